@@ -1,0 +1,28 @@
+# SPDX-FileCopyrightText: The Plateau developers
+# SPDX-License-Identifier: GPL-3.0-only
+
+# One interface target carries standard, warnings and Qt defines; nothing is set globally.
+add_library(plateau_common INTERFACE)
+add_library(Plateau::Common ALIAS plateau_common)
+target_compile_features(plateau_common INTERFACE cxx_std_20)
+target_compile_options(plateau_common INTERFACE
+    -Wall -Wextra -Wpedantic -Werror -Wshadow -Wconversion -Wno-sign-conversion -Wnon-virtual-dtor
+    # A stored run evaluated again must give the same bits, whatever the optimiser would like to fuse.
+    -ffp-contract=off)
+target_compile_definitions(plateau_common INTERFACE
+    QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_CAST_FROM_BYTEARRAY QT_NO_URL_CAST_FROM_STRING
+    QT_NO_NARROWING_CONVERSIONS_IN_CONNECT QT_NO_FOREACH QT_NO_KEYWORDS QT_DISABLE_DEPRECATED_BEFORE=0x060400)
+target_include_directories(plateau_common INTERFACE ${PROJECT_SOURCE_DIR})
+if(PLATEAU_SANITIZE)
+  target_compile_options(plateau_common INTERFACE
+      -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_link_options(plateau_common INTERFACE -fsanitize=address,undefined)
+endif()
+
+# plateau_library(NAME sources... LINK libraries...): a static library with its alias.
+function(plateau_library name)
+  cmake_parse_arguments(arg "" "" "SOURCES;LINK" ${ARGN})
+  add_library(plateau_${name} STATIC ${arg_SOURCES})
+  target_link_libraries(plateau_${name} PUBLIC Plateau::Common ${arg_LINK})
+  add_library(Plateau::${name} ALIAS plateau_${name})
+endfunction()

@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "core/assay/problem.h"
+
+namespace plateau::assay {
+
+/// Everything that would keep the evaluation from using the method, each with the JSON pointer of its place
+/// in a plateau-method/1 document: empty ids, ids used twice, volumes that are not positive, a step that
+/// adds an unknown component or one added already, a sample that is never added, a reading before any
+/// addition, a signal that uses a reading which is never taken or in the wrong order, a wavelength without
+/// absorptivity, a window that is upside down, and the like.
+Problems problemsOf(const Method &method);
+
+} // namespace plateau::assay

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "core/assay/problem.h"
+#include "core/exchange/readers.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace plateau::exchange {
+
+/// The installed methods: the shipped ones (":/methods") and those of a folder, each file through the strict
+/// reader. A file that cannot be used is left out and named in problems.
+class MethodLibrary
+{
+public:
+    /// folder: a file system folder or a resource folder.
+    static MethodLibrary load(const QString &folder);
+
+    const std::vector<assay::Method> &methods() const { return m_methods; }
+    /// The newest version of that id.
+    std::optional<assay::Method> find(const QString &id) const;
+    MethodLookup lookup() const;
+    struct FileProblem {
+        QString fileName;
+        assay::Problem problem;
+    };
+    const std::vector<FileProblem> &problems() const { return m_problems; }
+
+private:
+    std::vector<assay::Method> m_methods;
+    std::vector<FileProblem> m_problems;
+};
+
+} // namespace plateau::exchange

@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "core/assay/problem.h"
+#include "core/run/run.h"
+
+#include <QByteArray>
+
+#include <functional>
+#include <optional>
+
+namespace plateau::exchange {
+
+/// Largest file that is read at all.
+inline constexpr qint64 maxFileSize_bytes = 16 * 1024 * 1024;
+
+/// value is there if and only if problems hold no error; warnings may come with it.
+template <class T> struct Read {
+    std::optional<T> value;
+    assay::Problems problems;
+};
+
+/// A plateau-method/1 document: strict JSON, unknown fields refused by name, everything wrong listed at once,
+/// then checked by assay::problemsOf.
+Read<assay::Method> readMethod(const QByteArray &json);
+
+struct RunDocument {
+    run::Run run;
+    assay::Method method;
+    /// The method stood in the run itself, not as the id of an installed one.
+    bool methodEmbedded = false;
+};
+/// nullopt if no method of that id is installed.
+using MethodLookup = std::function<std::optional<assay::Method>(const QString &id)>;
+
+/// A plateau-run/1 document, checked by run::problemsOf against its method.
+Read<RunDocument> readRun(const QByteArray &json, const MethodLookup &installedMethod);
+
+/// The bytes of a regular file of at most maxFileSize_bytes. Never follows into devices or pipes.
+Read<QByteArray> readFile(const QString &path);
+
+/// "name: /tubes/3/readings/A1: expected a number, found text" - one line, for standard error.
+QString problemLine(const QString &fileName, const assay::Problem &problem);
+
+} // namespace plateau::exchange

@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "core/evaluation/evaluation.h"
+#include "core/run/run.h"
+
+#include <QByteArray>
+
+namespace plateau::exchange {
+
+/// Documents of the file contract: UTF-8, two-space indent, fields in the contract's order, numbers in the
+/// shortest form that reads back to the same double, a line feed at the end. What the reader would refuse is
+/// never written: readMethod(writeMethod(m)).value == m for every sound method.
+QByteArray writeMethod(const assay::Method &method);
+/// method: written whole into the run if given, else by its id.
+QByteArray writeRun(const run::Run &run, const assay::Method *method = nullptr);
+QByteArray writeEvaluation(const evaluation::Evaluation &evaluation);
+
+} // namespace plateau::exchange

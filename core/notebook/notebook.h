@@ -1,0 +1,86 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+
+#include <exception>
+#include <memory>
+
+namespace plateau::notebook {
+
+/// What went wrong with the notebook, in one sentence for a person: what happened, what it means for the data,
+/// what to do. details holds the engine's own words for a closer look.
+class Failure : public std::exception
+{
+public:
+    enum class Kind {
+        NotFound,       ///< no file of that name
+        NotANotebook,   ///< a file, but not one of ours
+        NewerVersion,   ///< written by a newer program
+        Damaged,        ///< integrity, foreign keys or audit chain are broken
+        Locked,         ///< another program holds it
+        Storage,        ///< disk full, read-only, input/output error: nothing of the step was stored
+        Refused         ///< a rule of the records forbids it (a decided run, a correction without a reason)
+    };
+    Failure(Kind kind, QString sentence, QString details = {});
+    Kind kind() const { return m_kind; }
+    const QString &sentence() const { return m_sentence; }
+    const QString &details() const { return m_details; }
+    const char *what() const noexcept override { return m_utf8.constData(); }
+
+private:
+    Kind m_kind;
+    QString m_sentence;
+    QString m_details;
+    QByteArray m_utf8;
+};
+
+enum class Access { ReadWrite, ReadOnly };
+
+/// The SQLite file that holds runs, readings, decisions and their audit. One object, one connection, one
+/// thread. Every function that adds something has it on disk when it returns (synchronous=EXTRA), together with
+/// its audit entry, or throws Failure and has stored nothing.
+class Notebook
+{
+public:
+    /// A new file; throws if one of that name exists.
+    static std::unique_ptr<Notebook> create(const QString &path);
+    /// An existing one, migrated to the present schema if it is older (after a dated copy beside it).
+    static std::unique_ptr<Notebook> open(const QString &path, Access access = Access::ReadWrite);
+    static std::unique_ptr<Notebook> openOrCreate(const QString &path);
+    ~Notebook();
+    Notebook(const Notebook &) = delete;
+    Notebook &operator=(const Notebook &) = delete;
+
+    QString path() const;
+
+    /// Puts a run on the bench: the method as it is, samples, standards, tubes, and the readings it already has.
+    RunId addRun(const run::Run &run, const assay::Method &method, const QString &person);
+    /// A reading of a tube that has none at that point yet. typed: as keyed.
+    ReadingId addReading(RunId run, int tube, const QString &reading, const run::Reading &value,
+                         const QString &typed, const QString &person);
+    /// Replaces the current value of a reading; needs a reason that is more than blanks.
+    ReadingId correctReading(RunId run, int tube, const QString &reading, const run::Reading &value,
+                             const QString &typed, const QString &person, const QString &reason);
+    /// Locks the run. The evaluation is made here, from what is stored. Rejecting needs a reason; accepting
+    /// needs one where the evaluation is not acceptable.
+    void decide(RunId run, DecisionKind kind, const QString &person, const QString &reason);
+    /// Back on the bench, with a reason; the decision stays readable.
+    void reopen(RunId run, const QString &person, const QString &reason);
+
+    /// Newest first.
+    std::vector<RunSummary> runs() const;
+    StoredRun load(RunId run) const;
+
+    /// File integrity, foreign keys, audit chain against the records, and every accepted run evaluated again
+    /// from its stored inputs and compared with what was stored then.
+    Verification verify() const;
+
+private:
+    class Private;
+    explicit Notebook(std::unique_ptr<Private> d);
+    std::unique_ptr<Private> d;
+};
+
+} // namespace plateau::notebook

@@ -1,0 +1,107 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "core/evaluation/evaluation.h"
+#include "core/run/run.h"
+
+#include <QDateTime>
+#include <QString>
+
+#include <compare>
+#include <optional>
+#include <vector>
+
+namespace plateau::notebook {
+
+/// Ids are types, so that a run is not mistaken for a reading.
+struct RunId {
+    qint64 value = 0;
+    auto operator<=>(const RunId &) const = default;
+};
+struct ReadingId {
+    qint64 value = 0;
+    auto operator<=>(const ReadingId &) const = default;
+};
+
+/// A run is on the bench until it is decided; a decision is never edited, only followed by another.
+enum class RunState { OnBench, Accepted, Rejected };
+
+/// One line of the list of runs.
+struct RunSummary {
+    RunId id;
+    QString title;
+    QString methodId;
+    QString methodName;
+    int methodVersion = 1;
+    /// Stored in UTC with the offset they were made in.
+    QDateTime createdAt;
+    RunState state = RunState::OnBench;
+    /// Person of the last decision; empty while on the bench.
+    QString decidedBy;
+    QDateTime decidedAt;
+    QStringList samples;
+    int tubes = 0;
+    int readingsTaken = 0;
+    int readingsPlanned = 0;
+};
+
+/// A reading as it was keyed. Only ever added; a correction names the one it replaces.
+struct StoredReading {
+    ReadingId id;
+    int tube = 0;
+    QString reading;
+    run::Reading value;
+    /// What was typed, character by character; empty for a reading that came in a file.
+    QString typed;
+    QString person;
+    QDateTime at;
+    std::optional<ReadingId> corrects;
+    QString reason;
+};
+
+enum class DecisionKind { Accepted, Rejected };
+
+struct Decision {
+    DecisionKind kind = DecisionKind::Accepted;
+    QString person;
+    QString reason;
+    QDateTime at;
+    /// SHA-256 of what was reviewed (the run and its method as plateau-run/1), hexadecimal.
+    QString contentHash;
+    /// The evaluation as it was, plateau-evaluation/1.
+    QByteArray evaluation;
+    QString programVersion;
+};
+
+/// A run as it stands in the notebook.
+struct StoredRun {
+    RunSummary summary;
+    /// With the current readings.
+    run::Run run;
+    /// As it was when the run began.
+    assay::Method method;
+    /// Every reading ever keyed, oldest first.
+    std::vector<StoredReading> readings;
+    /// Oldest first; the last one counts.
+    std::vector<Decision> decisions;
+};
+
+/// One finding of a verification: what, and where.
+struct Finding {
+    QString place;
+    QString message;
+};
+
+struct Verification {
+    std::vector<Finding> findings;
+    int runsChecked = 0;
+    int decisionsChecked = 0;
+    int auditEntries = 0;
+    /// Hash of the last audit entry, hexadecimal.
+    QString auditHead;
+    bool sound() const { return findings.empty(); }
+};
+
+} // namespace plateau::notebook
