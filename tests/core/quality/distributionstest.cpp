@@ -44,7 +44,17 @@ TEST(StudentTwoSided, TakesDegreesOfFreedomThatAreNotWhole)
 TEST(StudentTwoSided, WithOneDegreeOfFreedomIsCauchys)
 {
     // t = tan(pi coverage / 2)
-    EXPECT_NEAR(studentTwoSided(0.9545, 1), std::tan(std::acos(-1.0) * 0.9545 / 2), 1e-9);
+    for (const double coverage : {0.5, 0.9, 0.9545, 0.999})
+        EXPECT_NEAR(studentTwoSided(coverage, 1) / std::tan(std::acos(-1.0) * coverage / 2), 1, 1e-13)
+            << coverage;
+}
+
+TEST(StudentTwoSided, WithTwoDegreesOfFreedomHasAClosedForm)
+{
+    // coverage = t / sqrt(2 + t^2)
+    for (const double coverage : {0.5, 0.9, 0.9545, 0.999})
+        EXPECT_NEAR(studentTwoSided(coverage, 2), coverage * std::sqrt(2 / (1 - coverage * coverage)), 1e-12)
+            << coverage;
 }
 
 TEST(StudentTwoSided, WithInfiniteDegreesOfFreedomIsNormal)
@@ -52,6 +62,9 @@ TEST(StudentTwoSided, WithInfiniteDegreesOfFreedomIsNormal)
     EXPECT_NEAR(studentTwoSided(0.9545, infinity), 2.0000024438996027, 1e-12);
     EXPECT_NEAR(studentTwoSided(0.95, infinity), 1.9599639845400545, 1e-14);
     EXPECT_NEAR(studentTwoSided(0.95, 1e12), 1.9599639845400545, 1e-9);
+    EXPECT_NEAR(studentTwoSided(0.95, 1e300), 1.9599639845400545, 1e-9);
+    // So few degrees of freedom that the tail is enormous: still a number, and a large one.
+    EXPECT_GT(studentTwoSided(0.95, 0.05), 1e20);
 }
 
 TEST(StudentTwoSided, OfNonsenseIsNotANumber)
