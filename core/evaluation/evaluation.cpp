@@ -1,2 +1,311 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/evaluation.h"
+
+#include "core/evaluation/checks.h"
+#include "core/evaluation/model.h"
+#include "core/evaluation/series.h"
+#include "core/evaluation/uncertainty.h"
+#include "core/quality/line.h"
+#include "core/quality/statistics.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <deque>
+
+namespace plateau::evaluation {
+
+namespace {
+
+/// A quotient by a standard that did not react, or by a level line, is no value.
+std::optional<double> finite(double value)
+{
+    return std::isfinite(value) ? std::optional(value) : std::nullopt;
+}
+
+/// Values of one measurand, computed with plain numbers.
+class Computation
+{
+public:
+    Computation(const Layout &layout, const MeasurandTerms &terms)
+        : m_layout(layout)
+        , m_terms(terms)
+        , m_index(layout, longestDilution(layout.run()), terms.calibration.size())
+        , m_input(inputValues<double>(layout, m_index))
+        , m_model(layout, terms, m_index, m_input)
+    {
+    }
+
+    // The model refers to the members beside it.
+    Computation(const Computation &) = delete;
+    Computation &operator=(const Computation &) = delete;
+
+    const Model<double> &model() const { return m_model; }
+
+    std::optional<double> pipetted_g_per_L(int tube) const
+    {
+        if (!m_terms.calibrated || !m_terms.tubes[static_cast<size_t>(tube)].computable())
+            return std::nullopt;
+        return finite(m_model.pipetted_g_per_L(std::array{tube}).front());
+    }
+
+private:
+    static size_t longestDilution(const run::Run &run)
+    {
+        size_t longest = 0;
+        for (const run::Sample &sample : run.samples)
+            longest = std::max(longest, sample.dilution.size());
+        return longest;
+    }
+
+    const Layout &m_layout;
+    const MeasurandTerms &m_terms;
+    InputIndex m_index;
+    std::vector<double> m_input;
+    Model<double> m_model;
+};
+
+TubeValue tubeValue(const Layout &layout, const MeasurandTerms &terms, const Computation &computation,
+                    int tube)
+{
+    const TubeTerm &term = terms.tubes[static_cast<size_t>(tube)];
+    TubeValue value;
+    value.index = tube;
+    value.role = term.role;
+    value.measurand = terms.measurand->id;
+    value.totalVolume_mL = term.totalVolume_mL;
+    value.sampleVolume_mL = term.sampleVolume_mL;
+    if (!term.computable())
+        return value;
+    value.signal = finite(computation.model().signal(tube));
+    if (!value.signal || term.role == run::Role::Blank || term.role == run::Role::SampleBlank)
+        return value;
+    value.netSignal = computation.model().netSignal(tube);
+    value.pipetted_g_per_L = computation.pipetted_g_per_L(tube);
+    const run::Sample *sample =
+        run::findSample(layout.run(), layout.run().tubes[static_cast<size_t>(tube)].sample);
+    if (value.pipetted_g_per_L)
+        value.concentration_g_per_L = sample ? *value.pipetted_g_per_L * run::dilutionFactor(sample->dilution)
+                                             : *value.pipetted_g_per_L;
+    return value;
+}
+
+const TubeValue &valueAt(const Evaluation &evaluation, const Layout &layout, int tube, size_t measurand)
+{
+    return evaluation.tubes[static_cast<size_t>(tube) * layout.measurands().size() + measurand];
+}
+
+Result resultOf(const Layout &layout, const Evaluation &evaluation, const Computation &computation,
+                size_t measurand, const run::Sample &sample)
+{
+    const MeasurandTerms &terms = layout.measurands()[measurand];
+    Result result;
+    result.sample = sample.id;
+    result.measurand = terms.measurand->id;
+    const bool solid = sample.form == run::Form::Solid;
+    result.unit = solid ? QStringLiteral("g/100 g") : QStringLiteral("g/L");
+    std::vector<int> tubes;
+    std::vector<double> values;
+    for (const int tube : layout.resultTubes(sample.id)) {
+        const std::optional<double> &concentration =
+            valueAt(evaluation, layout, tube, measurand).concentration_g_per_L;
+        if (!concentration)
+            continue;
+        tubes.push_back(tube);
+        values.push_back(solid ? computation.model().content(*concentration, sample) : *concentration);
+    }
+    if (values.empty())
+        return result;
+    result.value = quality::mean(values);
+    result.n = static_cast<int>(values.size());
+    result.spread = quality::range(values);
+    if (layout.run().uncertainty)
+        applyUncertainty(result, uncertaintyTerms(layout, terms, sample, tubes, values));
+    return result;
+}
+
+std::vector<double> pipettedOf(const Layout &layout, const Evaluation &evaluation, size_t measurand,
+                               std::span<const int> tubes)
+{
+    std::vector<double> values;
+    for (const int tube : tubes) {
+        if (const auto &value = valueAt(evaluation, layout, tube, measurand).pipetted_g_per_L)
+            values.push_back(*value);
+    }
+    return values;
+}
+
+void addStandards(const Layout &layout, size_t measurand, Evaluation &evaluation)
+{
+    const run::Run &run = layout.run();
+    const assay::Measurand &analyte = *layout.measurands()[measurand].measurand;
+    for (const run::Standard &standard : run.standards) {
+        if (!Layout::holds(standard, analyte))
+            continue;
+        std::vector<int> tubes;
+        for (int i = 0; i < static_cast<int>(run.tubes.size()); ++i) {
+            const run::Tube &tube = run.tubes[static_cast<size_t>(i)];
+            const bool measured = tube.role == run::Role::Standard || tube.role == run::Role::Control;
+            if (measured && tube.standard == standard.id)
+                tubes.push_back(i);
+        }
+        if (tubes.empty())
+            continue;
+        StandardRecovery recovery;
+        recovery.standard = standard.id;
+        recovery.measurand = analyte.id;
+        recovery.expected_g_per_L = layout.strength_g_per_L(standard);
+        recovery.found_g_per_L = quality::mean(pipettedOf(layout, evaluation, measurand, tubes));
+        if (recovery.found_g_per_L && recovery.expected_g_per_L > 0)
+            recovery.recovery_percent = *recovery.found_g_per_L / recovery.expected_g_per_L * 100;
+        evaluation.standards.push_back(std::move(recovery));
+    }
+}
+
+/// (amount found in the tube - amount from the unspiked sample at that volume) / amount added x 100 %, mean
+/// over the spiked tubes.
+std::optional<double> spikeRecovery_percent(const Layout &layout, const Evaluation &evaluation,
+                                            size_t measurand, std::span<const int> spiked,
+                                            double unspiked_g_per_L)
+{
+    const assay::Measurand &analyte = *layout.measurands()[measurand].measurand;
+    std::vector<double> recoveries;
+    for (const int tube : spiked) {
+        const run::Spike &spike = *layout.run().tubes[static_cast<size_t>(tube)].spike;
+        const run::Standard &standard = *run::findStandard(layout.run(), spike.standard);
+        const TubeValue &value = valueAt(evaluation, layout, tube, measurand);
+        const double added_mg =
+            Layout::holds(standard, analyte) ? layout.strength_g_per_L(standard) * spike.volume_mL : 0;
+        if (!value.pipetted_g_per_L || added_mg <= 0)
+            continue;
+        const double excess_mg = (*value.pipetted_g_per_L - unspiked_g_per_L) * value.sampleVolume_mL;
+        recoveries.push_back(excess_mg / added_mg * 100);
+    }
+    return quality::mean(recoveries);
+}
+
+void addSpikes(const Layout &layout, size_t measurand, Evaluation &evaluation)
+{
+    for (const run::Sample &sample : layout.run().samples) {
+        const std::vector<int> spiked = layout.tubesWith(run::Role::Spiked, sample.id);
+        if (spiked.empty())
+            continue;
+        SpikeRecovery recovery{sample.id, layout.measurands()[measurand].measurand->id, std::nullopt};
+        const auto unspiked =
+            quality::mean(pipettedOf(layout, evaluation, measurand, layout.resultTubes(sample.id)));
+        if (unspiked)
+            recovery.recovery_percent =
+                spikeRecovery_percent(layout, evaluation, measurand, spiked, *unspiked);
+        evaluation.spikes.push_back(std::move(recovery));
+    }
+}
+
+std::optional<CalibrationLine> calibrationLine(const MeasurandTerms &terms, const Computation &computation)
+{
+    std::vector<double> amounts;
+    std::vector<double> signals;
+    for (size_t i = 0; i < terms.calibration.size(); ++i) {
+        amounts.push_back(terms.calibration[i].amount_mg);
+        signals.push_back(computation.model().calibrationSignal(i));
+    }
+    const std::optional<quality::Line> fitted = quality::fitLine(amounts, signals);
+    if (!fitted)
+        return std::nullopt;
+    return CalibrationLine{terms.measurand->id, fitted->intercept, fitted->slope,
+                           fitted->residualStandardDeviation, fitted->n};
+}
+
+double defaultFactor_g_per_L(const Layout &layout, const MeasurandTerms &terms)
+{
+    const assay::Component &sample = *assay::findComponent(layout.method(), layout.method().sample);
+    return terms.cuvette_g_per_L * terms.defaultVolume_mL / sample.volume_mL;
+}
+
+void compute(const Layout &layout, Evaluation &evaluation)
+{
+    std::deque<Computation> computations;
+    for (const MeasurandTerms &terms : layout.measurands()) {
+        computations.emplace_back(layout, terms);
+        const QString &id = terms.measurand->id;
+        evaluation.factors.push_back({id, defaultFactor_g_per_L(layout, terms)});
+        BlankMean blank{id, std::nullopt, static_cast<int>(terms.blanks.size())};
+        if (!terms.blanks.empty())
+            blank.mean = finite(computations.back().model().meanSignal(terms.blanks));
+        evaluation.blanks.push_back(std::move(blank));
+    }
+    for (int tube = 0; tube < static_cast<int>(layout.run().tubes.size()); ++tube) {
+        for (size_t m = 0; m < computations.size(); ++m)
+            evaluation.tubes.push_back(tubeValue(layout, layout.measurands()[m], computations[m], tube));
+    }
+    for (const run::Sample &sample : layout.run().samples) {
+        for (size_t m = 0; m < computations.size(); ++m)
+            evaluation.results.push_back(resultOf(layout, evaluation, computations[m], m, sample));
+    }
+    for (size_t m = 0; m < computations.size(); ++m) {
+        addStandards(layout, m, evaluation);
+        addSpikes(layout, m, evaluation);
+        if (layout.run().calibration == run::Calibration::Line) {
+            if (const auto line = calibrationLine(layout.measurands()[m], computations[m]))
+                evaluation.lines.push_back(*line);
+        }
+    }
+}
+
+bool failed(const std::vector<Check> &checks, std::initializer_list<CheckId> ids)
+{
+    return std::ranges::any_of(checks, [&](const Check &check) {
+        return !check.passed && std::ranges::find(ids, check.id) != ids.end();
+    });
+}
+
+/// What spoils the readings themselves comes first; then what a repeat would mend; then everything else that
+/// failed with the sample or the run. A signal too low for the assay at its most sensitive is a final result.
+Verdict verdictOf(const Result &result, bool runFailed)
+{
+    using enum CheckId;
+    if (!result.value || failed(result.checks, {ReadingMissing, ReadingImplausible, WrongDirection}))
+        return Verdict::Investigate;
+    if (failed(result.checks, {SignalHigh, AbsorbanceHigh, ReserveLow}))
+        return Verdict::Repeat;
+    const bool lowWithAdvice = std::ranges::any_of(
+        result.checks, [](const Check &c) { return c.id == SignalLow && !c.passed && c.advice; });
+    if (lowWithAdvice)
+        return Verdict::Repeat;
+    const bool otherFailed =
+        std::ranges::any_of(result.checks, [](const Check &c) { return !c.passed && c.id != SignalLow; });
+    return runFailed || otherFailed ? Verdict::Investigate : Verdict::Reportable;
+}
+
+void judge(const Layout &layout, const Rules &rules, Evaluation &evaluation)
+{
+    const auto &stated = layout.run().uncertainty;
+    const CheckContext context{layout, evaluation, rules,
+                               stated && stated->absorbance > 0 ? stated->absorbance
+                                                                : rules.assumedAbsorbanceUncertainty};
+    evaluation.series = seriesFits(layout.method(), layout.run(), context.absorbanceUncertainty);
+    evaluation.checks = runChecks(context);
+    const bool runFailed = std::ranges::any_of(evaluation.checks, [](const Check &c) { return !c.passed; });
+    evaluation.acceptable = !runFailed && !evaluation.results.empty();
+    for (Result &result : evaluation.results) {
+        result.checks = sampleChecks(context, result);
+        result.verdict = verdictOf(result, runFailed);
+        evaluation.acceptable = evaluation.acceptable && result.verdict == Verdict::Reportable;
+        evaluation.checks.insert(evaluation.checks.end(), result.checks.begin(), result.checks.end());
+    }
+}
+
+} // namespace
+
+Evaluation evaluate(const assay::Method &method, const run::Run &run, const Rules &rules)
+{
+    const Layout layout(method, run);
+    Evaluation evaluation;
+    evaluation.methodId = method.id;
+    evaluation.methodVersion = method.version;
+    compute(layout, evaluation);
+    judge(layout, rules, evaluation);
+    return evaluation;
+}
+
+} // namespace plateau::evaluation

@@ -1,2 +1,69 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/format.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <cmath>
+
+namespace plateau::evaluation {
+
+namespace {
+
+/// Decimals that show so many significant figures of the value, as it will stand after rounding (0.0996 to
+/// two figures is 0.10, not 0.100).
+int decimalsFor(double value, int figures)
+{
+    const double size = std::abs(value);
+    if (size == 0 || !std::isfinite(size))
+        return figures - 1;
+    int exponent = static_cast<int>(std::floor(std::log10(size)));
+    const double unit = std::pow(10.0, exponent - figures + 1);
+    if (std::round(size / unit) * unit >= std::pow(10.0, exponent + 1) * (1 - 1e-12))
+        ++exponent;
+    return figures - 1 - exponent;
+}
+
+QString fixed(double value, int decimals)
+{
+    if (decimals < 0) {
+        const double unit = std::pow(10.0, -decimals);
+        value = std::round(value / unit) * unit;
+        decimals = 0;
+    }
+    const QString text = QString::number(value, 'f', decimals);
+    const bool isZero = std::ranges::none_of(text, [](QChar c) { return c >= u'1' && c <= u'9'; });
+    return isZero && text.startsWith(u'-') ? text.mid(1) : text;
+}
+
+} // namespace
+
+QString absorbanceText(double absorbance)
+{
+    return fixed(absorbance, 3);
+}
+
+QString significantText(double value, int figures)
+{
+    return fixed(value, decimalsFor(value, figures));
+}
+
+QString uncertaintyText(double expandedUncertainty)
+{
+    return significantText(expandedUncertainty, 2);
+}
+
+QString valueText(double value, std::optional<double> expandedUncertainty)
+{
+    if (expandedUncertainty && *expandedUncertainty > 0)
+        return fixed(value, decimalsFor(*expandedUncertainty, 2));
+    return significantText(value, 3);
+}
+
+QString plainText(double value)
+{
+    return QString::number(value, 'g', QLocale::FloatingPointShortest);
+}
+
+} // namespace plateau::evaluation

@@ -1,0 +1,238 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/checks.h"
+
+#include "core/evaluation/format.h"
+#include "core/quality/distributions.h"
+#include "core/quality/statistics.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace plateau::evaluation {
+
+namespace {
+
+std::vector<int> tubesOfRole(const run::Run &run, run::Role role)
+{
+    std::vector<int> tubes;
+    for (int i = 0; i < static_cast<int>(run.tubes.size()); ++i) {
+        if (run.tubes[static_cast<size_t>(i)].role == role)
+            tubes.push_back(i);
+    }
+    return tubes;
+}
+
+/// Standards proper, and controls that name a standard.
+std::vector<int> tubesOfStandard(const run::Run &run, const QString &standard)
+{
+    std::vector<int> tubes;
+    for (int i = 0; i < static_cast<int>(run.tubes.size()); ++i) {
+        const run::Tube &tube = run.tubes[static_cast<size_t>(i)];
+        if ((tube.role == run::Role::Standard || tube.role == run::Role::Control) &&
+            tube.standard == standard)
+            tubes.push_back(i);
+    }
+    return tubes;
+}
+
+Check plainCheck(CheckId id, const Scope &scope, bool passed, const QString &message,
+                 std::vector<int> tubes = {})
+{
+    Check check;
+    check.id = id;
+    check.scope = scope;
+    check.passed = passed;
+    check.message = message;
+    check.tubes = std::move(tubes);
+    return check;
+}
+
+std::vector<double> blankSignals(const CheckContext &context, size_t measurand)
+{
+    std::vector<double> signals;
+    for (const int tube : context.layout.measurands()[measurand].blanks)
+        signals.push_back(*context.value(tube, measurand).signal);
+    return signals;
+}
+
+Check blankMissing(const Scope &scope, bool present)
+{
+    return plainCheck(
+        CheckId::BlankMissing, scope, present,
+        present ? CheckText::tr("The run has a blank.")
+                : CheckText::tr("No blank has been read: the results are not corrected for what the "
+                                "reagents themselves do. Run a blank with diluent in place of sample."));
+}
+
+Check blankHigh(const Scope &scope, double mean, double limit, std::vector<int> tubes)
+{
+    const bool passed = std::abs(mean) <= limit + 1e-12;
+    const QString message =
+        passed ? CheckText::tr("Mean blank signal %1 is within %2.")
+                     .arg(absorbanceText(mean), absorbanceText(limit))
+               : CheckText::tr(
+                     "Mean blank signal %1 is beyond the method's %2. Look for a contaminated reagent or "
+                     "cuvette and repeat the blank.")
+                     .arg(absorbanceText(mean), absorbanceText(limit));
+    return plainCheck(CheckId::BlankHigh, scope, passed, message, std::move(tubes));
+}
+
+Check blankSpread(const CheckContext &context, const Scope &scope, std::span<const double> signals,
+                  std::vector<int> tubes)
+{
+    const double noise = quality::criticalRangeFactor(static_cast<int>(signals.size())) * std::sqrt(2.0) *
+                         context.absorbanceUncertainty;
+    const double limit = std::max(context.rules.maxBlankSpread, noise);
+    const double spread = quality::range(signals);
+    const bool passed = spread <= limit + 1e-12;
+    const QString message =
+        passed
+            ? CheckText::tr("The blanks agree: %1 apart, up to %2 allowed.")
+                  .arg(absorbanceText(spread), absorbanceText(limit))
+            : CheckText::tr("The blanks are %1 apart, more than %2 (the laboratory's rule). One of them was "
+                            "pipetted or read wrongly: read both again.")
+                  .arg(absorbanceText(spread), absorbanceText(limit));
+    return plainCheck(CheckId::BlankSpread, scope, passed, message, std::move(tubes));
+}
+
+void addBlankChecks(const CheckContext &context, size_t measurand, std::vector<Check> &checks)
+{
+    const assay::Method &method = context.layout.method();
+    const Scope scope{Scope::Kind::Run, {}, scopeMeasurand(method, method.measurands[measurand].id)};
+    const std::vector<double> signals = blankSignals(context, measurand);
+    const std::vector<int> read = context.layout.measurands()[measurand].blanks;
+    checks.push_back(blankMissing(scope, !read.empty()));
+    const TubeGroup blanks{scope, measurand, tubesOfRole(context.layout.run(), run::Role::Blank)};
+    if (!blanks.tubes.empty()) {
+        for (Check &check : readingChecks(context, blanks))
+            checks.push_back(std::move(check));
+        for (Check &check : seriesChecks(context, blanks))
+            checks.push_back(std::move(check));
+    }
+    if (method.acceptance.maxBlankSignal && !signals.empty())
+        checks.push_back(blankHigh(scope, *quality::mean(signals), *method.acceptance.maxBlankSignal, read));
+    if (signals.size() > 1)
+        checks.push_back(blankSpread(context, scope, signals, read));
+}
+
+void addLotChecks(const CheckContext &context, std::vector<Check> &checks)
+{
+    const run::Run &run = context.layout.run();
+    if (!run.startedAt)
+        return;
+    for (const run::LotUse &lot : run.lots) {
+        if (!lot.expires)
+            continue;
+        const bool passed = run.startedAt->date() <= *lot.expires;
+        const assay::Component *component = assay::findComponent(context.layout.method(), lot.component);
+        const QString what = component ? component->name : lot.component;
+        const QString date = lot.expires->toString(Qt::ISODate);
+        checks.push_back(plainCheck(
+            CheckId::LotExpired, {}, passed,
+            passed ? CheckText::tr("%1, lot %2, is in date until %3.").arg(what, lot.lot, date)
+                   : CheckText::tr(
+                         "%1, lot %2, expired on %3. Repeat with a lot in date, or say why it may stand.")
+                         .arg(what, lot.lot, date)));
+    }
+}
+
+bool calibrates(const CheckContext &context, size_t measurand, const std::vector<int> &tubes)
+{
+    return std::ranges::any_of(
+        context.layout.measurands()[measurand].calibration,
+        [&](const CalibrationPoint &point) { return std::ranges::find(tubes, point.tube) != tubes.end(); });
+}
+
+void addRecoveryCheck(const CheckContext &context, const TubeGroup &group, const StandardRecovery &recovery,
+                      std::vector<Check> &checks)
+{
+    const std::optional<assay::Interval> &limits =
+        context.layout.method().acceptance.standardRecovery_percent;
+    if (!limits || !recovery.recovery_percent)
+        return;
+    const QString found = significantText(*recovery.recovery_percent, 4);
+    const QString range = CheckText::tr("%1 to %2 %").arg(plainText(limits->lower), plainText(limits->upper));
+    if (context.layout.run().calibration == run::Calibration::Standard &&
+        calibrates(context, group.measurand, group.tubes)) {
+        checks.push_back(
+            plainCheck(CheckId::StandardRecovery, group.scope, true,
+                       CheckText::tr("This standard calibrates the run and cannot judge itself; a second "
+                                     "standard or a control would."),
+                       group.tubes));
+        return;
+    }
+    const bool passed = *recovery.recovery_percent >= limits->lower - 1e-9 &&
+                        *recovery.recovery_percent <= limits->upper + 1e-9;
+    checks.push_back(plainCheck(
+        CheckId::StandardRecovery, group.scope, passed,
+        passed ? CheckText::tr("Recovery %1 % is within %2.").arg(found, range)
+               : CheckText::tr(
+                     "Recovery %1 % is outside %2. Check the standard's making and age, the pipette and the "
+                     "reagents before any result of this run is used.")
+                     .arg(found, range),
+        group.tubes));
+}
+
+void addAgeCheck(const CheckContext &context, const run::Standard &standard, std::vector<Check> &checks)
+{
+    if (standard.lossPerHour <= 0 || !standard.preparedAt)
+        return;
+    const double age_h = context.layout.age_h(standard);
+    const double left = context.layout.strength_g_per_L(standard) / standard.concentration_g_per_L;
+    const bool passed = left >= context.rules.minStandardRemaining && age_h <= context.rules.maxStandardAge_h;
+    const QString facts = CheckText::tr("%1 h old, %2 % of its strength left")
+                              .arg(significantText(age_h, 3), significantText(100 * left, 3));
+    checks.push_back(
+        plainCheck(CheckId::StandardTooOld, {Scope::Kind::Standard, standard.id, {}}, passed,
+                   passed ? CheckText::tr("The standard was fresh enough: %1.").arg(facts)
+                          : CheckText::tr("The standard was too old: %1. Make a fresh one.").arg(facts)));
+}
+
+void addStandardChecks(const CheckContext &context, const run::Standard &standard, std::vector<Check> &checks)
+{
+    const std::vector<int> tubes = tubesOfStandard(context.layout.run(), standard.id);
+    if (tubes.empty())
+        return;
+    if (standard.concentration_g_per_L > 0)
+        addAgeCheck(context, standard, checks);
+    const assay::Method &method = context.layout.method();
+    for (size_t m = 0; m < method.measurands.size(); ++m) {
+        const assay::Measurand &measurand = method.measurands[m];
+        if (!Layout::holds(standard, measurand))
+            continue;
+        const TubeGroup group{
+            {Scope::Kind::Standard, standard.id, scopeMeasurand(method, measurand.id)}, m, tubes};
+        for (Check &check : readingChecks(context, group))
+            checks.push_back(std::move(check));
+        checks.push_back(directionCheck(context, group));
+        // The levels of a calibration line reach from nothing to the window's top on purpose.
+        if (context.layout.run().calibration != run::Calibration::Line) {
+            for (Check &check : windowChecks(context, group))
+                checks.push_back(std::move(check));
+        }
+        for (Check &check : seriesChecks(context, group))
+            checks.push_back(std::move(check));
+        const auto recovery =
+            std::ranges::find_if(context.evaluation.standards, [&](const StandardRecovery &r) {
+                return r.standard == standard.id && r.measurand == measurand.id;
+            });
+        if (recovery != context.evaluation.standards.end())
+            addRecoveryCheck(context, group, *recovery, checks);
+    }
+}
+
+} // namespace
+
+std::vector<Check> runChecks(const CheckContext &context)
+{
+    std::vector<Check> checks;
+    for (size_t m = 0; m < context.layout.measurands().size(); ++m)
+        addBlankChecks(context, m, checks);
+    addLotChecks(context, checks);
+    for (const run::Standard &standard : context.layout.run().standards)
+        addStandardChecks(context, standard, checks);
+    return checks;
+}
+
+} // namespace plateau::evaluation

@@ -1,0 +1,284 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/checks.h"
+
+#include "core/evaluation/format.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace plateau::evaluation {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+/// The absorbance the calculation rests on: the reading itself, or the last of a series.
+double shownAbsorbance(const run::Reading &reading)
+{
+    const auto *series = std::get_if<run::ReadingSeries>(&reading);
+    return series ? series->back().absorbance : std::get<double>(reading);
+}
+
+/// Calls back with (tube, reading name, reading) for every reading of the group's measurand.
+template <class Visitor>
+void forEachReading(const CheckContext &context, const TubeGroup &group, Visitor visit)
+{
+    const assay::Measurand &measurand = *context.layout.measurands()[group.measurand].measurand;
+    for (const int index : group.tubes) {
+        const auto &readings = context.tube(index).readings;
+        for (const QString &name : assay::readingsOf(measurand.signal)) {
+            const auto found = readings.find(name);
+            visit(index, name, found == readings.end() ? nullptr : &found->second);
+        }
+    }
+}
+
+Check missingReadings(const CheckContext &context, const TubeGroup &group)
+{
+    CheckBuilder check(CheckId::ReadingMissing, group, CheckText::tr("Every reading is there."));
+    forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
+        if (!reading)
+            check.fail(tube, CheckText::tr("%1 is missing").arg(name));
+    });
+    return check.finish(CheckText::tr("Read and key what is missing."));
+}
+
+Check implausibleReadings(const CheckContext &context, const TubeGroup &group)
+{
+    const assay::Interval &plausible = context.rules.plausibleAbsorbance;
+    CheckBuilder check(CheckId::ReadingImplausible, group,
+                       CheckText::tr("Every reading is one that a photometer can show."));
+    forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
+        if (!reading)
+            return;
+        const double absorbance = shownAbsorbance(*reading);
+        if (absorbance < plausible.lower || absorbance > plausible.upper)
+            check.fail(tube, CheckText::tr("%1 is %2, outside %3 to %4")
+                                 .arg(name, absorbanceText(absorbance), plainText(plausible.lower),
+                                      plainText(plausible.upper)));
+    });
+    return check.finish(CheckText::tr("Read the tube again; look for a slipped decimal point."));
+}
+
+Check highAbsorbances(const CheckContext &context, const TubeGroup &group, double limit)
+{
+    CheckBuilder check(
+        CheckId::AbsorbanceHigh, group,
+        CheckText::tr("No reading is above the photometer's limit of %1.").arg(absorbanceText(limit)));
+    forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
+        if (reading && shownAbsorbance(*reading) > limit)
+            check.fail(tube,
+                       CheckText::tr("%1 is %2, above the photometer's limit of %3")
+                           .arg(name, absorbanceText(shownAbsorbance(*reading)), absorbanceText(limit)));
+    });
+    return check.finish(CheckText::tr("An absorbance that high is not proportional to concentration."));
+}
+
+Check lowReserve(const CheckContext &context, const TubeGroup &group, double reserve)
+{
+    const QString later = assay::laterReading(context.layout.measurands()[group.measurand].measurand->signal);
+    CheckBuilder check(
+        CheckId::ReserveLow, group,
+        CheckText::tr("Enough of the falling reagent is left (%1 or more).").arg(absorbanceText(reserve)));
+    forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
+        if (reading && name == later && shownAbsorbance(*reading) < reserve)
+            check.fail(tube,
+                       CheckText::tr("%1 is %2, less than the %3 that must remain")
+                           .arg(name, absorbanceText(shownAbsorbance(*reading)), absorbanceText(reserve)));
+    });
+    return check.finish(CheckText::tr("The reagent was used up: the true value is only known to be larger."));
+}
+
+Check sampleVolumes(const CheckContext &context, const TubeGroup &group, const assay::Interval &range_mL)
+{
+    CheckBuilder check(CheckId::SampleVolumeOutsideRange, group,
+                       CheckText::tr("Every sample volume is one the method allows."));
+    for (const int tube : group.tubes) {
+        const double volume_mL = context.value(tube, group.measurand).sampleVolume_mL;
+        if (volume_mL < range_mL.lower * (1 - 1e-9) || volume_mL > range_mL.upper * (1 + 1e-9))
+            check.fail(tube,
+                       CheckText::tr("%1 mL of sample, outside %2 to %3 mL")
+                           .arg(plainText(volume_mL), plainText(range_mL.lower), plainText(range_mL.upper)));
+    }
+    return check.finish(CheckText::tr("Pipette a volume within the method's range."));
+}
+
+/// Series have their times: minutes since the starter, against the wait the method states before the reading.
+std::optional<double> usedAt_min(const run::Reading &reading)
+{
+    const auto *series = std::get_if<run::ReadingSeries>(&reading);
+    return series ? std::optional(series->back().at_min) : std::nullopt;
+}
+
+Check timingCheck(const CheckContext &context, const TubeGroup &group, CheckId id)
+{
+    const bool early = id == CheckId::ReadingEarly;
+    const assay::Method &method = context.layout.method();
+    CheckBuilder check(id, group,
+                       early ? CheckText::tr("No reading was taken too early.")
+                             : CheckText::tr("No reading was taken too late."));
+    forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
+        const std::optional<double> at_min = reading ? usedAt_min(*reading) : std::nullopt;
+        const std::optional<assay::Interval> wait_min = assay::waitBefore(method, name);
+        if (!at_min || !wait_min)
+            return;
+        const bool extrapolated = method.extrapolate && method.extrapolate->reading == name;
+        if (early && *at_min < wait_min->lower)
+            check.fail(tube,
+                       CheckText::tr("%1 was read %2 min after the starter, %3 min too early")
+                           .arg(name, plainText(*at_min), significantText(wait_min->lower - *at_min, 2)));
+        // A series that is extrapolated goes on past the wait on purpose.
+        if (!early && !extrapolated && *at_min > wait_min->upper)
+            check.fail(tube,
+                       CheckText::tr("%1 was read %2 min after the starter, %3 min too late")
+                           .arg(name, plainText(*at_min), significantText(*at_min - wait_min->upper, 2)));
+    });
+    return check.finish(early ? CheckText::tr("Read again when the wait is over.")
+                              : CheckText::tr("A slow side reaction may have added to the signal."));
+}
+
+Check finishedCheck(const CheckContext &context, const TubeGroup &group)
+{
+    CheckBuilder check(CheckId::ReactionUnfinished, group,
+                       CheckText::tr("Every reaction followed as a series has ended."));
+    const std::vector<QString> readings =
+        assay::readingsOf(context.layout.measurands()[group.measurand].measurand->signal);
+    for (const SeriesFit &fit : context.evaluation.series) {
+        if (fit.ended || std::ranges::find(group.tubes, fit.tube) == group.tubes.end() ||
+            std::ranges::find(readings, fit.reading) == readings.end())
+            continue;
+        check.fail(fit.tube, CheckText::tr("%1 still changes (%2 per minute over the last %3 readings)")
+                                 .arg(fit.reading, significantText(fit.slope_per_min, 2))
+                                 .arg(fit.points));
+    }
+    return check.finish(CheckText::tr("Read on until the change from reading to reading is constant."));
+}
+
+bool hasSeries(const CheckContext &context, const TubeGroup &group)
+{
+    bool found = false;
+    forEachReading(context, group, [&](int, const QString &, const run::Reading *reading) {
+        found = found || (reading && std::holds_alternative<run::ReadingSeries>(*reading));
+    });
+    return found;
+}
+
+} // namespace
+
+CheckBuilder::CheckBuilder(CheckId id, const TubeGroup &group, QString passedMessage)
+{
+    m_check.id = id;
+    m_check.scope = group.scope;
+    m_check.message = std::move(passedMessage);
+}
+
+void CheckBuilder::fail(int tube, const QString &detail)
+{
+    m_check.passed = false;
+    if (std::ranges::find(m_check.tubes, tube) == m_check.tubes.end())
+        m_check.tubes.push_back(tube);
+    m_details.append(CheckText::tr("%1: %2").arg(tubeName(tube), detail));
+}
+
+Check CheckBuilder::finish(const QString &whatToDo)
+{
+    if (!m_check.passed)
+        m_check.message = CheckText::tr("%1. %2").arg(m_details.join(u"; "_s), whatToDo);
+    return std::move(m_check);
+}
+
+std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &group)
+{
+    const assay::Method &method = context.layout.method();
+    std::vector<Check> checks;
+    checks.push_back(missingReadings(context, group));
+    checks.push_back(implausibleReadings(context, group));
+    if (method.window.maxAbsorbance)
+        checks.push_back(highAbsorbances(context, group, *method.window.maxAbsorbance));
+    if (method.direction == assay::Direction::Falling && method.window.reserveAbsorbance)
+        checks.push_back(lowReserve(context, group, *method.window.reserveAbsorbance));
+    const assay::Component *sample = assay::findComponent(method, method.sample);
+    if (sample && sample->range_mL && group.scope.kind != Scope::Kind::Run)
+        checks.push_back(sampleVolumes(context, group, *sample->range_mL));
+    return checks;
+}
+
+Check directionCheck(const CheckContext &context, const TubeGroup &group)
+{
+    // Below a hundredth the photometer and the added volume move a reading as well.
+    const double tolerance = std::max(0.010, 3 * std::sqrt(2.0) * context.absorbanceUncertainty);
+    const bool rising = context.layout.method().direction == assay::Direction::Rising;
+    CheckBuilder check(CheckId::WrongDirection, group,
+                       rising ? CheckText::tr("Absorbance rose, as it should.")
+                              : CheckText::tr("Absorbance fell, as it should."));
+    for (const int tube : group.tubes) {
+        const TubeValue &value = context.value(tube, group.measurand);
+        if (!value.signal || *value.signal > -tolerance ||
+            value.netSignal.value_or(*value.signal) > -tolerance)
+            continue;
+        const QString change = absorbanceText(-*value.signal);
+        check.fail(tube, rising ? CheckText::tr("absorbance fell by %1 where it should rise").arg(change)
+                                : CheckText::tr("absorbance rose by %1 where it should fall").arg(change));
+    }
+    return check.finish(CheckText::tr("Look for swapped readings, a wrong tube or a missing addition."));
+}
+
+std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &group)
+{
+    const assay::Window &window = context.layout.method().window;
+    constexpr double slack = 1e-12; // 0.6 - 0.5 is a hair below 0.1
+    CheckBuilder low(CheckId::SignalLow, group,
+                     CheckText::tr("Net signal is at least %1.").arg(absorbanceText(window.minSignal)));
+    CheckBuilder high(CheckId::SignalHigh, group,
+                      CheckText::tr("Net signal is at most %1.").arg(absorbanceText(window.maxSignal)));
+    for (const int tube : group.tubes) {
+        const std::optional<double> net = context.value(tube, group.measurand).netSignal;
+        if (net && *net < window.minSignal - slack)
+            low.fail(tube, CheckText::tr("net signal %1 is below %2")
+                               .arg(absorbanceText(*net), absorbanceText(window.minSignal)));
+        if (net && *net > window.maxSignal + slack)
+            high.fail(tube, CheckText::tr("net signal %1 is above %2")
+                                .arg(absorbanceText(*net), absorbanceText(window.maxSignal)));
+    }
+    std::vector<Check> checks;
+    checks.push_back(low.finish(CheckText::tr("Too little to be measured well.")));
+    checks.push_back(high.finish(CheckText::tr("More than the assay measures in proportion.")));
+    return checks;
+}
+
+std::vector<Check> seriesChecks(const CheckContext &context, const TubeGroup &group)
+{
+    if (!hasSeries(context, group))
+        return {};
+    return {finishedCheck(context, group), timingCheck(context, group, CheckId::ReadingEarly),
+            timingCheck(context, group, CheckId::ReadingLate)};
+}
+
+QString tubeName(int tube)
+{
+    return CheckText::tr("tube %1").arg(tube + 1);
+}
+
+QString adviceText(const Advice &advice)
+{
+    if (advice.kind == Advice::Kind::IncreaseVolume)
+        return CheckText::tr("%1 mL of sample").arg(plainText(advice.sampleVolume_mL));
+    if (advice.steps.empty())
+        return CheckText::tr("undiluted");
+    QStringList steps;
+    for (const run::DilutionStep &step : advice.steps)
+        steps.append(
+            CheckText::tr("%1 mL to %2 mL").arg(plainText(step.take_mL), plainText(step.makeUpTo_mL)));
+    const QString chain = steps.join(CheckText::tr(", then "));
+    return advice.atLeast
+               ? CheckText::tr("diluted at least %1-fold in all (%2)").arg(plainText(advice.factor), chain)
+               : CheckText::tr("diluted %1-fold in all (%2)").arg(plainText(advice.factor), chain);
+}
+
+QString scopeMeasurand(const assay::Method &method, const QString &measurand)
+{
+    return method.measurands.size() > 1 ? measurand : QString();
+}
+
+} // namespace plateau::evaluation

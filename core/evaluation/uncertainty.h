@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/evaluation.h"
+#include "core/evaluation/layout.h"
+
+#include <span>
+#include <vector>
+
+namespace plateau::evaluation {
+
+/// A standard uncertainty with its degrees of freedom (infinite for what is known from elsewhere).
+struct UncertaintyTerm {
+    QString term;
+    double standardUncertainty = 0;
+    double degreesOfFreedom = 0;
+};
+
+/// Square root of the sum of squares (JCGM 100, 5.1.2).
+double combinedStandardUncertainty(std::span<const UncertaintyTerm> terms);
+/// Welch-Satterthwaite (JCGM 100, G.4.1): uc^4 / sum(u_i^4 / nu_i); infinite where no term has finitely many.
+double effectiveDegreesOfFreedom(std::span<const UncertaintyTerm> terms);
+/// 2 while the degrees of freedom are 30 or more, below that Student's t at 95.45 % (not truncated to a whole
+/// number: JCGM 100, G.4.1 allows interpolation, and k does not jump).
+double coverageFactor(double degreesOfFreedom);
+
+/// First-order budget (JCGM 100) of a sample's result: the sensitivities come from the Model itself by
+/// automatic differentiation. tubes: those the mean is taken over, all computable; values: their values in
+/// the result's unit. Expects run().uncertainty. Terms that contribute nothing are left out.
+std::vector<UncertaintyTerm> uncertaintyTerms(const Layout &layout, const MeasurandTerms &terms,
+                                              const run::Sample &sample, std::span<const int> tubes,
+                                              std::span<const double> values);
+
+/// Fills budget, expanded uncertainty, coverage factor and degrees of freedom of the result.
+void applyUncertainty(Result &result, std::vector<UncertaintyTerm> terms);
+
+} // namespace plateau::evaluation
