@@ -270,8 +270,8 @@ private:
                                          ? m_model.content(*concentration, m_sample)
                                          : *concentration));
         }
-        section.lines.push_back({Text::tr("mean of %n tube(s)", nullptr, m_result.n), Text::tr("sum / n"),
-                                 meanOf(texts), u"%1 %2"_s.arg(figures(*m_result.value), m_result.unit)});
+        section.lines.push_back({Text::tr("mean, n = %1").arg(m_result.n), Text::tr("sum / n"), meanOf(texts),
+                                 u"%1 %2"_s.arg(figures(*m_result.value), m_result.unit)});
         if (m_result.n > 1)
             section.lines.push_back({Text::tr("spread"),
                                      Text::tr("largest - smallest"),

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/format.h"
+
+#include "tests/support/print.h"
+
+#include <gtest/gtest.h>
+
+using namespace plateau::evaluation;
+using namespace Qt::StringLiterals;
+
+TEST(Format, AbsorbanceHasThreeDecimalsAndNoNegativeZero)
+{
+    EXPECT_EQ(absorbanceText(0.5), u"0.500"_s);
+    EXPECT_EQ(absorbanceText(-0.0001), u"0.000"_s);
+    EXPECT_EQ(absorbanceText(-0.012), u"-0.012"_s);
+}
+
+TEST(Format, ValueGoesAsFarAsTwoFiguresOfItsUncertainty)
+{
+    EXPECT_EQ(valueText(0.168253968, 0.00456), u"0.1683"_s);
+    EXPECT_EQ(uncertaintyText(0.00456), u"0.0046"_s);
+    EXPECT_EQ(valueText(123.456, 4.2), u"123.5"_s);
+    EXPECT_EQ(valueText(12345.6, 230.0), u"12350"_s);
+    EXPECT_EQ(uncertaintyText(234.0), u"230"_s);
+    EXPECT_EQ(valueText(0.168253968), u"0.168"_s);
+    EXPECT_EQ(valueText(0.168253968, 0.0), u"0.168"_s);
+}
+
+TEST(Format, RoundingUpKeepsTheFigures)
+{
+    EXPECT_EQ(significantText(0.0996, 2), u"0.10"_s);
+    EXPECT_EQ(significantText(9.96, 2), u"10"_s);
+    EXPECT_EQ(significantText(0.0994, 2), u"0.099"_s);
+    EXPECT_EQ(significantText(0, 3), u"0.00"_s);
+    EXPECT_EQ(significantText(-0.0456, 2), u"-0.046"_s);
+}
+
+TEST(Format, PlainNumbersAreAsShortAsTheyWereKeyed)
+{
+    EXPECT_EQ(plainText(0.1), u"0.1"_s);
+    EXPECT_EQ(plainText(50), u"50"_s);
+}

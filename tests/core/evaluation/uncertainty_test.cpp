@@ -1,0 +1,182 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/uncertainty.h"
+
+#include "tests/core/evaluation/found.h"
+#include "tests/support/benches.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <limits>
+#include <numeric>
+
+using namespace plateau;
+using namespace Qt::StringLiterals;
+
+namespace {
+
+constexpr double factor_g_per_L = 2.12 * 100 / (6300 * 0.1);
+
+double termOf(const evaluation::Result &result, const QString &name)
+{
+    for (const evaluation::BudgetTerm &term : result.budget) {
+        if (term.term == name)
+            return term.standardUncertainty;
+    }
+    return 0;
+}
+
+evaluation::Result resultOf(const run::Run &run)
+{
+    return evaluation::evaluate(test::risingMethod(), run).results.at(0);
+}
+
+run::Run statedRun()
+{
+    run::Run run = test::plainRun();
+    run.uncertainty = test::uncertainties();
+    return run;
+}
+
+} // namespace
+
+TEST(Uncertainty, ReadingsAverageOverReplicatesAndTheBlankDoesNot)
+{
+    const evaluation::Result result = resultOf(statedRun());
+    // two readings a tube, two tubes: u = 0.002 x sqrt(2) / sqrt(2); the one blank: 0.002 x sqrt(2)
+    EXPECT_NEAR(termOf(result, u"repeatability"_s), 0.002 * factor_g_per_L, 1e-12);
+    EXPECT_NEAR(termOf(result, u"blank"_s), 0.002 * std::sqrt(2.0) * factor_g_per_L, 1e-12);
+}
+
+TEST(Uncertainty, RelativeTermsScaleWithTheResult)
+{
+    const evaluation::Result result = resultOf(statedRun());
+    EXPECT_NEAR(termOf(result, u"absorptivity"_s), *result.value * 0.005, 1e-12);
+    EXPECT_NEAR(termOf(result, u"path length"_s), *result.value * 0.002, 1e-12);
+    EXPECT_NEAR(termOf(result, u"total volume"_s), *result.value * 0.005, 1e-12);
+    EXPECT_NEAR(termOf(result, u"sample volume"_s), *result.value * 0.008, 1e-12);
+}
+
+TEST(Uncertainty, EveryDilutionStepAndTheExtractHaveTheirTerm)
+{
+    run::Run run = statedRun();
+    run.samples[0] = test::solid("S", 5, 100, {{5, 50}, {10, 25}});
+    const evaluation::Result result = resultOf(run);
+    EXPECT_NEAR(termOf(result, u"dilution step 1 (5 mL to 50 mL)"_s), *result.value * 0.004, 1e-12);
+    EXPECT_NEAR(termOf(result, u"dilution step 2 (10 mL to 25 mL)"_s), *result.value * 0.004, 1e-12);
+    EXPECT_NEAR(termOf(result, u"extract"_s), *result.value * 0.002, 1e-12);
+}
+
+TEST(Uncertainty, ScatterOfTheReplicatesTakesOverWhenItIsLarger)
+{
+    run::Run run = statedRun();
+    run.tubes[2] = test::sampleTube("S", 0.120, 0.650); // 0.020 apart
+    const evaluation::Result result = resultOf(run);
+    // s / sqrt(2) of two values d apart is d / 2
+    EXPECT_NEAR(termOf(result, u"repeatability"_s), 0.010 * factor_g_per_L, 1e-12);
+    EXPECT_LT(*result.degreesOfFreedom, 30);
+    EXPECT_GT(*result.coverageFactor, 2);
+}
+
+TEST(Uncertainty, BudgetIsSortedAndSharesAddUp)
+{
+    const evaluation::Result result = resultOf(statedRun());
+    double sum = 0;
+    double variance = 0;
+    for (size_t i = 0; i < result.budget.size(); ++i) {
+        sum += result.budget[i].share;
+        variance += result.budget[i].standardUncertainty * result.budget[i].standardUncertainty;
+        if (i > 0) {
+            EXPECT_GE(result.budget[i - 1].standardUncertainty, result.budget[i].standardUncertainty);
+        }
+    }
+    EXPECT_NEAR(sum, 1, 1e-12);
+    EXPECT_EQ(*result.coverageFactor, 2);
+    EXPECT_NEAR(*result.expandedUncertainty, 2 * std::sqrt(variance), 1e-14);
+}
+
+TEST(Uncertainty, WhatTheStandardSharesWithTheSampleCancels)
+{
+    run::Run run = statedRun();
+    run.calibration = run::Calibration::Standard;
+    run.standards = {{u"STD"_s, 0.2, {}, {}, {}, 0}};
+    run.tubes.push_back(test::standardTube("STD", 0.1, 0.71));
+    const evaluation::Result result = resultOf(run);
+    for (const QString &name : {u"absorptivity"_s, u"path length"_s, u"total volume"_s, u"sample volume"_s})
+        EXPECT_EQ(termOf(result, name), 0) << name.toStdString();
+    // value x u(dA_std) / dA_std with two readings
+    EXPECT_NEAR(termOf(result, u"standard"_s), *result.value * 0.002 * std::sqrt(2.0) / 0.6, 1e-12);
+    // the blank is taken off both: dc/dblank = -c (1/dA - 1/dA_std)
+    EXPECT_NEAR(termOf(result, u"blank"_s), *result.value * (1 / 0.5 - 1 / 0.6) * 0.002 * std::sqrt(2.0),
+                1e-12);
+}
+
+TEST(Uncertainty, LineTakesTheLargerOfScatterAndPropagatedReadings)
+{
+    run::Run run = statedRun();
+    run.calibration = run::Calibration::Line;
+    run.standards = {
+        {u"L1"_s, 0.05, {}, {}, {}, 0}, {u"L2"_s, 0.10, {}, {}, {}, 0}, {u"L3"_s, 0.20, {}, {}, {}, 0}};
+    const std::vector<double> amounts{0.005, 0.010, 0.020};
+    const std::vector<double> signals{0.164, 0.314, 0.584}; // off the line by far more than 0.002
+    for (size_t i = 0; i < 3; ++i)
+        run.tubes.push_back(
+            test::standardTube(run.standards[i].id.toLatin1().constData(), 0.1, 0.1 + 0.010 + signals[i]));
+    const evaluation::Result result = resultOf(run);
+
+    const double xMean = (0.005 + 0.010 + 0.020) / 3;
+    const double yMean = std::accumulate(signals.begin(), signals.end(), 0.0) / 3;
+    double sxx = 0;
+    double sxy = 0;
+    for (size_t i = 0; i < 3; ++i) {
+        sxx += (amounts[i] - xMean) * (amounts[i] - xMean);
+        sxy += (amounts[i] - xMean) * (signals[i] - yMean);
+    }
+    const double b = sxy / sxx;
+    const double a = yMean - b * xMean;
+    double residuals = 0;
+    for (size_t i = 0; i < 3; ++i)
+        residuals += std::pow(signals[i] - a - b * amounts[i], 2);
+    const double s = std::sqrt(residuals / 1);
+    const double x0 = (0.5 - a) / b;
+    const double expected = s / b * std::sqrt(1.0 / 3 + (x0 - xMean) * (x0 - xMean) / sxx) / 0.1;
+    EXPECT_NEAR(termOf(result, u"calibration line"_s), expected, 1e-10);
+    EXPECT_NEAR(termOf(result, u"blank"_s), 0, 1e-12); // the intercept takes it up
+}
+
+TEST(Uncertainty, RunWithoutStatedUncertaintiesStatesNone)
+{
+    const evaluation::Result result = resultOf(test::plainRun());
+    EXPECT_FALSE(result.expandedUncertainty);
+    EXPECT_FALSE(result.coverageFactor);
+    EXPECT_TRUE(result.budget.empty());
+}
+
+TEST(Uncertainty, EverythingStatedAsZeroIsZero)
+{
+    run::Run run = test::plainRun();
+    run.uncertainty = run::UncertaintyInputs{};
+    run.tubes[2] = run.tubes[1];
+    const evaluation::Result result = resultOf(run);
+    EXPECT_EQ(*result.expandedUncertainty, 0);
+    EXPECT_EQ(*result.coverageFactor, 2);
+}
+
+TEST(CoverageFactor, TwoFromThirtyDegreesOfFreedomAndStudentBelow)
+{
+    EXPECT_EQ(evaluation::coverageFactor(std::numeric_limits<double>::infinity()), 2);
+    EXPECT_EQ(evaluation::coverageFactor(30), 2);
+    EXPECT_GT(evaluation::coverageFactor(29.9), 2.08);
+    EXPECT_NEAR(evaluation::coverageFactor(1), 13.968, 5e-3); // JCGM 100, table G.2, prints 13.97
+}
+
+TEST(DegreesOfFreedom, WelchSatterthwaite)
+{
+    const std::vector<evaluation::UncertaintyTerm> equal{{{}, 1, 10}, {{}, 1, 10}, {{}, 1, 10}, {{}, 1, 10}};
+    EXPECT_NEAR(evaluation::effectiveDegreesOfFreedom(equal), 40, 1e-12);
+    const double infinite = std::numeric_limits<double>::infinity();
+    const std::vector<evaluation::UncertaintyTerm> mixed{{{}, 3, infinite}, {{}, 4, 5}};
+    EXPECT_NEAR(evaluation::combinedStandardUncertainty(mixed), 5, 1e-15);
+    EXPECT_NEAR(evaluation::effectiveDegreesOfFreedom(mixed), 625.0 / (256.0 / 5), 1e-12);
+}

@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/working.h"
+
+#include "tests/support/benches.h"
+#include "tests/support/print.h"
+
+#include <gtest/gtest.h>
+
+using namespace plateau;
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QStringList lines(const std::vector<evaluation::WorkingSection> &sections)
+{
+    QStringList all;
+    for (const auto &section : sections) {
+        for (const auto &line : section.lines)
+            all.append(u"%1: %2: %3 = %4"_s.arg(section.title, line.what, line.numbers, line.value));
+    }
+    return all;
+}
+
+} // namespace
+
+TEST(Working, FollowsTheResultFromTheReadings)
+{
+    run::Run run = test::plainRun();
+    run.samples[0].dilution = {{5, 50}};
+    run.uncertainty = test::uncertainties();
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
+    const QStringList written =
+        lines(evaluation::working(test::risingMethod(), run, evaluation, u"S"_s, u"analyte"_s));
+    EXPECT_TRUE(written.contains(u"Blank: signal of tube 1: 0.11 - 0.1 = 0.0100"_s))
+        << written.join(u'\n').toStdString();
+    EXPECT_TRUE(written.contains(u"Sample S, tube 2: signal: 0.63 - 0.12 = 0.5100"_s));
+    EXPECT_TRUE(written.contains(u"Sample S, tube 2: net signal dA: 0.5100 - 0.0100 = 0.5000"_s));
+    EXPECT_TRUE(written.contains(u"Sample S, tube 2: concentration c in the sample as pipetted: "
+                                 "0.5000 x 2.120 x 100 / (6300 x 1 x 0.1 x 1) = 0.16825 g/L"_s));
+    EXPECT_TRUE(
+        written.contains(u"Sample S, tube 2: in the sample as received: 0.16825 x (50 / 5) = 1.6825 g/L"_s));
+    EXPECT_TRUE(written.contains(u"Result: mean, n = 2: (1.6825 + 1.6825) / 2 = 1.6825 g/L"_s));
+}
+
+TEST(Working, SolidCoupledAndExtrapolatedAreWrittenOut)
+{
+    assay::Method method = test::coupledMethod();
+    method.volumeCorrection = assay::VolumeCorrection::ToFinalVolume;
+    method.extrapolate = assay::Extrapolation{u"A3"_s, 2};
+    run::Run run = test::plainRun();
+    run.samples[0] = test::solid("S", 5, 100);
+    for (run::Tube &tube : run.tubes)
+        tube.readings[u"A3"_s] = run::ReadingSeries{{20, 0.91}, {30, 0.92}};
+    const auto evaluation = evaluation::evaluate(method, run);
+    const QString written =
+        lines(evaluation::working(method, run, evaluation, u"S"_s, u"analyte"_s)).join(u'\n');
+    EXPECT_TRUE(written.contains(u"A3 at the addition of the starter"_s)) << written.toStdString();
+    EXPECT_TRUE(written.contains(u"A1 at the final volume"_s));
+    EXPECT_TRUE(written.contains(u"²"_s));
+    EXPECT_TRUE(written.contains(u"g/100 g"_s));
+}
+
+TEST(Working, UnknownResultHasNoWorking)
+{
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), test::plainRun());
+    EXPECT_TRUE(evaluation::working(test::risingMethod(), test::plainRun(), evaluation, u"X"_s, u"analyte"_s)
+                    .empty());
+}
