@@ -1,2 +1,126 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/audit.h"
+
+#include "core/notebook/sentence.h"
+#include "core/notebook/text.h"
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+void insertEntry(const Database &database, const AuditFields &entry, const QString &hash)
+{
+    Statement(database,
+              u"INSERT INTO audit (id, previous_hash, at_utc, at_offset_min, person, account, host, "
+              "program_version, schema_version, action, run, details, hash) "
+              "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s)
+        .run(entry.id, entry.previousHash, entry.at, entry.person, entry.account, entry.host,
+             entry.programVersion, entry.schemaVersion, entry.action, entry.run, entry.details, hash);
+}
+
+void insertRecords(const Database &database, qint64 entry, const std::vector<AuditedRecord> &records)
+{
+    Statement insert(database,
+                     u"INSERT INTO audit_record (audit, position, record_table, record_id, content_hash) "
+                     "VALUES (?, ?, ?, ?, ?)"_s);
+    int position = 0;
+    for (const AuditedRecord &record : records)
+        insert.run(entry, position++, record.table, record.id, record.contentHash);
+}
+
+} // namespace
+
+Act::Act(const Session &session, const QString &person, const QString &action)
+    : m_session(session)
+    , m_person(person)
+    , m_action(action)
+    , m_at(momentOf(session.surroundings.now()))
+    , m_transaction(session.database, Transaction::Kind::Write)
+{
+    requirePerson(person);
+}
+
+std::vector<QString> Act::hashRecords() const
+{
+    std::vector<QString> hashes;
+    std::map<QString, std::unique_ptr<RowReader>> readers;
+    for (const Record &record : m_records) {
+        auto &reader = readers[record.table];
+        if (!reader)
+            reader = std::make_unique<RowReader>(database(), record.table,
+                                                 m_session.layout.columns.at(record.table));
+        // A row just inserted in this transaction; were it not there, the empty hash would break a CHECK.
+        hashes.push_back(reader->hashOf(record.id).value_or(QString()));
+    }
+    return hashes;
+}
+
+void Act::commit()
+{
+    const std::vector<QString> hashes = hashRecords();
+    std::vector<AuditedRecord> records;
+    for (size_t i = 0; i < m_records.size(); ++i)
+        records.push_back({m_records[i].table, m_records[i].id, hashes[i]});
+
+    const AuditHead head = readAuditHead(database());
+    const Surroundings &around = m_session.surroundings;
+    AuditFields entry{head.hash,
+                      head.entries + 1,
+                      m_at,
+                      m_person,
+                      around.account,
+                      around.host,
+                      around.programVersion,
+                      m_session.schemaVersion,
+                      m_action,
+                      std::nullopt,
+                      m_details};
+    if (m_run)
+        entry.run = m_run->value;
+    insertEntry(database(), entry, auditHash(entry, records));
+    insertRecords(database(), entry.id, records);
+    m_transaction.commit();
+}
+
+QString auditHash(const AuditFields &fields, const std::vector<AuditedRecord> &records)
+{
+    FieldHash hash("plateau-audit/1");
+    hash.add(fields.previousHash);
+    hash.add(fields.id);
+    hash.add(fields.at.utc);
+    hash.add(fields.at.offset_min);
+    hash.add(fields.person);
+    hash.add(fields.account);
+    hash.add(fields.host);
+    hash.add(fields.programVersion);
+    hash.add(fields.schemaVersion);
+    hash.add(fields.action);
+    hash.add(fields.run ? QByteArray::number(*fields.run) : QByteArray());
+    hash.add(fields.details);
+    hash.add(qint64(records.size()));
+    for (const AuditedRecord &record : records) {
+        hash.add(record.table);
+        hash.add(record.id);
+        hash.add(record.contentHash);
+    }
+    return hash.hex();
+}
+
+QString noHash()
+{
+    return QString(64, u'0');
+}
+
+AuditHead readAuditHead(const Database &database)
+{
+    Statement last(database, u"SELECT id, hash FROM audit ORDER BY id DESC LIMIT 1"_s);
+    last.run();
+    if (!last.next())
+        return {0, noHash()};
+    return {int(last.integer(0)), last.text(1)};
+}
+
+} // namespace plateau::notebook

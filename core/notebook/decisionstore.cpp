@@ -1,2 +1,99 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/decisionstore.h"
+
+#include "core/exchange/writers.h"
+#include "core/notebook/sentence.h"
+#include "core/notebook/words.h"
+
+#include <algorithm>
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+std::vector<DecisionRow> loadDecisions(const Database &database, RunId run)
+{
+    Statement query(
+        database,
+        u"SELECT id, last_reading, kind, person, reason, at_utc, at_offset_min, content_hash, evaluation, "
+        "acceptable, program_version FROM decision WHERE run = ? ORDER BY id"_s);
+    query.run(run.value);
+    std::vector<DecisionRow> rows;
+    while (query.next())
+        rows.push_back({query.integer(0),
+                        {query.integer(1)},
+                        {decisionKindOf(query.text(2)), query.text(3), query.text(4), query.time(5),
+                         query.text(7), query.text(8).toUtf8(), query.integer(9) != 0, query.text(10)}});
+    return rows;
+}
+
+std::vector<Reopening> loadReopenings(const Database &database, RunId run)
+{
+    const std::vector<DecisionRow> decisions = loadDecisions(database, run);
+    Statement query(
+        database,
+        u"SELECT decision, reopening.person, reopening.reason, reopening.at_utc, reopening.at_offset_min "
+        "FROM reopening JOIN decision ON decision.id = reopening.decision WHERE run = ? "
+        "ORDER BY reopening.id"_s);
+    query.run(run.value);
+    std::vector<Reopening> reopenings;
+    while (query.next()) {
+        const auto decision = std::ranges::find(decisions, query.integer(0), &DecisionRow::id);
+        reopenings.push_back(
+            {int(decision - decisions.begin()), query.text(1), query.text(2), query.time(3)});
+    }
+    return reopenings;
+}
+
+void storeDecision(Act &act, RunId run, const Decision &decision, ReadingId lastReading)
+{
+    Statement insert(act.database(),
+                     u"INSERT INTO decision (run, kind, person, reason, at_utc, at_offset_min, last_reading, "
+                     "content_hash, acceptable, evaluation, program_version) "
+                     "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s);
+    insert.run(run.value, decisionWord(decision.kind), decision.person, decision.reason, act.at(),
+               lastReading.value, decision.contentHash, int(decision.acceptable),
+               QString::fromUtf8(decision.evaluation), decision.programVersion);
+    act.covers(u"decision"_s, insert.insertedId());
+}
+
+void storeReopening(Act &act, qint64 decisionRow, const QString &reason)
+{
+    Statement insert(
+        act.database(),
+        u"INSERT INTO reopening (decision, person, reason, at_utc, at_offset_min) VALUES (?, ?, ?, ?, ?)"_s);
+    insert.run(decisionRow, act.person(), reason, act.at());
+    act.covers(u"reopening"_s, insert.insertedId());
+}
+
+RunState stateOf(const Database &database, RunId run)
+{
+    Statement query(
+        database,
+        u"SELECT kind FROM decision WHERE run = ? AND id NOT IN (SELECT decision FROM reopening)"_s);
+    query.run(run.value);
+    if (!query.next())
+        return RunState::OnBench;
+    return decisionKindOf(query.text(0)) == DecisionKind::Accepted ? RunState::Accepted : RunState::Rejected;
+}
+
+void requireOnBench(const Database &database, RunId run)
+{
+    const RunState state = stateOf(database, run);
+    if (state == RunState::OnBench)
+        return;
+    const QString sentence = state == RunState::Accepted
+                                 ? Sentence::tr("Run %1 is accepted and takes no change; nothing was stored: "
+                                                "reopen it with a reason first.")
+                                 : Sentence::tr("Run %1 is rejected and takes no change; nothing was stored: "
+                                                "reopen it with a reason first.");
+    throw Failure(Failure::Kind::Refused, sentence.arg(run.value));
+}
+
+QString reviewHash(const run::Run &run, const assay::Method &method)
+{
+    return documentHash(exchange::writeRun(run, &method));
+}
+
+} // namespace plateau::notebook

@@ -5,23 +5,25 @@
 #include "core/notebook/records.h"
 
 #include <exception>
+#include <functional>
 #include <memory>
 
 namespace plateau::notebook {
 
-/// What went wrong with the notebook, in one sentence for a person: what happened, what it means for the data,
-/// what to do. details holds the engine's own words for a closer look.
+/// What went wrong with the notebook, in one sentence for a person: what happened, what it means for the
+/// data, what to do. details holds the engine's own words for a closer look.
 class Failure : public std::exception
 {
 public:
     enum class Kind {
-        NotFound,       ///< no file of that name
-        NotANotebook,   ///< a file, but not one of ours
-        NewerVersion,   ///< written by a newer program
-        Damaged,        ///< integrity, foreign keys or audit chain are broken
-        Locked,         ///< another program holds it
-        Storage,        ///< disk full, read-only, input/output error: nothing of the step was stored
-        Refused         ///< a rule of the records forbids it (a decided run, a correction without a reason)
+        NotFound,     ///< no file of that name
+        NotANotebook, ///< a file, but not one of ours
+        NewerVersion, ///< written by a newer program
+        Damaged,      ///< integrity, foreign keys or audit chain are broken
+        Locked,       ///< another program holds it
+        Storage,      ///< disk full, read-only, input/output error: nothing of the step was stored
+        Refused       ///< a rule of the records forbids it (a decided run, a correction without a reason), or
+                      ///< there is no such run, tube or reading
     };
     Failure(Kind kind, QString sentence, QString details = {});
     Kind kind() const { return m_kind; }
@@ -38,16 +40,30 @@ private:
 
 enum class Access { ReadWrite, ReadOnly };
 
+/// What is stored beside every act without being asked for: the program's version, the operating system's
+/// account and host name, and the clock.
+struct Surroundings {
+    QString programVersion;
+    QString account;
+    QString host;
+    std::function<QDateTime()> now;
+    static Surroundings ofThisProgram();
+};
+
 /// The SQLite file that holds runs, readings, decisions and their audit. One object, one connection, one
-/// thread. Every function that adds something has it on disk when it returns (synchronous=EXTRA), together with
-/// its audit entry, or throws Failure and has stored nothing.
+/// thread. Every function that adds something has it on disk when it returns (synchronous=EXTRA), together
+/// with its audit entry, or throws Failure and has stored nothing.
 class Notebook
 {
 public:
-    /// A new file; throws if one of that name exists.
-    static std::unique_ptr<Notebook> create(const QString &path);
-    /// An existing one, migrated to the present schema if it is older (after a dated copy beside it).
-    static std::unique_ptr<Notebook> open(const QString &path, Access access = Access::ReadWrite);
+    /// A new file, readable by its owner alone; throws if one of that name exists.
+    static std::unique_ptr<Notebook> create(const QString &path,
+                                            const Surroundings &surroundings = Surroundings::ofThisProgram());
+    /// An existing one, migrated to the present schema if it is older (after a dated copy beside it). For
+    /// writing it is checked first (integrity, foreign keys, schema, audit chain) and belongs to this object
+    /// alone until it goes; for reading it is taken as it is, damaged or not, and nothing is changed.
+    static std::unique_ptr<Notebook> open(const QString &path, Access access = Access::ReadWrite,
+                                          const Surroundings &surroundings = Surroundings::ofThisProgram());
     static std::unique_ptr<Notebook> openOrCreate(const QString &path);
     ~Notebook();
     Notebook(const Notebook &) = delete;
@@ -55,7 +71,8 @@ public:
 
     QString path() const;
 
-    /// Puts a run on the bench: the method as it is, samples, standards, tubes, and the readings it already has.
+    /// Puts a run on the bench: the method as it is, samples, standards, tubes, and the readings it already
+    /// has.
     RunId addRun(const run::Run &run, const assay::Method &method, const QString &person);
     /// A reading of a tube that has none at that point yet. typed: as keyed.
     ReadingId addReading(RunId run, int tube, const QString &reading, const run::Reading &value,
@@ -71,7 +88,11 @@ public:
 
     /// Newest first.
     std::vector<RunSummary> runs() const;
+    /// Throws Refused if there is no such run, Damaged if it can't be put together again.
     StoredRun load(RunId run) const;
+    /// The acts on one run, oldest first.
+    std::vector<AuditEntry> history(RunId run) const;
+    AuditHead auditHead() const;
 
     /// File integrity, foreign keys, audit chain against the records, and every accepted run evaluated again
     /// from its stored inputs and compared with what was stored then.

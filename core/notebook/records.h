@@ -72,7 +72,17 @@ struct Decision {
     QString contentHash;
     /// The evaluation as it was, plateau-evaluation/1.
     QByteArray evaluation;
+    bool acceptable = false;
     QString programVersion;
+};
+
+/// Takes a decision back: the run is on the bench again. The decision stays readable.
+struct Reopening {
+    /// Index into StoredRun::decisions.
+    int decision = 0;
+    QString person;
+    QString reason;
+    QDateTime at;
 };
 
 /// A run as it stands in the notebook.
@@ -84,8 +94,36 @@ struct StoredRun {
     assay::Method method;
     /// Every reading ever keyed, oldest first.
     std::vector<StoredReading> readings;
-    /// Oldest first; the last one counts.
+    /// Oldest first; the last one counts, unless it was taken back.
     std::vector<Decision> decisions;
+    /// Oldest first.
+    std::vector<Reopening> reopenings;
+};
+
+/// Who did what, and when. account and host are those of the operating system, beside the person who is
+/// named.
+struct AuditEntry {
+    qint64 number = 0;
+    QDateTime at;
+    QString person;
+    QString account;
+    QString host;
+    QString programVersion;
+    /// "notebookCreated", "schemaStep", "runAdded", "readingAdded", "readingCorrected", "runAccepted",
+    /// "runRejected", "runReopened".
+    QString action;
+    /// Absent for an act on the notebook as a whole.
+    std::optional<RunId> run;
+    QString details;
+    /// SHA-256, hexadecimal.
+    QString hash;
+};
+
+/// Number of audit entries and the hash of the last: kept outside the file (on a report, say), they show
+/// whether entries were taken off the end since.
+struct AuditHead {
+    int entries = 0;
+    QString hash;
 };
 
 /// One finding of a verification: what, and where.

@@ -1,2 +1,66 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/schema.h"
+
+#include "core/notebook/database.h"
+#include "core/notebook/statement.h"
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+const std::vector<SchemaStep> &schemaSteps()
+{
+    static const std::vector<SchemaStep> steps{firstSchemaStep()};
+    return steps;
+}
+
+QStringList protectionOf(const QString &table, const QStringList &keys)
+{
+    QString pushedOut = u"id = NEW.id"_s;
+    for (const QString &key : keys)
+        pushedOut += u" OR ("_s + key + u')';
+    const QString refuse = u"BEGIN SELECT RAISE(ABORT, 'rows of %1 are only ever added'); END"_s.arg(table);
+    return {
+        u"CREATE TRIGGER %1_no_update BEFORE UPDATE ON %1 %2"_s.arg(table, refuse),
+        u"CREATE TRIGGER %1_no_delete BEFORE DELETE ON %1 %2"_s.arg(table, refuse),
+        u"CREATE TRIGGER %1_no_replace BEFORE INSERT ON %1 WHEN EXISTS (SELECT 1 FROM %1 WHERE %2) %3"_s.arg(
+            table, pushedOut, refuse),
+    };
+}
+
+Layout layoutOf(const Database &database)
+{
+    Layout layout;
+    Statement objects(database, u"SELECT type, name, coalesce(sql, '') FROM sqlite_schema"_s);
+    objects.run();
+    while (objects.next())
+        layout.objects[{objects.text(0), objects.text(1)}] = objects.text(2);
+    for (const auto &[object, sql] : layout.objects) {
+        if (object.type != "table"_L1)
+            continue;
+        Statement columns(database, u"SELECT name FROM pragma_table_info(?) ORDER BY cid"_s);
+        columns.run(object.name);
+        while (columns.next())
+            layout.columns[object.name].append(columns.text(0));
+    }
+    return layout;
+}
+
+Layout layoutAfter(const std::vector<SchemaStep> &steps, int number)
+{
+    const Database database(Database::InMemory::Yes);
+    for (const SchemaStep &step : steps) {
+        if (step.number <= number)
+            applyStatements(database, step);
+    }
+    return layoutOf(database);
+}
+
+void applyStatements(const Database &database, const SchemaStep &step)
+{
+    for (const QString &statement : step.statements)
+        database.execute(statement);
+}
+
+} // namespace plateau::notebook

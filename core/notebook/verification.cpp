@@ -1,2 +1,128 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/verification.h"
+
+#include "core/exchange/writers.h"
+#include "core/notebook/checks.h"
+#include "core/notebook/decisionstore.h"
+#include "core/notebook/inputs.h"
+#include "core/notebook/sentence.h"
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+void append(std::vector<Finding> &all, const std::vector<Finding> &more)
+{
+    all.insert(all.end(), more.begin(), more.end());
+}
+
+QString firstDifference(const QByteArray &then, const QByteArray &now)
+{
+    const QList<QByteArray> before = then.split('\n');
+    const QList<QByteArray> after = now.split('\n');
+    qsizetype line = 0;
+    while (line < before.size() && line < after.size() && before[line] == after[line])
+        ++line;
+    const auto shown = [line](const QList<QByteArray> &lines) {
+        return line < lines.size() ? QString::fromUtf8(lines[line]).trimmed() : Sentence::tr("(end)");
+    };
+    return Sentence::tr("line %1 was %2, is %3").arg(QString::number(line + 1), shown(before), shown(after));
+}
+
+/// One decision after the other, each from the readings that counted then.
+class DecisionCheck
+{
+public:
+    DecisionCheck(const Session &session, Verification &verification)
+        : m_session(session)
+        , m_verification(verification)
+    {
+    }
+
+    void check(RunId run)
+    {
+        try {
+            ++m_verification.runsChecked;
+            const Inputs inputs = loadInputs(m_session.database, run);
+            for (const DecisionRow &row : loadDecisions(m_session.database, run)) {
+                m_place = Sentence::tr("decision %1 on run %2").arg(row.id).arg(run.value);
+                check(row, inputs.method, inputs.runAsOf(row.lastReading));
+            }
+        } catch (const Failure &failure) {
+            m_verification.findings.push_back({Sentence::tr("run %1").arg(run.value), failure.sentence()});
+        }
+    }
+
+private:
+    void check(const DecisionRow &row, const assay::Method &method, const run::Run &run)
+    {
+        ++m_verification.decisionsChecked;
+        if (reviewHash(run, method) != row.decision.contentHash)
+            complain(row, Sentence::tr("what was reviewed is not what is stored now"));
+        const evaluation::Evaluation evaluation = evaluation::evaluate(method, run);
+        const QByteArray document = exchange::writeEvaluation(evaluation);
+        if (document != row.decision.evaluation)
+            complain(row, Sentence::tr("evaluated again, it gives another result: %1")
+                              .arg(firstDifference(row.decision.evaluation, document)));
+        else if (evaluation.acceptable != row.decision.acceptable)
+            complain(row,
+                     Sentence::tr("evaluated again, it gives another answer to whether it is acceptable"));
+    }
+
+    void complain(const DecisionRow &row, const QString &message)
+    {
+        const QString &then = row.decision.programVersion;
+        const QString &now = m_session.surroundings.programVersion;
+        const QString versions =
+            then == now ? QString()
+                        : Sentence::tr(" (decided with version %1, verified with %2)").arg(then, now);
+        m_verification.findings.push_back({m_place, message + versions});
+    }
+
+    const Session &m_session;
+    Verification &m_verification;
+    QString m_place;
+};
+
+std::vector<RunId> allRuns(const Database &database)
+{
+    Statement query(database, u"SELECT id FROM run ORDER BY id"_s);
+    query.run();
+    std::vector<RunId> runs;
+    while (query.next())
+        runs.push_back({query.integer(0)});
+    return runs;
+}
+
+void checkDecisions(const Session &session, Verification &verification)
+{
+    DecisionCheck check(session, verification);
+    try {
+        for (const RunId run : allRuns(session.database))
+            check.check(run);
+        const AuditHead head = readAuditHead(session.database);
+        verification.auditEntries = head.entries;
+        verification.auditHead = head.hash;
+    } catch (const Failure &failure) {
+        verification.findings.push_back({Sentence::tr("the list of runs"), failure.details()});
+    }
+}
+
+} // namespace
+
+Verification verifyNotebook(const Session &session, const std::vector<SchemaStep> &steps)
+{
+    Verification verification;
+    const Database &database = session.database;
+    append(verification.findings, fileFindings(database));
+    append(verification.findings, schemaFindings(database, session.layout));
+    append(verification.findings, chainFindings(database));
+    append(verification.findings, recordFindings(database, steps, session.schemaVersion));
+    checkDecisions(session, verification);
+    return verification;
+}
+
+} // namespace plateau::notebook

@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/content.h"
+#include "core/notebook/database.h"
+#include "core/notebook/moment.h"
+#include "core/notebook/schema.h"
+
+#include <optional>
+#include <vector>
+
+namespace plateau::notebook {
+
+/// What every act needs: the file, its schema, and who and what is running.
+struct Session {
+    Database &database;
+    int schemaVersion = 0;
+    const Layout &layout;
+    const Surroundings &surroundings;
+};
+
+/// One act on the notebook, from its first row to its audit entry: a writing transaction that only commits
+/// together with an audit entry covering every row the act added. Without commit nothing is stored.
+class Act
+{
+public:
+    Act(const Session &session, const QString &person, const QString &action);
+
+    const Database &database() const { return m_session.database; }
+    const QString &person() const { return m_person; }
+    const QString &programVersion() const { return m_session.surroundings.programVersion; }
+    /// One time for all rows of the act.
+    const Moment &at() const { return m_at; }
+
+    void concerns(RunId run) { m_run = run; }
+    void note(const QString &details) { m_details = details; }
+    void covers(const QString &table, qint64 id) { m_records.push_back({table, id}); }
+    void commit();
+
+private:
+    struct Record {
+        QString table;
+        qint64 id;
+    };
+
+    std::vector<QString> hashRecords() const;
+
+    Session m_session;
+    QString m_person;
+    QString m_action;
+    Moment m_at;
+    std::optional<RunId> m_run;
+    QString m_details;
+    std::vector<Record> m_records;
+    Transaction m_transaction;
+};
+
+/// The fields of an audit entry that its hash covers, in the order they are hashed.
+struct AuditFields {
+    QString previousHash;
+    qint64 id = 0;
+    Moment at;
+    QString person;
+    QString account;
+    QString host;
+    QString programVersion;
+    qint64 schemaVersion = 0;
+    QString action;
+    std::optional<qint64> run;
+    QString details;
+};
+struct AuditedRecord {
+    QString table;
+    qint64 id = 0;
+    QString contentHash;
+};
+QString auditHash(const AuditFields &fields, const std::vector<AuditedRecord> &records);
+
+/// What stands before the first entry.
+QString noHash();
+AuditHead readAuditHead(const Database &database);
+
+} // namespace plateau::notebook

@@ -1,0 +1,72 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/notebook.h"
+
+#include <QSqlDatabase>
+#include <QVariant>
+
+namespace plateau::notebook {
+
+/// One connection, and the only place that opens one. Every setting the records rely on is set and read back:
+/// a misspelt pragma is ignored by SQLite without a word. Belongs to the thread that made it.
+class Database
+{
+public:
+    enum class InMemory { Yes };
+
+    /// An existing file; a name that is not there creates nothing. Nothing has been read of it yet.
+    Database(const QString &path, Access access);
+    /// A private one that lives as long as the object.
+    explicit Database(InMemory);
+    ~Database();
+    Database(const Database &) = delete;
+    Database &operator=(const Database &) = delete;
+
+    const QString &path() const { return m_path; }
+    Access access() const { return m_access; }
+    /// Not to be kept: a handle that outlives the connection kills every query.
+    QSqlDatabase handle() const;
+
+    /// One statement without values and without rows.
+    void execute(const QString &statement) const;
+    /// The first column of the first row; invalid where there is none.
+    QVariant single(const QString &query) const;
+
+    /// Keeps every other program out until this object goes. Throws Failure(Locked) within about two seconds.
+    void takeExclusively();
+    /// Rollback journal: a commit is whole in the one file, which people copy and keep for years.
+    void setJournal();
+    /// Only while tables are rebuilt; foreign keys cannot be switched inside a transaction.
+    void setForeignKeys(bool on);
+
+private:
+    void connect(const QString &name, const QString &options);
+    void disconnect();
+    void setSafely(const QString &pragma, const QString &value, const QString &readBack);
+
+    QString m_path;
+    Access m_access = Access::ReadWrite;
+    QString m_connection;
+};
+
+/// BEGIN ... COMMIT. A transaction not committed when it goes out of scope is rolled back as a whole.
+class Transaction
+{
+public:
+    /// Write asks for the lock at once: a reader that turns into a writer later would not be helped by
+    /// waiting.
+    enum class Kind { Write, Read };
+    Transaction(const Database &database, Kind kind);
+    ~Transaction();
+    Transaction(const Transaction &) = delete;
+    Transaction &operator=(const Transaction &) = delete;
+    void commit();
+
+private:
+    const Database &m_database;
+    bool m_open = true;
+};
+
+} // namespace plateau::notebook

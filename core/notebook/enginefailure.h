@@ -1,0 +1,15 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/notebook.h"
+
+#include <QSqlError>
+
+namespace plateau::notebook {
+
+/// What SQLite reports, in words for a person. The kind follows from the numeric result code
+/// (https://www.sqlite.org/rescode.html), never from the English text, which goes into the details.
+Failure engineFailure(const QSqlError &error, const QString &path, const QString &statement);
+
+} // namespace plateau::notebook

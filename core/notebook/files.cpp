@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/files.h"
+
+#include "core/notebook/notebook.h"
+#include "core/notebook/sentence.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+#include <cerrno>
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+const QString sideEndings[] = {u"-journal"_s, u"-wal"_s, u"-shm"_s};
+
+QString shownPath(const QString &path)
+{
+    return QDir::toNativeSeparators(path);
+}
+
+Failure notWritten(const QString &path)
+{
+    return Failure(
+        Failure::Kind::Storage,
+        Sentence::tr("The file %1 could not be written; nothing was stored: see that its folder is there, "
+                     "may be written to and has room.")
+            .arg(shownPath(path)),
+        qt_error_string(errno));
+}
+
+void syncToDisk(const QString &path)
+{
+    const int descriptor = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0)
+        throw notWritten(path);
+    const int failed = ::fsync(descriptor);
+    const int reason = errno;
+    ::close(descriptor);
+    errno = reason;
+    if (failed)
+        throw notWritten(path);
+}
+
+} // namespace
+
+void createPrivateFile(const QString &path)
+{
+    QFile file(path);
+    if (!file.open(QIODevice::NewOnly | QIODevice::WriteOnly,
+                   QFileDevice::ReadOwner | QFileDevice::WriteOwner))
+        throw Failure(
+            Failure::Kind::Storage,
+            Sentence::tr("The file %1 could not be made; nothing was stored: see that its folder is there, "
+                         "may be written to and has room.")
+                .arg(shownPath(path)),
+            file.errorString());
+}
+
+void publishFile(const QString &from, const QString &to)
+{
+    syncToDisk(from);
+    const QByteArray source = QFile::encodeName(from);
+    const QByteArray target = QFile::encodeName(to);
+    // A hard link never replaces a file, and no other program can slip in between.
+    if (::link(source.constData(), target.constData()) == 0) {
+        ::unlink(source.constData());
+    } else if (errno == EEXIST || QFileInfo::exists(to)) {
+        throw Failure(Failure::Kind::Refused,
+                      Sentence::tr("There is a file %1 already and it was left as it is: "
+                                   "choose another name.")
+                          .arg(shownPath(to)));
+    } else if (::rename(source.constData(), target.constData()) != 0) { // a file system without hard links
+        throw notWritten(to);
+    }
+    syncToDisk(QFileInfo(to).absolutePath());
+}
+
+void removeWithSideFiles(const QString &path)
+{
+    QFile::remove(path);
+    for (const QString &ending : sideEndings)
+        QFile::remove(path + ending);
+}
+
+QString orphanedSideFile(const QString &path)
+{
+    if (!QFileInfo::exists(path)) {
+        for (const QString &ending : sideEndings) {
+            if (QFileInfo::exists(path + ending))
+                return path + ending;
+        }
+    }
+    return {};
+}
+
+} // namespace plateau::notebook

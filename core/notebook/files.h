@@ -1,0 +1,21 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QString>
+
+namespace plateau::notebook {
+
+// None of these is ever used on a notebook that is open: closing any descriptor of a file drops the locks
+// SQLite holds on it (https://www.sqlite.org/howtocorrupt.html, 2.2).
+
+/// An empty file that only its owner may read and write. Throws Failure(Storage); a file of that name, too.
+void createPrivateFile(const QString &path);
+/// Onto the disk, then to its final name, unless there is a file of that name: then throws Failure(Refused).
+void publishFile(const QString &from, const QString &to);
+/// The file and the side files SQLite may have left with it; one that is not there is no error.
+void removeWithSideFiles(const QString &path);
+/// Names of side files of the path that are there although the file itself is not.
+QString orphanedSideFile(const QString &path);
+
+} // namespace plateau::notebook

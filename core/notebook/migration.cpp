@@ -1,0 +1,130 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/migration.h"
+
+#include "core/notebook/audit.h"
+#include "core/notebook/checks.h"
+#include "core/notebook/files.h"
+#include "core/notebook/sentence.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QUuid>
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+/// Foreign keys are off while this lives.
+class WithoutForeignKeys
+{
+public:
+    explicit WithoutForeignKeys(Database &database)
+        : m_database(database)
+    {
+        m_database.setForeignKeys(false);
+    }
+    ~WithoutForeignKeys()
+    {
+        try {
+            m_database.setForeignKeys(true);
+        } catch (const Failure &failure) {
+            // Already unwinding from the failure of the step, which says more; the connection is given up
+            // then.
+            qWarning("foreign keys stay off: %s", failure.what());
+        }
+    }
+    WithoutForeignKeys(const WithoutForeignKeys &) = delete;
+    WithoutForeignKeys &operator=(const WithoutForeignKeys &) = delete;
+
+private:
+    Database &m_database;
+};
+
+void requireSound(const Database &database, const std::vector<Finding> &findings)
+{
+    if (!findings.empty())
+        throw Failure(
+            Failure::Kind::Damaged,
+            Sentence::tr("The notebook %1 was not brought up to date, since it would not have been sound "
+                         "afterwards; it is as it was.")
+                .arg(QDir::toNativeSeparators(database.path())),
+            findingLines(findings));
+}
+
+void applyStep(Database &database, const SchemaStep &step, const Layout &layout,
+               const Surroundings &surroundings)
+{
+    const bool first = step.number == 1;
+    // Nobody is asked who opens the file, so the account stands in for the person.
+    Act act({database, step.number, layout, surroundings}, surroundings.account,
+            first ? u"notebookCreated"_s : u"schemaStep"_s);
+    applyStatements(database, step);
+    if (first)
+        database.execute(u"PRAGMA application_id=%1"_s.arg(applicationId));
+    database.execute(u"PRAGMA user_version=%1"_s.arg(step.number));
+    requireSound(database, fileFindings(database));
+    // Its own number, so that the audit head of one notebook is never that of another.
+    act.note(first ? u"notebook %1"_s.arg(QUuid::createUuid().toString(QUuid::WithoutBraces))
+                   : u"schema %1: %2"_s.arg(step.number).arg(step.description));
+    act.commit();
+}
+
+void requireSameHead(const Database &original, const Database &copy)
+{
+    const AuditHead wanted = readAuditHead(original);
+    const AuditHead found = readAuditHead(copy);
+    if (wanted.hash != found.hash || wanted.entries != found.entries || !fileFindings(copy).empty() ||
+        !chainFindings(copy).empty())
+        throw Failure(
+            Failure::Kind::Storage,
+            Sentence::tr("The copy of the notebook %1 did not come out whole and was taken away again; see "
+                         "that the disk is sound and has room.")
+                .arg(QDir::toNativeSeparators(original.path())));
+}
+
+} // namespace
+
+int schemaVersion(const Database &database)
+{
+    return database.single(u"PRAGMA user_version"_s).toInt();
+}
+
+void migrate(Database &database, const std::vector<SchemaStep> &steps, const Surroundings &surroundings)
+{
+    const int from = schemaVersion(database);
+    for (const SchemaStep &step : steps) {
+        if (step.number <= from)
+            continue;
+        const Layout layout = layoutAfter(steps, step.number);
+        const WithoutForeignKeys off(database);
+        applyStep(database, step, layout, surroundings);
+    }
+}
+
+void backUp(const Database &database, const QString &target)
+{
+    const QString part = target + u".part"_s;
+    removeWithSideFiles(part);
+    createPrivateFile(part); // VACUUM INTO takes an empty file and keeps its permissions
+    try {
+        Statement(database, u"VACUUM INTO ?"_s).run(part);
+        requireSameHead(database, Database(part, Access::ReadOnly));
+        publishFile(part, target);
+    } catch (...) {
+        removeWithSideFiles(part);
+        throw;
+    }
+}
+
+QString backupPath(const QString &notebook, const QDateTime &now, int version)
+{
+    const QFileInfo file(notebook);
+    const QString ending = file.suffix().isEmpty() ? QString() : u'.' + file.suffix();
+    return u"%1/%2-%3-schema%4%5"_s.arg(file.absolutePath(), file.completeBaseName(),
+                                        now.toString(u"yyyyMMdd-HHmmss"_s), QString::number(version), ending);
+}
+
+} // namespace plateau::notebook

@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/database.h"
+#include "core/notebook/schema.h"
+
+namespace plateau::notebook {
+
+/// user_version; 0 in a file that is not ours or not made yet.
+int schemaVersion(const Database &database);
+
+/// Brings the file to the last of the steps, each in one transaction together with its number, its audit
+/// entry and a check of the foreign keys, which are off meanwhile so that tables may be rebuilt. Stops at the
+/// first failure with what was reached before it.
+void migrate(Database &database, const std::vector<SchemaStep> &steps, const Surroundings &surroundings);
+
+/// A copy of the notebook, complete and in one file that only its owner may read; checked, with the same
+/// audit head, and on the disk before it gets its name. Throws Failure; then there is no file of that name.
+void backUp(const Database &database, const QString &target);
+/// "notebook-20260302-091500-schema1.plateau" beside "notebook.plateau".
+QString backupPath(const QString &notebook, const QDateTime &now, int version);
+
+} // namespace plateau::notebook

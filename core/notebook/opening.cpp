@@ -1,0 +1,151 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/opening.h"
+
+#include "core/notebook/checks.h"
+#include "core/notebook/files.h"
+#include "core/notebook/migration.h"
+#include "core/notebook/sentence.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QUuid>
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+using Kind = Failure::Kind;
+
+Failure failureAt(Kind kind, const QString &sentence, const QString &path, const QString &details = {})
+{
+    return Failure(kind, sentence.arg(QDir::toNativeSeparators(path)), details);
+}
+
+void requireFree(const QString &path)
+{
+    if (QFileInfo::exists(path) || QFileInfo(path).isSymLink())
+        throw failureAt(
+            Kind::Refused,
+            Sentence::tr("There is a file %1 already and it was left as it is: choose another name."), path);
+    if (!QFileInfo(QFileInfo(path).absolutePath()).isDir())
+        throw failureAt(Kind::Storage,
+                        Sentence::tr("The notebook %1 cannot be made, since its folder is not there: "
+                                     "make the folder or choose another."),
+                        path);
+    // SQLite would take it for the new file's own and roll it back into it.
+    const QString orphan = orphanedSideFile(path);
+    if (!orphan.isEmpty())
+        throw failureAt(Kind::Refused,
+                        Sentence::tr("The file %1 is left over from another notebook of that name; "
+                                     "move it away or choose another name."),
+                        orphan);
+}
+
+void requireFile(const QString &path)
+{
+    const QFileInfo file(path);
+    if (!file.exists())
+        throw failureAt(Kind::NotFound, Sentence::tr("There is no notebook %1; see that the name is right."),
+                        path);
+    if (!file.isFile())
+        throw failureAt(Kind::NotANotebook, Sentence::tr("%1 is not a file, so it cannot be a notebook."),
+                        path);
+}
+
+void requireOurs(const Database &database, int newest)
+{
+    const QString &path = database.path();
+    if (database.single(u"PRAGMA application_id"_s).toLongLong() != applicationId)
+        throw failureAt(Kind::NotANotebook,
+                        Sentence::tr("The file %1 is not a Plateau notebook; it was left as it is."), path);
+    const int version = schemaVersion(database);
+    if (version > newest)
+        throw Failure(
+            Kind::NewerVersion,
+            Sentence::tr("The notebook %1 was written by a newer Plateau (its schema is number %2, this "
+                         "program knows up to %3); it was left as it is: open it with the newer program.")
+                .arg(QDir::toNativeSeparators(path))
+                .arg(version)
+                .arg(newest));
+    if (version < 1)
+        throw failureAt(Kind::Damaged,
+                        Sentence::tr("The notebook %1 is damaged: it states no schema; go back to the "
+                                     "latest backup."),
+                        path);
+}
+
+void requireSound(const Database &database, const std::vector<Finding> &findings)
+{
+    if (findings.empty())
+        return;
+    throw Failure(
+        Kind::Damaged,
+        Sentence::tr("The notebook %1 is damaged (%2: %3); nothing is written to it: open it for reading "
+                     "only and go back to the latest backup.")
+            .arg(QDir::toNativeSeparators(database.path()), findings.front().place, findings.front().message),
+        findingLines(findings));
+}
+
+void prepareForWriting(Database &database, const std::vector<SchemaStep> &steps,
+                       const Surroundings &surroundings)
+{
+    database.takeExclusively();
+    database.setJournal();
+    requireSound(database, fileFindings(database));
+    requireSound(database, chainFindings(database));
+    const int version = schemaVersion(database);
+    requireSound(database, schemaFindings(database, layoutAfter(steps, version)));
+    if (version < steps.back().number) {
+        backUp(database, backupPath(database.path(), surroundings.now(), version));
+        migrate(database, steps, surroundings);
+    }
+}
+
+void prepareForReading(const Database &database, int newest)
+{
+    if (schemaVersion(database) < newest)
+        throw failureAt(Kind::Refused,
+                        Sentence::tr("The notebook %1 is of an older schema: open it for writing once, "
+                                     "so that it is brought up to date after a copy is made."),
+                        database.path());
+}
+
+} // namespace
+
+void createNotebookFile(const QString &path, const std::vector<SchemaStep> &steps,
+                        const Surroundings &surroundings)
+{
+    requireFree(path);
+    const QString part = u"%1.part-%2"_s.arg(path, QUuid::createUuid().toString(QUuid::Id128).left(8));
+    createPrivateFile(part);
+    try {
+        {
+            Database database(part, Access::ReadWrite);
+            database.setJournal();
+            migrate(database, steps, surroundings);
+        }
+        publishFile(part, path);
+    } catch (...) {
+        removeWithSideFiles(part);
+        throw;
+    }
+}
+
+std::unique_ptr<Database> openNotebookFile(const QString &path, Access access,
+                                           const std::vector<SchemaStep> &steps,
+                                           const Surroundings &surroundings)
+{
+    requireFile(path);
+    auto database = std::make_unique<Database>(path, access);
+    requireOurs(*database, steps.back().number);
+    if (access == Access::ReadWrite)
+        prepareForWriting(*database, steps, surroundings);
+    else
+        prepareForReading(*database, steps.back().number);
+    return database;
+}
+
+} // namespace plateau::notebook

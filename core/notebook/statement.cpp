@@ -1,0 +1,86 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/statement.h"
+
+#include "core/notebook/database.h"
+#include "core/notebook/enginefailure.h"
+#include "core/notebook/sentence.h"
+#include "core/notebook/text.h"
+
+#include <cmath>
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+Statement::Statement(const Database &database, const QString &sql)
+    : m_database(database)
+    , m_query(database.handle())
+{
+    m_query.setForwardOnly(true);
+    if (!m_query.prepare(sql))
+        throw engineFailure(m_query.lastError(), m_database.path(), sql);
+}
+
+void Statement::execute()
+{
+    if (!m_query.exec())
+        throw engineFailure(m_query.lastError(), m_database.path(), m_query.lastQuery());
+}
+
+bool Statement::next()
+{
+    if (m_query.next())
+        return true;
+    // false is "no more rows" as well as "could not read on".
+    if (m_query.lastError().isValid())
+        throw engineFailure(m_query.lastError(), m_database.path(), m_query.lastQuery());
+    return false;
+}
+
+std::optional<double> Statement::optionalReal(int column) const
+{
+    return isNull(column) ? std::nullopt : std::optional(real(column));
+}
+
+QDateTime Statement::time(int column) const
+{
+    return timeOf({text(column), int(integer(column + 1))});
+}
+
+std::optional<QDateTime> Statement::optionalTime(int column) const
+{
+    return isNull(column) ? std::nullopt : std::optional(time(column));
+}
+
+void Statement::bind(const QString &text)
+{
+    requireStorable(text);
+    place(text.isNull() ? QVariant(u""_s) : QVariant(text)); // a null QString would become NULL
+}
+
+void Statement::bind(double number)
+{
+    if (!std::isfinite(number))
+        throw Failure(Failure::Kind::Refused,
+                      Sentence::tr("Nothing was stored: one of the numbers is not finite; give a number."));
+    place(number + 0.0); // minus zero comes back as zero, so it is made one before it is hashed
+}
+
+void Statement::bind(const Moment &moment)
+{
+    place(moment.utc);
+    place(moment.offset_min);
+}
+
+void Statement::bind(const std::optional<Moment> &moment)
+{
+    if (moment) {
+        bind(*moment);
+    } else {
+        place(QVariant());
+        place(QVariant());
+    }
+}
+
+} // namespace plateau::notebook

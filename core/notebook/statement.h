@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/moment.h"
+
+#include <QSqlQuery>
+#include <QVariant>
+
+#include <concepts>
+#include <optional>
+
+namespace plateau::notebook {
+
+class Database;
+
+/// One prepared statement, read forward once. Every error throws Failure; nothing fails quietly. Values are
+/// bound by position, texts only where they come back as the same text, numbers only where they are finite
+/// (SQLite would store a NaN as NULL). A Moment takes two places: the time in UTC and its offset.
+class Statement
+{
+public:
+    Statement(const Database &database, const QString &sql);
+    Statement(const Statement &) = delete;
+    Statement &operator=(const Statement &) = delete;
+
+    template <class... Values> Statement &run(const Values &...values)
+    {
+        m_place = 0;
+        (bind(values), ...);
+        execute();
+        return *this;
+    }
+    bool next();
+
+    QVariant value(int column) const { return m_query.value(column); }
+    bool isNull(int column) const { return m_query.isNull(column); }
+    qint64 integer(int column) const { return m_query.value(column).toLongLong(); }
+    double real(int column) const { return m_query.value(column).toDouble(); }
+    QString text(int column) const { return m_query.value(column).toString(); }
+    std::optional<double> optionalReal(int column) const;
+    /// From the column and the one after it.
+    QDateTime time(int column) const;
+    std::optional<QDateTime> optionalTime(int column) const;
+
+    qint64 insertedId() const { return m_query.lastInsertId().toLongLong(); }
+
+private:
+    void bind(const QString &text);
+    void bind(double number);
+    void bind(std::integral auto number) { place(QVariant(qint64(number))); }
+    void bind(const Moment &moment);
+    void bind(const std::optional<Moment> &moment);
+    template <class T> void bind(const std::optional<T> &value)
+    {
+        if (value)
+            bind(*value);
+        else
+            place(QVariant());
+    }
+    void place(const QVariant &value) { m_query.bindValue(m_place++, value); }
+    void execute();
+
+    const Database &m_database;
+    QSqlQuery m_query;
+    int m_place = 0;
+};
+
+} // namespace plateau::notebook

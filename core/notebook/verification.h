@@ -1,0 +1,13 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/audit.h"
+
+namespace plateau::notebook {
+
+/// Everything of checks.h, and every decision's evaluation made again from the stored inputs, as they were
+/// then, and compared byte by byte.
+Verification verifyNotebook(const Session &session, const std::vector<SchemaStep> &steps);
+
+} // namespace plateau::notebook

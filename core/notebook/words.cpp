@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/words.h"
+
+#include "core/notebook/notebook.h"
+#include "core/notebook/sentence.h"
+
+#include <algorithm>
+#include <array>
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+template <class T> struct Entry {
+    T value;
+    QLatin1StringView word;
+};
+
+constexpr std::array<Entry<run::Calibration>, 3> calibrations{{
+    {run::Calibration::Absorptivity, "absorptivity"_L1},
+    {run::Calibration::Standard, "standard"_L1},
+    {run::Calibration::Line, "line"_L1},
+}};
+constexpr std::array<Entry<run::Form>, 2> forms{{
+    {run::Form::Liquid, "liquid"_L1},
+    {run::Form::Solid, "solid"_L1},
+}};
+constexpr std::array<Entry<DecisionKind>, 2> decisions{{
+    {DecisionKind::Accepted, "accepted"_L1},
+    {DecisionKind::Rejected, "rejected"_L1},
+}};
+
+Failure unknownWord(const QString &word)
+{
+    return Failure(
+        Failure::Kind::Damaged,
+        Sentence::tr("The notebook is damaged: it holds the word \"%1\" where none of its own words is; "
+                     "go back to the latest backup.")
+            .arg(word.left(40)));
+}
+
+template <class T, size_t n> QString wordOf(const std::array<Entry<T>, n> &entries, T value)
+{
+    return std::ranges::find(entries, value, &Entry<T>::value)->word;
+}
+
+template <class T, size_t n> T valueOf(const std::array<Entry<T>, n> &entries, const QString &word)
+{
+    const auto found =
+        std::ranges::find_if(entries, [&](const Entry<T> &entry) { return entry.word == word; });
+    if (found == entries.end())
+        throw unknownWord(word);
+    return found->value;
+}
+
+} // namespace
+
+QString calibrationWord(run::Calibration calibration)
+{
+    return wordOf(calibrations, calibration);
+}
+
+run::Calibration calibrationOf(const QString &word)
+{
+    return valueOf(calibrations, word);
+}
+
+QString formWord(run::Form form)
+{
+    return wordOf(forms, form);
+}
+
+run::Form formOf(const QString &word)
+{
+    return valueOf(forms, word);
+}
+
+run::Role roleOf(const QString &word)
+{
+    const auto role = run::roleFromWord(word);
+    if (!role)
+        throw unknownWord(word);
+    return *role;
+}
+
+QString decisionWord(DecisionKind kind)
+{
+    return wordOf(decisions, kind);
+}
+
+DecisionKind decisionKindOf(const QString &word)
+{
+    return valueOf(decisions, word);
+}
+
+} // namespace plateau::notebook

@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+
+namespace plateau::notebook {
+
+/// The words that stand in the file for what is an enumeration in memory. A word that is none of them throws
+/// Failure(Damaged).
+QString calibrationWord(run::Calibration calibration);
+run::Calibration calibrationOf(const QString &word);
+QString formWord(run::Form form);
+run::Form formOf(const QString &word);
+run::Role roleOf(const QString &word);
+QString decisionWord(DecisionKind kind);
+DecisionKind decisionKindOf(const QString &word);
+
+} // namespace plateau::notebook
