@@ -13,9 +13,9 @@ namespace plateau::exchange {
 enum class DecimalFault { Empty, TwoDecimalMarks, Grouping, Letter, OtherDigits, NoDigits, TooLong };
 
 /// The one number parser of the program, for keyed numbers, pasted columns and delimited files, whatever the
-/// locale: digits with at most one '.' or ',' (either is the decimal mark), an optional sign '+', '-' or U+2212,
-/// blanks around trimmed; an exponent never. "0,512", "0.512", ".512" and "1," are numbers; "1,500.2", "1 500",
-/// "1e-3", "nan" and Arabic digits are not. The result is finite.
+/// locale: digits with at most one '.' or ',' (either is the decimal mark), an optional sign '+', '-' or
+/// U+2212, blanks around trimmed; an exponent never. "0,512", "0.512", ".512" and "1," are numbers;
+/// "1,500.2", "1 500", "1e-3", "nan" and Arabic digits are not. The result is finite.
 std::variant<double, DecimalFault> parseDecimal(std::string_view utf8);
 std::variant<double, DecimalFault> parseDecimal(const QString &text);
 QString faultSentence(DecimalFault fault);

@@ -8,21 +8,26 @@
 
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 namespace plateau::exchange {
 
-/// The installed methods: the shipped ones (":/methods") and those of a folder, each file through the strict
-/// reader. A file that cannot be used is left out and named in problems.
+/// The installed methods: the shipped ones (":/methods", compiled in) and those of the laboratory's folders,
+/// each file through the strict reader. A file that cannot be used, or that holds a version there is already,
+/// is left out and named in problems.
 class MethodLibrary
 {
 public:
     /// folder: a file system folder or a resource folder.
     static MethodLibrary load(const QString &folder);
+    /// The same folder's methods in addition; a folder that does not exist adds none.
+    void add(const QString &folder);
 
     const std::vector<assay::Method> &methods() const { return m_methods; }
     /// The newest version of that id.
     std::optional<assay::Method> find(const QString &id) const;
+    /// A copy of the library as it is now, as a function.
     MethodLookup lookup() const;
     struct FileProblem {
         QString fileName;
@@ -31,6 +36,8 @@ public:
     const std::vector<FileProblem> &problems() const { return m_problems; }
 
 private:
+    void addFile(const QString &path, const QString &name);
+
     std::vector<assay::Method> m_methods;
     std::vector<FileProblem> m_problems;
 };

@@ -14,4 +14,7 @@ namespace plateau::run {
 /// through fewer than three levels, usedAt before preparedAt; a sample used by no tube is a warning.
 assay::Problems problemsOf(const Run &run, const assay::Method &method);
 
+/// The part of it that can be said before the method is known.
+assay::Problems problemsOf(const Run &run);
+
 } // namespace plateau::run
