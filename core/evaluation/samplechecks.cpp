@@ -210,22 +210,21 @@ void addSpikeCheck(const SampleView &view, std::vector<Check> &checks)
     checks.push_back(std::move(check));
 }
 
-/// The advice that asks for the most: the strongest dilution, or of the larger volumes the smallest.
-void keepStronger(std::optional<Advice> &kept, const Advice &advice)
+/// Of two advices of one kind the careful one: the stronger dilution, the smaller of larger volumes.
+bool isMoreCareful(const Advice &advice, const Advice &other)
 {
-    if (!kept) {
+    if (advice.kind != other.kind)
+        return false;
+    return advice.kind == Advice::Kind::Dilute ? advice.factor > other.factor
+                                               : advice.sampleVolume_mL < other.sampleVolume_mL;
+}
+
+void keepMoreCareful(std::optional<Advice> &kept, const Advice &advice)
+{
+    const bool atLeast = advice.atLeast || (kept && kept->atLeast);
+    if (!kept || isMoreCareful(advice, *kept))
         kept = advice;
-        return;
-    }
-    const bool both = kept->kind == Advice::Kind::Dilute && advice.kind == Advice::Kind::Dilute;
-    const bool atLeast = both && (kept->atLeast || advice.atLeast);
-    if (both && advice.factor > kept->factor)
-        kept = advice;
-    else if (advice.kind == Advice::Kind::IncreaseVolume && kept->kind == Advice::Kind::IncreaseVolume &&
-             advice.sampleVolume_mL < kept->sampleVolume_mL)
-        kept = advice;
-    if (kept->kind == Advice::Kind::Dilute)
-        kept->atLeast = atLeast || kept->atLeast;
+    kept->atLeast = atLeast;
 }
 
 void adviseDilution(const SampleView &view, const std::vector<int> &usedUp, Check &check)
@@ -235,8 +234,8 @@ void adviseDilution(const SampleView &view, const std::vector<int> &usedUp, Chec
         if (!result || !view.context.value(tube, view.measurand).netSignal)
             continue;
         const bool exhausted = std::ranges::find(usedUp, tube) != usedUp.end();
-        keepStronger(check.advice,
-                     diluteAdvice(view.context.layout.method(), view.sample, stateOf(view, tube, exhausted)));
+        keepMoreCareful(check.advice, diluteAdvice(view.context.layout.method(), view.sample,
+                                                   stateOf(view, tube, exhausted)));
     }
     if (check.advice)
         check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, adviceText(*check.advice));
@@ -259,7 +258,7 @@ void adviseStrengthening(const SampleView &view, Check &check)
         const auto advice =
             strengthenAdvice(view.context.layout.method(), view.sample, stateOf(view, tube, false));
         if (advice)
-            keepStronger(check.advice, *advice);
+            keepMoreCareful(check.advice, *advice);
     }
     if (check.advice) {
         const QString how = check.advice->kind == Advice::Kind::IncreaseVolume

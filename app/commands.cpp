@@ -1,0 +1,171 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "app/commands.h"
+
+#include "app/console.h"
+#include "app/runfile.h"
+#include "app/samplenotebook.h"
+#include "core/evaluation/evaluation.h"
+#include "core/exchange/writers.h"
+#include "core/notebook/notebook.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
+
+#include <algorithm>
+#include <array>
+
+namespace plateau::app {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
+};
+
+int wrongUse(const QString &sentence)
+{
+    writeError(u"plateau: "_s + sentence);
+    return Unusable;
+}
+
+int unusableNotebook(const QString &path, const notebook::Failure &failure)
+{
+    writeError(u"%1: %2"_s.arg(path, failure.sentence()));
+    return Unusable;
+}
+
+int written(bool complete)
+{
+    return complete ? Sound : wrongUse(Text::tr("the result could not be written to standard output"));
+}
+
+int evaluateRun(const QStringList &arguments)
+{
+    if (arguments.size() != 1)
+        return wrongUse(Text::tr("evaluate takes one run file: plateau evaluate RUN.json"));
+    const auto document = readRunFile(arguments.front());
+    if (!document)
+        return Unusable;
+    const evaluation::Evaluation evaluation = evaluation::evaluate(document->method, document->run);
+    const int status = written(writeOut(exchange::writeEvaluation(evaluation)));
+    if (status != Sound)
+        return status;
+    return evaluation.acceptable ? Sound : NeedsAttention;
+}
+
+int verifyNotebook(const QStringList &arguments)
+{
+    if (arguments.size() != 1)
+        return wrongUse(Text::tr("verify takes one notebook: plateau verify NOTEBOOK"));
+    const QString &path = arguments.front();
+    try {
+        const auto opened = notebook::Notebook::open(path, notebook::Access::ReadOnly);
+        const notebook::Verification verification = opened->verify();
+        QByteArray report;
+        for (const notebook::Finding &finding : verification.findings)
+            report += u"%1: %2\n"_s.arg(finding.place, finding.message).toUtf8();
+        report += Text::tr("%1 runs, %2 decisions, %3 audit entries; audit head %4\n")
+                      .arg(verification.runsChecked)
+                      .arg(verification.decisionsChecked)
+                      .arg(verification.auditEntries)
+                      .arg(verification.auditHead)
+                      .toUtf8();
+        report += verification.sound() ? Text::tr("sound\n").toUtf8() : Text::tr("needs attention\n").toUtf8();
+        const int status = written(writeOut(report));
+        if (status != Sound)
+            return status;
+        return verification.sound() ? Sound : NeedsAttention;
+    } catch (const notebook::Failure &failure) {
+        return unusableNotebook(path, failure);
+    }
+}
+
+int importRuns(const QStringList &arguments)
+{
+    if (arguments.size() < 2)
+        return wrongUse(Text::tr("import takes a notebook and run files: plateau import NOTEBOOK RUN.json ..."));
+    const QString &path = arguments.front();
+    // All files are read before the first is stored: what cannot be used leaves the notebook as it was.
+    std::vector<exchange::RunDocument> documents;
+    for (const QString &file : arguments.mid(1)) {
+        auto document = readRunFile(file);
+        if (!document)
+            return Unusable;
+        documents.push_back(*std::move(document));
+    }
+    try {
+        const auto opened = notebook::Notebook::openOrCreate(path);
+        for (const exchange::RunDocument &document : documents)
+            opened->addRun(document.run, document.method, currentAccount());
+    } catch (const notebook::Failure &failure) {
+        return unusableNotebook(path, failure);
+    }
+    return written(writeOut(Text::tr("%1 runs put on the bench\n").arg(documents.size()).toUtf8()));
+}
+
+int buildSample(const QStringList &arguments)
+{
+    if (arguments.size() != 1)
+        return wrongUse(Text::tr("sample takes the name of a new file: plateau sample NOTEBOOK"));
+    try {
+        buildSampleNotebook(arguments.front());
+    } catch (const notebook::Failure &failure) {
+        return unusableNotebook(arguments.front(), failure);
+    }
+    return Sound;
+}
+
+struct Command {
+    QLatin1StringView word;
+    int (*run)(const QStringList &);
+};
+constexpr std::array commands{
+    Command{"evaluate"_L1, evaluateRun},
+    Command{"import"_L1, importRuns},
+    Command{"sample"_L1, buildSample},
+    Command{"verify"_L1, verifyNotebook},
+};
+
+} // namespace
+
+bool isCommand(const QString &word)
+{
+    return std::ranges::any_of(commands, [&](const Command &command) { return command.word == word; });
+}
+
+int runCommand(const QString &command, const QStringList &arguments)
+{
+    const auto found = std::ranges::find_if(commands, [&](const Command &known) { return known.word == command; });
+    const auto option = std::ranges::find_if(arguments, [](const QString &a) { return a.startsWith(u'-') && a != "--"_L1; });
+    const auto end = std::ranges::find(arguments, u"--"_s);
+    if (option < end)
+        return wrongUse(Text::tr("%1 has no option %2").arg(command, *option));
+    QStringList operands = arguments;
+    operands.removeOne(u"--"_s);
+    return found->run(operands);
+}
+
+QString usage()
+{
+    return Text::tr("Usage:\n"
+                    "  plateau [--notebook FILE | --demo]      open the window\n"
+                    "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"
+                    "  plateau import NOTEBOOK RUN.json ...    put run files on the bench of a notebook (made if new)\n"
+                    "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated again\n"
+                    "  plateau sample NOTEBOOK                 make the sample notebook of an invented laboratory\n"
+                    "  plateau --version | --help\n"
+                    "\n"
+                    "--notebook FILE names the notebook; without it, one in the user's data directory is used.\n"
+                    "--demo opens a fresh copy of the sample notebook, which is thrown away at the end.\n"
+                    "-- ends options.\n"
+                    "\n"
+                    "Exit status: 0 everything reportable or sound; 1 evaluated or verified, and something needs\n"
+                    "attention; 2 the input could not be used: standard error names the file, the place in it (a JSON\n"
+                    "pointer) and what would be right, a line for each problem.\n");
+}
+
+} // namespace plateau::app

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "app/commands.h"
+#include "app/console.h"
+#include "app/window.h"
+
+#include <QApplication>
+#include <QCoreApplication>
+
+#include <cstring>
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+void nameApplication()
+{
+    QCoreApplication::setApplicationName(u"plateau"_s);
+    QCoreApplication::setApplicationVersion(u"" PLATEAU_VERSION ""_s);
+}
+
+/// What can be answered without a window must not need a display.
+int runWithoutWindow(int argc, char **argv)
+{
+    const QCoreApplication application(argc, argv);
+    const QStringList arguments = QCoreApplication::arguments().mid(1);
+    if (arguments.front() == "--version"_L1)
+        return plateau::app::writeOut("plateau " PLATEAU_VERSION "\n") ? plateau::app::Sound : plateau::app::Unusable;
+    if (arguments.front() == "--help"_L1 || arguments.front() == "-h"_L1)
+        return plateau::app::writeOut(plateau::app::usage().toUtf8()) ? plateau::app::Sound : plateau::app::Unusable;
+    return plateau::app::runCommand(arguments.front(), arguments.mid(1));
+}
+
+bool needsNoWindow(int argc, char **argv)
+{
+    if (argc < 2)
+        return false;
+    const QString first = QString::fromLocal8Bit(argv[1]);
+    return first == "--version"_L1 || first == "--help"_L1 || first == "-h"_L1 || plateau::app::isCommand(first);
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    nameApplication();
+    if (needsNoWindow(argc, argv))
+        return runWithoutWindow(argc, argv);
+    // A wrong word is answered before anything asks for a display.
+    QStringList words;
+    for (int i = 1; i < argc; ++i)
+        words.append(QString::fromLocal8Bit(argv[i]));
+    const std::optional<plateau::app::WindowOptions> options = plateau::app::windowOptions(words);
+    if (!options)
+        return plateau::app::Unusable;
+    QApplication application(argc, argv);
+    return plateau::app::runWindow(*options);
+}

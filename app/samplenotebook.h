@@ -1,0 +1,16 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QString>
+
+namespace plateau::app {
+
+/// Makes a new notebook of the shipped sample runs, with the decisions that the people of the invented laboratory
+/// took (sampledata/notebook/decisions.json). Throws notebook::Failure; leaves no half-made file.
+void buildSampleNotebook(const QString &path);
+
+/// Name of the operating system's account, for what is done without a window.
+QString currentAccount();
+
+} // namespace plateau::app

@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "app/window.h"
+
+#include "app/commands.h"
+#include "app/console.h"
+#include "app/runfile.h"
+#include "app/samplenotebook.h"
+#include "core/notebook/notebook.h"
+#include "ui/mainwindow.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QMessageBox>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+
+#include <array>
+
+namespace plateau::app {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::app::Window)
+};
+
+constexpr std::array toolkitOptionsWithValue{
+    "-platform"_L1, "-style"_L1, "-stylesheet"_L1, "-display"_L1, "-geometry"_L1, "-qwindowgeometry"_L1,
+    "-platformpluginpath"_L1, "-platformtheme"_L1, "-plugin"_L1, "-fontengine"_L1,
+};
+
+std::optional<WindowOptions> refuse(const QString &sentence)
+{
+    writeError(u"plateau: "_s + sentence);
+    return std::nullopt;
+}
+
+QString defaultNotebook()
+{
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/plateau"_s;
+    QDir().mkpath(folder);
+    return folder + u"/notebook.plateau"_s;
+}
+
+int showWindow(const QString &path)
+{
+    try {
+        const auto opened = notebook::Notebook::openOrCreate(path);
+        MainWindow window(*opened, installedMethods());
+        window.show();
+        return QApplication::exec();
+    } catch (const notebook::Failure &failure) {
+        writeError(u"%1: %2"_s.arg(path, failure.sentence()));
+        QMessageBox box(QMessageBox::Critical, Text::tr("Notebook"), failure.sentence(), QMessageBox::Close);
+        box.setTextFormat(Qt::PlainText);
+        box.setInformativeText(path);
+        box.setDetailedText(failure.details());
+        box.exec();
+        return Unusable;
+    }
+}
+
+int showDemo()
+{
+    QTemporaryDir folder;
+    const QString path = folder.filePath(u"sample.plateau"_s);
+    try {
+        buildSampleNotebook(path);
+    } catch (const notebook::Failure &failure) {
+        writeError(u"%1: %2"_s.arg(path, failure.sentence()));
+        return Unusable;
+    }
+    return showWindow(path);
+}
+
+} // namespace
+
+std::optional<WindowOptions> windowOptions(const QStringList &words)
+{
+    WindowOptions options;
+    for (qsizetype i = 0; i < words.size(); ++i) {
+        const QString &word = words[i];
+        if (word == "--demo"_L1) {
+            options.demo = true;
+        } else if (word == "--notebook"_L1) {
+            if (i + 1 == words.size())
+                return refuse(Text::tr("--notebook needs the name of a file"));
+            options.notebook = words[++i];
+        } else if (std::ranges::find(toolkitOptionsWithValue, word) != toolkitOptionsWithValue.end()) {
+            ++i;
+        } else {
+            return refuse(Text::tr("%1 is neither a command nor an option; plateau --help lists them").arg(word));
+        }
+    }
+    if (options.demo && !options.notebook.isEmpty())
+        return refuse(Text::tr("--demo and --notebook exclude each other"));
+    return options;
+}
+
+int runWindow(const WindowOptions &options)
+{
+    if (options.demo)
+        return showDemo();
+    return showWindow(options.notebook.isEmpty() ? defaultNotebook() : options.notebook);
+}
+
+} // namespace plateau::app
