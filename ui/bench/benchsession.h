@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/evaluation.h"
+#include "core/notebook/notebook.h"
+#include "ui/bench/places.h"
+
+#include <QObject>
+
+#include <map>
+
+namespace plateau::ui {
+
+/// One run on the bench, as the notebook has it, with the evaluation of what has been read so far.
+struct Rack {
+    notebook::RunId id;
+    QString letter;
+    notebook::StoredRun stored;
+    evaluation::Evaluation evaluation;
+};
+
+/// The next thing to do on the bench.
+struct NextAction {
+    enum class Kind { Read, Review } kind = Kind::Read;
+    notebook::RunId run;
+    QString letter;
+    /// Of Read only.
+    Place place;
+    int readingsTaken = 0;
+    int readingsPlanned = 0;
+    bool operator==(const NextAction &) const = default;
+};
+
+/// The racks on the bench: every undecided run of the notebook, oldest first, each with a letter it keeps
+/// while the program runs. All changes go through here into the notebook and are on disk when the call
+/// returns; what is shown is read back from there. Whatever talks to the notebook throws notebook::Failure.
+class BenchSession : public QObject
+{
+    Q_OBJECT
+
+public:
+    explicit BenchSession(notebook::Notebook &notebook, QObject *parent = nullptr);
+
+    void reload();
+    const std::vector<Rack> &racks() const { return m_racks; }
+    /// nullptr if that run is not on the bench.
+    const Rack *find(notebook::RunId id) const;
+    /// The oldest rack with a reading to take; else the oldest that waits for its decision; else nothing.
+    std::optional<NextAction> next() const;
+
+    /// Who works at the bench now; every change carries it. Empty until somebody said so.
+    QString person() const { return m_person; }
+    void setPerson(const QString &person);
+
+    notebook::RunId addRun(const run::Run &run, const assay::Method &method);
+    void storeReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed);
+    void correctReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed,
+                        const QString &reason);
+    void decide(notebook::RunId id, notebook::DecisionKind kind, const QString &person,
+                const QString &reason);
+    void reopen(notebook::RunId id, const QString &reason);
+
+    std::vector<notebook::RunSummary> allRuns() const { return m_notebook.runs(); }
+    notebook::StoredRun load(notebook::RunId id) const { return m_notebook.load(id); }
+
+Q_SIGNALS:
+    /// A rack came or went.
+    void racksChanged();
+    /// Something of this rack was read or corrected.
+    void rackChanged(plateau::notebook::RunId id);
+    /// After either of the above, and after decisions.
+    void notebookChanged();
+    void personChanged();
+
+private:
+    void refresh(notebook::RunId id);
+    Rack rackOf(notebook::RunId id);
+    QString letterFor(notebook::RunId id);
+
+    notebook::Notebook &m_notebook;
+    std::vector<Rack> m_racks;
+    std::map<notebook::RunId, QString> m_letters;
+    QString m_person;
+};
+
+/// The evaluation as it would be with this absorbance at that place. Nothing is stored.
+evaluation::Evaluation preview(const notebook::StoredRun &stored, const Place &place, double absorbance);
+/// "A" to "Z", then "AA", "AB" and so on.
+QString rackLetter(int index);
+
+} // namespace plateau::ui

@@ -1,0 +1,279 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/newrunpage.h"
+
+#include "core/evaluation/format.h"
+#include "ui/bench/benchsession.h"
+#include "ui/bench/samplesmodel.h"
+#include "ui/bench/standardform.h"
+#include "ui/bench/uncertaintyform.h"
+#include "ui/shared/clock.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/numberdelegate.h"
+#include "ui/shared/numberentry.h"
+#include "ui/shared/numberfield.h"
+#include "ui/shared/problemlist.h"
+#include "ui/shared/widgets.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSpinBox>
+#include <QTableView>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+NewRunPage::NewRunPage(const Theme &theme, const Clock &clock, BenchSession &session,
+                       std::vector<assay::Method> methods, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_clock(clock)
+    , m_session(session)
+    , m_methods(std::move(methods))
+    , m_method(new QComboBox(this))
+    , m_title(new QLineEdit(this))
+    , m_names(new QPlainTextEdit(this))
+    , m_form(new QComboBox(this))
+    , m_replicates(new QSpinBox(this))
+    , m_blanks(new QSpinBox(this))
+    , m_wavelength(new QComboBox(this))
+    , m_pathLength(new NumberField(theme, NumberField::Reply::Beside, tr("mm"), this))
+    , m_calibration(new QComboBox(this))
+    , m_samples(new SamplesModel(theme, this))
+    , m_standard(new StandardForm(theme, clock, this))
+    , m_uncertainty(new UncertaintyForm(theme, this))
+{
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(buildForm());
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(0);
+    layout->addWidget(scroll, 3);
+    layout->addWidget(buildSide(), 2);
+    connectAll();
+    startAnew();
+}
+
+QWidget *NewRunPage::buildForm()
+{
+    auto *page = new QWidget(this);
+    auto *heading = plainLabel(tr("New run"), page);
+    heading->setFont(m_theme.large());
+    for (const assay::Method &each : m_methods)
+        m_method->addItem(tr("%1, version %2").arg(each.name).arg(each.version));
+    m_form->addItems({tr("Liquid"), tr("Solid, weighed and extracted")});
+    m_calibration->addItems({tr("By absorptivity"), tr("By the run's standard")});
+    m_replicates->setRange(1, 12);
+    m_blanks->setRange(1, 12);
+    m_names->setTabChangesFocus(true);
+    m_names->setFixedHeight(m_names->fontMetrics().lineSpacing() * 7);
+    for (QWidget *field : std::initializer_list<QWidget *>{m_method, m_title, m_form, m_replicates, m_blanks,
+                                                           m_wavelength, m_calibration})
+        field->setMinimumHeight(m_theme.target());
+
+    auto *form = new QFormLayout;
+    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    auto *formHost = new QWidget(page);
+    formHost->setLayout(form);
+    form->setContentsMargins({});
+    addFormRow(form, tr("&Method"), m_method, u"method"_s);
+    addFormRow(form, tr("&Title"), m_title, u"title"_s);
+    addFormRow(form, tr("&Samples, one a line"), m_names, u"sampleNames"_s);
+    addFormRow(form, tr("Tubes for &each sample"), m_replicates, u"replicates"_s);
+    addFormRow(form, tr("&Blank tubes"), m_blanks, u"blanks"_s);
+    addFormRow(form, tr("Samples &are"), m_form, u"form"_s);
+    addFormRow(form, tr("&Wavelength"), m_wavelength, u"wavelength"_s);
+    addFormRow(form, tr("Path &length"), m_pathLength, u"pathLength"_s);
+    addFormRow(form, tr("&Calibration"), m_calibration, u"calibration"_s);
+
+    auto *layout = new QVBoxLayout(page);
+    setGaps(m_theme, layout);
+    layout->addWidget(heading);
+    layout->addWidget(formHost);
+    layout->addWidget(buildSamples());
+    layout->addWidget(m_standard);
+    layout->addWidget(m_uncertainty);
+    layout->addStretch();
+    return page;
+}
+
+QWidget *NewRunPage::buildSamples()
+{
+    auto *group = new QGroupBox(tr("Dilution and volumes of the samples"), this);
+    m_samplesTable =
+        table(m_theme, m_samples, tr("Dilution and volumes of the samples"), u"samples"_s, group);
+    m_samplesTable->setItemDelegate(new NumberDelegate(m_theme, m_samplesTable));
+    m_samplesTable->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
+                                    QAbstractItemView::DoubleClicked);
+    m_samplesTable->setMinimumHeight(m_theme.target() * 6);
+    auto *more = button(m_theme, tr("Add a d&ilution step"), u"addDilutionStep"_s, group);
+    auto *hint =
+        plainLabel(tr("Leave take and make up to empty for an undiluted sample, and the volume in the tube "
+                      "for the method's own."),
+                   group);
+    hint->setWordWrap(true);
+    auto *layout = new QVBoxLayout(group);
+    layout->addWidget(hint);
+    layout->addWidget(m_samplesTable);
+    layout->addWidget(more, 0, Qt::AlignLeft);
+    connect(more, &QPushButton::clicked, this, [this] {
+        m_samples->addDilutionStep();
+        m_samplesTable->resizeColumnsToContents();
+    });
+    return group;
+}
+
+QWidget *NewRunPage::buildSide()
+{
+    auto *side = new QWidget(this);
+    m_summary = plainLabel({}, side);
+    m_summary->setObjectName(u"runSummary"_s);
+    m_summary->setWordWrap(true);
+    m_problems = new ProblemList(m_theme, u"newRunProblems"_s, side);
+    m_notice = new Notice(m_theme, side);
+    auto *put = button(m_theme, tr("P&ut on the bench"), u"putOnBench"_s, side);
+    auto *layout = new QVBoxLayout(side);
+    setGaps(m_theme, layout);
+    layout->addWidget(m_summary);
+    layout->addWidget(m_problems, 1);
+    layout->addWidget(m_notice);
+    layout->addWidget(put);
+    connect(put, &QPushButton::clicked, this, &NewRunPage::putOnBench);
+    return side;
+}
+
+void NewRunPage::connectAll()
+{
+    connect(m_method, &QComboBox::currentIndexChanged, this, &NewRunPage::onMethod);
+    connect(m_title, &QLineEdit::textChanged, this, &NewRunPage::check);
+    connect(m_names, &QPlainTextEdit::textChanged, this, [this] {
+        QStringList names;
+        for (const QString &line : m_names->toPlainText().split(u'\n')) {
+            if (const QString name = line.simplified(); !name.isEmpty())
+                names << name;
+        }
+        m_samples->setNames(names);
+        m_samplesTable->resizeColumnsToContents();
+        check();
+    });
+    connect(m_form, &QComboBox::currentIndexChanged, this, [this](int index) {
+        m_samples->setForm(index == 1 ? run::Form::Solid : run::Form::Liquid);
+        m_samplesTable->resizeColumnsToContents();
+        check();
+    });
+    for (QSpinBox *box : {m_replicates, m_blanks})
+        connect(box, &QSpinBox::valueChanged, this, &NewRunPage::check);
+    for (QComboBox *box : {m_wavelength, m_calibration})
+        connect(box, &QComboBox::currentIndexChanged, this, &NewRunPage::check);
+    connect(m_pathLength->entry(), &NumberEntry::judged, this, &NewRunPage::check);
+    connect(m_samples, &QAbstractItemModel::dataChanged, this, &NewRunPage::check);
+    connect(m_standard, &StandardForm::changed, this, &NewRunPage::check);
+    connect(m_uncertainty, &UncertaintyForm::changed, this, &NewRunPage::check);
+}
+
+void NewRunPage::startAnew()
+{
+    m_title->clear();
+    m_names->clear();
+    m_form->setCurrentIndex(0);
+    m_calibration->setCurrentIndex(0);
+    m_replicates->setValue(2);
+    m_blanks->setValue(2);
+    m_standard->startAnew();
+    m_uncertainty->startAnew();
+    m_notice->clear();
+    onMethod();
+}
+
+void NewRunPage::takeFocus()
+{
+    m_method->setFocus();
+}
+
+const assay::Method *NewRunPage::method() const
+{
+    const int index = m_method->currentIndex();
+    return index < 0 ? nullptr : &m_methods[static_cast<std::size_t>(index)];
+}
+
+void NewRunPage::onMethod()
+{
+    if (const assay::Method *chosen = method()) {
+        m_wavelength->clear();
+        for (const auto &[wavelength_nm, absorptivity] : chosen->absorptivity_L_per_mol_cm)
+            m_wavelength->addItem(tr("%1 nm").arg(wavelength_nm), wavelength_nm);
+        if (m_wavelength->findData(chosen->wavelength_nm) < 0)
+            m_wavelength->addItem(tr("%1 nm").arg(chosen->wavelength_nm), chosen->wavelength_nm);
+        m_wavelength->setCurrentIndex(m_wavelength->findData(chosen->wavelength_nm));
+        m_pathLength->entry()->setValue(chosen->pathLength_mm);
+    }
+    check();
+}
+
+RunDraft NewRunPage::draft() const
+{
+    RunDraft draft;
+    draft.title = m_title->text();
+    draft.form = m_form->currentIndex() == 1 ? run::Form::Solid : run::Form::Liquid;
+    draft.samples = m_samples->rows();
+    draft.replicates = m_replicates->value();
+    draft.blanks = m_blanks->value();
+    draft.standard = m_standard->draft();
+    draft.calibration =
+        m_calibration->currentIndex() == 1 ? run::Calibration::Standard : run::Calibration::Absorptivity;
+    draft.wavelength_nm = m_wavelength->currentData().toInt();
+    draft.pathLength_mm = m_pathLength->entry()->text();
+    draft.uncertainty = m_uncertainty->draft();
+    draft.startedAt = m_clock.now();
+    return draft;
+}
+
+void NewRunPage::check()
+{
+    m_notice->clear();
+    if (!method()) {
+        m_summary->setText(tr("No method is installed, so no run can be put together here."));
+        return;
+    }
+    const DraftOutcome outcome = runOf(draft(), *method());
+    m_problems->setProblems(outcome.problems);
+    const QString tubes = tr("%n tube(s)", nullptr, static_cast<int>(outcome.run.tubes.size()));
+    m_summary->setText(outcome.problems.empty() ? tr("%1. Nothing stands in the way.").arg(tubes)
+                                                : tr("%1. Still to be put right:").arg(tubes));
+}
+
+void NewRunPage::putOnBench()
+{
+    if (!method())
+        return;
+    const DraftOutcome outcome = runOf(draft(), *method());
+    if (assay::hasErrors(outcome.problems)) {
+        m_notice->say(State::Attention,
+                      tr("The run is not on the bench yet: first put right what the list names."));
+        m_problems->setFocus();
+        return;
+    }
+    if (m_session.person().isEmpty()) {
+        m_notice->say(State::Info,
+                      tr("Say who is at the bench first: type your name on the left and press Enter."));
+        Q_EMIT personWanted();
+        return;
+    }
+    notebook::RunId id;
+    if (!guarded(*m_notice, [&] { id = m_session.addRun(outcome.run, *method()); }))
+        return;
+    startAnew();
+    Q_EMIT opened(id);
+}
+
+} // namespace plateau::ui

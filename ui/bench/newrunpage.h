@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "core/assay/problem.h"
+#include "core/notebook/records.h"
+#include "ui/bench/rundraft.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+class QPlainTextEdit;
+class QSpinBox;
+class QTableView;
+
+namespace plateau::ui {
+
+class BenchSession;
+class Clock;
+class Notice;
+class NumberField;
+class ProblemList;
+class SamplesModel;
+class StandardForm;
+class Theme;
+class UncertaintyForm;
+
+/// Fills in a run from an installed method; what is wrong with it stands beside the form while it is filled
+/// in.
+class NewRunPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    NewRunPage(const Theme &theme, const Clock &clock, BenchSession &session,
+               std::vector<assay::Method> methods, QWidget *parent = nullptr);
+    /// Where the keys go first.
+    void takeFocus();
+
+Q_SIGNALS:
+    void opened(plateau::notebook::RunId id);
+    void personWanted();
+
+private:
+    QWidget *buildForm();
+    QWidget *buildSamples();
+    QWidget *buildSide();
+    void connectAll();
+    /// An empty form with the times of now.
+    void startAnew();
+    const assay::Method *method() const;
+    void onMethod();
+    RunDraft draft() const;
+    void check();
+    void putOnBench();
+
+    const Theme &m_theme;
+    const Clock &m_clock;
+    BenchSession &m_session;
+    std::vector<assay::Method> m_methods;
+    QComboBox *m_method;
+    QLineEdit *m_title;
+    QPlainTextEdit *m_names;
+    QComboBox *m_form;
+    QSpinBox *m_replicates;
+    QSpinBox *m_blanks;
+    QComboBox *m_wavelength;
+    NumberField *m_pathLength;
+    QComboBox *m_calibration;
+    SamplesModel *m_samples;
+    QTableView *m_samplesTable = nullptr;
+    StandardForm *m_standard;
+    UncertaintyForm *m_uncertainty;
+    ProblemList *m_problems = nullptr;
+    QLabel *m_summary = nullptr;
+    Notice *m_notice = nullptr;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/places.h"
+
+#include "core/evaluation/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Words)
+};
+
+bool sameContents(const run::Tube &one, const run::Tube &other)
+{
+    return one.role == other.role && one.sample == other.sample && one.standard == other.standard;
+}
+
+QString contentsName(const run::Tube &tube)
+{
+    switch (tube.role) {
+    case run::Role::Blank:
+        return Words::tr("blank");
+    case run::Role::SampleBlank:
+        return Words::tr("sample blank of %1").arg(tube.sample);
+    case run::Role::Standard:
+        return Words::tr("standard %1").arg(tube.standard);
+    case run::Role::Control:
+        return Words::tr("control %1").arg(tube.sample.isEmpty() ? tube.standard : tube.sample);
+    case run::Role::Spiked:
+        return Words::tr("spiked sample %1").arg(tube.sample);
+    case run::Role::Sample:
+        break;
+    }
+    return Words::tr("sample %1").arg(tube.sample);
+}
+
+} // namespace
+
+std::vector<Place> readingOrder(const assay::Method &method, const run::Run &run)
+{
+    std::vector<Place> order;
+    for (const QString &reading : assay::readingsInOrder(method)) {
+        for (int tube = 0; tube < static_cast<int>(run.tubes.size()); ++tube)
+            order.push_back({tube, reading});
+    }
+    return order;
+}
+
+const run::Reading *readingAt(const run::Run &run, const Place &place)
+{
+    const auto &readings = run.tubes.at(static_cast<std::size_t>(place.tube)).readings;
+    const auto found = readings.find(place.reading);
+    return found == readings.end() ? nullptr : &found->second;
+}
+
+std::optional<Place> nextUnread(const assay::Method &method, const run::Run &run,
+                                const std::optional<Place> &from)
+{
+    std::vector<Place> order = readingOrder(method, run);
+    if (from) {
+        const auto at = std::find(order.begin(), order.end(), *from);
+        if (at != order.end())
+            std::rotate(order.begin(), at, order.end());
+    }
+    const auto unread = std::find_if(order.begin(), order.end(),
+                                     [&run](const Place &place) { return !readingAt(run, place); });
+    return unread == order.end() ? std::nullopt : std::optional(*unread);
+}
+
+QString contentsText(const run::Run &run, int tube)
+{
+    const run::Tube &own = run.tubes.at(static_cast<std::size_t>(tube));
+    const auto alike = [&own](const run::Tube &other) { return sameContents(own, other); };
+    const auto all = std::count_if(run.tubes.begin(), run.tubes.end(), alike);
+    if (all == 1)
+        return contentsName(own);
+    const auto upToHere = std::count_if(run.tubes.begin(), run.tubes.begin() + tube + 1, alike);
+    return Words::tr("%1, %2 of %3").arg(contentsName(own)).arg(upToHere).arg(all);
+}
+
+int tubeNumber(const Place &place)
+{
+    return place.tube + 1;
+}
+
+QString readingText(double absorbance)
+{
+    const QString three = evaluation::absorbanceText(absorbance);
+    const QString plain = evaluation::plainText(absorbance);
+    return plain.size() > three.size() ? plain : three;
+}
+
+QString readingText(const run::Reading &reading)
+{
+    if (const double *single = std::get_if<double>(&reading))
+        return readingText(*single);
+    const auto &series = std::get<run::ReadingSeries>(reading);
+    if (series.empty())
+        return {};
+    return Words::tr("%n readings, last %1", nullptr, static_cast<int>(series.size()))
+        .arg(readingText(series.back().absorbance));
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+#include "ui/bench/places.h"
+
+#include <QAbstractTableModel>
+
+namespace plateau::ui {
+
+class Theme;
+
+/// Tubes by readings, with what each holds in words and what comes of it so far. A corrected reading shows
+/// the value it replaced; the place being keyed shows what is typed.
+class ReadingsModel : public QAbstractTableModel
+{
+    Q_OBJECT
+
+public:
+    explicit ReadingsModel(const Theme &theme, QObject *parent = nullptr);
+
+    /// Same run as before: changes only. Another run, or another method: a reset.
+    void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation);
+    /// The place being keyed and the absorbance typed so far; the evaluation is the preview with it.
+    void setKeyed(const std::optional<Place> &place, std::optional<double> absorbance,
+                  const evaluation::Evaluation &evaluation);
+
+    /// Nothing for a cell that holds no reading.
+    std::optional<Place> placeOf(const QModelIndex &index) const;
+    QModelIndex indexOf(const Place &place) const;
+
+    int rowCount(const QModelIndex &parent = {}) const override;
+    int columnCount(const QModelIndex &parent = {}) const override;
+    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    enum class Kind { Number, Contents, Reading, Net, Concentration };
+    struct Column {
+        Kind kind = Kind::Number;
+        /// The reading or the measurand it belongs to.
+        QString id;
+        QString title;
+    };
+
+    void layOut();
+    void touch();
+    QString text(int tube, const Column &column) const;
+    QString readingCell(const Place &place) const;
+    bool isKeyed(int tube, const Column &column) const;
+
+    const Theme &m_theme;
+    std::vector<Column> m_columns;
+    notebook::StoredRun m_stored;
+    evaluation::Evaluation m_evaluation;
+    std::optional<Place> m_keyed;
+    std::optional<double> m_typed;
+};
+
+} // namespace plateau::ui

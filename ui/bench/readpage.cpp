@@ -1,0 +1,232 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/readpage.h"
+
+#include "ui/bench/benchsession.h"
+#include "ui/bench/readingsmodel.h"
+#include "ui/bench/resultsmodel.h"
+#include "ui/bench/verdicts.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/numberentry.h"
+#include "ui/shared/widgets.h"
+
+#include <QHeaderView>
+#include <QLocale>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+ReadPage::ReadPage(const Theme &theme, BenchSession &session, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_session(session)
+    , m_panel(new EntryPanel(theme, this))
+    , m_readings(new ReadingsModel(theme, this))
+    , m_results(new ResultsModel(theme, this))
+{
+    build();
+    connect(m_panel, &EntryPanel::judged, this, &ReadPage::updatePreview);
+    connect(m_panel, &EntryPanel::submitted, this,
+            [this](double absorbance, const QString &typed, const QString &reason, bool asked) {
+                takeOver(typed, absorbance, reason, asked);
+            });
+    connect(m_panel, &EntryPanel::left, this, [this] {
+        m_panel->entry()->clear();
+        keepDraft();
+        m_place.reset();
+        goOn();
+    });
+    connect(m_panel, &EntryPanel::reviewWanted, this, &ReadPage::reviewWanted);
+    connect(m_table, &QTableView::activated, this, &ReadPage::chooseCell);
+    connect(m_table, &QTableView::clicked, this, &ReadPage::chooseCell);
+    connect(&session, &BenchSession::rackChanged, this, &ReadPage::onRackChanged);
+}
+
+void ReadPage::build()
+{
+    m_table = table(m_theme, m_readings, tr("Readings"), u"readingsTable"_s, this);
+    m_resultsTable = table(m_theme, m_results, tr("Results so far"), u"liveResults"_s, this);
+    m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_failures = new SentenceList(m_theme, tr("Checks so far"), u"liveChecks"_s, this);
+    m_resultsTable->setColumnHidden(ResultsModel::Tubes, true);
+    m_resultsTable->setColumnHidden(ResultsModel::Spread, true);
+
+    auto *left = new QSplitter(Qt::Vertical, this);
+    left->addWidget(m_panel);
+    left->addWidget(m_table);
+    left->setStretchFactor(1, 1);
+    auto *right = new QSplitter(Qt::Vertical, this);
+    right->addWidget(m_resultsTable);
+    right->addWidget(m_failures);
+    right->setStretchFactor(0, 3);
+    right->setStretchFactor(1, 2);
+    auto *both = new QSplitter(Qt::Horizontal, this);
+    both->addWidget(left);
+    both->addWidget(right);
+    both->setStretchFactor(0, 3);
+    both->setStretchFactor(1, 2);
+    for (QSplitter *splitter : {left, right, both})
+        splitter->setChildrenCollapsible(false);
+
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(m_theme.wideGap(), 0, m_theme.wideGap(), m_theme.wideGap());
+    layout->addWidget(both);
+}
+
+const Rack *ReadPage::rack() const
+{
+    return m_session.find(m_id);
+}
+
+void ReadPage::showRack(notebook::RunId id)
+{
+    keepDraft();
+    m_id = id;
+    m_place.reset();
+    if (!rack())
+        return;
+    m_readings->show(rack()->stored, rack()->evaluation);
+    m_results->show(rack()->stored.method, rack()->evaluation);
+    m_resultsTable->setColumnHidden(ResultsModel::Measurand, rack()->stored.method.measurands.size() < 2);
+    goOn();
+    m_table->resizeColumnsToContents();
+    m_resultsTable->resizeColumnsToContents();
+}
+
+void ReadPage::goOn()
+{
+    if (!rack())
+        return;
+    const auto place = nextUnread(rack()->stored.method, rack()->stored.run, m_place);
+    if (place) {
+        goTo(*place);
+        return;
+    }
+    m_place.reset();
+    m_panel->showDone();
+    updatePreview();
+}
+
+void ReadPage::goTo(const Place &place)
+{
+    keepDraft();
+    m_place = place;
+    const auto draft = m_drafts.find({m_id, place});
+    m_panel->ask(subjectOf(place), draft == m_drafts.end() ? QString() : draft->second);
+    const QModelIndex cell = m_readings->indexOf(place);
+    m_table->setCurrentIndex(cell);
+    m_table->scrollTo(cell);
+    updatePreview();
+}
+
+EntryPanel::Subject ReadPage::subjectOf(const Place &place) const
+{
+    const notebook::StoredRun &stored = rack()->stored;
+    EntryPanel::Subject subject{tr("Tube %1: %2").arg(tubeNumber(place)).arg(place.reading),
+                                contentsText(stored.run, place.tube),
+                                {}};
+    for (const notebook::StoredReading &reading : stored.readings) {
+        if (reading.tube != place.tube || reading.reading != place.reading)
+            continue;
+        const QString when = QLocale().toString(reading.at.toLocalTime(), QLocale::ShortFormat);
+        subject.stored = tr("Stored: %1 (%2, %3)").arg(readingText(reading.value), reading.person, when);
+    }
+    return subject;
+}
+
+void ReadPage::keepDraft()
+{
+    if (!m_place)
+        return;
+    const std::pair key{m_id, *m_place};
+    if (m_panel->entry()->isBlank())
+        m_drafts.erase(key);
+    else
+        m_drafts[key] = m_panel->entry()->text();
+}
+
+void ReadPage::updatePreview()
+{
+    if (!rack())
+        return;
+    const auto typed = m_place ? m_panel->entry()->value() : std::nullopt;
+    const evaluation::Evaluation evaluation =
+        typed ? preview(rack()->stored, *m_place, *typed) : rack()->evaluation;
+    m_readings->setKeyed(m_place, typed, evaluation);
+    m_results->show(rack()->stored.method, evaluation);
+    m_failures->setSentences(failuresSoFar(evaluation));
+}
+
+QString ReadPage::doubtAbout(double absorbance) const
+{
+    for (const evaluation::Check &check : preview(rack()->stored, *m_place, absorbance).checks) {
+        const bool here =
+            std::find(check.tubes.begin(), check.tubes.end(), m_place->tube) != check.tubes.end();
+        if (check.id == evaluation::CheckId::ReadingImplausible && !check.passed && here)
+            return check.message;
+    }
+    return {};
+}
+
+void ReadPage::takeOver(const QString &typed, double absorbance, const QString &reason, bool asked)
+{
+    if (!rack() || !m_place)
+        return;
+    if (m_session.person().isEmpty()) {
+        m_panel->notice().say(
+            State::Info, tr("Say who is at the bench first: type your name on the left and press Enter."));
+        Q_EMIT personWanted();
+        return;
+    }
+    if (const QString doubt = asked ? QString() : doubtAbout(absorbance); !doubt.isEmpty()) {
+        m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubt));
+        return;
+    }
+    const Place place = *m_place;
+    const bool correction = readingAt(rack()->stored.run, place) != nullptr;
+    const bool stored = guarded(m_panel->notice(), [&] {
+        if (correction)
+            m_session.correctReading(m_id, place, absorbance, typed, reason);
+        else
+            m_session.storeReading(m_id, place, absorbance, typed);
+    });
+    if (!stored)
+        return;
+    m_panel->entry()->clear();
+    goOn();
+    // The tube still stands in the rack: say at once what is wrong with it.
+    if (const QString fault = faultOf(place.tube); !fault.isEmpty())
+        m_panel->notice().say(State::Attention, fault);
+}
+
+QString ReadPage::faultOf(int tube) const
+{
+    for (const evaluation::Check &check : rack()->evaluation.checks) {
+        const bool here = std::find(check.tubes.begin(), check.tubes.end(), tube) != check.tubes.end();
+        if (here && !check.passed && check.id != evaluation::CheckId::ReadingMissing)
+            return check.message;
+    }
+    return {};
+}
+
+void ReadPage::onRackChanged(notebook::RunId id)
+{
+    if (id != m_id || !rack())
+        return;
+    m_readings->show(rack()->stored, rack()->evaluation);
+    updatePreview();
+}
+
+void ReadPage::chooseCell(const QModelIndex &index)
+{
+    if (const auto place = m_readings->placeOf(index))
+        goTo(*place);
+}
+
+} // namespace plateau::ui

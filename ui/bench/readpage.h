@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+#include "ui/bench/entrypanel.h"
+#include "ui/bench/places.h"
+
+#include <QWidget>
+
+#include <map>
+
+class QTableView;
+
+namespace plateau::ui {
+
+class BenchSession;
+class ReadingsModel;
+class ResultsModel;
+class SentenceList;
+class Theme;
+struct Rack;
+
+/// Keying the readings of one rack: the entry on the tube that is next, or on the one chosen in the table;
+/// what comes of it is shown with every keystroke. Enter stores in the notebook and moves on.
+class ReadPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    ReadPage(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+
+    void showRack(notebook::RunId id);
+    /// Puts the entry there: first reading or correction.
+    void goTo(const Place &place);
+    /// Puts the entry on the next place without a reading.
+    void goOn();
+
+Q_SIGNALS:
+    void reviewWanted();
+    /// A change needs somebody to answer for it, and nobody has given a name yet.
+    void personWanted();
+
+private:
+    void build();
+    const Rack *rack() const;
+    void updatePreview();
+    void takeOver(const QString &typed, double absorbance, const QString &reason, bool asked);
+    void onRackChanged(notebook::RunId id);
+    void chooseCell(const QModelIndex &index);
+    void keepDraft();
+    QString doubtAbout(double absorbance) const;
+    QString faultOf(int tube) const;
+    EntryPanel::Subject subjectOf(const Place &place) const;
+
+    const Theme &m_theme;
+    BenchSession &m_session;
+    EntryPanel *m_panel;
+    ReadingsModel *m_readings;
+    ResultsModel *m_results;
+    QTableView *m_table;
+    QTableView *m_resultsTable;
+    SentenceList *m_failures;
+    notebook::RunId m_id;
+    std::optional<Place> m_place;
+    /// What was typed and not yet stored, by run and place.
+    std::map<std::pair<notebook::RunId, Place>, QString> m_drafts;
+};
+
+} // namespace plateau::ui

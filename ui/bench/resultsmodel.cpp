@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/resultsmodel.h"
+
+#include "core/evaluation/format.h"
+#include "ui/bench/verdicts.h"
+#include "ui/shared/theme.h"
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+ResultsModel::ResultsModel(const Theme &theme, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+void ResultsModel::show(const assay::Method &method, const evaluation::Evaluation &evaluation)
+{
+    m_names.clear();
+    for (const assay::Measurand &measurand : method.measurands)
+        m_names[measurand.id] = measurand.name;
+    setRows(evaluation.results);
+}
+
+int ResultsModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QString ResultsModel::text(const evaluation::Result &result, int column) const
+{
+    switch (column) {
+    case Sample:
+        return result.sample;
+    case Measurand: {
+        const auto name = m_names.find(result.measurand);
+        return name == m_names.end() ? result.measurand : name->second;
+    }
+    case Value:
+        return resultText(result);
+    case Tubes:
+        return QString::number(result.n);
+    case Spread:
+        return result.n > 1 ? evaluation::valueText(result.spread, result.expandedUncertainty) : u"–"_s;
+    case Verdict:
+        return verdictOf(result).text;
+    default:
+        return {};
+    }
+}
+
+QVariant ResultsModel::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const evaluation::Result &result = row(index.row());
+    switch (role) {
+    case Qt::DisplayRole:
+        return text(result, index.column());
+    case Qt::DecorationRole:
+        return index.column() == Verdict ? QVariant(m_theme.icon(verdictOf(result).state)) : QVariant();
+    case Qt::FontRole:
+        return index.column() == Value ? QVariant(m_theme.bold()) : QVariant();
+    case Qt::TextAlignmentRole:
+        if (index.column() == Value || index.column() == Tubes || index.column() == Spread)
+            return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+        return {};
+    default:
+        return {};
+    }
+}
+
+QVariant ResultsModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal)
+        return {};
+    const bool toTheRight = section == Value || section == Tubes || section == Spread;
+    if (role == Qt::TextAlignmentRole && toTheRight)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Sample:
+        return tr("Sample");
+    case Measurand:
+        return tr("Measurand");
+    case Value:
+        return tr("Result");
+    case Tubes:
+        return tr("n");
+    case Spread:
+        return tr("Spread");
+    case Verdict:
+        return tr("Verdict");
+    default:
+        return {};
+    }
+}
+
+} // namespace plateau::ui

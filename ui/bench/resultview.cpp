@@ -1,0 +1,169 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/resultview.h"
+
+#include "core/evaluation/format.h"
+#include "ui/bench/resultsmodel.h"
+#include "ui/bench/verdicts.h"
+#include "ui/bench/workingtext.h"
+#include "ui/shared/barchart.h"
+#include "ui/shared/widgets.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QItemSelectionModel>
+#include <QLabel>
+#include <QSplitter>
+#include <QTabWidget>
+#include <QTableView>
+#include <QTextBrowser>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+QTextBrowser *browser(const QString &accessibleName, const QString &objectName, QWidget *parent)
+{
+    auto *text = new QTextBrowser(parent);
+    text->setAccessibleName(accessibleName);
+    text->setObjectName(objectName);
+    text->setOpenLinks(false);
+    text->setTabChangesFocus(true);
+    text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    return text;
+}
+
+} // namespace
+
+ResultView::ResultView(const Theme &theme, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_results(new ResultsModel(theme, this))
+{
+    auto *both = new QSplitter(Qt::Horizontal, this);
+    both->setChildrenCollapsible(false);
+    both->addWidget(buildLists());
+    both->addWidget(buildDetails());
+    both->setStretchFactor(0, 1);
+    both->setStretchFactor(1, 1);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(theme.gap());
+    layout->addWidget(buildVerdict());
+    layout->addWidget(both, 1);
+    connect(m_resultsTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &current) { chooseResult(current.row()); });
+    connect(&theme, &Theme::changed, this, &ResultView::dress);
+    dress();
+}
+
+QWidget *ResultView::buildVerdict()
+{
+    m_verdictBand = new QWidget(this);
+    m_verdictBand->setAutoFillBackground(true);
+    m_verdictShape = new QLabel(m_verdictBand);
+    m_verdictText = plainLabel({}, m_verdictBand);
+    m_verdictText->setObjectName(u"verdict"_s);
+    m_verdictText->setWordWrap(true);
+    auto *layout = new QHBoxLayout(m_verdictBand);
+    setGaps(m_theme, layout);
+    layout->addWidget(m_verdictShape);
+    layout->addWidget(m_verdictText, 1);
+    return m_verdictBand;
+}
+
+QWidget *ResultView::buildLists()
+{
+    m_resultsTable = table(m_theme, m_results, tr("Results"), u"results"_s, this);
+    m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_recoveries = new SentenceList(m_theme, tr("Recoveries"), u"recoveries"_s, this);
+    m_checks = new SentenceList(m_theme, tr("Checks"), u"checks"_s, this);
+    auto *lists = new QSplitter(Qt::Vertical, this);
+    lists->setChildrenCollapsible(false);
+    lists->addWidget(m_resultsTable);
+    lists->addWidget(m_recoveries);
+    lists->addWidget(m_checks);
+    lists->setStretchFactor(0, 5);
+    lists->setStretchFactor(1, 0);
+    lists->setStretchFactor(2, 4);
+    return lists;
+}
+
+QWidget *ResultView::buildDetails()
+{
+    m_working = browser(tr("Calculation"), u"working"_s, this);
+    m_budget = new BarChart(m_theme, tr("Uncertainty budget"), this);
+    m_budget->setObjectName(u"budget"_s);
+    m_history = browser(tr("Readings with their history"), u"history"_s, this);
+    auto *tabs = new QTabWidget(this);
+    tabs->setObjectName(u"details"_s);
+    tabs->setAccessibleName(tr("Details of the chosen result"));
+    tabs->addTab(m_working, tr("&Calculation"));
+    tabs->addTab(m_budget, tr("&Uncertainty"));
+    tabs->addTab(m_history, tr("&Readings"));
+    return tabs;
+}
+
+void ResultView::dress()
+{
+    const Sentence verdict = overallVerdict(m_evaluation);
+    const int side = QFontMetrics(m_theme.huge()).height();
+    m_verdictShape->setPixmap(m_theme.icon(verdict.state).pixmap(side, side));
+    m_verdictText->setFont(m_theme.huge());
+    m_verdictText->setText(m_stored.run.tubes.empty() ? QString() : verdict.text);
+    QPalette own;
+    own.setColor(QPalette::Window, m_theme.tint(verdict.state));
+    m_verdictBand->setPalette(own);
+    m_history->setHtml(historyHtml(m_stored));
+    chooseResult(m_resultsTable->currentIndex().row());
+}
+
+void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+{
+    const bool another = stored.summary.id != m_stored.summary.id;
+    m_stored = stored;
+    m_evaluation = evaluation;
+    m_results->show(stored.method, evaluation);
+    m_resultsTable->setColumnHidden(ResultsModel::Measurand, stored.method.measurands.size() < 2);
+    m_checks->setSentences(checkSentences(evaluation));
+    const std::vector<Sentence> recoveries = recoverySentences(evaluation);
+    m_recoveries->setVisible(!recoveries.empty());
+    m_recoveries->setSentences(recoveries);
+    m_recoveries->setMaximumHeight(m_theme.target() * static_cast<int>(recoveries.size()) +
+                                   2 * m_theme.gap());
+    if (another || !m_resultsTable->currentIndex().isValid())
+        m_resultsTable->selectRow(0);
+    m_resultsTable->resizeColumnsToContents();
+    dress();
+}
+
+void ResultView::focusResults()
+{
+    m_resultsTable->setFocus();
+}
+
+void ResultView::chooseResult(int row)
+{
+    if (row < 0 || row >= m_results->rowCount()) {
+        m_working->clear();
+        m_budget->setBars({}, {});
+        return;
+    }
+    const evaluation::Result &result = m_results->row(row);
+    m_working->setHtml(workingHtml(m_theme, evaluation::working(m_stored.method, m_stored.run, m_evaluation,
+                                                                result.sample, result.measurand)));
+    showBudget(result);
+}
+
+void ResultView::showBudget(const evaluation::Result &result)
+{
+    std::vector<BarChart::Bar> bars;
+    for (const evaluation::BudgetTerm &term : result.budget)
+        bars.push_back(
+            {tr("%1: %2 %").arg(term.term, QString::number(100 * term.share, 'f', 1)), 100 * term.share});
+    m_budget->setBars(std::move(bars), tr("Share of the variance of %1 (%)").arg(result.sample));
+}
+
+} // namespace plateau::ui

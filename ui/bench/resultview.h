@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/evaluation.h"
+#include "core/notebook/records.h"
+
+#include <QWidget>
+
+class QLabel;
+class QTableView;
+class QTextBrowser;
+
+namespace plateau::ui {
+
+class BarChart;
+class ResultsModel;
+class SentenceList;
+class Theme;
+
+/// A run's results to read: verdict first, then results, checks and recoveries, and for the chosen result the
+/// calculation and its uncertainty budget; all readings with their history. Changes nothing.
+class ResultView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit ResultView(const Theme &theme, QWidget *parent = nullptr);
+    void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation);
+    /// Where the keys go first.
+    void focusResults();
+
+private:
+    QWidget *buildVerdict();
+    QWidget *buildLists();
+    QWidget *buildDetails();
+    void chooseResult(int row);
+    void showBudget(const evaluation::Result &result);
+    void dress();
+
+    const Theme &m_theme;
+    ResultsModel *m_results;
+    QWidget *m_verdictBand = nullptr;
+    QLabel *m_verdictShape = nullptr;
+    QLabel *m_verdictText = nullptr;
+    QTableView *m_resultsTable = nullptr;
+    SentenceList *m_checks = nullptr;
+    SentenceList *m_recoveries = nullptr;
+    QTextBrowser *m_working = nullptr;
+    QTextBrowser *m_history = nullptr;
+    BarChart *m_budget = nullptr;
+    notebook::StoredRun m_stored;
+    evaluation::Evaluation m_evaluation;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+
+#include <QWidget>
+
+namespace plateau::ui {
+
+class BenchSession;
+class DecisionPanel;
+class ResultView;
+class Theme;
+
+/// The review of a rack on the bench: its results to read, and the decision.
+class ReviewPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    ReviewPage(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+    void showRack(notebook::RunId id);
+    void takeFocus();
+
+Q_SIGNALS:
+    void decided(plateau::notebook::RunId id);
+
+private:
+    void update(notebook::RunId id);
+
+    BenchSession &m_session;
+    ResultView *m_view;
+    DecisionPanel *m_decision;
+    notebook::RunId m_id;
+};
+
+} // namespace plateau::ui

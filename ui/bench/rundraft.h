@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/problem.h"
+#include "core/run/run.h"
+
+#include <QDateTime>
+#include <QString>
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace plateau::ui {
+
+/// A run as it is being filled in. Numbers are the texts that were typed, so that nothing typed is lost.
+struct DilutionDraft {
+    QString take_mL;
+    QString makeUpTo_mL;
+    bool operator==(const DilutionDraft &) const = default;
+};
+
+struct SampleDraft {
+    QString id;
+    QString mass_g;
+    QString extract_mL;
+    /// Empty: the method's.
+    QString sampleVolume_mL;
+    bool ownBlank = false;
+    /// A step with both fields empty does not count.
+    std::vector<DilutionDraft> dilution;
+    bool operator==(const SampleDraft &) const = default;
+};
+
+struct StandardDraft {
+    QString id;
+    QString concentration_g_per_L;
+    QString lossPerHour_percent;
+    QDateTime preparedAt;
+    QDateTime usedAt;
+    int tubes = 1;
+};
+
+/// In the order of run::UncertaintyInputs.
+struct UncertaintyDraft {
+    std::array<QString, 7> texts;
+};
+
+struct RunDraft {
+    QString title;
+    run::Form form = run::Form::Liquid;
+    std::vector<SampleDraft> samples;
+    int replicates = 2;
+    int blanks = 2;
+    std::optional<StandardDraft> standard;
+    run::Calibration calibration = run::Calibration::Absorptivity;
+    int wavelength_nm = 340;
+    QString pathLength_mm;
+    UncertaintyDraft uncertainty;
+    QDateTime startedAt;
+};
+
+struct DraftOutcome {
+    run::Run run;
+    assay::Problems problems;
+};
+
+/// The run that the draft stands for: blanks first, then the standard, then each sample with its replicates
+/// and its own blank. problems holds every text that is no number and what run::problemsOf finds, each at its
+/// place in a plateau-run/1 document.
+DraftOutcome runOf(const RunDraft &draft, const assay::Method &method);
+
+/// What a photometer and pipettes in good order are usually taken for (k = 1). Common practice, no source:
+/// the laboratory puts its own in their place.
+run::UncertaintyInputs usualUncertainty();
+
+} // namespace plateau::ui

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/evaluation.h"
+#include "ui/shared/sentencelist.h"
+
+#include <vector>
+
+namespace plateau::ui {
+
+/// What an evaluation says, as sentences with their states. Words only: every number and every judgement is
+/// the evaluation's.
+
+/// "reportable", "repeat", "investigate", or "waiting for readings" while one of the result's is missing.
+Sentence verdictOf(const evaluation::Result &result);
+/// "4.82 ± 0.11 g/L"; a dash while there is no value.
+QString resultText(const evaluation::Result &result);
+/// The run as a whole, in one line.
+Sentence overallVerdict(const evaluation::Evaluation &evaluation);
+/// All checks, those that failed first; sentences that are the same for several scopes are said once.
+std::vector<Sentence> checkSentences(const evaluation::Evaluation &evaluation);
+/// What has failed so far while readings are still to come; "nothing" is a sentence, too.
+std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation);
+/// Recoveries of standards and spikes.
+std::vector<Sentence> recoverySentences(const evaluation::Evaluation &evaluation);
+bool readingsAreMissing(const evaluation::Evaluation &evaluation);
+
+} // namespace plateau::ui

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+
+#include <QWidget>
+
+class QLabel;
+class QLineEdit;
+class QStackedWidget;
+class QTableView;
+
+namespace plateau::ui {
+
+class BenchSession;
+class Notice;
+class RecordView;
+class RunsFilter;
+class RunsModel;
+class Theme;
+
+/// The book of runs: a list with a filter, and one run as it was.
+class NotebookPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    NotebookPage(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+
+    void showList();
+    void showRecord(notebook::RunId id);
+    /// The run that is open to read, if one is.
+    std::optional<notebook::RunId> openRecord() const;
+
+Q_SIGNALS:
+    void rackWanted(plateau::notebook::RunId id);
+    void personWanted();
+    void pageChanged();
+
+private:
+    QWidget *buildList();
+    void refresh();
+    void updateEmptyText();
+
+    const Theme &m_theme;
+    BenchSession &m_session;
+    RunsModel *m_runs;
+    RunsFilter *m_filter;
+    QStackedWidget *m_pages;
+    QLineEdit *m_search = nullptr;
+    QTableView *m_table = nullptr;
+    QLabel *m_empty = nullptr;
+    Notice *m_notice = nullptr;
+    RecordView *m_record;
+};
+
+} // namespace plateau::ui

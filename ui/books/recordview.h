@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+
+#include <QWidget>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+
+namespace plateau::ui {
+
+class BenchSession;
+class Notice;
+class ResultView;
+class SentenceList;
+class Theme;
+
+/// One run of the notebook as it was: its decisions, results and readings. A decided run is locked; it can be
+/// put back on the bench with a reason, its decisions staying readable.
+class RecordView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    RecordView(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+
+    /// False where the notebook could not give it; the sentence stands in the page then.
+    bool showRun(notebook::RunId id);
+    notebook::RunId runId() const { return m_stored.summary.id; }
+    void takeFocus();
+
+Q_SIGNALS:
+    void closed();
+    void rackWanted(plateau::notebook::RunId id);
+    void personWanted();
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    QWidget *buildHeader();
+    QWidget *buildFooter();
+    void fill();
+    void compareWithDecision(const evaluation::Evaluation &evaluation);
+    void putBack();
+
+    const Theme &m_theme;
+    BenchSession &m_session;
+    QLabel *m_title;
+    QLabel *m_subtitle;
+    SentenceList *m_decisions;
+    Notice *m_notice;
+    ResultView *m_view;
+    QWidget *m_lockRow = nullptr;
+    QLineEdit *m_reason = nullptr;
+    QPushButton *m_toRack = nullptr;
+    QPushButton *m_back = nullptr;
+    notebook::StoredRun m_stored;
+};
+
+} // namespace plateau::ui

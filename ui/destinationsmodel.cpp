@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/destinationsmodel.h"
+
+#include "ui/bench/benchsession.h"
+#include "ui/shared/theme.h"
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+DestinationsModel::DestinationsModel(const Theme &theme, const BenchSession &session, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+    , m_session(session)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+    refresh();
+}
+
+void DestinationsModel::refresh()
+{
+    using Kind = Destination::Kind;
+    std::vector<Destination> fresh{{Kind::Heading, tr("On bench"), {}, {}}};
+    for (const Rack &rack : m_session.racks())
+        fresh.push_back({Kind::Rack, tr("Rack %1").arg(rack.letter), rack.stored.method.name, rack.id});
+    fresh.push_back({Kind::Heading, tr("Books"), {}, {}});
+    fresh.push_back({Kind::Notebook, tr("Notebook"), {}, {}});
+    setRows(std::move(fresh));
+}
+
+QModelIndex DestinationsModel::firstOf(Destination::Kind kind, notebook::RunId id) const
+{
+    for (int index = 0; index < rowCount(); ++index) {
+        if (row(index).kind == kind && row(index).run == id)
+            return this->index(index);
+    }
+    return {};
+}
+
+QModelIndex DestinationsModel::rackIndex(notebook::RunId id) const
+{
+    return firstOf(Destination::Kind::Rack, id);
+}
+
+QModelIndex DestinationsModel::notebookIndex() const
+{
+    return firstOf(Destination::Kind::Notebook, {});
+}
+
+QVariant DestinationsModel::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const Destination &destination = row(index.row());
+    const bool heading = destination.kind == Destination::Kind::Heading;
+    switch (role) {
+    case Qt::DisplayRole:
+        return destination.method.isEmpty() ? destination.title
+                                            : u"%1\n%2"_s.arg(destination.title, destination.method);
+    case Qt::AccessibleTextRole:
+        return destination.method.isEmpty() ? destination.title
+                                            : tr("%1, %2").arg(destination.title, destination.method);
+    case Qt::DecorationRole:
+        if (heading)
+            return {};
+        return m_theme.drawing(destination.kind == Destination::Kind::Rack ? u"rack"_s : u"notebook"_s);
+    case Qt::ForegroundRole:
+        return heading ? QVariant(m_theme.mutedText()) : QVariant();
+    case Qt::FontRole:
+        return heading ? QVariant(m_theme.bold()) : QVariant();
+    default:
+        return {};
+    }
+}
+
+Qt::ItemFlags DestinationsModel::flags(const QModelIndex &index) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid) ||
+        row(index.row()).kind == Destination::Kind::Heading)
+        return Qt::NoItemFlags;
+    return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+#include "ui/shared/syncrows.h"
+
+#include <QAbstractListModel>
+
+namespace plateau::ui {
+
+class BenchSession;
+class Theme;
+
+/// One line of the side list.
+struct Destination {
+    enum class Kind { Heading, Rack, Notebook } kind = Kind::Heading;
+    QString title;
+    /// Of a rack only.
+    QString method;
+    notebook::RunId run;
+    bool operator==(const Destination &) const = default;
+};
+
+/// Where the window can go: the racks on the bench, and the books. Headings cannot be chosen.
+class DestinationsModel : public RowsModel<QAbstractListModel, Destination>
+{
+    Q_OBJECT
+
+public:
+    DestinationsModel(const Theme &theme, const BenchSession &session, QObject *parent = nullptr);
+    void refresh();
+    QModelIndex rackIndex(notebook::RunId id) const;
+    QModelIndex notebookIndex() const;
+
+    QVariant data(const QModelIndex &index, int role) const override;
+    Qt::ItemFlags flags(const QModelIndex &index) const override;
+
+private:
+    QModelIndex firstOf(Destination::Kind kind, notebook::RunId id) const;
+
+    const Theme &m_theme;
+    const BenchSession &m_session;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,282 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/mainwindow.h"
+
+#include "core/exchange/writers.h"
+#include "ui/abouttext.h"
+#include "ui/bench/benchsession.h"
+#include "ui/bench/newrunpage.h"
+#include "ui/bench/nextstrip.h"
+#include "ui/bench/rackpage.h"
+#include "ui/bench/readpage.h"
+#include "ui/bench/runfilepage.h"
+#include "ui/books/notebookpage.h"
+#include "ui/shared/clock.h"
+#include "ui/shared/dialogs.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/widgets.h"
+#include "ui/sidebar.h"
+
+#include <QAction>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSaveFile>
+#include <QScreen>
+#include <QStackedWidget>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibrary &methods, QWidget *parent)
+    : MainWindow(notebook, methods, std::make_unique<Dialogs>(), std::make_unique<Clock>(), parent)
+{
+}
+
+MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibrary &methods,
+                       std::unique_ptr<Dialogs> dialogs, std::unique_ptr<Clock> clock, QWidget *parent)
+    : QMainWindow(parent)
+    , m_dialogs(std::move(dialogs))
+    , m_clock(std::move(clock))
+    , m_theme(new Theme(this))
+    , m_session(new BenchSession(notebook, this))
+    , m_actions(*this)
+    , m_strip(new NextStrip(*m_theme, *m_session, this))
+    , m_side(new SideBar(*m_theme, *m_session, this))
+    , m_notice(new Notice(*m_theme, this))
+    , m_pages(new QStackedWidget(this))
+    , m_emptyBench(plainLabel({}, this))
+    , m_newRun(new NewRunPage(*m_theme, *m_clock, *m_session, methods.methods(), this))
+    , m_runFile(new RunFilePage(*m_theme, *m_session, methods.lookup(), this))
+    , m_rack(new RackPage(*m_theme, *m_session, this))
+    , m_notebook(new NotebookPage(*m_theme, *m_session, this))
+{
+    setPalette(m_theme->adjustments());
+    build();
+    connectPages();
+    connectActions();
+    start(methods);
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::build()
+{
+    setWindowTitle(tr("Plateau"));
+    setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
+    m_emptyBench->setObjectName(u"emptyBench"_s);
+    m_emptyBench->setText(
+        tr("Nothing is on the bench.\n\n"
+           "Start with New run, or open a run file. Runs that were decided are in the Notebook."));
+    m_emptyBench->setWordWrap(true);
+    m_emptyBench->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_emptyBench->setFont(m_theme->large());
+    m_emptyBench->setMargin(m_theme->wideGap());
+    for (QWidget *page :
+         std::initializer_list<QWidget *>{m_emptyBench, m_newRun, m_runFile, m_rack, m_notebook})
+        m_pages->addWidget(page);
+
+    auto *right = new QVBoxLayout;
+    right->setSpacing(0);
+    right->addWidget(m_notice);
+    right->addWidget(m_pages, 1);
+    auto *below = new QHBoxLayout;
+    below->setSpacing(0);
+    below->addWidget(m_side);
+    below->addLayout(right, 1);
+    auto *centre = new QWidget(this);
+    auto *layout = new QVBoxLayout(centre);
+    layout->setContentsMargins({});
+    layout->setSpacing(0);
+    layout->addWidget(m_strip);
+    layout->addLayout(below, 1);
+    setCentralWidget(centre);
+    resize(screen()->availableSize().boundedTo(QSize(1280, 800)));
+}
+
+void MainWindow::connectPages()
+{
+    connect(m_strip, &NextStrip::wanted, this, &MainWindow::goToNext);
+    connect(m_side, &SideBar::rackWanted, this, &MainWindow::goToRack);
+    connect(m_side, &SideBar::notebookWanted, this, &MainWindow::goToNotebook);
+    connect(m_side, &SideBar::newRunWanted, this, &MainWindow::goToNewRun);
+    connect(m_side, &SideBar::openFileWanted, this, &MainWindow::chooseFile);
+    connect(m_newRun, &NewRunPage::opened, this, &MainWindow::goToRack);
+    connect(m_newRun, &NewRunPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_runFile, &RunFilePage::opened, this, &MainWindow::goToRack);
+    connect(m_runFile, &RunFilePage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_runFile, &RunFilePage::anotherWanted, this, &MainWindow::chooseFile);
+    connect(m_rack, &RackPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_rack, &RackPage::decided, this, &MainWindow::goToRecord);
+    connect(m_rack, &RackPage::stageChanged, this, &MainWindow::updateActions);
+    connect(m_notebook, &NotebookPage::rackWanted, this, &MainWindow::goToRack);
+    connect(m_notebook, &NotebookPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_notebook, &NotebookPage::pageChanged, this, &MainWindow::updateActions);
+    connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
+    connect(m_session, &BenchSession::notebookChanged, this, &MainWindow::updateActions);
+}
+
+void MainWindow::connectActions()
+{
+    connect(m_actions.newRun, &QAction::triggered, this, &MainWindow::goToNewRun);
+    connect(m_actions.openFile, &QAction::triggered, this, &MainWindow::chooseFile);
+    connect(m_actions.saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
+    connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
+    connect(m_actions.next, &QAction::triggered, this, &MainWindow::goToNext);
+    connect(m_actions.read, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Read); });
+    connect(m_actions.review, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Review); });
+    connect(m_actions.nextRack, &QAction::triggered, this,
+            [this] { goToRack(m_side->rackBeside(m_rack->rackId(), 1)); });
+    connect(m_actions.previousRack, &QAction::triggered, this,
+            [this] { goToRack(m_side->rackBeside(m_rack->rackId(), -1)); });
+    connect(m_actions.notebook, &QAction::triggered, this, &MainWindow::goToNotebook);
+    connect(m_actions.about, &QAction::triggered, this,
+            [this] { m_dialogs->tell(this, tr("About Plateau"), aboutText()); });
+}
+
+void MainWindow::start(const exchange::MethodLibrary &methods)
+{
+    QStringList lines;
+    for (const auto &[fileName, problem] : methods.problems())
+        lines << exchange::problemLine(fileName, problem);
+    if (!lines.isEmpty())
+        m_notice->say(State::Attention,
+                      tr("These method files cannot be used and are left out:\n%1").arg(lines.join(u'\n')));
+    guarded(*m_notice, [this] { m_session->reload(); });
+    if (m_session->next())
+        goToNext();
+    else
+        showPage(m_emptyBench);
+}
+
+void MainWindow::showPage(QWidget *page)
+{
+    m_pages->setCurrentWidget(page);
+    if (page == m_rack)
+        m_side->markRack(m_rack->rackId());
+    else if (page == m_notebook)
+        m_side->markNotebook();
+    else
+        m_side->markNothing();
+    updateActions();
+}
+
+void MainWindow::goToNext()
+{
+    const auto next = m_session->next();
+    if (!next)
+        return;
+    const bool review = next->kind == NextAction::Kind::Review;
+    m_rack->showRack(next->run, review ? RackPage::Review : RackPage::Read);
+    showPage(m_rack);
+    if (!review)
+        m_rack->readPage().goTo(next->place);
+}
+
+void MainWindow::goToRack(notebook::RunId id)
+{
+    const Rack *rack = m_session->find(id);
+    if (!rack)
+        return;
+    const bool complete = !nextUnread(rack->stored.method, rack->stored.run);
+    m_rack->showRack(id, complete ? RackPage::Review : RackPage::Read);
+    showPage(m_rack);
+}
+
+void MainWindow::goToNotebook()
+{
+    showPage(m_notebook);
+    m_notebook->showList();
+}
+
+void MainWindow::goToRecord(notebook::RunId id)
+{
+    showPage(m_notebook);
+    m_notebook->showRecord(id);
+}
+
+void MainWindow::goToNewRun()
+{
+    showPage(m_newRun);
+    m_newRun->takeFocus();
+}
+
+void MainWindow::chooseFile()
+{
+    const QString path =
+        m_dialogs->fileToOpen(this, tr("Open run file"), tr("Run files (*.json);;All files (*)"));
+    if (!path.isEmpty())
+        openRunFile(path);
+}
+
+void MainWindow::openRunFile(const QString &path)
+{
+    showPage(m_runFile);
+    m_runFile->read(path);
+}
+
+std::optional<notebook::RunId> MainWindow::runOnShow() const
+{
+    if (m_pages->currentWidget() == m_rack)
+        return m_rack->rackId();
+    if (m_pages->currentWidget() == m_notebook)
+        return m_notebook->openRecord();
+    return std::nullopt;
+}
+
+void MainWindow::saveCopy()
+{
+    const auto id = runOnShow();
+    if (!id)
+        return;
+    m_notice->clear();
+    guarded(*m_notice, [&] {
+        const notebook::StoredRun stored = m_session->load(*id);
+        const QString path = m_dialogs->fileToSave(this, tr("Save a copy of the run"), tr("run.json"),
+                                                   tr("Run files (*.json)"));
+        if (path.isEmpty())
+            return;
+        QSaveFile file(path);
+        const QByteArray bytes = exchange::writeRun(stored.run, &stored.method);
+        if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+            m_notice->say(State::Bad,
+                          tr("The copy could not be written to %1: %2. Choose another place; the run itself "
+                             "is in the notebook as before.")
+                              .arg(path, file.errorString()));
+        else
+            m_notice->say(State::Good, tr("A copy of the run was written to %1.").arg(path));
+    });
+}
+
+void MainWindow::onRacksChanged()
+{
+    // The rack on show may have been decided, or put back.
+    if (m_pages->currentWidget() == m_rack && m_session->find(m_rack->rackId()))
+        m_side->markRack(m_rack->rackId());
+    else if (m_pages->currentWidget() == m_notebook)
+        m_side->markNotebook();
+    updateActions();
+}
+
+void MainWindow::updateActions()
+{
+    const bool onRack = m_pages->currentWidget() == m_rack;
+    m_actions.next->setEnabled(m_session->next().has_value());
+    m_actions.read->setEnabled(onRack);
+    m_actions.review->setEnabled(onRack);
+    m_actions.nextRack->setEnabled(!m_session->racks().empty());
+    m_actions.previousRack->setEnabled(!m_session->racks().empty());
+    m_actions.saveCopy->setEnabled(runOnShow().has_value());
+}
+
+void MainWindow::changeEvent(QEvent *event)
+{
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+        m_theme->refresh(palette(), font());
+        setPalette(m_theme->adjustments());
+    }
+}
+
+} // namespace plateau::ui

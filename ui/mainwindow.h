@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/exchange/library.h"
+#include "core/notebook/notebook.h"
+#include "ui/windowactions.h"
+
+#include <QMainWindow>
+
+#include <memory>
+
+class QLabel;
+class QStackedWidget;
+
+namespace plateau::ui {
+
+class BenchSession;
+class Clock;
+class Dialogs;
+class NewRunPage;
+class NextStrip;
+class Notice;
+class NotebookPage;
+class RackPage;
+class RunFilePage;
+class SideBar;
+class Theme;
+
+/// The window: what is next above everything, the racks and books on the left, the page of the one that is
+/// chosen. notebook and methods outlive it.
+class MainWindow : public QMainWindow
+{
+    Q_OBJECT
+
+public:
+    MainWindow(notebook::Notebook &notebook, const exchange::MethodLibrary &methods,
+               QWidget *parent = nullptr);
+    /// With other dialogs and another clock than the desktop's.
+    MainWindow(notebook::Notebook &notebook, const exchange::MethodLibrary &methods,
+               std::unique_ptr<Dialogs> dialogs, std::unique_ptr<Clock> clock, QWidget *parent = nullptr);
+    ~MainWindow() override;
+
+    /// As by File, Open run file.
+    void openRunFile(const QString &path);
+
+protected:
+    void changeEvent(QEvent *event) override;
+
+private:
+    void build();
+    void connectPages();
+    void connectActions();
+    void start(const exchange::MethodLibrary &methods);
+
+    void showPage(QWidget *page);
+    void goToNext();
+    void goToRack(notebook::RunId id);
+    void goToNotebook();
+    void goToRecord(notebook::RunId id);
+    void goToNewRun();
+    void chooseFile();
+    void saveCopy();
+    void onRacksChanged();
+    void updateActions();
+    /// The run of the page on show, if it has one.
+    std::optional<notebook::RunId> runOnShow() const;
+
+    std::unique_ptr<Dialogs> m_dialogs;
+    std::unique_ptr<Clock> m_clock;
+    Theme *m_theme;
+    BenchSession *m_session;
+    WindowActions m_actions;
+    NextStrip *m_strip;
+    SideBar *m_side;
+    Notice *m_notice;
+    QStackedWidget *m_pages;
+    QLabel *m_emptyBench;
+    NewRunPage *m_newRun;
+    RunFilePage *m_runFile;
+    RackPage *m_rack;
+    NotebookPage *m_notebook;
+};
+
+} // namespace plateau::ui

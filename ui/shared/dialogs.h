@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QString>
+
+class QWidget;
+
+namespace plateau::ui {
+
+/// Everything that stops the window for an answer goes through here; a test hands in its own.
+class Dialogs
+{
+public:
+    virtual ~Dialogs() = default;
+    /// Empty if the user thought better of it.
+    virtual QString fileToOpen(QWidget *parent, const QString &title, const QString &filter);
+    /// Asks before an existing file is replaced. Empty as above.
+    virtual QString fileToSave(QWidget *parent, const QString &title, const QString &suggestedName,
+                               const QString &filter);
+    virtual void tell(QWidget *parent, const QString &title, const QString &text);
+
+private:
+    QString m_folder;
+};
+
+} // namespace plateau::ui

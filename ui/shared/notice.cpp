@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/shared/notice.h"
+
+#include "ui/shared/widgets.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QLabel>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+Notice::Notice(const Theme &theme, QWidget *parent)
+    : QFrame(parent)
+    , m_theme(theme)
+    , m_shape(new QLabel(this))
+    , m_text(plainLabel({}, this))
+{
+    setObjectName(u"notice"_s);
+    setAutoFillBackground(true);
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins(theme.gap(), theme.gap(), theme.gap(), theme.gap());
+    layout->setSpacing(theme.gap());
+    layout->addWidget(m_shape, 0, Qt::AlignTop);
+    layout->addWidget(m_text, 1);
+    m_text->setObjectName(u"noticeText"_s);
+    m_text->setWordWrap(true);
+    m_text->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_text->setFocusPolicy(Qt::NoFocus);
+    connect(&theme, &Theme::changed, this, &Notice::dress);
+    hide();
+}
+
+void Notice::say(State state, const QString &sentence)
+{
+    m_state = state;
+    m_text->setText(sentence);
+    dress();
+    show();
+    QAccessibleEvent event(m_text, QAccessible::Alert);
+    QAccessible::updateAccessibility(&event);
+}
+
+void Notice::clear()
+{
+    m_text->clear();
+    hide();
+}
+
+QString Notice::sentence() const
+{
+    return m_text->text();
+}
+
+void Notice::dress()
+{
+    const int side = fontMetrics().height() * 5 / 4;
+    m_shape->setPixmap(m_theme.icon(m_state).pixmap(side, side));
+    QPalette own;
+    own.setColor(QPalette::Window, m_theme.tint(m_state));
+    setPalette(own);
+}
+
+} // namespace plateau::ui

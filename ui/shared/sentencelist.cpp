@@ -1,0 +1,131 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/shared/sentencelist.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QKeyEvent>
+#include <QPainter>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+/// Word-wraps to the width of the view; the stock delegate measures before it knows that width.
+class WrappingDelegate : public QStyledItemDelegate
+{
+public:
+    WrappingDelegate(const Theme &theme, QAbstractItemView *view)
+        : QStyledItemDelegate(view)
+        , m_theme(theme)
+        , m_view(view)
+    {
+    }
+
+    QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override
+    {
+        const int width = m_view->viewport()->width();
+        const QRect text =
+            option.fontMetrics.boundingRect(QRect(0, 0, width - left(option) - m_theme.gap(), 1 << 20),
+                                            Qt::TextWordWrap, index.data(Qt::DisplayRole).toString());
+        return {width, std::max(text.height(), iconSide(option)) + 2 * m_theme.gap()};
+    }
+
+    void paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const override
+    {
+        QStyleOptionViewItem item = option;
+        initStyleOption(&item, index);
+        const QString text = std::exchange(item.text, {});
+        item.icon = {};
+        item.features &= ~QStyleOptionViewItem::HasDecoration;
+        const QWidget *widget = option.widget;
+        widget->style()->drawControl(QStyle::CE_ItemViewItem, &item, painter, widget);
+
+        const int side = iconSide(option);
+        const QRect area = option.rect.adjusted(m_theme.gap(), m_theme.gap(), -m_theme.gap(), -m_theme.gap());
+        index.data(Qt::DecorationRole).value<QIcon>().paint(painter, area.left(), area.top(), side, side);
+        const bool selected = item.state & QStyle::State_Selected;
+        painter->setPen(item.palette.color(selected ? QPalette::HighlightedText : QPalette::Text));
+        painter->setFont(item.font);
+        painter->drawText(area.adjusted(left(option) - m_theme.gap(), 0, 0, m_theme.gap()), Qt::TextWordWrap,
+                          text);
+    }
+
+private:
+    static int iconSide(const QStyleOptionViewItem &option) { return option.fontMetrics.height(); }
+    int left(const QStyleOptionViewItem &option) const { return iconSide(option) + 2 * m_theme.gap(); }
+
+    const Theme &m_theme;
+    QAbstractItemView *m_view;
+};
+
+} // namespace
+
+SentenceModel::SentenceModel(const Theme &theme, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+QVariant SentenceModel::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const Sentence &sentence = row(index.row());
+    if (role == Qt::DisplayRole)
+        return sentence.text;
+    if (role == Qt::DecorationRole)
+        return m_theme.icon(sentence.state);
+    return {};
+}
+
+SentenceList::SentenceList(const Theme &theme, const QString &accessibleName, const QString &objectName,
+                           QWidget *parent)
+    : QListView(parent)
+    , m_model(new SentenceModel(theme, this))
+{
+    setModel(m_model);
+    setItemDelegate(new WrappingDelegate(theme, this));
+    setAccessibleName(accessibleName);
+    setObjectName(objectName);
+    setSelectionMode(ExtendedSelection);
+    setEditTriggers(NoEditTriggers);
+    setVerticalScrollMode(ScrollPerPixel);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setResizeMode(Adjust);
+    setTabKeyNavigation(false);
+}
+
+void SentenceList::setSentences(std::vector<Sentence> sentences)
+{
+    m_model->setSentences(std::move(sentences));
+    scheduleDelayedItemsLayout();
+}
+
+void SentenceList::keyPressEvent(QKeyEvent *event)
+{
+    if (!event->matches(QKeySequence::Copy)) {
+        QListView::keyPressEvent(event);
+        return;
+    }
+    QModelIndexList chosen = selectedIndexes();
+    std::sort(chosen.begin(), chosen.end());
+    QStringList lines;
+    for (const QModelIndex &index : chosen)
+        lines << index.data(Qt::DisplayRole).toString();
+    QApplication::clipboard()->setText(lines.join(u'\n'));
+}
+
+void SentenceList::resizeEvent(QResizeEvent *event)
+{
+    QListView::resizeEvent(event);
+    scheduleDelayedItemsLayout();
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/sidebar.h"
+
+#include "ui/bench/benchsession.h"
+#include "ui/destinationsmodel.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QApplication>
+#include <QItemSelectionModel>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+SideBar::SideBar(const Theme &theme, BenchSession &session, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_session(session)
+    , m_model(new DestinationsModel(theme, session, this))
+    , m_list(new QListView(this))
+    , m_person(new QLineEdit(this))
+{
+    build();
+    connect(&session, &BenchSession::racksChanged, m_model, &DestinationsModel::refresh);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex &current) { choose(current); });
+    connect(m_list, &QListView::clicked, this, &SideBar::choose);
+    connect(m_person, &QLineEdit::editingFinished, this, &SideBar::takePerson);
+    connect(m_person, &QLineEdit::returnPressed, this, [this] {
+        if (m_before && !m_session.person().isEmpty())
+            m_before->setFocus();
+        m_before = nullptr;
+    });
+}
+
+void SideBar::build()
+{
+    m_list->setModel(m_model);
+    m_list->setObjectName(u"places"_s);
+    m_list->setAccessibleName(tr("Racks and books"));
+    m_list->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_list->setTextElideMode(Qt::ElideRight);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setSpacing(m_theme.gap() / 3);
+    const int icon = fontMetrics().height() * 3 / 2;
+    m_list->setIconSize({icon, icon});
+    m_person->setObjectName(u"person"_s);
+    m_person->setMinimumHeight(m_theme.target());
+    auto *personCaption = new QLabel(tr("&Person at the bench"), this);
+    personCaption->setBuddy(m_person);
+    auto *newRun = button(m_theme, tr("&New run"), u"newRun"_s, this);
+    auto *openFile = button(m_theme, tr("&Open run file…"), u"openRunFile"_s, this);
+    connect(newRun, &QPushButton::clicked, this, &SideBar::newRunWanted);
+    connect(openFile, &QPushButton::clicked, this, &SideBar::openFileWanted);
+
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(m_theme.gap(), m_theme.gap(), m_theme.gap(), m_theme.gap());
+    layout->setSpacing(m_theme.gap());
+    layout->addWidget(newRun);
+    layout->addWidget(openFile);
+    layout->addWidget(m_list, 1);
+    layout->addWidget(personCaption);
+    layout->addWidget(m_person);
+    setFixedWidth(fontMetrics().averageCharWidth() * 28);
+}
+
+void SideBar::choose(const QModelIndex &index)
+{
+    if (m_marking || !index.isValid())
+        return;
+    const Destination &destination = m_model->row(index.row());
+    if (destination.kind == Destination::Kind::Rack)
+        Q_EMIT rackWanted(destination.run);
+    else if (destination.kind == Destination::Kind::Notebook)
+        Q_EMIT notebookWanted();
+}
+
+void SideBar::mark(const QModelIndex &index)
+{
+    m_marking = true;
+    m_list->setCurrentIndex(index);
+    if (!index.isValid())
+        m_list->clearSelection();
+    m_marking = false;
+}
+
+void SideBar::markRack(notebook::RunId id)
+{
+    mark(m_model->rackIndex(id));
+}
+
+void SideBar::markNotebook()
+{
+    mark(m_model->notebookIndex());
+}
+
+void SideBar::markNothing()
+{
+    mark({});
+}
+
+void SideBar::askPerson()
+{
+    m_before = QApplication::focusWidget();
+    m_person->setFocus();
+}
+
+void SideBar::takePerson()
+{
+    m_session.setPerson(m_person->text());
+}
+
+notebook::RunId SideBar::rackBeside(notebook::RunId id, int step) const
+{
+    const auto &racks = m_session.racks();
+    const int count = static_cast<int>(racks.size());
+    for (int at = 0; at < count; ++at) {
+        if (racks[static_cast<std::size_t>(at)].id == id)
+            return racks[static_cast<std::size_t>((at + step + count) % count)].id;
+    }
+    return count > 0 ? racks.front().id : notebook::RunId{};
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+
+#include <QPointer>
+#include <QWidget>
+
+class QLineEdit;
+class QListView;
+
+namespace plateau::ui {
+
+class BenchSession;
+class DestinationsModel;
+class Theme;
+
+/// The left side: where to go, how to start, and who is at the bench.
+class SideBar : public QWidget
+{
+    Q_OBJECT
+
+public:
+    SideBar(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+
+    /// Marks where the window is, without going there again.
+    void markRack(notebook::RunId id);
+    void markNotebook();
+    void markNothing();
+    /// Asks for the name; the focus goes back where it was once one is given.
+    void askPerson();
+    notebook::RunId rackBeside(notebook::RunId id, int step) const;
+
+Q_SIGNALS:
+    void rackWanted(plateau::notebook::RunId id);
+    void notebookWanted();
+    void newRunWanted();
+    void openFileWanted();
+
+private:
+    void build();
+    void choose(const QModelIndex &index);
+    void mark(const QModelIndex &index);
+    void takePerson();
+
+    const Theme &m_theme;
+    BenchSession &m_session;
+    DestinationsModel *m_model;
+    QListView *m_list;
+    QLineEdit *m_person;
+    QPointer<QWidget> m_before;
+    bool m_marking = false;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/windowactions.h"
+
+#include <QAction>
+#include <QCoreApplication>
+#include <QKeySequence>
+#include <QMainWindow>
+#include <QMenu>
+#include <QMenuBar>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::WindowActions)
+};
+
+QAction *add(QMenu *menu, const QString &text, const QString &name, const QKeySequence &keys = {})
+{
+    QAction *action = menu->addAction(text);
+    action->setObjectName(name);
+    action->setShortcut(keys);
+    return action;
+}
+
+} // namespace
+
+// Ctrl with E, D, K or U is left alone: line edits take these keys for themselves.
+WindowActions::WindowActions(QMainWindow &window)
+{
+    QMenu *file = window.menuBar()->addMenu(Words::tr("&File"));
+    newRun = add(file, Words::tr("&New run"), u"actionNewRun"_s, QKeySequence::New);
+    openFile = add(file, Words::tr("&Open run file…"), u"actionOpenFile"_s, QKeySequence::Open);
+    file->addSeparator();
+    saveCopy = add(file, Words::tr("&Save a copy of the run as file…"), u"actionSaveCopy"_s,
+                   QKeySequence(u"Ctrl+Shift+S"_s));
+    file->addSeparator();
+    quit = add(file, Words::tr("&Quit"), u"actionQuit"_s, QKeySequence(u"Ctrl+Q"_s));
+    quit->setMenuRole(QAction::QuitRole);
+
+    QMenu *view = window.menuBar()->addMenu(Words::tr("&View"));
+    next = add(view, Words::tr("&Go to what is next"), u"actionNext"_s, QKeySequence(u"Ctrl+G"_s));
+    view->addSeparator();
+    read = add(view, Words::tr("&Read"), u"actionRead"_s, QKeySequence(u"Ctrl+1"_s));
+    review = add(view, Words::tr("Re&view"), u"actionReview"_s, QKeySequence(u"Ctrl+2"_s));
+    view->addSeparator();
+    nextRack = add(view, Words::tr("Ne&xt rack"), u"actionNextRack"_s, QKeySequence(u"Ctrl+PgDown"_s));
+    previousRack =
+        add(view, Words::tr("&Previous rack"), u"actionPreviousRack"_s, QKeySequence(u"Ctrl+PgUp"_s));
+    view->addSeparator();
+    notebook = add(view, Words::tr("&Notebook"), u"actionNotebook"_s, QKeySequence(u"Ctrl+B"_s));
+
+    QMenu *help = window.menuBar()->addMenu(Words::tr("&Help"));
+    about = add(help, Words::tr("&About Plateau"), u"actionAbout"_s);
+    about->setMenuRole(QAction::AboutRole);
+}
+
+} // namespace plateau::ui

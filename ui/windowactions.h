@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+class QAction;
+class QMainWindow;
+
+namespace plateau::ui {
+
+/// What the menu bar offers. Owned by the window they are put on.
+struct WindowActions {
+    explicit WindowActions(QMainWindow &window);
+
+    QAction *newRun;
+    QAction *openFile;
+    QAction *saveCopy;
+    QAction *quit;
+    QAction *next;
+    QAction *read;
+    QAction *review;
+    QAction *nextRack;
+    QAction *previousRack;
+    QAction *notebook;
+    QAction *about;
+};
+
+} // namespace plateau::ui
