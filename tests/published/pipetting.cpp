@@ -135,6 +135,7 @@ run::Run runOf(run::Sample sample, std::vector<run::Tube> tubes)
 double factor_g_per_L(const assay::Method &method, int wavelength_nm, std::size_t measurand)
 {
     run::Run run = runOf(liquidSample(), {tubeOf(run::Role::Blank, 0, 0), sampleTube(0, 0)});
+    run.method = method.id;
     run.wavelength_nm = wavelength_nm;
     return evaluateSound(method, run).factors.at(measurand).factor_g_per_L;
 }
