@@ -49,7 +49,7 @@ int showWindow(const QString &path)
 {
     try {
         const auto opened = notebook::Notebook::openOrCreate(path);
-        MainWindow window(*opened, installedMethods());
+        ui::MainWindow window(*opened, installedMethods());
         window.show();
         return QApplication::exec();
     } catch (const notebook::Failure &failure) {
