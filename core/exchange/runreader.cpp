@@ -49,6 +49,14 @@ const Consequences &consequences()
     return all;
 }
 
+/// An id that may be left out; given, it must be one.
+void takeOptionalId(Fields &fields, const QString &key, QString &id)
+{
+    const auto place = fields.find(key);
+    if (place && take(*place, id) && id.trimmed().isEmpty())
+        place->findings.broken(place->pointer, Wording::tr("is blank; give the id, or leave the field out"));
+}
+
 void takeUncertainty(const Place &place, std::optional<UncertaintyInputs> &uncertainty)
 {
     UncertaintyInputs inputs;
@@ -70,7 +78,7 @@ Standard takeStandard(const Place &place)
     Fields fields(place);
     fields.needed(u"id"_s, standard.id);
     fields.needed(u"concentration_g_per_L"_s, standard.concentration_g_per_L);
-    fields.optional(u"measurand"_s, standard.measurand);
+    takeOptionalId(fields, u"measurand"_s, standard.measurand);
     fields.optional(u"preparedAt"_s, standard.preparedAt);
     fields.optional(u"usedAt"_s, standard.usedAt);
     fields.optional(u"lossPerHour"_s, standard.lossPerHour);
@@ -166,8 +174,8 @@ Tube takeTube(const Place &place)
             words.emplace_back(roleWord(known), known);
         takeWord(*role, words, tube.role);
     }
-    fields.optional(u"sample"_s, tube.sample);
-    fields.optional(u"standard"_s, tube.standard);
+    takeOptionalId(fields, u"sample"_s, tube.sample);
+    takeOptionalId(fields, u"standard"_s, tube.standard);
     fields.optional(u"sampleVolume_mL"_s, tube.sampleVolume_mL);
     if (const auto spike = fields.find(u"spike"_s))
         takeSpike(*spike, tube.spike);

@@ -1,0 +1,364 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/soundness.h"
+
+#include "tests/support/benches.h"
+#include "tests/support/print.h"
+#include "tests/support/problems.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <functional>
+#include <limits>
+
+namespace plateau::assay {
+
+using namespace Qt::StringLiterals;
+using test::listed;
+using test::names;
+
+namespace {
+
+constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+
+struct Row {
+    const char *what;
+    std::function<void(Method &)> change;
+    /// Both empty: the changed method is still sound.
+    const char *pointer;
+    const char *fragment;
+};
+
+void expectRows(const std::vector<Row> &rows)
+{
+    for (const Row &row : rows) {
+        Method method = test::sequentialMethod();
+        row.change(method);
+        const Problems problems = problemsOf(method);
+        if (*row.fragment)
+            EXPECT_TRUE(names(problems, row.pointer, row.fragment)) << row.what << ": " << listed(problems);
+        else
+            EXPECT_TRUE(problems.empty()) << row.what << ": " << listed(problems);
+    }
+}
+
+Component &component(Method &method, const QString &id)
+{
+    return *std::ranges::find(method.components, id, &Component::id);
+}
+
+} // namespace
+
+TEST(MethodSoundness, TheBenchMethodsAreSound)
+{
+    for (const Method &method :
+         {test::risingMethod(), test::fallingMethod(), test::sequentialMethod(), test::coupledMethod()})
+        EXPECT_TRUE(problemsOf(method).empty()) << listed(problemsOf(method));
+}
+
+TEST(MethodSoundness, IdentityNeedsIdNameVersionAndSource)
+{
+    expectRows({
+        {"another version", [](Method &m) { m.version = 7; }, "", ""},
+        {"version 0", [](Method &m) { m.version = 0; }, "/version", "count from 1"},
+        {"blank id", [](Method &m) { m.id = u"  "_s; }, "/id", "blank"},
+        {"id that reorders the line", [](Method &m) { m.id = u"a\u202Eb"_s; }, "/id", "U+202E"},
+        {"long name", [](Method &m) { m.name = QString(201, u'n'); }, "/name", "201 characters"},
+        {"blank source", [](Method &m) { m.source = u"\n"_s; }, "/source", "name the document"},
+        {"no principle", [](Method &m) { m.principle.clear(); }, "", ""},
+        {"control in principle", [](Method &m) { m.principle = u"a\u0007"_s; }, "/principle", "U+0007"},
+        {"caution of two lines", [](Method &m) { m.cautions = {u"a\nb"_s}; }, "", ""},
+        {"blank caution",
+         [](Method &m) {
+             m.cautions = {u"a"_s, u" "_s};
+         },
+         "/cautions/1", "blank"},
+    });
+}
+
+TEST(MethodSoundness, PhotometryStaysWithinWhatPhotometersDo)
+{
+    expectRows({
+        {"wavelength without absorptivity",
+         [](Method &m) {
+             m.absorptivity_L_per_mol_cm = {{334, 6180}};
+             m.wavelength_nm = 340;
+         },
+         "/wavelength_nm", "no absorptivity for 340 nm"},
+        {"no table, NADPH at 340",
+         [](Method &m) {
+             m.absorptivity_L_per_mol_cm.clear();
+             m.chromophore = u"NADPH"_s;
+             m.wavelength_nm = 340;
+         },
+         "", ""},
+        {"no table, NADH at 365",
+         [](Method &m) {
+             m.absorptivity_L_per_mol_cm.clear();
+             m.wavelength_nm = 365;
+         },
+         "/wavelength_nm", "no absorptivity for 365 nm"},
+        {"no table, a dye",
+         [](Method &m) {
+             m.absorptivity_L_per_mol_cm.clear();
+             m.chromophore = u"formazan"_s;
+         },
+         "/wavelength_nm", "no absorptivity"},
+        {"shortest wavelength",
+         [](Method &m) {
+             m.absorptivity_L_per_mol_cm = {{190, 6300}};
+             m.wavelength_nm = 190;
+         },
+         "", ""},
+        {"wavelength too short", [](Method &m) { m.wavelength_nm = 189; }, "/wavelength_nm",
+         "between 190 and 1100"},
+        {"wavelength too long", [](Method &m) { m.wavelength_nm = 1101; }, "/wavelength_nm",
+         "between 190 and 1100"},
+        {"entry too long", [](Method &m) { m.absorptivity_L_per_mol_cm[1200] = 6300; },
+         "/absorptivity_L_per_mol_cm/1200", "between 190 and 1100"},
+        {"absorptivity 0", [](Method &m) { m.absorptivity_L_per_mol_cm[365] = 0; },
+         "/absorptivity_L_per_mol_cm/365", "greater than 0"},
+        {"absorptivity too large", [](Method &m) { m.absorptivity_L_per_mol_cm[365] = 1.1e6; },
+         "/absorptivity_L_per_mol_cm/365", "at most 1e+06"},
+        {"path length 0", [](Method &m) { m.pathLength_mm = 0; }, "/pathLength_mm", "greater than 0"},
+        {"path length 1 m", [](Method &m) { m.pathLength_mm = 1000; }, "", ""},
+        {"path length over 1 m", [](Method &m) { m.pathLength_mm = 1001; }, "/pathLength_mm",
+         "at most 1000 mm"},
+        {"path length no number", [](Method &m) { m.pathLength_mm = nan; }, "/pathLength_mm",
+         "greater than 0"},
+        {"blank chromophore", [](Method &m) { m.chromophore.clear(); }, "/chromophore", "blank"},
+    });
+}
+
+TEST(MethodSoundness, AnAbsorptivityInTheWrongUnitIsAskedAbout)
+{
+    Method method = test::risingMethod();
+    method.absorptivity_L_per_mol_cm = {{340, 6.3}};
+    const Problems problems = problemsOf(method);
+    EXPECT_FALSE(hasErrors(problems));
+    EXPECT_TRUE(names(problems, "/absorptivity_L_per_mol_cm/340", "L/(mmol cm)", Problem::Severity::Warning))
+        << listed(problems);
+}
+
+TEST(MethodSoundness, ComponentsHaveTheirOwnIdAndAVolume)
+{
+    expectRows({
+        {"no components", [](Method &m) { m.components.clear(); }, "/components", "at least one"},
+        {"two of one id", [](Method &m) { m.components.push_back(m.components.front()); }, "/components/5/id",
+         "taken"},
+        {"blank id", [](Method &m) { m.components[0].id.clear(); }, "/components/0/id", "blank"},
+        {"volume 0", [](Method &m) { m.components[1].volume_mL = 0; }, "/components/1/volume_mL",
+         "between 0.0001"},
+        {"negative volume", [](Method &m) { m.components[1].volume_mL = -1; }, "/components/1/volume_mL",
+         "not -1"},
+        {"volume over 100 mL", [](Method &m) { m.components[1].volume_mL = 101; }, "/components/1/volume_mL",
+         "100 mL"},
+        {"volume infinite",
+         [](Method &m) { m.components[1].volume_mL = std::numeric_limits<double>::infinity(); },
+         "/components/1/volume_mL", "not inf"},
+        {"range of one volume",
+         [](Method &m) {
+             component(m, m.sample).range_mL = Interval{0.1, 0.1};
+         },
+         "", ""},
+        {"range upside down",
+         [](Method &m) {
+             component(m, m.sample).range_mL = Interval{0.5, 0.05};
+         },
+         "/components/2/range_mL", "smaller number comes first"},
+        {"range from 0",
+         [](Method &m) {
+             component(m, m.sample).range_mL = Interval{0, 0.5};
+         },
+         "/components/2/range_mL/0", "between 0.0001"},
+        {"range without the usual volume",
+         [](Method &m) {
+             component(m, m.sample).range_mL = Interval{0.2, 0.5};
+         },
+         "/components/2/range_mL", "usual volume of 0.1 mL"},
+    });
+}
+
+TEST(MethodSoundness, PartsArePlayedByDifferentKnownComponentsThatAreAdded)
+{
+    expectRows({
+        {"unknown sample", [](Method &m) { m.sample = u"juice"_s; }, "/sample", "\"juice\" is none"},
+        {"unknown diluent", [](Method &m) { m.diluent = u"milk"_s; }, "/diluent", "\"milk\" is none"},
+        {"no starter", [](Method &m) { m.starter.clear(); }, "/starter", "must be the id of a component"},
+        {"sample as diluent", [](Method &m) { m.diluent = m.sample; }, "/diluent", "its own diluent"},
+        {"sample as starter", [](Method &m) { m.starter = m.sample; }, "/starter", "a component of its own"},
+        {"diluent as starter", [](Method &m) { m.starter = m.diluent; }, "/starter",
+         "a component of its own"},
+        {"sample never added", [](Method &m) { std::erase(m.steps, Step(AddStep{m.sample})); }, "/sample",
+         "never added"},
+        {"starter never added", [](Method &m) { std::erase(m.steps, Step(AddStep{m.starter})); }, "/starter",
+         "never added"},
+    });
+}
+
+TEST(MethodSoundness, AComponentThatIsNeverAddedIsAWarning)
+{
+    Method method = test::risingMethod();
+    method.components.push_back({u"salt"_s, u"Salt"_s, 0.1, std::nullopt, false});
+    const Problems problems = problemsOf(method);
+    EXPECT_FALSE(hasErrors(problems));
+    EXPECT_TRUE(names(problems, "/components/4", "never added", Problem::Severity::Warning))
+        << listed(problems);
+}
+
+TEST(MethodSoundness, StepsCanBeDoneInTheirOrder)
+{
+    expectRows({
+        {"unknown component", [](Method &m) { m.steps.insert(m.steps.begin(), AddStep{u"salt"_s}); },
+         "/steps/0/add", "\"salt\", which is none"},
+        {"added twice", [](Method &m) { m.steps.insert(m.steps.begin() + 1, m.steps.front()); },
+         "/steps/1/add", "a second time"},
+        {"read before anything is added",
+         [](Method &m) { m.steps.insert(m.steps.begin(), ReadStep{u"A0"_s}); }, "/steps/0/read",
+         "before anything"},
+        {"blank reading", [](Method &m) { m.steps.insert(m.steps.begin() + 1, ReadStep{u""_s}); },
+         "/steps/1/read", "blank"},
+        {"waiting no time",
+         [](Method &m) {
+             m.steps.insert(m.steps.begin(), WaitStep{{0, 0}, {}});
+         },
+         "", ""},
+        {"wait upside down",
+         [](Method &m) {
+             m.steps.insert(m.steps.begin(), WaitStep{{10, 3}, {}});
+         },
+         "/steps/0/wait_min", "smaller number"},
+        {"negative wait",
+         [](Method &m) {
+             m.steps.insert(m.steps.begin(), WaitStep{{-1, 3}, {}});
+         },
+         "/steps/0/wait_min/0", "not -1"},
+        {"boiling over",
+         [](Method &m) {
+             m.steps.insert(m.steps.begin(), WaitStep{{1, 3}, Interval{20, 120}});
+         },
+         "/steps/0/temperature_C/1", "°C"},
+        {"nothing read",
+         [](Method &m) { std::erase_if(m.steps, [](const Step &s) { return s.index() == 3; }); }, "/steps",
+         "at least one step that reads"},
+        {"tube runs over",
+         [](Method &m) {
+             m.components[0].volume_mL = 60;
+             m.components[1].volume_mL = 60;
+         },
+         "/steps", "at most 100 mL"},
+    });
+}
+
+TEST(MethodSoundness, MeasurandsUseReadingsInTheOrderTheyAreTaken)
+{
+    const auto signal = [](Signal value) { return [value](Method &m) { m.measurands[1].signal = value; }; };
+    expectRows({
+        {"no measurands", [](Method &m) { m.measurands.clear(); }, "/measurands", "at least one"},
+        {"two of one id", [](Method &m) { m.measurands[1].id = m.measurands[0].id; }, "/measurands/1/id",
+         "taken"},
+        {"molar mass 0", [](Method &m) { m.measurands[0].molarMass_g_per_mol = 0; },
+         "/measurands/0/molarMass_g_per_mol", "greater than 0"},
+        {"molar mass too large", [](Method &m) { m.measurands[0].molarMass_g_per_mol = 100001; },
+         "/measurands/0/molarMass_g_per_mol", "at most 100000 g/mol"},
+        {"half a chromophore", [](Method &m) { m.measurands[0].chromophorePerMolecule = 0.5; }, "", ""},
+        {"twenty chromophores", [](Method &m) { m.measurands[0].chromophorePerMolecule = 20; }, "", ""},
+        {"too many chromophores", [](Method &m) { m.measurands[0].chromophorePerMolecule = 21; },
+         "/measurands/0/chromophorePerMolecule", "at most 20"},
+        {"reading never taken", signal(DifferenceSignal{u"A1"_s, u"A9"_s}), "/measurands/1/signal/to",
+         "never taken"},
+        {"wrong order", signal(DifferenceSignal{u"A3"_s, u"A1"_s}), "/measurands/1/signal/to",
+         "read after \"A3\""},
+        {"same reading twice", signal(DifferenceSignal{u"A1"_s, u"A1"_s}), "/measurands/1/signal/to",
+         "read after"},
+        {"coupled in order", signal(CoupledIndicatorSignal{u"A1"_s, u"A2"_s, u"A3"_s}), "", ""},
+        {"coupled out of order", signal(CoupledIndicatorSignal{u"A1"_s, u"A3"_s, u"A2"_s}),
+         "/measurands/1/signal/final", "read after \"A3\""},
+        {"coupled, base never taken", signal(CoupledIndicatorSignal{u"A0"_s, u"A2"_s, u"A3"_s}),
+         "/measurands/1/signal/base", "never taken"},
+    });
+}
+
+TEST(MethodSoundness, LimitsAreTheRightWayUp)
+{
+    expectRows({
+        {"window upside down",
+         [](Method &m) {
+             m.window = {1.0, 0.1, {}, {}};
+         },
+         "/window/minSignal", "smaller than"},
+        {"window of no width",
+         [](Method &m) {
+             m.window = {0.1, 0.1, {}, {}};
+         },
+         "/window/minSignal", "smaller than"},
+        {"negative minimum", [](Method &m) { m.window.minSignal = -0.1; }, "/window/minSignal", "not -0.1"},
+        {"window without absorbances",
+         [](Method &m) {
+             m.window = {0, 1, {}, {}};
+         },
+         "", ""},
+        {"photometer of 0", [](Method &m) { m.window.maxAbsorbance = 0; }, "/window/maxAbsorbance",
+         "greater than 0"},
+        {"reserve above the photometer's limit",
+         [](Method &m) {
+             m.window.maxAbsorbance = 2;
+             m.window.reserveAbsorbance = 2;
+         },
+         "/window/reserveAbsorbance", "smaller than maxAbsorbance"},
+        {"no limits at all", [](Method &m) { m.acceptance = {}; }, "", ""},
+        {"negative blank limit", [](Method &m) { m.acceptance.maxBlankSignal = -0.01; },
+         "/acceptance/maxBlankSignal", "not -0.01"},
+        {"recovery upside down",
+         [](Method &m) {
+             m.acceptance.standardRecovery_percent = Interval{105, 95};
+         },
+         "/acceptance/standardRecovery_percent", "smaller number"},
+        {"spike recovery upside down",
+         [](Method &m) {
+             m.acceptance.spikeRecovery_percent = Interval{110, 90};
+         },
+         "/acceptance/spikeRecovery_percent", "smaller number"},
+        {"repeatability without constant",
+         [](Method &m) {
+             m.acceptance.repeatability = {0, 0.05};
+         },
+         "", ""},
+        {"repeatability of nothing",
+         [](Method &m) {
+             m.acceptance.repeatability = {0, 0};
+         },
+         "/acceptance/repeatability", "limit of 0"},
+        {"negative repeatability",
+         [](Method &m) {
+             m.acceptance.repeatability = {-0.1, 0.05};
+         },
+         "/acceptance/repeatability/constant_g_per_L", "not -0.1"},
+        {"extrapolation",
+         [](Method &m) {
+             m.extrapolate = {u"A2"_s, 2};
+         },
+         "", ""},
+        {"extrapolation of one reading",
+         [](Method &m) {
+             m.extrapolate = {u"A2"_s, 1};
+         },
+         "/extrapolate/lastReadings", "at least 2"},
+        {"extrapolation of an unknown reading",
+         [](Method &m) {
+             m.extrapolate = {u"A9"_s, 3};
+         },
+         "/extrapolate/reading", "never taken"},
+    });
+}
+
+TEST(MethodSoundness, AReadingTakenTwiceIsRefusedAtItsSecondStep)
+{
+    Method method = test::risingMethod();
+    method.steps.push_back(ReadStep{u"A1"_s});
+    const std::string pointer = "/steps/" + std::to_string(method.steps.size() - 1) + "/read";
+    EXPECT_TRUE(names(problemsOf(method), pointer.c_str(), "a second time")) << listed(problemsOf(method));
+}
+
+} // namespace plateau::assay
