@@ -1,0 +1,105 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/support/print.h"
+#include "ui/shared/barchart.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/problemlist.h"
+
+#include <QAbstractItemModelTester>
+#include <QApplication>
+#include <QClipboard>
+#include <QSignalSpy>
+#include <QtTest/QTest>
+
+#include <gtest/gtest.h>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+namespace {
+
+TEST(ProblemList, NamesErrorsBeforeWarningsEachWithItsPlace)
+{
+    const Theme theme;
+    ProblemList list(theme, u"problems"_s);
+    const QAbstractItemModelTester tester(list.model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Warning);
+    list.setProblems({assay::warning(u"/samples/1"_s, u"used by no tube"_s),
+                      assay::error(u"/tubes/0"_s, u"no role"_s), assay::error({}, u"not JSON"_s)});
+    const auto &rows = list.sentences().rows();
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[0], (Sentence{State::Bad, u"/tubes/0: no role"_s}));
+    EXPECT_EQ(rows[1], (Sentence{State::Bad, u"not JSON"_s}));
+    EXPECT_EQ(rows[2], (Sentence{State::Attention, u"/samples/1: used by no tube"_s}));
+}
+
+TEST(SentenceList, ChangesRowByRow)
+{
+    const Theme theme;
+    SentenceList list(theme, u"Checks"_s, u"checks"_s);
+    const QAbstractItemModelTester tester(list.model(),
+                                          QAbstractItemModelTester::FailureReportingMode::Warning);
+    list.setSentences({{State::Good, u"a"_s}, {State::Good, u"b"_s}});
+    const QSignalSpy inserted(list.model(), &QAbstractItemModel::rowsInserted);
+    const QSignalSpy removed(list.model(), &QAbstractItemModel::rowsRemoved);
+    const QSignalSpy changed(list.model(), &QAbstractItemModel::dataChanged);
+    const QSignalSpy reset(list.model(), &QAbstractItemModel::modelReset);
+    list.setSentences({{State::Good, u"a"_s}, {State::Bad, u"B"_s}, {State::Good, u"c"_s}});
+    EXPECT_EQ(inserted.count(), 1);
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(changed.at(0).at(0).toModelIndex().row(), 1);
+    list.setSentences({{State::Good, u"a"_s}});
+    EXPECT_EQ(removed.count(), 1);
+    EXPECT_EQ(reset.count(), 0);
+    EXPECT_EQ(list.model()->rowCount(), 1);
+}
+
+TEST(SentenceList, CopiesWhatIsChosen)
+{
+    const Theme theme;
+    SentenceList list(theme, u"Checks"_s, u"checks"_s);
+    list.setSentences({{State::Good, u"first"_s}, {State::Bad, u"second"_s}});
+    list.selectAll();
+    QTest::keySequence(&list, QKeySequence::Copy);
+    EXPECT_EQ(QApplication::clipboard()->text(), u"first\nsecond"_s);
+}
+
+TEST(SentenceList, GrowsALineForWhatDoesNotFitOnOne)
+{
+    const Theme theme;
+    SentenceList list(theme, u"Checks"_s, u"checks"_s);
+    list.resize(300, 400);
+    list.show();
+    list.setSentences({{State::Good, u"short"_s}, {State::Good, u"long "_s.repeated(40)}});
+    QApplication::processEvents();
+    EXPECT_GT(list.visualRect(list.model()->index(1, 0)).height(),
+              2 * list.visualRect(list.model()->index(0, 0)).height());
+}
+
+TEST(Guard, SaysWhatTheNotebookRefuses)
+{
+    const Theme theme;
+    Notice notice(theme);
+    EXPECT_FALSE(guarded(
+        notice, [] { throw notebook::Failure(notebook::Failure::Kind::Refused, u"The run is locked."_s); }));
+    EXPECT_EQ(notice.sentence(), u"The run is locked."_s);
+    EXPECT_FALSE(notice.isHidden());
+    notice.clear();
+    EXPECT_TRUE(guarded(notice, [] {}));
+    EXPECT_TRUE(notice.isHidden());
+}
+
+TEST(BarChart, TellsItsBarsToAScreenReader)
+{
+    const Theme theme;
+    BarChart chart(theme, u"Uncertainty budget"_s);
+    chart.setBars({{u"absorptivity: 60 %"_s, 60}, {u"sample volume: 40 %"_s, 40}}, u"Share (%)"_s);
+    bool found = false;
+    for (const QWidget *child : chart.findChildren<QWidget *>())
+        found = found || (child->accessibleName() == u"Uncertainty budget"_s &&
+                          child->accessibleDescription() == u"absorptivity: 60 %\nsample volume: 40 %"_s);
+    EXPECT_TRUE(found);
+}
+
+} // namespace
+} // namespace plateau::ui
