@@ -74,7 +74,8 @@ int verifyNotebook(const QStringList &arguments)
                       .arg(verification.auditEntries)
                       .arg(verification.auditHead)
                       .toUtf8();
-        report += verification.sound() ? Text::tr("sound\n").toUtf8() : Text::tr("needs attention\n").toUtf8();
+        report +=
+            verification.sound() ? Text::tr("sound\n").toUtf8() : Text::tr("needs attention\n").toUtf8();
         const int status = written(writeOut(report));
         if (status != Sound)
             return status;
@@ -87,7 +88,8 @@ int verifyNotebook(const QStringList &arguments)
 int importRuns(const QStringList &arguments)
 {
     if (arguments.size() < 2)
-        return wrongUse(Text::tr("import takes a notebook and run files: plateau import NOTEBOOK RUN.json ..."));
+        return wrongUse(
+            Text::tr("import takes a notebook and run files: plateau import NOTEBOOK RUN.json ..."));
     const QString &path = arguments.front();
     // All files are read before the first is stored: what cannot be used leaves the notebook as it was.
     std::vector<exchange::RunDocument> documents;
@@ -139,8 +141,10 @@ bool isCommand(const QString &word)
 
 int runCommand(const QString &command, const QStringList &arguments)
 {
-    const auto found = std::ranges::find_if(commands, [&](const Command &known) { return known.word == command; });
-    const auto option = std::ranges::find_if(arguments, [](const QString &a) { return a.startsWith(u'-') && a != "--"_L1; });
+    const auto found =
+        std::ranges::find_if(commands, [&](const Command &known) { return known.word == command; });
+    const auto option =
+        std::ranges::find_if(arguments, [](const QString &a) { return a.startsWith(u'-') && a != "--"_L1; });
     const auto end = std::ranges::find(arguments, u"--"_s);
     if (option < end)
         return wrongUse(Text::tr("%1 has no option %2").arg(command, *option));
@@ -151,21 +155,23 @@ int runCommand(const QString &command, const QStringList &arguments)
 
 QString usage()
 {
-    return Text::tr("Usage:\n"
-                    "  plateau [--notebook FILE | --demo]      open the window\n"
-                    "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"
-                    "  plateau import NOTEBOOK RUN.json ...    put run files on the bench of a notebook (made if new)\n"
-                    "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated again\n"
-                    "  plateau sample NOTEBOOK                 make the sample notebook of an invented laboratory\n"
-                    "  plateau --version | --help\n"
-                    "\n"
-                    "--notebook FILE names the notebook; without it, one in the user's data directory is used.\n"
-                    "--demo opens a fresh copy of the sample notebook, which is thrown away at the end.\n"
-                    "-- ends options.\n"
-                    "\n"
-                    "Exit status: 0 everything reportable or sound; 1 evaluated or verified, and something needs\n"
-                    "attention; 2 the input could not be used: standard error names the file, the place in it (a JSON\n"
-                    "pointer) and what would be right, a line for each problem.\n");
+    return Text::tr(
+        "Usage:\n"
+        "  plateau [--notebook FILE | --demo]      open the window\n"
+        "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"
+        "  plateau import NOTEBOOK RUN.json ...    put run files on the bench of a notebook (made if new)\n"
+        "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated "
+        "again\n"
+        "  plateau sample NOTEBOOK                 make the sample notebook of an invented laboratory\n"
+        "  plateau --version | --help\n"
+        "\n"
+        "--notebook FILE names the notebook; without it, one in the user's data directory is used.\n"
+        "--demo opens a fresh copy of the sample notebook, which is thrown away at the end.\n"
+        "-- ends options.\n"
+        "\n"
+        "Exit status: 0 everything reportable or sound; 1 evaluated or verified, and something needs\n"
+        "attention; 2 the input could not be used: standard error names the file, the place in it (a JSON\n"
+        "pointer) and what would be right, a line for each problem.\n");
 }
 
 } // namespace plateau::app

@@ -25,9 +25,11 @@ int runWithoutWindow(int argc, char **argv)
     const QCoreApplication application(argc, argv);
     const QStringList arguments = QCoreApplication::arguments().mid(1);
     if (arguments.front() == "--version"_L1)
-        return plateau::app::writeOut("plateau " PLATEAU_VERSION "\n") ? plateau::app::Sound : plateau::app::Unusable;
+        return plateau::app::writeOut("plateau " PLATEAU_VERSION "\n") ? plateau::app::Sound
+                                                                       : plateau::app::Unusable;
     if (arguments.front() == "--help"_L1 || arguments.front() == "-h"_L1)
-        return plateau::app::writeOut(plateau::app::usage().toUtf8()) ? plateau::app::Sound : plateau::app::Unusable;
+        return plateau::app::writeOut(plateau::app::usage().toUtf8()) ? plateau::app::Sound
+                                                                      : plateau::app::Unusable;
     return plateau::app::runCommand(arguments.front(), arguments.mid(1));
 }
 
@@ -36,7 +38,8 @@ bool needsNoWindow(int argc, char **argv)
     if (argc < 2)
         return false;
     const QString first = QString::fromLocal8Bit(argv[1]);
-    return first == "--version"_L1 || first == "--help"_L1 || first == "-h"_L1 || plateau::app::isCommand(first);
+    return first == "--version"_L1 || first == "--help"_L1 || first == "-h"_L1 ||
+           plateau::app::isCommand(first);
 }
 
 } // namespace

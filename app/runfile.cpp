@@ -32,7 +32,8 @@ std::optional<exchange::RunDocument> readRunFile(const QString &path)
     report(path, bytes.problems);
     if (!bytes.value)
         return std::nullopt;
-    exchange::Read<exchange::RunDocument> document = exchange::readRun(*bytes.value, installedMethods().lookup());
+    exchange::Read<exchange::RunDocument> document =
+        exchange::readRun(*bytes.value, installedMethods().lookup());
     report(path, document.problems);
     return std::move(document.value);
 }

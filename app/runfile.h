@@ -12,8 +12,8 @@ namespace plateau::app {
 /// The shipped methods.
 const exchange::MethodLibrary &installedMethods();
 
-/// Reads a run file with its method. Every problem goes to standard error as a line of its own, warnings marked as
-/// such; nothing is returned if the file cannot be used.
+/// Reads a run file with its method. Every problem goes to standard error as a line of its own, warnings
+/// marked as such; nothing is returned if the file cannot be used.
 std::optional<exchange::RunDocument> readRunFile(const QString &path);
 
 } // namespace plateau::app

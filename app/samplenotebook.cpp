@@ -23,10 +23,11 @@ struct Text {
 
 [[noreturn]] void refuse(const QString &file)
 {
-    throw notebook::Failure(notebook::Failure::Kind::Storage,
-                            Text::tr("The sample data of this installation cannot be used (%1); nothing was made. "
-                                     "Install the program again.")
-                                .arg(file));
+    throw notebook::Failure(
+        notebook::Failure::Kind::Storage,
+        Text::tr("The sample data of this installation cannot be used (%1); nothing was made. "
+                 "Install the program again.")
+            .arg(file));
 }
 
 QByteArray resource(const QString &name)
@@ -43,12 +44,13 @@ void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry)
     const auto document = exchange::readRun(resource(name), installedMethods().lookup());
     if (!document.value)
         refuse(name);
-    const notebook::RunId id
-        = notebook.addRun(document.value->run, document.value->method, entry.value("analyst"_L1).toString());
+    const notebook::RunId id =
+        notebook.addRun(document.value->run, document.value->method, entry.value("analyst"_L1).toString());
     const QString decision = entry.value("decision"_L1).toString();
     if (decision.isEmpty())
         return;
-    const auto kind = decision == "accepted"_L1 ? notebook::DecisionKind::Accepted : notebook::DecisionKind::Rejected;
+    const auto kind =
+        decision == "accepted"_L1 ? notebook::DecisionKind::Accepted : notebook::DecisionKind::Rejected;
     notebook.decide(id, kind, entry.value("reviewer"_L1).toString(), entry.value("reason"_L1).toString());
 }
 
@@ -57,8 +59,7 @@ void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry)
 void buildSampleNotebook(const QString &path)
 {
     const QString decisions = u"notebook/decisions.json"_s;
-    const QJsonArray runs
-        = QJsonDocument::fromJson(resource(decisions)).object().value("runs"_L1).toArray();
+    const QJsonArray runs = QJsonDocument::fromJson(resource(decisions)).object().value("runs"_L1).toArray();
     if (runs.isEmpty())
         refuse(decisions);
     auto made = notebook::Notebook::create(path);

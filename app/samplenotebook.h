@@ -6,8 +6,8 @@
 
 namespace plateau::app {
 
-/// Makes a new notebook of the shipped sample runs, with the decisions that the people of the invented laboratory
-/// took (sampledata/notebook/decisions.json). Throws notebook::Failure; leaves no half-made file.
+/// Makes a new notebook of the shipped sample runs, with the decisions that the people of the invented
+/// laboratory took (sampledata/notebook/decisions.json). Throws notebook::Failure; leaves no half-made file.
 void buildSampleNotebook(const QString &path);
 
 /// Name of the operating system's account, for what is done without a window.

@@ -28,8 +28,9 @@ struct Text {
 };
 
 constexpr std::array toolkitOptionsWithValue{
-    "-platform"_L1, "-style"_L1, "-stylesheet"_L1, "-display"_L1, "-geometry"_L1, "-qwindowgeometry"_L1,
-    "-platformpluginpath"_L1, "-platformtheme"_L1, "-plugin"_L1, "-fontengine"_L1,
+    "-platform"_L1, "-style"_L1,           "-stylesheet"_L1,         "-display"_L1,
+    "-geometry"_L1, "-qwindowgeometry"_L1, "-platformpluginpath"_L1, "-platformtheme"_L1,
+    "-plugin"_L1,   "-fontengine"_L1,
 };
 
 std::optional<WindowOptions> refuse(const QString &sentence)
@@ -40,7 +41,8 @@ std::optional<WindowOptions> refuse(const QString &sentence)
 
 QString defaultNotebook()
 {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/plateau"_s;
+    const QString folder =
+        QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/plateau"_s;
     QDir().mkpath(folder);
     return folder + u"/notebook.plateau"_s;
 }
@@ -92,7 +94,8 @@ std::optional<WindowOptions> windowOptions(const QStringList &words)
         } else if (std::ranges::find(toolkitOptionsWithValue, word) != toolkitOptionsWithValue.end()) {
             ++i;
         } else {
-            return refuse(Text::tr("%1 is neither a command nor an option; plateau --help lists them").arg(word));
+            return refuse(
+                Text::tr("%1 is neither a command nor an option; plateau --help lists them").arg(word));
         }
     }
     if (options.demo && !options.notebook.isEmpty())

@@ -15,8 +15,8 @@ struct WindowOptions {
     bool demo = false;
 };
 
-/// Nothing, and a line on standard error, if the words are not options of the window. What follows the toolkit's
-/// own options (-platform, -style and the like, with their value) is left to it.
+/// Nothing, and a line on standard error, if the words are not options of the window. What follows the
+/// toolkit's own options (-platform, -style and the like, with their value) is left to it.
 std::optional<WindowOptions> windowOptions(const QStringList &words);
 
 /// Opens the notebook and shows the window until it is closed. Needs a QApplication.

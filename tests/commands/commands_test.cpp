@@ -1,0 +1,179 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/commands/program.h"
+
+#include <QDir>
+#include <QFile>
+#include <QJsonArray>
+#include <QTemporaryDir>
+
+using namespace plateau::test;
+using namespace Qt::StringLiterals;
+
+namespace {
+
+QString sample(const QString &name)
+{
+    return QStringLiteral(PLATEAU_SOURCE_DIR "/sampledata/") + name;
+}
+
+class Commands : public ::testing::Test
+{
+protected:
+    QString write(const QString &name, const QByteArray &bytes)
+    {
+        const QString path = m_folder.filePath(name);
+        QFile file(path);
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        EXPECT_EQ(file.write(bytes), bytes.size());
+        return path;
+    }
+    QTemporaryDir m_folder;
+};
+
+} // namespace
+
+TEST_F(Commands, VersionAndHelpGoToStandardOutput)
+{
+    const Outcome version = runProgram({u"--version"_s});
+    EXPECT_EQ(version.status, 0);
+    EXPECT_EQ(version.out, "plateau " PLATEAU_VERSION "\n");
+    const Outcome help = runProgram({u"--help"_s});
+    EXPECT_EQ(help.status, 0);
+    EXPECT_TRUE(help.out.contains("plateau evaluate RUN.json"));
+    EXPECT_TRUE(help.error.isEmpty());
+}
+
+TEST_F(Commands, UnknownWordsAreRefusedWithoutADisplay)
+{
+    for (const QStringList &words :
+         {QStringList{u"evalute"_s}, QStringList{u"--nonsense"_s}, QStringList{u"--notebook"_s},
+          QStringList{u"--demo"_s, u"--notebook"_s, u"x"_s}, QStringList{u"evaluate"_s},
+          QStringList{u"evaluate"_s, u"--json"_s}, QStringList{u"verify"_s},
+          QStringList{u"import"_s, u"x"_s}}) {
+        const Outcome outcome = runProgram(words);
+        EXPECT_EQ(outcome.status, 2) << words.join(u' ').toStdString();
+        EXPECT_EQ(outcome.errorLines().size(), 1) << outcome.error.toStdString();
+        EXPECT_TRUE(outcome.out.isEmpty());
+    }
+}
+
+TEST_F(Commands, EvaluateWritesTheContractsKeys)
+{
+    const Outcome outcome = runProgram({u"evaluate"_s, sample(u"clean-run.json"_s)});
+    EXPECT_EQ(outcome.status, 0) << outcome.error.toStdString();
+    const QJsonObject evaluation = outcome.json();
+    EXPECT_EQ(evaluation["format"_L1].toString(), u"plateau-evaluation/1"_s);
+    for (const char *key :
+         {"method", "factors", "blanks", "tubes", "results", "standards", "spikes", "checks", "acceptable"})
+        EXPECT_TRUE(evaluation.contains(QLatin1StringView(key))) << key;
+    EXPECT_TRUE(evaluation["acceptable"_L1].toBool());
+    const QJsonObject tube = evaluation["tubes"_L1].toArray().at(0).toObject();
+    for (const char *key : {"index", "role", "measurand", "signal", "netSignal", "concentration_g_per_L"})
+        EXPECT_TRUE(tube.contains(QLatin1StringView(key))) << key;
+    const QJsonObject result = evaluation["results"_L1].toArray().at(0).toObject();
+    for (const char *key : {"sample", "measurand", "value", "unit", "n", "spread", "expandedUncertainty",
+                            "coverageFactor", "budget", "verdict", "checks"})
+        EXPECT_TRUE(result.contains(QLatin1StringView(key))) << key;
+    const QJsonObject check = evaluation["checks"_L1].toArray().at(0).toObject();
+    for (const char *key : {"id", "scope", "passed", "message", "advice"})
+        EXPECT_TRUE(check.contains(QLatin1StringView(key))) << key;
+}
+
+TEST_F(Commands, EvaluateSaysByItsStatusThatSomethingNeedsAttention)
+{
+    EXPECT_EQ(runProgram({u"evaluate"_s, sample(u"failed-standard.json"_s)}).status, 1);
+}
+
+TEST_F(Commands, EveryProblemOfAFileIsALineWithItsPlace)
+{
+    const QString path =
+        write(u"bad.json"_s, R"({"format": "plateau-run/1", "method": "total-sulphite", "colour": "red",
+        "samples": [{"id": "A", "form": "liquid"}],
+        "tubes": [{"role": "sample", "sample": "B", "readings": {"A1": "high"}}]})");
+    const Outcome outcome = runProgram({u"evaluate"_s, path});
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_TRUE(outcome.out.isEmpty());
+    EXPECT_TRUE(outcome.error.contains("/colour")) << outcome.error.toStdString();
+    EXPECT_TRUE(outcome.error.contains("/tubes/0/readings/A1")) << outcome.error.toStdString();
+    for (const QByteArray &line : outcome.errorLines())
+        EXPECT_TRUE(line.contains("bad.json")) << line.toStdString();
+}
+
+TEST_F(Commands, FilesThatAreNoRunAreRefusedInOneLine)
+{
+    QFile huge(m_folder.filePath(u"huge.json"_s));
+    ASSERT_TRUE(huge.open(QIODevice::WriteOnly));
+    ASSERT_TRUE(huge.resize(17 * 1024 * 1024));
+    huge.close();
+    for (const QString &path :
+         {m_folder.filePath(u"absent.json"_s), m_folder.path(), huge.fileName(), write(u"empty.json"_s, ""),
+          write(u"text.json"_s, "hello"), write(u"latin1.json"_s, "{\"format\": \"\xe9\"}"),
+          write(u"bomb.json"_s, QByteArray(100000, '[')),
+          write(u"twice.json"_s, R"({"format": "plateau-run/1", "format": "plateau-run/1"})")}) {
+        const Outcome outcome = runProgram({u"evaluate"_s, path});
+        EXPECT_EQ(outcome.status, 2) << path.toStdString();
+        EXPECT_GE(outcome.errorLines().size(), 1);
+        EXPECT_TRUE(outcome.out.isEmpty());
+    }
+}
+
+TEST_F(Commands, UnusedSampleIsAWarningAndTheRunIsEvaluated)
+{
+    QFile file(sample(u"clean-run.json"_s));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    QJsonObject run = QJsonDocument::fromJson(file.readAll()).object();
+    QJsonArray samples = run["samples"_L1].toArray();
+    samples.append(
+        QJsonObject{{u"id"_s, u"never pipetted"_s}, {u"form"_s, u"liquid"_s}, {u"dilution"_s, QJsonArray()}});
+    run["samples"_L1] = samples;
+    const Outcome outcome = runProgram({u"evaluate"_s, write(u"warned.json"_s, QJsonDocument(run).toJson())});
+    EXPECT_EQ(outcome.status, 1); // that sample has no result
+    EXPECT_TRUE(outcome.error.startsWith("warning: ")) << outcome.error.toStdString();
+    EXPECT_FALSE(outcome.json().isEmpty());
+}
+
+TEST_F(Commands, SampleNotebookIsMadeAndVerifies)
+{
+    const QString path = m_folder.filePath(u"sample.plateau"_s);
+    const Outcome made = runProgram({u"sample"_s, path});
+    EXPECT_EQ(made.status, 0) << made.error.toStdString();
+    const Outcome verified = runProgram({u"verify"_s, path});
+    EXPECT_EQ(verified.status, 0) << verified.out.toStdString() << verified.error.toStdString();
+    EXPECT_TRUE(verified.out.endsWith("sound\n"));
+    EXPECT_EQ(runProgram({u"sample"_s, path}).status, 2); // never over an existing file
+    EXPECT_EQ(runProgram({u"verify"_s, path}).status, 0);
+}
+
+TEST_F(Commands, ImportPutsRunsOnTheBenchOrNothingAtAll)
+{
+    const QString path = m_folder.filePath(u"bench.plateau"_s);
+    const QString broken = write(u"broken.json"_s, "{}");
+    EXPECT_EQ(runProgram({u"import"_s, path, sample(u"clean-run.json"_s), broken}).status, 2);
+    EXPECT_FALSE(QFile::exists(path));
+    EXPECT_EQ(runProgram({u"import"_s, path, sample(u"clean-run.json"_s), sample(u"solid.json"_s)}).status,
+              0);
+    const Outcome verified = runProgram({u"verify"_s, path});
+    EXPECT_EQ(verified.status, 0) << verified.out.toStdString();
+    EXPECT_TRUE(verified.out.startsWith("2 runs, 0 decisions")) << verified.out.toStdString();
+}
+
+TEST_F(Commands, VerifyRefusesWhatIsNoNotebookAndMakesNone)
+{
+    const QString absent = m_folder.filePath(u"absent.plateau"_s);
+    EXPECT_EQ(runProgram({u"verify"_s, absent}).status, 2);
+    EXPECT_FALSE(QFile::exists(absent));
+    const Outcome garbage = runProgram({u"verify"_s, write(u"garbage.plateau"_s, QByteArray(5000, 'x'))});
+    EXPECT_EQ(garbage.status, 2);
+    EXPECT_EQ(garbage.errorLines().size(), 1) << garbage.error.toStdString();
+}
+
+TEST_F(Commands, FullDeviceIsNoticed)
+{
+    QProcess process;
+    process.setStandardOutputFile(u"/dev/full"_s);
+    process.start(QStringLiteral(PLATEAU_PROGRAM), {u"evaluate"_s, sample(u"clean-run.json"_s)});
+    ASSERT_TRUE(process.waitForFinished(60000));
+    EXPECT_EQ(process.exitCode(), 2);
+    EXPECT_FALSE(process.readAllStandardError().isEmpty());
+}
