@@ -84,19 +84,36 @@ TubeState stateOf(const SampleView &view, int tube, bool usedUp)
     return state;
 }
 
-/// Limit of the range of n values around this mean, in g/L, with a word on where it comes from. The method's
-/// r is for two results; for more the critical range of ISO 5725-6 grows with f(n)/f(2).
-std::pair<double, QString> rangeLimit(const CheckContext &context, double mean_g_per_L, int n)
+/// What one unit of signal is worth in the tube, in g/L of the sample as received.
+double signalWorth_g_per_L(const SampleView &view, int tube)
 {
-    const double widening = quality::criticalRangeFactor(n) / quality::criticalRangeFactor(2);
-    const auto &published = context.layout.method().acceptance.repeatability;
+    const TubeValue &value = view.context.value(tube, view.measurand);
+    return view.context.layout.measurands()[view.measurand].cuvette_g_per_L * value.totalVolume_mL /
+           value.sampleVolume_mL * run::dilutionFactor(view.sample.dilution);
+}
+
+/// How far apart n values may lie, in g/L, with a word on where that comes from. The method's r is for two
+/// results; for more the critical range of ISO 5725-6 grows with f(n)/f(2). The laboratory's own limit is
+/// relative, and near nothing a part of nothing: there the noise of the two readings of a tube is the limit.
+std::pair<double, QString> rangeLimit(const SampleView &view, double mean_g_per_L, int n,
+                                      std::span<const int> tubes)
+{
+    const double rangeFactor = quality::criticalRangeFactor(n);
+    const double widening = rangeFactor / quality::criticalRangeFactor(2);
+    const auto &published = view.context.layout.method().acceptance.repeatability;
     if (published) {
         const double r = published->constant_g_per_L + published->proportional * std::abs(mean_g_per_L);
         return {r * widening, CheckText::tr("the method's repeatability limit")};
     }
-    return {context.rules.relativeRepeatability * std::abs(mean_g_per_L) * widening,
-            CheckText::tr("the laboratory's own limit of %1 %")
-                .arg(plainText(100 * context.rules.relativeRepeatability))};
+    const double relative = view.context.rules.relativeRepeatability;
+    const double own = relative * std::abs(mean_g_per_L) * widening;
+    double noise = 0;
+    for (const int tube : tubes)
+        noise = std::max(noise, signalWorth_g_per_L(view, tube));
+    noise *= rangeFactor * std::sqrt(2.0) * view.context.absorbanceUncertainty;
+    if (noise > own)
+        return {noise, CheckText::tr("the noise of the readings")};
+    return {own, CheckText::tr("the laboratory's own limit of %1 %").arg(plainText(100 * relative))};
 }
 
 /// Concentrations (g/L) by sample volume, with their tubes.
@@ -122,7 +139,7 @@ Check agreement(const SampleView &view, CheckId id, std::span<const double> valu
 {
     const double mean = *quality::mean(values);
     const double spread = quality::range(values);
-    const auto [limit, origin] = rangeLimit(view.context, mean, static_cast<int>(values.size()));
+    const auto [limit, origin] = rangeLimit(view, mean, static_cast<int>(values.size()), tubes);
     Check check;
     check.id = id;
     check.scope = view.scope;

@@ -233,6 +233,19 @@ TEST(Checks, WithoutAPublishedLimitTheLaboratorysOwnHolds)
     EXPECT_FALSE(test::find(poor.checks, CheckId::DuplicateSpread, sampleS)->passed); // 5.3 %
 }
 
+TEST(Checks, NearNothingTheNoiseOfTheReadingsIsTheLimit)
+{
+    assay::Method method = test::risingMethod();
+    method.acceptance.repeatability.reset();
+    // f(2) x sqrt(2) x 0.002 = 0.0078 in signal, where 5 % of the mean would be 0.001
+    const auto good =
+        resultWith(method, test::sampleTube("S", 0.120, 0.150), test::sampleTube("S", 0.120, 0.157));
+    EXPECT_TRUE(test::find(good.checks, CheckId::DuplicateSpread, sampleS)->passed);
+    const auto poor =
+        resultWith(method, test::sampleTube("S", 0.120, 0.150), test::sampleTube("S", 0.120, 0.159));
+    EXPECT_FALSE(test::find(poor.checks, CheckId::DuplicateSpread, sampleS)->passed);
+}
+
 TEST(Checks, TwoVolumesThatDisagreePointToAnInterference)
 {
     run::Tube larger = test::sampleTube("S", 0.120, 0.120 + 0.010 + 0.800);
