@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/sampleview.h"
+
+#include "core/evaluation/format.h"
+#include "core/quality/distributions.h"
+#include "core/quality/statistics.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace plateau::evaluation {
+
+namespace {
+
+/// What one unit of signal is worth in the tube, in g/L of the sample as received.
+double signalWorth_g_per_L(const SampleView &view, int tube)
+{
+    const TubeValue &value = view.context.value(tube, view.measurand);
+    return view.context.layout.measurands()[view.measurand].cuvette_g_per_L * value.totalVolume_mL /
+           value.sampleVolume_mL * run::dilutionFactor(view.sample.dilution);
+}
+
+/// How far apart n values may lie, in g/L, with a word on where that comes from. The method's r is for two
+/// results; for more the critical range of ISO 5725-6 grows with f(n)/f(2). The laboratory's own limit is
+/// relative, and near nothing a part of nothing: there the noise of the two readings of a tube is the limit.
+std::pair<double, QString> rangeLimit(const SampleView &view, double mean_g_per_L, int n,
+                                      std::span<const int> tubes)
+{
+    const double rangeFactor = quality::criticalRangeFactor(n);
+    const double widening = rangeFactor / quality::criticalRangeFactor(2);
+    const auto &published = view.context.layout.method().acceptance.repeatability;
+    if (published) {
+        const double r = published->constant_g_per_L + published->proportional * std::abs(mean_g_per_L);
+        return {r * widening, CheckText::tr("the method's repeatability limit")};
+    }
+    const double relative = view.context.rules.relativeRepeatability;
+    const double own = relative * std::abs(mean_g_per_L) * widening;
+    double noise = 0;
+    for (const int tube : tubes)
+        noise = std::max(noise, signalWorth_g_per_L(view, tube));
+    noise *= rangeFactor * std::sqrt(2.0) * view.context.absorbanceUncertainty;
+    if (noise > own)
+        return {noise, CheckText::tr("the noise of the readings")};
+    return {own, CheckText::tr("the laboratory's own limit of %1 %").arg(plainText(100 * relative))};
+}
+
+/// Concentrations (g/L) by sample volume, with their tubes.
+struct VolumeGroup {
+    std::vector<double> values;
+    std::vector<int> tubes;
+};
+std::map<double, VolumeGroup> byVolume(const SampleView &view)
+{
+    std::map<double, VolumeGroup> groups;
+    for (const int tube : view.resultTubes) {
+        const TubeValue &value = view.context.value(tube, view.measurand);
+        if (!value.concentration_g_per_L)
+            continue;
+        VolumeGroup &group = groups[value.sampleVolume_mL];
+        group.values.push_back(*value.concentration_g_per_L);
+        group.tubes.push_back(tube);
+    }
+    return groups;
+}
+
+Check agreement(const SampleView &view, CheckId id, std::span<const double> values, std::vector<int> tubes)
+{
+    const double mean = *quality::mean(values);
+    const double spread = quality::range(values);
+    const auto [limit, origin] = rangeLimit(view, mean, static_cast<int>(values.size()), tubes);
+    Check check;
+    check.id = id;
+    check.scope = view.scope;
+    check.passed = spread <= limit * (1 + 1e-9);
+    check.tubes = std::move(tubes);
+    const QString spreadText = significantText(spread, 3);
+    const QString limitText = significantText(limit, 3);
+    const bool duplicates = id == CheckId::DuplicateSpread;
+    if (check.passed)
+        check.message =
+            (duplicates ? CheckText::tr("The replicates agree: %1 g/L apart, up to %2 g/L allowed (%3).")
+                        : CheckText::tr("The sample volumes agree: %1 g/L apart, up to %2 g/L allowed (%3)."))
+                .arg(spreadText, limitText, origin);
+    else
+        check.message =
+            (duplicates
+                 ? CheckText::tr(
+                       "The replicates are %1 g/L apart, more than %2 g/L (%3). One of them was pipetted or "
+                       "read wrongly: repeat the sample.")
+                 : CheckText::tr(
+                       "Different sample volumes give results %1 g/L apart, more than %2 g/L (%3). Suspect "
+                       "an interference: dilute further, or check by a spike."))
+                .arg(spreadText, limitText, origin);
+    return check;
+}
+
+} // namespace
+
+void addAgreementChecks(const SampleView &view, std::vector<Check> &checks)
+{
+    const std::map<double, VolumeGroup> groups = byVolume(view);
+    std::vector<double> means;
+    std::vector<int> all;
+    for (const auto &[volume_mL, group] : groups) {
+        if (group.values.size() > 1)
+            checks.push_back(agreement(view, CheckId::DuplicateSpread, group.values, group.tubes));
+        means.push_back(*quality::mean(group.values));
+        all.insert(all.end(), group.tubes.begin(), group.tubes.end());
+    }
+    if (means.size() > 1)
+        checks.push_back(agreement(view, CheckId::VolumeProportionality, means, all));
+}
+
+} // namespace plateau::evaluation

@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/sampleview.h"
+
+#include "core/evaluation/advice.h"
+#include "core/evaluation/format.h"
+#include "core/quality/statistics.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace plateau::evaluation {
+
+namespace {
+
+double lastAbsorbance(const run::Tube &tube, const QString &name)
+{
+    const run::Reading &reading = tube.readings.at(name);
+    const auto *series = std::get_if<run::ReadingSeries>(&reading);
+    return series ? series->back().absorbance : std::get<double>(reading);
+}
+
+double meanBlankReading(const SampleView &view, const QString &name)
+{
+    std::vector<double> readings;
+    for (const int blank : view.context.layout.measurands()[view.measurand].blanks)
+        readings.push_back(lastAbsorbance(view.context.tube(blank), name));
+    return quality::mean(readings).value_or(0);
+}
+
+TubeState stateOf(const SampleView &view, int tube, bool usedUp)
+{
+    const CheckContext &context = view.context;
+    const assay::Measurand &measurand = *context.layout.measurands()[view.measurand].measurand;
+    TubeState state;
+    state.netSignal = context.value(tube, view.measurand).netSignal.value_or(0);
+    state.sampleVolume_mL = context.value(tube, view.measurand).sampleVolume_mL;
+    state.usedUp = usedUp;
+    state.largestReading = -1;
+    for (const QString &name : assay::readingsOf(measurand.signal)) {
+        const double absorbance = lastAbsorbance(context.tube(tube), name);
+        if (absorbance > state.largestReading) {
+            state.largestReading = absorbance;
+            state.blankAtLargest = meanBlankReading(view, name);
+        }
+    }
+    state.remaining = lastAbsorbance(context.tube(tube), assay::laterReading(measurand.signal));
+    state.remainingWithoutSample = state.remaining + state.netSignal;
+    return state;
+}
+
+/// Of two advices of one kind the careful one: the stronger dilution, the smaller of larger volumes.
+bool isMoreCareful(const Advice &advice, const Advice &other)
+{
+    if (advice.kind != other.kind)
+        return false;
+    return advice.kind == Advice::Kind::Dilute ? advice.factor > other.factor
+                                               : advice.sampleVolume_mL < other.sampleVolume_mL;
+}
+
+void keepMoreCareful(std::optional<Advice> &kept, const Advice &advice)
+{
+    const bool atLeast = advice.atLeast || (kept && kept->atLeast);
+    if (!kept || isMoreCareful(advice, *kept))
+        kept = advice;
+    kept->atLeast = atLeast;
+}
+
+void adviseDilution(const SampleView &view, const std::vector<int> &usedUp, Check &check)
+{
+    for (const int tube : check.tubes) {
+        const bool result = std::ranges::find(view.resultTubes, tube) != view.resultTubes.end();
+        if (!result || !view.context.value(tube, view.measurand).netSignal)
+            continue;
+        const bool exhausted = std::ranges::find(usedUp, tube) != usedUp.end();
+        keepMoreCareful(check.advice, diluteAdvice(view.context.layout.method(), view.sample,
+                                                   stateOf(view, tube, exhausted)));
+    }
+    if (check.advice)
+        check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, adviceText(*check.advice));
+}
+
+/// "0.05 g/L" at the window's lower end, for the volume and dilution of the tube.
+QString quantificationLimit(const SampleView &view, int tube)
+{
+    const TubeValue &value = view.context.value(tube, view.measurand);
+    if (!value.concentration_g_per_L || !value.netSignal || *value.netSignal == 0)
+        return {};
+    const double limit =
+        *value.concentration_g_per_L * view.context.layout.method().window.minSignal / *value.netSignal;
+    return CheckText::tr("%1 g/L").arg(significantText(limit, 2));
+}
+
+void adviseStrengthening(const SampleView &view, Check &check)
+{
+    for (const int tube : check.tubes) {
+        const auto advice =
+            strengthenAdvice(view.context.layout.method(), view.sample, stateOf(view, tube, false));
+        if (advice)
+            keepMoreCareful(check.advice, *advice);
+    }
+    if (check.advice) {
+        const QString how = check.advice->kind == Advice::Kind::IncreaseVolume
+                                ? CheckText::tr("with %1").arg(adviceText(*check.advice))
+                                : adviceText(*check.advice);
+        check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, how);
+    } else {
+        const QString limit = quantificationLimit(view, check.tubes.front());
+        check.message =
+            limit.isEmpty()
+                ? CheckText::tr("%1 Report as below the limit of quantification.").arg(check.message)
+                : CheckText::tr("%1 Report as below the limit of quantification, %2.")
+                      .arg(check.message, limit);
+    }
+}
+
+} // namespace
+
+void addAdvice(const SampleView &view, std::vector<Check> &checks)
+{
+    std::vector<int> usedUp;
+    for (const Check &check : checks) {
+        if (check.id == CheckId::ReserveLow)
+            usedUp = check.tubes;
+    }
+    const bool untrustworthy =
+        failedIn(checks, CheckId::WrongDirection) || failedIn(checks, CheckId::ReadingImplausible);
+    for (Check &check : checks) {
+        if (check.passed || untrustworthy)
+            continue;
+        if (check.id == CheckId::SignalHigh || check.id == CheckId::AbsorbanceHigh ||
+            check.id == CheckId::ReserveLow)
+            adviseDilution(view, usedUp, check);
+        else if (check.id == CheckId::SignalLow)
+            adviseStrengthening(view, check);
+    }
+}
+
+} // namespace plateau::evaluation
