@@ -3,13 +3,14 @@
 # Shared by app/start, tests/run: sourced, with $root the top of the project. Nothing here writes to standard
 # output, which belongs to the command that is started.
 
-# quietly LOG COMMAND...: the command's output goes to the log, and to standard error if it fails.
+# quietly LOG COMMAND...: the command's output goes to the log, and its end to standard error if it fails.
 quietly() {
     log=$1
     shift
     if ! "$@" >"$log" 2>&1 </dev/null; then
-        cat "$log" >&2
-        echo "plateau: this command failed: $*" >&2
+        tail -n 60 "$log" >&2
+        echo "plateau: this failed: $*" >&2
+        echo "plateau: the whole of its output is in $log" >&2
         return 1
     fi
 }
