@@ -51,15 +51,6 @@ bool isMark(char sign)
     return sign == '.' || sign == ',';
 }
 
-bool startsWithBlank(std::string_view text)
-{
-    for (const std::string_view blank : blanks) {
-        if (text.starts_with(blank))
-            return true;
-    }
-    return false;
-}
-
 char32_t firstSign(std::string_view text)
 {
     const QList<uint> signs = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toUcs4();
@@ -69,13 +60,14 @@ char32_t firstSign(std::string_view text)
 /// What the first sign that is neither digit nor decimal mark says about the text.
 DecimalFault faultOf(std::string_view rest)
 {
-    if (startsWithBlank(rest) || rest.front() == '\'' || rest.starts_with("\xE2\x80\x99")) // U+2019
+    if (rest.front() == '\'' || rest.starts_with("\xE2\x80\x99")) // U+2019
         return DecimalFault::Grouping;
+    if (const std::string_view behind = trimmed(rest); behind.size() != rest.size())
+        return isDigit(behind.front()) ? DecimalFault::Grouping : faultOf(behind);
     const char32_t sign = firstSign(rest);
-    if (sign == U'\u066B' || sign == U'\u066C') // Arabic decimal and thousands marks
-        return DecimalFault::OtherDigits;
-    return QChar::isDigit(sign) || QChar::category(sign) == QChar::Number_Other ? DecimalFault::OtherDigits
-                                                                                : DecimalFault::Letter;
+    const bool arabicMark = sign == U'\u066B' || sign == U'\u066C';
+    const bool digit = QChar::isDigit(sign) || QChar::category(sign) == QChar::Number_Other;
+    return arabicMark || digit ? DecimalFault::OtherDigits : DecimalFault::Letter;
 }
 
 /// Two different marks, or one repeated with three digits behind each, are a grouped number.

@@ -9,6 +9,7 @@
 #include <QString>
 
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace plateau::exchange {
@@ -24,7 +25,8 @@ public:
     /// The same folder's methods in addition; a folder that does not exist adds none.
     void add(const QString &folder);
 
-    const std::vector<assay::Method> &methods() const { return m_methods; }
+    const std::vector<assay::Method> &methods() const & { return m_methods; }
+    std::vector<assay::Method> methods() && { return std::move(m_methods); }
     /// The newest version of that id.
     std::optional<assay::Method> find(const QString &id) const;
     /// A copy of the library as it is now, as a function.

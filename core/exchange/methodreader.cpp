@@ -26,6 +26,7 @@ const Consequences &consequences()
         {u"/components/*/id"_s, u"/sample"_s},
         {u"/components/*/id"_s, u"/diluent"_s},
         {u"/components/*/id"_s, u"/starter"_s},
+        {u"/components/#/id"_s, u"/components/#"_s, true},
         {u"/components/#/volume_mL"_s, u"/components/#/range_mL"_s},
         {u"/components/*/volume_mL"_s, u"/steps/$"_s},
         {u"/steps/*/add"_s, u"/sample"_s},

@@ -48,7 +48,8 @@ QString nearest(const QString &written, const QStringList &known)
         return {};
     const QString word = plain(written);
     QString best;
-    qsizetype fewest = std::min<qsizetype>(3, word.size() / 3) + 1;
+    const qsizetype most = std::clamp<qsizetype>(word.size() / 3, word.size() > 1 ? 1 : 0, 3);
+    qsizetype fewest = most + 1;
     for (const QString &candidate : known) {
         const qsizetype letters = distance(word, plain(candidate));
         if (letters < fewest) {

@@ -162,7 +162,7 @@ void checkUse(const Run &run, Problems &problems)
         used.insert(tube.sample);
     for (std::size_t i = 0; i < run.samples.size(); ++i) {
         const QString &id = run.samples[i].id;
-        if (!id.trimmed().isEmpty() && !used.contains(id))
+        if (!run.tubes.empty() && !id.trimmed().isEmpty() && !used.contains(id))
             problems.push_back(warning(pointerTo(u"/samples"_s, static_cast<qsizetype>(i)),
                                        Wording::tr("no tube holds the sample %1").arg(quoted(id))));
     }

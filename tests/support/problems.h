@@ -28,4 +28,9 @@ inline bool names(const assay::Problems &problems, const char *pointer, const ch
     });
 }
 
+inline std::ptrdiff_t errorsIn(const assay::Problems &problems)
+{
+    return std::ranges::count(problems, assay::Problem::Severity::Error, &assay::Problem::severity);
+}
+
 } // namespace plateau::test
