@@ -1,0 +1,204 @@
+#!/usr/bin/python3
+# SPDX-FileCopyrightText: The Plateau developers
+# SPDX-License-Identifier: GPL-3.0-only
+"""Holds the schemas of the file contract against the files we ship and against our own reader, with an
+independent validator. Usage: schema_test.py SOURCE_DIRECTORY CONTRACT_TOOL. Without jsonschema it fails."""
+
+import copy
+import json
+import pathlib
+import subprocess
+import sys
+import tempfile
+import unittest
+
+import jsonschema
+
+SOURCE = pathlib.Path(sys.argv[1])
+TOOL = sys.argv[2]
+GONE = object()
+
+SCHEMAS = {kind: json.loads((SOURCE / f"resources/schemas/plateau-{kind}-1.schema.json").read_text("utf-8"))
+           for kind in ("method", "run", "evaluation")}
+STORE = {schema["$id"]: schema for schema in SCHEMAS.values()}
+
+
+def validator(kind):
+    schema = SCHEMAS[kind]
+    return jsonschema.Draft202012Validator(
+        schema, resolver=jsonschema.RefResolver.from_schema(schema, store=STORE))
+
+
+def faults(kind, document):
+    return [f"{error.json_path}: {error.message[:200]}" for error in validator(kind).iter_errors(document)]
+
+
+def tool(*arguments):
+    return subprocess.run([TOOL, *map(str, arguments)], capture_output=True, text=True, timeout=60)
+
+
+def changed(document, pointer, value):
+    """A copy with the value at the pointer replaced, added, or taken away."""
+    document = copy.deepcopy(document)
+    *path, last = pointer.split("/")[1:]
+    parent = document
+    for token in path:
+        parent = parent[int(token) if isinstance(parent, list) else token]
+    last = int(last) if isinstance(parent, list) else last
+    if value is GONE:
+        del parent[last]
+    elif isinstance(parent, list) and last == len(parent):
+        parent.append(value)
+    else:
+        parent[last] = value
+    return document
+
+
+METHOD = json.loads((SOURCE / "resources/methods/total-sulphite.json").read_text("utf-8"))
+METHOD["extrapolate"] = {"reading": "A2", "lastReadings": 4}
+METHOD["acceptance"]["repeatability"] = {"constant_g_per_L": 0.01, "proportional": 0.02}
+
+RUN = {
+    "format": "plateau-run/1", "title": "Schema test", "method": "total-sulphite", "wavelength_nm": 340,
+    "pathLength_mm": 10, "calibration": "absorptivity", "startedAt": "2026-03-02T09:10:00+01:00",
+    "uncertainty": {"absorbance": 0.002, "absorptivity_percent": 0.5},
+    "standards": [{"id": "STD", "concentration_g_per_L": 0.3, "measurand": "sulphite",
+                   "preparedAt": "2026-03-02T08:10:00+01:00", "usedAt": "2026-03-02T09:40:00+01:00",
+                   "lossPerHour": 0.02}],
+    "samples": [{"id": "P-104", "form": "liquid", "dilution": [{"take_mL": 5, "makeUpTo_mL": 50}]},
+                {"id": "F-22", "form": "solid", "mass_g": 5.012, "extract_mL": 100}],
+    "tubes": [{"role": "blank", "readings": {"A1": 1.502, "A2": 1.495}},
+              {"role": "standard", "standard": "STD", "readings": {"A1": 1.51, "A2": 0.65}},
+              {"role": "sample", "sample": "P-104", "readings": {"A1": 1.5, "A2": 1.1}},
+              {"role": "spiked", "sample": "P-104", "spike": {"standard": "STD", "volume_mL": 0.1}},
+              {"role": "sampleBlank", "sample": "P-104"},
+              {"role": "control", "standard": "STD"},
+              {"role": "sample", "sample": "F-22",
+               "readings": {"A1": 1.5, "A2": [{"at_min": 15, "absorbance": 1.1}, {"at_min": 20, "absorbance": 1.1}]}}],
+    "lots": [{"component": "buffer", "lot": "B-7", "expires": "2027-01-31"}]}
+
+# Schema and reader agree on all of these: (pointer, value).
+GOOD_METHODS = [
+    ("/principle", GONE), ("/cautions", GONE), ("/volumeCorrection", GONE), ("/extrapolate", GONE),
+    ("/acceptance", {}), ("/window/maxAbsorbance", GONE), ("/window/reserveAbsorbance", GONE),
+    ("/absorptivity_L_per_mol_cm", GONE), ("/version", 2.0), ("/components/3/range_mL", GONE),
+    ("/measurands/0/chromophorePerMolecule", 0.5), ("/pathLength_mm", 1000), ("/principle", "two\nlines"),
+    ("/measurands/0/signal", {"kind": "difference", "from": "A1", "to": "A2"})]
+BAD_METHODS = [
+    ("/format", "plateau-method/2"), ("/format", GONE), ("/id", " "), ("/id", "a\u202eb"), ("/id", "a\nb"),
+    ("/id", "x" * 201), ("/version", 0), ("/version", 1.5), ("/name", GONE), ("/source", GONE), ("/source", "  "),
+    ("/operator", "x"), ("/wavelength_nm", 189), ("/wavelength_nm", 340.5), ("/pathLength_mm", 0),
+    ("/pathLength_mm", 1001), ("/direction", "up"), ("/volumeCorrection", "yes"), ("/chromophore", ""),
+    ("/absorptivity_L_per_mol_cm/340", 0), ("/absorptivity_L_per_mol_cm/340", 1000001),
+    ("/absorptivity_L_per_mol_cm/0340", 6300), ("/absorptivity_L_per_mol_cm/1101", 6300),
+    ("/components", []), ("/components/0/volume_mL", 0), ("/components/0/volume_mL", 101),
+    ("/components/0/volume_mL", "1"), ("/components/0/colour", "red"), ("/components/3/range_mL", [0.1]),
+    ("/components/4/suspension", 1), ("/steps", []), ("/steps/4", {"mix": False}), ("/steps/4", {}),
+    ("/steps/4", {"mix": True, "temperature_C": [20, 25]}), ("/steps/5/wait_min", [-1, 3]), ("/steps/6/read", " "),
+    ("/measurands", []), ("/measurands/0/molarMass_g_per_mol", 0), ("/measurands/0/chromophorePerMolecule", 21),
+    ("/measurands/0/signal/kind", "ratio"), ("/measurands/0/signal/base", "A0"), ("/window/minSignal", -1),
+    ("/window/maxSignal", GONE), ("/acceptance/standardRecovery_percent", [95]), ("/acceptance/recovery", [95, 105]),
+    ("/acceptance/repeatability", {"constant_g_per_L": 0, "proportional": 0}), ("/acceptance", GONE),
+    ("/acceptance/repeatability/proportional", GONE), ("/extrapolate/lastReadings", 1), ("/cautions/0", "")]
+GOOD_RUNS = [
+    ("/title", GONE), ("/wavelength_nm", GONE), ("/pathLength_mm", GONE), ("/calibration", GONE),
+    ("/startedAt", GONE), ("/startedAt", "2026-03-02T09:10:00.25Z"), ("/uncertainty", {}), ("/uncertainty", GONE),
+    ("/lots", GONE), ("/standards/0/measurand", GONE), ("/standards/0/usedAt", GONE), ("/method", METHOD),
+    ("/samples/0/form", GONE), ("/samples/0/dilution", GONE), ("/calibration", "standard"),
+    ("/tubes/5", {"role": "control", "sample": "P-104"}), ("/tubes/2/sampleVolume_mL", 0.2)]
+BAD_RUNS = [
+    ("/format", "plateau-run/2"), ("/method", GONE), ("/method", 7), ("/operator", "me"),
+    ("/samples", GONE), ("/tubes", GONE), ("/tubes", []), ("/tubes", [{"role": "blank"}] * 97),
+    ("/wavelength_nm", 1101), ("/wavelength_nm", 340.5), ("/pathLength_mm", -1), ("/calibration", "curve"),
+    ("/startedAt", "2026-03-02T09:10:00"), ("/startedAt", "2026-03-02"), ("/uncertainty/absorbance", -0.1),
+    ("/uncertainty/extract_percent", 101), ("/uncertainty/pipette_percent", 1), ("/standards/0/id", ""),
+    ("/standards/0/concentration_g_per_L", -1), ("/standards/0/lossPerHour", 1), ("/standards/0/preparedAt", GONE),
+    ("/samples/0/id", "a\u2066b"), ("/samples/0/form", "gas"), ("/samples/0/mass_g", 5),
+    ("/samples/0/extract_mL", 100), ("/samples/1/mass_g", GONE), ("/samples/1/extract_mL", 0),
+    ("/samples/0/dilution/0/take_mL", 0), ("/samples/0/dilution", "1:10"), ("/tubes/0/role", "probe"),
+    ("/tubes/0/sample", "P-104"), ("/tubes/0/sampleVolume_mL", 0.1), ("/tubes/1/standard", GONE),
+    ("/tubes/1/sample", "P-104"), ("/tubes/2/sample", GONE), ("/tubes/2/standard", "STD"),
+    ("/tubes/2/spike", {"standard": "STD", "volume_mL": 0.1}), ("/tubes/3/spike", GONE),
+    ("/tubes/3/spike/volume_mL", 0), ("/tubes/4/sample", GONE), ("/tubes/5/sample", "P-104"),
+    ("/tubes/5/standard", GONE), ("/tubes/2/sampleVolume_mL", 101), ("/tubes/2/readings/A1", "1.5"),
+    ("/tubes/2/readings/A1", None), ("/tubes/2/readings/A1", 101), ("/tubes/6/readings/A2", []),
+    ("/tubes/6/readings/A2/0/at_min", -1), ("/tubes/6/readings/A2/0/absorbance", GONE), ("/lots/0/lot", " "),
+    ("/lots/0/expires", "01/2027"), ("/lots/0/component", GONE)]
+
+
+class Contract(unittest.TestCase):
+    def expect_valid(self, kind, path):
+        self.assertEqual(faults(kind, json.loads(pathlib.Path(path).read_text("utf-8"))), [], str(path))
+
+    def verdicts(self, kind, base, changes):
+        """For every change (row, what the schema finds, what the reader says)."""
+        documents = [changed(base, pointer, value) for pointer, value in changes]
+        with tempfile.TemporaryDirectory() as folder:
+            paths = []
+            for index, document in enumerate(documents):
+                path = pathlib.Path(folder) / f"{index}-{kind}.json"
+                path.write_text(json.dumps(document), "utf-8")
+                paths.append(path)
+            answers = tool("read", *paths).stdout.split()
+        self.assertEqual(len(answers), len(changes))
+        return zip(changes, [faults(kind, document) for document in documents], answers)
+
+    def expect_accepted(self, kind, base, changes):
+        for row, found, answer in self.verdicts(kind, base, changes):
+            with self.subTest(kind=kind, change=str(row)[:150]):
+                self.assertEqual(found, [])
+                self.assertEqual(answer, "accepted")
+
+    def expect_refused(self, kind, base, changes):
+        for row, found, answer in self.verdicts(kind, base, changes):
+            with self.subTest(kind=kind, change=str(row)[:150]):
+                self.assertNotEqual(found, [], "the schema lets it pass")
+                self.assertEqual(answer, "refused")
+
+    def test_schemas_are_schemas(self):
+        for schema in SCHEMAS.values():
+            jsonschema.Draft202012Validator.check_schema(schema)
+
+    def test_shipped_methods_are_valid(self):
+        paths = sorted((SOURCE / "resources/methods").glob("*.json"))
+        self.assertGreaterEqual(len(paths), 7)
+        for path in paths:
+            self.expect_valid("method", path)
+
+    def test_sample_runs_and_their_evaluations_are_valid(self):
+        paths = sorted((SOURCE / "sampledata").glob("*.json"))
+        self.assertGreaterEqual(len(paths), 8)
+        for path in paths:
+            with self.subTest(run=path.name):
+                self.expect_valid("run", path)
+                for command, kind in (("evaluate", "evaluation"), ("rewrite", "run")):
+                    answer = tool(command, path)
+                    self.assertEqual(answer.returncode, 0, answer.stderr)
+                    self.assertEqual(faults(kind, json.loads(answer.stdout)), [])
+
+    def test_schema_and_reader_accept_the_same_variations(self):
+        self.expect_accepted("method", METHOD, [("/name", METHOD["name"]), *GOOD_METHODS])
+        self.expect_accepted("run", RUN, [("/title", RUN["title"]), *GOOD_RUNS])
+
+    def test_schema_and_reader_refuse_the_same_faults(self):
+        self.expect_refused("method", METHOD, BAD_METHODS)
+        self.expect_refused("run", RUN, BAD_RUNS)
+
+    def test_a_method_inside_a_run_is_held_to_the_methods_schema(self):
+        run = changed(RUN, "/method", METHOD)
+        self.expect_refused("run", run, [("/method/components/0/volume_mL", 0), ("/method/colour", "red")])
+
+    def test_an_evaluation_of_another_shape_is_refused(self):
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder) / "run.json"
+            path.write_text(json.dumps(RUN), "utf-8")
+            evaluation = json.loads(tool("evaluate", path).stdout)
+        self.assertEqual(faults("evaluation", evaluation), [])
+        for pointer, value in [("/acceptable", GONE), ("/colour", "red"), ("/results/0/verdict", "fine"),
+                               ("/results/0/unit", "mg/L"), ("/checks/0/id", "too-blue"), ("/tubes/0/signal", "0.1"),
+                               ("/checks/0/advice", {"kind": "dilute"}), ("/blanks/0/mean", GONE)]:
+            self.assertNotEqual(faults("evaluation", changed(evaluation, pointer, value)), [], pointer)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1])
