@@ -89,11 +89,20 @@ void requireSound(const Database &database, const std::vector<Finding> &findings
         findingLines(findings));
 }
 
+/// SQLite opens a file it may only read without a word. Writing what is there already, and taking it back,
+/// shows whether the file and its folder take a write, before anybody has keyed something in.
+void requireWritable(const Database &database)
+{
+    const Transaction takenBack(database, Transaction::Kind::Write);
+    database.execute(u"PRAGMA application_id=%1"_s.arg(applicationId));
+}
+
 void prepareForWriting(Database &database, const std::vector<SchemaStep> &steps,
                        const Surroundings &surroundings)
 {
     database.takeExclusively();
     database.setJournal();
+    requireWritable(database);
     requireSound(database, fileFindings(database));
     requireSound(database, chainFindings(database));
     const int version = schemaVersion(database);

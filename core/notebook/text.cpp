@@ -66,9 +66,10 @@ void requireStorable(const QString &text)
             const QString code = QString::number(uint(sign), 16).toUpper().rightJustified(4, u'0');
             throw Failure(
                 Failure::Kind::Refused,
-                Sentence::tr("The text \"%1\" holds the character U+%2, which cannot be kept; nothing was "
-                             "stored: type the text anew without it.")
-                    .arg(text.left(40).remove(QChar(0)), code));
+                Sentence::tr(
+                    "A text holds the character U+%1, which cannot be kept; nothing was stored: type "
+                    "the text anew without it.")
+                    .arg(code));
         }
         first = false;
     }

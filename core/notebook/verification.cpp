@@ -27,7 +27,12 @@ QString firstDifference(const QByteArray &then, const QByteArray &now)
     while (line < before.size() && line < after.size() && before[line] == after[line])
         ++line;
     const auto shown = [line](const QList<QByteArray> &lines) {
-        return line < lines.size() ? QString::fromUtf8(lines[line]).trimmed() : Sentence::tr("(end)");
+        if (line >= lines.size())
+            return Sentence::tr("nothing");
+        QString text = QString::fromUtf8(lines[line]).trimmed();
+        if (text.endsWith(u','))
+            text.chop(1);
+        return text;
     };
     return Sentence::tr("line %1 was %2, is %3").arg(QString::number(line + 1), shown(before), shown(after));
 }

@@ -1,0 +1,215 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/core/notebook/fixture.h"
+
+#include <QDir>
+#include <QFile>
+#include <QSqlError>
+#include <QSqlQuery>
+#include <QSqlRecord>
+#include <QUuid>
+
+namespace plateau::test {
+
+using namespace Qt::StringLiterals;
+using namespace notebook;
+
+RawFile::RawFile(const QString &path)
+    : m_name(u"raw-"_s + QUuid::createUuid().toString())
+{
+    QSqlDatabase database = QSqlDatabase::addDatabase(u"QSQLITE"_s, m_name);
+    database.setDatabaseName(path);
+    EXPECT_TRUE(database.open());
+    QSqlQuery(database).exec(u"PRAGMA synchronous=OFF"_s); // the tests need no disk to wait for
+}
+
+RawFile::~RawFile()
+{
+    QSqlDatabase::database(m_name, false).close();
+    QSqlDatabase::removeDatabase(m_name);
+}
+
+bool RawFile::tryExecute(const QString &sql)
+{
+    QSqlQuery query(QSqlDatabase::database(m_name, false));
+    const bool worked = query.exec(sql);
+    m_error = query.lastError().databaseText();
+    return worked;
+}
+
+void RawFile::execute(const QString &sql)
+{
+    EXPECT_TRUE(tryExecute(sql)) << sql.toStdString() << ": " << m_error.toStdString();
+}
+
+QVariant RawFile::value(const QString &sql)
+{
+    const std::vector<QVariantList> found = rows(sql);
+    return found.empty() ? QVariant() : found.front().front();
+}
+
+std::vector<QVariantList> RawFile::rows(const QString &sql)
+{
+    QSqlQuery query(QSqlDatabase::database(m_name, false));
+    query.setForwardOnly(true);
+    EXPECT_TRUE(query.exec(sql)) << sql.toStdString() << ": " << query.lastError().text().toStdString();
+    std::vector<QVariantList> found;
+    while (query.next()) {
+        QVariantList row;
+        for (int column = 0; column < query.record().count(); ++column)
+            row.append(query.value(column));
+        found.push_back(row);
+    }
+    return found;
+}
+
+std::vector<QVariantList> RawFile::dropTriggers()
+{
+    const std::vector<QVariantList> triggers =
+        rows(u"SELECT name, sql FROM sqlite_schema WHERE type = 'trigger'"_s);
+    EXPECT_FALSE(triggers.empty());
+    for (const QVariantList &trigger : triggers)
+        execute(u"DROP TRIGGER "_s + trigger[0].toString());
+    return triggers;
+}
+
+void RawFile::restore(const std::vector<QVariantList> &triggers)
+{
+    for (const QVariantList &trigger : triggers)
+        execute(trigger[1].toString());
+}
+
+Surroundings NotebookTest::surroundings()
+{
+    return {m_version, u"ines"_s, u"bench-2"_s, [this] { return m_now = m_now.addSecs(60); }};
+}
+
+QStringList NotebookTest::filesInFolder() const
+{
+    return QDir(m_folder.path()).entryList(QDir::Files | QDir::Hidden, QDir::Name);
+}
+
+std::unique_ptr<Notebook> NotebookTest::create()
+{
+    return Notebook::create(file(), surroundings());
+}
+
+std::unique_ptr<Notebook> NotebookTest::reopen(Access access)
+{
+    return Notebook::open(file(), access, surroundings());
+}
+
+void NotebookTest::fill(Notebook &notebook)
+{
+    const RunId accepted = notebook.addRun(plainRun(), risingMethod(), u"Ines Kaddour"_s);
+    notebook.decide(accepted, DecisionKind::Accepted, u"Tomas Brandl"_s, u""_s);
+    notebook.reopen(accepted, u"Tomas Brandl"_s, u"second reading of tube 2 was of tube 3"_s);
+    notebook.correctReading(accepted, 1, u"A2"_s, 0.631, u"0,631"_s, u"Ines Kaddour"_s, u"tubes mixed up"_s);
+    notebook.decide(accepted, DecisionKind::Accepted, u"Tomas Brandl"_s, u""_s);
+
+    assay::Method method = risingMethod();
+    method.extrapolate = assay::Extrapolation{u"A2"_s, 2};
+    const RunId full = notebook.addRun(fullRun(), method, u"Ines Kaddour"_s);
+    notebook.addReading(full, 4, u"A2"_s, run::ReadingSeries{{15, 0.50}, {16, 0.51}}, u"0.50 0.51"_s,
+                        u"Ines Kaddour"_s);
+    notebook.decide(full, DecisionKind::Rejected, u"Tomas Brandl"_s, u"the flask leaked"_s);
+
+    notebook.addRun(unreadRun(), risingMethod(), u"Ines Kaddour"_s);
+}
+
+void NotebookTest::makeFilledFile()
+{
+    static const QByteArray filled = [this] {
+        fill(*create());
+        const QByteArray bytes = bytesOf(file());
+        QFile::remove(file());
+        return bytes;
+    }();
+    write(file(), filled);
+}
+
+QByteArray NotebookTest::bytesOf(const QString &path) const
+{
+    QFile in(path);
+    EXPECT_TRUE(in.open(QIODevice::ReadOnly)) << path.toStdString();
+    return in.readAll();
+}
+
+void NotebookTest::write(const QString &path, const QByteArray &bytes) const
+{
+    QFile out(path);
+    ASSERT_TRUE(out.open(QIODevice::WriteOnly)) << path.toStdString();
+    ASSERT_EQ(out.write(bytes), bytes.size());
+}
+
+Failure failureOf(const std::function<void()> &action)
+{
+    try {
+        action();
+    } catch (const Failure &failure) {
+        return failure;
+    }
+    ADD_FAILURE() << "no failure";
+    return Failure(Failure::Kind::NotFound, {});
+}
+
+void expectOneSentence(const Failure &failure)
+{
+    const QString sentence = failure.sentence();
+    ASSERT_FALSE(sentence.isEmpty());
+    EXPECT_TRUE(sentence.endsWith(u'.')) << sentence.toStdString();
+    EXPECT_FALSE(sentence.contains(u'\n')) << sentence.toStdString();
+    EXPECT_FALSE(sentence.contains("SQL"_L1) || sentence.contains(u"%1"_s)) << sentence.toStdString();
+    EXPECT_EQ(QString::fromUtf8(failure.what()), sentence);
+}
+
+run::Run unreadRun()
+{
+    run::Run run = plainRun();
+    run.title = u"Unread"_s;
+    run.tubes.push_back(run.tubes.back());
+    for (run::Tube &tube : run.tubes)
+        tube.readings.clear();
+    return run;
+}
+
+run::Run fullRun()
+{
+    const QDateTime made(QDate(2026, 3, 2), QTime(8, 10, 0, 123), Qt::OffsetFromUTC, -3 * 3600 - 1800);
+    run::Run run;
+    run.title = u"Full"_s;
+    run.method = u"rising"_s;
+    run.wavelength_nm = 365;
+    run.pathLength_mm = 9.99;
+    run.startedAt = made.addSecs(3600);
+    run.uncertainty = uncertainties();
+    run.standards = {{u"STD"_s, 0.2, u"analyte"_s, made, made.addSecs(5400), 0.02},
+                     {u"OTHER"_s, 0.5, {}, {}, {}, 0}};
+    run.samples = {liquid("P-104", {{5, 50}, {0.1, 1.1}}), solid("F-22", 5.012, 100, {{10, 25}})};
+    run::Tube wide = sampleTube("P-104", 0.141, 0.852);
+    wide.sampleVolume_mL = 0.2;
+    run::Tube dark = sampleTube("P-104", 0.120, 0.121);
+    dark.role = run::Role::SampleBlank;
+    run::Tube spiked = sampleTube("P-104", 0.120, 0.700);
+    spiked.role = run::Role::Spiked;
+    spiked.spike = run::Spike{u"STD"_s, 0.1};
+    run::Tube unfinished = sampleTube("F-22", 0.120, 0);
+    unfinished.readings.erase(u"A2"_s);
+    run::Tube series = sampleTube("F-22", 0.119, 0);
+    series.readings[u"A2"_s] = run::ReadingSeries{{15, 0.512}, {20, 0.514}, {25.5, 0.5151}};
+    run.tubes = {
+        blank(0.102, 0.115), standardTube("STD", 0.110, 0.560), wide, dark, unfinished, series, spiked};
+    run.lots = {{u"buffer"_s, u"B-17"_s, QDate(2027, 1, 31)}, {u"starter"_s, u"E-3"_s, {}}};
+    return run;
+}
+
+QSqlDatabase notebookConnection()
+{
+    for (const QString &name : QSqlDatabase::connectionNames()) {
+        if (name.startsWith("plateau-notebook-"_L1))
+            return QSqlDatabase::database(name, false);
+    }
+    return {};
+}
+
+} // namespace plateau::test

@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/notebook.h"
+#include "tests/support/benches.h"
+#include "tests/support/print.h"
+
+#include <QSqlDatabase>
+#include <QTemporaryDir>
+#include <QVariant>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace plateau::notebook {
+
+inline void PrintTo(const Finding &finding, std::ostream *out)
+{
+    *out << finding.place.toStdString() << ": " << finding.message.toStdString();
+}
+
+} // namespace plateau::notebook
+
+namespace plateau::test {
+
+/// A connection of its own with SQLite's own settings, as any other program would open the file.
+class RawFile
+{
+public:
+    explicit RawFile(const QString &path);
+    ~RawFile();
+    RawFile(const RawFile &) = delete;
+    RawFile &operator=(const RawFile &) = delete;
+
+    /// True if it worked.
+    bool tryExecute(const QString &sql);
+    /// Fails the test if it does not work.
+    void execute(const QString &sql);
+    QVariant value(const QString &sql);
+    std::vector<QVariantList> rows(const QString &sql);
+    QString error() const { return m_error; }
+
+    /// Takes the triggers away, lets change do what it likes without foreign keys and checks, and puts them
+    /// back.
+    template <class Change> void behindTheTriggers(Change change)
+    {
+        execute(QStringLiteral("PRAGMA foreign_keys=OFF"));
+        execute(QStringLiteral("PRAGMA ignore_check_constraints=ON"));
+        execute(QStringLiteral("BEGIN"));
+        const std::vector<QVariantList> triggers = dropTriggers();
+        change();
+        restore(triggers);
+        execute(QStringLiteral("COMMIT"));
+    }
+
+private:
+    std::vector<QVariantList> dropTriggers();
+    void restore(const std::vector<QVariantList> &triggers);
+
+    QString m_name;
+    QString m_error;
+};
+
+class NotebookTest : public ::testing::Test
+{
+protected:
+    /// A fixed version, account and host, and a clock that goes on a minute with every look at it.
+    notebook::Surroundings surroundings();
+    QString file(const QString &name = QStringLiteral("notebook.plateau")) const
+    {
+        return m_folder.filePath(name);
+    }
+    QStringList filesInFolder() const;
+    std::unique_ptr<notebook::Notebook> create();
+    std::unique_ptr<notebook::Notebook> reopen(notebook::Access access = notebook::Access::ReadWrite);
+    /// A notebook with runs of every kind in it: solids, dilutions, standards, spikes, series, lots,
+    /// corrections, an accepted and later reopened run, a rejected one.
+    void fill(notebook::Notebook &notebook);
+    /// The same as a file that is not open; made once for all tests.
+    void makeFilledFile();
+    QByteArray bytesOf(const QString &path) const;
+    void write(const QString &path, const QByteArray &bytes) const;
+
+    QTemporaryDir m_folder;
+    QString m_version = QStringLiteral("9.8.7");
+    QDateTime m_now{QDate(2026, 3, 2), QTime(9, 10), Qt::OffsetFromUTC, 3600};
+};
+
+/// The failure an action ends in; fails the test if it ends in none.
+notebook::Failure failureOf(const std::function<void()> &action);
+/// One sentence: it starts with a capital, ends with a full stop, and names no code.
+void expectOneSentence(const notebook::Failure &failure);
+
+/// plainRun with one tube more and no readings.
+run::Run unreadRun();
+/// Every field of a run in use.
+run::Run fullRun();
+
+/// The connection a notebook opened last.
+QSqlDatabase notebookConnection();
+
+} // namespace plateau::test

@@ -1,0 +1,211 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/audit.h"
+#include "core/notebook/checks.h"
+#include "core/notebook/migration.h"
+#include "core/notebook/opening.h"
+#include "tests/core/notebook/fixture.h"
+
+#include <QFile>
+
+namespace plateau::test {
+
+using namespace Qt::StringLiterals;
+using namespace notebook;
+using ::testing::ElementsAre;
+using ::testing::IsEmpty;
+using ::testing::SizeIs;
+using Kind = Failure::Kind;
+
+/// The machinery with steps of the tests' own after the real ones.
+class MigrationTest : public NotebookTest
+{
+protected:
+    static std::vector<SchemaStep> stepsAnd(const std::vector<QStringList> &more)
+    {
+        std::vector<SchemaStep> steps = schemaSteps();
+        for (const QStringList &statements : more)
+            steps.push_back({steps.back().number + 1, u"a step of the tests"_s, statements});
+        return steps;
+    }
+    std::unique_ptr<Database> openWith(const std::vector<SchemaStep> &steps)
+    {
+        return openNotebookFile(file(), Access::ReadWrite, steps, surroundings());
+    }
+    static int now() { return schemaSteps().back().number; }
+
+    /// A column more, and a table rebuilt as SQLite's manual says for changes ALTER TABLE cannot make.
+    const QStringList addColumn{u"ALTER TABLE tube ADD COLUMN note TEXT NOT NULL DEFAULT ''"_s};
+    const QStringList rebuild{
+        u"CREATE TABLE new_lot_use (id INTEGER PRIMARY KEY CHECK (id > 0), run INTEGER NOT NULL REFERENCES "
+        u"run (id), "
+        "position INTEGER NOT NULL, component TEXT NOT NULL, lot TEXT NOT NULL, expires TEXT, opened TEXT, "
+        "UNIQUE (run, position)) STRICT"_s,
+        u"INSERT INTO new_lot_use SELECT id, run, position, component, lot, expires, NULL FROM lot_use"_s,
+        u"DROP TABLE lot_use"_s, u"ALTER TABLE new_lot_use RENAME TO lot_use"_s};
+};
+
+TEST_F(MigrationTest, StepsAreNumberedFromOneWithoutGaps)
+{
+    int number = 0;
+    for (const SchemaStep &step : schemaSteps()) {
+        EXPECT_EQ(step.number, ++number);
+        EXPECT_FALSE(step.description.isEmpty());
+        EXPECT_FALSE(step.statements.isEmpty());
+    }
+}
+
+TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
+{
+    create();
+    RawFile raw(file());
+    const auto tables =
+        raw.rows(u"SELECT name, \"strict\" FROM pragma_table_list WHERE type = 'table' AND schema = 'main' "
+                 "AND name NOT LIKE 'sqlite%'"_s);
+    EXPECT_THAT(tables, SizeIs(14));
+    for (const QVariantList &table : tables) {
+        EXPECT_EQ(table[1].toInt(), 1) << table[0].toString().toStdString();
+        EXPECT_EQ(
+            raw.value(
+                   u"SELECT count(*) FROM sqlite_schema WHERE tbl_name = '%1' AND name IN ('%1_no_update', "
+                   "'%1_no_delete', '%1_no_replace')"_s.arg(table[0].toString()))
+                .toInt(),
+            3);
+    }
+}
+
+TEST_F(MigrationTest, CurrentFileIsOpenedWithoutACopy)
+{
+    makeFilledFile();
+    const QByteArray before = bytesOf(file());
+    EXPECT_EQ(schemaVersion(*openWith(schemaSteps())), now());
+    EXPECT_THAT(filesInFolder(), ElementsAre(u"notebook.plateau"_s));
+    EXPECT_EQ(bytesOf(file()), before);
+}
+
+TEST_F(MigrationTest, OlderFileIsBroughtUpToDateAfterADatedCopy)
+{
+    AuditHead head;
+    {
+        const auto notebook = create();
+        fill(*notebook);
+        head = notebook->auditHead();
+    }
+    m_now = QDateTime(QDate(2026, 4, 1), QTime(7, 58), Qt::OffsetFromUTC, 3600);
+    {
+        const auto steps = stepsAnd({addColumn, rebuild});
+        const auto database = openWith(steps);
+        EXPECT_EQ(schemaVersion(*database), now() + 2);
+        EXPECT_EQ(readAuditHead(*database).entries, head.entries + 2);
+        EXPECT_THAT(fileFindings(*database), IsEmpty());
+        EXPECT_THAT(chainFindings(*database), IsEmpty());
+        EXPECT_EQ(database->single(u"PRAGMA foreign_keys"_s).toInt(), 1);
+        EXPECT_EQ(database->single(u"SELECT details FROM audit ORDER BY id DESC LIMIT 1"_s).toString(),
+                  u"schema %1: a step of the tests"_s.arg(now() + 2));
+    }
+    const QString copy = u"notebook-20260401-075900-schema%1.plateau"_s.arg(now());
+    EXPECT_THAT(filesInFolder(), ElementsAre(copy, u"notebook.plateau"_s));
+    EXPECT_EQ(QFile::permissions(file(copy)) & ~(QFile::ReadUser | QFile::WriteUser),
+              QFile::ReadOwner | QFile::WriteOwner);
+    const auto old = Notebook::open(file(copy), Access::ReadWrite, surroundings());
+    EXPECT_EQ(old->auditHead().hash, head.hash);
+    EXPECT_THAT(old->runs(), SizeIs(3));
+    EXPECT_THAT(old->verify().findings, IsEmpty());
+}
+
+TEST_F(MigrationTest, RecordsHashedUnderAnOlderSchemaStaySound)
+{
+    makeFilledFile();
+    const auto steps = stepsAnd({addColumn});
+    {
+        const auto database = openWith(steps);
+        EXPECT_THAT(recordFindings(*database, steps, now() + 1), IsEmpty());
+    }
+    {
+        RawFile raw(file());
+        raw.behindTheTriggers([&] { raw.execute(u"UPDATE tube SET role = 'blank' WHERE id = 3"_s); });
+    }
+    const Database database(file(), Access::ReadOnly);
+    const std::vector<Finding> findings = recordFindings(database, steps, now() + 1);
+    ASSERT_THAT(findings, SizeIs(1));
+    EXPECT_EQ(findings[0].place, u"tube 3"_s);
+}
+
+TEST_F(MigrationTest, FailingStepLeavesTheFileAsItWas)
+{
+    makeFilledFile();
+    const QString dump = u"SELECT group_concat(sql) FROM sqlite_schema"_s;
+    const QVariant before = RawFile(file()).value(dump);
+    const auto steps =
+        stepsAnd({{u"CREATE TABLE half (id INTEGER PRIMARY KEY)"_s, u"CREATE TABLE run (id)"_s}});
+    const Failure failure = failureOf([&] { openWith(steps); });
+    expectOneSentence(failure);
+    EXPECT_EQ(RawFile(file()).value(dump), before);
+    EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now());
+    EXPECT_THAT(reopen()->verify().findings, IsEmpty());
+}
+
+TEST_F(MigrationTest, StepBeforeTheFailingOneStays)
+{
+    makeFilledFile();
+    failureOf([&] { openWith(stepsAnd({addColumn, {u"nonsense"_s}})); });
+    EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now() + 1);
+    const auto database = openWith(stepsAnd({addColumn, rebuild}));
+    EXPECT_EQ(schemaVersion(*database), now() + 2);
+    EXPECT_THAT(chainFindings(*database), IsEmpty());
+}
+
+TEST_F(MigrationTest, StepThatBreaksForeignKeysIsTakenBack)
+{
+    makeFilledFile();
+    const Failure failure = failureOf([&] {
+        openWith(stepsAnd(
+            {{u"CREATE TABLE orphan (id INTEGER PRIMARY KEY, run INTEGER REFERENCES run (id)) STRICT"_s,
+              u"INSERT INTO orphan VALUES (1, 999)"_s}}));
+    });
+    EXPECT_EQ(failure.kind(), Kind::Damaged);
+    EXPECT_TRUE(failure.details().contains("orphan 1"_L1)) << failure.details().toStdString();
+    EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now());
+}
+
+TEST_F(MigrationTest, OlderFileIsNotTouchedWhenOnlyRead)
+{
+    create();
+    const QByteArray before = bytesOf(file());
+    const Failure failure =
+        failureOf([&] { openNotebookFile(file(), Access::ReadOnly, stepsAnd({addColumn}), surroundings()); });
+    EXPECT_EQ(failure.kind(), Kind::Refused);
+    expectOneSentence(failure);
+    EXPECT_EQ(bytesOf(file()), before);
+    EXPECT_THAT(filesInFolder(), ElementsAre(u"notebook.plateau"_s));
+}
+
+TEST_F(MigrationTest, DamagedOlderFileIsNeitherCopiedNorMigrated)
+{
+    makeFilledFile();
+    {
+        RawFile raw(file());
+        raw.behindTheTriggers([&] { raw.execute(u"DELETE FROM audit WHERE id = 2"_s); });
+    }
+    const Failure failure = failureOf([&] { openWith(stepsAnd({addColumn})); });
+    EXPECT_EQ(failure.kind(), Kind::Damaged);
+    EXPECT_THAT(filesInFolder(), ElementsAre(u"notebook.plateau"_s));
+    EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now());
+}
+
+TEST_F(MigrationTest, CopyThatCannotBeMadeStopsTheMigration)
+{
+    makeFilledFile();
+    m_now = QDateTime(QDate(2026, 4, 1), QTime(7, 58), Qt::OffsetFromUTC, 3600);
+    QFile taken(file(u"notebook-20260401-075900-schema%1.plateau"_s.arg(now())));
+    ASSERT_TRUE(taken.open(QIODevice::WriteOnly));
+    taken.write("somebody else's");
+    taken.close();
+    const Failure failure = failureOf([&] { openWith(stepsAnd({addColumn})); });
+    EXPECT_EQ(failure.kind(), Kind::Refused);
+    EXPECT_EQ(bytesOf(taken.fileName()), "somebody else's");
+    EXPECT_THAT(filesInFolder(), SizeIs(2));
+    EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now());
+}
+
+} // namespace plateau::test

@@ -1,0 +1,190 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/core/notebook/fixture.h"
+
+namespace plateau::test {
+
+using namespace Qt::StringLiterals;
+using namespace notebook;
+
+struct Table {
+    const char *name;
+    /// A column to change and what to.
+    const char *change;
+};
+void PrintTo(const Table &table, std::ostream *out)
+{
+    *out << table.name;
+}
+
+/// What any other program may try through SQL.
+class ProtectionTest : public NotebookTest, public ::testing::WithParamInterface<std::tuple<Table, bool>>
+{
+protected:
+    void SetUp() override
+    {
+        makeFilledFile();
+        m_raw = std::make_unique<RawFile>(file());
+        m_raw->execute(u"PRAGMA recursive_triggers=%1"_s.arg(std::get<1>(GetParam()) ? "ON"_L1 : "OFF"_L1));
+        m_before = m_raw->rows(u"SELECT * FROM "_s + table());
+        ASSERT_FALSE(m_before.empty());
+        for (const QVariantList &column :
+             m_raw->rows(u"SELECT name FROM pragma_table_info('%1')"_s.arg(table())))
+            m_columns << column[0].toString();
+    }
+    void TearDown() override
+    {
+        if (m_raw) {
+            EXPECT_EQ(m_raw->rows(u"SELECT * FROM "_s + table()), m_before);
+        }
+    }
+
+    QString table() const { return QString::fromLatin1(std::get<0>(GetParam()).name); }
+    QString change() const { return QString::fromLatin1(std::get<0>(GetParam()).change); }
+    /// All columns of row 1, the id as given.
+    QString copyOfRow(const QString &id) const
+    {
+        QStringList values = m_columns;
+        values[0] = id;
+        return u"INTO %1 SELECT %2 FROM %1 WHERE id = 1"_s.arg(table(), values.join(u", "_s));
+    }
+    void expectRefused(const QString &sql)
+    {
+        EXPECT_FALSE(m_raw->tryExecute(sql)) << sql.toStdString();
+        EXPECT_TRUE(m_raw->error().contains("only ever added"_L1))
+            << sql.toStdString() << ": " << m_raw->error().toStdString();
+    }
+
+    std::unique_ptr<RawFile> m_raw;
+    std::vector<QVariantList> m_before;
+    QStringList m_columns;
+};
+
+TEST_P(ProtectionTest, RowsAreNeverDeleted)
+{
+    expectRefused(u"DELETE FROM %1"_s.arg(table()));
+    expectRefused(u"DELETE FROM %1 WHERE id = 1"_s.arg(table()));
+}
+
+TEST_P(ProtectionTest, RowsAreNeverUpdated)
+{
+    for (const QString &way :
+         {u"UPDATE"_s, u"UPDATE OR IGNORE"_s, u"UPDATE OR REPLACE"_s, u"UPDATE OR FAIL"_s}) {
+        expectRefused(u"%1 %2 SET %3"_s.arg(way, table(), change()));
+        expectRefused(u"%1 %2 SET id = 1000 WHERE id = 1"_s.arg(way, table()));
+    }
+}
+
+TEST_P(ProtectionTest, RowsAreNeverReplaced)
+{
+    expectRefused(u"INSERT OR REPLACE "_s + copyOfRow(u"1"_s));
+    expectRefused(u"REPLACE "_s + copyOfRow(u"1"_s));
+    expectRefused(u"INSERT OR IGNORE "_s + copyOfRow(u"1"_s));
+    expectRefused(u"INSERT %1 ON CONFLICT (id) DO UPDATE SET %2"_s.arg(copyOfRow(u"1"_s), change()));
+}
+
+TEST_P(ProtectionTest, RowsAreNeverPushedOutByTheirKey)
+{
+    const auto keys =
+        m_raw->rows(u"SELECT name FROM pragma_index_list('%1') WHERE \"unique\""_s.arg(table()));
+    if (!keys.empty())
+        expectRefused(u"INSERT OR REPLACE "_s + copyOfRow(u"NULL"_s));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    EveryTable, ProtectionTest,
+    ::testing::Combine(
+        ::testing::Values(Table{"method", "version = 2"}, Table{"run", "title = ''"},
+                          Table{"uncertainty", "absorbance = 0"}, Table{"standard", "loss_per_hour = 0"},
+                          Table{"sample", "name = 'x'"}, Table{"dilution", "take_mL = 1"},
+                          Table{"tube", "role = 'blank'"}, Table{"lot_use", "lot = 'x'"},
+                          Table{"reading", "absorbance = 0.5"}, Table{"reading_point", "absorbance = 0.5"},
+                          Table{"decision", "kind = 'rejected'"}, Table{"reopening", "reason = 'x'"},
+                          Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
+        ::testing::Bool()),
+    [](const auto &row) {
+        return std::string(std::get<0>(row.param).name) + (std::get<1>(row.param) ? "Recursive" : "Plain");
+    });
+
+/// Rules that reach over more than one row hold for any other program, too.
+class RulesTest : public NotebookTest
+{
+protected:
+    void SetUp() override { makeFilledFile(); }
+    void expectRefused(const QString &sql, QLatin1StringView why)
+    {
+        RawFile raw(file());
+        raw.execute(u"PRAGMA foreign_keys=ON"_s);
+        EXPECT_FALSE(raw.tryExecute(sql)) << sql.toStdString();
+        EXPECT_TRUE(raw.error().contains(why)) << raw.error().toStdString();
+    }
+    static QString reading(const QString &values)
+    {
+        return u"INSERT INTO reading (tube, name, absorbance, points, typed, person, at_utc, at_offset_min, "
+               u"corrects, "
+               "reason) VALUES (%1)"_s.arg(values);
+    }
+    const QString m_now = u"'2026-03-02T08:10:00.000Z', 60"_s;
+};
+
+TEST_F(RulesTest, DecidedRunTakesNoReading)
+{
+    expectRefused(reading(u"5, 'A3', 0.5, 0, '', 'x', %1, NULL, ''"_s.arg(m_now)), "the run is decided"_L1);
+}
+
+TEST_F(RulesTest, CorrectionStaysInItsTube)
+{
+    // Tubes 11 to 14 are those of the run on the bench.
+    expectRefused(reading(u"12, 'A1', 0.5, 0, '', 'x', %1, 1, 'why'"_s.arg(m_now)),
+                  "its own tube and point"_L1);
+}
+
+TEST_F(RulesTest, ReadingWithoutANumberIsRefused)
+{
+    expectRefused(reading(u"12, 'A1', NULL, 0, '', 'x', %1, NULL, ''"_s.arg(m_now)), "CHECK"_L1);
+    expectRefused(reading(u"12, 'A1', 9e999, 0, '', 'x', %1, NULL, ''"_s.arg(m_now)), "CHECK"_L1);
+    expectRefused(reading(u"12, 'A1', '0,5', 0, '', 'x', %1, NULL, ''"_s.arg(m_now)), "REAL"_L1);
+}
+
+TEST_F(RulesTest, BlankPersonOrReasonIsRefused)
+{
+    expectRefused(reading(u"12, 'A1', 0.5, 0, '', ' ' || char(9), %1, NULL, ''"_s.arg(m_now)), "CHECK"_L1);
+    expectRefused(
+        u"INSERT INTO reopening (decision, person, reason, at_utc, at_offset_min) VALUES (2, 'x', ' ', %1)"_s
+            .arg(m_now),
+        "CHECK"_L1);
+}
+
+TEST_F(RulesTest, ReadingOfNoTubeIsRefused)
+{
+    expectRefused(reading(u"999, 'A1', 0.5, 0, '', 'x', %1, NULL, ''"_s.arg(m_now)), "FOREIGN KEY"_L1);
+}
+
+TEST_F(RulesTest, SeriesTakesNoFurtherPoint)
+{
+    expectRefused(u"INSERT INTO reading_point (reading, position, at_min, absorbance) "
+                  "SELECT reading, max(position) + 1, 99, 0.5 FROM reading_point"_s,
+                  "complete"_L1);
+}
+
+TEST_F(RulesTest, SecondDecisionWithoutReopeningIsRefused)
+{
+    expectRefused(
+        u"INSERT INTO decision (run, kind, person, reason, at_utc, at_offset_min, last_reading, "
+        u"content_hash, "
+        "acceptable, evaluation, program_version) SELECT run, kind, person, reason, at_utc, at_offset_min, "
+        "last_reading, content_hash, acceptable, evaluation, program_version FROM decision WHERE id = 2"_s,
+        "the run is decided"_L1);
+}
+
+TEST_F(RulesTest, AuditEntryHasToContinueTheChain)
+{
+    expectRefused(
+        u"INSERT INTO audit (id, previous_hash, at_utc, at_offset_min, person, account, host, "
+        u"program_version, "
+        "schema_version, action, details, hash) SELECT id + 2, hash, at_utc, at_offset_min, person, account, "
+        "host, program_version, schema_version, action, details, hash FROM audit ORDER BY id DESC LIMIT 1"_s,
+        "continues the chain"_L1);
+}
+
+} // namespace plateau::test
