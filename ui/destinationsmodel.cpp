@@ -4,6 +4,7 @@
 
 #include "ui/bench/benchsession.h"
 #include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
 
 using namespace Qt::StringLiterals;
 
@@ -61,6 +62,8 @@ QVariant DestinationsModel::data(const QModelIndex &index, int role) const
     case Qt::AccessibleTextRole:
         return destination.method.isEmpty() ? destination.title
                                             : tr("%1, %2").arg(destination.title, destination.method);
+    case Qt::ToolTipRole:
+        return tipText(destination.method.isEmpty() ? destination.title : destination.method);
     case Qt::DecorationRole:
         if (heading)
             return {};

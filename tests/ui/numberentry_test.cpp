@@ -113,7 +113,7 @@ INSTANTIATE_TEST_SUITE_P(Locales, NumberEntryInLocale,
 TEST(NumberField, SaysHowTheTextIsUnderstood)
 {
     const Theme theme;
-    NumberField field(theme, NumberField::Reply::Beside, u"g/L"_s);
+    NumberField field(theme, u"g/L"_s);
     const auto *reply = field.findChild<QLabel *>(u"reply"_s);
     QTest::keyClicks(field.entry(), u"0,20"_s);
     EXPECT_EQ(reply->text(), u"= 0.2 g/L"_s);

@@ -25,7 +25,7 @@ EntryPanel::EntryPanel(const Theme &theme, QWidget *parent)
     , m_place(plainLabel({}, this))
     , m_contents(plainLabel({}, this))
     , m_stored(plainLabel({}, this))
-    , m_field(new NumberField(theme, NumberField::Reply::Below, {}, this))
+    , m_field(new NumberField(theme, {}, this))
     , m_reasonRow(new QWidget(this))
     , m_reason(new QLineEdit(m_reasonRow))
     , m_notice(new Notice(theme, this))
@@ -92,8 +92,7 @@ void EntryPanel::dress()
 {
     m_place->setFont(m_theme.huge());
     m_contents->setFont(m_theme.large());
-    m_field->setFont(m_theme.large());
-    entry()->setFont(m_theme.huge());
+    m_field->setFonts(m_theme.huge(), m_theme.large());
 }
 
 NumberEntry *EntryPanel::entry() const

@@ -13,18 +13,17 @@
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/problemlist.h"
+#include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
 #include <QComboBox>
 #include <QFormLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSpinBox>
-#include <QTableView>
 
 using namespace Qt::StringLiterals;
 
@@ -44,7 +43,7 @@ NewRunPage::NewRunPage(const Theme &theme, const Clock &clock, BenchSession &ses
     , m_replicates(new QSpinBox(this))
     , m_blanks(new QSpinBox(this))
     , m_wavelength(new QComboBox(this))
-    , m_pathLength(new NumberField(theme, NumberField::Reply::Beside, tr("mm"), this))
+    , m_pathLength(new NumberField(theme, tr("mm"), this))
     , m_calibration(new QComboBox(this))
     , m_samples(new SamplesModel(theme, this))
     , m_standard(new StandardForm(theme, clock, this))
@@ -54,6 +53,7 @@ NewRunPage::NewRunPage(const Theme &theme, const Clock &clock, BenchSession &ses
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setWidget(buildForm());
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins({});
@@ -71,6 +71,9 @@ QWidget *NewRunPage::buildForm()
     heading->setFont(m_theme.large());
     for (const assay::Method &each : m_methods)
         m_method->addItem(tr("%1, version %2").arg(each.name).arg(each.version));
+    // Method names may be long; the box must not be as wide as the longest.
+    m_method->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_method->setMinimumContentsLength(24);
     m_form->addItems({tr("Liquid"), tr("Solid, weighed and extracted")});
     m_calibration->addItems({tr("By absorptivity"), tr("By the run's standard")});
     m_replicates->setRange(1, 12);
@@ -111,7 +114,7 @@ QWidget *NewRunPage::buildSamples()
 {
     auto *group = new QGroupBox(tr("Dilution and volumes of the samples"), this);
     m_samplesTable =
-        table(m_theme, m_samples, tr("Dilution and volumes of the samples"), u"samples"_s, group);
+        new Table(m_theme, m_samples, tr("Dilution and volumes of the samples"), u"samples"_s, group);
     m_samplesTable->setItemDelegate(new NumberDelegate(m_theme, m_samplesTable));
     m_samplesTable->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
                                     QAbstractItemView::DoubleClicked);
@@ -128,7 +131,7 @@ QWidget *NewRunPage::buildSamples()
     layout->addWidget(more, 0, Qt::AlignLeft);
     connect(more, &QPushButton::clicked, this, [this] {
         m_samples->addDilutionStep();
-        m_samplesTable->resizeColumnsToContents();
+        m_samplesTable->fit();
     });
     return group;
 }
@@ -163,12 +166,12 @@ void NewRunPage::connectAll()
                 names << name;
         }
         m_samples->setNames(names);
-        m_samplesTable->resizeColumnsToContents();
+        m_samplesTable->fit();
         check();
     });
     connect(m_form, &QComboBox::currentIndexChanged, this, [this](int index) {
         m_samples->setForm(index == 1 ? run::Form::Solid : run::Form::Liquid);
-        m_samplesTable->resizeColumnsToContents();
+        m_samplesTable->fit();
         check();
     });
     for (QSpinBox *box : {m_replicates, m_blanks})
@@ -247,7 +250,7 @@ void NewRunPage::check()
     }
     const DraftOutcome outcome = runOf(draft(), *method());
     m_problems->setProblems(outcome.problems);
-    const QString tubes = tr("%n tube(s)", nullptr, static_cast<int>(outcome.run.tubes.size()));
+    const QString tubes = tr("Tubes: %1").arg(outcome.run.tubes.size());
     m_summary->setText(outcome.problems.empty() ? tr("%1. Nothing stands in the way.").arg(tubes)
                                                 : tr("%1. Still to be put right:").arg(tubes));
 }

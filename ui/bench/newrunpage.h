@@ -17,7 +17,6 @@ class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 class QSpinBox;
-class QTableView;
 
 namespace plateau::ui {
 
@@ -28,6 +27,7 @@ class NumberField;
 class ProblemList;
 class SamplesModel;
 class StandardForm;
+class Table;
 class Theme;
 class UncertaintyForm;
 
@@ -74,7 +74,7 @@ private:
     NumberField *m_pathLength;
     QComboBox *m_calibration;
     SamplesModel *m_samples;
-    QTableView *m_samplesTable = nullptr;
+    Table *m_samplesTable = nullptr;
     StandardForm *m_standard;
     UncertaintyForm *m_uncertainty;
     ProblemList *m_problems = nullptr;

@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 namespace plateau::ui {
 
@@ -91,8 +92,10 @@ int tubeNumber(const Place &place)
 
 QString readingText(double absorbance)
 {
+    // A photometer may show a fourth decimal; beyond a fifth there is only what arithmetic left.
+    const double five = std::round(absorbance * 1e5) / 1e5;
     const QString three = evaluation::absorbanceText(absorbance);
-    const QString plain = evaluation::plainText(absorbance);
+    const QString plain = evaluation::plainText(five);
     return plain.size() > three.size() ? plain : three;
 }
 

@@ -90,12 +90,12 @@ void RackPage::showRack(notebook::RunId id, Stage stage)
     if (!rack)
         return;
     m_id = id;
-    const int tubes = static_cast<int>(rack->stored.run.tubes.size());
     m_letter->setText(tr("Rack %1").arg(rack->letter));
     m_title->setText(rack->stored.run.title);
-    m_method->setText(tr("%1, version %2, %n tube(s)", nullptr, tubes)
+    m_method->setText(tr("%1, version %2, tubes: %3")
                           .arg(rack->stored.method.name)
-                          .arg(rack->stored.method.version));
+                          .arg(rack->stored.method.version)
+                          .arg(rack->stored.run.tubes.size()));
     m_read->showRack(id);
     m_review->showRack(id);
     showStage(stage);

@@ -18,6 +18,8 @@ class ReadingsModel : public QAbstractTableModel
     Q_OBJECT
 
 public:
+    static constexpr int contentsColumn = 1;
+
     explicit ReadingsModel(const Theme &theme, QObject *parent = nullptr);
 
     /// Same run as before: changes only. Another run, or another method: a reset.

@@ -8,12 +8,10 @@
 #include "ui/bench/verdicts.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/numberentry.h"
+#include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
-#include <QHeaderView>
-#include <QLocale>
 #include <QSplitter>
-#include <QTableView>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -43,19 +41,20 @@ ReadPage::ReadPage(const Theme &theme, BenchSession &session, QWidget *parent)
         goOn();
     });
     connect(m_panel, &EntryPanel::reviewWanted, this, &ReadPage::reviewWanted);
-    connect(m_table, &QTableView::activated, this, &ReadPage::chooseCell);
-    connect(m_table, &QTableView::clicked, this, &ReadPage::chooseCell);
+    connect(m_table, &Table::activated, this, &ReadPage::chooseCell);
+    connect(m_table, &Table::clicked, this, &ReadPage::chooseCell);
     connect(&session, &BenchSession::rackChanged, this, &ReadPage::onRackChanged);
 }
 
 void ReadPage::build()
 {
-    m_table = table(m_theme, m_readings, tr("Readings"), u"readingsTable"_s, this);
-    m_resultsTable = table(m_theme, m_results, tr("Results so far"), u"liveResults"_s, this);
+    m_table = new Table(m_theme, m_readings, tr("Readings"), u"readingsTable"_s, this);
+    m_resultsTable = new Table(m_theme, m_results, tr("Results so far"), u"liveResults"_s, this);
     m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_failures = new SentenceList(m_theme, tr("Checks so far"), u"liveChecks"_s, this);
     m_resultsTable->setColumnHidden(ResultsModel::Tubes, true);
     m_resultsTable->setColumnHidden(ResultsModel::Spread, true);
+    m_table->setFlexibleColumn(ReadingsModel::contentsColumn);
 
     auto *left = new QSplitter(Qt::Vertical, this);
     left->addWidget(m_panel);
@@ -95,8 +94,8 @@ void ReadPage::showRack(notebook::RunId id)
     m_results->show(rack()->stored.method, rack()->evaluation);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, rack()->stored.method.measurands.size() < 2);
     goOn();
-    m_table->resizeColumnsToContents();
-    m_resultsTable->resizeColumnsToContents();
+    m_table->fit();
+    m_resultsTable->fit();
 }
 
 void ReadPage::goOn()
@@ -134,7 +133,7 @@ EntryPanel::Subject ReadPage::subjectOf(const Place &place) const
     for (const notebook::StoredReading &reading : stored.readings) {
         if (reading.tube != place.tube || reading.reading != place.reading)
             continue;
-        const QString when = QLocale().toString(reading.at.toLocalTime(), QLocale::ShortFormat);
+        const QString when = momentText(reading.at);
         subject.stored = tr("Stored: %1 (%2, %3)").arg(readingText(reading.value), reading.person, when);
     }
     return subject;

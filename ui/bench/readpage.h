@@ -10,14 +10,13 @@
 
 #include <map>
 
-class QTableView;
-
 namespace plateau::ui {
 
 class BenchSession;
 class ReadingsModel;
 class ResultsModel;
 class SentenceList;
+class Table;
 class Theme;
 struct Rack;
 
@@ -58,8 +57,8 @@ private:
     EntryPanel *m_panel;
     ReadingsModel *m_readings;
     ResultsModel *m_results;
-    QTableView *m_table;
-    QTableView *m_resultsTable;
+    Table *m_table;
+    Table *m_resultsTable;
     SentenceList *m_failures;
     notebook::RunId m_id;
     std::optional<Place> m_place;

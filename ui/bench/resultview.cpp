@@ -3,19 +3,19 @@
 #include "ui/bench/resultview.h"
 
 #include "core/evaluation/format.h"
+#include "ui/bench/recoveriesmodel.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/verdicts.h"
 #include "ui/bench/workingtext.h"
 #include "ui/shared/barchart.h"
+#include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QSplitter>
 #include <QTabWidget>
-#include <QTableView>
 #include <QTextBrowser>
 
 using namespace Qt::StringLiterals;
@@ -41,6 +41,7 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_results(new ResultsModel(theme, this))
+    , m_recoveries(new RecoveriesModel(this))
 {
     auto *both = new QSplitter(Qt::Horizontal, this);
     both->setChildrenCollapsible(false);
@@ -76,18 +77,15 @@ QWidget *ResultView::buildVerdict()
 
 QWidget *ResultView::buildLists()
 {
-    m_resultsTable = table(m_theme, m_results, tr("Results"), u"results"_s, this);
+    m_resultsTable = new Table(m_theme, m_results, tr("Results"), u"results"_s, this);
     m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_recoveries = new SentenceList(m_theme, tr("Recoveries"), u"recoveries"_s, this);
     m_checks = new SentenceList(m_theme, tr("Checks"), u"checks"_s, this);
     auto *lists = new QSplitter(Qt::Vertical, this);
     lists->setChildrenCollapsible(false);
     lists->addWidget(m_resultsTable);
-    lists->addWidget(m_recoveries);
     lists->addWidget(m_checks);
-    lists->setStretchFactor(0, 5);
-    lists->setStretchFactor(1, 0);
-    lists->setStretchFactor(2, 4);
+    lists->setStretchFactor(0, 1);
+    lists->setStretchFactor(1, 1);
     return lists;
 }
 
@@ -97,11 +95,13 @@ QWidget *ResultView::buildDetails()
     m_budget = new BarChart(m_theme, tr("Uncertainty budget"), this);
     m_budget->setObjectName(u"budget"_s);
     m_history = browser(tr("Readings with their history"), u"history"_s, this);
+    m_recoveriesTable = new Table(m_theme, m_recoveries, tr("Recoveries"), u"recoveries"_s, this);
     auto *tabs = new QTabWidget(this);
     tabs->setObjectName(u"details"_s);
     tabs->setAccessibleName(tr("Details of the chosen result"));
     tabs->addTab(m_working, tr("&Calculation"));
     tabs->addTab(m_budget, tr("&Uncertainty"));
+    tabs->addTab(m_recoveriesTable, tr("Recover&ies"));
     tabs->addTab(m_history, tr("&Readings"));
     return tabs;
 }
@@ -128,14 +128,11 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_results->show(stored.method, evaluation);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, stored.method.measurands.size() < 2);
     m_checks->setSentences(checkSentences(evaluation));
-    const std::vector<Sentence> recoveries = recoverySentences(evaluation);
-    m_recoveries->setVisible(!recoveries.empty());
-    m_recoveries->setSentences(recoveries);
-    m_recoveries->setMaximumHeight(m_theme.target() * static_cast<int>(recoveries.size()) +
-                                   2 * m_theme.gap());
+    m_recoveries->show(stored.method, evaluation);
+    m_recoveriesTable->fit();
     if (another || !m_resultsTable->currentIndex().isValid())
         m_resultsTable->selectRow(0);
-    m_resultsTable->resizeColumnsToContents();
+    m_resultsTable->fit();
     dress();
 }
 
@@ -162,7 +159,7 @@ void ResultView::showBudget(const evaluation::Result &result)
     std::vector<BarChart::Bar> bars;
     for (const evaluation::BudgetTerm &term : result.budget)
         bars.push_back(
-            {tr("%1: %2 %").arg(term.term, QString::number(100 * term.share, 'f', 1)), 100 * term.share});
+            {tr("%1 % %2").arg(QString::number(100 * term.share, 'f', 1), term.term), 100 * term.share});
     m_budget->setBars(std::move(bars), tr("Share of the variance of %1 (%)").arg(result.sample));
 }
 

@@ -8,14 +8,15 @@
 #include <QWidget>
 
 class QLabel;
-class QTableView;
 class QTextBrowser;
 
 namespace plateau::ui {
 
 class BarChart;
+class RecoveriesModel;
 class ResultsModel;
 class SentenceList;
+class Table;
 class Theme;
 
 /// A run's results to read: verdict first, then results, checks and recoveries, and for the chosen result the
@@ -40,12 +41,13 @@ private:
 
     const Theme &m_theme;
     ResultsModel *m_results;
+    RecoveriesModel *m_recoveries;
     QWidget *m_verdictBand = nullptr;
     QLabel *m_verdictShape = nullptr;
     QLabel *m_verdictText = nullptr;
-    QTableView *m_resultsTable = nullptr;
+    Table *m_resultsTable = nullptr;
     SentenceList *m_checks = nullptr;
-    SentenceList *m_recoveries = nullptr;
+    Table *m_recoveriesTable = nullptr;
     QTextBrowser *m_working = nullptr;
     QTextBrowser *m_history = nullptr;
     BarChart *m_budget = nullptr;

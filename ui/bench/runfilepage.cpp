@@ -72,15 +72,12 @@ void RunFilePage::showProblems(const QString &fileName, const assay::Problems &p
     m_problems->setProblems(problems);
     m_problems->setVisible(!problems.empty());
     m_put->setVisible(m_document.has_value());
-    const int count = static_cast<int>(problems.size());
     if (m_document)
-        m_summary->setText(problems.empty()
-                               ? tr("The file can be put on the bench.")
-                               : tr("The file can be used. %n thing(s) to know first:", nullptr, count));
+        m_summary->setText(problems.empty() ? tr("The file can be put on the bench.")
+                                            : tr("The file can be used. To know first:"));
     else
-        m_summary->setText(tr("The file cannot be used as it is, and nothing of it was taken over. "
-                              "%n thing(s) to put right in it:",
-                              nullptr, count));
+        m_summary->setText(
+            tr("The file cannot be used as it is, and nothing of it was taken over. To put right in it:"));
     (m_document ? m_put : m_another)->setFocus();
 }
 

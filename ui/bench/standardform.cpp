@@ -40,10 +40,10 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, QWidget *pare
     : QGroupBox(tr("Run a stan&dard"), parent)
     , m_clock(clock)
     , m_id(new QLineEdit(this))
-    , m_concentration(new NumberField(theme, NumberField::Reply::Beside, tr("g/L"), this))
+    , m_concentration(new NumberField(theme, tr("g/L"), this))
     , m_preparedAt(momentEdit(theme, this))
     , m_usedAt(momentEdit(theme, this))
-    , m_loss(new NumberField(theme, NumberField::Reply::Beside, tr("% per hour"), this))
+    , m_loss(new NumberField(theme, tr("% per hour"), this))
     , m_tubes(new QSpinBox(this))
 {
     setObjectName(u"standard"_s);

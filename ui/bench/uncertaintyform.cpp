@@ -31,7 +31,7 @@ UncertaintyForm::UncertaintyForm(const Theme &theme, QWidget *parent)
                                    {tr("Extract of a solid"), tr("%"), u"uncertaintyExtract"_s}}};
     auto *form = new QFormLayout(this);
     for (std::size_t index = 0; index < rows.size(); ++index) {
-        m_fields[index] = new NumberField(theme, NumberField::Reply::Beside, rows[index].unit, this);
+        m_fields[index] = new NumberField(theme, rows[index].unit, this);
         addFormRow(form, rows[index].label, m_fields[index], rows[index].name);
         connect(m_fields[index]->entry(), &NumberEntry::judged, this, &UncertaintyForm::changed);
     }

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 using namespace Qt::StringLiterals;
 
@@ -32,14 +33,6 @@ bool isFault(const Check &check)
     return !check.passed && check.id != CheckId::ReadingMissing;
 }
 
-bool hasFailed(const evaluation::Evaluation &evaluation, evaluation::Scope::Kind kind, const QString &id,
-               bool (*which)(const Check &))
-{
-    return std::any_of(evaluation.checks.begin(), evaluation.checks.end(), [&](const Check &check) {
-        return which(check) && check.scope.kind == kind && (id.isEmpty() || check.scope.id == id);
-    });
-}
-
 State stateOf(const Check &check)
 {
     if (check.passed)
@@ -51,29 +44,26 @@ State stateOf(const Check &check)
 
 QString scoped(const Check &check)
 {
-    return check.scope.kind == evaluation::Scope::Kind::Run
-               ? check.message
-               : Words::tr("%1: %2").arg(evaluation::scopeWord(check.scope), check.message);
+    if (check.scope.kind != evaluation::Scope::Kind::Run)
+        return Words::tr("%1: %2").arg(evaluation::scopeWord(check.scope), check.message);
+    return check.scope.measurand.isEmpty() ? check.message
+                                           : Words::tr("%1: %2").arg(check.scope.measurand, check.message);
 }
 
-/// Passed checks of many samples say the same: one sentence for each message, with the number of scopes.
+/// Passed checks of many samples say the same: each sentence stands once, with its scope where it has only
+/// one.
 std::vector<Sentence> passedOnce(const std::vector<Check> &checks)
 {
-    std::vector<std::pair<QString, int>> counted;
-    for (const Check &check : checks) {
-        if (!check.passed)
-            continue;
-        const auto known = std::find_if(counted.begin(), counted.end(),
-                                        [&check](const auto &entry) { return entry.first == check.message; });
-        if (known == counted.end())
-            counted.emplace_back(check.message, 1);
-        else
-            ++known->second;
-    }
     std::vector<Sentence> sentences;
-    for (const auto &[message, times] : counted)
-        sentences.push_back(
-            {State::Good, times == 1 ? message : Words::tr("%1 (%2 times)").arg(message).arg(times)});
+    std::set<QString> said;
+    for (const Check &check : checks) {
+        if (!check.passed || !said.insert(check.message).second)
+            continue;
+        const auto times = std::count_if(checks.begin(), checks.end(), [&check](const Check &other) {
+            return other.message == check.message;
+        });
+        sentences.push_back({State::Good, times == 1 ? scoped(check) : check.message});
+    }
     return sentences;
 }
 
@@ -157,34 +147,6 @@ std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation)
         sentences.push_back({State::Good, readingsAreMissing(evaluation)
                                               ? Words::tr("No check has failed so far.")
                                               : Words::tr("Every check passed.")});
-    return sentences;
-}
-
-std::vector<Sentence> recoverySentences(const evaluation::Evaluation &evaluation)
-{
-    std::vector<Sentence> sentences;
-    const auto percent = [](double value) { return evaluation::significantText(value, value < 100 ? 3 : 4); };
-    for (const evaluation::StandardRecovery &standard : evaluation.standards) {
-        if (!standard.found_g_per_L || !standard.recovery_percent) {
-            sentences.push_back(
-                {State::Pending,
-                 Words::tr("Standard %1: %2 g/L expected, not found yet")
-                     .arg(standard.standard, evaluation::significantText(standard.expected_g_per_L, 4))});
-            continue;
-        }
-        const bool bad = hasFailed(evaluation, evaluation::Scope::Kind::Standard, standard.standard, isFault);
-        sentences.push_back(
-            {bad ? State::Bad : State::Good,
-             Words::tr("Standard %1: %2 g/L found of %3 g/L, recovery %4 %")
-                 .arg(standard.standard, evaluation::significantText(*standard.found_g_per_L, 4),
-                      evaluation::significantText(standard.expected_g_per_L, 4),
-                      percent(*standard.recovery_percent))});
-    }
-    for (const evaluation::SpikeRecovery &spike : evaluation.spikes) {
-        if (spike.recovery_percent)
-            sentences.push_back({State::Info, Words::tr("Spike on %1: recovery %2 %")
-                                                  .arg(spike.sample, percent(*spike.recovery_percent))});
-    }
     return sentences;
 }
 

@@ -22,8 +22,6 @@ Sentence overallVerdict(const evaluation::Evaluation &evaluation);
 std::vector<Sentence> checkSentences(const evaluation::Evaluation &evaluation);
 /// What has failed so far while readings are still to come; "nothing" is a sentence, too.
 std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation);
-/// Recoveries of standards and spikes.
-std::vector<Sentence> recoverySentences(const evaluation::Evaluation &evaluation);
 bool readingsAreMissing(const evaluation::Evaluation &evaluation);
 
 } // namespace plateau::ui

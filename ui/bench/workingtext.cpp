@@ -4,9 +4,9 @@
 
 #include "ui/bench/places.h"
 #include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 #include <algorithm>
 
@@ -49,8 +49,7 @@ QString historyRow(const notebook::StoredRun &stored, const notebook::StoredRead
     return u"<tr>"_s + cell(QString::number(reading.tube + 1)) +
            cell(contentsText(stored.run, reading.tube)) + cell(reading.reading) + shown +
            cell(reading.typed.isEmpty() ? Words::tr("from a file") : reading.typed) + cell(reading.person) +
-           cell(QLocale().toString(reading.at.toLocalTime(), QLocale::ShortFormat)) + cell(reading.reason) +
-           u"</tr>"_s;
+           cell(momentText(reading.at)) + cell(reading.reason) + u"</tr>"_s;
 }
 
 } // namespace
@@ -59,7 +58,7 @@ QString workingHtml(const Theme &theme, const std::vector<evaluation::WorkingSec
 {
     QString html;
     for (const evaluation::WorkingSection &section : sections) {
-        html += u"<h4 style='margin: 8px 0 2px 0'>%1</h4><table cellspacing='0'>"_s.arg(
+        html += u"<h4 style='margin: 8px 0 2px 0'>%1</h4><table cellspacing='0' width='100%'>"_s.arg(
             section.title.toHtmlEscaped());
         for (const evaluation::WorkingLine &line : section.lines) {
             // The formula in the muted colour above its numbers, as it would be written by hand.
@@ -67,9 +66,11 @@ QString workingHtml(const Theme &theme, const std::vector<evaluation::WorkingSec
                                         ? QString()
                                         : u"<span style='color: %1'>%2</span><br>"_s.arg(
                                               theme.mutedText().name(), line.formula.toHtmlEscaped());
-            html +=
-                u"<tr>%1<td style='padding: 2px 10px 2px 0'>%2%3</td><td align='right'><b>%4</b></td></tr>"_s
-                    .arg(cell(line.what), formula, line.numbers.toHtmlEscaped(), line.value.toHtmlEscaped());
+            html += u"<tr><td width='32%' style='padding: 2px 10px 2px 0'>%1</td><td style='padding: 2px "
+                    u"10px 2px 0'>%2%3</td>"
+                    "<td width='20%' align='right'><b>%4</b></td></tr>"_s.arg(
+                        line.what.toHtmlEscaped(), formula, line.numbers.toHtmlEscaped(),
+                        line.value.toHtmlEscaped());
         }
         html += u"</table>"_s;
     }

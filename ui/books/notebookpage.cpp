@@ -6,14 +6,13 @@
 #include "ui/books/recordview.h"
 #include "ui/books/runsmodel.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QStackedWidget>
-#include <QTableView>
 
 using namespace Qt::StringLiterals;
 
@@ -38,7 +37,7 @@ NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *p
     connect(m_record, &RecordView::personWanted, this, &NotebookPage::personWanted);
     connect(&session, &BenchSession::notebookChanged, this, &NotebookPage::refresh);
     refresh();
-    m_table->resizeColumnsToContents();
+    m_table->fit();
 }
 
 QWidget *NotebookPage::buildList()
@@ -52,9 +51,9 @@ QWidget *NotebookPage::buildList()
     m_search->setClearButtonEnabled(true);
     auto *caption = new QLabel(tr("Fin&d title, sample, method or state"), page);
     caption->setBuddy(m_search);
-    m_table = table(m_theme, m_filter, tr("Runs"), u"runs"_s, page);
+    m_table = new Table(m_theme, m_filter, tr("Runs"), u"runs"_s, page);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->setFlexibleColumn(RunsModel::Title);
     m_empty = plainLabel({}, page);
     m_empty->setObjectName(u"notebookEmpty"_s);
     m_empty->setFont(m_theme.large());
@@ -87,7 +86,7 @@ QWidget *NotebookPage::buildList()
     const auto open = [this](const QModelIndex &index) {
         showRecord(m_runs->run(m_filter->mapToSource(index).row()).id);
     };
-    connect(m_table, &QTableView::activated, this, open);
+    connect(m_table, &Table::activated, this, open);
     return page;
 }
 

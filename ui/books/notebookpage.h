@@ -9,7 +9,6 @@
 class QLabel;
 class QLineEdit;
 class QStackedWidget;
-class QTableView;
 
 namespace plateau::ui {
 
@@ -18,6 +17,7 @@ class Notice;
 class RecordView;
 class RunsFilter;
 class RunsModel;
+class Table;
 class Theme;
 
 /// The book of runs: a list with a filter, and one run as it was.
@@ -49,7 +49,7 @@ private:
     RunsFilter *m_filter;
     QStackedWidget *m_pages;
     QLineEdit *m_search = nullptr;
-    QTableView *m_table = nullptr;
+    Table *m_table = nullptr;
     QLabel *m_empty = nullptr;
     Notice *m_notice = nullptr;
     RecordView *m_record;

@@ -15,7 +15,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QPushButton>
 
 using namespace Qt::StringLiterals;
@@ -102,8 +101,7 @@ void RecordView::fill()
     m_subtitle->setText(tr("%1, version %2, begun %3, %4")
                             .arg(summary.methodName)
                             .arg(summary.methodVersion)
-                            .arg(QLocale().toString(summary.createdAt.toLocalTime(), QLocale::ShortFormat),
-                                 stateText(summary.state)));
+                            .arg(momentText(summary.createdAt), stateText(summary.state)));
     m_toRack->setVisible(onBench);
     m_lockRow->setVisible(!onBench);
 
@@ -111,8 +109,7 @@ void RecordView::fill()
     for (const notebook::Decision &decision : m_stored.decisions) {
         const bool accepted = decision.kind == notebook::DecisionKind::Accepted;
         const QString what = accepted ? tr("Accepted by %1, %2") : tr("Rejected by %1, %2");
-        const QString line =
-            what.arg(decision.person, QLocale().toString(decision.at.toLocalTime(), QLocale::ShortFormat));
+        const QString line = what.arg(decision.person, momentText(decision.at));
         decisions.push_back({accepted ? State::Good : State::Bad,
                              decision.reason.isEmpty() ? line : tr("%1: %2").arg(line, decision.reason)});
     }

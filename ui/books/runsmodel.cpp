@@ -3,9 +3,9 @@
 #include "ui/books/runsmodel.h"
 
 #include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 #include <algorithm>
 
@@ -36,11 +36,6 @@ State shapeOf(notebook::RunState state)
         break;
     }
     return State::Pending;
-}
-
-QString momentText(const QDateTime &moment)
-{
-    return moment.isValid() ? QLocale().toString(moment.toLocalTime(), QLocale::ShortFormat) : QString();
 }
 
 } // namespace

@@ -3,12 +3,14 @@
 #include "ui/shared/barchart.h"
 
 #include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
 
 #include <QBarCategoryAxis>
 #include <QBarSet>
 #include <QChart>
 #include <QChartView>
 #include <QHorizontalBarSeries>
+#include <QLabel>
 #include <QVBoxLayout>
 #include <QValueAxis>
 
@@ -18,10 +20,13 @@ BarChart::BarChart(const Theme &theme, const QString &accessibleName, QWidget *p
     : QWidget(parent)
     , m_theme(theme)
     , m_view(new QChartView(this))
+    , m_nothing(plainLabel(tr("There is nothing to draw yet."), this))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->addWidget(m_view);
+    layout->addWidget(m_nothing, 0, Qt::AlignCenter);
+    m_view->hide();
     m_view->setAccessibleName(accessibleName);
     m_view->setFocusPolicy(Qt::NoFocus);
     m_view->setInteractive(false);
@@ -41,6 +46,10 @@ void BarChart::setBars(std::vector<Bar> bars, const QString &axis)
 
 void BarChart::draw()
 {
+    m_view->setVisible(!m_bars.empty());
+    m_nothing->setVisible(m_bars.empty());
+    if (m_bars.empty())
+        return;
     auto *chart = new QChart;
     auto *set = new QBarSet(m_axis);
     QStringList labels;

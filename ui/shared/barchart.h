@@ -10,6 +10,7 @@
 QT_BEGIN_NAMESPACE
 class QChart;
 class QChartView;
+class QLabel;
 QT_END_NAMESPACE
 
 namespace plateau::ui {
@@ -39,6 +40,7 @@ private:
 
     const Theme &m_theme;
     QChartView *m_view;
+    QLabel *m_nothing;
     std::vector<Bar> m_bars;
     QString m_axis;
 };

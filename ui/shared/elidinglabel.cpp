@@ -2,11 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/elidinglabel.h"
 
+#include "ui/shared/widgets.h"
+
 #include <QHelpEvent>
 #include <QPainter>
 #include <QToolTip>
-
-using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
@@ -34,9 +34,7 @@ bool ElidingLabel::event(QEvent *event)
 {
     if (event->type() != QEvent::ToolTip)
         return QLabel::event(event);
-    // A tool tip takes what looks like markup for markup: so make it all markup, with the text escaped.
-    const QString tip = u"<qt>%1</qt>"_s.arg(text().toHtmlEscaped());
-    QToolTip::showText(static_cast<QHelpEvent *>(event)->globalPos(), tip, this);
+    QToolTip::showText(static_cast<QHelpEvent *>(event)->globalPos(), tipText(text()), this);
     return true;
 }
 

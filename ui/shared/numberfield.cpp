@@ -7,33 +7,46 @@
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
-#include <QBoxLayout>
+#include <QHBoxLayout>
 #include <QLabel>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-NumberField::NumberField(const Theme &theme, Reply reply, const QString &unit, QWidget *parent)
+NumberField::NumberField(const Theme &theme, const QString &unit, QWidget *parent)
     : QWidget(parent)
+    , m_theme(theme)
     , m_entry(new NumberEntry(theme, this))
     , m_reply(plainLabel({}, this))
     , m_unit(unit)
 {
-    const bool below = reply == Reply::Below;
-    auto *layout = new QBoxLayout(below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, this);
+    auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
     layout->addWidget(m_entry);
-    layout->addWidget(m_reply, below ? 0 : 1);
-    m_entry->setMinimumHeight(theme.target());
+    layout->addWidget(m_reply, 1);
     m_reply->setObjectName(u"reply"_s);
     m_reply->setWordWrap(true);
-    if (!below)
-        m_entry->setMaximumWidth(m_entry->fontMetrics().averageCharWidth() * 14);
     setFocusProxy(m_entry);
     connect(m_entry, &NumberEntry::judged, this, &NumberField::answer);
+    setEntrySize();
     answer();
+}
+
+void NumberField::setFonts(const QFont &entry, const QFont &reply)
+{
+    m_entry->setFont(entry);
+    m_reply->setFont(reply);
+    setEntrySize();
+}
+
+void NumberField::setEntrySize()
+{
+    m_entry->setMinimumHeight(std::max(m_theme.target(), m_entry->sizeHint().height()));
+    m_entry->setFixedWidth(m_entry->fontMetrics().averageCharWidth() * 12);
 }
 
 void NumberField::answer()

@@ -17,15 +17,17 @@ class NumberField : public QWidget
     Q_OBJECT
 
 public:
-    /// Beside: reply to the right of the entry, for forms. Below: for the large entry of the bench.
-    enum class Reply { Beside, Below };
-    NumberField(const Theme &theme, Reply reply, const QString &unit = {}, QWidget *parent = nullptr);
+    explicit NumberField(const Theme &theme, const QString &unit = {}, QWidget *parent = nullptr);
 
     NumberEntry *entry() const { return m_entry; }
+    /// The entry in one font and the reply in another, for the bench.
+    void setFonts(const QFont &entry, const QFont &reply);
 
 private:
     void answer();
+    void setEntrySize();
 
+    const Theme &m_theme;
     NumberEntry *m_entry;
     QLabel *m_reply;
     QString m_unit;

@@ -119,7 +119,9 @@ QIcon Theme::icon(State state) const
     QPainter painter(&pixmap);
     painter.setRenderHint(QPainter::Antialiasing);
     paintShape(painter, QRectF(4, 4, 88, 88), state);
-    return QIcon(pixmap);
+    QIcon icon(pixmap);
+    icon.addPixmap(pixmap, QIcon::Selected); // else the style washes it out on a chosen row
+    return icon;
 }
 
 QIcon Theme::drawing(const QString &name) const
@@ -127,11 +129,15 @@ QIcon Theme::drawing(const QString &name) const
     QFile file(u":/icons/%1.svg"_s.arg(name));
     if (!file.open(QIODevice::ReadOnly))
         return {};
-    QByteArray svg = file.readAll();
-    svg.replace("currentColor", text().name().toLatin1());
-    QPixmap pixmap;
-    pixmap.loadFromData(svg, "svg");
-    return QIcon(pixmap);
+    const QByteArray svg = file.readAll();
+    const auto drawn = [&svg](const QColor &ink) {
+        QPixmap pixmap;
+        pixmap.loadFromData(QByteArray(svg).replace("currentColor", ink.name().toLatin1()), "svg");
+        return pixmap;
+    };
+    QIcon icon(drawn(text()));
+    icon.addPixmap(drawn(adjustments().color(QPalette::HighlightedText)), QIcon::Selected);
+    return icon;
 }
 
 int Theme::gap() const

@@ -4,11 +4,13 @@
 
 #include "ui/shared/theme.h"
 
+#include <QDateTime>
 #include <QFormLayout>
-#include <QHeaderView>
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
-#include <QTableView>
+
+using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
@@ -37,26 +39,14 @@ QPushButton *button(const Theme &theme, const QString &text, const QString &obje
     return push;
 }
 
-QTableView *table(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
-                  const QString &objectName, QWidget *parent)
+QString tipText(const QString &text)
 {
-    auto *view = new QTableView(parent);
-    view->setModel(model);
-    view->setAccessibleName(accessibleName);
-    view->setObjectName(objectName);
-    view->setTabKeyNavigation(false);
-    view->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    view->setSelectionMode(QAbstractItemView::SingleSelection);
-    view->setWordWrap(false);
-    view->setAlternatingRowColors(true);
-    view->setShowGrid(false);
-    view->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    view->verticalHeader()->hide();
-    view->verticalHeader()->setDefaultSectionSize(theme.target());
-    view->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    view->horizontalHeader()->setHighlightSections(false);
-    view->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    return view;
+    return u"<qt>%1</qt>"_s.arg(text.toHtmlEscaped());
+}
+
+QString momentText(const QDateTime &moment)
+{
+    return moment.isValid() ? QLocale().toString(moment.toLocalTime(), QLocale::ShortFormat) : QString();
 }
 
 void setGaps(const Theme &theme, QLayout *layout)

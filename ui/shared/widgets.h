@@ -4,13 +4,12 @@
 
 #include <QString>
 
-class QAbstractItemModel;
+class QDateTime;
 class QFormLayout;
 class QLabel;
 class QLayout;
 class QLineEdit;
 class QPushButton;
-class QTableView;
 class QWidget;
 
 namespace plateau::ui {
@@ -23,9 +22,10 @@ QLabel *plainLabel(const QString &text, QWidget *parent);
 /// handle of tests, and is put on the widget that takes the focus.
 void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const QString &objectName);
 QPushButton *button(const Theme &theme, const QString &text, const QString &objectName, QWidget *parent);
-/// A table to read and choose from: whole rows or single cells, Tab leaves it.
-QTableView *table(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
-                  const QString &objectName, QWidget *parent);
+/// For a tool tip: the text as it is, which a tool tip would else take for markup.
+QString tipText(const QString &text);
+/// A stored moment as the desktop writes times, in local time; empty for none.
+QString momentText(const QDateTime &moment);
 void setGaps(const Theme &theme, QLayout *layout);
 
 } // namespace plateau::ui

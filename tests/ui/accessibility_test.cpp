@@ -1,0 +1,168 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+
+#include <QAbstractButton>
+#include <QAccessible>
+#include <QAction>
+#include <QApplication>
+#include <QComboBox>
+#include <QGroupBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMap>
+#include <QMenuBar>
+#include <QScrollBar>
+#include <QSpinBox>
+#include <QTabBar>
+
+#include <functional>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+struct Page {
+    const char *name;
+    std::function<void(ui::MainWindow &)> open;
+};
+
+void trigger(const ui::MainWindow &window, const QString &action)
+{
+    window.findChild<QAction *>(action)->trigger();
+}
+
+void PrintTo(const Page &page, std::ostream *out)
+{
+    *out << page.name;
+}
+
+/// What holds for every page of the window.
+class EveryPage : public WindowBench, public ::testing::WithParamInterface<Page>
+{
+protected:
+    void SetUp() override
+    {
+        addRun(exampleRun());
+        run::Run read = exampleRun();
+        for (run::Tube &tube : read.tubes)
+            tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.6}};
+        book->decide(addRun(read), notebook::DecisionKind::Accepted, u"M. Lindqvist"_s, {});
+        openWindow();
+        GetParam().open(*window);
+        QApplication::processEvents();
+    }
+
+    static QString where(const QWidget *widget)
+    {
+        return QLatin1StringView(widget->metaObject()->className()) + u' ' + widget->objectName();
+    }
+};
+
+TEST_P(EveryPage, EveryWidgetThatTakesKeysHasAName)
+{
+    int seen = 0;
+    for (QWidget *widget : window->findChildren<QWidget *>()) {
+        if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus || widget->focusProxy())
+            continue;
+        // A combo box is known by its label; parts of a compound widget by the whole.
+        if (widget->objectName().startsWith(u"qt_"_s) || qobject_cast<QScrollBar *>(widget))
+            continue;
+        QAccessibleInterface *interface = QAccessible::queryAccessibleInterface(widget);
+        ASSERT_NE(interface, nullptr) << where(widget).toStdString();
+        QString name = interface->text(QAccessible::Name);
+        if (qobject_cast<QComboBox *>(widget)) {
+            name.clear();
+            for (const auto &[label, relation] : interface->relations(QAccessible::Label))
+                name = label->text(QAccessible::Name);
+        }
+        EXPECT_FALSE(name.isEmpty()) << where(widget).toStdString();
+        ++seen;
+    }
+    EXPECT_GE(seen, 4);
+}
+
+TEST_P(EveryPage, EveryTargetIsLargeEnough)
+{
+    for (const QWidget *widget : window->findChildren<QWidget *>()) {
+        const bool target = qobject_cast<const QAbstractButton *>(widget) ||
+                            qobject_cast<const QLineEdit *>(widget) ||
+                            qobject_cast<const QComboBox *>(widget) || qobject_cast<const QSpinBox *>(widget);
+        const bool part = qobject_cast<const QSpinBox *>(widget->parentWidget()) || // the text of a spin box
+                          widget->objectName().startsWith(u"qt_"_s) || widget->focusPolicy() == Qt::NoFocus;
+        if (!target || part || !widget->isVisible())
+            continue;
+        EXPECT_GE(widget->height(), 24) << where(widget).toStdString();
+        EXPECT_GE(widget->width(), 24) << where(widget).toStdString();
+    }
+}
+
+TEST_P(EveryPage, EveryMnemonicIsThereOnce)
+{
+    QMap<QKeySequence, QStringList> owners;
+    const auto add = [&owners](const QString &text) {
+        const QKeySequence keys = QKeySequence::mnemonic(text);
+        if (!keys.isEmpty())
+            owners[keys] << text;
+    };
+    for (const QAction *menu : window->menuBar()->actions())
+        add(menu->text());
+    for (const QWidget *widget : window->findChildren<QWidget *>()) {
+        if (!widget->isVisible())
+            continue;
+        if (const auto *button = qobject_cast<const QAbstractButton *>(widget))
+            add(button->text());
+        else if (const auto *label = qobject_cast<const QLabel *>(widget); label && label->buddy())
+            add(label->text());
+        else if (const auto *group = qobject_cast<const QGroupBox *>(widget))
+            add(group->title());
+        else if (const auto *tabs = qobject_cast<const QTabBar *>(widget)) {
+            for (int tab = 0; tab < tabs->count(); ++tab)
+                add(tabs->tabText(tab));
+        }
+    }
+    for (auto owner = owners.begin(); owner != owners.end(); ++owner)
+        EXPECT_EQ(owner.value().size(), 1)
+            << owner.key().toString().toStdString() << ": " << owner.value().join(u" | "_s).toStdString();
+}
+
+TEST_P(EveryPage, TabComesRoundToWhereItStarted)
+{
+    press(Qt::Key_Tab);
+    QWidget *start = QApplication::focusWidget();
+    ASSERT_NE(start, nullptr);
+    for (int step = 0; step < 160; ++step) {
+        press(Qt::Key_Tab);
+        if (QApplication::focusWidget() == start)
+            return;
+    }
+    FAIL() << "a keyboard trap at " << where(QApplication::focusWidget()).toStdString();
+}
+
+TEST_P(EveryPage, NoValueLabelHidesItsTextBehindAName)
+{
+    for (const QLabel *label : window->findChildren<QLabel *>())
+        EXPECT_TRUE(label->accessibleName().isEmpty()) << where(label).toStdString();
+}
+
+const std::vector<Page> pages{
+    {"Read", [](ui::MainWindow &window) { trigger(window, u"actionNext"_s); }},
+    {"Review", [](ui::MainWindow &window) { trigger(window, u"actionReview"_s); }},
+    {"NewRun", [](ui::MainWindow &window) { trigger(window, u"actionNewRun"_s); }},
+    {"Notebook", [](ui::MainWindow &window) { trigger(window, u"actionNotebook"_s); }},
+    {"Record",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionNotebook"_s);
+         auto *runs = window.findChild<QAbstractItemView *>(u"runs"_s);
+         runs->setCurrentIndex(runs->model()->index(0, 0));
+         QTest::keyClick(runs, Qt::Key_Return);
+     }},
+    {"RunFile", [](ui::MainWindow &window) { window.openRunFile(u"/nowhere/run.json"_s); }},
+};
+
+INSTANTIATE_TEST_SUITE_P(Window, EveryPage, ::testing::ValuesIn(pages),
+                         [](const auto &page) { return std::string(page.param.name); });
+
+} // namespace
+} // namespace plateau::test

@@ -1,0 +1,274 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+#include "ui/bench/benchsession.h"
+#include "ui/bench/readingsmodel.h"
+#include "ui/bench/recoveriesmodel.h"
+#include "ui/bench/resultsmodel.h"
+#include "ui/bench/samplesmodel.h"
+#include "ui/books/runsmodel.h"
+#include "ui/destinationsmodel.h"
+#include "ui/shared/theme.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+/// Tester and spies on one model. The tester does not notice rows that change without a signal: the spies do.
+struct Watch {
+    explicit Watch(QAbstractItemModel *model)
+        : tester(model, QAbstractItemModelTester::FailureReportingMode::Warning)
+        , inserted(model, &QAbstractItemModel::rowsInserted)
+        , removed(model, &QAbstractItemModel::rowsRemoved)
+        , changed(model, &QAbstractItemModel::dataChanged)
+        , reset(model, &QAbstractItemModel::modelReset)
+    {
+    }
+    QAbstractItemModelTester tester;
+    QSignalSpy inserted;
+    QSignalSpy removed;
+    QSignalSpy changed;
+    QSignalSpy reset;
+};
+
+QString shown(const QAbstractItemModel &model, int row, int column)
+{
+    return model.index(row, column).data(Qt::DisplayRole).toString();
+}
+
+class Models : public Bench
+{
+protected:
+    notebook::StoredRun read(const notebook::RunId id, int tube, const QString &reading, double value)
+    {
+        book->addReading(id, tube, reading, value, QString::number(value), u"R. Okafor"_s);
+        return book->load(id);
+    }
+    static evaluation::Evaluation evaluated(const notebook::StoredRun &stored)
+    {
+        return evaluation::evaluate(stored.method, stored.run);
+    }
+    ui::Theme theme;
+};
+
+TEST_F(Models, ReadingsShowTubesInWordsAndValuesAsTheyCome)
+{
+    ui::ReadingsModel model(theme);
+    Watch watch(&model);
+    const notebook::RunId id = addRun(exampleRun());
+    notebook::StoredRun stored = book->load(id);
+    model.show(stored, evaluated(stored));
+    EXPECT_EQ(watch.reset.count(), 1);
+    ASSERT_EQ(model.rowCount(), 4);
+    EXPECT_EQ(shown(model, 0, 0), u"1"_s);
+    EXPECT_EQ(shown(model, 1, 1), u"blank, 2 of 2"_s);
+    EXPECT_EQ(shown(model, 3, 1), u"sample P-104, 2 of 2"_s);
+    EXPECT_EQ(shown(model, 2, 2), u"–"_s);
+
+    stored = read(id, 2, u"A1"_s, 0.1);
+    model.show(stored, evaluated(stored));
+    EXPECT_EQ(watch.reset.count(), 1) << "the same run changes without a reset";
+    EXPECT_GE(watch.changed.count(), 1);
+    EXPECT_EQ(shown(model, 2, 2), u"0.100"_s);
+}
+
+TEST_F(Models, ReadingsShowWhatACorrectionReplaced)
+{
+    ui::ReadingsModel model(theme);
+    Watch watch(&model);
+    const notebook::RunId id = addRun(exampleRun());
+    read(id, 2, u"A1"_s, 0.121);
+    book->correctReading(id, 2, u"A1"_s, 0.112, u"0,112"_s, u"R. Okafor"_s, u"misread"_s);
+    const notebook::StoredRun stored = book->load(id);
+    model.show(stored, evaluated(stored));
+    EXPECT_EQ(shown(model, 2, 2), u"0.112 (was 0.121)"_s);
+}
+
+TEST_F(Models, ReadingsShowWhatIsBeingKeyedAndWhatComesOfIt)
+{
+    ui::ReadingsModel model(theme);
+    Watch watch(&model);
+    const notebook::RunId id = addRun(exampleRun());
+    for (int tube = 0; tube < 4; ++tube)
+        read(id, tube, u"A1"_s, 0.1);
+    for (int tube = 0; tube < 2; ++tube)
+        read(id, tube, u"A2"_s, 0.11);
+    const notebook::StoredRun stored = book->load(id);
+    model.show(stored, evaluated(stored));
+    EXPECT_EQ(shown(model, 2, 4), QString());
+    const ui::Place place{2, u"A2"_s};
+    model.setKeyed(place, 0.61, ui::preview(stored, place, 0.61));
+    EXPECT_EQ(shown(model, 2, 3), u"0.610 typed"_s);
+    EXPECT_EQ(shown(model, 2, 4), u"0.500"_s);
+    EXPECT_NEAR(shown(model, 2, 5).toDouble(), 0.5 * exampleFactor_g_per_L, 0.0005);
+    EXPECT_EQ(model.placeOf(model.index(2, 3)), place);
+    EXPECT_EQ(model.indexOf(place), model.index(2, 3));
+    EXPECT_FALSE(model.placeOf(model.index(2, 1)));
+    model.setKeyed(std::nullopt, std::nullopt, evaluated(stored));
+    EXPECT_EQ(shown(model, 2, 3), u"–"_s) << "a preview leaves nothing behind";
+}
+
+TEST_F(Models, ResultsFollowTheEvaluationRowByRow)
+{
+    ui::ResultsModel model(theme);
+    Watch watch(&model);
+    run::Run run = exampleRun();
+    for (run::Tube &tube : run.tubes)
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.61}};
+    model.show(method(), evaluation::evaluate(method(), run));
+    EXPECT_EQ(watch.inserted.count(), 1);
+    ASSERT_EQ(model.rowCount(), 1);
+    EXPECT_EQ(shown(model, 0, ui::ResultsModel::Sample), u"P-104"_s);
+    EXPECT_EQ(shown(model, 0, ui::ResultsModel::Measurand), u"Example acid"_s);
+    EXPECT_TRUE(shown(model, 0, ui::ResultsModel::Value).startsWith(u"0.168"_s))
+        << shown(model, 0, 2).toStdString();
+    EXPECT_TRUE(shown(model, 0, ui::ResultsModel::Value).endsWith(u" g/L"_s));
+    EXPECT_TRUE(shown(model, 0, ui::ResultsModel::Value).contains(u" ± "_s));
+    EXPECT_EQ(shown(model, 0, ui::ResultsModel::Tubes), u"2"_s);
+    EXPECT_EQ(shown(model, 0, ui::ResultsModel::Verdict), u"reportable"_s);
+
+    run.tubes[3].readings.erase(u"A2"_s);
+    model.show(method(), evaluation::evaluate(method(), run));
+    EXPECT_EQ(watch.changed.count(), 1);
+    EXPECT_EQ(shown(model, 0, ui::ResultsModel::Verdict), u"waiting for readings"_s);
+    EXPECT_EQ(watch.reset.count(), 0);
+}
+
+TEST_F(Models, RecoveriesNameExpectedAndFound)
+{
+    ui::RecoveriesModel model;
+    Watch watch(&model);
+    run::Run run = exampleRun();
+    run::Standard standard;
+    standard.id = u"STD"_s;
+    standard.concentration_g_per_L = 0.2;
+    run.standards = {standard};
+    run::Tube tube;
+    tube.role = run::Role::Standard;
+    tube.standard = u"STD"_s;
+    run.tubes.push_back(tube);
+    for (run::Tube &each : run.tubes)
+        each.readings = {{u"A1"_s, 0.1}, {u"A2"_s, each.role == run::Role::Blank ? 0.11 : 0.61}};
+    model.show(method(), evaluation::evaluate(method(), run));
+    ASSERT_EQ(model.rowCount(), 1);
+    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::What), u"standard STD"_s);
+    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Expected), u"0.2000"_s);
+    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Found), u"0.1683"_s); // 0.5 x 0.33651
+    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Recovery), u"84.1"_s);
+    model.show(method(), {});
+    EXPECT_EQ(watch.removed.count(), 1);
+}
+
+TEST_F(Models, SamplesKeepWhatWasFilledInForAName)
+{
+    ui::SamplesModel model(theme);
+    Watch watch(&model);
+    const QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
+    model.setNames({u"P-104"_s, u"P-105"_s});
+    EXPECT_TRUE(model.setData(model.index(1, 1), u"5"_s, Qt::EditRole));
+    EXPECT_TRUE(model.setData(model.index(1, 2), u"50"_s, Qt::EditRole));
+    EXPECT_EQ(shown(model, 1, 3), u"10"_s);
+    EXPECT_EQ(shown(model, 0, 3), u"1"_s);
+    model.setNames({u"P-103"_s, u"P-104"_s, u"P-105"_s});
+    EXPECT_EQ(shown(model, 2, 3), u"10"_s);
+    EXPECT_FALSE(model.setData(model.index(0, 0), u"other"_s, Qt::EditRole))
+        << "names come from the list beside it";
+    EXPECT_TRUE(model.setData(model.index(0, 1), u"5x"_s, Qt::EditRole));
+    EXPECT_EQ(shown(model, 0, 1), u"5x"_s) << "what is no number stays as typed";
+    EXPECT_EQ(shown(model, 0, 3), u"–"_s);
+    EXPECT_FALSE(model.index(0, 1).data(Qt::DecorationRole).value<QIcon>().isNull());
+    model.setNames({u"P-105"_s});
+    EXPECT_EQ(model.rowCount(), 1);
+    EXPECT_EQ(shown(model, 0, 3), u"10"_s);
+    EXPECT_GE(watch.removed.count(), 1);
+}
+
+TEST_F(Models, SamplesGrowColumnsForSolidsAndDilutionSteps)
+{
+    ui::SamplesModel model(theme);
+    Watch watch(&model);
+    model.setNames({u"F-22"_s});
+    const int before = model.columnCount();
+    model.setForm(run::Form::Solid);
+    EXPECT_EQ(model.columnCount(), before + 2);
+    model.addDilutionStep();
+    EXPECT_EQ(model.columnCount(), before + 4);
+    for (const auto &[column, text] : {std::pair{3, u"5"_s}, {4, u"50"_s}, {5, u"2"_s}, {6, u"50"_s}})
+        EXPECT_TRUE(model.setData(model.index(0, column), text, Qt::EditRole));
+    EXPECT_EQ(shown(model, 0, 7), u"250"_s);
+}
+
+TEST_F(Models, RunsAreListedNewestFirstAndKeepTheirRows)
+{
+    ui::RunsModel model(theme);
+    Watch watch(&model);
+    const notebook::RunId first = addRun(exampleRun());
+    model.setRuns(book->runs());
+    run::Run other = exampleRun();
+    other.title = u"Dried apricots"_s;
+    addRun(other);
+    const QPersistentModelIndex kept(model.index(0, 0));
+    model.setRuns(book->runs());
+    ASSERT_EQ(model.rowCount(), 2);
+    EXPECT_EQ(watch.inserted.count(), 2);
+    EXPECT_EQ(watch.reset.count(), 0);
+    EXPECT_EQ(kept.row(), 1);
+    EXPECT_EQ(shown(model, 0, ui::RunsModel::Title), u"Dried apricots"_s);
+    EXPECT_EQ(shown(model, 1, ui::RunsModel::Readings), u"0 of 8"_s);
+    EXPECT_EQ(shown(model, 1, ui::RunsModel::Decision), u"on the bench"_s);
+    book->decide(first, notebook::DecisionKind::Rejected, u"M. Lindqvist"_s, u"rack fell over"_s);
+    model.setRuns(book->runs());
+    EXPECT_EQ(shown(model, 1, ui::RunsModel::Decision), u"rejected"_s);
+    model.setRuns({});
+    EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST_F(Models, FilterFindsEveryWordInTitleSampleMethodOrState)
+{
+    ui::RunsModel model(theme);
+    ui::RunsFilter filter(&model);
+    Watch watch(&filter);
+    run::Run other = exampleRun();
+    other.title = u"Dried apricots, Lot Ⅷ"_s;
+    other.samples[0].id = u"F-22"_s;
+    other.tubes[2].sample = other.tubes[3].sample = u"F-22"_s;
+    addRun(exampleRun());
+    const notebook::RunId rejected = addRun(other);
+    book->decide(rejected, notebook::DecisionKind::Rejected, u"M. Lindqvist"_s, u"rack fell over"_s);
+    model.setRuns(book->runs());
+    const auto found = [&filter](const QString &text) {
+        filter.setFilter(text);
+        return filter.rowCount();
+    };
+    EXPECT_EQ(found(QString()), 2);
+    EXPECT_EQ(found(u"perry"_s), 1);
+    EXPECT_EQ(found(u"f-22"_s), 1);
+    EXPECT_EQ(found(u"example"_s), 2);
+    EXPECT_EQ(found(u"example rejected"_s), 1);
+    EXPECT_EQ(found(u"rejected P-104"_s), 0);
+    EXPECT_EQ(found(u"lot viii"_s), 1) << "compatibility forms compare equal";
+}
+
+TEST_F(Models, DestinationsAreTheRacksAndTheBooks)
+{
+    ui::BenchSession session(*book);
+    session.reload();
+    ui::DestinationsModel model(theme, session);
+    Watch watch(&model);
+    EXPECT_EQ(model.rowCount(), 3);
+    const notebook::RunId id = addRun(exampleRun());
+    session.reload();
+    model.refresh();
+    ASSERT_EQ(model.rowCount(), 4);
+    EXPECT_EQ(watch.inserted.count(), 1);
+    EXPECT_EQ(model.rackIndex(id).data(Qt::AccessibleTextRole).toString(), u"Rack A, Example acid"_s);
+    EXPECT_EQ(model.notebookIndex().row(), 3);
+    EXPECT_EQ(model.flags(model.index(0)), Qt::NoItemFlags) << "headings cannot be chosen";
+}
+
+} // namespace
+} // namespace plateau::test

@@ -1,0 +1,112 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+#include "ui/bench/rundraft.h"
+
+#include <gmock/gmock.h>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+class Draft : public Bench
+{
+protected:
+    Draft()
+    {
+        draft.title = u"Perry tanks"_s;
+        draft.samples = {{u"P-104"_s, {}, {}, {}, false, {{u"5"_s, u"50"_s}}},
+                         {u"P-105"_s, {}, {}, {}, false, {}}};
+        draft.pathLength_mm = u"10"_s;
+        draft.uncertainty.texts = {u"0.002"_s, u"0,5"_s, u"0.2"_s, u"0.5"_s, u"0.8"_s, u"0.4"_s, u"0.2"_s};
+        draft.startedAt = StoppedClock().now();
+    }
+    QStringList places() const
+    {
+        QStringList all;
+        for (const assay::Problem &problem : ui::runOf(draft, method()).problems)
+            all << problem.pointer;
+        return all;
+    }
+    ui::RunDraft draft;
+};
+
+TEST_F(Draft, LaysBlanksFirstThenStandardThenSamplesWithTheirOwnBlanks)
+{
+    draft.standard =
+        ui::StandardDraft{u"STD"_s, u"0,2"_s, u"2"_s, draft.startedAt.addSecs(-3600), draft.startedAt, 1};
+    draft.samples[1].ownBlank = true;
+    const auto [run, problems] = ui::runOf(draft, method());
+    EXPECT_TRUE(problems.empty());
+    std::vector<run::Role> roles;
+    for (const run::Tube &tube : run.tubes)
+        roles.push_back(tube.role);
+    using enum run::Role;
+    EXPECT_EQ(roles, (std::vector{Blank, Blank, Standard, Sample, Sample, Sample, Sample, SampleBlank}));
+    EXPECT_EQ(run.tubes[2].standard, u"STD"_s);
+    EXPECT_EQ(run.tubes[7].sample, u"P-105"_s);
+    EXPECT_EQ(run.samples[0].dilution, (std::vector<run::DilutionStep>{{5, 50}}));
+    EXPECT_DOUBLE_EQ(run.standards[0].lossPerHour, 0.02);
+    EXPECT_DOUBLE_EQ(run::concentrationAtUse_g_per_L(run.standards[0]), 0.2 * 0.98);
+    EXPECT_EQ(run.uncertainty->absorptivity_percent, 0.5);
+    EXPECT_EQ(run.startedAt, draft.startedAt);
+}
+
+TEST_F(Draft, NamesThePlaceOfATextThatIsNoNumberOnce)
+{
+    draft.samples[0].dilution = {{u"5x"_s, u"50"_s}};
+    draft.uncertainty.texts[0] = u""_s;
+    EXPECT_THAT(places(), ::testing::UnorderedElementsAre(u"/samples/0/dilution/0/take_mL"_s,
+                                                          u"/uncertainty/absorbance"_s));
+}
+
+TEST_F(Draft, RefusesTakeLargerThanMakeUpTo)
+{
+    draft.samples[0].dilution = {{u"50"_s, u"5"_s}};
+    EXPECT_THAT(places(), ::testing::Contains(u"/samples/0/dilution/0/take_mL"_s));
+}
+
+TEST_F(Draft, RefusesTwoSamplesOfOneName)
+{
+    draft.samples[1].id = u"P-104"_s;
+    EXPECT_THAT(places(), ::testing::Contains(u"/samples/1/id"_s));
+}
+
+TEST_F(Draft, AsksForATitleAndASample)
+{
+    draft.title = u"  "_s;
+    draft.samples.clear();
+    EXPECT_THAT(places(), ::testing::IsSupersetOf({u"/title"_s, u"/samples"_s}));
+}
+
+TEST_F(Draft, ASolidNeedsMassAndExtract)
+{
+    draft.form = run::Form::Solid;
+    draft.samples = {{u"F-22"_s, u"5,012"_s, {}, {}, false, {}}};
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/samples/0/extract_mL"_s));
+    draft.samples[0].extract_mL = u"100"_s;
+    const auto [run, problems] = ui::runOf(draft, method());
+    EXPECT_TRUE(problems.empty());
+    EXPECT_EQ(run.samples[0].mass_g, 5.012);
+    EXPECT_EQ(run.samples[0].extract_mL, 100.0);
+}
+
+TEST_F(Draft, PutsTheSampleVolumeOnEveryTubeOfTheSample)
+{
+    draft.samples[0].sampleVolume_mL = u"0,2"_s;
+    const auto [run, problems] = ui::runOf(draft, method());
+    EXPECT_TRUE(problems.empty());
+    EXPECT_EQ(run.tubes[2].sampleVolume_mL, 0.2);
+    EXPECT_EQ(run.tubes[3].sampleVolume_mL, 0.2);
+    EXPECT_FALSE(run.tubes[4].sampleVolume_mL);
+}
+
+TEST_F(Draft, CalibratingByAStandardNeedsOne)
+{
+    draft.calibration = run::Calibration::Standard;
+    EXPECT_FALSE(ui::runOf(draft, method()).problems.empty());
+}
+
+} // namespace
+} // namespace plateau::test

@@ -1,0 +1,249 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/exchange/writers.h"
+#include "tests/ui/bench.h"
+#include "ui/books/runsmodel.h"
+#include "ui/shared/problemlist.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTextBrowser>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+class Window : public WindowBench
+{
+protected:
+    QAction *action(const QString &name) const { return window->findChild<QAction *>(name); }
+    void nameBench()
+    {
+        find<QLineEdit>(u"person"_s)->setFocus();
+        type(u"R. Okafor"_s);
+        press(Qt::Key_Return);
+    }
+    static run::Run readRun(double sampleSignal)
+    {
+        run::Run run = exampleRun();
+        for (run::Tube &tube : run.tubes)
+            tube.readings = {{u"A1"_s, 0.1},
+                             {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.11 + sampleSignal}};
+        return run;
+    }
+    void openFile(const QByteArray &content)
+    {
+        dialogs.nextFile = writeFile(u"run.json"_s, content);
+        action(u"actionOpenFile"_s)->trigger();
+    }
+};
+
+TEST_F(Window, AnEmptyNotebookSaysWhatToDoNext)
+{
+    openWindow();
+    EXPECT_TRUE(labelText(u"emptyBench"_s).contains(u"New run"_s));
+    action(u"actionNotebook"_s)->trigger();
+    EXPECT_TRUE(labelText(u"notebookEmpty"_s).contains(u"New run"_s));
+    EXPECT_FALSE(action(u"actionNext"_s)->isEnabled());
+    EXPECT_FALSE(action(u"actionRead"_s)->isEnabled());
+    EXPECT_FALSE(action(u"actionSaveCopy"_s)->isEnabled());
+}
+
+TEST_F(Window, AFileWithProblemsListsThemAllAndOpensNothing)
+{
+    openWindow();
+    nameBench();
+    QByteArray content = exchange::writeRun(exampleRun());
+    content.replace("\"title\"", "\"colour\": 3, \"title\"")
+        .replace("\"role\": \"blank\"", "\"role\": \"blnk\"");
+    openFile(content);
+    const auto *list = find<ui::ProblemList>(u"fileProblems"_s);
+    EXPECT_GE(list->model()->rowCount(), 3); // the field, and both blanks
+    EXPECT_TRUE(list->model()->index(0, 0).data().toString().contains(u"/"_s));
+    EXPECT_TRUE(book->runs().empty());
+    EXPECT_EQ(window->findChild<QPushButton *>(u"putFileOnBench"_s)->isVisible(), false);
+    EXPECT_EQ(focusName(), u"anotherFile"_s);
+}
+
+TEST_F(Window, ASoundFileGoesOnTheBenchWithItsReadings)
+{
+    openWindow();
+    nameBench();
+    openFile(exchange::writeRun(readRun(0.5)));
+    ASSERT_EQ(book->runs().size(), 1U);
+    EXPECT_EQ(book->runs()[0].readingsTaken, 8);
+    EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
+    EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack A"_s);
+}
+
+TEST_F(Window, AFileWithRemarksIsShownFirst)
+{
+    openWindow();
+    nameBench();
+    run::Run run = exampleRun();
+    run::Sample unused;
+    unused.id = u"P-199"_s;
+    run.samples.push_back(unused);
+    openFile(exchange::writeRun(run));
+    EXPECT_TRUE(book->runs().empty());
+    EXPECT_EQ(find<ui::ProblemList>(u"fileProblems"_s)->model()->rowCount(), 1);
+    ASSERT_EQ(focusName(), u"putFileOnBench"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->runs().size(), 1U);
+}
+
+TEST_F(Window, OpeningAFileAsksWhoIsThereAndGoesOn)
+{
+    openWindow();
+    openFile(exchange::writeRun(exampleRun()));
+    EXPECT_TRUE(book->runs().empty());
+    ASSERT_EQ(focusName(), u"person"_s);
+    type(u"R. Okafor"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(focusName(), u"putFileOnBench"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->runs().size(), 1U);
+}
+
+TEST_F(Window, AMissingFileIsSaidInThePage)
+{
+    openWindow();
+    nameBench();
+    dialogs.nextFile = folder.filePath(u"nowhere.json"_s);
+    action(u"actionOpenFile"_s)->trigger();
+    EXPECT_EQ(find<ui::ProblemList>(u"fileProblems"_s)->model()->rowCount(), 1);
+}
+
+TEST_F(Window, ADecidedRunIsLockedAndShowsItsDecision)
+{
+    const notebook::RunId id = addRun(readRun(0.5));
+    book->decide(id, notebook::DecisionKind::Accepted, u"M. Lindqvist"_s, {});
+    openWindow();
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Nothing due"_s);
+    action(u"actionNotebook"_s)->trigger();
+    auto *runs = find<QTableView>(u"runs"_s);
+    runs->setFocus();
+    runs->selectRow(0);
+    press(Qt::Key_Return);
+    const auto *decisions = find<ui::SentenceList>(u"decisions"_s);
+    ASSERT_EQ(decisions->model()->rowCount(), 1);
+    EXPECT_TRUE(decisions->model()->index(0, 0).data().toString().startsWith(u"Accepted by M. Lindqvist"_s));
+    EXPECT_TRUE(noticeText().isEmpty())
+        << "the stored evaluation is the one shown: " << noticeText().toStdString();
+    for (const QString &name : {u"readingEntry"_s, u"acceptRun"_s, u"rejectRun"_s}) {
+        for (const QWidget *widget : window->findChildren<QWidget *>(name))
+            EXPECT_FALSE(widget->isVisible()) << name.toStdString();
+    }
+    EXPECT_TRUE(find<QTextBrowser>(u"working"_s)->toPlainText().contains(u"0.610"_s));
+}
+
+TEST_F(Window, PuttingARunBackNeedsAReason)
+{
+    const notebook::RunId id = addRun(readRun(0.5));
+    book->decide(id, notebook::DecisionKind::Rejected, u"M. Lindqvist"_s, u"rack fell over"_s);
+    openWindow();
+    nameBench();
+    action(u"actionNotebook"_s)->trigger();
+    auto *runs = find<QTableView>(u"runs"_s);
+    runs->setFocus();
+    runs->selectRow(0);
+    press(Qt::Key_Return);
+    find<QPushButton>(u"reopenRun"_s)->click();
+    EXPECT_EQ(book->load(id).summary.state, notebook::RunState::Rejected);
+    EXPECT_FALSE(noticeText().isEmpty());
+    find<QLineEdit>(u"reopenReason"_s)->setFocus();
+    type(u"the wrong rack was rejected"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->load(id).summary.state, notebook::RunState::OnBench);
+    EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack A"_s);
+    EXPECT_EQ(book->load(id).decisions.size(), 1U) << "the decision stays readable";
+}
+
+TEST_F(Window, ACopyOfTheRunReadsBackAsTheSameRun)
+{
+    const notebook::RunId id = addRun(readRun(0.5));
+    openWindow();
+    dialogs.nextFile = folder.filePath(u"copy.json"_s);
+    ASSERT_TRUE(action(u"actionSaveCopy"_s)->isEnabled());
+    action(u"actionSaveCopy"_s)->trigger();
+    EXPECT_TRUE(noticeText().contains(dialogs.nextFile)) << noticeText().toStdString();
+    QFile file(dialogs.nextFile);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const auto read = exchange::readRun(file.readAll(), library.lookup());
+    ASSERT_TRUE(read.value);
+    EXPECT_TRUE(read.value->methodEmbedded);
+    EXPECT_EQ(read.value->run, book->load(id).run);
+}
+
+TEST_F(Window, ACopyThatCannotBeWrittenIsSaid)
+{
+    addRun(readRun(0.5));
+    openWindow();
+    dialogs.nextFile = folder.filePath(u"no/such/folder/copy.json"_s);
+    action(u"actionSaveCopy"_s)->trigger();
+    EXPECT_TRUE(noticeText().contains(u"could not be written"_s)) << noticeText().toStdString();
+}
+
+TEST_F(Window, AboutNamesVersionsAndLicences)
+{
+    openWindow();
+    action(u"actionAbout"_s)->trigger();
+    ASSERT_EQ(dialogs.told.size(), 1);
+    for (const QString &part :
+         {u"0.0.0-test"_s, QString::fromLatin1(qVersion()), u"General Public License"_s, u"SQLite"_s})
+        EXPECT_TRUE(dialogs.told[0].contains(part)) << part.toStdString();
+}
+
+TEST_F(Window, RacksAreWalkedInTheirOrder)
+{
+    for (int rack = 0; rack < 3; ++rack)
+        addRun(exampleRun());
+    openWindow();
+    EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack A"_s);
+    action(u"actionNextRack"_s)->trigger();
+    EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s);
+    action(u"actionPreviousRack"_s)->trigger();
+    action(u"actionPreviousRack"_s)->trigger();
+    EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack C"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"rack A, tube 1: key A1"_s);
+}
+
+TEST_F(Window, UserTextIsNeverTakenForMarkup)
+{
+    run::Run run = exampleRun();
+    run.title = u"<b>bold</b> & <img src=x>"_s;
+    run.samples[0].id = u"<i>P</i>"_s;
+    run.tubes[2].sample = run.tubes[3].sample = run.samples[0].id;
+    for (run::Tube &tube : run.tubes)
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.6}};
+    addRun(run);
+    openWindow();
+    EXPECT_EQ(labelText(u"rackTitle"_s), run.title);
+    EXPECT_EQ(find<QLabel>(u"rackTitle"_s)->textFormat(), Qt::PlainText);
+    EXPECT_TRUE(find<QTextBrowser>(u"working"_s)->toPlainText().contains(u"<i>P</i>"_s));
+}
+
+TEST_F(Window, FollowsThePaletteToDarkAndBack)
+{
+    addRun(readRun(0.5));
+    openWindow();
+    const QPalette before = QApplication::palette();
+    const QColor lightBand = find<QLabel>(u"verdict"_s)->parentWidget()->palette().color(QPalette::Window);
+    QPalette dark(QColor(0x3a, 0x3d, 0x41), QColor(0x2b, 0x2d, 0x30));
+    QApplication::setPalette(dark);
+    QApplication::processEvents();
+    const QColor darkBand = find<QLabel>(u"verdict"_s)->parentWidget()->palette().color(QPalette::Window);
+    EXPECT_LT(darkBand.lightness(), lightBand.lightness());
+    QApplication::setPalette(before);
+    QApplication::processEvents();
+    EXPECT_EQ(find<QLabel>(u"verdict"_s)->parentWidget()->palette().color(QPalette::Window), lightBand);
+}
+
+} // namespace
+} // namespace plateau::test

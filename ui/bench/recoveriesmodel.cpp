@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/recoveriesmodel.h"
+
+#include "core/evaluation/format.h"
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+QString figure(const std::optional<double> &value, int figures)
+{
+    return value ? evaluation::significantText(*value, figures) : u"–"_s;
+}
+
+QString percentText(const std::optional<double> &percent)
+{
+    return figure(percent, percent && std::abs(*percent) >= 100 ? 4 : 3);
+}
+
+QString nameOf(const assay::Method &method, const QString &measurand)
+{
+    const assay::Measurand *found = assay::findMeasurand(method, measurand);
+    return found ? found->name : measurand;
+}
+
+} // namespace
+
+RecoveriesModel::RecoveriesModel(QObject *parent)
+    : RowsModel(parent)
+{
+}
+
+void RecoveriesModel::show(const assay::Method &method, const evaluation::Evaluation &evaluation)
+{
+    std::vector<RecoveryRow> fresh;
+    for (const evaluation::StandardRecovery &standard : evaluation.standards)
+        fresh.push_back({tr("standard %1").arg(standard.standard), nameOf(method, standard.measurand),
+                         figure(standard.expected_g_per_L, 4), figure(standard.found_g_per_L, 4),
+                         percentText(standard.recovery_percent)});
+    for (const evaluation::SpikeRecovery &spike : evaluation.spikes)
+        fresh.push_back({tr("spike on %1").arg(spike.sample),
+                         nameOf(method, spike.measurand),
+                         {},
+                         {},
+                         percentText(spike.recovery_percent)});
+    setRows(std::move(fresh));
+}
+
+int RecoveriesModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant RecoveriesModel::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    if (role == Qt::TextAlignmentRole && index.column() >= Expected)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
+        return {};
+    const RecoveryRow &recovery = row(index.row());
+    switch (index.column()) {
+    case What:
+        return recovery.what;
+    case Measurand:
+        return recovery.measurand;
+    case Expected:
+        return recovery.expected;
+    case Found:
+        return recovery.found;
+    case Recovery:
+        return recovery.recovery;
+    default:
+        return {};
+    }
+}
+
+QVariant RecoveriesModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal)
+        return {};
+    if (role == Qt::TextAlignmentRole && section >= Expected)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case What:
+        return tr("Standard or spike");
+    case Measurand:
+        return tr("Measurand");
+    case Expected:
+        return tr("Expected (g/L)");
+    case Found:
+        return tr("Found (g/L)");
+    case Recovery:
+        return tr("Recovery (%)");
+    default:
+        return {};
+    }
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QTableView>
+
+namespace plateau::ui {
+
+class Theme;
+
+/// A table to read and choose from. Columns are as wide as they need up to a limit; one of them takes what
+/// room is left. What does not fit ends in an ellipsis and is the tool tip. Tab leaves the table.
+class Table : public QTableView
+{
+    Q_OBJECT
+
+public:
+    Table(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
+          const QString &objectName, QWidget *parent = nullptr);
+
+    void setFlexibleColumn(int column);
+    /// Measures the columns anew; to be called when their contents changed for good.
+    void fit();
+
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+    bool viewportEvent(QEvent *event) override;
+
+private:
+    void flex();
+    int charactersWide(int count) const;
+
+    int m_flexible = 0;
+};
+
+} // namespace plateau::ui
