@@ -146,12 +146,13 @@ const char *const tables[] = {
         person TEXT NOT NULL CHECK (trim(person, @BLANKS) <> ''),
         at_utc TEXT NOT NULL CHECK (at_utc @UTC),
         at_offset_min INTEGER NOT NULL CHECK (at_offset_min @OFFSET),
-        corrects INTEGER UNIQUE REFERENCES reading (id),
+        corrects INTEGER REFERENCES reading (id),
         reason TEXT NOT NULL,
         CHECK ((points = 0) = (absorbance IS NOT NULL)),
         CHECK ((corrects IS NOT NULL) = (trim(reason, @BLANKS) <> ''))
     ) STRICT)",
     "CREATE UNIQUE INDEX reading_first ON reading (tube, name) WHERE corrects IS NULL",
+    "CREATE UNIQUE INDEX reading_corrected_once ON reading (corrects) WHERE corrects IS NOT NULL",
     "CREATE INDEX reading_of_tube ON reading (tube)",
 
     R"(CREATE TABLE reading_point (

@@ -43,15 +43,21 @@ private:
     Database &m_database;
 };
 
-void requireSound(const Database &database, const std::vector<Finding> &findings)
+void requireSound(const std::vector<Finding> &findings)
 {
     if (!findings.empty())
-        throw Failure(
-            Failure::Kind::Damaged,
-            Sentence::tr("The notebook %1 was not brought up to date, since it would not have been sound "
-                         "afterwards; it is as it was.")
-                .arg(QDir::toNativeSeparators(database.path())),
-            findingLines(findings));
+        throw Failure(Failure::Kind::Damaged, Sentence::tr("It would not have been sound afterwards."),
+                      findingLines(findings));
+}
+
+Failure notBroughtTo(const SchemaStep &step, const QString &path, const Failure &cause)
+{
+    return Failure(
+        cause.kind(),
+        Sentence::tr("The notebook %1 could not be brought to schema %2 (%3) and is as it was before that "
+                     "step; see that the disk has room, and keep the copy made before.")
+            .arg(QDir::toNativeSeparators(path), QString::number(step.number), step.description),
+        cause.sentence() + u'\n' + cause.details());
 }
 
 void applyStep(Database &database, const SchemaStep &step, const Layout &layout,
@@ -65,7 +71,7 @@ void applyStep(Database &database, const SchemaStep &step, const Layout &layout,
     if (first)
         database.execute(u"PRAGMA application_id=%1"_s.arg(applicationId));
     database.execute(u"PRAGMA user_version=%1"_s.arg(step.number));
-    requireSound(database, fileFindings(database));
+    requireSound(fileFindings(database));
     // Its own number, so that the audit head of one notebook is never that of another.
     act.note(first ? u"notebook %1"_s.arg(QUuid::createUuid().toString(QUuid::WithoutBraces))
                    : u"schema %1: %2"_s.arg(step.number).arg(step.description));
@@ -100,7 +106,11 @@ void migrate(Database &database, const std::vector<SchemaStep> &steps, const Sur
             continue;
         const Layout layout = layoutAfter(steps, step.number);
         const WithoutForeignKeys off(database);
-        applyStep(database, step, layout, surroundings);
+        try {
+            applyStep(database, step, layout, surroundings);
+        } catch (const Failure &failure) {
+            throw notBroughtTo(step, database.path(), failure);
+        }
     }
 }
 

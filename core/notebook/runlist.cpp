@@ -12,109 +12,119 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-// Nothing for all runs.
-using Which = std::optional<qint64>;
-
-std::map<qint64, QStringList> samplesByRun(const Database &database, const Which &which)
-{
-    Statement query(database,
-                    u"SELECT run, name FROM sample WHERE run = coalesce(?, run) ORDER BY run, position"_s);
-    query.run(which);
-    std::map<qint64, QStringList> samples;
-    while (query.next())
-        samples[query.integer(0)].append(query.text(1));
-    return samples;
-}
-
-struct Standing {
-    RunState state = RunState::OnBench;
-    QString person;
-    QDateTime at;
-};
-
-// A run that is not among them is on the bench.
-std::map<qint64, Standing> standingByRun(const Database &database, const Which &which)
-{
-    Statement query(database,
-                    u"SELECT run, kind, person, at_utc, at_offset_min FROM decision WHERE run = coalesce(?, "
-                    "run) AND id NOT IN (SELECT decision FROM reopening)"_s);
-    query.run(which);
-    std::map<qint64, Standing> standing;
-    while (query.next()) {
-        const bool accepted = decisionKindOf(query.text(1)) == DecisionKind::Accepted;
-        standing[query.integer(0)] = {accepted ? RunState::Accepted : RunState::Rejected, query.text(2),
-                                      query.time(3)};
-    }
-    return standing;
-}
-
-/// The methods of the list, each read once.
-class Methods
+/// Reads the list in a few passes over the tables, not one for each run: a notebook grows for years.
+class RunList
 {
 public:
-    explicit Methods(const Database &database)
+    /// which: nothing for all runs.
+    RunList(const Database &database, std::optional<RunId> which)
         : m_database(database)
+        , m_which(which)
     {
     }
-    const assay::Method &at(qint64 row)
+
+    std::vector<RunSummary> load()
+    {
+        loadGeneral();
+        loadSamples();
+        loadTubes();
+        loadReadings();
+        loadStanding();
+        std::vector<RunSummary> list;
+        for (auto run = m_runs.rbegin(); run != m_runs.rend(); ++run)
+            list.push_back(std::move(run->second));
+        return list;
+    }
+
+private:
+    /// Hands each row to use. %1 in the query is where the condition on the run goes.
+    template <class Use> void read(const QString &query, const QString &runColumn, Use use) const
+    {
+        Statement rows(m_database, query.arg(m_which ? runColumn + u" = ?"_s : u"true"_s));
+        if (m_which)
+            rows.run(m_which->value);
+        else
+            rows.run();
+        while (rows.next())
+            use(rows);
+    }
+
+    void loadGeneral()
+    {
+        read(u"SELECT id, title, method, created_utc, created_offset_min FROM run WHERE %1"_s, u"id"_s,
+             [this](const Statement &row) {
+                 const assay::Method &method = methodAt(row.integer(2));
+                 RunSummary &summary = m_runs[row.integer(0)];
+                 summary.id = {row.integer(0)};
+                 summary.title = row.text(1);
+                 summary.methodId = method.id;
+                 summary.methodName = method.name;
+                 summary.methodVersion = method.version;
+                 summary.createdAt = row.time(3);
+                 summary.readingsPlanned = int(assay::readingsInOrder(method).size()); // of one tube
+             });
+    }
+
+    void loadSamples()
+    {
+        read(u"SELECT run, name FROM sample WHERE %1 ORDER BY run, position"_s, u"run"_s,
+             [this](const Statement &row) { m_runs[row.integer(0)].samples.append(row.text(1)); });
+    }
+
+    void loadTubes()
+    {
+        read(u"SELECT run, count(*) FROM tube WHERE %1 GROUP BY run"_s, u"run"_s,
+             [this](const Statement &row) {
+                 RunSummary &summary = m_runs[row.integer(0)];
+                 summary.tubes = int(row.integer(1));
+                 summary.readingsPlanned *= summary.tubes;
+             });
+    }
+
+    void loadReadings()
+    {
+        read(u"SELECT tube.run, count(*) FROM tube JOIN reading ON reading.tube = tube.id "
+             "WHERE reading.corrects IS NULL AND %1 GROUP BY tube.run"_s,
+             u"tube.run"_s,
+             [this](const Statement &row) { m_runs[row.integer(0)].readingsTaken = int(row.integer(1)); });
+    }
+
+    void loadStanding()
+    {
+        read(u"SELECT run, kind, person, at_utc, at_offset_min FROM decision "
+             "WHERE id NOT IN (SELECT decision FROM reopening) AND %1"_s,
+             u"run"_s, [this](const Statement &row) {
+                 RunSummary &summary = m_runs[row.integer(0)];
+                 const bool accepted = decisionKindOf(row.text(1)) == DecisionKind::Accepted;
+                 summary.state = accepted ? RunState::Accepted : RunState::Rejected;
+                 summary.decidedBy = row.text(2);
+                 summary.decidedAt = row.time(3);
+             });
+    }
+
+    const assay::Method &methodAt(qint64 row)
     {
         const auto found = m_methods.find(row);
         return found != m_methods.end() ? found->second
                                         : m_methods.emplace(row, loadMethod(m_database, row)).first->second;
     }
 
-private:
     const Database &m_database;
+    std::optional<RunId> m_which;
+    std::map<qint64, RunSummary> m_runs;
     std::map<qint64, assay::Method> m_methods;
 };
-
-std::vector<RunSummary> summaries(const Database &database, const Which &which)
-{
-    const std::map<qint64, QStringList> samples = samplesByRun(database, which);
-    const std::map<qint64, Standing> standing = standingByRun(database, which);
-    Methods methods(database);
-    Statement query(database, u"SELECT run.id, title, method, created_utc, created_offset_min, "
-                              "(SELECT count(*) FROM tube WHERE tube.run = run.id), "
-                              "(SELECT count(*) FROM reading JOIN tube ON tube.id = reading.tube "
-                              "WHERE tube.run = run.id AND corrects IS NULL) "
-                              "FROM run WHERE run.id = coalesce(?, run.id) ORDER BY run.id DESC"_s);
-    query.run(which);
-    std::vector<RunSummary> list;
-    while (query.next()) {
-        const qint64 id = query.integer(0);
-        const assay::Method &method = methods.at(query.integer(2));
-        RunSummary summary;
-        summary.id = {id};
-        summary.title = query.text(1);
-        summary.methodId = method.id;
-        summary.methodName = method.name;
-        summary.methodVersion = method.version;
-        summary.createdAt = query.time(3);
-        if (const auto found = standing.find(id); found != standing.end()) {
-            summary.state = found->second.state;
-            summary.decidedBy = found->second.person;
-            summary.decidedAt = found->second.at;
-        }
-        if (const auto found = samples.find(id); found != samples.end())
-            summary.samples = found->second;
-        summary.tubes = int(query.integer(5));
-        summary.readingsTaken = int(query.integer(6));
-        summary.readingsPlanned = summary.tubes * int(assay::readingsInOrder(method).size());
-        list.push_back(summary);
-    }
-    return list;
-}
 
 } // namespace
 
 std::vector<RunSummary> loadSummaries(const Database &database)
 {
-    return summaries(database, std::nullopt);
+    return RunList(database, std::nullopt).load();
 }
 
 RunSummary loadSummary(const Database &database, RunId run)
 {
-    const std::vector<RunSummary> list = summaries(database, run.value);
+    const std::vector<RunSummary> list = RunList(database, run).load();
     if (list.empty())
         throw noSuchRun(run);
     return list.front();

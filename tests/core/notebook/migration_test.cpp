@@ -148,7 +148,7 @@ TEST_F(MigrationTest, FailingStepLeavesTheFileAsItWas)
 TEST_F(MigrationTest, StepBeforeTheFailingOneStays)
 {
     makeFilledFile();
-    failureOf([&] { openWith(stepsAnd({addColumn, {u"nonsense"_s}})); });
+    failureOf([&] { openWith(stepsAnd({addColumn, {u"CREATE UNIQUE INDEX one ON tube (role)"_s}})); });
     EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now() + 1);
     const auto database = openWith(stepsAnd({addColumn, rebuild}));
     EXPECT_EQ(schemaVersion(*database), now() + 2);

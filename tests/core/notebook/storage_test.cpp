@@ -63,6 +63,29 @@ private:
     void (*m_handler)(int) = nullptr;
 };
 
+/// A file system of one megabyte in the folder while this lives; mounting needs the right to.
+class SmallFileSystem
+{
+public:
+    explicit SmallFileSystem(const QString &folder)
+        : m_folder(QFile::encodeName(folder))
+    {
+        EXPECT_TRUE(QDir().mkpath(folder));
+        m_mounted = ::mount("none", m_folder.constData(), "tmpfs", 0, "size=1m") == 0;
+    }
+    ~SmallFileSystem()
+    {
+        if (m_mounted) {
+            EXPECT_EQ(::umount(m_folder.constData()), 0);
+        }
+    }
+    bool isMounted() const { return m_mounted; }
+
+private:
+    QByteArray m_folder;
+    bool m_mounted = false;
+};
+
 } // namespace
 
 /// Where the storage fails: one sentence, and nothing stored of the step.
@@ -177,10 +200,9 @@ TEST_F(StorageTest, DiskTooSmallForANewNotebookIsLeftClean)
 
 TEST_F(StorageTest, FullFileSystemStoresNothing)
 {
-    const QByteArray folder = QFile::encodeName(m_folder.filePath(u"small"_s));
-    ASSERT_TRUE(QDir().mkpath(QFile::decodeName(folder)));
-    if (::mount("none", folder.constData(), "tmpfs", 0, "size=1m") != 0)
-        GTEST_SKIP() << "mounting a small file system needs the right to";
+    const SmallFileSystem small(m_folder.filePath(u"small"_s));
+    if (!small.isMounted())
+        GTEST_SKIP() << "no right to mount a small file system; the other tests limit sizes instead";
     const QString path = m_folder.filePath(u"small/notebook.plateau"_s);
     {
         const auto notebook = Notebook::create(path, surroundings());
@@ -196,7 +218,6 @@ TEST_F(StorageTest, FullFileSystemStoresNothing)
         EXPECT_THAT(notebook->verify().findings, IsEmpty());
     }
     EXPECT_THAT(Notebook::open(path)->verify().findings, IsEmpty());
-    EXPECT_EQ(::umount(folder.constData()), 0);
 }
 
 TEST_F(StorageTest, FailureHalfWayThroughAnActLeavesNothingOfIt)
