@@ -51,7 +51,7 @@ QModelIndex DestinationsModel::notebookIndex() const
 
 QVariant DestinationsModel::data(const QModelIndex &index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return {};
     const Destination &destination = row(index.row());
     const bool heading = destination.kind == Destination::Kind::Heading;
@@ -79,7 +79,7 @@ QVariant DestinationsModel::data(const QModelIndex &index, int role) const
 
 Qt::ItemFlags DestinationsModel::flags(const QModelIndex &index) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) ||
+    if (!index.isValid() ||
         row(index.row()).kind == Destination::Kind::Heading)
         return Qt::NoItemFlags;
     return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;

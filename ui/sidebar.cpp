@@ -34,6 +34,7 @@ SideBar::SideBar(const Theme &theme, BenchSession &session, QWidget *parent)
     connect(m_list, &QListView::clicked, this, &SideBar::choose);
     connect(m_person, &QLineEdit::editingFinished, this, &SideBar::takePerson);
     connect(m_person, &QLineEdit::returnPressed, this, [this] {
+        takePerson(); // editingFinished comes only after this
         if (m_before && !m_session.person().isEmpty())
             m_before->setFocus();
         m_before = nullptr;

@@ -27,6 +27,9 @@ void failOnModelTester(QtMsgType type, const QMessageLogContext &context, const 
 /// A fixed style and font, so that sizes do not depend on the desktop the tests happen to run on.
 int main(int argc, char **argv)
 {
+    // Where nothing else is asked for, no display is needed: not for listing the tests while building either.
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
     QApplication application(argc, argv);
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 10));

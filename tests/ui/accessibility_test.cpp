@@ -3,6 +3,7 @@
 #include "tests/ui/bench.h"
 
 #include <QAbstractButton>
+#include <QAbstractItemView>
 #include <QAccessible>
 #include <QAction>
 #include <QApplication>

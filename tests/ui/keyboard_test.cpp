@@ -1,12 +1,15 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+#include "ui/shared/problemlist.h"
 
 #include <QAction>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTableView>
 #include <QTextBrowser>
+
+#include <functional>
 
 using namespace Qt::StringLiterals;
 
@@ -17,6 +20,8 @@ namespace {
 class Keyboard : public WindowBench
 {
 protected:
+    /// A button that is pressed by its letter is shown going down and up before it acts.
+    static bool waitFor(const std::function<bool()> &happened) { return QTest::qWaitFor(happened); }
     void giveName()
     {
         press(Qt::Key_P, Qt::AltModifier);
@@ -56,6 +61,8 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
     type(u"50"_s);
     press(Qt::Key_Return);
     tabTo(u"putOnBench"_s);
+    EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 0)
+        << find<ui::ProblemList>(u"newRunProblems"_s)->model()->index(0, 0).data().toString().toStdString();
     press(Qt::Key_Return);
 
     EXPECT_EQ(labelText(u"nextAction"_s), u"rack A, tube 1: key A1"_s);
@@ -75,11 +82,11 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
     // Net signals 0.510 - 0.010 and 0.512 - 0.010, mean 0.501, x 0.33651 g/L x 10.
     const auto *results = find<QTableView>(u"results"_s);
     EXPECT_TRUE(results->model()->index(0, 2).data().toString().startsWith(u"1.68"_s));
-    EXPECT_TRUE(find<QTextBrowser>(u"working"_s)->toPlainText().contains(u"0.630"_s));
+    EXPECT_TRUE(find<QTextBrowser>(u"working"_s)->toPlainText().contains(u"0.63 - 0.12"_s));
     press(Qt::Key_A, Qt::AltModifier);
 
     ASSERT_EQ(book->runs().size(), 1U);
-    EXPECT_EQ(book->runs()[0].state, notebook::RunState::Accepted);
+    ASSERT_TRUE(waitFor([&] { return book->runs()[0].state == notebook::RunState::Accepted; }));
     EXPECT_EQ(book->runs()[0].decidedBy, u"R. Okafor"_s);
     const notebook::StoredRun stored = book->load(book->runs()[0].id);
     EXPECT_EQ(stored.readings.size(), 8U);
@@ -122,12 +129,26 @@ TEST_F(Keyboard, AReadingThatCannotBeRightIsAskedAboutFirst)
     openWindow();
     giveName();
     press(Qt::Key_G, Qt::ControlModifier);
-    keyReading(u"512"_s);
+    keyReading(u"5,12"_s);
     EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
     EXPECT_TRUE(noticeText().contains(u"Enter again"_s)) << noticeText().toStdString();
     press(Qt::Key_Return);
     ASSERT_EQ(book->load(book->runs()[0].id).readings.size(), 1U);
-    EXPECT_EQ(std::get<double>(book->load(book->runs()[0].id).readings[0].value), 512.0);
+    EXPECT_EQ(std::get<double>(book->load(book->runs()[0].id).readings[0].value), 5.12);
+}
+
+TEST_F(Keyboard, WhatTheNotebookRefusesStaysInTheField)
+{
+    addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_G, Qt::ControlModifier);
+    keyReading(u"512"_s);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
+    EXPECT_FALSE(noticeText().isEmpty());
+    EXPECT_EQ(find<QLineEdit>(u"readingEntry"_s)->text(), u"512"_s);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s);
 }
 
 TEST_F(Keyboard, NothingIsStoredBeforeSomebodyGaveAName)
@@ -240,12 +261,13 @@ TEST_F(Keyboard, AcceptingAFailedRunNeedsAReason)
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"verdict"_s), u"1 of 1 to repeat"_s);
     press(Qt::Key_A, Qt::AltModifier);
+    ASSERT_TRUE(waitFor([this] { return !noticeText().isEmpty(); }))
+        << "the notebook's own sentence stands in the page";
     EXPECT_EQ(book->load(id).summary.state, notebook::RunState::OnBench);
-    EXPECT_FALSE(noticeText().isEmpty()) << "the notebook's own sentence stands in the page";
     ASSERT_EQ(focusName(), u"decisionReason"_s);
     type(u"screening only"_s);
     press(Qt::Key_A, Qt::AltModifier);
-    EXPECT_EQ(book->load(id).summary.state, notebook::RunState::Accepted);
+    ASSERT_TRUE(waitFor([&] { return book->load(id).summary.state == notebook::RunState::Accepted; }));
     EXPECT_EQ(book->load(id).decisions.back().reason, u"screening only"_s);
 }
 

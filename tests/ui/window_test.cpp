@@ -140,7 +140,7 @@ TEST_F(Window, ADecidedRunIsLockedAndShowsItsDecision)
         for (const QWidget *widget : window->findChildren<QWidget *>(name))
             EXPECT_FALSE(widget->isVisible()) << name.toStdString();
     }
-    EXPECT_TRUE(find<QTextBrowser>(u"working"_s)->toPlainText().contains(u"0.610"_s));
+    EXPECT_TRUE(find<QTextBrowser>(u"working"_s)->toPlainText().contains(u"0.61 - 0.1"_s));
 }
 
 TEST_F(Window, PuttingARunBackNeedsAReason)
@@ -162,7 +162,11 @@ TEST_F(Window, PuttingARunBackNeedsAReason)
     press(Qt::Key_Return);
     EXPECT_EQ(book->load(id).summary.state, notebook::RunState::OnBench);
     EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack A"_s);
-    EXPECT_EQ(book->load(id).decisions.size(), 1U) << "the decision stays readable";
+    const auto *decisions = find<ui::SentenceList>(u"decisions"_s);
+    ASSERT_EQ(decisions->model()->rowCount(), 2) << "the decision stays readable";
+    EXPECT_TRUE(decisions->model()->index(0, 0).data().toString().startsWith(u"Rejected by M. Lindqvist"_s));
+    EXPECT_TRUE(decisions->model()->index(1, 0).data().toString().startsWith(
+        u"Put back on the bench by R. Okafor"_s));
 }
 
 TEST_F(Window, ACopyOfTheRunReadsBackAsTheSameRun)

@@ -95,7 +95,7 @@ void ReadingsModel::touch()
 
 std::optional<Place> ReadingsModel::placeOf(const QModelIndex &index) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return std::nullopt;
     const Column &column = m_columns[static_cast<std::size_t>(index.column())];
     if (column.kind != Kind::Reading)
@@ -146,7 +146,7 @@ QString ReadingsModel::text(int tube, const Column &column) const
         return contentsText(m_stored.run, tube);
     case Kind::Reading:
         if (isKeyed(tube, column) && m_typed)
-            return tr("%1 typed").arg(readingText(*m_typed));
+            return readingText(*m_typed);
         return readingCell({tube, column.id});
     case Kind::Net:
         if (const auto *value = valueOf(m_evaluation, tube, column.id); value && value->netSignal)
@@ -162,7 +162,7 @@ QString ReadingsModel::text(int tube, const Column &column) const
 
 QVariant ReadingsModel::data(const QModelIndex &index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return {};
     const Column &column = m_columns[static_cast<std::size_t>(index.column())];
     switch (role) {

@@ -56,10 +56,13 @@ void ReadPage::build()
     m_resultsTable->setColumnHidden(ResultsModel::Spread, true);
     m_table->setFlexibleColumn(ReadingsModel::contentsColumn);
 
-    auto *left = new QSplitter(Qt::Vertical, this);
-    left->addWidget(m_panel);
-    left->addWidget(m_table);
-    left->setStretchFactor(1, 1);
+    // No splitter here: it would not grow the panel for a sentence that takes a second line.
+    auto *left = new QWidget(this);
+    auto *leftLayout = new QVBoxLayout(left);
+    leftLayout->setContentsMargins({});
+    leftLayout->setSpacing(m_theme.gap());
+    leftLayout->addWidget(m_panel);
+    leftLayout->addWidget(m_table, 1);
     auto *right = new QSplitter(Qt::Vertical, this);
     right->addWidget(m_resultsTable);
     right->addWidget(m_failures);
@@ -70,7 +73,7 @@ void ReadPage::build()
     both->addWidget(right);
     both->setStretchFactor(0, 3);
     both->setStretchFactor(1, 2);
-    for (QSplitter *splitter : {left, right, both})
+    for (QSplitter *splitter : {right, both})
         splitter->setChildrenCollapsible(false);
 
     auto *layout = new QVBoxLayout(this);
@@ -219,6 +222,7 @@ void ReadPage::onRackChanged(notebook::RunId id)
     if (id != m_id || !rack())
         return;
     m_readings->show(rack()->stored, rack()->evaluation);
+    m_table->fit();
     updatePreview();
 }
 

@@ -56,7 +56,7 @@ int RecoveriesModel::columnCount(const QModelIndex &parent) const
 
 QVariant RecoveriesModel::data(const QModelIndex &index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return {};
     if (role == Qt::TextAlignmentRole && index.column() >= Expected)
         return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);

@@ -54,7 +54,7 @@ QString ResultsModel::text(const evaluation::Result &result, int column) const
 
 QVariant ResultsModel::data(const QModelIndex &index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return {};
     const evaluation::Result &result = row(index.row());
     switch (role) {

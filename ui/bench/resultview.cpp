@@ -3,6 +3,7 @@
 #include "ui/bench/resultview.h"
 
 #include "core/evaluation/format.h"
+#include "ui/bench/decisiontext.h"
 #include "ui/bench/recoveriesmodel.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/verdicts.h"
@@ -52,6 +53,8 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
+    m_decisions = new SentenceList(theme, tr("Decisions"), u"decisions"_s, this);
+    layout->addWidget(m_decisions);
     layout->addWidget(buildVerdict());
     layout->addWidget(both, 1);
     connect(m_resultsTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
@@ -99,6 +102,7 @@ QWidget *ResultView::buildDetails()
     auto *tabs = new QTabWidget(this);
     tabs->setObjectName(u"details"_s);
     tabs->setAccessibleName(tr("Details of the chosen result"));
+    tabs->setUsesScrollButtons(false);
     tabs->addTab(m_working, tr("&Calculation"));
     tabs->addTab(m_budget, tr("&Uncertainty"));
     tabs->addTab(m_recoveriesTable, tr("Recover&ies"));
@@ -120,6 +124,15 @@ void ResultView::dress()
     chooseResult(m_resultsTable->currentIndex().row());
 }
 
+void ResultView::showDecisions()
+{
+    std::vector<Sentence> decisions = decisionSentences(m_stored);
+    const int lines = std::min(3, static_cast<int>(decisions.size()));
+    m_decisions->setVisible(lines > 0);
+    m_decisions->setMaximumHeight(m_theme.target() * lines + 2 * m_theme.gap());
+    m_decisions->setSentences(std::move(decisions));
+}
+
 void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
 {
     const bool another = stored.summary.id != m_stored.summary.id;
@@ -128,6 +141,7 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_results->show(stored.method, evaluation);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, stored.method.measurands.size() < 2);
     m_checks->setSentences(checkSentences(evaluation));
+    showDecisions();
     m_recoveries->show(stored.method, evaluation);
     m_recoveriesTable->fit();
     if (another || !m_resultsTable->currentIndex().isValid())

@@ -19,8 +19,9 @@ class SentenceList;
 class Table;
 class Theme;
 
-/// A run's results to read: verdict first, then results, checks and recoveries, and for the chosen result the
-/// calculation and its uncertainty budget; all readings with their history. Changes nothing.
+/// A run's results to read: what was decided about it, the verdict, then results, checks and recoveries, and
+/// for the chosen result the calculation and its uncertainty budget; all readings with their history. Changes
+/// nothing.
 class ResultView : public QWidget
 {
     Q_OBJECT
@@ -37,6 +38,7 @@ private:
     QWidget *buildDetails();
     void chooseResult(int row);
     void showBudget(const evaluation::Result &result);
+    void showDecisions();
     void dress();
 
     const Theme &m_theme;
@@ -45,6 +47,7 @@ private:
     QWidget *m_verdictBand = nullptr;
     QLabel *m_verdictShape = nullptr;
     QLabel *m_verdictText = nullptr;
+    SentenceList *m_decisions = nullptr;
     Table *m_resultsTable = nullptr;
     SentenceList *m_checks = nullptr;
     Table *m_recoveriesTable = nullptr;

@@ -123,7 +123,7 @@ QString SamplesModel::factorText(const SampleDraft &sample) const
 
 QVariant SamplesModel::data(const QModelIndex &index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return {};
     SampleDraft sample = row(index.row());
     const Column &column = m_columns[static_cast<std::size_t>(index.column())];
@@ -145,7 +145,7 @@ QVariant SamplesModel::data(const QModelIndex &index, int role) const
 
 bool SamplesModel::setData(const QModelIndex &index, const QVariant &value, int role)
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return false;
     const Column &column = m_columns[static_cast<std::size_t>(index.column())];
     std::vector<SampleDraft> fresh = rows();
@@ -164,7 +164,7 @@ bool SamplesModel::setData(const QModelIndex &index, const QVariant &value, int 
 
 Qt::ItemFlags SamplesModel::flags(const QModelIndex &index) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return Qt::NoItemFlags;
     const Qt::ItemFlags usual = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
     switch (m_columns[static_cast<std::size_t>(index.column())].kind) {

@@ -37,8 +37,6 @@ State stateOf(const Check &check)
 {
     if (check.passed)
         return State::Good;
-    if (isMissing(check))
-        return State::Pending;
     return check.advice ? State::Attention : State::Bad;
 }
 
@@ -72,7 +70,7 @@ std::vector<Sentence> passedOnce(const std::vector<Check> &checks)
 Sentence verdictOf(const evaluation::Result &result)
 {
     if (std::any_of(result.checks.begin(), result.checks.end(), isMissing) || !result.value)
-        return {State::Pending, Words::tr("waiting for readings")};
+        return {State::Pending, Words::tr("waiting")};
     switch (result.verdict) {
     case evaluation::Verdict::Reportable:
         return {State::Good, Words::tr("reportable")};
@@ -125,12 +123,17 @@ Sentence overallVerdict(const evaluation::Evaluation &evaluation)
 std::vector<Sentence> checkSentences(const evaluation::Evaluation &evaluation)
 {
     std::vector<Sentence> sentences;
-    for (const auto which : {isFault, isMissing}) {
-        for (const Check &check : evaluation.checks) {
-            if (which(check))
-                sentences.push_back({stateOf(check), scoped(check)});
-        }
+    QStringList incomplete;
+    for (const Check &check : evaluation.checks) {
+        if (isFault(check))
+            sentences.push_back({stateOf(check), scoped(check)});
+        else if (isMissing(check))
+            incomplete << evaluation::scopeWord(check.scope);
     }
+    incomplete.removeDuplicates();
+    if (!incomplete.isEmpty())
+        sentences.push_back(
+            {State::Pending, Words::tr("Readings are missing of: %1.").arg(incomplete.join(u"; "_s))});
     const std::vector<Sentence> passed = passedOnce(evaluation.checks);
     sentences.insert(sentences.end(), passed.begin(), passed.end());
     return sentences;

@@ -12,7 +12,7 @@ namespace plateau::ui {
 /// What an evaluation says, as sentences with their states. Words only: every number and every judgement is
 /// the evaluation's.
 
-/// "reportable", "repeat", "investigate", or "waiting for readings" while one of the result's is missing.
+/// "reportable", "repeat", "investigate", or "waiting" while one of the result's is missing.
 Sentence verdictOf(const evaluation::Result &result);
 /// "4.82 ± 0.11 g/L"; a dash while there is no value.
 QString resultText(const evaluation::Result &result);

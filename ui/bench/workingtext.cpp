@@ -31,6 +31,21 @@ bool isCorrected(const notebook::StoredRun &stored, const notebook::StoredReadin
                        [&reading](const auto &other) { return other.corrects == reading.id; });
 }
 
+/// The formula in the muted colour above its numbers, as it would be written by hand.
+QString workingRow(const Theme &theme, const evaluation::WorkingLine &line)
+{
+    QStringList written;
+    if (!line.formula.isEmpty())
+        written << u"<span style='color: %1'>%2</span>"_s.arg(theme.mutedText().name(),
+                                                              line.formula.toHtmlEscaped());
+    if (!line.numbers.isEmpty())
+        written << line.numbers.toHtmlEscaped();
+    return u"<tr><td width='32%' style='padding: 2px 10px 2px 0'>%1</td><td style='padding: 2px 10px 2px "
+           u"0'>%2</td>"
+           "<td width='20%' align='right'><b>%3</b></td></tr>"_s.arg(
+               line.what.toHtmlEscaped(), written.join(u"<br>"_s), line.value.toHtmlEscaped());
+}
+
 QString headerRow(const QStringList &titles)
 {
     QString row = u"<tr>"_s;
@@ -58,20 +73,10 @@ QString workingHtml(const Theme &theme, const std::vector<evaluation::WorkingSec
 {
     QString html;
     for (const evaluation::WorkingSection &section : sections) {
-        html += u"<h4 style='margin: 8px 0 2px 0'>%1</h4><table cellspacing='0' width='100%'>"_s.arg(
-            section.title.toHtmlEscaped());
-        for (const evaluation::WorkingLine &line : section.lines) {
-            // The formula in the muted colour above its numbers, as it would be written by hand.
-            const QString formula = line.formula.isEmpty()
-                                        ? QString()
-                                        : u"<span style='color: %1'>%2</span><br>"_s.arg(
-                                              theme.mutedText().name(), line.formula.toHtmlEscaped());
-            html += u"<tr><td width='32%' style='padding: 2px 10px 2px 0'>%1</td><td style='padding: 2px "
-                    u"10px 2px 0'>%2%3</td>"
-                    "<td width='20%' align='right'><b>%4</b></td></tr>"_s.arg(
-                        line.what.toHtmlEscaped(), formula, line.numbers.toHtmlEscaped(),
-                        line.value.toHtmlEscaped());
-        }
+        html += u"<h4 style='margin: 8px 0 2px 0'>%1</h4>"_s.arg(section.title.toHtmlEscaped());
+        html += u"<table cellspacing='0' width='100%'>"_s;
+        for (const evaluation::WorkingLine &line : section.lines)
+            html += workingRow(theme, line);
         html += u"</table>"_s;
     }
     return html;

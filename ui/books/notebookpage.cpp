@@ -54,6 +54,7 @@ QWidget *NotebookPage::buildList()
     m_table = new Table(m_theme, m_filter, tr("Runs"), u"runs"_s, page);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(RunsModel::Title);
+    m_table->setLimit(24);
     m_empty = plainLabel({}, page);
     m_empty->setObjectName(u"notebookEmpty"_s);
     m_empty->setFont(m_theme.large());

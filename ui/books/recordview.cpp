@@ -8,7 +8,6 @@
 #include "ui/books/runsmodel.h"
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/guard.h"
-#include "ui/shared/sentencelist.h"
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
@@ -27,14 +26,12 @@ RecordView::RecordView(const Theme &theme, BenchSession &session, QWidget *paren
     , m_session(session)
     , m_title(new ElidingLabel(this))
     , m_subtitle(new ElidingLabel(this))
-    , m_decisions(new SentenceList(theme, tr("Decisions"), u"decisions"_s, this))
     , m_notice(new Notice(theme, this))
     , m_view(new ResultView(theme, this))
 {
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(buildHeader());
-    layout->addWidget(m_decisions);
     layout->addWidget(m_notice);
     layout->addWidget(m_view, 1);
     layout->addWidget(buildFooter());
@@ -69,7 +66,7 @@ QWidget *RecordView::buildFooter()
     m_reason->setMinimumHeight(m_theme.target());
     auto *caption = new QLabel(tr("Locked. R&eason to put it back on the bench"), m_lockRow);
     caption->setBuddy(m_reason);
-    auto *putBackButton = button(m_theme, tr("P&ut back on the bench"), u"reopenRun"_s, m_lockRow);
+    auto *putBackButton = button(m_theme, tr("Put bac&k on the bench"), u"reopenRun"_s, m_lockRow);
     connect(putBackButton, &QPushButton::clicked, this, &RecordView::putBack);
     connect(m_reason, &QLineEdit::returnPressed, this, &RecordView::putBack);
     auto *layout = new QHBoxLayout(m_lockRow);
@@ -104,19 +101,6 @@ void RecordView::fill()
                             .arg(momentText(summary.createdAt), stateText(summary.state)));
     m_toRack->setVisible(onBench);
     m_lockRow->setVisible(!onBench);
-
-    std::vector<Sentence> decisions;
-    for (const notebook::Decision &decision : m_stored.decisions) {
-        const bool accepted = decision.kind == notebook::DecisionKind::Accepted;
-        const QString what = accepted ? tr("Accepted by %1, %2") : tr("Rejected by %1, %2");
-        const QString line = what.arg(decision.person, momentText(decision.at));
-        decisions.push_back({accepted ? State::Good : State::Bad,
-                             decision.reason.isEmpty() ? line : tr("%1: %2").arg(line, decision.reason)});
-    }
-    m_decisions->setVisible(!decisions.empty());
-    m_decisions->setMaximumHeight(m_theme.target() * std::min(3, static_cast<int>(decisions.size())) +
-                                  2 * m_theme.gap());
-    m_decisions->setSentences(std::move(decisions));
 
     const evaluation::Evaluation evaluation = evaluation::evaluate(m_stored.method, m_stored.run);
     m_view->show(m_stored, evaluation);

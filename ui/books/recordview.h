@@ -15,7 +15,6 @@ namespace plateau::ui {
 class BenchSession;
 class Notice;
 class ResultView;
-class SentenceList;
 class Theme;
 
 /// One run of the notebook as it was: its decisions, results and readings. A decided run is locked; it can be
@@ -51,7 +50,6 @@ private:
     BenchSession &m_session;
     QLabel *m_title;
     QLabel *m_subtitle;
-    SentenceList *m_decisions;
     Notice *m_notice;
     ResultView *m_view;
     QWidget *m_lockRow = nullptr;

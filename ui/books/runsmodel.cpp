@@ -117,8 +117,7 @@ QString RunsModel::text(const notebook::RunSummary &run, int column) const
     case Decision:
         return stateText(run.state);
     case DecidedBy:
-        return run.decidedBy.isEmpty() ? QString()
-                                       : tr("%1, %2").arg(run.decidedBy, momentText(run.decidedAt));
+        return run.decidedBy;
     default:
         return {};
     }
@@ -126,7 +125,7 @@ QString RunsModel::text(const notebook::RunSummary &run, int column) const
 
 QVariant RunsModel::data(const QModelIndex &index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return {};
     const bool number = index.column() == Tubes || index.column() == Readings;
     switch (role) {

@@ -75,7 +75,7 @@ SentenceModel::SentenceModel(const Theme &theme, QObject *parent)
 
 QVariant SentenceModel::data(const QModelIndex &index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+    if (!index.isValid())
         return {};
     const Sentence &sentence = row(index.row());
     if (role == Qt::DisplayRole)

@@ -45,11 +45,16 @@ void Table::setFlexibleColumn(int column)
     m_flexible = column;
 }
 
+void Table::setLimit(int characters)
+{
+    m_limit = characters;
+}
+
 void Table::fit()
 {
     resizeColumnsToContents();
     for (int column = 0; column < model()->columnCount(); ++column)
-        setColumnWidth(column, std::min(columnWidth(column) + charactersWide(1), charactersWide(34)));
+        setColumnWidth(column, std::min(columnWidth(column) + charactersWide(1), charactersWide(m_limit)));
     flex();
 }
 

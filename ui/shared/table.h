@@ -19,6 +19,8 @@ public:
           const QString &objectName, QWidget *parent = nullptr);
 
     void setFlexibleColumn(int column);
+    /// Widest that another column may be, in characters.
+    void setLimit(int characters);
     /// Measures the columns anew; to be called when their contents changed for good.
     void fit();
 
@@ -31,6 +33,7 @@ private:
     int charactersWide(int count) const;
 
     int m_flexible = 0;
+    int m_limit = 34;
 };
 
 } // namespace plateau::ui

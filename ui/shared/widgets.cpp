@@ -7,8 +7,9 @@
 #include <QDateTime>
 #include <QFormLayout>
 #include <QLabel>
-#include <QLocale>
 #include <QPushButton>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -27,6 +28,11 @@ void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const 
     focus->setObjectName(objectName);
     auto *caption = new QLabel(label, form->parentWidget());
     caption->setBuddy(focus);
+    if (focus != widget) // a label names by itself only what stands beside it
+        focus->setAccessibleName(QString(label).remove(u'&'));
+    // In the middle of a field of one line, beside the first line of a larger one.
+    const int oneLine = std::max(widget->minimumHeight(), widget->sizeHint().height());
+    caption->setMinimumHeight(std::min(oneLine, caption->sizeHint().height() * 2));
     form->addRow(caption, widget);
 }
 
@@ -46,7 +52,7 @@ QString tipText(const QString &text)
 
 QString momentText(const QDateTime &moment)
 {
-    return moment.isValid() ? QLocale().toString(moment.toLocalTime(), QLocale::ShortFormat) : QString();
+    return moment.toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s);
 }
 
 void setGaps(const Theme &theme, QLayout *layout)

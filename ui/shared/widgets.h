@@ -24,7 +24,7 @@ void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const 
 QPushButton *button(const Theme &theme, const QString &text, const QString &objectName, QWidget *parent);
 /// For a tool tip: the text as it is, which a tool tip would else take for markup.
 QString tipText(const QString &text);
-/// A stored moment as the desktop writes times, in local time; empty for none.
+/// A stored moment in local time, day and minute as ISO 8601 writes them; empty for none.
 QString momentText(const QDateTime &moment);
 void setGaps(const Theme &theme, QLayout *layout);
 
