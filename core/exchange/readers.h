@@ -14,7 +14,7 @@
 namespace plateau::exchange {
 
 /// Largest file that is read at all.
-inline constexpr qint64 maxFileSize_bytes = 16 * 1024 * 1024;
+inline constexpr qint64 maxFileSize_bytes = qint64{16} * 1024 * 1024;
 
 /// value is there if and only if problems hold no error; warnings may come with it.
 template <class T> struct Read {
