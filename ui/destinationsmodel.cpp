@@ -79,8 +79,7 @@ QVariant DestinationsModel::data(const QModelIndex &index, int role) const
 
 Qt::ItemFlags DestinationsModel::flags(const QModelIndex &index) const
 {
-    if (!index.isValid() ||
-        row(index.row()).kind == Destination::Kind::Heading)
+    if (!index.isValid() || row(index.row()).kind == Destination::Kind::Heading)
         return Qt::NoItemFlags;
     return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
 }

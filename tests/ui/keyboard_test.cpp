@@ -107,6 +107,27 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
     EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
 }
 
+TEST_F(Keyboard, ASampleGetsABlankOfItsOwnByTheSpaceBar)
+{
+    openWindow();
+    giveName();
+    press(Qt::Key_N, Qt::ControlModifier);
+    tabTo(u"title"_s);
+    type(u"Red fruit ciders"_s);
+    tabTo(u"sampleNames"_s);
+    type(u"C-3"_s);
+    tabTo(u"samples"_s);
+    press(Qt::Key_End);
+    press(Qt::Key_Space);
+    tabTo(u"putOnBench"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->runs().size(), 1U);
+    const notebook::StoredRun stored = book->load(book->runs()[0].id);
+    ASSERT_EQ(stored.run.tubes.size(), 5U);
+    EXPECT_EQ(stored.run.tubes[4].role, run::Role::SampleBlank);
+    EXPECT_EQ(stored.run.tubes[4].sample, u"C-3"_s);
+}
+
 TEST_F(Keyboard, ATextThatIsNoNumberIsKeptAndExplained)
 {
     addRun(exampleRun());

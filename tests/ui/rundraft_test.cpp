@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+#include "ui/bench/placewords.h"
 #include "ui/bench/rundraft.h"
 
 #include <gmock/gmock.h>
@@ -59,6 +60,19 @@ TEST_F(Draft, NamesThePlaceOfATextThatIsNoNumberOnce)
     draft.uncertainty.texts[0] = u""_s;
     EXPECT_THAT(places(), ::testing::UnorderedElementsAre(u"/samples/0/dilution/0/take_mL"_s,
                                                           u"/uncertainty/absorbance"_s));
+}
+
+TEST_F(Draft, ProblemsAreToldInTheWordsOfTheForm)
+{
+    draft.samples[0].dilution = {{u"5x"_s, u"50"_s}};
+    draft.pathLength_mm.clear();
+    draft.standard = ui::StandardDraft{u"STD"_s, {}, u"0"_s, draft.startedAt, draft.startedAt, 1};
+    const auto [run, problems] = ui::runOf(draft, method());
+    QStringList told;
+    for (const assay::Problem &problem : ui::inWordsOfTheForm(problems, run))
+        told << problem.pointer;
+    EXPECT_THAT(told, ::testing::UnorderedElementsAre(u"path length"_s, u"standard STD, concentration"_s,
+                                                      u"sample P-104, dilution step 1, take"_s));
 }
 
 TEST_F(Draft, RefusesTakeLargerThanMakeUpTo)

@@ -4,11 +4,16 @@
 #include "ui/shared/barchart.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/problemlist.h"
+#include "ui/shared/widgets.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
 #include <QClipboard>
+#include <QFormLayout>
+#include <QLineEdit>
 #include <QSignalSpy>
+#include <QSpinBox>
+#include <QWheelEvent>
 #include <QtTest/QTest>
 
 #include <gtest/gtest.h>
@@ -74,6 +79,31 @@ TEST(SentenceList, GrowsALineForWhatDoesNotFitOnOne)
     QApplication::processEvents();
     EXPECT_GT(list.visualRect(list.model()->index(1, 0)).height(),
               2 * list.visualRect(list.model()->index(0, 0)).height());
+}
+
+TEST(FormRow, TheWheelTurnsNoBoxInPassing)
+{
+    QWidget page;
+    auto *form = new QFormLayout(&page);
+    auto *box = new QSpinBox(&page);
+    auto *other = new QLineEdit(&page);
+    addFormRow(form, u"&Blanks"_s, box, u"blanks"_s);
+    addFormRow(form, u"&Title"_s, other, u"title"_s);
+    box->setValue(2);
+    page.show();
+    page.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    const auto wheel = [box] {
+        QWheelEvent event(QPointF(4, 4), QPointF(4, 4), {}, QPoint(0, 120), Qt::NoButton, Qt::NoModifier,
+                          Qt::NoScrollPhase, false);
+        QApplication::sendEvent(box, &event);
+    };
+    other->setFocus();
+    wheel();
+    EXPECT_EQ(box->value(), 2);
+    box->setFocus();
+    wheel();
+    EXPECT_EQ(box->value(), 3);
 }
 
 TEST(Guard, SaysWhatTheNotebookRefuses)

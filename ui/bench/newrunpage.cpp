@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/placewords.h"
 #include "ui/bench/samplesmodel.h"
 #include "ui/bench/standardform.h"
 #include "ui/bench/uncertaintyform.h"
@@ -74,6 +75,7 @@ QWidget *NewRunPage::buildForm()
     // Method names may be long; the box must not be as wide as the longest.
     m_method->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_method->setMinimumContentsLength(24);
+    m_method->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     m_form->addItems({tr("Liquid"), tr("Solid, weighed and extracted")});
     m_calibration->addItems({tr("By absorptivity"), tr("By the run's standard")});
     m_replicates->setRange(1, 12);
@@ -249,7 +251,7 @@ void NewRunPage::check()
         return;
     }
     const DraftOutcome outcome = runOf(draft(), *method());
-    m_problems->setProblems(outcome.problems);
+    m_problems->setProblems(inWordsOfTheForm(outcome.problems, outcome.run));
     const QString tubes = tr("Tubes: %1").arg(outcome.run.tubes.size());
     m_summary->setText(outcome.problems.empty() ? tr("%1. Nothing stands in the way.").arg(tubes)
                                                 : tr("%1. Still to be put right:").arg(tubes));

@@ -77,6 +77,13 @@ void RackPage::dress()
     QPalette muted;
     muted.setColor(QPalette::WindowText, m_theme.mutedText());
     m_method->setPalette(muted);
+    for (QPushButton *stage : {m_readButton, m_reviewButton}) {
+        QPalette own;
+        if (stage->isChecked())
+            own.setColor(QPalette::Button, m_theme.tint(State::Info));
+        stage->setPalette(own);
+        stage->setFont(stage->isChecked() ? m_theme.bold() : font());
+    }
 }
 
 RackPage::Stage RackPage::stage() const
@@ -105,6 +112,7 @@ void RackPage::showStage(Stage stage)
 {
     m_readButton->setChecked(stage == Read);
     m_reviewButton->setChecked(stage == Review);
+    dress();
     if (stage == Read) {
         m_stages->setCurrentWidget(m_read);
         m_read->goOn();

@@ -48,8 +48,7 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     both->setChildrenCollapsible(false);
     both->addWidget(buildLists());
     both->addWidget(buildDetails());
-    both->setStretchFactor(0, 1);
-    both->setStretchFactor(1, 1);
+    both->setSizes({1000, 1000}); // halves, whatever the contents would like
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());

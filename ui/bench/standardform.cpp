@@ -52,6 +52,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, QWidget *pare
     m_tubes->setMinimumHeight(theme.target());
     m_tubes->setRange(1, 12);
     auto *form = new QFormLayout(this);
+    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     addFormRow(form, tr("Name of the standard"), m_id, u"standardId"_s);
     addFormRow(form, tr("Concentration"), m_concentration, u"standardConcentration"_s);
     addFormRow(form, tr("Prepared at"), m_preparedAt, u"standardPreparedAt"_s);

@@ -36,8 +36,7 @@ NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *p
     connect(m_record, &RecordView::rackWanted, this, &NotebookPage::rackWanted);
     connect(m_record, &RecordView::personWanted, this, &NotebookPage::personWanted);
     connect(&session, &BenchSession::notebookChanged, this, &NotebookPage::refresh);
-    refresh();
-    m_table->fit();
+    updateEmptyText();
 }
 
 QWidget *NotebookPage::buildList()
@@ -91,11 +90,22 @@ QWidget *NotebookPage::buildList()
     return page;
 }
 
+void NotebookPage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    if (m_stale)
+        refresh();
+}
+
 void NotebookPage::refresh()
 {
+    m_stale = !isVisible();
+    if (m_stale)
+        return;
     const bool read = guarded(*m_notice, [this] { m_runs->setRuns(m_session.allRuns()); });
     if (read)
         m_notice->clear();
+    m_table->fit();
     updateEmptyText();
     if (const auto id = openRecord())
         m_record->showRun(*id);

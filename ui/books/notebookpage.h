@@ -38,8 +38,12 @@ Q_SIGNALS:
     void personWanted();
     void pageChanged();
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     QWidget *buildList();
+    /// At once while it can be seen, else when it is shown next.
     void refresh();
     void updateEmptyText();
 
@@ -53,6 +57,7 @@ private:
     QLabel *m_empty = nullptr;
     Notice *m_notice = nullptr;
     RecordView *m_record;
+    bool m_stale = true;
 };
 
 } // namespace plateau::ui

@@ -5,6 +5,7 @@
 #include "ui/shared/theme.h"
 
 #include <QDateTime>
+#include <QEvent>
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -14,6 +15,26 @@
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
+
+namespace {
+
+/// The wheel scrolls the form; it must not turn the box it happens to pass.
+class WheelGuard : public QObject
+{
+public:
+    using QObject::QObject;
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override
+    {
+        if (event->type() != QEvent::Wheel || static_cast<QWidget *>(watched)->hasFocus())
+            return false;
+        event->ignore();
+        return true;
+    }
+};
+
+} // namespace
 
 QLabel *plainLabel(const QString &text, QWidget *parent)
 {
@@ -26,6 +47,10 @@ void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const 
 {
     QWidget *focus = widget->focusProxy() ? widget->focusProxy() : widget;
     focus->setObjectName(objectName);
+    if (focus->focusPolicy() == Qt::WheelFocus) {
+        focus->setFocusPolicy(Qt::StrongFocus);
+        focus->installEventFilter(new WheelGuard(focus));
+    }
     auto *caption = new QLabel(label, form->parentWidget());
     caption->setBuddy(focus);
     if (focus != widget) // a label names by itself only what stands beside it

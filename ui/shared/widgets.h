@@ -19,7 +19,8 @@ class Theme;
 /// A label that shows text as it is: user text is never taken for markup.
 QLabel *plainLabel(const QString &text, QWidget *parent);
 /// A row with a label whose buddy is the widget or what stands in for its focus; the object name is the
-/// handle of tests, and is put on the widget that takes the focus.
+/// handle of tests, and is put on the widget that takes the focus. The wheel turns a box only while that has
+/// the focus.
 void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const QString &objectName);
 QPushButton *button(const Theme &theme, const QString &text, const QString &objectName, QWidget *parent);
 /// For a tool tip: the text as it is, which a tool tip would else take for markup.
