@@ -92,7 +92,11 @@ void MainWindow::build()
     layout->addWidget(m_strip);
     layout->addLayout(below, 1);
     setCentralWidget(centre);
-    resize(screen()->availableSize().boundedTo(QSize(1280, 800)));
+    const QSize usual(1280, 800);
+    const QSize room = screen()->availableSize() - QSize(40, 60); // the frame takes some
+    resize(room.boundedTo(usual));
+    if (usual.width() > room.width() || usual.height() > room.height())
+        setWindowState(windowState() | Qt::WindowMaximized);
 }
 
 void MainWindow::connectPages()

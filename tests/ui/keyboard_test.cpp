@@ -292,5 +292,28 @@ TEST_F(Keyboard, AcceptingAFailedRunNeedsAReason)
     EXPECT_EQ(book->load(id).decisions.back().reason, u"screening only"_s);
 }
 
+TEST_F(Keyboard, SomebodyElseMayDecideAndTheNextRackStartsWithThePersonAtTheBench)
+{
+    const notebook::RunId first = addRun(exampleRun());
+    addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_EQ(find<QLineEdit>(u"decisionPerson"_s)->text(), u"R. Okafor"_s);
+    press(Qt::Key_D, Qt::AltModifier);
+    ASSERT_EQ(focusName(), u"decisionPerson"_s);
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"M. Lindqvist"_s);
+    press(Qt::Key_E, Qt::AltModifier);
+    type(u"rack fell over"_s);
+    press(Qt::Key_J, Qt::AltModifier);
+    ASSERT_TRUE(waitFor([&] { return book->load(first).summary.state == notebook::RunState::Rejected; }));
+    EXPECT_EQ(book->load(first).decisions.back().person, u"M. Lindqvist"_s);
+    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_EQ(find<QLineEdit>(u"decisionPerson"_s)->text(), u"R. Okafor"_s);
+    EXPECT_TRUE(find<QLineEdit>(u"decisionReason"_s)->text().isEmpty());
+}
+
 } // namespace
 } // namespace plateau::test

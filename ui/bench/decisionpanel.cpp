@@ -48,6 +48,7 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
 
     connect(accept, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Accepted); });
     connect(reject, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Rejected); });
+    connect(&session, &BenchSession::personChanged, this, [this] { m_name->setText(m_session.person()); });
     connect(m_name, &QLineEdit::textEdited, m_notice, &Notice::clear);
     connect(m_reason, &QLineEdit::textEdited, m_notice, &Notice::clear);
 }
@@ -55,12 +56,11 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
 void DecisionPanel::showRack(notebook::RunId id)
 {
     if (id != m_id) {
+        m_name->setText(m_session.person());
         m_reason->clear();
         m_notice->clear();
     }
     m_id = id;
-    if (m_name->text().trimmed().isEmpty())
-        m_name->setText(m_session.person());
 }
 
 void DecisionPanel::decide(notebook::DecisionKind kind)
@@ -79,6 +79,7 @@ void DecisionPanel::decide(notebook::DecisionKind kind)
         return;
     }
     m_notice->clear();
+    m_reason->clear();
     Q_EMIT decided(id);
 }
 

@@ -69,7 +69,7 @@ QWidget *NotebookPage::buildList()
     layout->addWidget(heading);
     layout->addLayout(searchRow);
     layout->addWidget(m_notice);
-    layout->addWidget(m_empty);
+    layout->addWidget(m_empty, 1);
     layout->addWidget(m_table, 1);
 
     connect(m_search, &QLineEdit::textChanged, this, [this](const QString &text) {
