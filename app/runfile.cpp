@@ -12,10 +12,8 @@ namespace {
 
 void report(const QString &path, const assay::Problems &problems)
 {
-    for (const assay::Problem &problem : problems) {
-        const QString line = exchange::problemLine(path, problem);
-        writeError(problem.severity == assay::Problem::Severity::Warning ? u"warning: "_s + line : line);
-    }
+    for (const assay::Problem &problem : problems)
+        writeError(exchange::problemLine(path, problem));
 }
 
 } // namespace

@@ -57,9 +57,9 @@ private:
 
 /// reading-missing, reading-implausible, absorbance-high, reserve-low (falling), sample-volume-outside-range.
 std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &group);
-/// wrong-direction.
-Check directionCheck(const CheckContext &context, const TubeGroup &group);
-/// signal-low and signal-high, without advice.
+/// wrong-direction; nothing while no tube of the group has a signal.
+std::vector<Check> directionChecks(const CheckContext &context, const TubeGroup &group);
+/// signal-low and signal-high, without advice; nothing while no tube of the group has a net signal.
 std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &group);
 /// reaction-unfinished, reading-early, reading-late of readings taken as series; empty where there are none.
 std::vector<Check> seriesChecks(const CheckContext &context, const TubeGroup &group);

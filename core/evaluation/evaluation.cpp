@@ -222,6 +222,11 @@ double defaultFactor_g_per_L(const Layout &layout, const MeasurandTerms &terms)
     return terms.cuvette_g_per_L * terms.defaultVolume_mL / sample.volume_mL;
 }
 
+bool isInATube(const run::Run &run, const run::Sample &sample)
+{
+    return std::ranges::find(run.tubes, sample.id, &run::Tube::sample) != run.tubes.end();
+}
+
 void compute(const Layout &layout, Evaluation &evaluation)
 {
     std::deque<Computation> computations;
@@ -239,6 +244,8 @@ void compute(const Layout &layout, Evaluation &evaluation)
             evaluation.tubes.push_back(tubeValue(layout, layout.measurands()[m], computations[m], tube));
     }
     for (const run::Sample &sample : layout.run().samples) {
+        if (!isInATube(layout.run(), sample))
+            continue;
         for (size_t m = 0; m < computations.size(); ++m)
             evaluation.results.push_back(resultOf(layout, evaluation, computations[m], m, sample));
     }

@@ -185,7 +185,7 @@ struct Evaluation {
     std::vector<BlankMean> blanks;
     /// In the run's order, for each tube every measurand of the method.
     std::vector<TubeValue> tubes;
-    /// In the order of the samples, for each every measurand.
+    /// In the order of the samples, for each every measurand; none for a sample that is in no tube.
     std::vector<Result> results;
     std::vector<StandardRecovery> standards;
     std::vector<SpikeRecovery> spikes;

@@ -205,7 +205,8 @@ void addStandardChecks(const CheckContext &context, const run::Standard &standar
             {Scope::Kind::Standard, standard.id, scopeMeasurand(method, measurand.id)}, m, tubes};
         for (Check &check : readingChecks(context, group))
             checks.push_back(std::move(check));
-        checks.push_back(directionCheck(context, group));
+        for (Check &check : directionChecks(context, group))
+            checks.push_back(std::move(check));
         // The levels of a calibration line reach from nothing to the window's top on purpose.
         if (context.layout.run().calibration != run::Calibration::Line) {
             for (Check &check : windowChecks(context, group))

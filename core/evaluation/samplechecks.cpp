@@ -80,7 +80,8 @@ std::vector<Check> sampleChecks(const CheckContext &context, const Result &resul
 
     std::vector<Check> checks = readingChecks(context, read);
     const TubeGroup spiked = view.group({&view.spikedTubes});
-    checks.push_back(directionCheck(context, measured));
+    for (Check &check : directionChecks(context, measured))
+        checks.push_back(std::move(check));
     for (Check &check : windowChecks(context, measured))
         checks.push_back(std::move(check));
     for (Check &check : seriesChecks(context, read))

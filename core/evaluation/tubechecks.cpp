@@ -155,6 +155,13 @@ Check finishedCheck(const CheckContext &context, const TubeGroup &group)
     return check.finish(CheckText::tr("Read on until the change from reading to reading is constant."));
 }
 
+/// A check of signals says nothing, not "passed", while there are none.
+bool hasSignal(const CheckContext &context, const TubeGroup &group)
+{
+    return std::ranges::any_of(
+        group.tubes, [&](int tube) { return context.value(tube, group.measurand).netSignal.has_value(); });
+}
+
 bool hasSeries(const CheckContext &context, const TubeGroup &group)
 {
     bool found = false;
@@ -204,8 +211,10 @@ std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &g
     return checks;
 }
 
-Check directionCheck(const CheckContext &context, const TubeGroup &group)
+std::vector<Check> directionChecks(const CheckContext &context, const TubeGroup &group)
 {
+    if (!hasSignal(context, group))
+        return {};
     // Below a hundredth the photometer and the added volume move a reading as well.
     const double tolerance = std::max(0.010, 3 * std::sqrt(2.0) * context.absorbanceUncertainty);
     const bool rising = context.layout.method().direction == assay::Direction::Rising;
@@ -221,11 +230,13 @@ Check directionCheck(const CheckContext &context, const TubeGroup &group)
         check.fail(tube, rising ? CheckText::tr("absorbance fell by %1 where it should rise").arg(change)
                                 : CheckText::tr("absorbance rose by %1 where it should fall").arg(change));
     }
-    return check.finish(CheckText::tr("Look for swapped readings, a wrong tube or a missing addition."));
+    return {check.finish(CheckText::tr("Look for swapped readings, a wrong tube or a missing addition."))};
 }
 
 std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &group)
 {
+    if (!hasSignal(context, group))
+        return {};
     const assay::Window &window = context.layout.method().window;
     constexpr double slack = 1e-12; // 0.6 - 0.5 is a hair below 0.1
     CheckBuilder low(CheckId::SignalLow, group,

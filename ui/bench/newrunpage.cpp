@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/methodtext.h"
 #include "ui/bench/placewords.h"
 #include "ui/bench/samplesmodel.h"
 #include "ui/bench/standardform.h"
@@ -14,6 +15,7 @@
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/problemlist.h"
+#include "ui/shared/sentencelist.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -145,12 +147,14 @@ QWidget *NewRunPage::buildSide()
     m_summary->setObjectName(u"runSummary"_s);
     m_summary->setWordWrap(true);
     m_problems = new ProblemList(m_theme, u"newRunProblems"_s, side);
+    m_methodText = new SentenceList(m_theme, tr("Method and cautions"), u"newRunMethod"_s, side);
     m_notice = new Notice(m_theme, side);
     auto *put = button(m_theme, tr("P&ut on the bench"), u"putOnBench"_s, side);
     auto *layout = new QVBoxLayout(side);
     setGaps(m_theme, layout);
     layout->addWidget(m_summary);
     layout->addWidget(m_problems, 1);
+    layout->addWidget(m_methodText, 1);
     layout->addWidget(m_notice);
     layout->addWidget(put);
     connect(put, &QPushButton::clicked, this, &NewRunPage::putOnBench);
@@ -221,6 +225,7 @@ void NewRunPage::onMethod()
             m_wavelength->addItem(tr("%1 nm").arg(chosen->wavelength_nm), chosen->wavelength_nm);
         m_wavelength->setCurrentIndex(m_wavelength->findData(chosen->wavelength_nm));
         m_pathLength->entry()->setValue(chosen->pathLength_mm);
+        m_methodText->setSentences(methodSentences(*chosen));
     }
     check();
 }

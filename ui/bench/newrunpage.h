@@ -25,6 +25,7 @@ class Clock;
 class Notice;
 class NumberField;
 class ProblemList;
+class SentenceList;
 class SamplesModel;
 class StandardForm;
 class Table;
@@ -77,6 +78,7 @@ private:
     Table *m_samplesTable = nullptr;
     StandardForm *m_standard;
     UncertaintyForm *m_uncertainty;
+    SentenceList *m_methodText = nullptr;
     ProblemList *m_problems = nullptr;
     QLabel *m_summary = nullptr;
     Notice *m_notice = nullptr;

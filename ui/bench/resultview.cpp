@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/bench/decisiontext.h"
+#include "ui/bench/methodtext.h"
 #include "ui/bench/recoveriesmodel.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/verdicts.h"
@@ -98,6 +99,7 @@ QWidget *ResultView::buildDetails()
     m_budget->setObjectName(u"budget"_s);
     m_history = browser(tr("Readings with their history"), u"history"_s, this);
     m_recoveriesTable = new Table(m_theme, m_recoveries, tr("Recoveries"), u"recoveries"_s, this);
+    m_method = new SentenceList(m_theme, tr("Method and cautions"), u"methodText"_s, this);
     auto *tabs = new QTabWidget(this);
     tabs->setObjectName(u"details"_s);
     tabs->setAccessibleName(tr("Details of the chosen result"));
@@ -106,6 +108,7 @@ QWidget *ResultView::buildDetails()
     tabs->addTab(m_budget, tr("&Uncertainty"));
     tabs->addTab(m_recoveriesTable, tr("Recover&ies"));
     tabs->addTab(m_history, tr("&Readings"));
+    tabs->addTab(m_method, tr("Me&thod"));
     return tabs;
 }
 
@@ -140,6 +143,7 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_results->show(stored.method, evaluation);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, stored.method.measurands.size() < 2);
     m_checks->setSentences(checkSentences(evaluation));
+    m_method->setSentences(methodSentences(stored.method));
     showDecisions();
     m_recoveries->show(stored.method, evaluation);
     m_recoveriesTable->fit();

@@ -50,6 +50,7 @@ private:
     SentenceList *m_decisions = nullptr;
     Table *m_resultsTable = nullptr;
     SentenceList *m_checks = nullptr;
+    SentenceList *m_method = nullptr;
     Table *m_recoveriesTable = nullptr;
     QTextBrowser *m_working = nullptr;
     QTextBrowser *m_history = nullptr;

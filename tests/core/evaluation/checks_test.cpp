@@ -344,6 +344,26 @@ TEST(Checks, UnreadTubeIsNamedWithItsReading)
     EXPECT_TRUE(check->message.startsWith(u"tube 3: A2 is missing"_s)) << check->message.toStdString();
 }
 
+TEST(Checks, UnreadSampleIsNotSaidToLieInTheWindow)
+{
+    run::Run run = test::plainRun();
+    run.tubes[1].readings.clear();
+    run.tubes[2].readings.clear();
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
+    EXPECT_FALSE(test::find(evaluation.checks, CheckId::ReadingMissing, sampleS)->passed);
+    for (const CheckId id : {CheckId::SignalLow, CheckId::SignalHigh, CheckId::WrongDirection})
+        EXPECT_EQ(test::find(evaluation.checks, id, sampleS), nullptr);
+}
+
+TEST(Checks, SampleInNoTubeHasNoResult)
+{
+    run::Run run = test::plainRun();
+    run.samples.push_back(test::liquid("never pipetted"));
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
+    EXPECT_EQ(evaluation.results.size(), 1U);
+    EXPECT_TRUE(evaluation.acceptable);
+}
+
 TEST(Checks, ScopeNamesTheMeasurandOnlyWhereThereAreSeveral)
 {
     run::Run run = test::plainRun();

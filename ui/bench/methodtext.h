@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "ui/shared/sentencelist.h"
+
+namespace plateau::ui {
+
+/// What an analyst should know of a method before working by it: its cautions first, then where it comes from
+/// and what happens in the tube.
+std::vector<Sentence> methodSentences(const assay::Method &method);
+
+} // namespace plateau::ui
