@@ -5,6 +5,8 @@
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 
+#include <QDir>
+
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
@@ -29,6 +31,15 @@ void insertRecords(const Database &database, qint64 entry, const std::vector<Aud
     int position = 0;
     for (const AuditedRecord &record : records)
         insert.run(entry, position++, record.table, record.id, record.contentHash);
+}
+
+bool mayStand(const Database &database, const QString &hash)
+{
+    try {
+        return readAuditHead(database).hash == hash;
+    } catch (const Failure &) {
+        return true; // what cannot be read cannot be told
+    }
 }
 
 } // namespace
@@ -80,9 +91,30 @@ void Act::commit()
                       m_details};
     if (m_run)
         entry.run = m_run->value;
-    insertEntry(database(), entry, auditHash(entry, records));
+    const QString hash = auditHash(entry, records);
+    insertEntry(database(), entry, hash);
     insertRecords(database(), entry.id, records);
-    m_transaction.commit();
+    commitOrTell(hash);
+}
+
+// A commit that reports an error may stand all the same: where the last of its four syncs fails, the journal
+// that would undo it is void already. The head of the chain tells.
+void Act::commitOrTell(const QString &hash)
+{
+    try {
+        m_transaction.commit();
+    } catch (const Failure &failure) {
+        m_transaction.rollBack();
+        if (!mayStand(database(), hash))
+            throw;
+        throw Failure(
+            Failure::Kind::Unconfirmed,
+            Sentence::tr("The disk failed at the end of the last step in the notebook %1, so it is not sure "
+                         "that it is kept: see that the disk is sound, open the notebook again, and look "
+                         "before doing the step again.")
+                .arg(QDir::toNativeSeparators(database().path())),
+            failure.details());
+    }
 }
 
 QString auditHash(const AuditFields &fields, const std::vector<AuditedRecord> &records)

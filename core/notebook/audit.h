@@ -45,6 +45,7 @@ private:
     };
 
     std::vector<QString> hashRecords() const;
+    void commitOrTell(const QString &hash);
 
     Session m_session;
     QString m_person;

@@ -137,10 +137,16 @@ Transaction::Transaction(const Database &database, Kind kind)
 
 Transaction::~Transaction()
 {
+    if (m_open)
+        rollBack();
+}
+
+void Transaction::rollBack()
+{
     // After most storage errors SQLite has rolled back by itself and answers that no transaction is active:
     // that is what is wanted, so the answer is not looked at.
-    if (m_open)
-        QSqlQuery(m_database.handle()).exec(u"ROLLBACK"_s);
+    QSqlQuery(m_database.handle()).exec(u"ROLLBACK"_s);
+    m_open = false;
 }
 
 void Transaction::commit()

@@ -63,6 +63,8 @@ public:
     Transaction(const Transaction &) = delete;
     Transaction &operator=(const Transaction &) = delete;
     void commit();
+    /// Never throws; whatever the answer, the transaction is over.
+    void rollBack();
 
 private:
     const Database &m_database;

@@ -38,12 +38,14 @@ void requireUnchanged(const Session &session, RunId run)
 {
     const Database &database = session.database;
     std::map<QString, std::unique_ptr<RowReader>> readers;
+    // In two parts, so that each finds its rows by an index.
     Statement audited(
-        database,
-        u"SELECT record_table, record_id, content_hash FROM audit_record JOIN audit ON audit.id = "
-        "audit_record.audit WHERE schema_version = ? AND (audit.run = ? OR (record_table = 'method' AND "
-        "record_id = (SELECT method FROM run WHERE run.id = ?)))"_s);
-    audited.run(session.schemaVersion, run.value, run.value);
+        database, u"SELECT record_table, record_id, content_hash FROM audit JOIN audit_record ON "
+                  "audit_record.audit = audit.id WHERE audit.run = ? AND schema_version = ? UNION ALL "
+                  "SELECT record_table, record_id, content_hash FROM audit_record JOIN audit ON audit.id = "
+                  "audit_record.audit WHERE record_table = 'method' AND record_id = (SELECT method FROM run "
+                  "WHERE run.id = ?) AND schema_version = ?"_s);
+    audited.run(run.value, session.schemaVersion, run.value, session.schemaVersion);
     while (audited.next()) {
         const QString table = audited.text(0);
         const auto columns = session.layout.columns.find(table);

@@ -33,12 +33,12 @@ Failure refused(const QString &sentence)
     return Failure(Failure::Kind::Refused, sentence);
 }
 
-void requireUsable(const assay::Problems &problems, const QString &what)
+/// sentence: with places for the pointer and the message.
+void requireUsable(const assay::Problems &problems, const QString &sentence)
 {
     for (const assay::Problem &problem : problems) {
         if (problem.severity == assay::Problem::Severity::Error)
-            throw refused(
-                Sentence::tr("The %1 was not stored: %2: %3.").arg(what, problem.pointer, problem.message));
+            throw refused(sentence.arg(problem.pointer, problem.message));
     }
 }
 
@@ -104,8 +104,8 @@ QString Notebook::path() const
 
 RunId Notebook::addRun(const run::Run &run, const assay::Method &method, const QString &person)
 {
-    requireUsable(assay::problemsOf(method), Sentence::tr("method"));
-    requireUsable(run::problemsOf(run, method), Sentence::tr("run"));
+    requireUsable(assay::problemsOf(method), Sentence::tr("The method was not stored: %1: %2."));
+    requireUsable(run::problemsOf(run, method), Sentence::tr("The run was not stored: %1: %2."));
     Act act = d->act(person, u"runAdded"_s);
     const RunId id = storePlan(act, run, storeMethod(act, method));
     for (int tube = 0; tube < int(run.tubes.size()); ++tube) {

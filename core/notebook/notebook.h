@@ -22,6 +22,7 @@ public:
         Damaged,      ///< integrity, foreign keys or audit chain are broken
         Locked,       ///< another program holds it
         Storage,      ///< disk full, read-only, input/output error: nothing of the step was stored
+        Unconfirmed,  ///< the disk failed at the very end of a step: it may be stored or not, so look first
         Refused       ///< a rule of the records forbids it (a decided run, a correction without a reason), or
                       ///< there is no such run, tube or reading
     };
@@ -52,7 +53,7 @@ struct Surroundings {
 
 /// The SQLite file that holds runs, readings, decisions and their audit. One object, one connection, one
 /// thread. Every function that adds something has it on disk when it returns (synchronous=EXTRA), together
-/// with its audit entry, or throws Failure and has stored nothing.
+/// with its audit entry, or throws Failure and has stored nothing (but see Failure::Kind::Unconfirmed).
 class Notebook
 {
 public:

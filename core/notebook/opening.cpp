@@ -67,9 +67,7 @@ void requireOurs(const Database &database, int newest)
             Kind::NewerVersion,
             Sentence::tr("The notebook %1 was written by a newer Plateau (its schema is number %2, this "
                          "program knows up to %3); it was left as it is: open it with the newer program.")
-                .arg(QDir::toNativeSeparators(path))
-                .arg(version)
-                .arg(newest));
+                .arg(QDir::toNativeSeparators(path), QString::number(version), QString::number(newest)));
     if (version < 1)
         throw failureAt(Kind::Damaged,
                         Sentence::tr("The notebook %1 is damaged: it states no schema; go back to the "

@@ -119,9 +119,7 @@ void requireReading(const run::Run &run, const assay::Method &method, int tube, 
         if (problem.severity == assay::Problem::Severity::Error && problem.pointer.startsWith(place))
             throw Failure(Failure::Kind::Refused,
                           Sentence::tr("Reading %1 of tube %2 was not stored: %3.")
-                              .arg(name)
-                              .arg(tube + 1)
-                              .arg(problem.message),
+                              .arg(name, QString::number(tube + 1), problem.message),
                           problem.pointer);
     }
 }
