@@ -64,7 +64,8 @@ std::optional<double> absorptivity(const Method &method, int wavelength_nm)
     const auto found = method.absorptivity_L_per_mol_cm.find(wavelength_nm);
     if (found != method.absorptivity_L_per_mol_cm.end())
         return found->second;
-    const bool coenzyme = method.chromophore == QLatin1String("NADH") || method.chromophore == QLatin1String("NADPH");
+    const bool coenzyme =
+        method.chromophore == QLatin1String("NADH") || method.chromophore == QLatin1String("NADPH");
     if (method.absorptivity_L_per_mol_cm.empty() && coenzyme && wavelength_nm == 340)
         return 6300.0;
     return std::nullopt;

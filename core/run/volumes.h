@@ -19,9 +19,9 @@ struct Addition {
 /// The sample's (or standard's) volume in the tube, in mL; 0 in a blank.
 double sampleVolume_mL(const assay::Method &method, const Tube &tube);
 
-/// The additions of the tube. The diluent makes up for the sample: a tube with another sample volume gets more
-/// or less diluent, a blank gets diluent in place of the sample, a sample blank in place of the starter, a
-/// spiked tube so much less diluent as the spike takes. Never negative: where the diluent can't make up for
+/// The additions of the tube. The diluent makes up for the sample: a tube with another sample volume gets
+/// more or less diluent, a blank gets diluent in place of the sample, a sample blank in place of the starter,
+/// a spiked tube so much less diluent as the spike takes. Never negative: where the diluent can't make up for
 /// it, the tube's volume changes. A spike goes in right after the sample.
 std::vector<Addition> additions(const assay::Method &method, const Tube &tube);
 
