@@ -209,16 +209,17 @@ TEST(MonteCarlo, TubesOfDifferentVolumes)
 
 TEST(MonteCarlo, CalibratedByTheRunsOwnStandard)
 {
+    // Far apart, so that the blank they share does not cancel in their quotient.
     auto run =
         runOf(liquidSample({{5, 50}}),
-              {tubeOf(Role::Blank, 0.100, 0.110), standardTube(u"STD"_s, 0.110, 0.512),
-               standardTube(u"STD"_s, 0.111, 0.514), sampleTube(0.121, 0.481), sampleTube(0.120, 0.482)});
+              {tubeOf(Role::Blank, 0.100, 0.110), standardTube(u"STD"_s, 0.110, 0.912),
+               standardTube(u"STD"_s, 0.111, 0.914), sampleTube(0.121, 0.281), sampleTube(0.120, 0.282)});
     run.standards = {standardOf(u"STD"_s, 0.2)};
     run.calibration = run::Calibration::Standard;
     expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [](Inputs &in) {
         const double blank = change(in, 0.100, 0.110);
-        const double standard = (change(in, 0.110, 0.512) + change(in, 0.111, 0.514)) / 2 - blank;
-        const double sample = (change(in, 0.121, 0.481) + change(in, 0.120, 0.482)) / 2 - blank;
+        const double standard = (change(in, 0.110, 0.912) + change(in, 0.111, 0.914)) / 2 - blank;
+        const double sample = (change(in, 0.121, 0.281) + change(in, 0.120, 0.282)) / 2 - blank;
         return sample / standard * 0.2 * diluted(in, 5, 50);
     });
 }
