@@ -37,8 +37,10 @@ bool mayStand(const Database &database, const QString &hash)
 {
     try {
         return readAuditHead(database).hash == hash;
-    } catch (const Failure &) {
-        return true; // what cannot be read cannot be told
+    } catch (const Failure &failure) {
+        // What the disk does not give cannot be told; a notebook that is only being made has no trail to
+        // read.
+        return failure.kind() == Failure::Kind::Storage;
     }
 }
 

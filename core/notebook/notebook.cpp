@@ -88,13 +88,15 @@ std::unique_ptr<Notebook> Notebook::create(const QString &path, const Surroundin
 std::unique_ptr<Notebook> Notebook::open(const QString &path, Access access, const Surroundings &surroundings)
 {
     auto database = openNotebookFile(path, access, schemaSteps(), surroundings);
-    return std::unique_ptr<Notebook>(
-        new Notebook(std::make_unique<Private>(std::move(database), surroundings)));
+    auto inside = std::make_unique<Private>(std::move(database), surroundings);
+    return std::unique_ptr<Notebook>(new Notebook(std::move(inside)));
 }
 
 std::unique_ptr<Notebook> Notebook::openOrCreate(const QString &path)
 {
-    return QFileInfo::exists(path) ? open(path) : create(path);
+    if (QFileInfo::exists(path))
+        return open(path);
+    return create(path);
 }
 
 QString Notebook::path() const

@@ -120,6 +120,14 @@ void prepareForReading(const Database &database, int newest)
                         database.path());
 }
 
+void makeEmptyNotebook(const QString &path, const std::vector<SchemaStep> &steps,
+                       const Surroundings &surroundings)
+{
+    Database database(path, Access::ReadWrite);
+    database.setJournal();
+    migrate(database, steps, surroundings);
+}
+
 } // namespace
 
 void createNotebookFile(const QString &path, const std::vector<SchemaStep> &steps,
@@ -129,15 +137,17 @@ void createNotebookFile(const QString &path, const std::vector<SchemaStep> &step
     const QString part = u"%1.part-%2"_s.arg(path, QUuid::createUuid().toString(QUuid::Id128).left(8));
     createPrivateFile(part);
     try {
-        {
-            Database database(part, Access::ReadWrite);
-            database.setJournal();
-            migrate(database, steps, surroundings);
-        }
+        makeEmptyNotebook(part, steps, surroundings);
         publishFile(part, path);
-    } catch (...) {
+    } catch (const Failure &failure) {
         removeWithSideFiles(part);
-        throw;
+        if (failure.kind() == Kind::Refused)
+            throw;
+        throw failureAt(
+            Kind::Storage,
+            Sentence::tr("The notebook %1 could not be made; nothing was stored: see that the disk "
+                         "is sound and has room."),
+            path, failure.sentence() + u'\n' + failure.details());
     }
 }
 

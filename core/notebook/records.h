@@ -18,11 +18,13 @@ namespace plateau::notebook {
 /// Ids are types, so that a run is not mistaken for a reading.
 struct RunId {
     qint64 value = 0;
-    auto operator<=>(const RunId &) const = default;
+    bool operator==(const RunId &) const = default;
+    auto operator<=>(const RunId &other) const { return value <=> other.value; }
 };
 struct ReadingId {
     qint64 value = 0;
-    auto operator<=>(const ReadingId &) const = default;
+    bool operator==(const ReadingId &) const = default;
+    auto operator<=>(const ReadingId &other) const { return value <=> other.value; }
 };
 
 /// A run is on the bench until it is decided; a decision is never edited, only followed by another.

@@ -6,6 +6,9 @@
 #include "core/notebook/runstore.h"
 #include "core/notebook/words.h"
 
+#include <algorithm>
+#include <iterator>
+
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
@@ -31,8 +34,8 @@ public:
         loadReadings();
         loadStanding();
         std::vector<RunSummary> list;
-        for (auto run = m_runs.rbegin(); run != m_runs.rend(); ++run)
-            list.push_back(std::move(run->second));
+        std::transform(m_runs.rbegin(), m_runs.rend(), std::back_inserter(list),
+                       [](auto &run) { return std::move(run.second); });
         return list;
     }
 
