@@ -4,6 +4,7 @@
 
 #include "core/evaluation/checks.h"
 #include "core/evaluation/model.h"
+#include "core/evaluation/sampleview.h"
 #include "core/evaluation/series.h"
 #include "core/evaluation/uncertainty.h"
 #include "core/quality/line.h"
@@ -50,6 +51,11 @@ public:
         return finite(m_model.pipetted_g_per_L(std::array{tube}).front());
     }
 
+    std::optional<double> smallest_g_per_L(int tube) const
+    {
+        return m_terms.calibrated ? finite(m_model.smallest_g_per_L(tube)) : std::nullopt;
+    }
+
 private:
     static size_t longestDilution(const run::Run &run)
     {
@@ -85,9 +91,11 @@ TubeValue tubeValue(const Layout &layout, const MeasurandTerms &terms, const Com
     value.pipetted_g_per_L = computation.pipetted_g_per_L(tube);
     const run::Sample *sample =
         run::findSample(layout.run(), layout.run().tubes[static_cast<size_t>(tube)].sample);
+    const double dilution = sample ? run::dilutionFactor(sample->dilution) : 1;
     if (value.pipetted_g_per_L)
-        value.concentration_g_per_L = sample ? *value.pipetted_g_per_L * run::dilutionFactor(sample->dilution)
-                                             : *value.pipetted_g_per_L;
+        value.concentration_g_per_L = *value.pipetted_g_per_L * dilution;
+    if (const auto smallest = computation.smallest_g_per_L(tube))
+        value.quantificationLimit_g_per_L = *smallest * dilution;
     return value;
 }
 
@@ -297,6 +305,8 @@ void judge(const Layout &layout, const Rules &rules, Evaluation &evaluation)
     for (Result &result : evaluation.results) {
         result.checks = sampleChecks(context, result);
         result.verdict = verdictOf(result, runFailed);
+        if (result.verdict == Verdict::Reportable)
+            result.lessThan = lessThan(viewOf(context, result), result);
         evaluation.acceptable = evaluation.acceptable && result.verdict == Verdict::Reportable;
         evaluation.checks.insert(evaluation.checks.end(), result.checks.begin(), result.checks.end());
     }

@@ -98,6 +98,8 @@ struct TubeValue {
     std::optional<double> pipetted_g_per_L;
     /// In the sample as received: times the dilution factor; of a solid's extract.
     std::optional<double> concentration_g_per_L;
+    /// What the window's smallest net signal would stand for in this tube, in the sample as received.
+    std::optional<double> quantificationLimit_g_per_L;
     /// V of the calculation.
     double totalVolume_mL = 0;
     double sampleVolume_mL = 0;
@@ -126,6 +128,9 @@ struct Result {
     int n = 0;
     /// max - min over the tubes, in the result's unit.
     double spread = 0;
+    /// Set where the signal is too low and no repeat would help: report as less than this, in the result's
+    /// unit.
+    std::optional<double> lessThan;
     /// Absent where the run states no uncertainties.
     std::optional<double> expandedUncertainty;
     std::optional<double> coverageFactor;

@@ -97,10 +97,7 @@ public:
     }
 
     /// Net signal brought to the default tube volume: the same but where the diluent could not make up.
-    T comparableSignal(int tube) const
-    {
-        return netSignal(tube) * (term(tube).totalVolume_mL / m_terms.defaultVolume_mL);
-    }
+    T comparableSignal(int tube) const { return netSignal(tube) * volumeRatio(tube); }
 
     /// Net signal of one mg of analyte in the tube: mean over the tubes of the run's own standard.
     T responsePerMg() const
@@ -132,31 +129,43 @@ public:
         return {yMean - slope * xMean, slope};
     }
 
+    /// The line that turns a comparable signal into mg of analyte in the tube, whatever the calibration: by
+    /// absorptivity and by one standard it goes through the origin.
+    FittedLine<T> scale() const
+    {
+        switch (m_layout.run().calibration) {
+        case run::Calibration::Absorptivity:
+            return {T(0.0), signalPerMg()};
+        case run::Calibration::Standard:
+            return {T(0.0), responsePerMg()};
+        case run::Calibration::Line:
+            break;
+        }
+        return line();
+    }
+
+    /// Concentration (g/L) in the sample as pipetted that a comparable signal of this tube stands for.
+    T concentration_g_per_L(const T &comparable, const FittedLine<T> &scale, int tube) const
+    {
+        return (comparable - scale.intercept) / scale.slope / pipettedVolume_mL(tube);
+    }
+
     /// Concentrations (g/L) in the sample as pipetted, of every tube asked for.
     std::vector<T> pipetted_g_per_L(std::span<const int> tubes) const
     {
+        const FittedLine<T> used = scale();
         std::vector<T> values;
         values.reserve(tubes.size());
-        switch (m_layout.run().calibration) {
-        case run::Calibration::Absorptivity:
-            for (const int tube : tubes)
-                values.push_back(byAbsorptivity(tube));
-            break;
-        case run::Calibration::Standard: {
-            const T response = responsePerMg();
-            for (const int tube : tubes)
-                values.push_back(comparableSignal(tube) / response / pipettedVolume_mL(tube));
-            break;
-        }
-        case run::Calibration::Line: {
-            const FittedLine<T> fitted = line();
-            for (const int tube : tubes)
-                values.push_back((comparableSignal(tube) - fitted.intercept) / fitted.slope /
-                                 pipettedVolume_mL(tube));
-            break;
-        }
-        }
+        for (const int tube : tubes)
+            values.push_back(concentration_g_per_L(comparableSignal(tube), used, tube));
         return values;
+    }
+
+    /// The same for the smallest net signal that may be reported: what can be measured in this tube at all.
+    T smallest_g_per_L(int tube) const
+    {
+        const T smallest(m_layout.method().window.minSignal * volumeRatio(tube));
+        return concentration_g_per_L(smallest, scale(), tube);
     }
 
     /// Product of the dilution steps.
@@ -172,8 +181,7 @@ public:
     /// g/100 g of a solid from g/L of its undiluted extract: concentration x extract (L) / mass x 100.
     T content(const T &extract_g_per_L, const run::Sample &sample) const
     {
-        return extract_g_per_L * m_input[m_index.extract] *
-               (*sample.extract_mL / 1000 / *sample.mass_g * 100);
+        return extract_g_per_L * m_input[m_index.extract] * run::reportedPer_g_per_L(sample);
     }
 
     /// The reported value: mean over the tubes, in the sample as received.
@@ -201,12 +209,14 @@ private:
         return m_input[m_index.sampleVolume] * m_terms.calibration[point].amount_mg;
     }
 
-    /// dA x V x M / (e x d x v x n)
-    T byAbsorptivity(int tube) const
+    /// Tube volume against that at the default sample volume: 1 but where the diluent could not make up.
+    double volumeRatio(int tube) const { return term(tube).totalVolume_mL / m_terms.defaultVolume_mL; }
+
+    /// e x d x n / (M x V): with it (dA - 0) / slope / v is dA x V x M / (e x d x v x n).
+    T signalPerMg() const
     {
-        return netSignal(tube) * (m_terms.cuvette_g_per_L * term(tube).totalVolume_mL) *
-               m_input[m_index.totalVolume] /
-               (m_input[m_index.absorptivity] * m_input[m_index.pathLength] * pipettedVolume_mL(tube));
+        return m_input[m_index.absorptivity] * m_input[m_index.pathLength] / m_input[m_index.totalVolume] /
+               (m_terms.cuvette_g_per_L * m_terms.defaultVolume_mL);
     }
 
     const Layout &m_layout;

@@ -80,15 +80,16 @@ void adviseDilution(const SampleView &view, const std::vector<int> &usedUp, Chec
         check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, adviceText(*check.advice));
 }
 
-/// "0.05 g/L" at the window's lower end, for the volume and dilution of the tube.
-QString quantificationLimit(const SampleView &view, int tube)
+/// The highest of the tubes' limits, which holds for all of them, in the result's unit.
+std::optional<double> quantificationLimit(const SampleView &view, const Check &low)
 {
-    const TubeValue &value = view.context.value(tube, view.measurand);
-    if (!value.concentration_g_per_L || !value.netSignal || *value.netSignal == 0)
-        return {};
-    const double limit =
-        *value.concentration_g_per_L * view.context.layout.method().window.minSignal / *value.netSignal;
-    return CheckText::tr("%1 g/L").arg(significantText(limit, 2));
+    std::optional<double> limit;
+    for (const int tube : low.tubes) {
+        const auto &own = view.context.value(tube, view.measurand).quantificationLimit_g_per_L;
+        if (own)
+            limit = std::max(limit.value_or(0), *own * run::reportedPer_g_per_L(view.sample));
+    }
+    return limit;
 }
 
 void adviseStrengthening(const SampleView &view, Check &check)
@@ -105,16 +106,25 @@ void adviseStrengthening(const SampleView &view, Check &check)
                                 : adviceText(*check.advice);
         check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, how);
     } else {
-        const QString limit = quantificationLimit(view, check.tubes.front());
+        const std::optional<double> limit = quantificationLimit(view, check);
         check.message =
-            limit.isEmpty()
-                ? CheckText::tr("%1 Report as below the limit of quantification.").arg(check.message)
-                : CheckText::tr("%1 Report as below the limit of quantification, %2.")
-                      .arg(check.message, limit);
+            limit ? CheckText::tr("%1 Report as below the limit of quantification, %2 %3.")
+                        .arg(check.message, significantText(*limit, 2), view.unit)
+                  : CheckText::tr("%1 Report as below the limit of quantification.").arg(check.message);
     }
 }
 
 } // namespace
+
+std::optional<double> lessThan(const SampleView &view, const Result &result)
+{
+    const auto low = std::ranges::find_if(
+        result.checks, [](const Check &c) { return c.id == CheckId::SignalLow && !c.passed && !c.advice; });
+    if (low == result.checks.end() || !result.value)
+        return std::nullopt;
+    const std::optional<double> limit = quantificationLimit(view, *low);
+    return limit && *result.value < *limit ? limit : std::nullopt;
+}
 
 void addAdvice(const SampleView &view, std::vector<Check> &checks)
 {

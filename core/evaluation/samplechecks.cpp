@@ -10,19 +10,6 @@ namespace plateau::evaluation {
 
 namespace {
 
-SampleView viewOf(const CheckContext &context, const Result &result)
-{
-    const assay::Method &method = context.layout.method();
-    const auto found = std::ranges::find(method.measurands, result.measurand, &assay::Measurand::id);
-    return {context,
-            *run::findSample(context.layout.run(), result.sample),
-            static_cast<size_t>(found - method.measurands.begin()),
-            {Scope::Kind::Sample, result.sample, scopeMeasurand(method, result.measurand)},
-            context.layout.resultTubes(result.sample),
-            context.layout.tubesWith(run::Role::Spiked, result.sample),
-            context.layout.tubesWith(run::Role::SampleBlank, result.sample)};
-}
-
 void addSpikeCheck(const SampleView &view, std::vector<Check> &checks)
 {
     const CheckContext &context = view.context;
@@ -65,6 +52,20 @@ void addSpikeCheck(const SampleView &view, std::vector<Check> &checks)
 }
 
 } // namespace
+
+SampleView viewOf(const CheckContext &context, const Result &result)
+{
+    const assay::Method &method = context.layout.method();
+    const auto found = std::ranges::find(method.measurands, result.measurand, &assay::Measurand::id);
+    return {context,
+            *run::findSample(context.layout.run(), result.sample),
+            static_cast<size_t>(found - method.measurands.begin()),
+            {Scope::Kind::Sample, result.sample, scopeMeasurand(method, result.measurand)},
+            result.unit,
+            context.layout.resultTubes(result.sample),
+            context.layout.tubesWith(run::Role::Spiked, result.sample),
+            context.layout.tubesWith(run::Role::SampleBlank, result.sample)};
+}
 
 bool failedIn(const std::vector<Check> &checks, CheckId id)
 {

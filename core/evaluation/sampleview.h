@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <initializer_list>
+#include <optional>
 #include <vector>
 
 namespace plateau::evaluation {
@@ -16,6 +17,8 @@ struct SampleView {
     const run::Sample &sample;
     size_t measurand;
     Scope scope;
+    /// The result's.
+    QString unit;
     std::vector<int> resultTubes;
     std::vector<int> spikedTubes;
     std::vector<int> blankTubes;
@@ -30,11 +33,15 @@ struct SampleView {
     }
 };
 
+SampleView viewOf(const CheckContext &context, const Result &result);
+
 /// duplicate-spread among the tubes of one sample volume, volume-proportionality among the volumes.
 void addAgreementChecks(const SampleView &view, std::vector<Check> &checks);
 /// Gives the failed window checks of the sample the advice for its repeat, in data and in words; none where
 /// the readings themselves cannot be trusted.
 void addAdvice(const SampleView &view, std::vector<Check> &checks);
+/// The limit below which the result is to be reported, where its signal is too low and no repeat would help.
+std::optional<double> lessThan(const SampleView &view, const Result &result);
 bool failedIn(const std::vector<Check> &checks, CheckId id);
 
 } // namespace plateau::evaluation

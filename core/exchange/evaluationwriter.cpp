@@ -52,6 +52,7 @@ ordered_json tubeJson(const TubeValue &tube)
             {"netSignal", orNull(tube.netSignal)},
             {"concentration_g_per_L", orNull(tube.concentration_g_per_L)},
             {"pipetted_g_per_L", orNull(tube.pipetted_g_per_L)},
+            {"quantificationLimit_g_per_L", orNull(tube.quantificationLimit_g_per_L)},
             {"totalVolume_mL", tube.totalVolume_mL},
             {"sampleVolume_mL", tube.sampleVolume_mL}};
 }
@@ -75,7 +76,8 @@ ordered_json resultJson(const Result &result)
             {"budget", listOf(result.budget, budgetJson)},
             {"verdict", utf8(verdictWord(result.verdict))},
             {"checks", listOf(result.checks, checkJson)},
-            {"degreesOfFreedom", orNull(result.degreesOfFreedom)}};
+            {"degreesOfFreedom", orNull(result.degreesOfFreedom)},
+            {"lessThan", orNull(result.lessThan)}};
 }
 
 ordered_json standardJson(const StandardRecovery &standard)

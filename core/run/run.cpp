@@ -19,6 +19,11 @@ double dilutionFactor(const std::vector<DilutionStep> &steps)
     return factor;
 }
 
+double reportedPer_g_per_L(const Sample &sample)
+{
+    return sample.form == Form::Solid ? *sample.extract_mL / 1000 / *sample.mass_g * 100 : 1;
+}
+
 double ageAtUse_h(const Standard &standard)
 {
     if (!standard.preparedAt || !standard.usedAt)

@@ -37,6 +37,10 @@ struct Sample {
     bool operator==(const Sample &) const = default;
 };
 
+/// What 1 g/L (of a solid: of its undiluted extract) is in the unit reported: 1 g/L of a liquid, or extract
+/// (L) / mass (g) x 100 in g/100 g of a solid.
+double reportedPer_g_per_L(const Sample &sample);
+
 /// A standard as used in the run. With preparedAt and usedAt its concentration is that when made, else it is
 /// worth what is stated.
 struct Standard {

@@ -134,7 +134,22 @@ TEST(Checks, WeakestPossibleSampleIsReportedAsBelowTheLimit)
     EXPECT_TRUE(check->message.contains(u"below the limit of quantification, 0.0067 g/L"_s))
         << check->message.toStdString();
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Reportable);
+    EXPECT_NEAR(*evaluation.results[0].lessThan, 0.1 * 2.12 * 100 / (6300 * 0.5), 1e-12);
     EXPECT_TRUE(evaluation.acceptable);
+}
+
+TEST(Checks, LimitOfASolidIsInItsOwnUnit)
+{
+    run::Run run = test::plainRun();
+    run.samples[0] = test::solid("S", 5, 100);
+    for (const size_t i : {1U, 2U}) {
+        run.tubes[i] = test::sampleTube("S", 0.1, 0.15);
+        run.tubes[i].sampleVolume_mL = 0.5;
+    }
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
+    EXPECT_NEAR(*evaluation.results[0].lessThan, 0.1 * 2.12 * 100 / (6300 * 0.5) * 0.1 / 5 * 100, 1e-12);
+    EXPECT_TRUE(
+        test::find(evaluation.checks, CheckId::SignalLow, sampleS)->message.contains(u"0.013 g/100 g"_s));
 }
 
 TEST(Checks, HighAbsorbanceIsJudgedAsRead)
