@@ -47,11 +47,13 @@ QString defaultNotebook()
     return folder + u"/notebook.plateau"_s;
 }
 
-int showWindow(const QString &path)
+int showWindow(const QString &path, const QString &mark = {})
 {
     try {
         const auto opened = notebook::Notebook::openOrCreate(path);
         ui::MainWindow window(*opened, installedMethods());
+        if (!mark.isEmpty())
+            window.setWindowTitle(u"%1 - %2"_s.arg(window.windowTitle(), mark));
         window.show();
         return QApplication::exec();
     } catch (const notebook::Failure &failure) {
@@ -75,7 +77,7 @@ int showDemo()
         writeError(u"%1: %2"_s.arg(path, failure.sentence()));
         return Unusable;
     }
-    return showWindow(path);
+    return showWindow(path, Text::tr("sample notebook, a copy that is thrown away"));
 }
 
 } // namespace

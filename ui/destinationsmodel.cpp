@@ -24,7 +24,7 @@ void DestinationsModel::refresh()
     using Kind = Destination::Kind;
     std::vector<Destination> fresh{{Kind::Heading, tr("On bench"), {}, {}}};
     for (const Rack &rack : m_session.racks())
-        fresh.push_back({Kind::Rack, tr("Rack %1").arg(rack.letter), rack.stored.method.name, rack.id});
+        fresh.push_back({Kind::Rack, tr("Rack %1").arg(rack.letter), rack.stored.run.title, rack.id});
     fresh.push_back({Kind::Heading, tr("Books"), {}, {}});
     fresh.push_back({Kind::Notebook, tr("Notebook"), {}, {}});
     setRows(std::move(fresh));
@@ -57,13 +57,13 @@ QVariant DestinationsModel::data(const QModelIndex &index, int role) const
     const bool heading = destination.kind == Destination::Kind::Heading;
     switch (role) {
     case Qt::DisplayRole:
-        return destination.method.isEmpty() ? destination.title
-                                            : u"%1\n%2"_s.arg(destination.title, destination.method);
+        return destination.runTitle.isEmpty() ? destination.title
+                                            : u"%1\n%2"_s.arg(destination.title, destination.runTitle);
     case Qt::AccessibleTextRole:
-        return destination.method.isEmpty() ? destination.title
-                                            : tr("%1, %2").arg(destination.title, destination.method);
+        return destination.runTitle.isEmpty() ? destination.title
+                                            : tr("%1, %2").arg(destination.title, destination.runTitle);
     case Qt::ToolTipRole:
-        return tipText(destination.method.isEmpty() ? destination.title : destination.method);
+        return tipText(destination.runTitle.isEmpty() ? destination.title : destination.runTitle);
     case Qt::DecorationRole:
         if (heading)
             return {};

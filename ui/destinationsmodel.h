@@ -17,7 +17,7 @@ struct Destination {
     enum class Kind { Heading, Rack, Notebook } kind = Kind::Heading;
     QString title;
     /// Of a rack only.
-    QString method;
+    QString runTitle;
     notebook::RunId run;
     bool operator==(const Destination &) const = default;
 };

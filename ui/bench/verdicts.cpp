@@ -55,7 +55,11 @@ std::vector<Sentence> passedOnce(const std::vector<Check> &checks)
     std::vector<Sentence> sentences;
     std::set<QString> said;
     for (const Check &check : checks) {
-        if (!check.passed || !said.insert(check.message).second)
+        // Where a check failed elsewhere, "passed" without its scope would contradict it.
+        const bool failedElsewhere = std::any_of(checks.begin(), checks.end(), [&check](const Check &other) {
+            return other.id == check.id && !other.passed;
+        });
+        if (!check.passed || failedElsewhere || !said.insert(check.message).second)
             continue;
         const auto times = std::count_if(checks.begin(), checks.end(), [&check](const Check &other) {
             return other.message == check.message;
@@ -86,6 +90,8 @@ QString resultText(const evaluation::Result &result)
 {
     if (!result.value)
         return u"–"_s;
+    if (result.lessThan)
+        return Words::tr("< %1 %2").arg(evaluation::significantText(*result.lessThan, 2), result.unit);
     const QString value = evaluation::valueText(*result.value, result.expandedUncertainty);
     if (!result.expandedUncertainty)
         return Words::tr("%1 %2").arg(value, result.unit);
