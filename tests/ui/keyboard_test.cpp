@@ -217,6 +217,9 @@ TEST_F(Keyboard, ACorrectionNeedsAReasonAndKeepsTheOldValueInSight)
     EXPECT_EQ(stored.readings[1].reason, u"misread the display"_s);
     EXPECT_EQ(find<QTableView>(u"readingsTable"_s)->model()->index(0, 2).data().toString(),
               u"0.112 (was 0.121)"_s);
+    const auto *readings = find<QTableView>(u"readingsTable"_s);
+    EXPECT_GE(readings->columnWidth(2), readings->sizeHintForIndex(readings->model()->index(0, 2)).width())
+        << "both values can be read";
     EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s) << "on with what is next";
 }
 

@@ -202,6 +202,7 @@ void ReadPage::takeOver(const QString &typed, double absorbance, const QString &
         return;
     m_panel->entry()->clear();
     goOn();
+    m_table->fit(); // a correction shows two values
     // The tube still stands in the rack: say at once what is wrong with it.
     if (const QString fault = faultOf(place.tube); !fault.isEmpty())
         m_panel->notice().say(State::Attention, fault);
@@ -222,7 +223,6 @@ void ReadPage::onRackChanged(notebook::RunId id)
     if (id != m_id || !rack())
         return;
     m_readings->show(rack()->stored, rack()->evaluation);
-    m_table->fit();
     updatePreview();
 }
 
