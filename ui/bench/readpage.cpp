@@ -161,6 +161,10 @@ void ReadPage::updatePreview()
     const evaluation::Evaluation evaluation =
         typed ? preview(rack()->stored, *m_place, *typed) : rack()->evaluation;
     m_readings->setKeyed(m_place, typed, evaluation);
+    // What is typed may be wider than what stood there.
+    const QModelIndex cell = m_place ? m_readings->indexOf(*m_place) : QModelIndex();
+    if (cell.isValid() && m_table->sizeHintForIndex(cell).width() > m_table->columnWidth(cell.column()))
+        m_table->fit();
     m_results->show(rack()->stored.method, evaluation);
     m_failures->setSentences(failuresSoFar(evaluation));
 }
