@@ -265,7 +265,7 @@ TEST_F(Models, DestinationsAreTheRacksAndTheBooks)
     model.refresh();
     ASSERT_EQ(model.rowCount(), 4);
     EXPECT_EQ(watch.inserted.count(), 1);
-    EXPECT_EQ(model.rackIndex(id).data(Qt::AccessibleTextRole).toString(), u"Rack A, Example acid"_s);
+    EXPECT_EQ(model.rackIndex(id).data(Qt::AccessibleTextRole).toString(), u"Rack A, Perry tanks"_s);
     EXPECT_EQ(model.notebookIndex().row(), 3);
     EXPECT_EQ(model.flags(model.index(0)), Qt::NoItemFlags) << "headings cannot be chosen";
 }
