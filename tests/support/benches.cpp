@@ -21,10 +21,11 @@ assay::Method risingMethod()
     method.sample = u"sample"_s;
     method.diluent = u"water"_s;
     method.starter = u"starter"_s;
-    method.steps = {assay::AddStep{u"buffer"_s}, assay::AddStep{u"water"_s}, assay::AddStep{u"sample"_s},
-                    assay::MixStep{},            assay::WaitStep{{3, 10}, {}}, assay::ReadStep{u"A1"_s},
-                    assay::AddStep{u"starter"_s}, assay::MixStep{},          assay::WaitStep{{15, 40}, {}},
-                    assay::ReadStep{u"A2"_s}};
+    method.steps = {assay::AddStep{u"buffer"_s},   assay::AddStep{u"water"_s},
+                    assay::AddStep{u"sample"_s},   assay::MixStep{},
+                    assay::WaitStep{{3, 10}, {}},  assay::ReadStep{u"A1"_s},
+                    assay::AddStep{u"starter"_s},  assay::MixStep{},
+                    assay::WaitStep{{15, 40}, {}}, assay::ReadStep{u"A2"_s}};
     method.measurands = {{u"analyte"_s, u"Analyte"_s, 100, 1, assay::DifferenceSignal{u"A1"_s, u"A2"_s}}};
     method.window = {0.1, 1.0, 2.0, {}};
     method.acceptance.maxBlankSignal = 0.05;

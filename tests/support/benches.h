@@ -10,7 +10,8 @@
 /// Small methods and tubes for tests: round numbers, so that a result can be followed in the head.
 namespace plateau::test {
 
-/// Rising, A1 to A2: buffer 1.0, water 1.0, sample 0.1 (0.05 to 0.5), starter 0.02 mL; V = 2.12 mL; M 100, e 6300.
+/// Rising, A1 to A2: buffer 1.0, water 1.0, sample 0.1 (0.05 to 0.5), starter 0.02 mL; V = 2.12 mL; M 100, e
+/// 6300.
 assay::Method risingMethod();
 /// The same, falling, with a reserve of 0.1.
 assay::Method fallingMethod();
@@ -23,7 +24,8 @@ run::Tube blank(double a1, double a2);
 run::Tube sampleTube(const char *sample, double a1, double a2);
 run::Tube standardTube(const char *standard, double a1, double a2);
 run::Sample liquid(const char *id, std::vector<run::DilutionStep> dilution = {});
-run::Sample solid(const char *id, double mass_g, double extract_mL, std::vector<run::DilutionStep> dilution = {});
+run::Sample solid(const char *id, double mass_g, double extract_mL,
+                  std::vector<run::DilutionStep> dilution = {});
 /// A run of risingMethod: a blank of 0.010, one sample "S" of signal 0.510 in duplicate.
 run::Run plainRun();
 /// A coverage of every term that the contract's uncertainty object has.
