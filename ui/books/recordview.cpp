@@ -95,10 +95,11 @@ void RecordView::fill()
     const notebook::RunSummary &summary = m_stored.summary;
     const bool onBench = summary.state == notebook::RunState::OnBench;
     m_title->setText(summary.title);
-    m_subtitle->setText(tr("%1, version %2, begun %3, %4")
-                            .arg(summary.methodName)
-                            .arg(summary.methodVersion)
-                            .arg(momentText(summary.createdAt), stateText(summary.state)));
+    m_subtitle->setText(
+        tr("%1, version %2, begun %3, %4")
+            .arg(summary.methodName)
+            .arg(summary.methodVersion)
+            .arg(momentText(m_stored.run.startedAt.value_or(summary.createdAt)), stateText(summary.state)));
     m_toRack->setVisible(onBench);
     m_lockRow->setVisible(!onBench);
 

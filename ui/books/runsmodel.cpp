@@ -151,7 +151,7 @@ QVariant RunsModel::headerData(int section, Qt::Orientation orientation, int rol
         return {};
     switch (section) {
     case Begun:
-        return tr("Begun");
+        return tr("On the bench since");
     case Title:
         return tr("Title");
     case Method:
