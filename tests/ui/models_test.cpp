@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/historymodel.h"
 #include "ui/bench/readingsmodel.h"
 #include "ui/bench/recoveriesmodel.h"
 #include "ui/bench/resultsmodel.h"
@@ -135,6 +136,29 @@ TEST_F(Models, ResultsFollowTheEvaluationRowByRow)
     model.show(method(), evaluation::evaluate(method(), run));
     EXPECT_EQ(watch.changed.count(), 1);
     EXPECT_EQ(shown(model, 0, ui::ResultsModel::Verdict), u"waiting"_s);
+    EXPECT_EQ(watch.reset.count(), 0);
+}
+
+TEST_F(Models, HistoryKeepsEveryReadingWithPersonAndReason)
+{
+    ui::HistoryModel model(theme);
+    Watch watch(&model);
+    const notebook::RunId id = addRun(exampleRun());
+    read(id, 2, u"A1"_s, 0.121);
+    read(id, 0, u"A1"_s, 0.1);
+    model.show(book->load(id));
+    EXPECT_EQ(watch.inserted.count(), 1);
+    ASSERT_EQ(model.rowCount(), 2);
+    EXPECT_EQ(shown(model, 0, ui::HistoryModel::Tube), u"1: blank, 1 of 2"_s);
+    book->correctReading(id, 2, u"A1"_s, 0.112, u"0,112"_s, u"M. Lindqvist"_s, u"misread"_s);
+    model.show(book->load(id));
+    ASSERT_EQ(model.rowCount(), 3);
+    EXPECT_EQ(shown(model, 1, ui::HistoryModel::Absorbance), u"0.121, corrected"_s);
+    EXPECT_TRUE(model.index(1, ui::HistoryModel::Absorbance).data(Qt::FontRole).value<QFont>().strikeOut());
+    EXPECT_EQ(shown(model, 2, ui::HistoryModel::Absorbance), u"0.112"_s);
+    EXPECT_EQ(shown(model, 2, ui::HistoryModel::Typed), u"0,112"_s);
+    EXPECT_EQ(shown(model, 2, ui::HistoryModel::Person), u"M. Lindqvist"_s);
+    EXPECT_EQ(shown(model, 2, ui::HistoryModel::Reason), u"misread"_s);
     EXPECT_EQ(watch.reset.count(), 0);
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/bench/decisiontext.h"
+#include "ui/bench/historymodel.h"
 #include "ui/bench/methodtext.h"
 #include "ui/bench/recoveriesmodel.h"
 #include "ui/bench/resultsmodel.h"
@@ -44,6 +45,7 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     , m_theme(theme)
     , m_results(new ResultsModel(theme, this))
     , m_recoveries(new RecoveriesModel(this))
+    , m_history(new HistoryModel(theme, this))
 {
     auto *both = new QSplitter(Qt::Horizontal, this);
     both->setChildrenCollapsible(false);
@@ -97,7 +99,8 @@ QWidget *ResultView::buildDetails()
     m_working = browser(tr("Calculation"), u"working"_s, this);
     m_budget = new BarChart(m_theme, tr("Uncertainty budget"), this);
     m_budget->setObjectName(u"budget"_s);
-    m_history = browser(tr("Readings with their history"), u"history"_s, this);
+    m_historyTable = new Table(m_theme, m_history, tr("Readings with their history"), u"history"_s, this);
+    m_historyTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_recoveriesTable = new Table(m_theme, m_recoveries, tr("Recoveries"), u"recoveries"_s, this);
     m_method = new SentenceList(m_theme, tr("Method and cautions"), u"methodText"_s, this);
     auto *tabs = new QTabWidget(this);
@@ -107,7 +110,7 @@ QWidget *ResultView::buildDetails()
     tabs->addTab(m_working, tr("&Calculation"));
     tabs->addTab(m_budget, tr("&Uncertainty"));
     tabs->addTab(m_recoveriesTable, tr("Recover&ies"));
-    tabs->addTab(m_history, tr("&Readings"));
+    tabs->addTab(m_historyTable, tr("&Readings"));
     tabs->addTab(m_method, tr("Me&thod"));
     return tabs;
 }
@@ -122,7 +125,6 @@ void ResultView::dress()
     QPalette own;
     own.setColor(QPalette::Window, m_theme.tint(verdict.state));
     m_verdictBand->setPalette(own);
-    m_history->setHtml(historyHtml(m_stored));
     chooseResult(m_resultsTable->currentIndex().row());
 }
 
@@ -147,6 +149,8 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     showDecisions();
     m_recoveries->show(stored.method, evaluation);
     m_recoveriesTable->fit();
+    m_history->show(stored);
+    m_historyTable->fit();
     if (another || !m_resultsTable->currentIndex().isValid())
         m_resultsTable->selectRow(0);
     m_resultsTable->fit();

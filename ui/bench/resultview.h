@@ -13,6 +13,7 @@ class QTextBrowser;
 namespace plateau::ui {
 
 class BarChart;
+class HistoryModel;
 class RecoveriesModel;
 class ResultsModel;
 class SentenceList;
@@ -44,6 +45,7 @@ private:
     const Theme &m_theme;
     ResultsModel *m_results;
     RecoveriesModel *m_recoveries;
+    HistoryModel *m_history;
     QWidget *m_verdictBand = nullptr;
     QLabel *m_verdictShape = nullptr;
     QLabel *m_verdictText = nullptr;
@@ -53,7 +55,7 @@ private:
     SentenceList *m_method = nullptr;
     Table *m_recoveriesTable = nullptr;
     QTextBrowser *m_working = nullptr;
-    QTextBrowser *m_history = nullptr;
+    Table *m_historyTable = nullptr;
     BarChart *m_budget = nullptr;
     notebook::StoredRun m_stored;
     evaluation::Evaluation m_evaluation;

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "core/evaluation/working.h"
-#include "core/notebook/records.h"
 
 #include <QString>
 
@@ -16,7 +15,5 @@ class Theme;
 /// The calculation as rich text: a heading for each section, a line for each step with its formula and
 /// numbers.
 QString workingHtml(const Theme &theme, const std::vector<evaluation::WorkingSection> &sections);
-/// Every reading ever keyed, oldest first within its place; a corrected one struck out with the reason below.
-QString historyHtml(const notebook::StoredRun &stored);
 
 } // namespace plateau::ui
