@@ -82,7 +82,45 @@ struct Measurand {
     /// Chromophore molecules formed or used per analyte molecule.
     double chromophorePerMolecule = 1;
     Signal signal;
+    /// What samples usually hold, as received; a help for planning, never a limit.
+    std::optional<Interval> typicalRange_g_per_L;
     bool operator==(const Measurand &) const = default;
+};
+
+/// One part of a derived result: a measurand of this method, or of another one run on the same sample.
+struct DerivedTerm {
+    /// Id of the other method, any version; empty: this method.
+    QString method;
+    QString measurand;
+    /// What one g/L of it counts, with its sign: -1 to subtract, a ratio of molar masses to convert.
+    double factor = 1;
+    bool operator==(const DerivedTerm &) const = default;
+};
+
+/// A quantity that is not measured but comes from others: bound = total - free, sucrose = (glucose after
+/// inversion - free glucose) x ratio of molar masses. The value is the sum of factor x result.
+struct Derived {
+    QString id;
+    QString name;
+    std::vector<DerivedTerm> terms;
+    bool operator==(const Derived &) const = default;
+};
+
+/// What a sample may be like, as far as its preparation depends on it.
+enum class Matrix { Clear, Coloured, Turbid, Carbonated, Fatty, ProteinRich, Solid };
+
+struct Preparation {
+    Matrix matrix = Matrix::Clear;
+    QString text;
+    bool operator==(const Preparation &) const = default;
+};
+
+/// What a run of the method usually has for a standard. Absent members: to be asked for.
+struct UsualStandard {
+    std::optional<double> concentration_g_per_L;
+    /// Fraction of its strength per hour, 0 to below 1. Zero only where it is known to keep for the day.
+    std::optional<double> lossPerHour;
+    bool operator==(const UsualStandard &) const = default;
 };
 
 /// Smallest and largest net signal that may be reported, the largest absorbance the photometer may show,
@@ -145,6 +183,13 @@ struct Method {
     Window window;
     Acceptance acceptance;
     std::optional<Extrapolation> extrapolate;
+    std::vector<Derived> derived;
+    std::optional<UsualStandard> standard;
+    /// The reactions with their stoichiometry, one a line.
+    std::vector<QString> reactions;
+    std::vector<QString> interferences;
+    /// At most one for each matrix.
+    std::vector<Preparation> samplePreparation;
     std::vector<QString> cautions;
     bool operator==(const Method &) const = default;
 };
