@@ -83,7 +83,7 @@ struct Measurand {
     double chromophorePerMolecule = 1;
     Signal signal;
     /// What samples usually hold, as received; a help for planning, never a limit.
-    std::optional<Interval> typicalRange_g_per_L;
+    std::optional<Interval> typicalRange_g_per_L{};
     bool operator==(const Measurand &) const = default;
 };
 
