@@ -87,6 +87,23 @@ public:
     /// Back on the bench, with a reason; the decision stays readable.
     void reopen(RunId run, const QString &person, const QString &reason);
 
+    /// Stores the method as the next version of its id: one more than the highest known, here or shipped,
+    /// whatever version it states. What equals a newest version of its id but for the version is not stored.
+    MethodOutcome saveMethod(const assay::Method &method, const QString &person, const QString &note,
+                             const std::vector<assay::Method> &shipped);
+    /// Stores the method as it stands in the file. What is shipped, or was saved or imported before, is not
+    /// stored again; another content of the same id and version is kept apart from it.
+    MethodOutcome importMethod(const assay::Method &method, const QString &fileName, const QString &person,
+                               const std::vector<assay::Method> &shipped);
+    /// The method of exactly this content, a shipped one that the notebook does not hold yet too. Needs a
+    /// reason, and that it is not retired yet.
+    void retireMethod(const assay::Method &method, const QString &person, const QString &reason);
+    /// Needs a reason, and that it is retired.
+    void reinstateMethod(const assay::Method &method, const QString &person, const QString &reason);
+    /// Every method the notebook holds, by id and version, then as they came. See methodcatalogue.h for these
+    /// and the shipped ones in one list, and for what a new run is offered.
+    std::vector<StoredMethod> methods() const;
+
     /// Newest first.
     std::vector<RunSummary> runs() const;
     /// Throws Refused if there is no such run, Damaged if it can't be put together again.

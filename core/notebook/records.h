@@ -27,6 +27,12 @@ struct ReadingId {
     auto operator<=>(const ReadingId &other) const { return value <=> other.value; }
 };
 
+struct MethodId {
+    qint64 value = 0;
+    bool operator==(const MethodId &) const = default;
+    auto operator<=>(const MethodId &other) const { return value <=> other.value; }
+};
+
 /// A run is on the bench until it is decided; a decision is never edited, only followed by another.
 enum class RunState { OnBench, Accepted, Rejected };
 
@@ -102,6 +108,57 @@ struct StoredRun {
     std::vector<Reopening> reopenings;
 };
 
+enum class MethodActKind { Saved, Imported, Retired, Reinstated };
+
+/// What somebody did with a method of the laboratory.
+struct MethodAct {
+    MethodActKind kind = MethodActKind::Saved;
+    QString person;
+    QDateTime at;
+    /// For retired and reinstated the reason, which is never blank.
+    QString note;
+    /// For imported: the file's name without its folder.
+    QString fileName;
+};
+
+/// Where a method comes from. OnRecord: nobody saved or imported it, but a run came with it, or the program
+/// shipped it once.
+enum class MethodOrigin { Shipped, Saved, Imported, OnRecord };
+
+/// One content of a method. Two of the same id and version with other content are two of these.
+struct StoredMethod {
+    /// 0 for a shipped one that the notebook does not hold.
+    MethodId id;
+    assay::Method method;
+    /// SHA-256 of the method as plateau-method/1, hexadecimal; its beginning tells apart what has the same id
+    /// and version.
+    QString contentHash;
+    MethodOrigin origin = MethodOrigin::OnRecord;
+    /// Not offered for new runs; runs that have it keep it.
+    bool retired = false;
+    /// Oldest first; empty for one that only shipped or only came with a run.
+    std::vector<MethodAct> acts;
+    /// Runs that used exactly this content.
+    int runs = 0;
+
+    /// The act that brought it here; nullptr where nobody saved or imported it.
+    const MethodAct *arrival() const;
+    /// First eight digits of contentHash.
+    QString mark() const { return contentHash.left(8); }
+};
+
+/// What became of a method that was handed to the notebook.
+struct MethodOutcome {
+    /// False where the notebook, or the program, has exactly this already.
+    bool stored = false;
+    /// With the version it has now.
+    assay::Method method;
+    /// For a person, what happened.
+    QString sentence;
+    /// Another content has the same id and version, or it arrived but is not offered for new runs.
+    bool needsAttention = false;
+};
+
 /// Who did what, and when. account and host are those of the operating system, beside the person who is
 /// named.
 struct AuditEntry {
@@ -112,7 +169,7 @@ struct AuditEntry {
     QString host;
     QString programVersion;
     /// "notebookCreated", "schemaStep", "runAdded", "readingAdded", "readingCorrected", "runAccepted",
-    /// "runRejected", "runReopened".
+    /// "runRejected", "runReopened", "methodSaved", "methodImported", "methodRetired", "methodReinstated".
     QString action;
     /// Absent for an act on the notebook as a whole.
     std::optional<RunId> run;
