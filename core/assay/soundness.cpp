@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/assay/soundness.h"
 
+#include "core/assay/background.h"
 #include "core/assay/label.h"
 #include "core/assay/limits.h"
+#include "core/assay/plausibility.h"
 #include "core/assay/procedure.h"
 
 #include <QCoreApplication>
@@ -33,13 +35,6 @@ void checkIdentity(const Method &method, Problems &problems)
                                                            "or say that there is none")));
     checkProse(problems, u"/source"_s, method.source, Wording::tr("the source"));
     checkProse(problems, u"/principle"_s, method.principle, Wording::tr("the principle"));
-    for (std::size_t i = 0; i < method.cautions.size(); ++i) {
-        const QString pointer = pointerTo(u"/cautions"_s, static_cast<qsizetype>(i));
-        if (method.cautions[i].trimmed().isEmpty())
-            problems.push_back(
-                error(pointer, Wording::tr("a caution is blank; write it out or leave it out")));
-        checkProse(problems, pointer, method.cautions[i], Wording::tr("the caution"));
-    }
 }
 
 void checkAbsorptivities(const Method &method, Problems &problems)
@@ -191,6 +186,8 @@ Problems problemsOf(const Method &method)
     checkSignals(method, problems);
     checkWindow(method.window, problems);
     checkAcceptance(method.acceptance, problems);
+    checkBackground(method, problems);
+    checkPlausibility(method, problems);
     return problems;
 }
 

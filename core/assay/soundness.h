@@ -11,7 +11,8 @@ namespace plateau::assay {
 /// in a plateau-method/1 document: empty ids, ids used twice, volumes that are not positive, a step that
 /// adds an unknown component or one added already, a sample that is never added, a reading before any
 /// addition, a signal that uses a reading which is never taken or in the wrong order, a wavelength without
-/// absorptivity, a window that is upside down, and the like.
+/// absorptivity, a window that is upside down, a derived result without terms or of a measurand this method
+/// does not have, and the like.
 Problems problemsOf(const Method &method);
 
 } // namespace plateau::assay

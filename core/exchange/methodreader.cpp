@@ -4,6 +4,7 @@
 
 #include "core/assay/label.h"
 #include "core/assay/soundness.h"
+#include "core/exchange/backgroundreader.h"
 #include "core/exchange/readers.h"
 
 #include <QCoreApplication>
@@ -33,6 +34,9 @@ const Consequences &consequences()
         {u"/steps/*/add"_s, u"/starter"_s},
         {u"/steps/*/add"_s, u"/components/*"_s, true},
         {u"/steps/*/add"_s, u"/steps/*/read"_s},
+        {u"/steps/*/add"_s, u"/diluent"_s, true},
+        {u"/steps/*"_s, u"/steps/*"_s, true},
+        {u"/steps/*"_s, u"/measurands/*/signal"_s, true},
         {u"/steps/*/read"_s, u"/steps/$"_s},
         {u"/steps/*/read"_s, u"/measurands/*/signal"_s},
         {u"/steps/*/read"_s, u"/extrapolate/reading"_s},
@@ -45,6 +49,11 @@ const Consequences &consequences()
         {u"/window/maxSignal"_s, u"/window/minSignal"_s},
         {u"/window/maxAbsorbance"_s, u"/window/reserveAbsorbance"_s},
         {u"/acceptance/repeatability/*"_s, u"/acceptance/repeatability/$"_s},
+        {u"/measurands/*/id"_s, u"/derived/*/terms/*/measurand"_s},
+        {u"/id"_s, u"/derived/*/terms/*/measurand"_s},
+        {u"/derived/#/terms/*"_s, u"/derived/#/terms/$"_s},
+        {u"/derived/*/terms/*/method"_s, u"/derived/*/terms/*/measurand"_s},
+        {u"/samplePreparation/*/matrix"_s, u"/samplePreparation/*/matrix"_s},
     };
     return all;
 }
@@ -166,6 +175,7 @@ Measurand takeMeasurand(const Place &place)
     fields.needed(u"chromophorePerMolecule"_s, measurand.chromophorePerMolecule);
     if (const auto signal = fields.need(u"signal"_s))
         takeSignal(*signal, measurand.signal);
+    fields.optional(u"typicalRange_g_per_L"_s, measurand.typicalRange_g_per_L);
     fields.done();
     return measurand;
 }
@@ -214,8 +224,6 @@ void takeDescription(Fields &fields, Method &method)
     fields.needed(u"name"_s, method.name);
     fields.needed(u"source"_s, method.source);
     fields.optional(u"principle"_s, method.principle);
-    if (const auto place = fields.find(u"cautions"_s))
-        forEach(*place, [&](const Place &element) { take(element, method.cautions.emplace_back()); });
 }
 
 void takePhotometry(Fields &fields, Method &method)
@@ -282,6 +290,7 @@ bool takeMethod(const Place &place, Method &method)
     takePhotometry(fields, method);
     takeRecipe(fields, method);
     takeLimits(fields, method);
+    takeBackground(fields, method);
     fields.done();
     place.findings.meaning(problemsOf(method), place.pointer, consequences());
     return true;

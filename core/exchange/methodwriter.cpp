@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/exchange/backgroundwriter.h"
 #include "core/exchange/jsonparts.h"
 #include "core/exchange/jsontext.h"
 #include "core/exchange/writers.h"
@@ -61,11 +62,13 @@ ordered_json signalJson(const Signal &signal)
 
 ordered_json measurandJson(const Measurand &measurand)
 {
-    return {{"id", utf8(measurand.id)},
-            {"name", utf8(measurand.name)},
-            {"molarMass_g_per_mol", measurand.molarMass_g_per_mol},
-            {"chromophorePerMolecule", measurand.chromophorePerMolecule},
-            {"signal", signalJson(measurand.signal)}};
+    ordered_json object{{"id", utf8(measurand.id)},
+                        {"name", utf8(measurand.name)},
+                        {"molarMass_g_per_mol", measurand.molarMass_g_per_mol},
+                        {"chromophorePerMolecule", measurand.chromophorePerMolecule},
+                        {"signal", signalJson(measurand.signal)}};
+    writeInterval(object, "typicalRange_g_per_L", measurand.typicalRange_g_per_L);
+    return object;
 }
 
 ordered_json windowJson(const Window &window)
@@ -126,8 +129,7 @@ ordered_json methodJson(const Method &method)
     if (method.extrapolate)
         object["extrapolate"] = {{"reading", utf8(method.extrapolate->reading)},
                                  {"lastReadings", method.extrapolate->lastReadings}};
-    if (!method.cautions.empty())
-        object["cautions"] = listOf(method.cautions, utf8);
+    writeBackground(object, method);
     return object;
 }
 

@@ -185,7 +185,7 @@ TEST(MethodSoundness, PartsArePlayedByDifferentKnownComponentsThatAreAdded)
     expectRows({
         {"unknown sample", [](Method &m) { m.sample = u"juice"_s; }, "/sample", "\"juice\" is none"},
         {"unknown diluent", [](Method &m) { m.diluent = u"milk"_s; }, "/diluent", "\"milk\" is none"},
-        {"no starter", [](Method &m) { m.starter.clear(); }, "/starter", "must be the id of a component"},
+        {"no starter", [](Method &m) { m.starter.clear(); }, "/starter", "no component plays this part"},
         {"sample as diluent", [](Method &m) { m.diluent = m.sample; }, "/diluent", "its own diluent"},
         {"sample as starter", [](Method &m) { m.starter = m.sample; }, "/starter", "a component of its own"},
         {"diluent as starter", [](Method &m) { m.starter = m.diluent; }, "/starter",
@@ -350,6 +350,135 @@ TEST(MethodSoundness, LimitsAreTheRightWayUp)
              m.extrapolate = {u"A9"_s, 3};
          },
          "/extrapolate/reading", "never taken"},
+    });
+}
+
+TEST(MethodSoundness, TypicalRangesAndTheUsualStandardAreConcentrations)
+{
+    expectRows({
+        {"range",
+         [](Method &m) {
+             m.measurands[1].typicalRange_g_per_L = Interval{0, 250};
+         },
+         "", ""},
+        {"range of one value",
+         [](Method &m) {
+             m.measurands[1].typicalRange_g_per_L = Interval{2, 2};
+         },
+         "", ""},
+        {"range upside down",
+         [](Method &m) {
+             m.measurands[1].typicalRange_g_per_L = Interval{2, 1};
+         },
+         "/measurands/1/typicalRange_g_per_L", "smaller number comes first"},
+        {"negative range",
+         [](Method &m) {
+             m.measurands[1].typicalRange_g_per_L = Interval{-0.1, 1};
+         },
+         "/measurands/1/typicalRange_g_per_L/0", "not -0.1"},
+        {"range without end",
+         [](Method &m) {
+             m.measurands[1].typicalRange_g_per_L = Interval{0, nan};
+         },
+         "/measurands/1/typicalRange_g_per_L/1", "between 0 and"},
+        {"standard that says nothing", [](Method &m) { m.standard = UsualStandard{}; }, "", ""},
+        {"standard that keeps",
+         [](Method &m) {
+             m.standard = UsualStandard{0.2, 0.0};
+         },
+         "", ""},
+        {"standard of 0",
+         [](Method &m) {
+             m.standard = UsualStandard{0.0, {}};
+         },
+         "/standard/concentration_g_per_L", "greater than 0"},
+        {"standard that is gone in an hour",
+         [](Method &m) {
+             m.standard = UsualStandard{0.2, 1.0};
+         },
+         "/standard/lossPerHour", "below 1"},
+        {"standard that grows",
+         [](Method &m) {
+             m.standard = UsualStandard{0.2, -0.01};
+         },
+         "/standard/lossPerHour", "not -0.01"},
+        {"loss that is no number",
+         [](Method &m) {
+             m.standard = UsualStandard{0.2, nan};
+         },
+         "/standard/lossPerHour", "below 1"},
+    });
+}
+
+TEST(MethodSoundness, DerivedResultsComeFromMeasurandsThatThereAre)
+{
+    const auto derived = [](Derived value) {
+        return [value](Method &m) { m.derived = {{u"sum"_s, u"Sum"_s, {{{}, u"first"_s, 1}}}, value}; };
+    };
+    expectRows({
+        {"difference of two own measurands",
+         derived({u"rest"_s, u"Rest"_s, {{{}, u"first"_s, 1}, {{}, u"second"_s, -1}}}), "", ""},
+        {"another method's measurand",
+         derived({u"rest"_s, u"Rest"_s, {{{}, u"first"_s, 1}, {u"other"_s, u"any"_s, -1.9}}}), "", ""},
+        {"blank id", derived({u" "_s, u"Rest"_s, {{{}, u"first"_s, 1}}}), "/derived/1/id", "blank"},
+        {"blank name", derived({u"rest"_s, {}, {{{}, u"first"_s, 1}}}), "/derived/1/name", "blank"},
+        {"id of a measurand", derived({u"second"_s, u"Rest"_s, {{{}, u"first"_s, 1}}}), "/derived/1/id",
+         "taken by a measurand"},
+        {"id of an earlier one", derived({u"sum"_s, u"Rest"_s, {{{}, u"first"_s, 1}}}), "/derived/1/id",
+         "earlier derived result"},
+        {"no terms", derived({u"rest"_s, u"Rest"_s, {}}), "/derived/1/terms", "at least one term"},
+        {"own measurand that is none", derived({u"rest"_s, u"Rest"_s, {{{}, u"third"_s, 1}}}),
+         "/derived/1/terms/0/measurand", "\"third\" is none"},
+        {"derived result as a term", derived({u"rest"_s, u"Rest"_s, {{{}, u"sum"_s, 1}}}),
+         "/derived/1/terms/0/measurand", "\"sum\" is none"},
+        {"this method by its id",
+         [](Method &m) {
+             m.derived = {{u"rest"_s, u"Rest"_s, {{m.id, u"third"_s, 1}}}};
+         },
+         "/derived/0/terms/0/measurand", "\"third\" is none"},
+        {"blank measurand", derived({u"rest"_s, u"Rest"_s, {{u"other"_s, u" "_s, 1}}}),
+         "/derived/1/terms/0/measurand", "blank"},
+        {"method that reorders the line", derived({u"rest"_s, u"Rest"_s, {{u"a\u202Eb"_s, u"any"_s, 1}}}),
+         "/derived/1/terms/0/method", "U+202E"},
+        {"factor 0", derived({u"rest"_s, u"Rest"_s, {{{}, u"first"_s, 1}, {{}, u"second"_s, 0}}}),
+         "/derived/1/terms/1/factor", "other than 0"},
+        {"factor without end",
+         derived({u"rest"_s, u"Rest"_s, {{{}, u"first"_s, std::numeric_limits<double>::infinity()}}}),
+         "/derived/1/terms/0/factor", "other than 0"},
+    });
+}
+
+TEST(MethodSoundness, WhatTheTradeKnowsIsWrittenOutOnce)
+{
+    expectRows({
+        {"reactions in two lines",
+         [](Method &m) {
+             m.reactions = {u"A + NAD"_s, u"-> B + NADH"_s};
+         },
+         "", ""},
+        {"blank reaction",
+         [](Method &m) {
+             m.reactions = {u"A"_s, {}};
+         },
+         "/reactions/1", "blank"},
+        {"control in a reaction", [](Method &m) { m.reactions = {u"a\u0007"_s}; }, "/reactions/0", "U+0007"},
+        {"blank interference", [](Method &m) { m.interferences = {u"\t"_s}; }, "/interferences/0", "blank"},
+        {"two matrices",
+         [](Method &m) {
+             m.samplePreparation = {{Matrix::Clear, u"a"_s}, {Matrix::Solid, u"b"_s}};
+         },
+         "", ""},
+        {"a matrix twice",
+         [](Method &m) {
+             m.samplePreparation = {
+                 {Matrix::Fatty, u"a"_s}, {Matrix::Solid, u"b"_s}, {Matrix::Fatty, u"c"_s}};
+         },
+         "/samplePreparation/2/matrix", "\"fatty\" has its preparation already"},
+        {"blank preparation",
+         [](Method &m) {
+             m.samplePreparation = {{Matrix::Clear, u" "_s}};
+         },
+         "/samplePreparation/0/text", "blank"},
     });
 }
 

@@ -25,11 +25,19 @@ ordered_json methodDocument()
            {"wait_min": [3, 10], "temperature_C": [20, 25]}, {"read": "A1"},
            {"add": "starter"}, {"mix": true}, {"wait_min": [15, 40]}, {"read": "A2"}],
  "measurands": [{"id": "example-acid", "name": "Example acid", "molarMass_g_per_mol": 134.09,
-                 "chromophorePerMolecule": 1, "signal": {"kind": "difference", "from": "A1", "to": "A2"}}],
+                 "chromophorePerMolecule": 1, "signal": {"kind": "difference", "from": "A1", "to": "A2"},
+                 "typicalRange_g_per_L": [0.5, 12]}],
  "window": {"minSignal": 0.1, "maxSignal": 1.0, "maxAbsorbance": 2.0, "reserveAbsorbance": 0.1},
  "acceptance": {"maxBlankSignal": 0.05, "standardRecovery_percent": [95, 105], "spikeRecovery_percent": [90, 110],
                 "repeatability": {"constant_g_per_L": 0.03, "proportional": 0.03}},
  "extrapolate": {"reading": "A2", "lastReadings": 4},
+ "derived": [{"id": "bound-acid", "name": "Bound acid",
+              "terms": [{"measurand": "example-acid", "factor": 1.5},
+                        {"method": "free-acid", "measurand": "acid", "factor": -1}]}],
+ "standard": {"concentration_g_per_L": 0.2, "lossPerHour": 0.02},
+ "reactions": ["Acid + NAD -> base + NADH: one NADH for each."],
+ "interferences": ["Other acids.", "Tannins."],
+ "samplePreparation": [{"matrix": "clear", "text": "Pipette as it is."}, {"matrix": "proteinRich", "text": "Clarify."}],
  "cautions": ["Local rules come first."]})");
 }
 

@@ -54,6 +54,44 @@ TEST(MethodReader, EveryFieldArrives)
     EXPECT_EQ(method.cautions, std::vector<QString>{u"Local rules come first."_s});
 }
 
+TEST(MethodReader, WhatStandsBesideTheRecipeArrives)
+{
+    const auto read = readMethod(bytes(methodDocument()));
+    ASSERT_TRUE(read.value) << listed(read.problems);
+    const assay::Method &method = *read.value;
+    EXPECT_EQ(method.measurands.at(0).typicalRange_g_per_L, (assay::Interval{0.5, 12}));
+    ASSERT_EQ(method.derived.size(), 1U);
+    EXPECT_EQ(method.derived[0].id, u"bound-acid"_s);
+    EXPECT_EQ(method.derived[0].name, u"Bound acid"_s);
+    ASSERT_EQ(method.derived[0].terms.size(), 2U);
+    EXPECT_EQ(method.derived[0].terms[0], (assay::DerivedTerm{{}, u"example-acid"_s, 1.5}));
+    EXPECT_EQ(method.derived[0].terms[1], (assay::DerivedTerm{u"free-acid"_s, u"acid"_s, -1}));
+    EXPECT_EQ(method.standard, (assay::UsualStandard{0.2, 0.02}));
+    EXPECT_EQ(method.reactions, std::vector<QString>{u"Acid + NAD -> base + NADH: one NADH for each."_s});
+    EXPECT_EQ(method.interferences, (std::vector<QString>{u"Other acids."_s, u"Tannins."_s}));
+    ASSERT_EQ(method.samplePreparation.size(), 2U);
+    EXPECT_EQ(method.samplePreparation[0],
+              (assay::Preparation{assay::Matrix::Clear, u"Pipette as it is."_s}));
+    EXPECT_EQ(method.samplePreparation[1], (assay::Preparation{assay::Matrix::ProteinRich, u"Clarify."_s}));
+}
+
+TEST(MethodReader, EveryMatrixHasItsWord)
+{
+    using assay::Matrix;
+    const std::pair<const char *, Matrix> words[] = {
+        {R"("clear")", Matrix::Clear},   {R"("coloured")", Matrix::Coloured},
+        {R"("turbid")", Matrix::Turbid}, {R"("carbonated")", Matrix::Carbonated},
+        {R"("fatty")", Matrix::Fatty},   {R"("proteinRich")", Matrix::ProteinRich},
+        {R"("solid")", Matrix::Solid},
+    };
+    for (const auto &[word, matrix] : words) {
+        auto document = changed(methodDocument(), {"/samplePreparation/1", nullptr});
+        const auto read = readMethod(bytes(changed(document, {"/samplePreparation/0/matrix", word})));
+        ASSERT_TRUE(read.value) << word << listed(read.problems);
+        EXPECT_EQ(read.value->samplePreparation.at(0).matrix, matrix) << word;
+    }
+}
+
 TEST(MethodReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
 {
     const Row rows[] = {
@@ -61,6 +99,15 @@ TEST(MethodReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
         {{"/cautions", nullptr}, "", ""},
         {{"/volumeCorrection", nullptr}, "", ""},
         {{"/extrapolate", nullptr}, "", ""},
+        {{"/measurands/0/typicalRange_g_per_L", nullptr}, "", ""},
+        {{"/derived", nullptr}, "", ""},
+        {{"/derived/0/terms/0/method", R"("example-acid")"}, "", ""},
+        {{"/standard", nullptr}, "", ""},
+        {{"/standard/concentration_g_per_L", nullptr}, "", ""},
+        {{"/standard/lossPerHour", nullptr}, "", ""},
+        {{"/reactions", nullptr}, "", ""},
+        {{"/interferences", nullptr}, "", ""},
+        {{"/samplePreparation", nullptr}, "", ""},
         {{"/absorptivity_L_per_mol_cm", nullptr}, "", ""},
         {{"/window/maxAbsorbance", nullptr}, "", ""},
         {{"/window/reserveAbsorbance", nullptr}, "", ""},
@@ -98,6 +145,13 @@ TEST(MethodReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
          "/acceptance/repeatability/constant_g_per_L",
          "is missing"},
         {{"/extrapolate/lastReadings", nullptr}, "/extrapolate/lastReadings", "is missing"},
+        {{"/derived/0/id", nullptr}, "/derived/0/id", "is missing"},
+        {{"/derived/0/name", nullptr}, "/derived/0/name", "is missing"},
+        {{"/derived/0/terms", nullptr}, "/derived/0/terms", "is missing"},
+        {{"/derived/0/terms/0/measurand", nullptr}, "/derived/0/terms/0/measurand", "is missing"},
+        {{"/derived/0/terms/0/factor", nullptr}, "/derived/0/terms/0/factor", "is missing"},
+        {{"/samplePreparation/0/matrix", nullptr}, "/samplePreparation/0/matrix", "is missing"},
+        {{"/samplePreparation/0/text", nullptr}, "/samplePreparation/0/text", "is missing"},
     };
     for (const Row &row : rows) {
         const auto read = readMethod(bytes(changed(methodDocument(), row.change)));
@@ -181,6 +235,46 @@ TEST(MethodReader, OneFaultGivesOneProblem)
         {{"/cautions", R"("care")"}, "/cautions", "expected a list"},
         {{"/cautions/0", "1"}, "/cautions/0", "expected text"},
         {{"/source", R"(" ")"}, "/source", "says nothing"},
+        {{"/measurands/0/typicalRange_g_per_L", "[0, 0]"}, "", ""},
+        {{"/measurands/0/typicalRange_g_per_L", "[12, 0.5]"},
+         "/measurands/0/typicalRange_g_per_L",
+         "smaller number comes first"},
+        {{"/measurands/0/typicalRange_g_per_L", "[-1, 12]"},
+         "/measurands/0/typicalRange_g_per_L/0",
+         "not -1"},
+        {{"/measurands/0/typicalRange_g_per_L", "12"}, "/measurands/0/typicalRange_g_per_L", "two numbers"},
+        {{"/measurands/0/id", "7"}, "/measurands/0/id", "expected text"},
+        {{"/derived", "{}"}, "/derived", "expected a list"},
+        {{"/derived", "[]"}, "", ""},
+        {{"/derived/0", "1"}, "/derived/0", "expected an object"},
+        {{"/derived/0/id", R"("example-acid")"}, "/derived/0/id", "taken by a measurand"},
+        {{"/derived/0/unit", R"("g/L")"}, "/derived/0/unit", "not known here"},
+        {{"/derived/0/terms", "[]"}, "/derived/0/terms", "at least one term"},
+        {{"/derived/0/terms/0", R"("example-acid")"}, "/derived/0/terms/0", "expected an object"},
+        {{"/derived/0/terms/0/method", R"("")"},
+         "/derived/0/terms/0/method",
+         "leave it out to mean this one"},
+        {{"/derived/0/terms/0/method", "1"}, "/derived/0/terms/0/method", "expected text"},
+        {{"/derived/0/terms/0/measurand", R"("acid")"}, "/derived/0/terms/0/measurand", "\"acid\" is none"},
+        {{"/derived/0/terms/0/factor", "0"}, "/derived/0/terms/0/factor", "other than 0"},
+        {{"/derived/0/terms/0/factor", R"("1")"}, "/derived/0/terms/0/factor", "expected a number"},
+        {{"/standard", "0.2"}, "/standard", "expected an object"},
+        {{"/standard", "{}"}, "", ""},
+        {{"/standard/concentration_g_per_L", "0"}, "/standard/concentration_g_per_L", "greater than 0"},
+        {{"/standard/lossPerHour", "0"}, "", ""},
+        {{"/standard/lossPerHour", "1"}, "/standard/lossPerHour", "from 0 to below 1"},
+        {{"/standard/lossPerHour", "-0.1"}, "/standard/lossPerHour", "from 0 to below 1"},
+        {{"/standard/loss", "0.02"}, "/standard/loss", "not known here"},
+        {{"/reactions", R"("acid")"}, "/reactions", "expected a list"},
+        {{"/reactions/0", R"(" ")"}, "/reactions/0", "blank"},
+        {{"/interferences/1", "2"}, "/interferences/1", "expected text"},
+        {{"/interferences/1", R"("")"}, "/interferences/1", "blank"},
+        {{"/samplePreparation/0/matrix", R"("muddy")"},
+         "/samplePreparation/0/matrix",
+         R"(expected one of "clear", "coloured", "turbid", "carbonated", "fatty", "proteinRich", "solid")"},
+        {{"/samplePreparation/1/matrix", R"("muddy")"}, "/samplePreparation/1/matrix", "found \"muddy\""},
+        {{"/samplePreparation/1/matrix", R"("clear")"}, "/samplePreparation/1/matrix", "preparation already"},
+        {{"/samplePreparation/1/text", R"("\n")"}, "/samplePreparation/1/text", "blank"},
     };
     for (const Row &row : rows) {
         const auto read = readMethod(bytes(changed(methodDocument(), row.change)));

@@ -56,6 +56,13 @@ def changed(document, pointer, value):
 
 METHOD = json.loads((SOURCE / "resources/methods/total-sulphite.json").read_text("utf-8"))
 METHOD["extrapolate"] = {"reading": "A2", "lastReadings": 4}
+METHOD["derived"] = [{"id": "bound", "name": "Bound", "terms": [
+    {"measurand": "sulphite", "factor": 1}, {"method": "free-sulphite", "measurand": "sulphite", "factor": -1}]}]
+METHOD["standard"] = {"concentration_g_per_L": 0.3, "lossPerHour": 0.02}
+METHOD["reactions"] = ["One NADH for each."]
+METHOD["interferences"] = ["Isothiocyanates."]
+METHOD["samplePreparation"] = [{"matrix": "clear", "text": "As it is."}, {"matrix": "solid", "text": "Extract."}]
+METHOD["measurands"][0]["typicalRange_g_per_L"] = [0.01, 0.3]
 METHOD["acceptance"]["repeatability"] = {"constant_g_per_L": 0.01, "proportional": 0.02}
 
 RUN = {
@@ -83,7 +90,12 @@ GOOD_METHODS = [
     ("/acceptance", {}), ("/window/maxAbsorbance", GONE), ("/window/reserveAbsorbance", GONE),
     ("/absorptivity_L_per_mol_cm", GONE), ("/version", 2.0), ("/components/3/range_mL", GONE),
     ("/measurands/0/chromophorePerMolecule", 0.5), ("/pathLength_mm", 1000), ("/principle", "two\nlines"),
-    ("/measurands/0/signal", {"kind": "difference", "from": "A1", "to": "A2"})]
+    ("/measurands/0/signal", {"kind": "difference", "from": "A1", "to": "A2"}),
+    ("/measurands/0/typicalRange_g_per_L", GONE), ("/measurands/0/typicalRange_g_per_L", [0, 0]),
+    ("/derived", GONE), ("/derived", []), ("/derived/0/terms/1/method", "total-glucose"),
+    ("/derived/0/terms/1/factor", -1e-3), ("/standard", GONE), ("/standard", {}), ("/standard/lossPerHour", 0),
+    ("/standard/concentration_g_per_L", GONE), ("/reactions", GONE), ("/reactions", []), ("/interferences", GONE),
+    ("/samplePreparation", GONE), ("/samplePreparation/0/matrix", "proteinRich")]
 BAD_METHODS = [
     ("/format", "plateau-method/2"), ("/format", GONE), ("/id", " "), ("/id", "a\u202eb"), ("/id", "a\nb"),
     ("/id", "x" * 201), ("/version", 0), ("/version", 1.5), ("/name", GONE), ("/source", GONE), ("/source", "  "),
@@ -99,7 +111,15 @@ BAD_METHODS = [
     ("/measurands/0/signal/kind", "ratio"), ("/measurands/0/signal/base", "A0"), ("/window/minSignal", -1),
     ("/window/maxSignal", GONE), ("/acceptance/standardRecovery_percent", [95]), ("/acceptance/recovery", [95, 105]),
     ("/acceptance/repeatability", {"constant_g_per_L": 0, "proportional": 0}), ("/acceptance", GONE),
-    ("/acceptance/repeatability/proportional", GONE), ("/extrapolate/lastReadings", 1), ("/cautions/0", "")]
+    ("/acceptance/repeatability/proportional", GONE), ("/extrapolate/lastReadings", 1), ("/cautions/0", ""),
+    ("/measurands/0/typicalRange_g_per_L", [1]), ("/measurands/0/typicalRange_g_per_L", [-1, 1]),
+    ("/measurands/0/typicalRange_g_per_L/1", 10001), ("/derived", {}), ("/derived/0/id", " "), ("/derived/0/name", GONE),
+    ("/derived/0/terms", []), ("/derived/0/terms", GONE), ("/derived/0/terms/0/factor", 0),
+    ("/derived/0/terms/0/factor", GONE), ("/derived/0/terms/0/measurand", ""), ("/derived/0/terms/1/method", ""),
+    ("/derived/0/unit", "g/L"), ("/standard", 0.3), ("/standard/concentration_g_per_L", 0), ("/standard/lossPerHour", 1),
+    ("/standard/lossPerHour", -0.1), ("/standard/purity", 1), ("/reactions", "one"), ("/reactions/0", " "),
+    ("/interferences/0", ""), ("/samplePreparation/0/matrix", "muddy"), ("/samplePreparation/0/matrix", GONE),
+    ("/samplePreparation/0/text", " "), ("/samplePreparation/0/time_min", 5)]
 GOOD_RUNS = [
     ("/title", GONE), ("/wavelength_nm", GONE), ("/pathLength_mm", GONE), ("/calibration", GONE),
     ("/startedAt", GONE), ("/startedAt", "2026-03-02T09:10:00.25Z"), ("/uncertainty", {}), ("/uncertainty", GONE),

@@ -56,6 +56,9 @@ TEST(Writers, MethodsComeBackAsTheyWere)
         methods.push_back(method);
     methods.back().volumeCorrection = assay::VolumeCorrection::ToFinalVolume;
     methods.back().measurands[0].molarMass_g_per_mol = 100.0 / 3;
+    methods.back().standard = assay::UsualStandard{};
+    methods.back().derived = {
+        {u"half"_s, u"Half"_s, {{methods.back().id, methods.back().measurands[0].id, 0.5}}}};
     methods.back().cautions = {u"two\nlines, \"quoted\", \u00B5L, \U0001F347"_s};
     ASSERT_GT(methods.size(), 10U);
     for (const assay::Method &method : methods) {
