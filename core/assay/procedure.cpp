@@ -97,8 +97,10 @@ bool checkPart(const Method &method, const QString &key, const QString &id, Prob
 {
     if (findComponent(method, id))
         return true;
-    problems.push_back(error(pointerTo({}, key),
-                             Wording::tr("must be the id of a component, and %1 is none").arg(quoted(id))));
+    problems.push_back(
+        error(pointerTo({}, key),
+              id.isEmpty() ? Wording::tr("no component plays this part; say which one does")
+                           : Wording::tr("must be the id of a component, and %1 is none").arg(quoted(id))));
     return false;
 }
 
@@ -109,9 +111,9 @@ void checkParts(const Method &method, const Walk &walk, Problems &problems)
     checkPart(method, u"diluent"_s, method.diluent, problems);
     if (checkPart(method, u"starter"_s, method.starter, problems) && !walk.added(method.starter))
         problems.push_back(error(u"/starter"_s, Wording::tr("the starter is never added; give it a step")));
-    if (method.diluent == method.sample)
+    if (!method.diluent.isEmpty() && method.diluent == method.sample)
         problems.push_back(error(u"/diluent"_s, Wording::tr("the sample cannot be its own diluent")));
-    if (method.starter == method.sample || method.starter == method.diluent)
+    if (!method.starter.isEmpty() && (method.starter == method.sample || method.starter == method.diluent))
         problems.push_back(
             error(u"/starter"_s, Wording::tr("the starter must be a component of its own, neither "
                                              "sample nor diluent")));
