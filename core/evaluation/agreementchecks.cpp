@@ -12,6 +12,8 @@
 
 namespace plateau::evaluation {
 
+using namespace Qt::StringLiterals;
+
 namespace {
 
 /// What one unit of signal is worth in the tube, in g/L of the sample as received.
@@ -43,7 +45,9 @@ std::pair<double, QString> rangeLimit(const SampleView &view, double mean_g_per_
     noise *= rangeFactor * std::sqrt(2.0) * view.context.absorbanceUncertainty;
     if (noise > own)
         return {noise, CheckText::tr("the noise of the readings")};
-    return {own, CheckText::tr("the laboratory's own limit of %1 %").arg(plainText(100 * relative))};
+    return {
+        own,
+        CheckText::tr("the laboratory's own limit of %1").arg(withUnit(plainText(100 * relative), u"%"_s))};
 }
 
 /// Concentrations (g/L) by sample volume, with their tubes.
@@ -65,6 +69,32 @@ std::map<double, VolumeGroup> byVolume(const SampleView &view)
     return groups;
 }
 
+/// 0 where nothing of it would show beside its limit.
+QString differenceText(const QString &number)
+{
+    return withUnit(number.toDouble() == 0 ? u"0"_s : number, u"g/L"_s);
+}
+
+QString agreementText(const Check &check, double spread, double limit, const QString &origin)
+{
+    const QStringList texts = comparedTexts(spread, {limit}, decimalsFor(limit, 3));
+    const QString spreadText = differenceText(texts[0]);
+    const QString limitText = differenceText(texts[1]);
+    const bool duplicates = check.id == CheckId::DuplicateSpread;
+    if (check.passed)
+        return (duplicates ? CheckText::tr("The replicates agree: %1 apart, up to %2 allowed (%3).")
+                           : CheckText::tr("The sample volumes agree: %1 apart, up to %2 allowed (%3)."))
+            .arg(spreadText, limitText, origin);
+    if (!duplicates)
+        return CheckText::tr("Different sample volumes give results %1 apart, more than %2 (%3). Suspect an "
+                             "interference: dilute further, or check by a spike.")
+            .arg(spreadText, limitText, origin);
+    return CheckText::tr("The replicates in %1 are %2 apart, more than %3 (%4). Read them again while they "
+                         "stand in the rack; if they still disagree, one of them was pipetted wrongly: "
+                         "repeat the sample.")
+        .arg(tubeNames(check.tubes), spreadText, limitText, origin);
+}
+
 Check agreement(const SampleView &view, CheckId id, std::span<const double> values, std::vector<int> tubes)
 {
     const double mean = *quality::mean(values);
@@ -75,24 +105,7 @@ Check agreement(const SampleView &view, CheckId id, std::span<const double> valu
     check.scope = view.scope;
     check.passed = spread <= limit * (1 + 1e-9);
     check.tubes = std::move(tubes);
-    const QString spreadText = significantText(spread, 3);
-    const QString limitText = significantText(limit, 3);
-    const bool duplicates = id == CheckId::DuplicateSpread;
-    if (check.passed)
-        check.message =
-            (duplicates ? CheckText::tr("The replicates agree: %1 g/L apart, up to %2 g/L allowed (%3).")
-                        : CheckText::tr("The sample volumes agree: %1 g/L apart, up to %2 g/L allowed (%3)."))
-                .arg(spreadText, limitText, origin);
-    else
-        check.message =
-            (duplicates
-                 ? CheckText::tr(
-                       "The replicates are %1 g/L apart, more than %2 g/L (%3). One of them was pipetted or "
-                       "read wrongly: repeat the sample.")
-                 : CheckText::tr(
-                       "Different sample volumes give results %1 g/L apart, more than %2 g/L (%3). Suspect "
-                       "an interference: dilute further, or check by a spike."))
-                .arg(spreadText, limitText, origin);
+    check.message = agreementText(check, spread, limit, origin);
     return check;
 }
 

@@ -24,6 +24,10 @@ struct CheckContext {
     {
         return evaluation.tubes[static_cast<size_t>(tube) * layout.measurands().size() + measurand];
     }
+    const TubeTerm &term(int tube, size_t measurand) const
+    {
+        return layout.measurands()[measurand].tubes[static_cast<size_t>(tube)];
+    }
     const run::Tube &tube(int index) const { return layout.run().tubes[static_cast<size_t>(index)]; }
 };
 
@@ -56,6 +60,8 @@ private:
 };
 
 /// reading-missing, reading-implausible, absorbance-high, reserve-low (falling), sample-volume-outside-range.
+/// Here and below, what rests on the numbers of a tube is silent on one whose readings mean nothing:
+/// implausible, or running in the wrong direction.
 std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &group);
 /// wrong-direction; nothing while no tube of the group has a signal.
 std::vector<Check> directionChecks(const CheckContext &context, const TubeGroup &group);
@@ -69,8 +75,12 @@ std::vector<Check> runChecks(const CheckContext &context);
 /// All checks of one result, with the advice of a repeat.
 std::vector<Check> sampleChecks(const CheckContext &context, const Result &result);
 
+/// Those of the group that are fit to be judged: read plausibly, and in the right direction.
+TubeGroup trusted(const CheckContext &context, const TubeGroup &group);
 /// "tube 3" for index 2: tubes are counted from 1 where a person reads it.
 QString tubeName(int tube);
+/// "tube 3", "tubes 5 and 6", "tubes 5, 6 and 7".
+QString tubeNames(const std::vector<int> &tubes);
 /// "10-fold in all, at least (5 mL to 50 mL)" or "0.5 mL of sample".
 QString adviceText(const Advice &advice);
 /// Measurand id where the method has more than one, else empty.

@@ -46,7 +46,8 @@ public:
 
     std::optional<double> pipetted_g_per_L(int tube) const
     {
-        if (!m_terms.calibrated || !m_terms.tubes[static_cast<size_t>(tube)].computable())
+        const TubeTerm &term = m_terms.tubes[static_cast<size_t>(tube)];
+        if (!m_terms.calibrated || !term.hasNetSignal() || !term.trusted())
             return std::nullopt;
         return finite(m_model.pipetted_g_per_L(std::array{tube}).front());
     }
@@ -87,7 +88,11 @@ TubeValue tubeValue(const Layout &layout, const MeasurandTerms &terms, const Com
     value.signal = finite(computation.model().signal(tube));
     if (!value.signal || term.role == run::Role::Blank || term.role == run::Role::SampleBlank)
         return value;
+    if (!term.hasNetSignal())
+        return value;
     value.netSignal = computation.model().netSignal(tube);
+    if (!term.trusted())
+        return value;
     value.pipetted_g_per_L = computation.pipetted_g_per_L(tube);
     const run::Sample *sample =
         run::findSample(layout.run(), layout.run().tubes[static_cast<size_t>(tube)].sample);
@@ -294,10 +299,7 @@ Verdict verdictOf(const Result &result, bool runFailed)
 
 void judge(const Layout &layout, const Rules &rules, Evaluation &evaluation)
 {
-    const auto &stated = layout.run().uncertainty;
-    const CheckContext context{layout, evaluation, rules,
-                               stated && stated->absorbance > 0 ? stated->absorbance
-                                                                : rules.assumedAbsorbanceUncertainty};
+    const CheckContext context{layout, evaluation, rules, layout.absorbanceUncertainty()};
     evaluation.series = seriesFits(layout.method(), layout.run(), context.absorbanceUncertainty);
     evaluation.checks = runChecks(context);
     const bool runFailed = std::ranges::any_of(evaluation.checks, [](const Check &c) { return !c.passed; });
@@ -316,7 +318,7 @@ void judge(const Layout &layout, const Rules &rules, Evaluation &evaluation)
 
 Evaluation evaluate(const assay::Method &method, const run::Run &run, const Rules &rules)
 {
-    const Layout layout(method, run);
+    const Layout layout(method, run, rules);
     Evaluation evaluation;
     evaluation.methodId = method.id;
     evaluation.methodVersion = method.version;

@@ -86,7 +86,8 @@ struct BlankMean {
     bool operator==(const BlankMean &) const = default;
 };
 
-/// One tube and one measurand. Values are absent while a reading they need is missing.
+/// One tube and one measurand. Values are absent while a reading they need is missing or implausible; a tube
+/// whose signal runs in the wrong direction has no concentration.
 struct TubeValue {
     int index = 0;
     run::Role role = run::Role::Sample;

@@ -11,20 +11,6 @@ namespace plateau::evaluation {
 
 namespace {
 
-/// Decimals that show so many significant figures of the value, as it will stand after rounding (0.0996 to
-/// two figures is 0.10, not 0.100).
-int decimalsFor(double value, int figures)
-{
-    const double size = std::abs(value);
-    if (size == 0 || !std::isfinite(size))
-        return figures - 1;
-    int exponent = static_cast<int>(std::floor(std::log10(size)));
-    const double unit = std::pow(10.0, exponent - figures + 1);
-    if (std::round(size / unit) * unit >= std::pow(10.0, exponent + 1) * (1 - 1e-12))
-        ++exponent;
-    return figures - 1 - exponent;
-}
-
 QString fixed(double value, int decimals)
 {
     if (decimals < 0) {
@@ -38,6 +24,20 @@ QString fixed(double value, int decimals)
 }
 
 } // namespace
+
+/// Decimals that show so many significant figures of the value, as it will stand after rounding (0.0996 to
+/// two figures is 0.10, not 0.100).
+int decimalsFor(double value, int figures)
+{
+    const double size = std::abs(value);
+    if (size == 0 || !std::isfinite(size))
+        return figures - 1;
+    int exponent = static_cast<int>(std::floor(std::log10(size)));
+    const double unit = std::pow(10.0, exponent - figures + 1);
+    if (std::round(size / unit) * unit >= std::pow(10.0, exponent + 1) * (1 - 1e-12))
+        ++exponent;
+    return figures - 1 - exponent;
+}
 
 QString absorbanceText(double absorbance)
 {
@@ -59,6 +59,29 @@ QString valueText(double value, std::optional<double> expandedUncertainty)
     if (expandedUncertainty && *expandedUncertainty > 0)
         return fixed(value, decimalsFor(*expandedUncertainty, 2));
     return significantText(value, 3);
+}
+
+QStringList comparedTexts(double value, const std::vector<double> &limits, int decimals)
+{
+    constexpr int mostDecimals = 9;
+    const auto looksLike = [&](double limit) {
+        return std::abs(value - limit) > 1e-9 * std::abs(limit) &&
+               fixed(value, decimals) == fixed(limit, decimals);
+    };
+    while (decimals < mostDecimals && std::ranges::any_of(limits, looksLike))
+        ++decimals;
+    QStringList texts{fixed(value, decimals)};
+    for (const double limit : limits)
+        texts.append(fixed(limit, decimals));
+    return texts;
+}
+
+QString withUnit(const QString &number, const QString &unit)
+{
+    constexpr QChar noBreakSpace(0x00a0);
+    QString together = unit;
+    together.replace(u' ', noBreakSpace);
+    return number + noBreakSpace + together;
 }
 
 QString plainText(double value)

@@ -3,8 +3,10 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
+#include <vector>
 
 namespace plateau::evaluation {
 
@@ -19,5 +21,12 @@ QString uncertaintyText(double expandedUncertainty);
 QString significantText(double value, int figures);
 /// A volume or mass as keyed: shortest form.
 QString plainText(double value);
+/// A value beside what it is held against, all with the same decimals: as many as asked for, or more where a
+/// limit that differs from the value would look the same. Value first.
+QStringList comparedTexts(double value, const std::vector<double> &limits, int decimals);
+/// Decimals that show so many significant figures of the value.
+int decimalsFor(double value, int figures);
+/// "0.151 g/L", "95 %": number and unit with a no-break space (U+00A0), so that they stay on one line.
+QString withUnit(const QString &number, const QString &unit);
 
 } // namespace plateau::evaluation

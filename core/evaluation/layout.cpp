@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/evaluation/layout.h"
 
+#include "core/evaluation/model.h"
 #include "core/run/volumes.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <set>
 
@@ -51,9 +53,10 @@ std::vector<double> extrapolationWeights(std::span<const double> times)
     return weights;
 }
 
-Layout::Layout(const assay::Method &method, const run::Run &run)
+Layout::Layout(const assay::Method &method, const run::Run &run, const Rules &rules)
     : m_method(method)
     , m_run(run)
+    , m_rules(rules)
 {
     for (const run::Tube &tube : run.tubes) {
         m_firstOfTube.push_back(static_cast<int>(m_absorbances.size()));
@@ -77,12 +80,18 @@ MeasurandTerms Layout::termsOf(const assay::Measurand &measurand) const
     terms.measurand = &measurand;
     for (int tube = 0; tube < static_cast<int>(m_run.tubes.size()); ++tube) {
         terms.tubes.push_back(termOf(measurand, tube));
-        if (terms.tubes.back().role == run::Role::Blank && terms.tubes.back().computable())
+        const TubeTerm &term = terms.tubes.back();
+        if (term.role != run::Role::Blank)
+            continue;
+        if (term.computable())
             terms.blanks.push_back(tube);
+        terms.blanksLost = terms.blanksLost || term.implausible;
     }
+    terms.blanksLost = terms.blanksLost && terms.blanks.empty();
     terms.defaultVolume_mL = run::volumeAt_mL(m_method, run::Tube{}, assay::laterReading(measurand.signal));
     terms.cuvette_g_per_L = molarToMassFactor(m_method, m_run, measurand);
     findSampleBlanks(terms);
+    findWrongDirections(terms);
     findCalibration(terms);
     return terms;
 }
@@ -95,16 +104,20 @@ TubeTerm Layout::termOf(const assay::Measurand &measurand, int tube) const
     term.role = content.role;
     term.totalVolume_mL = run::volumeAt_mL(m_method, content, assay::laterReading(measurand.signal));
     term.sampleVolume_mL = run::sampleVolume_mL(m_method, content);
+    bool complete = true;
     for (const QString &name : assay::readingsOf(measurand.signal)) {
         std::optional<ReadingTerm> reading = readingTerm(tube, name);
         if (!reading) {
-            term.readings.clear();
-            return term;
+            complete = false;
+            continue;
         }
+        term.implausible = term.implausible || !isPlausible(*reading);
         if (m_method.volumeCorrection == assay::VolumeCorrection::ToFinalVolume)
             reading->volumeRatio = run::volumeAt_mL(m_method, content, name) / term.totalVolume_mL;
         term.readings.push_back(*std::move(reading));
     }
+    if (!complete || term.implausible)
+        term.readings.clear();
     return term;
 }
 
@@ -138,6 +151,35 @@ std::optional<ReadingTerm> Layout::readingTerm(int tube, const QString &reading)
     return term;
 }
 
+bool Layout::isPlausible(const ReadingTerm &reading) const
+{
+    const auto first = m_absorbances.begin() + reading.first;
+    return std::all_of(first, first + static_cast<std::ptrdiff_t>(reading.weights.size()), [&](double read) {
+        return read >= m_rules.plausibleAbsorbance.lower && read <= m_rules.plausibleAbsorbance.upper;
+    });
+}
+
+double Layout::absorbanceUncertainty() const
+{
+    const auto &stated = m_run.uncertainty;
+    return stated && stated->absorbance > 0 ? stated->absorbance : m_rules.assumedAbsorbanceUncertainty;
+}
+
+void Layout::findWrongDirections(MeasurandTerms &terms) const
+{
+    // Below a hundredth the photometer and the added volume move a reading as well.
+    const double tolerance = std::max(0.010, 3 * std::sqrt(2.0) * absorbanceUncertainty());
+    const InputIndex index(*this, 0, 0);
+    const std::vector<double> input = inputValues<double>(*this, index);
+    const Model<double> model(*this, terms, index, input);
+    for (TubeTerm &term : terms.tubes) {
+        const bool blank = term.role == run::Role::Blank || term.role == run::Role::SampleBlank;
+        if (blank || !term.computable() || model.signal(term.tube) > -tolerance)
+            continue;
+        term.wrongDirection = term.blankLost || model.netSignal(term.tube) <= -tolerance;
+    }
+}
+
 void Layout::findCalibration(MeasurandTerms &terms) const
 {
     if (m_run.calibration == run::Calibration::Absorptivity) {
@@ -154,7 +196,7 @@ void Layout::findCalibration(MeasurandTerms &terms) const
                 m_run.tubes[static_cast<size_t>(term.tube)].standard != standard.id)
                 continue;
             measured = true;
-            if (term.computable())
+            if (term.hasNetSignal() && term.trusted())
                 terms.calibration.push_back({term.tube, strength_g_per_L(standard) * term.sampleVolume_mL});
         }
         if (single && measured)
@@ -190,17 +232,21 @@ void Layout::findSampleBlanks(MeasurandTerms &terms) const
 {
     for (TubeTerm &term : terms.tubes) {
         const run::Tube &content = m_run.tubes[static_cast<size_t>(term.tube)];
+        term.blankLost = terms.blanksLost;
         if (content.sample.isEmpty() || content.role == run::Role::SampleBlank)
             continue;
         std::vector<int> all;
+        bool implausible = false;
         for (const int blank : tubesWith(run::Role::SampleBlank, content.sample)) {
             const TubeTerm &blankTerm = terms.tubes[static_cast<size_t>(blank)];
+            implausible = implausible || blankTerm.implausible;
             if (!blankTerm.computable())
                 continue;
             all.push_back(blank);
             if (blankTerm.sampleVolume_mL == term.sampleVolume_mL)
                 term.sampleBlanks.push_back(blank);
         }
+        term.blankLost = term.blankLost || (implausible && all.empty());
         if (term.sampleBlanks.empty())
             term.sampleBlanks = std::move(all);
     }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/assay/method.h"
+#include "core/evaluation/evaluation.h"
 #include "core/run/run.h"
 
 #include <optional>
@@ -25,13 +26,22 @@ struct ReadingTerm {
 struct TubeTerm {
     int tube = 0;
     run::Role role = run::Role::Sample;
-    /// In the order of the signal's readings; empty while one of them is missing.
+    /// In the order of the signal's readings; empty while one of them is missing or implausible.
     std::vector<ReadingTerm> readings;
+    /// One of them is nothing a photometer shows: it counts as not taken.
+    bool implausible = false;
+    /// The signal runs against the method's direction by more than noise: no result rests on this tube.
+    bool wrongDirection = false;
+    /// What would be taken off as its blank is implausible: it has a signal, but no net signal.
+    bool blankLost = false;
     double totalVolume_mL = 0;
     double sampleVolume_mL = 0;
     /// Computable sample blanks that belong to it: those of its sample volume, else all of its sample.
     std::vector<int> sampleBlanks;
     bool computable() const { return !readings.empty(); }
+    bool hasNetSignal() const { return computable() && !blankLost; }
+    /// Fit to be judged, and for a result to rest on.
+    bool trusted() const { return !implausible && !wrongDirection; }
 };
 
 /// A tube of known content that the calibration rests on.
@@ -47,6 +57,8 @@ struct MeasurandTerms {
     std::vector<TubeTerm> tubes;
     /// Computable blanks, by tube index.
     std::vector<int> blanks;
+    /// Blanks were read, but none plausibly.
+    bool blanksLost = false;
     /// Computable tubes that calibrate (empty for calibration "absorptivity", or while they are not read).
     std::vector<CalibrationPoint> calibration;
     /// V at the default sample volume.
@@ -62,12 +74,14 @@ struct MeasurandTerms {
 class Layout
 {
 public:
-    Layout(const assay::Method &method, const run::Run &run);
+    Layout(const assay::Method &method, const run::Run &run, const Rules &rules);
 
     const assay::Method &method() const { return m_method; }
     const run::Run &run() const { return m_run; }
     const std::vector<double> &absorbances() const { return m_absorbances; }
     const std::vector<MeasurandTerms> &measurands() const { return m_measurands; }
+    /// Of one reading (k = 1): the run's, else the rules' assumption.
+    double absorbanceUncertainty() const;
     /// The tubes that give a result of the sample: roles sample and control.
     std::vector<int> resultTubes(const QString &sample) const;
     std::vector<int> tubesWith(run::Role role, const QString &sample) const;
@@ -81,11 +95,14 @@ private:
     MeasurandTerms termsOf(const assay::Measurand &measurand) const;
     TubeTerm termOf(const assay::Measurand &measurand, int tube) const;
     std::optional<ReadingTerm> readingTerm(int tube, const QString &reading) const;
+    bool isPlausible(const ReadingTerm &reading) const;
     void findSampleBlanks(MeasurandTerms &terms) const;
+    void findWrongDirections(MeasurandTerms &terms) const;
     void findCalibration(MeasurandTerms &terms) const;
 
     const assay::Method &m_method;
     const run::Run &m_run;
+    const Rules m_rules;
     std::vector<double> m_absorbances;
     /// Index of a tube's first absorbance, by tube.
     std::vector<int> m_firstOfTube;

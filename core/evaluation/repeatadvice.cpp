@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 
 namespace plateau::evaluation {
 
@@ -66,18 +67,17 @@ void keepMoreCareful(std::optional<Advice> &kept, const Advice &advice)
     kept->atLeast = atLeast;
 }
 
-void adviseDilution(const SampleView &view, const std::vector<int> &usedUp, Check &check)
+void keepMoreCarefulDilution(const SampleView &view, const std::vector<int> &usedUp, const Check &check,
+                             std::optional<Advice> &kept)
 {
     for (const int tube : check.tubes) {
         const bool result = std::ranges::find(view.resultTubes, tube) != view.resultTubes.end();
         if (!result || !view.context.value(tube, view.measurand).netSignal)
             continue;
         const bool exhausted = std::ranges::find(usedUp, tube) != usedUp.end();
-        keepMoreCareful(check.advice, diluteAdvice(view.context.layout.method(), view.sample,
-                                                   stateOf(view, tube, exhausted)));
+        keepMoreCareful(
+            kept, diluteAdvice(view.context.layout.method(), view.sample, stateOf(view, tube, exhausted)));
     }
-    if (check.advice)
-        check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, adviceText(*check.advice));
 }
 
 /// The highest of the tubes' limits, which holds for all of them, in the result's unit.
@@ -108,10 +108,23 @@ void adviseStrengthening(const SampleView &view, Check &check)
     } else {
         const std::optional<double> limit = quantificationLimit(view, check);
         check.message =
-            limit ? CheckText::tr("%1 Report as below the limit of quantification, %2 %3.")
-                        .arg(check.message, significantText(*limit, 2), view.unit)
+            limit ? CheckText::tr("%1 Report as below the limit of quantification, %2.")
+                        .arg(check.message, withUnit(significantText(*limit, 2), view.unit))
                   : CheckText::tr("%1 Report as below the limit of quantification.").arg(check.message);
     }
+}
+
+/// Low in one replicate only, and far from the other: an addition may be missing, which more sample won't
+/// mend.
+bool isLowInPart(const SampleView &view, const Check &low, const std::vector<Check> &checks)
+{
+    return std::ranges::any_of(checks, [&](const Check &check) {
+        return check.id == CheckId::DuplicateSpread && !check.passed &&
+               std::ranges::any_of(check.tubes, [&](int tube) {
+                   return view.context.value(tube, view.measurand).netSignal &&
+                          std::ranges::find(low.tubes, tube) == low.tubes.end();
+               });
+    });
 }
 
 } // namespace
@@ -133,16 +146,30 @@ void addAdvice(const SampleView &view, std::vector<Check> &checks)
         if (check.id == CheckId::ReserveLow)
             usedUp = check.tubes;
     }
-    const bool untrustworthy =
-        failedIn(checks, CheckId::WrongDirection) || failedIn(checks, CheckId::ReadingImplausible);
+    // One sample is repeated once: every tube that lies too high has its say, the most careful wins.
+    const auto asksForDilution = [](const Check &check) {
+        return !check.passed && (check.id == CheckId::SignalHigh || check.id == CheckId::AbsorbanceHigh ||
+                                 check.id == CheckId::ReserveLow);
+    };
+    std::optional<Advice> dilution;
+    for (const Check &check : checks) {
+        if (asksForDilution(check))
+            keepMoreCarefulDilution(view, usedUp, check, dilution);
+    }
+    bool said = false;
     for (Check &check : checks) {
-        if (check.passed || untrustworthy)
-            continue;
-        if (check.id == CheckId::SignalHigh || check.id == CheckId::AbsorbanceHigh ||
-            check.id == CheckId::ReserveLow)
-            adviseDilution(view, usedUp, check);
-        else if (check.id == CheckId::SignalLow)
-            adviseStrengthening(view, check);
+        if (dilution && asksForDilution(check)) {
+            check.advice = dilution;
+            if (!std::exchange(said, true))
+                check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, adviceText(*dilution));
+        } else if (check.id == CheckId::SignalLow && !check.passed && !dilution) {
+            if (isLowInPart(view, check, checks))
+                check.message =
+                    CheckText::tr("%1 Another tube of the sample is not: look for a missing addition.")
+                        .arg(check.message);
+            else
+                adviseStrengthening(view, check);
+        }
     }
 }
 

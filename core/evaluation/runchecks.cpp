@@ -11,6 +11,8 @@
 
 namespace plateau::evaluation {
 
+using namespace Qt::StringLiterals;
+
 namespace {
 
 std::vector<int> tubesOfRole(const run::Run &run, run::Role role)
@@ -68,13 +70,13 @@ Check blankMissing(const Scope &scope, bool present)
 Check blankHigh(const Scope &scope, double mean, double limit, std::vector<int> tubes)
 {
     const bool passed = std::abs(mean) <= limit + 1e-12;
+    const QStringList texts = comparedTexts(mean, {limit}, 3);
     const QString message =
-        passed ? CheckText::tr("Mean blank signal %1 is within %2.")
-                     .arg(absorbanceText(mean), absorbanceText(limit))
+        passed ? CheckText::tr("Mean blank signal %1 is within %2.").arg(texts[0], texts[1])
                : CheckText::tr(
                      "Mean blank signal %1 is beyond the method's %2. Look for a contaminated reagent or "
                      "cuvette and repeat the blank.")
-                     .arg(absorbanceText(mean), absorbanceText(limit));
+                     .arg(texts[0], texts[1]);
     return plainCheck(CheckId::BlankHigh, scope, passed, message, std::move(tubes));
 }
 
@@ -86,13 +88,13 @@ Check blankSpread(const CheckContext &context, const Scope &scope, std::span<con
     const double limit = std::max(context.rules.maxBlankSpread, noise);
     const double spread = quality::range(signals);
     const bool passed = spread <= limit + 1e-12;
+    const QStringList texts = comparedTexts(spread, {limit}, 3);
     const QString message =
         passed
-            ? CheckText::tr("The blanks agree: %1 apart, up to %2 allowed.")
-                  .arg(absorbanceText(spread), absorbanceText(limit))
-            : CheckText::tr("The blanks are %1 apart, more than %2 (the laboratory's rule). One of them was "
-                            "pipetted or read wrongly: read both again.")
-                  .arg(absorbanceText(spread), absorbanceText(limit));
+            ? CheckText::tr("The blanks agree: %1 apart, up to %2 allowed.").arg(texts[0], texts[1])
+            : CheckText::tr("The blanks (%1) are %2 apart, more than %3 (the laboratory's rule). One of them "
+                            "was pipetted or read wrongly: read them again.")
+                  .arg(tubeNames(tubes), texts[0], texts[1]);
     return plainCheck(CheckId::BlankSpread, scope, passed, message, std::move(tubes));
 }
 
@@ -102,7 +104,9 @@ void addBlankChecks(const CheckContext &context, size_t measurand, std::vector<C
     const Scope scope{Scope::Kind::Run, {}, scopeMeasurand(method, method.measurands[measurand].id)};
     const std::vector<double> signals = blankSignals(context, measurand);
     const std::vector<int> read = context.layout.measurands()[measurand].blanks;
-    checks.push_back(blankMissing(scope, !read.empty()));
+    // Blanks that were read, but implausibly, are said to be just that.
+    if (!context.layout.measurands()[measurand].blanksLost)
+        checks.push_back(blankMissing(scope, !read.empty()));
     const TubeGroup blanks{scope, measurand, tubesOfRole(context.layout.run(), run::Role::Blank)};
     if (!blanks.tubes.empty()) {
         for (Check &check : readingChecks(context, blanks))
@@ -151,8 +155,15 @@ void addRecoveryCheck(const CheckContext &context, const TubeGroup &group, const
         context.layout.method().acceptance.standardRecovery_percent;
     if (!limits || !recovery.recovery_percent)
         return;
-    const QString found = significantText(*recovery.recovery_percent, 4);
-    const QString range = CheckText::tr("%1 to %2 %").arg(plainText(limits->lower), plainText(limits->upper));
+    const QStringList texts = comparedTexts(*recovery.recovery_percent, {limits->lower, limits->upper}, 1);
+    const QString range = CheckText::tr("%1 to %2").arg(texts[1], withUnit(texts[2], u"%"_s));
+    const QString found = withUnit(texts[0], u"%"_s);
+    const int decimals = decimalsFor(recovery.expected_g_per_L, 3);
+    const QStringList strengths =
+        comparedTexts(*recovery.found_g_per_L, {recovery.expected_g_per_L}, decimals);
+    const QString grams = u"g/L"_s;
+    const QString facts = CheckText::tr("%1 found, %2 at use")
+                              .arg(withUnit(strengths[0], grams), withUnit(strengths[1], grams));
     if (context.layout.run().calibration == run::Calibration::Standard &&
         calibrates(context, group.measurand, group.tubes)) {
         checks.push_back(
@@ -166,11 +177,11 @@ void addRecoveryCheck(const CheckContext &context, const TubeGroup &group, const
                         *recovery.recovery_percent <= limits->upper + 1e-9;
     checks.push_back(plainCheck(
         CheckId::StandardRecovery, group.scope, passed,
-        passed ? CheckText::tr("Recovery %1 % is within %2.").arg(found, range)
+        passed ? CheckText::tr("Recovery %1 is within %2 (%3).").arg(found, range, facts)
                : CheckText::tr(
-                     "Recovery %1 % is outside %2. Check the standard's making and age, the pipette and the "
-                     "reagents before any result of this run is used.")
-                     .arg(found, range),
+                     "Recovery %1 is outside %2 (%3). Check the standard's making and age, the pipette and "
+                     "the reagents before any result of this run is used.")
+                     .arg(found, range, facts),
         group.tubes));
 }
 
@@ -181,8 +192,9 @@ void addAgeCheck(const CheckContext &context, const run::Standard &standard, std
     const double age_h = context.layout.age_h(standard);
     const double left = context.layout.strength_g_per_L(standard) / standard.concentration_g_per_L;
     const bool passed = left >= context.rules.minStandardRemaining && age_h <= context.rules.maxStandardAge_h;
-    const QString facts = CheckText::tr("%1 h old, %2 % of its strength left")
-                              .arg(significantText(age_h, 3), significantText(100 * left, 3));
+    const QString facts = CheckText::tr("%1 old, %2 of its strength left")
+                              .arg(withUnit(significantText(age_h, 3), u"h"_s),
+                                   withUnit(significantText(100 * left, 3), u"%"_s));
     checks.push_back(
         plainCheck(CheckId::StandardTooOld, {Scope::Kind::Standard, standard.id, {}}, passed,
                    passed ? CheckText::tr("The standard was fresh enough: %1.").arg(facts)

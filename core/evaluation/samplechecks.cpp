@@ -8,6 +8,8 @@
 
 namespace plateau::evaluation {
 
+using namespace Qt::StringLiterals;
+
 namespace {
 
 void addSpikeCheck(const SampleView &view, std::vector<Check> &checks)
@@ -19,14 +21,18 @@ void addSpikeCheck(const SampleView &view, std::vector<Check> &checks)
     });
     if (spike == context.evaluation.spikes.end() || !spike->recovery_percent)
         return;
+    // What the spike comes on top of is not known while the replicates disagree.
+    if (failedIn(checks, CheckId::DuplicateSpread))
+        return;
     const TubeGroup spiked = view.group({&view.spikedTubes});
     std::vector<Check> spikedWindow = windowChecks(context, spiked);
     const std::vector<Check> spikedReadings = readingChecks(context, spiked);
     spikedWindow.insert(spikedWindow.end(), spikedReadings.begin(), spikedReadings.end());
     const auto &own = context.layout.method().acceptance.spikeRecovery_percent;
     const assay::Interval limits = own.value_or(context.rules.spikeRecovery_percent);
-    const QString found = significantText(*spike->recovery_percent, 4);
-    const QString range = CheckText::tr("%1 to %2 %").arg(plainText(limits.lower), plainText(limits.upper));
+    const QStringList texts = comparedTexts(*spike->recovery_percent, {limits.lower, limits.upper}, 1);
+    const QString found = withUnit(texts[0], u"%"_s);
+    const QString range = CheckText::tr("%1 to %2").arg(texts[1], withUnit(texts[2], u"%"_s));
     Check check;
     check.id = CheckId::SpikeRecovery;
     check.scope = view.scope;
@@ -37,15 +43,15 @@ void addSpikeCheck(const SampleView &view, std::vector<Check> &checks)
     check.passed = measurable && *spike->recovery_percent >= limits.lower - 1e-9 &&
                    *spike->recovery_percent <= limits.upper + 1e-9;
     if (check.passed)
-        check.message = CheckText::tr("Recovery of the spike %1 % is within %2.").arg(found, range);
+        check.message = CheckText::tr("Recovery of the spike %1 is within %2.").arg(found, range);
     else if (!measurable)
         check.message =
-            CheckText::tr("The spiked tube lies above what the assay measures; its recovery of %1 % says "
+            CheckText::tr("The spiked tube lies above what the assay measures; its recovery of %1 says "
                           "nothing. Repeat it with less spike or a stronger dilution.")
                 .arg(found);
     else
         check.message =
-            CheckText::tr("Recovery of the spike %1 % is outside %2. Suspect an interference or an error of "
+            CheckText::tr("Recovery of the spike %1 is outside %2. Suspect an interference or an error of "
                           "pipetting.")
                 .arg(found, range);
     checks.push_back(std::move(check));
@@ -92,6 +98,10 @@ std::vector<Check> sampleChecks(const CheckContext &context, const Result &resul
         for (Check &check : readingChecks(context, spiked)) {
             if (!check.passed &&
                 (check.id == CheckId::ReadingMissing || check.id == CheckId::ReadingImplausible))
+                checks.push_back(std::move(check));
+        }
+        for (Check &check : directionChecks(context, spiked)) {
+            if (!check.passed)
                 checks.push_back(std::move(check));
         }
     }

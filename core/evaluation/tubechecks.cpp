@@ -13,11 +13,27 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
+constexpr int absorbanceDecimals = 3;
+
 /// The absorbance the calculation rests on: the reading itself, or the last of a series.
 double shownAbsorbance(const run::Reading &reading)
 {
     const auto *series = std::get_if<run::ReadingSeries>(&reading);
     return series ? series->back().absorbance : std::get<double>(reading);
+}
+
+/// All that the calculation takes from a reading: more than one where a series is extrapolated.
+std::vector<double> usedAbsorbances(const assay::Method &method, const QString &name,
+                                    const run::Reading &reading)
+{
+    const auto *series = std::get_if<run::ReadingSeries>(&reading);
+    if (!series || !method.extrapolate || method.extrapolate->reading != name)
+        return {shownAbsorbance(reading)};
+    const size_t used = std::min(static_cast<size_t>(method.extrapolate->lastReadings), series->size());
+    std::vector<double> absorbances;
+    for (size_t i = series->size() - used; i < series->size(); ++i)
+        absorbances.push_back((*series)[i].absorbance);
+    return absorbances;
 }
 
 /// Calls back with (tube, reading name, reading) for every reading of the group's measurand.
@@ -52,11 +68,12 @@ Check implausibleReadings(const CheckContext &context, const TubeGroup &group)
     forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
         if (!reading)
             return;
-        const double absorbance = shownAbsorbance(*reading);
-        if (absorbance < plausible.lower || absorbance > plausible.upper)
-            check.fail(tube, CheckText::tr("%1 is %2, outside %3 to %4")
-                                 .arg(name, absorbanceText(absorbance), plainText(plausible.lower),
-                                      plainText(plausible.upper)));
+        for (const double absorbance : usedAbsorbances(context.layout.method(), name, *reading)) {
+            if (absorbance < plausible.lower || absorbance > plausible.upper)
+                check.fail(tube, CheckText::tr("%1 is %2, outside %3 to %4")
+                                     .arg(name, absorbanceText(absorbance), plainText(plausible.lower),
+                                          plainText(plausible.upper)));
+        }
     });
     return check.finish(CheckText::tr("Read the tube again; look for a slipped decimal point."));
 }
@@ -67,10 +84,12 @@ Check highAbsorbances(const CheckContext &context, const TubeGroup &group, doubl
         CheckId::AbsorbanceHigh, group,
         CheckText::tr("No reading is above the photometer's limit of %1.").arg(absorbanceText(limit)));
     forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
-        if (reading && shownAbsorbance(*reading) > limit)
-            check.fail(tube,
-                       CheckText::tr("%1 is %2, above the photometer's limit of %3")
-                           .arg(name, absorbanceText(shownAbsorbance(*reading)), absorbanceText(limit)));
+        if (!reading || shownAbsorbance(*reading) <= limit)
+            return;
+        const QStringList texts = comparedTexts(shownAbsorbance(*reading), {limit}, absorbanceDecimals);
+        check.fail(
+            tube,
+            CheckText::tr("%1 is %2, above the photometer's limit of %3").arg(name, texts[0], texts[1]));
     });
     return check.finish(CheckText::tr("An absorbance that high is not proportional to concentration."));
 }
@@ -82,10 +101,11 @@ Check lowReserve(const CheckContext &context, const TubeGroup &group, double res
         CheckId::ReserveLow, group,
         CheckText::tr("Enough of the falling reagent is left (%1 or more).").arg(absorbanceText(reserve)));
     forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
-        if (reading && name == later && shownAbsorbance(*reading) < reserve)
-            check.fail(tube,
-                       CheckText::tr("%1 is %2, less than the %3 that must remain")
-                           .arg(name, absorbanceText(shownAbsorbance(*reading)), absorbanceText(reserve)));
+        if (!reading || name != later || shownAbsorbance(*reading) >= reserve)
+            return;
+        const QStringList texts = comparedTexts(shownAbsorbance(*reading), {reserve}, absorbanceDecimals);
+        check.fail(
+            tube, CheckText::tr("%1 is %2, less than the %3 that must remain").arg(name, texts[0], texts[1]));
     });
     return check.finish(CheckText::tr("The reagent was used up: the true value is only known to be larger."));
 }
@@ -97,9 +117,9 @@ Check sampleVolumes(const CheckContext &context, const TubeGroup &group, const a
     for (const int tube : group.tubes) {
         const double volume_mL = context.value(tube, group.measurand).sampleVolume_mL;
         if (volume_mL < range_mL.lower * (1 - 1e-9) || volume_mL > range_mL.upper * (1 + 1e-9))
-            check.fail(tube,
-                       CheckText::tr("%1 mL of sample, outside %2 to %3 mL")
-                           .arg(plainText(volume_mL), plainText(range_mL.lower), plainText(range_mL.upper)));
+            check.fail(tube, CheckText::tr("%1 of sample, outside %2 to %3")
+                                 .arg(withUnit(plainText(volume_mL), u"mL"_s), plainText(range_mL.lower),
+                                      withUnit(plainText(range_mL.upper), u"mL"_s)));
     }
     return check.finish(CheckText::tr("Pipette a volume within the method's range."));
 }
@@ -125,14 +145,14 @@ Check timingCheck(const CheckContext &context, const TubeGroup &group, CheckId i
             return;
         const bool extrapolated = method.extrapolate && method.extrapolate->reading == name;
         if (early && *at_min < wait_min->lower)
-            check.fail(tube,
-                       CheckText::tr("%1 was read %2 min after the starter, %3 min too early")
-                           .arg(name, plainText(*at_min), significantText(wait_min->lower - *at_min, 2)));
+            check.fail(tube, CheckText::tr("%1 was read %2 after the starter, %3 too early")
+                                 .arg(name, withUnit(plainText(*at_min), u"min"_s),
+                                      withUnit(significantText(wait_min->lower - *at_min, 2), u"min"_s)));
         // A series that is extrapolated goes on past the wait on purpose.
         if (!early && !extrapolated && *at_min > wait_min->upper)
-            check.fail(tube,
-                       CheckText::tr("%1 was read %2 min after the starter, %3 min too late")
-                           .arg(name, plainText(*at_min), significantText(*at_min - wait_min->upper, 2)));
+            check.fail(tube, CheckText::tr("%1 was read %2 after the starter, %3 too late")
+                                 .arg(name, withUnit(plainText(*at_min), u"min"_s),
+                                      withUnit(significantText(*at_min - wait_min->upper, 2), u"min"_s)));
     });
     return check.finish(early ? CheckText::tr("Read again when the wait is over.")
                               : CheckText::tr("A slow side reaction may have added to the signal."));
@@ -173,26 +193,11 @@ bool hasSeries(const CheckContext &context, const TubeGroup &group)
 
 } // namespace
 
-CheckBuilder::CheckBuilder(CheckId id, const TubeGroup &group, QString passedMessage)
+TubeGroup trusted(const CheckContext &context, const TubeGroup &group)
 {
-    m_check.id = id;
-    m_check.scope = group.scope;
-    m_check.message = std::move(passedMessage);
-}
-
-void CheckBuilder::fail(int tube, const QString &detail)
-{
-    m_check.passed = false;
-    if (std::ranges::find(m_check.tubes, tube) == m_check.tubes.end())
-        m_check.tubes.push_back(tube);
-    m_details.append(CheckText::tr("%1: %2").arg(tubeName(tube), detail));
-}
-
-Check CheckBuilder::finish(const QString &whatToDo)
-{
-    if (!m_check.passed)
-        m_check.message = CheckText::tr("%1. %2").arg(m_details.join(u"; "_s), whatToDo);
-    return std::move(m_check);
+    TubeGroup judged = group;
+    std::erase_if(judged.tubes, [&](int tube) { return !context.term(tube, group.measurand).trusted(); });
+    return judged;
 }
 
 std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &group)
@@ -201,10 +206,12 @@ std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &g
     std::vector<Check> checks;
     checks.push_back(missingReadings(context, group));
     checks.push_back(implausibleReadings(context, group));
-    if (method.window.maxAbsorbance)
-        checks.push_back(highAbsorbances(context, group, *method.window.maxAbsorbance));
-    if (method.direction == assay::Direction::Falling && method.window.reserveAbsorbance)
-        checks.push_back(lowReserve(context, group, *method.window.reserveAbsorbance));
+    const TubeGroup judged = trusted(context, group);
+    if (method.window.maxAbsorbance && !judged.tubes.empty())
+        checks.push_back(highAbsorbances(context, judged, *method.window.maxAbsorbance));
+    if (method.direction == assay::Direction::Falling && method.window.reserveAbsorbance &&
+        !judged.tubes.empty())
+        checks.push_back(lowReserve(context, judged, *method.window.reserveAbsorbance));
     const assay::Component *sample = assay::findComponent(method, method.sample);
     if (sample && sample->range_mL && group.scope.kind != Scope::Kind::Run)
         checks.push_back(sampleVolumes(context, group, *sample->range_mL));
@@ -215,18 +222,14 @@ std::vector<Check> directionChecks(const CheckContext &context, const TubeGroup 
 {
     if (!hasSignal(context, group))
         return {};
-    // Below a hundredth the photometer and the added volume move a reading as well.
-    const double tolerance = std::max(0.010, 3 * std::sqrt(2.0) * context.absorbanceUncertainty);
     const bool rising = context.layout.method().direction == assay::Direction::Rising;
     CheckBuilder check(CheckId::WrongDirection, group,
                        rising ? CheckText::tr("Absorbance rose, as it should.")
                               : CheckText::tr("Absorbance fell, as it should."));
     for (const int tube : group.tubes) {
-        const TubeValue &value = context.value(tube, group.measurand);
-        if (!value.signal || *value.signal > -tolerance ||
-            value.netSignal.value_or(*value.signal) > -tolerance)
+        if (!context.term(tube, group.measurand).wrongDirection)
             continue;
-        const QString change = absorbanceText(-*value.signal);
+        const QString change = absorbanceText(-*context.value(tube, group.measurand).signal);
         check.fail(tube, rising ? CheckText::tr("absorbance fell by %1 where it should rise").arg(change)
                                 : CheckText::tr("absorbance rose by %1 where it should fall").arg(change));
     }
@@ -235,7 +238,8 @@ std::vector<Check> directionChecks(const CheckContext &context, const TubeGroup 
 
 std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &group)
 {
-    if (!hasSignal(context, group))
+    const TubeGroup judged = trusted(context, group);
+    if (!hasSignal(context, judged))
         return {};
     const assay::Window &window = context.layout.method().window;
     constexpr double slack = 1e-12; // 0.6 - 0.5 is a hair below 0.1
@@ -243,14 +247,16 @@ std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &gr
                      CheckText::tr("Net signal is at least %1.").arg(absorbanceText(window.minSignal)));
     CheckBuilder high(CheckId::SignalHigh, group,
                       CheckText::tr("Net signal is at most %1.").arg(absorbanceText(window.maxSignal)));
-    for (const int tube : group.tubes) {
+    const auto against = [](const QString &sentence, double net, double limit) {
+        const QStringList texts = comparedTexts(net, {limit}, absorbanceDecimals);
+        return sentence.arg(texts[0], texts[1]);
+    };
+    for (const int tube : judged.tubes) {
         const std::optional<double> net = context.value(tube, group.measurand).netSignal;
         if (net && *net < window.minSignal - slack)
-            low.fail(tube, CheckText::tr("net signal %1 is below %2")
-                               .arg(absorbanceText(*net), absorbanceText(window.minSignal)));
+            low.fail(tube, against(CheckText::tr("net signal %1 is below %2"), *net, window.minSignal));
         if (net && *net > window.maxSignal + slack)
-            high.fail(tube, CheckText::tr("net signal %1 is above %2")
-                                .arg(absorbanceText(*net), absorbanceText(window.maxSignal)));
+            high.fail(tube, against(CheckText::tr("net signal %1 is above %2"), *net, window.maxSignal));
     }
     std::vector<Check> checks;
     checks.push_back(low.finish(CheckText::tr("Too little to be measured well.")));
@@ -262,34 +268,13 @@ std::vector<Check> seriesChecks(const CheckContext &context, const TubeGroup &gr
 {
     if (!hasSeries(context, group))
         return {};
-    return {finishedCheck(context, group), timingCheck(context, group, CheckId::ReadingEarly),
-            timingCheck(context, group, CheckId::ReadingLate)};
-}
-
-QString tubeName(int tube)
-{
-    return CheckText::tr("tube %1").arg(tube + 1);
-}
-
-QString adviceText(const Advice &advice)
-{
-    if (advice.kind == Advice::Kind::IncreaseVolume)
-        return CheckText::tr("%1 mL of sample").arg(plainText(advice.sampleVolume_mL));
-    if (advice.steps.empty())
-        return CheckText::tr("undiluted");
-    QStringList steps;
-    for (const run::DilutionStep &step : advice.steps)
-        steps.append(
-            CheckText::tr("%1 mL to %2 mL").arg(plainText(step.take_mL), plainText(step.makeUpTo_mL)));
-    const QString chain = steps.join(CheckText::tr(", then "));
-    return advice.atLeast
-               ? CheckText::tr("diluted at least %1-fold in all (%2)").arg(plainText(advice.factor), chain)
-               : CheckText::tr("diluted %1-fold in all (%2)").arg(plainText(advice.factor), chain);
-}
-
-QString scopeMeasurand(const assay::Method &method, const QString &measurand)
-{
-    return method.measurands.size() > 1 ? measurand : QString();
+    std::vector<Check> checks;
+    const TubeGroup judged = trusted(context, group);
+    if (hasSeries(context, judged))
+        checks.push_back(finishedCheck(context, judged));
+    checks.push_back(timingCheck(context, group, CheckId::ReadingEarly));
+    checks.push_back(timingCheck(context, group, CheckId::ReadingLate));
+    return checks;
 }
 
 } // namespace plateau::evaluation

@@ -36,7 +36,7 @@ QString signalText(double value)
 
 QString grams(double value)
 {
-    return Text::tr("%1 g/L").arg(figures(value));
+    return withUnit(figures(value), u"g/L"_s);
 }
 
 /// Writes one result's calculation section by section.
@@ -70,6 +70,8 @@ public:
         sections.push_back(resultSection());
         if (m_result.expandedUncertainty)
             sections.push_back(uncertaintySection());
+        if (m_result.value)
+            sections.push_back(symbolSection());
         std::erase_if(sections, [](const WorkingSection &section) { return section.lines.empty(); });
         return sections;
     }
@@ -157,7 +159,7 @@ private:
             const CalibrationPoint &point = m_terms.calibration[i];
             section.lines.push_back({Text::tr("standard in %1").arg(tubeName(point.tube)),
                                      Text::tr("strength at use x volume; net signal"),
-                                     Text::tr("%1 mg").arg(figures(point.amount_mg)),
+                                     withUnit(figures(point.amount_mg), u"mg"_s),
                                      signalText(m_model.calibrationSignal(i))});
         }
         if (m_layout.run().calibration == run::Calibration::Line) {
@@ -196,7 +198,7 @@ private:
         const QString found = grams(*value(tube).pipetted_g_per_L);
         switch (m_layout.run().calibration) {
         case run::Calibration::Absorptivity:
-            lines.push_back({what, Text::tr("dA x V x M / (e x d x v x n)"),
+            lines.push_back({what, Text::tr("dA x V x M / (e x d x v x ν)"),
                              absorptivityNumbers(tube, net, volume), found});
             break;
         case run::Calibration::Standard:
@@ -245,8 +247,8 @@ private:
                  u"%1 x %2 / %3 x 100"_s.arg(figures(*value(tube).concentration_g_per_L),
                                              plainText(*m_sample.extract_mL / 1000),
                                              plainText(*m_sample.mass_g)),
-                 Text::tr("%1 g/100 g")
-                     .arg(figures(m_model.content(*value(tube).concentration_g_per_L, m_sample)))});
+                 withUnit(figures(m_model.content(*value(tube).concentration_g_per_L, m_sample)),
+                          m_result.unit)});
         return section;
     }
 
@@ -271,12 +273,12 @@ private:
                                          : *concentration));
         }
         section.lines.push_back({Text::tr("mean, n = %1").arg(m_result.n), Text::tr("sum / n"), meanOf(texts),
-                                 u"%1 %2"_s.arg(figures(*m_result.value), m_result.unit)});
+                                 withUnit(figures(*m_result.value), m_result.unit)});
         if (m_result.n > 1)
             section.lines.push_back({Text::tr("spread"),
                                      Text::tr("largest - smallest"),
                                      {},
-                                     u"%1 %2"_s.arg(significantText(m_result.spread, 3), m_result.unit)});
+                                     withUnit(significantText(m_result.spread, 3), m_result.unit)});
         return section;
     }
 
@@ -289,13 +291,37 @@ private:
                 {budget.term,
                  Text::tr("standard uncertainty"),
                  {},
-                 u"%1 %2"_s.arg(significantText(budget.standardUncertainty, 3), m_result.unit)});
+                 withUnit(significantText(budget.standardUncertainty, 3), m_result.unit)});
             squares.append(significantText(budget.standardUncertainty, 3) + u"²"_s);
         }
         section.lines.push_back(
             {Text::tr("expanded uncertainty U"), Text::tr("k x root of the sum of squares"),
              u"%1 x √(%2)"_s.arg(significantText(*m_result.coverageFactor, 3), squares.join(u" + "_s)),
-             u"%1 %2"_s.arg(significantText(*m_result.expandedUncertainty, 3), m_result.unit)});
+             withUnit(significantText(*m_result.expandedUncertainty, 3), m_result.unit)});
+        return section;
+    }
+
+    /// What the formulas above are written in. Numbers stand there; here their units.
+    WorkingSection symbolSection() const
+    {
+        WorkingSection section{Text::tr("Symbols"), {}};
+        const auto add = [&](const QString &symbol, const QString &meaning, const QString &unit) {
+            section.lines.push_back({symbol, meaning, {}, unit});
+        };
+        add(u"dA"_s, Text::tr("net signal, a difference of absorbances"), Text::tr("no unit"));
+        add(u"v"_s, Text::tr("sample volume in the tube"), u"mL"_s);
+        if (m_layout.run().calibration == run::Calibration::Absorptivity) {
+            add(u"V"_s, Text::tr("volume of the tube at the later reading"), u"mL"_s);
+            add(u"M"_s, Text::tr("molar mass"), u"g/mol"_s);
+            add(u"e"_s, Text::tr("molar absorptivity"), u"L/(mol cm)"_s);
+            add(u"d"_s, Text::tr("path length"), u"cm"_s);
+            add(u"ν"_s, Text::tr("chromophore molecules formed or used per molecule"), Text::tr("no unit"));
+        }
+        if (!m_sample.dilution.empty())
+            add(u"F"_s, Text::tr("dilution factor, made up to / taken"), Text::tr("no unit"));
+        add(u"n"_s, Text::tr("number of tubes in the mean"), Text::tr("no unit"));
+        if (m_result.expandedUncertainty)
+            add(u"k"_s, Text::tr("coverage factor"), Text::tr("no unit"));
         return section;
     }
 
@@ -314,7 +340,7 @@ private:
 
 std::vector<WorkingSection> working(const assay::Method &method, const run::Run &run,
                                     const Evaluation &evaluation, const QString &sample,
-                                    const QString &measurand)
+                                    const QString &measurand, const Rules &rules)
 {
     const auto result = std::ranges::find_if(
         evaluation.results, [&](const Result &r) { return r.sample == sample && r.measurand == measurand; });
@@ -322,7 +348,7 @@ std::vector<WorkingSection> working(const assay::Method &method, const run::Run 
     const auto analyte = std::ranges::find(method.measurands, measurand, &assay::Measurand::id);
     if (result == evaluation.results.end() || !found || analyte == method.measurands.end())
         return {};
-    const Layout layout(method, run);
+    const Layout layout(method, run, rules);
     return Writer(layout, evaluation, static_cast<size_t>(analyte - method.measurands.begin()), *found,
                   *result)
         .write();

@@ -131,7 +131,7 @@ TEST(Checks, WeakestPossibleSampleIsReportedAsBelowTheLimit)
     EXPECT_FALSE(check->passed);
     EXPECT_FALSE(check->advice);
     // 0.1 x 2.12 x 100 / (6300 x 0.5) = 0.0067 g/L
-    EXPECT_TRUE(check->message.contains(u"below the limit of quantification, 0.0067 g/L"_s))
+    EXPECT_TRUE(check->message.contains(u"below the limit of quantification, 0.0067\u00a0g/L"_s))
         << check->message.toStdString();
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Reportable);
     EXPECT_NEAR(*evaluation.results[0].lessThan, 0.1 * 2.12 * 100 / (6300 * 0.5), 1e-12);
@@ -148,8 +148,8 @@ TEST(Checks, LimitOfASolidIsInItsOwnUnit)
     }
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_NEAR(*evaluation.results[0].lessThan, 0.1 * 2.12 * 100 / (6300 * 0.5) * 0.1 / 5 * 100, 1e-12);
-    EXPECT_TRUE(
-        test::find(evaluation.checks, CheckId::SignalLow, sampleS)->message.contains(u"0.013 g/100 g"_s));
+    EXPECT_TRUE(test::find(evaluation.checks, CheckId::SignalLow, sampleS)
+                    ->message.contains(u"0.013\u00a0g/100\u00a0g"_s));
 }
 
 TEST(Checks, HighAbsorbanceIsJudgedAsRead)
@@ -394,4 +394,46 @@ TEST(Checks, EveryWordIsOfTheContract)
     EXPECT_EQ(evaluation::checkWord(CheckId::ReadingMissing), u"reading-missing"_s);
     EXPECT_EQ(evaluation::checkWord(CheckId::VolumeProportionality), u"volume-proportionality"_s);
     EXPECT_EQ(evaluation::checkWord(CheckId::SampleVolumeOutsideRange), u"sample-volume-outside-range"_s);
+}
+
+TEST(Checks, DisagreeingReplicatesAreNamedAndReadAgainFirst)
+{
+    const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630),
+                                   test::sampleTube("S", 0.120, 0.677));
+    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, sampleS)->message.toStdString(),
+              "The replicates in tubes 2 and 3 are 0.0158\u00a0g/L apart, more than 0.0153\u00a0g/L (the "
+              "method's repeatability limit). Read them again while they stand in the rack; if they still "
+              "disagree, one of them was pipetted wrongly: repeat the sample.");
+}
+
+TEST(Checks, NoDifferenceIsAPlainNought)
+{
+    const auto result = evaluation::evaluate(test::risingMethod(), test::plainRun()).results.at(0);
+    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, sampleS)->message.toStdString(),
+              "The replicates agree: 0\u00a0g/L apart, up to 0.0150\u00a0g/L allowed (the method's "
+              "repeatability limit).");
+}
+
+TEST(Checks, RecoveryIsSaidWithTheStrengthsBehindIt)
+{
+    run::Run run = test::plainRun();
+    run.standards = {{u"STD"_s, 0.168253968, {}, {}, {}, 0}};
+    run.tubes.push_back(test::standardTube("STD", 0.1, 0.1 + 0.010 + 0.45));
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
+    const evaluation::Check *check =
+        test::find(evaluation.checks, CheckId::StandardRecovery, u"standard STD"_s);
+    EXPECT_TRUE(check->message.startsWith(u"Recovery 90.0\u00a0% is outside 95.0 to 105.0\u00a0% "
+                                          "(0.151\u00a0g/L found, 0.168\u00a0g/L at use)."_s))
+        << check->message.toStdString();
+}
+
+TEST(Checks, OneDilutionIsSaidOnceButGoesWithEveryCheckThatAsksForIt)
+{
+    run::Run run = test::plainRun();
+    run.tubes = {test::blank(1.500, 1.490), test::sampleTube("S", 1.500, 0.040)};
+    const auto evaluation = evaluation::evaluate(test::fallingMethod(), run);
+    const evaluation::Check *reserve = test::find(evaluation.checks, CheckId::ReserveLow, sampleS);
+    const evaluation::Check *high = test::find(evaluation.checks, CheckId::SignalHigh, sampleS);
+    EXPECT_EQ(reserve->advice, high->advice);
+    EXPECT_EQ(reserve->message.count(u"Repeat"_s) + high->message.count(u"Repeat"_s), 1);
 }

@@ -41,3 +41,17 @@ TEST(Format, PlainNumbersAreAsShortAsTheyWereKeyed)
     EXPECT_EQ(plainText(0.1), u"0.1"_s);
     EXPECT_EQ(plainText(50), u"50"_s);
 }
+
+TEST(Format, NumberAndUnitStayTogether)
+{
+    EXPECT_EQ(withUnit(u"95"_s, u"%"_s), u"95\u00a0%"_s);
+    EXPECT_EQ(withUnit(u"0.013"_s, u"g/100 g"_s), u"0.013\u00a0g/100\u00a0g"_s);
+}
+
+TEST(Format, AValueNeverLooksLikeTheLimitItMissed)
+{
+    EXPECT_EQ(comparedTexts(90, {95, 105}, 1), (QStringList{u"90.0"_s, u"95.0"_s, u"105.0"_s}));
+    EXPECT_EQ(comparedTexts(94.98, {95, 105}, 1), (QStringList{u"94.98"_s, u"95.00"_s, u"105.00"_s}));
+    EXPECT_EQ(comparedTexts(0.0998, {0.1}, 3), (QStringList{u"0.0998"_s, u"0.1000"_s}));
+    EXPECT_EQ(comparedTexts(0.6 - 0.5, {0.1}, 3), (QStringList{u"0.100"_s, u"0.100"_s}));
+}

@@ -84,8 +84,8 @@ TEST(Series, EarlyAndLateAreJudgedByTheMethodsWait)
     const auto late = evaluation::evaluate(test::risingMethod(), withSeries({{20, 0.630}, {55, 0.630}}));
     EXPECT_TRUE(test::find(late.checks, CheckId::ReadingEarly, u"sample S"_s)->passed);
     EXPECT_FALSE(test::find(late.checks, CheckId::ReadingLate, u"sample S"_s)->passed);
-    EXPECT_TRUE(
-        test::find(late.checks, CheckId::ReadingLate, u"sample S"_s)->message.contains(u"15 min too late"_s));
+    EXPECT_TRUE(test::find(late.checks, CheckId::ReadingLate, u"sample S"_s)
+                    ->message.contains(u"15\u00a0min too late"_s));
 }
 
 TEST(Series, ASingleReadingNeedsNoSeriesChecks)

@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
+
 using namespace plateau;
 using namespace Qt::StringLiterals;
 
@@ -37,10 +39,10 @@ TEST(Working, FollowsTheResultFromTheReadings)
     EXPECT_TRUE(written.contains(u"Sample S, tube 2: signal: 0.63 - 0.12 = 0.5100"_s));
     EXPECT_TRUE(written.contains(u"Sample S, tube 2: net signal dA: 0.5100 - 0.0100 = 0.5000"_s));
     EXPECT_TRUE(written.contains(u"Sample S, tube 2: concentration c in the sample as pipetted: "
-                                 "0.5000 x 2.120 x 100 / (6300 x 1 x 0.1 x 1) = 0.16825 g/L"_s));
-    EXPECT_TRUE(
-        written.contains(u"Sample S, tube 2: in the sample as received: 0.16825 x (50 / 5) = 1.6825 g/L"_s));
-    EXPECT_TRUE(written.contains(u"Result: mean, n = 2: (1.6825 + 1.6825) / 2 = 1.6825 g/L"_s));
+                                 "0.5000 x 2.120 x 100 / (6300 x 1 x 0.1 x 1) = 0.16825\u00a0g/L"_s));
+    EXPECT_TRUE(written.contains(
+        u"Sample S, tube 2: in the sample as received: 0.16825 x (50 / 5) = 1.6825\u00a0g/L"_s));
+    EXPECT_TRUE(written.contains(u"Result: mean, n = 2: (1.6825 + 1.6825) / 2 = 1.6825\u00a0g/L"_s));
 }
 
 TEST(Working, SolidCoupledAndExtrapolatedAreWrittenOut)
@@ -58,7 +60,27 @@ TEST(Working, SolidCoupledAndExtrapolatedAreWrittenOut)
     EXPECT_TRUE(written.contains(u"A3 at the addition of the starter"_s)) << written.toStdString();
     EXPECT_TRUE(written.contains(u"A1 at the final volume"_s));
     EXPECT_TRUE(written.contains(u"²"_s));
-    EXPECT_TRUE(written.contains(u"g/100 g"_s));
+    EXPECT_TRUE(written.contains(u"\u00a0g/100\u00a0g"_s));
+}
+
+TEST(Working, SaysLastWhatItsSymbolsMeanAndTheirUnits)
+{
+    run::Run run = test::plainRun();
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
+    const auto sections = evaluation::working(test::risingMethod(), run, evaluation, u"S"_s, u"analyte"_s);
+    const evaluation::WorkingSection &symbols = sections.back();
+    EXPECT_EQ(symbols.title, u"Symbols"_s);
+    std::map<QString, QString> units;
+    for (const evaluation::WorkingLine &line : symbols.lines)
+        EXPECT_TRUE(units.emplace(line.what, line.value).second) << line.what.toStdString();
+    EXPECT_EQ(units[u"V"_s], u"mL"_s);
+    EXPECT_EQ(units[u"v"_s], u"mL"_s);
+    EXPECT_EQ(units[u"M"_s], u"g/mol"_s);
+    EXPECT_EQ(units[u"e"_s], u"L/(mol cm)"_s);
+    EXPECT_EQ(units[u"d"_s], u"cm"_s);
+    EXPECT_TRUE(units.contains(u"ν"_s)); // molecules; n counts the tubes
+    EXPECT_TRUE(units.contains(u"n"_s));
+    EXPECT_FALSE(units.contains(u"F"_s)); // nothing was diluted
 }
 
 TEST(Working, UnknownResultHasNoWorking)
