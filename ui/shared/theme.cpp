@@ -103,6 +103,14 @@ QColor Theme::tint(State state) const
     return mixed(m_palette.color(QPalette::Window), colour(state), m_dark ? 0.25 : 0.18);
 }
 
+QColor Theme::part(int number) const
+{
+    const QColor hues[] = {QColor(0xcc, 0x79, 0xa7),                                    // reddish purple
+                           m_palette.color(QPalette::Window), QColor(0x56, 0xb4, 0xe9), // sky blue
+                           QColor(0xf0, 0xe4, 0x42)};                                   // yellow
+    return mixed(m_palette.color(QPalette::Window), hues[number % 4], m_dark ? 0.45 : 0.6);
+}
+
 QPalette Theme::adjustments() const
 {
     QPalette own;

@@ -38,6 +38,8 @@ public:
     QColor colour(State state) const;
     /// Ground to write on in text colour.
     QColor tint(State state) const;
+    /// What fills one of four parts of a drawing, counted from 0, of the same set but of no state; to be overlaid with a pattern.
+    QColor part(int number) const;
     /// What the window sets over the desktop's palette, where that falls short of 4.5:1.
     QPalette adjustments() const;
 
