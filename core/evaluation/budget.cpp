@@ -13,9 +13,13 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <memory>
 #include <optional>
+#include <utility>
 
 namespace plateau::evaluation {
+
+using namespace Qt::StringLiterals;
 
 namespace {
 
@@ -60,20 +64,59 @@ private:
     Model<Differential> m_model;
 };
 
-/// Propagated uncertainty of all readings of these tubes, each reading independent of every other.
-double propagatedReadings(Sensitivities &sensitivities, const MeasurandTerms &terms,
-                          std::span<const int> tubes, double absorbanceUncertainty)
+/// The same for the sum of factor x result over what a run contributes.
+class JointSensitivities
 {
+public:
+    explicit JointSensitivities(const RunShare &share)
+        : m_share(share)
+    {
+        for (const Contribution &part : share.contributions)
+            m_parts.push_back(
+                std::make_unique<Sensitivities>(*share.layout, *part.terms, *share.sample, part.tubes));
+    }
+
+    const RunShare &share() const { return m_share; }
+    Sensitivities &part(size_t number) { return *m_parts[number]; }
+    /// Up to the dilution steps every part has its inputs at the same places.
+    const InputIndex &index() const { return m_parts.front()->index(); }
+
+    /// To an absorbance or a relative factor, which all parts share.
+    double to(size_t input)
+    {
+        double sum = 0;
+        for (size_t i = 0; i < m_parts.size(); ++i)
+            sum += m_share.contributions[i].factor * m_parts[i]->to(input);
+        return sum;
+    }
+
+private:
+    const RunShare &m_share;
+    std::vector<std::unique_ptr<Sensitivities>> m_parts;
+};
+
+/// Propagated uncertainty of all readings that the parts take from these tubes, each reading independent of
+/// every other. tubesOf: tubes of a part.
+template <class TubesOf> double propagatedReadings(JointSensitivities &sensitivities, TubesOf tubesOf)
+{
+    const RunShare &share = sensitivities.share();
+    std::vector<bool> taken(share.layout->absorbances().size());
     double sumOfSquares = 0;
-    for (const int tube : tubes) {
-        for (const ReadingTerm &reading : terms.tubes[static_cast<size_t>(tube)].readings) {
-            for (size_t i = 0; i < reading.weights.size(); ++i) {
-                const double sensitivity = sensitivities.to(static_cast<size_t>(reading.first) + i);
-                sumOfSquares += sensitivity * sensitivity;
+    for (const Contribution &part : share.contributions) {
+        for (const int tube : tubesOf(part)) {
+            for (const ReadingTerm &reading : part.terms->tubes[static_cast<size_t>(tube)].readings) {
+                for (size_t i = 0; i < reading.weights.size(); ++i) {
+                    const size_t input = static_cast<size_t>(reading.first) + i;
+                    if (taken[input])
+                        continue;
+                    taken[input] = true;
+                    const double sensitivity = sensitivities.to(input);
+                    sumOfSquares += sensitivity * sensitivity;
+                }
             }
         }
     }
-    return absorbanceUncertainty * std::sqrt(sumOfSquares);
+    return share.layout->run().uncertainty->absorbance * std::sqrt(sumOfSquares);
 }
 
 /// Scatter of the calibration points about the line (n - 2 degrees of freedom), or of the standard's tubes
@@ -108,44 +151,83 @@ UncertaintyTerm larger(const QString &name, double propagated, double observed, 
                                  : UncertaintyTerm{name, propagated, infinite};
 }
 
-UncertaintyTerm repeatability(Sensitivities &sensitivities, const MeasurandTerms &terms,
-                              std::span<const int> tubes, std::span<const double> values,
-                              double absorbanceUncertainty)
+/// What each tube alone would give: of the tubes that all parts rest on.
+std::vector<double> valuesByTube(const RunShare &share)
 {
-    const double propagated = propagatedReadings(sensitivities, terms, tubes, absorbanceUncertainty);
+    const Contribution &first = share.contributions.front();
+    std::vector<double> values;
+    for (size_t i = 0; i < first.tubes.size(); ++i) {
+        double sum = 0;
+        const bool inAll = std::ranges::all_of(share.contributions, [&](const Contribution &part) {
+            const auto found = std::ranges::find(part.tubes, first.tubes[i]);
+            if (found == part.tubes.end())
+                return false;
+            sum += part.factor * part.values[static_cast<size_t>(found - part.tubes.begin())];
+            return true;
+        });
+        if (inAll)
+            values.push_back(sum);
+    }
+    return values;
+}
+
+UncertaintyTerm repeatability(JointSensitivities &sensitivities)
+{
+    const double propagated =
+        propagatedReadings(sensitivities, [](const Contribution &part) { return part.tubes; });
+    const std::vector<double> values = valuesByTube(sensitivities.share());
     const double n = static_cast<double>(values.size());
-    const double observed = quality::standardDeviation(values).value_or(0) / std::sqrt(n);
+    const double observed =
+        values.empty() ? 0 : quality::standardDeviation(values).value_or(0) / std::sqrt(n);
     return larger(Term::tr("repeatability"), propagated, observed, n - 1);
 }
 
-UncertaintyTerm calibration(Sensitivities &sensitivities, const Layout &layout, const MeasurandTerms &terms,
-                            double absorbanceUncertainty)
+/// What the scatter of the calibration makes of the result, of each part that has enough points.
+std::vector<UncertaintyTerm> scatters(JointSensitivities &sensitivities)
 {
-    std::vector<int> tubes;
-    for (const CalibrationPoint &point : terms.calibration)
-        tubes.push_back(point.tube);
-    const double propagated = propagatedReadings(sensitivities, terms, tubes, absorbanceUncertainty);
-    double observed = 0;
-    double degreesOfFreedom = infinite;
-    if (const auto scatter = calibrationScatter(layout, terms)) {
+    const RunShare &share = sensitivities.share();
+    std::vector<UncertaintyTerm> terms;
+    for (size_t part = 0; part < share.contributions.size(); ++part) {
+        const Contribution &contribution = share.contributions[part];
+        const auto scatter = calibrationScatter(*share.layout, *contribution.terms);
+        if (!scatter)
+            continue;
+        Sensitivities &own = sensitivities.part(part);
         double sumOfSquares = 0;
-        for (size_t i = 0; i < terms.calibration.size(); ++i) {
-            const double sensitivity = sensitivities.to(sensitivities.index().calibrationOffset + i);
+        for (size_t i = 0; i < contribution.terms->calibration.size(); ++i) {
+            const double sensitivity = own.to(own.index().calibrationOffset + i);
             sumOfSquares += sensitivity * sensitivity;
         }
-        observed = scatter->first * std::sqrt(sumOfSquares);
-        degreesOfFreedom = scatter->second;
+        terms.push_back(
+            {{}, std::abs(contribution.factor) * scatter->first * std::sqrt(sumOfSquares), scatter->second});
     }
-    const QString name = layout.run().calibration == run::Calibration::Line ? Term::tr("calibration line")
-                                                                            : Term::tr("standard");
-    return larger(name, propagated, observed, degreesOfFreedom);
+    return terms;
 }
 
-std::vector<int> sampleBlanksOf(const MeasurandTerms &terms, std::span<const int> tubes)
+UncertaintyTerm calibration(JointSensitivities &sensitivities)
+{
+    const double propagated = propagatedReadings(sensitivities, [](const Contribution &part) {
+        std::vector<int> tubes;
+        for (const CalibrationPoint &point : part.terms->calibration)
+            tubes.push_back(point.tube);
+        return tubes;
+    });
+    UncertaintyTerm observed{{}, 0, infinite};
+    const std::vector<UncertaintyTerm> parts = scatters(sensitivities);
+    if (parts.size() == 1)
+        observed = parts.front();
+    else if (!parts.empty())
+        observed = {{}, combinedStandardUncertainty(parts), effectiveDegreesOfFreedom(parts)};
+    const bool line = sensitivities.share().layout->run().calibration == run::Calibration::Line;
+    return larger(line ? Term::tr("calibration line") : Term::tr("standard"), propagated,
+                  observed.standardUncertainty, observed.degreesOfFreedom);
+}
+
+std::vector<int> sampleBlanksOf(const Contribution &part)
 {
     std::vector<int> blanks;
-    for (const int tube : tubes) {
-        for (const int blank : terms.tubes[static_cast<size_t>(tube)].sampleBlanks) {
+    for (const int tube : part.tubes) {
+        for (const int blank : part.terms->tubes[static_cast<size_t>(tube)].sampleBlanks) {
             if (std::ranges::find(blanks, blank) == blanks.end())
                 blanks.push_back(blank);
         }
@@ -160,36 +242,99 @@ QString dilutionName(const run::DilutionStep &step, size_t number)
         .arg(plainText(step.take_mL), plainText(step.makeUpTo_mL));
 }
 
-} // namespace
+/// A run's part of the budget. The absorptivity stands apart, with its sign: another run may share it.
+struct ShareBudget {
+    std::vector<UncertaintyTerm> before;
+    double absorptivity = 0;
+    std::vector<UncertaintyTerm> after;
+};
 
-std::vector<UncertaintyTerm> uncertaintyTerms(const Layout &layout, const MeasurandTerms &terms,
-                                              const run::Sample &sample, std::span<const int> tubes,
-                                              std::span<const double> values)
+ShareBudget budgetOf(const RunShare &share)
 {
-    const run::UncertaintyInputs &stated = *layout.run().uncertainty;
-    Sensitivities sensitivities(layout, terms, sample, tubes);
+    const run::UncertaintyInputs &stated = *share.layout->run().uncertainty;
+    JointSensitivities sensitivities(share);
     const InputIndex &index = sensitivities.index();
+    const auto relative = [&](size_t input, double percent) {
+        return sensitivities.to(input) * percent / 100;
+    };
 
-    std::vector<UncertaintyTerm> all;
-    all.push_back(repeatability(sensitivities, terms, tubes, values, stated.absorbance));
-    all.push_back({Term::tr("blank"),
-                   propagatedReadings(sensitivities, terms, terms.blanks, stated.absorbance), infinite});
-    all.push_back({Term::tr("sample blank"),
-                   propagatedReadings(sensitivities, terms, sampleBlanksOf(terms, tubes), stated.absorbance),
-                   infinite});
-    if (layout.run().calibration != run::Calibration::Absorptivity)
-        all.push_back(calibration(sensitivities, layout, terms, stated.absorbance));
+    ShareBudget budget;
+    budget.before.push_back(repeatability(sensitivities));
+    budget.before.push_back(
+        {Term::tr("blank"),
+         propagatedReadings(sensitivities, [](const Contribution &part) { return part.terms->blanks; }),
+         infinite});
+    budget.before.push_back(
+        {Term::tr("sample blank"), propagatedReadings(sensitivities, sampleBlanksOf), infinite});
+    if (share.layout->run().calibration != run::Calibration::Absorptivity)
+        budget.before.push_back(calibration(sensitivities));
+    budget.absorptivity = relative(index.absorptivity, stated.absorptivity_percent);
 
     const auto addRelative = [&](const QString &name, size_t input, double percent) {
-        all.push_back({name, std::abs(sensitivities.to(input)) * percent / 100, infinite});
+        budget.after.push_back({name, std::abs(relative(input, percent)), infinite});
     };
-    addRelative(Term::tr("absorptivity"), index.absorptivity, stated.absorptivity_percent);
     addRelative(Term::tr("path length"), index.pathLength, stated.pathLength_percent);
     addRelative(Term::tr("total volume"), index.totalVolume, stated.totalVolume_percent);
     addRelative(Term::tr("sample volume"), index.sampleVolume, stated.sampleVolume_percent);
-    for (size_t i = 0; i < sample.dilution.size(); ++i)
-        addRelative(dilutionName(sample.dilution[i], i + 1), index.dilution + i, stated.dilution_percent);
+    const std::vector<run::DilutionStep> &steps = share.sample->dilution;
+    for (size_t i = 0; i < steps.size(); ++i)
+        addRelative(dilutionName(steps[i], i + 1), index.dilution + i, stated.dilution_percent);
     addRelative(Term::tr("extract"), index.extract, stated.extract_percent);
+    return budget;
+}
+
+/// The same constant of nature, taken from the same place.
+bool shareAbsorptivity(const Layout &one, const Layout &other)
+{
+    const auto wavelength_nm = [](const Layout &layout) {
+        return layout.run().wavelength_nm.value_or(layout.method().wavelength_nm);
+    };
+    return one.method().chromophore == other.method().chromophore &&
+           wavelength_nm(one) == wavelength_nm(other) &&
+           assay::absorptivity(one.method(), wavelength_nm(one)) ==
+               assay::absorptivity(other.method(), wavelength_nm(other));
+}
+
+/// Adds up the signed absorptivity terms of runs that share it, at the place of the first of them.
+void joinAbsorptivities(std::span<const RunShare> shares, std::vector<ShareBudget> &budgets)
+{
+    for (size_t i = 0; i < shares.size(); ++i) {
+        for (size_t j = i + 1; j < shares.size(); ++j) {
+            if (shareAbsorptivity(*shares[i].layout, *shares[j].layout))
+                budgets[i].absorptivity += std::exchange(budgets[j].absorptivity, 0);
+        }
+    }
+}
+
+} // namespace
+
+std::vector<UncertaintyTerm> uncertaintyTerms(std::span<const RunShare> shares)
+{
+    std::vector<ShareBudget> budgets;
+    for (const RunShare &share : shares)
+        budgets.push_back(budgetOf(share));
+    joinAbsorptivities(shares, budgets);
+    const bool severalAbsorptivities =
+        std::ranges::count_if(budgets, [](const ShareBudget &b) { return b.absorptivity != 0; }) > 1;
+
+    std::vector<UncertaintyTerm> all;
+    for (size_t i = 0; i < shares.size(); ++i) {
+        const auto add = [&](const std::vector<UncertaintyTerm> &terms) {
+            for (const UncertaintyTerm &term : terms) {
+                all.push_back(term);
+                if (shares.size() > 1)
+                    all.back().term = u"%1: %2"_s.arg(shares[i].layout->method().id, term.term);
+            }
+        };
+        add(budgets[i].before);
+        const UncertaintyTerm absorptivity{Term::tr("absorptivity"), std::abs(budgets[i].absorptivity),
+                                           infinite};
+        if (severalAbsorptivities)
+            add({absorptivity});
+        else
+            all.push_back(absorptivity);
+        add(budgets[i].after);
+    }
 
     // What cancels (the absorptivity under calibration by a standard) leaves rounding noise at most.
     const double negligible = 1e-12 * combinedStandardUncertainty(all);

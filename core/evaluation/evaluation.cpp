@@ -3,6 +3,7 @@
 #include "core/evaluation/evaluation.h"
 
 #include "core/evaluation/checks.h"
+#include "core/evaluation/derived.h"
 #include "core/evaluation/model.h"
 #include "core/evaluation/sampleview.h"
 #include "core/evaluation/series.h"
@@ -104,37 +105,23 @@ TubeValue tubeValue(const Layout &layout, const MeasurandTerms &terms, const Com
     return value;
 }
 
-const TubeValue &valueAt(const Evaluation &evaluation, const Layout &layout, int tube, size_t measurand)
+Result resultOf(const Layout &layout, const Evaluation &evaluation, size_t measurand,
+                const run::Sample &sample)
 {
-    return evaluation.tubes[static_cast<size_t>(tube) * layout.measurands().size() + measurand];
-}
-
-Result resultOf(const Layout &layout, const Evaluation &evaluation, const Computation &computation,
-                size_t measurand, const run::Sample &sample)
-{
-    const MeasurandTerms &terms = layout.measurands()[measurand];
     Result result;
     result.sample = sample.id;
-    result.measurand = terms.measurand->id;
-    const bool solid = sample.form == run::Form::Solid;
-    result.unit = solid ? QStringLiteral("g/100 g") : QStringLiteral("g/L");
-    std::vector<int> tubes;
-    std::vector<double> values;
-    for (const int tube : layout.resultTubes(sample.id)) {
-        const std::optional<double> &concentration =
-            valueAt(evaluation, layout, tube, measurand).concentration_g_per_L;
-        if (!concentration)
-            continue;
-        tubes.push_back(tube);
-        values.push_back(solid ? computation.model().content(*concentration, sample) : *concentration);
-    }
-    if (values.empty())
+    result.measurand = layout.measurands()[measurand].measurand->id;
+    result.unit = unitOf(sample);
+    Contribution whole = contributionOf(layout, evaluation, measurand, sample);
+    if (whole.values.empty())
         return result;
-    result.value = quality::mean(values);
-    result.n = static_cast<int>(values.size());
-    result.spread = quality::range(values);
-    if (layout.run().uncertainty)
-        applyUncertainty(result, uncertaintyTerms(layout, terms, sample, tubes, values));
+    result.value = quality::mean(whole.values);
+    result.n = static_cast<int>(whole.values.size());
+    result.spread = quality::range(whole.values);
+    if (layout.run().uncertainty) {
+        const RunShare share{&layout, &sample, {std::move(whole)}};
+        applyUncertainty(result, uncertaintyTerms({&share, 1}));
+    }
     return result;
 }
 
@@ -260,7 +247,7 @@ void compute(const Layout &layout, Evaluation &evaluation)
         if (!isInATube(layout.run(), sample))
             continue;
         for (size_t m = 0; m < computations.size(); ++m)
-            evaluation.results.push_back(resultOf(layout, evaluation, computations[m], m, sample));
+            evaluation.results.push_back(resultOf(layout, evaluation, m, sample));
     }
     for (size_t m = 0; m < computations.size(); ++m) {
         addStandards(layout, m, evaluation);
@@ -316,7 +303,8 @@ void judge(const Layout &layout, const Rules &rules, Evaluation &evaluation)
 
 } // namespace
 
-Evaluation evaluate(const assay::Method &method, const run::Run &run, const Rules &rules)
+Evaluation evaluate(const assay::Method &method, const run::Run &run, const Rules &rules,
+                    std::span<const Companion> companions)
 {
     const Layout layout(method, run, rules);
     Evaluation evaluation;
@@ -324,6 +312,8 @@ Evaluation evaluate(const assay::Method &method, const run::Run &run, const Rule
     evaluation.methodVersion = method.version;
     compute(layout, evaluation);
     judge(layout, rules, evaluation);
+    if (!method.derived.empty())
+        addDerived(layout, companions, rules, evaluation);
     return evaluation;
 }
 

@@ -8,6 +8,7 @@
 #include <QString>
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace plateau::evaluation {
@@ -119,18 +120,35 @@ struct BudgetTerm {
     bool operator==(const BudgetTerm &) const = default;
 };
 
+/// One part of a derived result, as it entered.
+struct ResultTerm {
+    /// Where it was measured.
+    QString method;
+    int methodVersion = 1;
+    QString measurand;
+    /// What one unit of it counts, with its sign.
+    double factor = 1;
+    /// In the derived result's unit; absent where there is no result.
+    std::optional<double> value;
+    bool operator==(const ResultTerm &) const = default;
+};
+
 struct Result {
     QString sample;
+    /// Of a measurand, or of a derived quantity of the method.
     QString measurand;
-    /// Mean over the tubes that gave a value; absent while there is none.
+    /// Mean over the tubes that gave a value; absent while there is none. Of a derived quantity, the sum of
+    /// factor x result over its terms.
     std::optional<double> value;
     /// "g/L" or "g/100 g".
     QString unit;
+    /// Of a derived quantity, the smallest of its terms.
     int n = 0;
-    /// max - min over the tubes, in the result's unit.
+    /// max - min over the tubes, in the result's unit. 0 of a derived quantity, whose terms may come from
+    /// different tubes.
     double spread = 0;
-    /// Set where the signal is too low and no repeat would help: report as less than this, in the result's
-    /// unit.
+    /// Set where the signal is too low and no repeat would help, or where a derived quantity is not different
+    /// from zero: report as less than this, in the result's unit.
     std::optional<double> lessThan;
     /// Absent where the run states no uncertainties.
     std::optional<double> expandedUncertainty;
@@ -140,7 +158,10 @@ struct Result {
     /// Largest first.
     std::vector<BudgetTerm> budget;
     Verdict verdict = Verdict::Investigate;
+    /// Of a derived quantity: what failed with its terms, in its own scope.
     std::vector<Check> checks;
+    /// Empty of what is measured.
+    std::vector<ResultTerm> terms{};
     bool operator==(const Result &) const = default;
 };
 
@@ -191,7 +212,8 @@ struct Evaluation {
     std::vector<BlankMean> blanks;
     /// In the run's order, for each tube every measurand of the method.
     std::vector<TubeValue> tubes;
-    /// In the order of the samples, for each every measurand; none for a sample that is in no tube.
+    /// In the order of the samples, for each every measurand and then every derived quantity whose terms are
+    /// all at hand; none for a sample that is in no tube.
     std::vector<Result> results;
     std::vector<StandardRecovery> standards;
     std::vector<SpikeRecovery> spikes;
@@ -221,9 +243,19 @@ struct Rules {
     bool operator==(const Rules &) const = default;
 };
 
+/// Another run of the same samples, by another method, that derived quantities take results from.
+struct Companion {
+    assay::Method method;
+    run::Run run;
+};
+
 /// The whole calculation: signals, blanks, concentrations, uncertainty, checks and verdicts. Pure: the same
 /// input gives the same bits. Expects a method and a run that assay::problemsOf and run::problemsOf find no
 /// error in; readings may be missing (a run that is being keyed). Formulas: DEVELOPERS.md, "The arithmetic".
-Evaluation evaluate(const assay::Method &method, const run::Run &run, const Rules &rules = {});
+/// A derived quantity that takes from another method is formed for the samples that a companion of that
+/// method holds as well (by sample id; of several the first), and left out for the others: without companions
+/// the run stands on its own.
+Evaluation evaluate(const assay::Method &method, const run::Run &run, const Rules &rules = {},
+                    std::span<const Companion> companions = {});
 
 } // namespace plateau::evaluation

@@ -25,12 +25,28 @@ double effectiveDegreesOfFreedom(std::span<const UncertaintyTerm> terms);
 /// number: JCGM 100, G.4.1 allows interpolation, and k does not jump).
 double coverageFactor(double degreesOfFreedom);
 
-/// First-order budget (JCGM 100) of a sample's result: the sensitivities come from the Model itself by
-/// automatic differentiation. tubes: those the mean is taken over, all computable; values: their values in
-/// the result's unit. Expects run().uncertainty. Terms that contribute nothing are left out.
-std::vector<UncertaintyTerm> uncertaintyTerms(const Layout &layout, const MeasurandTerms &terms,
-                                              const run::Sample &sample, std::span<const int> tubes,
-                                              std::span<const double> values);
+/// One result of a run, and what it counts in the quantity whose budget is made.
+struct Contribution {
+    const MeasurandTerms *terms = nullptr;
+    double factor = 1;
+    /// Those the mean is taken over, all computable, and their values in the result's unit.
+    std::vector<int> tubes;
+    std::vector<double> values;
+};
+
+/// The results of one sample in one run that a quantity is made of. Expects run().uncertainty.
+struct RunShare {
+    const Layout *layout = nullptr;
+    const run::Sample *sample = nullptr;
+    std::vector<Contribution> contributions;
+};
+
+/// First-order budget (JCGM 100) of the sum of factor x result: the sensitivities come from the Model itself
+/// by automatic differentiation. Every input of a run moves all results of that run together, so that what
+/// they share adds or cancels with its sign. Between runs only the absorptivity is shared, where chromophore,
+/// wavelength and value are the same; then the terms of each run carry its method's id. Terms that contribute
+/// nothing are left out.
+std::vector<UncertaintyTerm> uncertaintyTerms(std::span<const RunShare> shares);
 
 /// Fills budget, expanded uncertainty, coverage factor and degrees of freedom of the result.
 void applyUncertainty(Result &result, std::vector<UncertaintyTerm> terms);

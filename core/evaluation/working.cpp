@@ -6,6 +6,7 @@
 #include "core/evaluation/format.h"
 #include "core/evaluation/layout.h"
 #include "core/evaluation/model.h"
+#include "core/evaluation/workingparts.h"
 
 #include <QCoreApplication>
 
@@ -20,13 +21,6 @@ namespace {
 struct Text {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::Working)
 };
-
-constexpr int workingFigures = 5;
-
-QString figures(double value)
-{
-    return significantText(value, workingFigures);
-}
 
 /// Signals carry one decimal more than the photometer shows, so that sums can be followed.
 QString signalText(double value)
@@ -69,9 +63,9 @@ public:
         }
         sections.push_back(resultSection());
         if (m_result.expandedUncertainty)
-            sections.push_back(uncertaintySection());
+            sections.push_back(uncertaintySection(m_result));
         if (m_result.value)
-            sections.push_back(symbolSection());
+            sections.push_back(symbolSection(m_layout.run().calibration, m_sample, m_result));
         std::erase_if(sections, [](const WorkingSection &section) { return section.lines.empty(); });
         return sections;
     }
@@ -282,49 +276,6 @@ private:
         return section;
     }
 
-    WorkingSection uncertaintySection() const
-    {
-        WorkingSection section{Text::tr("Uncertainty"), {}};
-        QStringList squares;
-        for (const BudgetTerm &budget : m_result.budget) {
-            section.lines.push_back(
-                {budget.term,
-                 Text::tr("standard uncertainty"),
-                 {},
-                 withUnit(significantText(budget.standardUncertainty, 3), m_result.unit)});
-            squares.append(significantText(budget.standardUncertainty, 3) + u"²"_s);
-        }
-        section.lines.push_back(
-            {Text::tr("expanded uncertainty U"), Text::tr("k x root of the sum of squares"),
-             u"%1 x √(%2)"_s.arg(significantText(*m_result.coverageFactor, 3), squares.join(u" + "_s)),
-             withUnit(significantText(*m_result.expandedUncertainty, 3), m_result.unit)});
-        return section;
-    }
-
-    /// What the formulas above are written in. Numbers stand there; here their units.
-    WorkingSection symbolSection() const
-    {
-        WorkingSection section{Text::tr("Symbols"), {}};
-        const auto add = [&](const QString &symbol, const QString &meaning, const QString &unit) {
-            section.lines.push_back({symbol, meaning, {}, unit});
-        };
-        add(u"dA"_s, Text::tr("net signal, a difference of absorbances"), Text::tr("no unit"));
-        add(u"v"_s, Text::tr("sample volume in the tube"), u"mL"_s);
-        if (m_layout.run().calibration == run::Calibration::Absorptivity) {
-            add(u"V"_s, Text::tr("volume of the tube at the later reading"), u"mL"_s);
-            add(u"M"_s, Text::tr("molar mass"), u"g/mol"_s);
-            add(u"e"_s, Text::tr("molar absorptivity"), u"L/(mol cm)"_s);
-            add(u"d"_s, Text::tr("path length"), u"cm"_s);
-            add(u"ν"_s, Text::tr("chromophore molecules formed or used per molecule"), Text::tr("no unit"));
-        }
-        if (!m_sample.dilution.empty())
-            add(u"F"_s, Text::tr("dilution factor, made up to / taken"), Text::tr("no unit"));
-        add(u"n"_s, Text::tr("number of tubes in the mean"), Text::tr("no unit"));
-        if (m_result.expandedUncertainty)
-            add(u"k"_s, Text::tr("coverage factor"), Text::tr("no unit"));
-        return section;
-    }
-
     const Layout &m_layout;
     const Evaluation &m_evaluation;
     size_t m_measurand;
@@ -344,6 +295,8 @@ std::vector<WorkingSection> working(const assay::Method &method, const run::Run 
 {
     const auto result = std::ranges::find_if(
         evaluation.results, [&](const Result &r) { return r.sample == sample && r.measurand == measurand; });
+    if (result != evaluation.results.end() && !result->terms.empty())
+        return derivedWorking(*result);
     const run::Sample *found = run::findSample(run, sample);
     const auto analyte = std::ranges::find(method.measurands, measurand, &assay::Measurand::id);
     if (result == evaluation.results.end() || !found || analyte == method.measurands.end())

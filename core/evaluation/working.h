@@ -23,7 +23,8 @@ struct WorkingSection {
 
 /// The calculation of one result, so that it can be followed by hand from the readings to the value: blanks,
 /// then each tube, then mean, content, uncertainty, and last what the symbols mean, with their units. rules:
-/// those of the evaluation. Empty if the evaluation has no such result.
+/// those of the evaluation. Of a derived quantity: the results it comes from, their sum, the uncertainty.
+/// Empty if the evaluation has no such result.
 std::vector<WorkingSection> working(const assay::Method &method, const run::Run &run,
                                     const Evaluation &evaluation, const QString &sample,
                                     const QString &measurand, const Rules &rules = {});

@@ -63,21 +63,34 @@ ordered_json budgetJson(const BudgetTerm &term)
         {"term", utf8(term.term)}, {"standardUncertainty", term.standardUncertainty}, {"share", term.share}};
 }
 
+ordered_json termJson(const ResultTerm &term)
+{
+    return {{"method", utf8(term.method)},
+            {"version", term.methodVersion},
+            {"measurand", utf8(term.measurand)},
+            {"factor", term.factor},
+            {"value", orNull(term.value)}};
+}
+
 ordered_json resultJson(const Result &result)
 {
-    return {{"sample", utf8(result.sample)},
-            {"measurand", utf8(result.measurand)},
-            {"value", orNull(result.value)},
-            {"unit", utf8(result.unit)},
-            {"n", result.n},
-            {"spread", result.spread},
-            {"expandedUncertainty", orNull(result.expandedUncertainty)},
-            {"coverageFactor", orNull(result.coverageFactor)},
-            {"budget", listOf(result.budget, budgetJson)},
-            {"verdict", utf8(verdictWord(result.verdict))},
-            {"checks", listOf(result.checks, checkJson)},
-            {"degreesOfFreedom", orNull(result.degreesOfFreedom)},
-            {"lessThan", orNull(result.lessThan)}};
+    ordered_json object{{"sample", utf8(result.sample)},
+                        {"measurand", utf8(result.measurand)},
+                        {"value", orNull(result.value)},
+                        {"unit", utf8(result.unit)},
+                        {"n", result.n},
+                        {"spread", result.spread},
+                        {"expandedUncertainty", orNull(result.expandedUncertainty)},
+                        {"coverageFactor", orNull(result.coverageFactor)},
+                        {"budget", listOf(result.budget, budgetJson)},
+                        {"verdict", utf8(verdictWord(result.verdict))},
+                        {"checks", listOf(result.checks, checkJson)},
+                        {"degreesOfFreedom", orNull(result.degreesOfFreedom)},
+                        {"lessThan", orNull(result.lessThan)}};
+    // Only where there are some, so that what is measured reads as it always did.
+    if (!result.terms.empty())
+        object["terms"] = listOf(result.terms, termJson);
+    return object;
 }
 
 ordered_json standardJson(const StandardRecovery &standard)

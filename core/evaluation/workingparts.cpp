@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/workingparts.h"
+
+#include "core/evaluation/format.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+#include <functional>
+#include <utility>
+
+namespace plateau::evaluation {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::Working)
+};
+
+/// A term's symbol: c1, c2 …
+QString termSymbol(size_t number)
+{
+    return u"c%1"_s.arg(number + 1);
+}
+
+QString factorText(double factor)
+{
+    return plainText(std::abs(factor)) == u"1"_s ? QString() : figures(std::abs(factor)) + u" x "_s;
+}
+
+QString inSum(double value)
+{
+    return value < 0 ? u"(%1)"_s.arg(figures(value)) : figures(value);
+}
+
+/// factor x term, added up; in symbols or in numbers.
+QString sumText(const std::vector<ResultTerm> &terms, const std::function<QString(size_t)> &termText)
+{
+    QString sum;
+    for (size_t i = 0; i < terms.size(); ++i) {
+        const bool negative = terms[i].factor < 0;
+        if (i == 0)
+            sum = negative ? u"-"_s : QString();
+        else
+            sum += negative ? u" - "_s : u" + "_s;
+        sum += factorText(terms[i].factor) + termText(i);
+    }
+    return sum;
+}
+
+} // namespace
+
+QString figures(double value)
+{
+    constexpr int workingFigures = 5;
+    return significantText(value, workingFigures);
+}
+
+WorkingSection uncertaintySection(const Result &result)
+{
+    WorkingSection section{Text::tr("Uncertainty"), {}};
+    QStringList squares;
+    for (const BudgetTerm &budget : result.budget) {
+        section.lines.push_back({budget.term,
+                                 Text::tr("standard uncertainty"),
+                                 {},
+                                 withUnit(significantText(budget.standardUncertainty, 3), result.unit)});
+        squares.append(significantText(budget.standardUncertainty, 3) + u"²"_s);
+    }
+    section.lines.push_back(
+        {Text::tr("expanded uncertainty U"), Text::tr("k x root of the sum of squares"),
+         u"%1 x √(%2)"_s.arg(significantText(*result.coverageFactor, 3), squares.join(u" + "_s)),
+         withUnit(significantText(*result.expandedUncertainty, 3), result.unit)});
+    return section;
+}
+
+WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sample, const Result &result)
+{
+    WorkingSection section{Text::tr("Symbols"), {}};
+    const auto add = [&](const QString &symbol, const QString &meaning, const QString &unit) {
+        section.lines.push_back({symbol, meaning, {}, unit});
+    };
+    const QString none = Text::tr("no unit");
+    add(u"dA"_s, Text::tr("net signal, a difference of absorbances"), none);
+    add(u"v"_s, Text::tr("sample volume in the tube"), u"mL"_s);
+    if (calibration == run::Calibration::Absorptivity) {
+        add(u"V"_s, Text::tr("volume of the tube at the later reading"), u"mL"_s);
+        add(u"M"_s, Text::tr("molar mass"), u"g/mol"_s);
+        add(u"e"_s, Text::tr("molar absorptivity"), u"L/(mol cm)"_s);
+        add(u"d"_s, Text::tr("path length"), u"cm"_s);
+        add(u"ν"_s, Text::tr("chromophore molecules formed or used per molecule"), none);
+    }
+    if (!sample.dilution.empty())
+        add(u"F"_s, Text::tr("dilution factor, made up to / taken"), none);
+    add(u"n"_s, Text::tr("number of tubes in the mean"), none);
+    if (result.expandedUncertainty)
+        add(u"k"_s, Text::tr("coverage factor"), none);
+    return section;
+}
+
+std::vector<WorkingSection> derivedWorking(const Result &result)
+{
+    if (!result.value)
+        return {};
+    WorkingSection found{Text::tr("Results it comes from"), {}};
+    for (size_t i = 0; i < result.terms.size(); ++i) {
+        const ResultTerm &term = result.terms[i];
+        found.lines.push_back({u"%1: %2"_s.arg(termSymbol(i), term.measurand),
+                               Text::tr("method %1, version %2").arg(term.method).arg(term.methodVersion),
+                               {},
+                               withUnit(figures(*term.value), result.unit)});
+    }
+    WorkingSection sum{Text::tr("Result"), {}};
+    sum.lines.push_back({result.measurand, sumText(result.terms, termSymbol),
+                         sumText(result.terms, [&](size_t i) { return inSum(*result.terms[i].value); }),
+                         withUnit(figures(*result.value), result.unit)});
+    std::vector<WorkingSection> sections{std::move(found), std::move(sum)};
+    if (result.expandedUncertainty)
+        sections.push_back(uncertaintySection(result));
+    return sections;
+}
+
+} // namespace plateau::evaluation

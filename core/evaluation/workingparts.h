@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/evaluation.h"
+#include "core/evaluation/working.h"
+
+namespace plateau::evaluation {
+
+/// Five significant figures, so that the calculation can be followed.
+QString figures(double value);
+/// Every term of the budget, and how they add up.
+WorkingSection uncertaintySection(const Result &result);
+/// What the formulas are written in. Numbers stand there; here their units.
+WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sample, const Result &result);
+/// Of a derived quantity: each term as it was found, then their sum.
+std::vector<WorkingSection> derivedWorking(const Result &result);
+
+} // namespace plateau::evaluation
