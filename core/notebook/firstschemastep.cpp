@@ -1,33 +1,12 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
-#include "core/notebook/schema.h"
+#include "core/notebook/schemawords.h"
 
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
 
 namespace {
-
-// Written into the statements where they say @UTC and so on, so that the tables read as tables.
-const QList<std::pair<QString, QString>> &abbreviations()
-{
-    static const QList<std::pair<QString, QString>> list{
-        {u"@ID"_s, u"INTEGER PRIMARY KEY CHECK (id > 0)"_s},
-        {u"@UTC"_s,
-         u"GLOB '[0-9][0-9][0-9][0-9]-[01][0-9]-[0-3][0-9]T[0-2][0-9]:[0-5][0-9]:[0-5][0-9].[0-9][0-9][0-9]Z'"_s},
-        {u"@DAY"_s, u"GLOB '[0-9][0-9][0-9][0-9]-[01][0-9]-[0-3][0-9]'"_s},
-        {u"@OFFSET"_s, u"BETWEEN -1439 AND 1439"_s},
-        {u"@HASH"_s, u"GLOB replace(hex(zeroblob(32)), '0', '[0-9a-f]')"_s},
-        // json_valid would say more, but SQLite 3.40 does not allow it where the schema is not trusted.
-        {u"@DOCUMENT"_s, u"GLOB '{*}*'"_s},
-        {u"@FINITE"_s, u"BETWEEN -1e300 AND 1e300"_s},
-        {u"@NOTNEGATIVE"_s, u"BETWEEN 0 AND 1e300"_s},
-        // A measured amount is more than nothing; the smallest bound only has to be above zero.
-        {u"@POSITIVE"_s, u"BETWEEN 1e-300 AND 1e300"_s},
-        {u"@BLANKS"_s, u"char(9, 10, 11, 12, 13, 32, 133, 160, 8195, 8203, 8239, 12288)"_s},
-    };
-    return list;
-}
 
 const char *const tables[] = {
     // A method as it was used: plateau-method/1, one row for each distinct content.
@@ -246,14 +225,9 @@ const char *const rules[] = {
         BEGIN SELECT RAISE(ABORT, 'an audit entry continues the chain'); END)",
 };
 
-struct Keys {
-    QString table;
-    QStringList conditions;
-};
-
-const std::vector<Keys> &keys()
+const std::vector<ProtectedTable> &keys()
 {
-    static const std::vector<Keys> list{
+    static const std::vector<ProtectedTable> list{
         {u"method"_s, {u"content_hash = NEW.content_hash"_s}},
         {u"run"_s, {}},
         {u"uncertainty"_s, {u"run = NEW.run"_s}},
@@ -274,14 +248,6 @@ const std::vector<Keys> &keys()
     return list;
 }
 
-QString writtenOut(const char *statement)
-{
-    QString text = QString::fromUtf8(statement);
-    for (const auto &[shortForm, longForm] : abbreviations())
-        text.replace(shortForm, longForm);
-    return text;
-}
-
 } // namespace
 
 SchemaStep firstSchemaStep()
@@ -291,8 +257,8 @@ SchemaStep firstSchemaStep()
         step.statements.append(writtenOut(statement));
     for (const char *const statement : rules)
         step.statements.append(writtenOut(statement));
-    for (const Keys &table : keys())
-        step.statements.append(protectionOf(table.table, table.conditions));
+    for (const ProtectedTable &table : keys())
+        step.statements.append(protectionOf(table.table, table.keys));
     return step;
 }
 

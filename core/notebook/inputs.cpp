@@ -37,20 +37,26 @@ Inputs loadInputs(const Database &database, RunId run)
 void requireUnchanged(const Session &session, RunId run)
 {
     const Database &database = session.database;
-    std::map<QString, std::unique_ptr<RowReader>> readers;
+    // A row is hashed over the columns it had when it was written.
+    std::map<int, Layout> layouts{{session.schemaVersion, session.layout}};
+    std::map<std::pair<int, QString>, std::unique_ptr<RowReader>> readers;
     // In two parts, so that each finds its rows by an index.
     Statement audited(
-        database, u"SELECT record_table, record_id, content_hash FROM audit JOIN audit_record ON "
-                  "audit_record.audit = audit.id WHERE audit.run = ? AND schema_version = ? UNION ALL "
-                  "SELECT record_table, record_id, content_hash FROM audit_record JOIN audit ON audit.id = "
+        database, u"SELECT record_table, record_id, content_hash, schema_version FROM audit JOIN audit_record ON "
+                  "audit_record.audit = audit.id WHERE audit.run = ? UNION ALL "
+                  "SELECT record_table, record_id, content_hash, schema_version FROM audit_record JOIN audit ON audit.id = "
                   "audit_record.audit WHERE record_table = 'method' AND record_id = (SELECT method FROM run "
-                  "WHERE run.id = ?) AND schema_version = ?"_s);
-    audited.run(run.value, session.schemaVersion, run.value, session.schemaVersion);
+                  "WHERE run.id = ?)"_s);
+    audited.run(run.value, run.value);
     while (audited.next()) {
         const QString table = audited.text(0);
-        const auto columns = session.layout.columns.find(table);
-        auto &reader = readers[table];
-        if (!reader && columns != session.layout.columns.end())
+        const int version = int(audited.integer(3));
+        if (!layouts.contains(version))
+            layouts[version] = layoutAfter(schemaSteps(), version);
+        const auto &tables = layouts[version].columns;
+        const auto columns = tables.find(table);
+        auto &reader = readers[{version, table}];
+        if (!reader && columns != tables.end())
             reader = std::make_unique<RowReader>(database, table, columns->second);
         if (!reader || reader->hashOf(audited.integer(1)) != audited.text(2))
             throw Failure(

@@ -7,6 +7,8 @@
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/history.h"
 #include "core/notebook/inputs.h"
+#include "core/notebook/methodacts.h"
+#include "core/notebook/methodrecords.h"
 #include "core/notebook/methodstore.h"
 #include "core/notebook/opening.h"
 #include "core/notebook/readingstore.h"
@@ -201,6 +203,46 @@ void Notebook::reopen(RunId run, const QString &person, const QString &reason)
         throw refused(Sentence::tr("Run %1 is on the bench already; nothing was stored.").arg(run.value));
     storeReopening(act, loadDecisions(act.database(), run).back().id, reason);
     act.commit();
+}
+
+MethodOutcome Notebook::saveMethod(const assay::Method &method, const QString &person, const QString &note,
+                                   const std::vector<assay::Method> &shipped)
+{
+    requireUsable(assay::problemsOf(method), Sentence::tr("The method was not stored: %1: %2."));
+    if (!note.isEmpty())
+        requireReason(note, Sentence::tr("The method was not stored: its note is blank; leave it out or say "
+                                         "what changed."));
+    Act act = d->act(person, u"methodSaved"_s);
+    return notebook::saveMethod(act, method, note, shipped);
+}
+
+MethodOutcome Notebook::importMethod(const assay::Method &method, const QString &fileName,
+                                     const QString &person, const std::vector<assay::Method> &shipped)
+{
+    requireUsable(assay::problemsOf(method), Sentence::tr("The method was not stored: %1: %2."));
+    Act act = d->act(person, u"methodImported"_s);
+    return notebook::importMethod(act, method, fileName, shipped);
+}
+
+void Notebook::retireMethod(const assay::Method &method, const QString &person, const QString &reason)
+{
+    requireUsable(assay::problemsOf(method), Sentence::tr("The method was not retired: %1: %2."));
+    requireReason(reason, Sentence::tr("The method was not retired, since that needs a reason: say why."));
+    Act act = d->act(person, u"methodRetired"_s);
+    notebook::retireMethod(act, method, reason);
+}
+
+void Notebook::reinstateMethod(const assay::Method &method, const QString &person, const QString &reason)
+{
+    requireReason(reason, Sentence::tr("The method was not reinstated, since that needs a reason: say why."));
+    Act act = d->act(person, u"methodReinstated"_s);
+    notebook::reinstateMethod(act, method, reason);
+}
+
+std::vector<StoredMethod> Notebook::methods() const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return loadMethods(*d->database);
 }
 
 std::vector<RunSummary> Notebook::runs() const

@@ -88,7 +88,8 @@ public:
     void reopen(RunId run, const QString &person, const QString &reason);
 
     /// Stores the method as the next version of its id: one more than the highest known, here or shipped,
-    /// whatever version it states. What equals a newest version of its id but for the version is not stored.
+    /// whatever version it states. What equals a newest version of its id but for the version is not stored
+    /// again; where that one only came with a run, it joins the laboratory's methods as it is.
     MethodOutcome saveMethod(const assay::Method &method, const QString &person, const QString &note,
                              const std::vector<assay::Method> &shipped);
     /// Stores the method as it stands in the file. What is shipped, or was saved or imported before, is not

@@ -32,6 +32,12 @@ constexpr std::array<Entry<DecisionKind>, 2> decisions{{
     {DecisionKind::Accepted, "accepted"_L1},
     {DecisionKind::Rejected, "rejected"_L1},
 }};
+constexpr std::array<Entry<MethodActKind>, 4> methodActs{{
+    {MethodActKind::Saved, "saved"_L1},
+    {MethodActKind::Imported, "imported"_L1},
+    {MethodActKind::Retired, "retired"_L1},
+    {MethodActKind::Reinstated, "reinstated"_L1},
+}};
 
 Failure unknownWord(const QString &word)
 {
@@ -94,6 +100,16 @@ QString decisionWord(DecisionKind kind)
 DecisionKind decisionKindOf(const QString &word)
 {
     return valueOf(decisions, word);
+}
+
+QString methodActWord(MethodActKind kind)
+{
+    return wordOf(methodActs, kind);
+}
+
+MethodActKind methodActKindOf(const QString &word)
+{
+    return valueOf(methodActs, word);
 }
 
 } // namespace plateau::notebook

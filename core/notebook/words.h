@@ -15,5 +15,7 @@ run::Form formOf(const QString &word);
 run::Role roleOf(const QString &word);
 QString decisionWord(DecisionKind kind);
 DecisionKind decisionKindOf(const QString &word);
+QString methodActWord(MethodActKind kind);
+MethodActKind methodActKindOf(const QString &word);
 
 } // namespace plateau::notebook

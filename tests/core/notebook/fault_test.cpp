@@ -4,6 +4,7 @@
 #include "tests/core/notebook/fixture.h"
 
 #include <cerrno>
+#include <functional>
 #include <map>
 
 namespace plateau::test {
@@ -36,12 +37,68 @@ protected:
     }
     void TearDown() override { storage::work(); }
 
-    /// Readings of the run as a fresh look at the file finds them; the file has to be sound.
-    size_t readingsStored()
+    using Act = std::function<void(Notebook &)>;
+    using Count = std::function<size_t(Notebook &)>;
+
+    static size_t actsOnMethods(Notebook &notebook)
+    {
+        size_t acts = 0;
+        for (const StoredMethod &method : notebook.methods())
+            acts += method.acts.size();
+        return acts;
+    }
+
+    /// As a fresh look at the file finds it; the file has to be sound.
+    size_t stored(const Count &count)
     {
         const auto notebook = reopen();
         EXPECT_THAT(notebook->verify().findings, IsEmpty());
-        return notebook->load({1}).readings.size();
+        return count(*notebook);
+    }
+
+    /// The act adds one to what is counted, or says that it did not, or that it does not know.
+    void expectTrueAnswers(const Act &act, const Count &count)
+    {
+        const Fault fault = GetParam();
+        const size_t before = stored(count);
+        std::map<Kind, int> answers;
+        for (int number = 1; number < 200; ++number) {
+            SCOPED_TRACE(number);
+            write(file(), m_base);
+            bool done = true;
+            bool told = true;
+            {
+                const auto notebook = reopen();
+                storage::failAt(fault.call, number, fault.error, fault.lasting);
+                try {
+                    act(*notebook);
+                } catch (const Failure &failure) {
+                    expectOneSentence(failure);
+                    ++answers[failure.kind()];
+                    done = false;
+                    told = failure.kind() != Kind::Unconfirmed;
+                }
+                const bool reached = storage::count(fault.call) >= number;
+                storage::work();
+                if (!reached)
+                    break;
+                if (told) {
+                    EXPECT_EQ(count(*notebook), before + (done ? 1U : 0U));
+                }
+            }
+            const size_t found = stored(count);
+            if (told) {
+                EXPECT_EQ(found, before + (done ? 1U : 0U));
+            }
+        }
+        EXPECT_GT(answers[Kind::Storage] + answers[Kind::Unconfirmed], 2);
+        for (const auto &[kind, times] : answers)
+            EXPECT_TRUE(kind == Kind::Storage || kind == Kind::Unconfirmed) << int(kind);
+        // A single fault leaves it open only at the sync that makes a commit final. One that lasts may also
+        // keep the program from looking.
+        if (!fault.lasting) {
+            EXPECT_EQ(answers[Kind::Unconfirmed], fault.call == Call::Sync ? 1 : 0);
+        }
     }
 
     QByteArray m_base;
@@ -49,45 +106,32 @@ protected:
 
 TEST_P(FaultTest, WhatIsSaidOfTheActIsTrue)
 {
-    const Fault fault = GetParam();
-    std::map<Kind, int> answers;
-    for (int number = 1; number < 200; ++number) {
-        SCOPED_TRACE(number);
-        write(file(), m_base);
-        bool stored = true;
-        bool told = true;
-        {
-            const auto notebook = reopen();
-            storage::failAt(fault.call, number, fault.error, fault.lasting);
-            try {
-                notebook->addReading({1}, 0, u"A1"_s, 0.1, u"0.1"_s, u"Ines Kaddour"_s);
-            } catch (const Failure &failure) {
-                expectOneSentence(failure);
-                ++answers[failure.kind()];
-                stored = false;
-                told = failure.kind() != Kind::Unconfirmed;
-            }
-            const bool reached = storage::count(fault.call) >= number;
-            storage::work();
-            if (!reached)
-                break;
-            if (told) {
-                EXPECT_EQ(notebook->load({1}).readings.size(), stored ? 1U : 0U);
-            }
-        }
-        const size_t found = readingsStored();
-        if (told) {
-            EXPECT_EQ(found, stored ? 1U : 0U);
-        }
-    }
-    EXPECT_GT(answers[Kind::Storage] + answers[Kind::Unconfirmed], 2);
-    for (const auto &[kind, count] : answers)
-        EXPECT_TRUE(kind == Kind::Storage || kind == Kind::Unconfirmed) << int(kind);
-    // A single fault leaves it open only at the sync that makes a commit final. One that lasts may also keep
-    // the program from looking.
-    if (!fault.lasting) {
-        EXPECT_EQ(answers[Kind::Unconfirmed], fault.call == Call::Sync ? 1 : 0);
-    }
+    expectTrueAnswers(
+        [](Notebook &notebook) { notebook.addReading({1}, 0, u"A1"_s, 0.1, u"0.1"_s, u"Ines Kaddour"_s); },
+        [](Notebook &notebook) { return notebook.load({1}).readings.size(); });
+}
+
+TEST_P(FaultTest, WhatIsSaidOfASavedMethodIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) { notebook.saveMethod(risingMethod(), u"Ines Kaddour"_s, u"ours"_s, {}); },
+        actsOnMethods);
+}
+
+TEST_P(FaultTest, WhatIsSaidOfAnImportedMethodIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) {
+            notebook.importMethod(otherRisingMethod(), u"rising.json"_s, u"Ines Kaddour"_s, {});
+        },
+        actsOnMethods);
+}
+
+TEST_P(FaultTest, WhatIsSaidOfARetiredMethodIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) { notebook.retireMethod(risingMethod(), u"Ines Kaddour"_s, u"old"_s); },
+        actsOnMethods);
 }
 
 TEST_P(FaultTest, NotebookGoesOnAfterAFault)
@@ -101,7 +145,7 @@ TEST_P(FaultTest, NotebookGoesOnAfterAFault)
     storage::work();
     add();
     EXPECT_THAT(notebook->verify().findings, IsEmpty());
-    EXPECT_EQ(notebook->auditHead().entries, 3);
+    EXPECT_EQ(notebook->auditHead().entries, 4);
 }
 
 INSTANTIATE_TEST_SUITE_P(Calls, FaultTest,

@@ -99,8 +99,17 @@ std::unique_ptr<Notebook> NotebookTest::reopen(Access access)
     return Notebook::open(file(), access, surroundings());
 }
 
+void NotebookTest::fillMethods(Notebook &notebook)
+{
+    notebook.saveMethod(risingMethod(), u"Ines Kaddour"_s, u"our supplier's volumes"_s, {});
+    notebook.importMethod(otherRisingMethod(), u"rising.json"_s, u"Ines Kaddour"_s, {});
+    notebook.retireMethod(otherRisingMethod(), u"Tomas Brandl"_s, u"the other one is ours"_s);
+    notebook.reinstateMethod(otherRisingMethod(), u"Tomas Brandl"_s, u"the old kit is back"_s);
+}
+
 void NotebookTest::fill(Notebook &notebook)
 {
+    fillMethods(notebook);
     const RunId accepted = notebook.addRun(plainRun(), risingMethod(), u"Ines Kaddour"_s);
     notebook.decide(accepted, DecisionKind::Accepted, u"Tomas Brandl"_s, u""_s);
     notebook.reopen(accepted, u"Tomas Brandl"_s, u"second reading of tube 2 was of tube 3"_s);
@@ -140,6 +149,13 @@ void NotebookTest::write(const QString &path, const QByteArray &bytes) const
     QFile out(path);
     ASSERT_TRUE(out.open(QIODevice::WriteOnly)) << path.toStdString();
     ASSERT_EQ(out.write(bytes), bytes.size());
+}
+
+assay::Method otherRisingMethod()
+{
+    assay::Method method = risingMethod();
+    method.components[0].volume_mL = 2;
+    return method;
 }
 
 Failure failureOf(const std::function<void()> &action)

@@ -75,8 +75,9 @@ protected:
     std::unique_ptr<notebook::Notebook> create();
     std::unique_ptr<notebook::Notebook> reopen(notebook::Access access = notebook::Access::ReadWrite);
     /// A notebook with runs of every kind in it: solids, dilutions, standards, spikes, series, lots,
-    /// corrections, an accepted and later reopened run, a rejected one.
+    /// corrections, an accepted and later reopened run, a rejected one, after acts of every kind on methods.
     void fill(notebook::Notebook &notebook);
+    void fillMethods(notebook::Notebook &notebook);
     /// The same as a file that is not open; made once for all tests.
     void makeFilledFile();
     QByteArray bytesOf(const QString &path) const;
@@ -86,6 +87,9 @@ protected:
     QString m_version = QStringLiteral("9.8.7");
     QDateTime m_now{QDate(2026, 3, 2), QTime(9, 10), Qt::OffsetFromUTC, 3600};
 };
+
+/// risingMethod with another volume, so that it has its id and version and other content.
+assay::Method otherRisingMethod();
 
 /// The failure an action ends in; fails the test if it ends in none.
 notebook::Failure failureOf(const std::function<void()> &action);

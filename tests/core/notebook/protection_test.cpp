@@ -100,7 +100,8 @@ INSTANTIATE_TEST_SUITE_P(
                           Table{"tube", "role = 'blank'"}, Table{"lot_use", "lot = 'x'"},
                           Table{"reading", "absorbance = 0.5"}, Table{"reading_point", "absorbance = 0.5"},
                           Table{"decision", "kind = 'rejected'"}, Table{"reopening", "reason = 'x'"},
-                          Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
+                          Table{"method_act", "note = 'x'"}, Table{"audit", "person = 'x'"},
+                          Table{"audit_record", "record_id = 1"}),
         ::testing::Bool()),
     [](const auto &row) {
         return std::string(std::get<0>(row.param).name) + (std::get<1>(row.param) ? "Recursive" : "Plain");
@@ -123,6 +124,11 @@ protected:
         return u"INSERT INTO reading (tube, name, absorbance, points, typed, person, at_utc, at_offset_min, "
                u"corrects, "
                "reason) VALUES (%1)"_s.arg(values);
+    }
+    static QString methodAct(const QString &values)
+    {
+        return u"INSERT INTO method_act (method, kind, person, at_utc, at_offset_min, note, file_name) "
+               "VALUES (%1)"_s.arg(values);
     }
     const QString m_now = u"'2026-03-02T08:10:00.000Z', 60"_s;
 };
@@ -175,6 +181,31 @@ TEST_F(RulesTest, SecondDecisionWithoutReopeningIsRefused)
         "acceptable, evaluation, program_version) SELECT run, kind, person, reason, at_utc, at_offset_min, "
         "last_reading, content_hash, acceptable, evaluation, program_version FROM decision WHERE id = 2"_s,
         "the run is decided"_L1);
+}
+
+TEST_F(RulesTest, MethodIsRetiredAndReinstatedByTurns)
+{
+    // Method 2 was retired and reinstated, method 1 neither.
+    expectRefused(methodAct(u"2, 'reinstated', 'x', %1, 'why', NULL"_s.arg(m_now)), "so already"_L1);
+    expectRefused(methodAct(u"1, 'reinstated', 'x', %1, 'why', NULL"_s.arg(m_now)), "so already"_L1);
+    RawFile(file()).execute(methodAct(u"1, 'retired', 'x', %1, 'why', NULL"_s.arg(m_now)));
+    expectRefused(methodAct(u"1, 'retired', 'x', %1, 'why', NULL"_s.arg(m_now)), "so already"_L1);
+}
+
+TEST_F(RulesTest, MethodComesOnce)
+{
+    expectRefused(methodAct(u"1, 'saved', 'x', %1, '', NULL"_s.arg(m_now)), "only ever added"_L1);
+    expectRefused(methodAct(u"1, 'imported', 'x', %1, '', 'a.json'"_s.arg(m_now)), "only ever added"_L1);
+}
+
+TEST_F(RulesTest, MethodActWithoutWhatItNeedsIsRefused)
+{
+    expectRefused(methodAct(u"1, 'retired', 'x', %1, ' ', NULL"_s.arg(m_now)), "CHECK"_L1);
+    expectRefused(methodAct(u"1, 'retired', ' ', %1, 'why', NULL"_s.arg(m_now)), "CHECK"_L1);
+    expectRefused(methodAct(u"1, 'retired', 'x', %1, 'why', 'a.json'"_s.arg(m_now)), "CHECK"_L1);
+    expectRefused(methodAct(u"3, 'imported', 'x', %1, '', NULL"_s.arg(m_now)), "CHECK"_L1);
+    expectRefused(methodAct(u"3, 'burnt', 'x', %1, 'why', NULL"_s.arg(m_now)), "CHECK"_L1);
+    expectRefused(methodAct(u"999, 'retired', 'x', %1, 'why', NULL"_s.arg(m_now)), "FOREIGN KEY"_L1);
 }
 
 TEST_F(RulesTest, AuditEntryHasToContinueTheChain)

@@ -294,7 +294,7 @@ TEST_F(RecordsTest, RunThatCannotBeWorkedOutIsRefusedAsAWhole)
     EXPECT_EQ(failureOf([&] { notebook->addRun(plainRun(), fallingMethod(), person); }).kind(),
               Kind::Refused);
     EXPECT_THAT(notebook->runs(), IsEmpty());
-    EXPECT_EQ(notebook->auditHead().entries, 1);
+    EXPECT_EQ(notebook->auditHead().entries, 2);
 }
 
 TEST_F(RecordsTest, EveryActNeedsAPerson)
@@ -317,7 +317,7 @@ TEST_F(RecordsTest, EveryActNeedsAPerson)
             expectOneSentence(failure);
         }
     }
-    EXPECT_EQ(notebook->auditHead().entries, 2);
+    EXPECT_EQ(notebook->auditHead().entries, 3);
 }
 
 TEST_F(RecordsTest, CorrectionNeedsAReasonThatSaysSomething)

@@ -41,7 +41,7 @@ TEST_F(VerificationTest, UntouchedNotebookIsSoundAndCounted)
     EXPECT_THAT(verification.findings, IsEmpty());
     EXPECT_EQ(verification.runsChecked, 3);
     EXPECT_EQ(verification.decisionsChecked, 3);
-    EXPECT_EQ(verification.auditEntries, 10);
+    EXPECT_EQ(verification.auditEntries, 15);
     EXPECT_EQ(verification.auditHead, notebook->auditHead().hash);
 }
 
@@ -70,7 +70,7 @@ TEST_F(VerificationTest, EveryChangedColumnOfEveryTableIsNamed)
             u"SELECT t.name, c.name, c.type FROM pragma_table_list t JOIN pragma_table_info(t.name) c "
             "WHERE t.schema = 'main' AND t.type = 'table' AND t.name NOT LIKE 'sqlite%'"_s);
     }
-    EXPECT_EQ(columns.size(), 115U);
+    EXPECT_EQ(columns.size(), 123U);
     for (const QVariantList &column : columns) {
         const QString table = column[0].toString();
         const QString name = column[1].toString();
@@ -88,7 +88,7 @@ TEST_F(VerificationTest, EveryChangedColumnOfEveryTableIsNamed)
             raw.execute(u"UPDATE %1 SET %2 = %3 WHERE id = %4"_s.arg(table, name, value, last));
         });
         if (table == u"audit"_s)
-            expectNamed(findings, u"audit entry 10"_s);
+            expectNamed(findings, u"audit entry 15"_s);
         else if (table == u"audit_record"_s && name == u"id"_s)
             continue; // no content: what an entry covers, and in which order, stays the same
         else if (table == u"audit_record"_s)
@@ -133,8 +133,8 @@ TEST_F(VerificationTest, EntryTakenOffTheEndLeavesItsRecordsUncovered)
 {
     makeFilledFile();
     const std::vector<Finding> findings = findingsAfter([](RawFile &raw) {
-        raw.execute(u"DELETE FROM audit_record WHERE audit = 10"_s);
-        raw.execute(u"DELETE FROM audit WHERE id = 10"_s);
+        raw.execute(u"DELETE FROM audit_record WHERE audit = 15"_s);
+        raw.execute(u"DELETE FROM audit WHERE id = 15"_s);
     });
     expectNamed(findings, u"run 3"_s);
 }
@@ -149,8 +149,8 @@ TEST_F(VerificationTest, EndTakenOffWithItsRecordsShowsInTheHead)
         printed = notebook->auditHead();
     }
     findingsAfter([](RawFile &raw) {
-        raw.execute(u"DELETE FROM audit_record WHERE audit = 10"_s);
-        raw.execute(u"DELETE FROM audit WHERE id = 10"_s);
+        raw.execute(u"DELETE FROM audit_record WHERE audit = 15"_s);
+        raw.execute(u"DELETE FROM audit WHERE id = 15"_s);
         for (const QString &table : {u"tube"_s, u"sample"_s})
             raw.execute(u"DELETE FROM %1 WHERE run = 3"_s.arg(table));
         raw.execute(u"DELETE FROM run WHERE id = 3"_s);
@@ -241,7 +241,7 @@ std::vector<std::vector<QVariantList>> contentOf(const QString &path)
     std::vector<std::vector<QVariantList>> content;
     for (const char *table :
          {"method", "run", "uncertainty", "standard", "sample", "dilution", "tube", "lot_use", "reading",
-          "reading_point", "decision", "reopening", "audit", "audit_record"})
+          "reading_point", "decision", "reopening", "method_act", "audit", "audit_record"})
         content.push_back(
             raw.rows(u"SELECT * FROM %1 NOT INDEXED ORDER BY id"_s.arg(QString::fromLatin1(table))));
     return content;
