@@ -3,6 +3,8 @@
 #include "app/commands.h"
 
 #include "app/console.h"
+#include "app/importcommand.h"
+#include "app/outcome.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
 #include "core/evaluation/evaluation.h"
@@ -25,23 +27,6 @@ namespace {
 struct Text {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
-
-int wrongUse(const QString &sentence)
-{
-    writeError(u"plateau: "_s + sentence);
-    return Unusable;
-}
-
-int unusableNotebook(const QString &path, const notebook::Failure &failure)
-{
-    writeError(u"%1: %2"_s.arg(path, failure.sentence()));
-    return Unusable;
-}
-
-int written(bool complete)
-{
-    return complete ? Sound : wrongUse(Text::tr("the result could not be written to standard output"));
-}
 
 int evaluateRun(const QStringList &arguments)
 {
@@ -85,30 +70,6 @@ int verifyNotebook(const QStringList &arguments)
     }
 }
 
-int importRuns(const QStringList &arguments)
-{
-    if (arguments.size() < 2)
-        return wrongUse(
-            Text::tr("import takes a notebook and run files: plateau import NOTEBOOK RUN.json ..."));
-    const QString &path = arguments.front();
-    // All files are read before the first is stored: what cannot be used leaves the notebook as it was.
-    std::vector<exchange::RunDocument> documents;
-    for (const QString &file : arguments.mid(1)) {
-        auto document = readRunFile(file);
-        if (!document)
-            return Unusable;
-        documents.push_back(*std::move(document));
-    }
-    try {
-        const auto opened = notebook::Notebook::openOrCreate(path);
-        for (const exchange::RunDocument &document : documents)
-            opened->addRun(document.run, document.method, currentAccount());
-    } catch (const notebook::Failure &failure) {
-        return unusableNotebook(path, failure);
-    }
-    return written(writeOut(Text::tr("%1 runs put on the bench\n").arg(documents.size()).toUtf8()));
-}
-
 int buildSample(const QStringList &arguments)
 {
     if (arguments.size() != 1)
@@ -127,7 +88,7 @@ struct Command {
 };
 constexpr std::array commands{
     Command{"evaluate"_L1, evaluateRun},
-    Command{"import"_L1, importRuns},
+    Command{"import"_L1, importFiles},
     Command{"sample"_L1, buildSample},
     Command{"verify"_L1, verifyNotebook},
 };
@@ -159,7 +120,8 @@ QString usage()
         "Usage:\n"
         "  plateau [--notebook FILE | --demo]      open the window\n"
         "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"
-        "  plateau import NOTEBOOK RUN.json ...    put run files on the bench of a notebook (made if new)\n"
+        "  plateau import NOTEBOOK FILE ...        runs to the bench of a notebook (made if new), methods to "
+        "its methods\n"
         "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated "
         "again\n"
         "  plateau sample NOTEBOOK                 make the sample notebook of an invented laboratory\n"

@@ -8,31 +8,32 @@ namespace plateau::app {
 
 using namespace Qt::StringLiterals;
 
-namespace {
-
-void report(const QString &path, const assay::Problems &problems)
-{
-    for (const assay::Problem &problem : problems)
-        writeError(exchange::problemLine(path, problem));
-}
-
-} // namespace
-
 const exchange::MethodLibrary &installedMethods()
 {
     static const exchange::MethodLibrary library = exchange::MethodLibrary::load(u":/methods"_s);
     return library;
 }
 
+void reportProblems(const QString &path, const assay::Problems &problems)
+{
+    for (const assay::Problem &problem : problems)
+        writeError(exchange::problemLine(path, problem));
+}
+
+std::optional<QByteArray> readInput(const QString &path)
+{
+    exchange::Read<QByteArray> bytes = exchange::readFile(path);
+    reportProblems(path, bytes.problems);
+    return std::move(bytes.value);
+}
+
 std::optional<exchange::RunDocument> readRunFile(const QString &path)
 {
-    const exchange::Read<QByteArray> bytes = exchange::readFile(path);
-    report(path, bytes.problems);
-    if (!bytes.value)
+    const std::optional<QByteArray> bytes = readInput(path);
+    if (!bytes)
         return std::nullopt;
-    exchange::Read<exchange::RunDocument> document =
-        exchange::readRun(*bytes.value, installedMethods().lookup());
-    report(path, document.problems);
+    exchange::Read<exchange::RunDocument> document = exchange::readRun(*bytes, installedMethods().lookup());
+    reportProblems(path, document.problems);
     return std::move(document.value);
 }
 

@@ -158,6 +158,70 @@ TEST_F(Commands, ImportPutsRunsOnTheBenchOrNothingAtAll)
     EXPECT_TRUE(verified.out.startsWith("2 runs, 0 decisions")) << verified.out.toStdString();
 }
 
+namespace {
+
+/// A shipped method with another text in place of one it has.
+QByteArray changedMethod(const QString &name, const QByteArray &before, const QByteArray &after)
+{
+    QFile file(QStringLiteral(PLATEAU_SOURCE_DIR "/resources/methods/") + name);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    QByteArray bytes = file.readAll();
+    EXPECT_TRUE(bytes.contains(before)) << before.toStdString();
+    return bytes.replace(before, after);
+}
+
+} // namespace
+
+TEST_F(Commands, ImportTakesMethodsAndSaysWhatBecameOfThem)
+{
+    const QString path = m_folder.filePath(u"methods.plateau"_s);
+    const QString next =
+        write(u"next.json"_s, changedMethod(u"glycerol.json"_s, "\"version\": 1", "\"version\": 2"));
+    const Outcome first = runProgram({u"import"_s, path, next, sample(u"clean-run.json"_s)});
+    EXPECT_EQ(first.status, 0) << first.error.toStdString();
+    EXPECT_EQ(first.out.trimmed().split('\n').size(), 2) << first.out.toStdString();
+    EXPECT_TRUE(first.out.contains(", version 2, is stored.\n1 runs put on the bench\n"))
+        << first.out.toStdString();
+    const Outcome again = runProgram({u"import"_s, path, next});
+    EXPECT_EQ(again.status, 0);
+    EXPECT_TRUE(again.out.startsWith("Nothing was stored: ")) << again.out.toStdString();
+    EXPECT_EQ(runProgram({u"verify"_s, path}).status, 0);
+}
+
+TEST_F(Commands, ImportOfAnotherMethodOfTheSameVersionNeedsAttention)
+{
+    const QString path = m_folder.filePath(u"methods.plateau"_s);
+    const QString other = write(
+        u"other.json"_s, changedMethod(u"glycerol.json"_s, "\"pathLength_mm\": 10", "\"pathLength_mm\": 20"));
+    const Outcome outcome = runProgram({u"import"_s, path, other});
+    EXPECT_EQ(outcome.status, 1) << outcome.error.toStdString();
+    EXPECT_EQ(outcome.out.trimmed().split('\n').size(), 1);
+    EXPECT_TRUE(outcome.out.contains("kept apart")) << outcome.out.toStdString();
+    EXPECT_TRUE(outcome.out.contains("differ in Path length.")) << outcome.out.toStdString();
+    // A run that names it only by its id would now be worked out with one of two.
+    const QString run =
+        write(u"run.json"_s, R"({"format": "plateau-run/1", "title": "x", "method": "glycerol",
+        "samples": [{"id": "S", "form": "liquid"}], "tubes": [{"role": "sample", "sample": "S"}]})");
+    const Outcome refused = runProgram({u"import"_s, path, run});
+    EXPECT_EQ(refused.status, 2);
+    ASSERT_EQ(refused.errorLines().size(), 1) << refused.error.toStdString();
+    EXPECT_TRUE(refused.error.contains("run.json: /method: 2 methods with the id \"glycerol\" are in use"))
+        << refused.error.toStdString();
+    const QString fresh = m_folder.filePath(u"fresh.plateau"_s);
+    EXPECT_EQ(runProgram({u"import"_s, fresh, run}).status, 0);
+}
+
+TEST_F(Commands, ImportOfABrokenMethodStoresNothing)
+{
+    const QString path = m_folder.filePath(u"methods.plateau"_s);
+    const QString broken =
+        write(u"broken.json"_s, changedMethod(u"glycerol.json"_s, "\"pathLength_mm\"", "\"pathLength\""));
+    const Outcome outcome = runProgram({u"import"_s, path, sample(u"clean-run.json"_s), broken});
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_TRUE(outcome.error.contains("broken.json: /pathLength")) << outcome.error.toStdString();
+    EXPECT_FALSE(QFile::exists(path));
+}
+
 TEST_F(Commands, VerifyRefusesWhatIsNoNotebookAndMakesNone)
 {
     const QString absent = m_folder.filePath(u"absent.plateau"_s);

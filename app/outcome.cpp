@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "app/outcome.h"
+
+#include "app/console.h"
+
+#include <QCoreApplication>
+
+namespace plateau::app {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
+};
+
+} // namespace
+
+ExitStatus wrongUse(const QString &sentence)
+{
+    writeError(u"plateau: "_s + sentence);
+    return Unusable;
+}
+
+ExitStatus unusableNotebook(const QString &path, const notebook::Failure &failure)
+{
+    writeError(u"%1: %2"_s.arg(path, failure.sentence()));
+    return Unusable;
+}
+
+ExitStatus written(bool complete)
+{
+    return complete ? Sound : wrongUse(Text::tr("the result could not be written to standard output"));
+}
+
+} // namespace plateau::app
