@@ -47,23 +47,25 @@ struct Row {
 // a bracket and, below, a row.
 [[maybe_unused]] void everyMemberIsKnownHere(Method method)
 {
-    auto &[id, version, name, source, principle, chromophore, absorptivity, wavelength, path, direction,
-           correction, components, sample, diluent, starter, steps, measurands, window, acceptance,
-           extrapolate, derived, standard, reactions, interferences, preparation, cautions] = method;
-    auto &[componentId, componentName, volume, range, suspension] = components[0];
-    auto &[measurandId, measurandName, molarMass, perMolecule, signal, typical] = measurands[0];
-    auto &[minSignal, maxSignal, maxAbsorbance, reserve] = window;
-    auto &[maxBlank, standardRecovery, spikeRecovery, repeatability] = acceptance;
-    auto &[constant, proportional] = *repeatability;
-    auto &[reading, lastReadings] = *extrapolate;
-    auto &[derivedId, derivedName, terms] = derived[0];
-    auto &[termMethod, termMeasurand, factor] = terms[0];
-    auto &[concentration, loss] = *standard;
-    auto &[matrix, text] = preparation[0];
-    auto &[added] = std::get<AddStep>(steps[0]);
-    auto &[wait, temperature] = std::get<WaitStep>(steps[4]);
-    auto &[read] = std::get<ReadStep>(steps[5]);
-    auto &[from, to] = std::get<DifferenceSignal>(signal);
+    [[maybe_unused]] auto &[id, version, name, source, principle, chromophore, absorptivity, wavelength, path,
+                            direction, correction, components, sample, diluent, starter, steps, measurands,
+                            window, acceptance, extrapolate, derived, standard, reactions, interferences,
+                            preparation, cautions] = method;
+    [[maybe_unused]] auto &[componentId, componentName, volume, range, suspension] = components[0];
+    [[maybe_unused]] auto &[measurandId, measurandName, molarMass, perMolecule, signal, typical] =
+        measurands[0];
+    [[maybe_unused]] auto &[minSignal, maxSignal, maxAbsorbance, reserve] = window;
+    [[maybe_unused]] auto &[maxBlank, standardRecovery, spikeRecovery, repeatability] = acceptance;
+    [[maybe_unused]] auto &[constant, proportional] = *repeatability;
+    [[maybe_unused]] auto &[reading, lastReadings] = *extrapolate;
+    [[maybe_unused]] auto &[derivedId, derivedName, terms] = derived[0];
+    [[maybe_unused]] auto &[termMethod, termMeasurand, factor] = terms[0];
+    [[maybe_unused]] auto &[concentration, loss] = *standard;
+    [[maybe_unused]] auto &[matrix, text] = preparation[0];
+    [[maybe_unused]] auto &[added] = std::get<AddStep>(steps[0]);
+    [[maybe_unused]] auto &[wait, temperature] = std::get<WaitStep>(steps[4]);
+    [[maybe_unused]] auto &[read] = std::get<ReadStep>(steps[5]);
+    [[maybe_unused]] auto &[from, to] = std::get<DifferenceSignal>(signal);
 }
 
 std::vector<Row> rows()
@@ -200,8 +202,9 @@ TEST(MethodComparison, EveryValueOfTheDocumentIsCompared)
 {
     // Over the document, so that a member that only the writer knows of would be missed here, too.
     const auto document = nlohmann::ordered_json::parse(writeMethod(full()).toStdString());
+    const auto flat = document.flatten();
     std::size_t values = 0;
-    for (const auto &[pointer, value] : document.flatten().items())
+    for (const auto &[pointer, value] : flat.items())
         values += pointer.empty() ? 0U : 1U;
     EXPECT_EQ(values, 94U) << "a value more or less: give it a row above";
 }
