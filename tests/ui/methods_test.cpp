@@ -1,0 +1,340 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/exchange/readers.h"
+#include "core/exchange/writers.h"
+#include "core/notebook/methodcatalogue.h"
+#include "tests/ui/bench.h"
+#include "ui/books/comparisonmodel.h"
+#include "ui/books/methodactwords.h"
+#include "ui/books/methodsmodel.h"
+#include "ui/books/methodviewtext.h"
+#include "ui/shared/theme.h"
+
+#include <QAbstractItemModelTester>
+#include <QAbstractItemView>
+#include <QAction>
+#include <QApplication>
+#include <QFile>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTabWidget>
+#include <QTextBrowser>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+QString shown(const QAbstractItemModel &model, int row, int column)
+{
+    return model.index(row, column).data(Qt::DisplayRole).toString();
+}
+
+assay::Method withBuffer(assay::Method method, double volume_mL)
+{
+    method.components[0].volume_mL = volume_mL;
+    return method;
+}
+
+class MethodModels : public Bench
+{
+protected:
+    std::vector<notebook::StoredMethod> catalogue() const
+    {
+        return notebook::catalogueOf(book->methods(), library.methods());
+    }
+    ui::Theme theme;
+};
+
+TEST_F(MethodModels, ListSaysHowEachMethodStands)
+{
+    ui::MethodsModel model(theme);
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    const QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    const QSignalSpy inserted(&model, &QAbstractItemModel::rowsInserted);
+    const QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
+    using Model = ui::MethodsModel;
+
+    model.setCatalogue(catalogue());
+    ASSERT_EQ(model.rowCount(), 1);
+    EXPECT_EQ(shown(model, 0, Model::Name), u"Example acid"_s);
+    EXPECT_EQ(shown(model, 0, Model::Version), u"1"_s);
+    EXPECT_EQ(shown(model, 0, Model::Standing), u"in use"_s);
+    EXPECT_EQ(shown(model, 0, Model::Origin), u"shipped with the program"_s);
+    EXPECT_EQ(shown(model, 0, Model::Runs), u"0"_s);
+
+    addRun(exampleRun());
+    book->saveMethod(withBuffer(method(), 1.5), u"R. Okafor"_s, {}, library.methods());
+    model.setCatalogue(catalogue());
+    ASSERT_EQ(model.rowCount(), 2);
+    EXPECT_EQ(shown(model, 0, Model::Version), u"2"_s);
+    EXPECT_EQ(shown(model, 0, Model::Standing), u"in use"_s);
+    EXPECT_EQ(shown(model, 1, Model::Standing), u"earlier version"_s);
+    EXPECT_EQ(shown(model, 1, Model::Runs), u"1"_s);
+
+    book->importMethod(withBuffer(method(), 3), u"other.json"_s, u"R. Okafor"_s, library.methods());
+    model.setCatalogue(catalogue());
+    ASSERT_EQ(model.rowCount(), 3);
+    EXPECT_EQ(shown(model, 1, Model::Version), u"1 (%1)"_s.arg(catalogue()[1].mark()));
+    EXPECT_NE(shown(model, 1, Model::Version), shown(model, 2, Model::Version));
+
+    const assay::Method newest = catalogue()[0].method;
+    book->retireMethod(newest, u"R. Okafor"_s, u"old"_s);
+    model.setCatalogue(catalogue());
+    EXPECT_EQ(shown(model, 0, Model::Standing), u"retired"_s);
+    EXPECT_EQ(reset.count(), 0);
+    EXPECT_EQ(inserted.count(), 3);
+    EXPECT_GE(changed.count(), 3);
+    EXPECT_EQ(model.rowOf(catalogue()[2].contentHash), 2);
+    EXPECT_EQ(model.rowOf(u"x"_s), -1);
+}
+
+TEST_F(MethodModels, MethodThatOnlyCameWithARunIsOnRecord)
+{
+    assay::Method other = method();
+    other.id = u"other"_s;
+    book->addRun(exampleRun(), other, u"R. Okafor"_s);
+    ui::MethodsModel model(theme);
+    model.setCatalogue(catalogue(), u"other"_s);
+    ASSERT_EQ(model.rowCount(), 1);
+    EXPECT_EQ(shown(model, 0, ui::MethodsModel::Standing), u"on record"_s);
+}
+
+TEST_F(MethodModels, FilterKeepsWhatHasEveryWord)
+{
+    ui::MethodsModel model(theme);
+    ui::MethodsFilter filter(&model);
+    book->saveMethod(withBuffer(method(), 1.5), u"R. Okafor"_s, {}, library.methods());
+    model.setCatalogue(catalogue());
+    filter.setFilter(u"ACID okafor"_s);
+    EXPECT_EQ(filter.rowCount(), 1);
+    filter.setFilter(u"acid earlier"_s);
+    EXPECT_EQ(filter.rowCount(), 1);
+    filter.setFilter(u"acid nothing"_s);
+    EXPECT_EQ(filter.rowCount(), 0);
+    filter.setFilter({});
+    EXPECT_EQ(filter.rowCount(), 2);
+}
+
+TEST_F(MethodModels, ComparisonShowsFieldBeforeAndAfter)
+{
+    ui::ComparisonModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    assay::Method after = withBuffer(method(), 1.5);
+    after.window.maxAbsorbance.reset();
+    const QSignalSpy header(&model, &QAbstractItemModel::headerDataChanged);
+    model.show(exchange::differences(method(), after), u"Version 1"_s, u"Version 2"_s);
+    ASSERT_EQ(model.rowCount(), 2);
+    EXPECT_EQ(shown(model, 0, 0), u"Volume of Buffer pH 9"_s);
+    EXPECT_EQ(shown(model, 0, 1), u"1 mL"_s);
+    EXPECT_EQ(shown(model, 0, 2), u"1.5 mL"_s);
+    EXPECT_EQ(shown(model, 1, 2), u"–"_s);
+    EXPECT_EQ(model.headerData(1, Qt::Horizontal, Qt::DisplayRole).toString(), u"Version 1"_s);
+    EXPECT_EQ(model.index(0, 0).data(Qt::ToolTipRole).toString(), u"/components/0/volume_mL"_s);
+    EXPECT_EQ(header.count(), 1);
+    model.show({}, u"Version 1"_s, u"Version 2"_s);
+    EXPECT_EQ(model.rowCount(), 0);
+}
+
+TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
+{
+    assay::Method full = method();
+    full.principle = u"<b>One</b> NADH each"_s;
+    full.cautions = {u"Wear goggles."_s};
+    full.reactions = {u"Acid -> base"_s};
+    full.interferences = {u"Tannins."_s};
+    full.samplePreparation = {{assay::Matrix::Turbid, u"Filter it."_s}};
+    full.derived = {
+        {u"bound"_s, u"Bound acid"_s, {{{}, u"example-acid"_s, 1.5}, {u"free-acid"_s, u"acid"_s, -1}}}};
+    full.extrapolate = assay::Extrapolation{u"A2"_s, 4};
+    full.measurands[0].typicalRange_g_per_L = assay::Interval{0.5, 12};
+    QTextBrowser page;
+    page.setHtml(ui::methodHtml(theme, full));
+    const QString text = page.toPlainText();
+    for (const QString &part : {u"Wear goggles."_s,
+                                u"made up for the tests"_s,
+                                u"<b>One</b> NADH each"_s,
+                                u"Acid -> base"_s,
+                                u"Example acid"_s,
+                                u"100 g/mol"_s,
+                                u"A2 - A1"_s,
+                                u"usually 0.5 to 12 g/L"_s,
+                                u"1.5 x Example acid - acid by free-acid"_s,
+                                u"1 mL"_s,
+                                u"0.05 to 0.5 mL allowed"_s,
+                                u"suspension: swirl before use"_s,
+                                u"add 1 mL Buffer pH 9"_s,
+                                u"mix"_s,
+                                u"wait 3 to 10 min"_s,
+                                u"read A1"_s,
+                                u"last 4 readings"_s,
+                                u"NADH, made by the reaction"_s,
+                                u"340 nm"_s,
+                                u"10 mm"_s,
+                                u"6300 L/(mol cm) at 340 nm"_s,
+                                u"0.1 to 1"_s,
+                                u"95 to 105 %"_s,
+                                u"r = 0.01 g/L + 0.03 x mean"_s,
+                                u"2 % in an hour"_s,
+                                u"Filter it."_s,
+                                u"Turbid"_s,
+                                u"Tannins."_s})
+        EXPECT_TRUE(text.contains(part)) << part.toStdString() << "\n" << text.toStdString();
+}
+
+class MethodsWindow : public WindowBench
+{
+protected:
+    void open()
+    {
+        openWindow();
+        press(Qt::Key_M, Qt::ControlModifier);
+        QApplication::processEvents();
+    }
+    void nameBench()
+    {
+        QLineEdit *person = find<QLineEdit>(u"person"_s);
+        person->setFocus();
+        type(u"R. Okafor"_s);
+        press(Qt::Key_Return);
+    }
+    QString importOf(const assay::Method &method)
+    {
+        return writeFile(u"other.json"_s, exchange::writeMethod(method));
+    }
+    void importByKeys(const QString &path)
+    {
+        dialogs.nextFile = path;
+        press(Qt::Key_I, Qt::AltModifier);
+        QApplication::processEvents();
+    }
+    QAbstractItemModel &model(const QString &name) const { return *find<QAbstractItemView>(name)->model(); }
+};
+
+TEST_F(MethodsWindow, ListOpensByKeysAndAMethodIsRead)
+{
+    open();
+    EXPECT_EQ(focusName(), u"methods"_s);
+    EXPECT_EQ(shown(model(u"methods"_s), 0, 0), u"Example acid"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(focusName(), u"methodPage"_s);
+    EXPECT_EQ(labelText(u"methodTitle"_s), u"Example acid"_s);
+    EXPECT_EQ(labelText(u"methodSubtitle"_s), u"Version 1, in use, shipped with the program; runs: 0"_s);
+    EXPECT_TRUE(find<QTextBrowser>(u"methodPage"_s)->toPlainText().contains(u"add 1 mL Buffer pH 9"_s));
+    press(Qt::Key_Escape);
+    EXPECT_EQ(focusName(), u"methods"_s);
+}
+
+TEST_F(MethodsWindow, SideListLeadsThereAndIsMarked)
+{
+    open();
+    const auto *places = find<QAbstractItemView>(u"places"_s);
+    EXPECT_EQ(places->currentIndex().data().toString(), u"Methods"_s);
+}
+
+TEST_F(MethodsWindow, MethodIsRetiredAndReinstatedWithAReason)
+{
+    open();
+    nameBench();
+    press(Qt::Key_M, Qt::ControlModifier);
+    press(Qt::Key_Return);
+    press(Qt::Key_I, Qt::AltModifier); // no reason yet
+    EXPECT_TRUE(noticeText().contains(u"needs a reason"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(book->methods().empty());
+    ASSERT_EQ(focusName(), u"methodReason"_s);
+    type(u"the kit is gone"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->methods().size(), 1U);
+    EXPECT_TRUE(book->methods()[0].retired);
+    EXPECT_EQ(book->methods()[0].acts[0].person, u"R. Okafor"_s);
+    EXPECT_EQ(book->methods()[0].acts[0].note, u"the kit is gone"_s);
+    EXPECT_TRUE(labelText(u"methodSubtitle"_s).contains(u"retired"_s));
+    EXPECT_TRUE(find<QLineEdit>(u"methodReason"_s)->text().isEmpty());
+    EXPECT_EQ(find<QPushButton>(u"methodStateChange"_s)->text(), u"Re&instate"_s);
+    find<QLineEdit>(u"methodReason"_s)->setFocus();
+    type(u"a new kit"_s);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(book->methods()[0].retired);
+    press(Qt::Key_Y, Qt::AltModifier);
+    const QAbstractItemModel &acts = model(u"methodActs"_s);
+    ASSERT_EQ(acts.rowCount(), 3);
+    EXPECT_TRUE(shown(acts, 0, 0).endsWith(u"reinstated by R. Okafor: a new kit"_s));
+    EXPECT_TRUE(shown(acts, 1, 0).endsWith(u"retired by R. Okafor: the kit is gone"_s));
+    EXPECT_EQ(shown(acts, 2, 0), u"Shipped with the program"_s);
+}
+
+TEST_F(MethodsWindow, NobodyAtTheBenchIsAskedFirst)
+{
+    open();
+    importByKeys(importOf(withBuffer(method(), 2)));
+    EXPECT_TRUE(noticeText().contains(u"Say who is at the bench"_s));
+    EXPECT_EQ(focusName(), u"person"_s);
+    EXPECT_TRUE(book->methods().empty());
+}
+
+TEST_F(MethodsWindow, ImportOfOtherContentShowsWhatDiffers)
+{
+    open();
+    nameBench();
+    press(Qt::Key_M, Qt::ControlModifier);
+    importByKeys(importOf(withBuffer(method(), 2)));
+    EXPECT_TRUE(noticeText().contains(u"kept apart"_s)) << noticeText().toStdString();
+    ASSERT_EQ(book->methods().size(), 1U);
+    EXPECT_EQ(book->methods()[0].acts[0].fileName, u"other.json"_s);
+    EXPECT_EQ(focusName(), u"methodVersions"_s);
+    EXPECT_EQ(model(u"methodVersions"_s).rowCount(), 2);
+    const QAbstractItemModel &differences = model(u"methodDifferences"_s);
+    ASSERT_EQ(differences.rowCount(), 1);
+    EXPECT_EQ(shown(differences, 0, 0), u"Volume of Buffer pH 9"_s);
+    EXPECT_EQ(shown(differences, 0, 1), u"1 mL"_s);
+    EXPECT_EQ(shown(differences, 0, 2), u"2 mL"_s);
+    const QString before = labelText(u"methodSubtitle"_s);
+    press(Qt::Key_Return); // opens the other one
+    EXPECT_NE(labelText(u"methodSubtitle"_s), before);
+    EXPECT_TRUE(labelText(u"methodSubtitle"_s).contains(u"shipped with the program"_s));
+}
+
+TEST_F(MethodsWindow, ImportOfWhatIsThereOrOfNoMethodStoresNothing)
+{
+    open();
+    nameBench();
+    press(Qt::Key_M, Qt::ControlModifier);
+    importByKeys(importOf(method()));
+    EXPECT_TRUE(noticeText().contains(u"Nothing was stored"_s)) << noticeText().toStdString();
+    press(Qt::Key_Escape);
+    importByKeys(writeFile(u"run.json"_s, exchange::writeRun(exampleRun())));
+    EXPECT_TRUE(noticeText().contains(u"expected the format"_s)) << noticeText().toStdString();
+    importByKeys(folder.filePath(u"absent.json"_s));
+    EXPECT_TRUE(noticeText().contains(u"there is no such file"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(book->methods().empty());
+}
+
+TEST_F(MethodsWindow, ExportedFileReadsBackTheSame)
+{
+    open();
+    press(Qt::Key_Return);
+    dialogs.nextFile = folder.filePath(u"out.json"_s);
+    press(Qt::Key_X, Qt::AltModifier);
+    QFile file(dialogs.nextFile);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(exchange::readMethod(file.readAll()).value, method());
+    dialogs.nextFile = folder.filePath(u"nowhere/out.json"_s);
+    press(Qt::Key_X, Qt::AltModifier);
+    EXPECT_TRUE(noticeText().contains(u"could not be written"_s)) << noticeText().toStdString();
+    dialogs.nextFile.clear(); // thought better of it
+    press(Qt::Key_X, Qt::AltModifier);
+    EXPECT_TRUE(noticeText().contains(u"could not be written"_s));
+}
+
+TEST_F(MethodsWindow, EmptySearchSaysWhatToDo)
+{
+    open();
+    press(Qt::Key_D, Qt::AltModifier);
+    ASSERT_EQ(focusName(), u"methodsFilter"_s);
+    type(u"zzz"_s);
+    EXPECT_TRUE(labelText(u"methodsEmpty"_s).contains(u"No method has all of these words"_s));
+}
+
+} // namespace
+} // namespace plateau::test

@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/methodbook.h"
+
+#include "ui/bench/benchsession.h"
+
+namespace plateau::ui {
+
+MethodBook::MethodBook(notebook::Notebook &notebook, const BenchSession &session,
+                       std::vector<assay::Method> shipped, QObject *parent)
+    : QObject(parent)
+    , m_notebook(notebook)
+    , m_session(session)
+    , m_shipped(std::move(shipped))
+{
+}
+
+std::vector<notebook::StoredMethod> MethodBook::catalogue() const
+{
+    return notebook::catalogueOf(m_notebook.methods(), m_shipped);
+}
+
+std::vector<assay::Method> MethodBook::offered() const
+{
+    std::vector<assay::Method> methods;
+    for (const notebook::StoredMethod &stored : notebook::offeredOf(catalogue()))
+        methods.push_back(stored.method);
+    return methods;
+}
+
+notebook::MethodOutcome MethodBook::save(const assay::Method &method, const QString &note)
+{
+    const notebook::MethodOutcome outcome =
+        m_notebook.saveMethod(method, m_session.person(), note, m_shipped);
+    if (outcome.stored)
+        Q_EMIT changed();
+    return outcome;
+}
+
+notebook::MethodOutcome MethodBook::import(const assay::Method &method, const QString &fileName)
+{
+    const notebook::MethodOutcome outcome =
+        m_notebook.importMethod(method, fileName, m_session.person(), m_shipped);
+    if (outcome.stored)
+        Q_EMIT changed();
+    return outcome;
+}
+
+void MethodBook::retire(const assay::Method &method, const QString &reason)
+{
+    m_notebook.retireMethod(method, m_session.person(), reason);
+    Q_EMIT changed();
+}
+
+void MethodBook::reinstate(const assay::Method &method, const QString &reason)
+{
+    m_notebook.reinstateMethod(method, m_session.person(), reason);
+    Q_EMIT changed();
+}
+
+} // namespace plateau::ui

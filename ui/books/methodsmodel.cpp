@@ -1,0 +1,168 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/methodsmodel.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodStandings)
+};
+
+/// As names are compared: compatibility forms and case do not count.
+QString folded(const QString &text)
+{
+    return text.normalized(QString::NormalizationForm_KC).toCaseFolded();
+}
+
+QString cellText(const MethodRow &row, int column)
+{
+    switch (column) {
+    case MethodsModel::Name:
+        return row.name;
+    case MethodsModel::Version:
+        return row.version;
+    case MethodsModel::Standing:
+        return row.state;
+    case MethodsModel::Origin:
+        return row.origin;
+    case MethodsModel::Runs:
+        return QString::number(row.runs);
+    case MethodsModel::Id:
+        return row.id;
+    default:
+        return {};
+    }
+}
+
+} // namespace
+
+MethodRow methodRow(const std::vector<notebook::StoredMethod> &catalogue,
+                    const notebook::StoredMethod &method)
+{
+    const bool apart = notebook::isKeptApart(catalogue, method);
+    MethodRow row{method.contentHash,
+                  method.method.name,
+                  QString::number(method.method.version),
+                  State::Pending,
+                  Words::tr("earlier version"),
+                  notebook::originText(method),
+                  method.runs,
+                  method.method.id};
+    if (apart)
+        row.version = Words::tr("%1 (%2)").arg(row.version, method.mark());
+    const std::vector<notebook::StoredMethod> offered = notebook::offeredOf(catalogue);
+    const bool inUse = std::ranges::any_of(offered, [&](const notebook::StoredMethod &other) {
+        return other.contentHash == method.contentHash;
+    });
+    if (method.retired) {
+        row.shape = State::Bad;
+        row.state = Words::tr("retired");
+    } else if (inUse) {
+        row.shape = apart ? State::Attention : State::Good;
+        row.state = apart ? Words::tr("in use, kept apart") : Words::tr("in use");
+    } else if (method.origin == notebook::MethodOrigin::OnRecord) {
+        row.shape = State::Info;
+        row.state = Words::tr("on record");
+    }
+    return row;
+}
+
+MethodsModel::MethodsModel(const Theme &theme, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+void MethodsModel::setCatalogue(const std::vector<notebook::StoredMethod> &catalogue, const QString &id)
+{
+    std::vector<MethodRow> fresh;
+    for (const notebook::StoredMethod &method : catalogue) {
+        if (id.isEmpty() || method.method.id == id)
+            fresh.push_back(methodRow(catalogue, method));
+    }
+    setRows(std::move(fresh));
+}
+
+int MethodsModel::rowOf(const QString &contentHash) const
+{
+    const auto found = std::ranges::find(rows(), contentHash, &MethodRow::contentHash);
+    return found == rows().end() ? -1 : static_cast<int>(found - rows().begin());
+}
+
+int MethodsModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant MethodsModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const MethodRow &shown = row(index.row());
+    if (role == Qt::DisplayRole)
+        return cellText(shown, index.column());
+    if (role == Qt::DecorationRole && index.column() == Standing)
+        return m_theme.icon(shown.shape);
+    if (role == Qt::TextAlignmentRole && index.column() == Runs)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    return {};
+}
+
+QVariant MethodsModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal)
+        return {};
+    if (role == Qt::TextAlignmentRole && section == Runs)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Name:
+        return tr("Name");
+    case Version:
+        return tr("Version");
+    case Standing:
+        return tr("State");
+    case Origin:
+        return tr("Where it comes from");
+    case Runs:
+        return tr("Runs");
+    case Id:
+        return tr("Id");
+    default:
+        return {};
+    }
+}
+
+MethodsFilter::MethodsFilter(MethodsModel *source, QObject *parent)
+    : QSortFilterProxyModel(parent)
+    , m_methods(source)
+{
+    setSourceModel(source);
+}
+
+void MethodsFilter::setFilter(const QString &text)
+{
+    m_words = folded(text).split(u' ', Qt::SkipEmptyParts);
+    invalidateFilter();
+}
+
+bool MethodsFilter::filterAcceptsRow(int sourceRow, const QModelIndex &) const
+{
+    QStringList cells;
+    for (int column = 0; column < MethodsModel::ColumnCount; ++column)
+        cells << cellText(m_methods->row(sourceRow), column);
+    const QString all = folded(cells.join(u'\n'));
+    return std::ranges::all_of(m_words, [&](const QString &word) { return all.contains(word); });
+}
+
+} // namespace plateau::ui

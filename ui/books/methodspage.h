@@ -1,0 +1,83 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+
+#include <QWidget>
+
+class QLabel;
+class QLineEdit;
+class QStackedWidget;
+
+namespace plateau::ui {
+
+class BenchSession;
+class Dialogs;
+class MethodBook;
+class MethodEditor;
+class MethodView;
+class MethodsFilter;
+class MethodsModel;
+class Notice;
+class Table;
+class Theme;
+
+/// The book of methods: a list with a filter, one method to read, and the editor.
+class MethodsPage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    /// book, session and dialogs outlive it.
+    MethodsPage(const Theme &theme, Dialogs &dialogs, BenchSession &session, MethodBook &book,
+                QWidget *parent = nullptr);
+
+    /// The list, or the editor while there is something in it that is not saved.
+    void open();
+    void importFile(const QString &path);
+    bool hasUnsavedChanges() const;
+
+Q_SIGNALS:
+    void personWanted();
+
+protected:
+    void showEvent(QShowEvent *event) override;
+
+private:
+    QWidget *buildList();
+    void connectView();
+    void connectEditor();
+    /// At once while it can be seen, else when it is shown next.
+    void refresh();
+    bool readCatalogue();
+    void updateEmptyText();
+    void showList();
+    void showMethod(const QString &contentHash);
+    void showEditor();
+    void chooseFile();
+    void exportShown();
+    void changeState();
+    void save(const assay::Method &method);
+    /// False, and the person is asked for, where nobody said who is there.
+    bool personIsKnown(Notice &notice);
+    Notice &noticeOnShow();
+
+    const Theme &m_theme;
+    Dialogs &m_dialogs;
+    BenchSession &m_session;
+    MethodBook &m_book;
+    MethodsModel *m_methods;
+    MethodsFilter *m_filter;
+    QStackedWidget *m_pages;
+    QLineEdit *m_search = nullptr;
+    Table *m_table = nullptr;
+    QLabel *m_empty = nullptr;
+    Notice *m_notice = nullptr;
+    MethodView *m_view;
+    MethodEditor *m_editor;
+    std::vector<notebook::StoredMethod> m_catalogue;
+    bool m_stale = true;
+};
+
+} // namespace plateau::ui

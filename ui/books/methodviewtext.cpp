@@ -1,0 +1,311 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/methodviewtext.h"
+
+#include "ui/shared/theme.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <cmath>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+using namespace assay;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodViewText)
+};
+
+QString number(double value)
+{
+    return QString::number(value, 'g', QLocale::FloatingPointShortest);
+}
+
+QString interval(const Interval &interval, const QString &unit)
+{
+    return Text::tr("%1 to %2 %3").arg(number(interval.lower), number(interval.upper), unit).trimmed();
+}
+
+QString nameOfComponent(const Method &method, const QString &id)
+{
+    const Component *component = findComponent(method, id);
+    return component ? component->name : id;
+}
+
+QString matrixText(Matrix matrix)
+{
+    switch (matrix) {
+    case Matrix::Clear:
+        return Text::tr("Clear and colourless");
+    case Matrix::Coloured:
+        return Text::tr("Coloured");
+    case Matrix::Turbid:
+        return Text::tr("Turbid");
+    case Matrix::Carbonated:
+        return Text::tr("Carbonated");
+    case Matrix::Fatty:
+        return Text::tr("Fatty");
+    case Matrix::ProteinRich:
+        return Text::tr("Rich in protein");
+    case Matrix::Solid:
+        return Text::tr("Solid");
+    }
+    return {};
+}
+
+QString signalText(const Signal &signal, Direction direction)
+{
+    if (const auto *difference = std::get_if<DifferenceSignal>(&signal))
+        return direction == Direction::Rising ? u"%1 - %2"_s.arg(difference->to, difference->from)
+                                              : u"%1 - %2"_s.arg(difference->from, difference->to);
+    const auto &coupled = std::get<CoupledIndicatorSignal>(signal);
+    return u"(%3 - %1) - (%2 - %1)² / (%3 - %1)"_s.arg(coupled.base, coupled.middle, coupled.final);
+}
+
+QString stepText(const Method &method, const Step &step)
+{
+    struct Writer {
+        const Method &method;
+        QString operator()(const AddStep &add) const
+        {
+            const Component *component = findComponent(method, add.component);
+            return component ? Text::tr("add %1 mL %2").arg(number(component->volume_mL), component->name)
+                             : Text::tr("add %1").arg(add.component);
+        }
+        QString operator()(const MixStep &) const { return Text::tr("mix"); }
+        QString operator()(const WaitStep &wait) const
+        {
+            const QString time = interval(wait.wait_min, Text::tr("min"));
+            return wait.temperature_C
+                       ? Text::tr("wait %1 at %2").arg(time, interval(*wait.temperature_C, u"°C"_s))
+                       : Text::tr("wait %1").arg(time);
+        }
+        QString operator()(const ReadStep &read) const { return Text::tr("read %1").arg(read.reading); }
+    };
+    return std::visit(Writer{method}, step);
+}
+
+/// Builds the page part by part; all text is escaped on the way in.
+class Page
+{
+public:
+    explicit Page(const Theme &theme)
+        : m_theme(theme)
+    {
+    }
+
+    void heading(const QString &text)
+    {
+        m_html += u"<h4 style='margin: 10px 0 2px 0'>%1</h4>"_s.arg(text.toHtmlEscaped());
+    }
+    void paragraph(const QString &text)
+    {
+        m_html += u"<p style='margin: 2px 0; white-space: pre-wrap'>%1</p>"_s.arg(text.toHtmlEscaped());
+    }
+    void list(const std::vector<QString> &items, bool numbered = false)
+    {
+        const QString tag = numbered ? u"ol"_s : u"ul"_s;
+        m_html += u"<%1 style='margin: 2px 0'>"_s.arg(tag);
+        for (const QString &item : items)
+            m_html += u"<li style='white-space: pre-wrap'>%1</li>"_s.arg(item.toHtmlEscaped());
+        m_html += u"</%1>"_s.arg(tag);
+    }
+    /// Rows of cells; the first cell of each is muted.
+    void table(const std::vector<QStringList> &rows)
+    {
+        m_html += u"<table cellspacing='0'>"_s;
+        for (const QStringList &row : rows) {
+            m_html += u"<tr>"_s;
+            for (qsizetype cell = 0; cell < row.size(); ++cell)
+                m_html += u"<td style='padding: 1px 16px 1px 0; color: %1'>%2</td>"_s.arg(
+                    (cell == 0 ? m_theme.mutedText() : m_theme.text()).name(), row[cell].toHtmlEscaped());
+            m_html += u"</tr>"_s;
+        }
+        m_html += u"</table>"_s;
+    }
+    QString html() const { return m_html; }
+
+private:
+    const Theme &m_theme;
+    QString m_html;
+};
+
+void writeDescription(Page &page, const Method &method)
+{
+    if (!method.cautions.empty()) {
+        page.heading(Text::tr("Cautions"));
+        page.list(method.cautions);
+    }
+    page.heading(Text::tr("Source"));
+    page.paragraph(method.source);
+    if (!method.principle.isEmpty()) {
+        page.heading(Text::tr("Principle"));
+        page.paragraph(method.principle);
+    }
+    if (!method.reactions.empty()) {
+        page.heading(Text::tr("Reactions"));
+        page.list(method.reactions);
+    }
+}
+
+QString derivedText(const Derived &derived, const Method &method)
+{
+    QStringList parts;
+    for (const DerivedTerm &term : derived.terms) {
+        const Measurand *measurand = term.method.isEmpty() ? findMeasurand(method, term.measurand) : nullptr;
+        const QString name = measurand ? measurand->name : term.measurand;
+        const QString from = term.method.isEmpty() ? name : Text::tr("%1 by %2").arg(name, term.method);
+        const QString sign = term.factor < 0 ? u"- "_s : parts.isEmpty() ? QString() : u"+ "_s;
+        const double size = std::abs(term.factor);
+        parts << (size == 1 ? sign + from : u"%1%2 x %3"_s.arg(sign, number(size), from));
+    }
+    return parts.join(u' ');
+}
+
+void writeMeasures(Page &page, const Method &method)
+{
+    page.heading(Text::tr("What it measures"));
+    std::vector<QStringList> rows;
+    for (const Measurand &measurand : method.measurands) {
+        QStringList facts{
+            Text::tr("%1 g/mol").arg(number(measurand.molarMass_g_per_mol)),
+            Text::tr("%1 of the chromophore per molecule").arg(number(measurand.chromophorePerMolecule)),
+            signalText(measurand.signal, method.direction)};
+        if (measurand.typicalRange_g_per_L)
+            facts << Text::tr("usually %1").arg(interval(*measurand.typicalRange_g_per_L, u"g/L"_s));
+        rows.push_back(QStringList{measurand.name} + facts);
+    }
+    page.table(rows);
+    if (method.derived.empty())
+        return;
+    page.heading(Text::tr("What comes from other results"));
+    rows.clear();
+    for (const Derived &derived : method.derived)
+        rows.push_back({derived.name, derivedText(derived, method)});
+    page.table(rows);
+}
+
+void writePhotometer(Page &page, const Method &method)
+{
+    page.heading(Text::tr("Photometer"));
+    QStringList table;
+    for (const auto &[wavelength_nm, value] : method.absorptivity_L_per_mol_cm)
+        table << Text::tr("%1 L/(mol cm) at %2 nm").arg(number(value)).arg(wavelength_nm);
+    if (table.isEmpty())
+        table << Text::tr("that of the chromophore");
+    page.table(
+        {{Text::tr("Chromophore"), method.direction == Direction::Rising
+                                       ? Text::tr("%1, made by the reaction").arg(method.chromophore)
+                                       : Text::tr("%1, used up by the reaction").arg(method.chromophore)},
+         {Text::tr("Wavelength"), Text::tr("%1 nm").arg(method.wavelength_nm)},
+         {Text::tr("Path length"), Text::tr("%1 mm").arg(number(method.pathLength_mm))},
+         {Text::tr("Absorptivity"), table.join(u", "_s)},
+         {Text::tr("Readings"), method.volumeCorrection == VolumeCorrection::None
+                                    ? Text::tr("as read")
+                                    : Text::tr("brought to the final volume")}});
+}
+
+QString partOf(const Component &component, const Method &method)
+{
+    QStringList parts;
+    if (component.id == method.sample)
+        parts << Text::tr("sample");
+    if (component.id == method.diluent)
+        parts << Text::tr("diluent");
+    if (component.id == method.starter)
+        parts << Text::tr("starter");
+    if (component.range_mL)
+        parts << Text::tr("%1 allowed").arg(interval(*component.range_mL, u"mL"_s));
+    if (component.suspension)
+        parts << Text::tr("suspension: swirl before use");
+    return parts.join(u", "_s);
+}
+
+void writeRecipe(Page &page, const Method &method)
+{
+    page.heading(Text::tr("Components"));
+    std::vector<QStringList> rows;
+    for (const Component &component : method.components)
+        rows.push_back(
+            {component.name, Text::tr("%1 mL").arg(number(component.volume_mL)), partOf(component, method)});
+    page.table(rows);
+    page.heading(Text::tr("Steps"));
+    std::vector<QString> steps;
+    for (const Step &step : method.steps)
+        steps.push_back(stepText(method, step));
+    page.list(steps, true);
+    if (method.extrapolate)
+        page.paragraph(
+            Text::tr("%1 is a series; a line through its last %2 readings is taken back to the moment "
+                     "%3 was added.")
+                .arg(method.extrapolate->reading)
+                .arg(method.extrapolate->lastReadings)
+                .arg(nameOfComponent(method, method.starter)));
+}
+
+void addLimit(std::vector<QStringList> &rows, const QString &words, const std::optional<double> &value)
+{
+    if (value)
+        rows.push_back({words, number(*value)});
+}
+
+void writeLimits(Page &page, const Method &method)
+{
+    page.heading(Text::tr("Measuring window and acceptance"));
+    std::vector<QStringList> rows{
+        {Text::tr("Net signal"), interval({method.window.minSignal, method.window.maxSignal}, {})}};
+    addLimit(rows, Text::tr("Largest absorbance"), method.window.maxAbsorbance);
+    addLimit(rows, Text::tr("Absorbance that must remain"), method.window.reserveAbsorbance);
+    addLimit(rows, Text::tr("Largest blank signal"), method.acceptance.maxBlankSignal);
+    if (const auto &recovery = method.acceptance.standardRecovery_percent)
+        rows.push_back({Text::tr("Recovery of a standard"), interval(*recovery, u"%"_s)});
+    if (const auto &recovery = method.acceptance.spikeRecovery_percent)
+        rows.push_back({Text::tr("Recovery of a spike"), interval(*recovery, u"%"_s)});
+    if (const auto &limit = method.acceptance.repeatability)
+        rows.push_back({Text::tr("Repeatability"),
+                        Text::tr("r = %1 g/L + %2 x mean")
+                            .arg(number(limit->constant_g_per_L), number(limit->proportional))});
+    if (method.standard && method.standard->concentration_g_per_L)
+        rows.push_back({Text::tr("Usual standard"),
+                        Text::tr("%1 g/L").arg(number(*method.standard->concentration_g_per_L))});
+    if (method.standard && method.standard->lossPerHour)
+        rows.push_back({Text::tr("The standard loses"),
+                        Text::tr("%1 % in an hour").arg(number(*method.standard->lossPerHour * 100))});
+    page.table(rows);
+}
+
+void writeSamples(Page &page, const Method &method)
+{
+    if (!method.samplePreparation.empty()) {
+        page.heading(Text::tr("Preparation of samples"));
+        std::vector<QStringList> rows;
+        for (const Preparation &preparation : method.samplePreparation)
+            rows.push_back({matrixText(preparation.matrix), preparation.text});
+        page.table(rows);
+    }
+    if (!method.interferences.empty()) {
+        page.heading(Text::tr("What interferes"));
+        page.list(method.interferences);
+    }
+}
+
+} // namespace
+
+QString methodHtml(const Theme &theme, const Method &method)
+{
+    Page page(theme);
+    writeDescription(page, method);
+    writeMeasures(page, method);
+    writeRecipe(page, method);
+    writePhotometer(page, method);
+    writeLimits(page, method);
+    writeSamples(page, method);
+    return page.html();
+}
+
+} // namespace plateau::ui
