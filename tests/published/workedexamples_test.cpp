@@ -134,6 +134,33 @@ TEST(SucroseAndGlucoseInFoods, GramsInAHundredGrams)
     EXPECT_NEAR(valueOf(sucrose, run), 3.37, 0.005);
 }
 
+// The same text, published rule: sucrose = total change - glucose change. As two runs of two methods, the
+// second of which derives sucrose from both, the ratio of the published molar masses between them.
+TEST(SucroseAndGlucoseInFoods, SucroseIsTheDifferenceOfTwoRuns)
+{
+    auto glucose = methodOf(ofTotal(3.54, 0.10), 180.16, nadhAndNadph);
+    glucose.id = u"glucose"_s;
+    auto total = glucose;
+    total.id = u"total"_s;
+    const double ratio = 342.3 / 180.16;
+    total.derived = {
+        {u"sucrose"_s, u"Sucrose"_s, {{{}, u"analyte"_s, ratio}, {u"glucose"_s, u"analyte"_s, -ratio}}}};
+    const auto run = [](const assay::Method &method, double change) {
+        auto made =
+            runOf(solidSample(2.0, 100), {tubeOf(Role::Blank, 0.1, 0.1), sampleTube(0.2, 0.2 + change)});
+        made.method = method.id;
+        made.wavelength_nm = 340;
+        return made;
+    };
+    const evaluation::Companion companion{glucose, run(glucose, 0.25)};
+    const auto evaluation = evaluation::evaluate(total, run(total, 0.6), {}, {&companion, 1});
+    ASSERT_EQ(evaluation.results.size(), 2U);
+    EXPECT_EQ(evaluation.results[1].measurand, u"sucrose"_s);
+    EXPECT_EQ(evaluation.results[1].unit, u"g/100 g"_s);
+    EXPECT_NEAR(evaluation.results[1].value.value(), 3.37, 0.005);
+    EXPECT_NEAR(evaluation.results[1].value.value(), 19.234 * 0.35 / 2.0, 1e-4);
+}
+
 // French order of 19 November 1987 (ECOC8700128A), annex VI, in
 // github.com/etalab/lois-non-codifiees-et-reglements-francais,
 // arrete/1988/arrete-du-19-novembre-1987-ecoc8700128a/ annexes/vi/article-annexe.md. Published rules: glucose

@@ -130,6 +130,18 @@ run::Run syntheticRun(const Method &method, int wavelength_nm, double sampleStep
     return run;
 }
 
+/// c x F of the synthetic run: c = dA x V x M / (e x d x v x n), all from the file.
+double concentrationByHand_g_per_L(const Method &method, const assay::Measurand &measurand, double sampleStep,
+                                   int wavelength_nm)
+{
+    const double dA = signalByHand(measurand, sampleStep) - signalByHand(measurand, blankStep);
+    const double V_mL = volumeByHand_mL(method, assay::laterReading(measurand.signal));
+    const double v_mL = assay::findComponent(method, method.sample)->volume_mL;
+    const double e_L_per_mol_cm = method.absorptivity_L_per_mol_cm.at(wavelength_nm);
+    return dA * V_mL * measurand.molarMass_g_per_mol /
+           (e_L_per_mol_cm * method.pathLength_mm / 10 * v_mL * measurand.chromophorePerMolecule) * dilution;
+}
+
 const evaluation::Result *resultOf(const evaluation::Evaluation &evaluation, const QString &measurand)
 {
     const auto found = std::ranges::find(evaluation.results, measurand, &evaluation::Result::measurand);
@@ -273,32 +285,56 @@ TEST_P(ShippedMethod, DerivesResultsOnlyFromShippedMeasurands)
     }
 }
 
-// c = dA x V x M / (e x d x v x n) x F, with V, v and e from the file alone, at every wavelength it has.
+// At every wavelength the file has.
 TEST_P(ShippedMethod, EvaluatesASyntheticRunAsByHand)
 {
     const double midWindow = (m_method.window.minSignal + m_method.window.maxSignal) / 2;
-    const double v_mL = assay::findComponent(m_method, m_method.sample)->volume_mL;
+    const double steps = static_cast<double>(assay::readingsInOrder(m_method).size() - 1);
+    const double sampleStep = midWindow / steps + blankStep;
     ASSERT_EQ(m_method.volumeCorrection, assay::VolumeCorrection::None);
-    for (const auto &[wavelength_nm, e] : m_method.absorptivity_L_per_mol_cm) {
-        const double steps = static_cast<double>(assay::readingsInOrder(m_method).size() - 1);
-        const double sampleStep = midWindow / steps + blankStep;
+    for (const auto &[wavelength_nm, absorptivity] : m_method.absorptivity_L_per_mol_cm) {
         const run::Run run = syntheticRun(m_method, wavelength_nm, sampleStep);
         ASSERT_FALSE(assay::hasErrors(run::problemsOf(run, m_method)))
             << listed(run::problemsOf(run, m_method));
         const auto evaluation = evaluation::evaluate(m_method, run);
         for (const assay::Measurand &measurand : m_method.measurands) {
-            const double dA = signalByHand(measurand, sampleStep) - signalByHand(measurand, blankStep);
-            const double V_mL = volumeByHand_mL(m_method, assay::laterReading(measurand.signal));
-            const double c_g_per_L =
-                dA * V_mL * measurand.molarMass_g_per_mol /
-                (e * m_method.pathLength_mm / 10 * v_mL * measurand.chromophorePerMolecule);
             const evaluation::Result *result = resultOf(evaluation, measurand.id);
             ASSERT_TRUE(result) << measurand.id.toStdString();
             ASSERT_TRUE(result->value) << measurand.id.toStdString();
-            EXPECT_NEAR(*result->value / (c_g_per_L * dilution), 1, 1e-12) << wavelength_nm;
+            EXPECT_NEAR(*result->value /
+                            concentrationByHand_g_per_L(m_method, measurand, sampleStep, wavelength_nm),
+                        1, 1e-12)
+                << wavelength_nm;
             EXPECT_EQ(result->verdict, evaluation::Verdict::Reportable) << measurand.id.toStdString();
             EXPECT_EQ(result->unit, u"g/L"_s);
         }
+    }
+}
+
+// The sum of factor x result over the terms, the other method's run of the same sample beside it.
+TEST_P(ShippedMethod, DerivesAcrossTwoRunsAsByHand)
+{
+    const MethodLibrary library = MethodLibrary::load(u":/methods"_s);
+    for (const assay::Derived &derived : m_method.derived) {
+        std::vector<evaluation::Companion> companions;
+        double expected_g_per_L = 0;
+        for (const assay::DerivedTerm &term : derived.terms) {
+            const Method method = term.method.isEmpty() ? m_method : library.find(term.method).value();
+            const double sampleStep = term.method.isEmpty() ? 0.404 : 0.064;
+            expected_g_per_L += term.factor * concentrationByHand_g_per_L(
+                                                  method, *assay::findMeasurand(method, term.measurand),
+                                                  sampleStep, method.wavelength_nm);
+            if (!term.method.isEmpty())
+                companions.push_back({method, syntheticRun(method, method.wavelength_nm, sampleStep)});
+        }
+        const run::Run run = syntheticRun(m_method, m_method.wavelength_nm, 0.404);
+        EXPECT_FALSE(resultOf(evaluation::evaluate(m_method, run), derived.id)) << "needs the other run";
+        const auto evaluation = evaluation::evaluate(m_method, run, {}, companions);
+        const evaluation::Result *result = resultOf(evaluation, derived.id);
+        ASSERT_TRUE(result);
+        ASSERT_TRUE(result->value);
+        EXPECT_GT(*result->value, 0);
+        EXPECT_NEAR(*result->value / expected_g_per_L, 1, 1e-12);
     }
 }
 
