@@ -1,0 +1,179 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/appraisalpanel.h"
+
+#include "core/evaluation/format.h"
+#include "core/exchange/decimal.h"
+#include "ui/books/cellstable.h"
+#include "ui/books/factsmodel.h"
+#include "ui/books/methoddraft.h"
+#include "ui/books/tubedrawing.h"
+#include "ui/shared/numberentry.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+namespace bottle {
+enum Column { Component, PerTube_mL, Bottle_mL, Tubes };
+} // namespace bottle
+
+} // namespace
+
+AppraisalPanel::AppraisalPanel(const Theme &theme, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_tube(new TubeDrawing(theme, this))
+    , m_bottles(new CellsModel(theme,
+                               {{tr("Component"), CellColumn::Kind::Fact},
+                                {tr("Per tube (mL)"), CellColumn::Kind::Fact},
+                                {tr("Bottle (mL)"), CellColumn::Kind::Number},
+                                {tr("Tubes"), CellColumn::Kind::Fact}},
+                               false, this))
+{
+    auto *layout = new QVBoxLayout(this);
+    setGaps(theme, layout);
+    layout->addWidget(m_tube);
+    m_ranges = addFacts(layout, tr("Window at each sample volume, undiluted (g/L)"), u"rangeFacts"_s);
+    m_factors = addFacts(layout, tr("Factor for a net signal of 1 (g/L)"), u"factorFacts"_s);
+    buildLimits(layout);
+    buildBottles(layout);
+    layout->addStretch();
+    appraise();
+}
+
+AppraisalPanel::Facts AppraisalPanel::addFacts(QVBoxLayout *layout, const QString &title,
+                                               const QString &objectName)
+{
+    auto *caption = plainLabel(title, this);
+    caption->setFont(m_theme.bold());
+    caption->setWordWrap(true);
+    auto *model = new FactsModel(this);
+    auto *table = new Table(m_theme, model, title, objectName, this);
+    table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() * 3 / 2);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    layout->addWidget(caption);
+    layout->addWidget(table);
+    return {model, table};
+}
+
+void AppraisalPanel::showFacts(const Facts &facts, FactsTable content) const
+{
+    const auto rows = static_cast<int>(content.rows.size());
+    facts.model->show(content.titles, std::move(content.rows));
+    facts.table->fit();
+    const QHeaderView *header = facts.table->verticalHeader();
+    facts.table->setFixedHeight(facts.table->horizontalHeader()->sizeHint().height() +
+                                std::max(1, rows) * header->defaultSectionSize() +
+                                2 * facts.table->frameWidth() + m_theme.gap());
+}
+
+void AppraisalPanel::buildLimits(QVBoxLayout *layout)
+{
+    m_limits = addFacts(layout, tr("Least that can be detected and reported (g/L)"), u"limitFacts"_s);
+    m_smallest = new NumberEntry(m_theme, this);
+    m_smallest->setObjectName(u"smallestAbsorbance"_s);
+    m_smallest->setMinimumHeight(m_theme.target());
+    m_smallest->setFixedWidth(m_smallest->fontMetrics().averageCharWidth() * 12);
+    m_smallest->setValue(evaluation::AppraisalInputs{}.smallestAbsorbance);
+    auto *caption = new QLabel(tr("Smallest difference of absorbances that can be told apart"), this);
+    caption->setWordWrap(true);
+    caption->setBuddy(m_smallest);
+    auto *row = new QHBoxLayout;
+    row->addWidget(caption, 1);
+    row->addWidget(m_smallest);
+    layout->addLayout(row);
+    m_rule = plainLabel({}, this);
+    m_rule->setObjectName(u"limitRule"_s);
+    m_rule->setWordWrap(true);
+    layout->addWidget(m_rule);
+    connect(m_smallest, &NumberEntry::judged, this, &AppraisalPanel::appraise);
+}
+
+void AppraisalPanel::buildBottles(QVBoxLayout *layout)
+{
+    auto *caption = plainLabel(tr("Tubes that a bottle serves"), this);
+    caption->setFont(m_theme.bold());
+    m_bottlesTable = new CellsTable(m_theme, m_bottles, tr("Tubes that a bottle serves"), u"bottles"_s, this);
+    m_bottlesTable->setDragDropMode(QAbstractItemView::NoDragDrop);
+    m_bottlesTable->setRowsFixed();
+    layout->addWidget(caption);
+    layout->addWidget(m_bottlesTable);
+    connect(m_bottles, &CellsModel::edited, this, &AppraisalPanel::appraise);
+}
+
+void AppraisalPanel::show(const assay::Method &method, const std::vector<CellRow> &components)
+{
+    m_method = method;
+    m_components = components;
+    std::vector<CellRow> rows;
+    for (const CellRow &component : components) {
+        if (component.cells[component::Part] == part::sample)
+            continue;
+        const auto known = std::ranges::find(m_bottles->rows(), component.key, &CellRow::key);
+        rows.push_back(known != m_bottles->rows().end() ? *known
+                                                        : CellRow{component.key, std::vector<QString>(4)});
+    }
+    if (rows != m_bottles->rows()) {
+        m_bottles->setRows(std::move(rows));
+        m_bottlesTable->setRowsShown(std::max(1, m_bottles->rowCount()));
+    }
+    appraise();
+}
+
+evaluation::AppraisalInputs AppraisalPanel::inputs() const
+{
+    evaluation::AppraisalInputs inputs;
+    inputs.smallestAbsorbance = m_smallest->value().value_or(0);
+    for (std::size_t i = 0; i < m_components.size() && i < m_method.components.size(); ++i) {
+        const auto row = std::ranges::find(m_bottles->rows(), m_components[i].key, &CellRow::key);
+        if (row == m_bottles->rows().end())
+            continue;
+        const auto parsed = exchange::parseDecimal(row->cells[bottle::Bottle_mL]);
+        if (const double *volume_mL = std::get_if<double>(&parsed))
+            inputs.bottle_mL[m_method.components[i].id] = *volume_mL;
+    }
+    return inputs;
+}
+
+void AppraisalPanel::showBottles()
+{
+    std::vector<QString> names;
+    std::vector<QString> volumes;
+    std::vector<QString> tubes;
+    for (const evaluation::ComponentNeed &need : m_appraisal.needs) {
+        const assay::Component *component = assay::findComponent(m_method, need.component);
+        names.push_back(component ? component->name : need.component);
+        volumes.push_back(evaluation::plainText(need.perTube_mL));
+        tubes.push_back(need.tubes ? QString::number(*need.tubes) : u"–"_s);
+    }
+    m_bottles->setFacts(bottle::Component, std::move(names));
+    m_bottles->setFacts(bottle::PerTube_mL, std::move(volumes));
+    m_bottles->setFacts(bottle::Tubes, std::move(tubes));
+    m_bottlesTable->fit();
+}
+
+void AppraisalPanel::appraise()
+{
+    const evaluation::AppraisalInputs given = inputs();
+    m_appraisal = evaluation::appraise(m_method, given);
+    m_tube->setPicture(tubePicture(m_method));
+    showFacts(m_factors, factorFacts(m_method, m_appraisal));
+    showFacts(m_ranges, rangeFacts(m_method, m_appraisal));
+    showFacts(m_limits, limitFacts(m_method, m_appraisal));
+    m_rule->setText(limitRule(m_appraisal, given.smallestAbsorbance));
+    showBottles();
+    Q_EMIT appraised();
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/appraisalwords.h"
+
+#include "core/evaluation/format.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Appraisal)
+};
+
+const QString unknown = u"–"_s;
+
+QString figures(double value, int count)
+{
+    return evaluation::significantText(value, count);
+}
+
+/// Sums of decimal fractions would else show what binary ones made of them.
+QString volume(double volume_mL)
+{
+    return evaluation::plainText(figures(volume_mL, 6).toDouble());
+}
+
+QStringList withMeasurands(QStringList titles, const assay::Method &method)
+{
+    for (const assay::Measurand &measurand : method.measurands)
+        titles << (measurand.name.isEmpty() ? unknown : measurand.name);
+    return titles;
+}
+
+} // namespace
+
+FactsTable factorFacts(const assay::Method &method, const evaluation::Appraisal &appraisal)
+{
+    FactsTable table{withMeasurands({Words::tr("Wavelength")}, method), {}};
+    for (const evaluation::WavelengthFactor &row : appraisal.factors) {
+        QStringList texts{Words::tr("%1 nm").arg(row.wavelength_nm)};
+        for (const auto &factor : row.factors_g_per_L)
+            texts << (factor ? figures(*factor, 4) : unknown);
+        table.rows.push_back(texts);
+    }
+    return table;
+}
+
+FactsTable rangeFacts(const assay::Method &method, const evaluation::Appraisal &appraisal)
+{
+    FactsTable table{withMeasurands({Words::tr("Sample"), Words::tr("Tube")}, method), {}};
+    for (const evaluation::VolumeRange &row : appraisal.volumes) {
+        QStringList texts{Words::tr("%1 mL").arg(volume(row.sampleVolume_mL)),
+                          row.madeUp ? volume(row.tubeVolume_mL)
+                                     : Words::tr("%1, not made up").arg(volume(row.tubeVolume_mL))};
+        for (const auto &range : row.ranges)
+            texts << (range ? Words::tr("%1 to %2")
+                                  .arg(figures(range->lower_g_per_L, 3), figures(range->upper_g_per_L, 3))
+                            : unknown);
+        table.rows.push_back(texts);
+    }
+    return table;
+}
+
+FactsTable limitFacts(const assay::Method &method, const evaluation::Appraisal &appraisal)
+{
+    FactsTable table{{Words::tr("Measurand"), Words::tr("Detection"), Words::tr("Quantification")}, {}};
+    for (std::size_t i = 0; i < appraisal.limits.size(); ++i) {
+        const auto &limits = appraisal.limits[i];
+        const QString &name = method.measurands[i].name;
+        table.rows.push_back({name.isEmpty() ? unknown : name,
+                              limits ? figures(limits->detection_g_per_L, 2) : unknown,
+                              limits ? figures(limits->quantification_g_per_L, 2) : unknown});
+    }
+    return table;
+}
+
+QString limitRule(const evaluation::Appraisal &appraisal, double smallestAbsorbance)
+{
+    const QString detection =
+        Words::tr("Detection: a difference of %1 in the largest sample volume, undiluted.")
+            .arg(evaluation::plainText(smallestAbsorbance));
+    const QString signal = figures(appraisal.quantificationSignal, 2);
+    return detection + u' ' +
+           (appraisal.quantificationByWindow
+                ? Words::tr("Quantification: the window's smallest net signal, %1.").arg(signal)
+                : Words::tr("Quantification: 10/3.3 of that difference, %1, as the window names no smallest "
+                            "net signal.")
+                      .arg(signal));
+}
+
+std::vector<QString> filledTexts(const evaluation::Appraisal &appraisal)
+{
+    std::vector<QString> texts;
+    for (const double volume_mL : appraisal.volumeAfterStep_mL)
+        texts.push_back(volume(volume_mL));
+    return texts;
+}
+
+} // namespace plateau::ui

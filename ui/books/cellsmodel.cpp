@@ -1,0 +1,226 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/cellsmodel.h"
+
+#include "core/exchange/decimal.h"
+#include "ui/shared/theme.h"
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+/// No id can begin with it: control characters are refused in ids.
+const QChar newKeyMark = u'\u0001';
+
+bool isNoNumber(const QString &text)
+{
+    return !text.trimmed().isEmpty() && !std::holds_alternative<double>(exchange::parseDecimal(text));
+}
+
+} // namespace
+
+bool isNewKey(const QString &key)
+{
+    return key.startsWith(newKeyMark);
+}
+
+CellsModel::CellsModel(const Theme &theme, std::vector<CellColumn> columns, bool grows, QObject *parent)
+    : QAbstractTableModel(parent)
+    , m_theme(theme)
+    , m_columns(std::move(columns))
+    , m_grows(grows)
+{
+    connect(&theme, &Theme::changed, this, &CellsModel::touch);
+}
+
+void CellsModel::setRows(std::vector<CellRow> rows)
+{
+    beginResetModel();
+    m_rows = std::move(rows);
+    m_facts.clear();
+    endResetModel();
+}
+
+CellRow CellsModel::blankRow() const
+{
+    return {newKeyMark + QString::number(++m_madeKeys), std::vector<QString>(m_columns.size())};
+}
+
+void CellsModel::insertRowAt(int row, CellRow content)
+{
+    const int at = std::clamp(row, 0, static_cast<int>(m_rows.size()));
+    beginInsertRows({}, at, at);
+    m_rows.insert(m_rows.begin() + at, std::move(content));
+    endInsertRows();
+    Q_EMIT edited();
+}
+
+void CellsModel::removeRowAt(int row)
+{
+    if (row < 0 || isOpenRow(row))
+        return;
+    beginRemoveRows({}, row, row);
+    m_rows.erase(m_rows.begin() + row);
+    endRemoveRows();
+    Q_EMIT edited();
+}
+
+bool CellsModel::moveRowTo(int from, int to)
+{
+    const int last = static_cast<int>(m_rows.size()) - 1;
+    if (from == to || from < 0 || to < 0 || from > last || to > last)
+        return false;
+    beginMoveRows({}, from, from, {}, to > from ? to + 1 : to);
+    const auto first = m_rows.begin();
+    if (from < to)
+        std::rotate(first + from, first + from + 1, first + to + 1);
+    else
+        std::rotate(first + to, first + from, first + from + 1);
+    endMoveRows();
+    Q_EMIT edited();
+    return true;
+}
+
+void CellsModel::setConsequence(std::function<void(std::vector<CellRow> &, int, int)> follow)
+{
+    m_follow = std::move(follow);
+}
+
+void CellsModel::setFacts(int column, std::vector<QString> facts)
+{
+    if (m_facts[column] == facts)
+        return;
+    m_facts[column] = std::move(facts);
+    if (!m_rows.empty())
+        Q_EMIT dataChanged(index(0, column), index(static_cast<int>(m_rows.size()) - 1, column),
+                           {Qt::DisplayRole});
+}
+
+void CellsModel::touch()
+{
+    if (rowCount() > 0)
+        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+}
+
+int CellsModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size()) + (m_grows ? 1 : 0);
+}
+
+int CellsModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_columns.size());
+}
+
+bool CellsModel::applies(int row, const CellColumn &column) const
+{
+    if (column.kind == CellColumn::Kind::Fact)
+        return false;
+    return isOpenRow(row) || !column.applies || column.applies(m_rows[static_cast<std::size_t>(row)]);
+}
+
+QString CellsModel::shown(int row, int column) const
+{
+    const CellColumn &own = m_columns[static_cast<std::size_t>(column)];
+    if (own.kind == CellColumn::Kind::Fact) {
+        const auto facts = m_facts.find(column);
+        const auto at = static_cast<std::size_t>(row);
+        return facts != m_facts.end() && at < facts->second.size() ? facts->second[at] : QString();
+    }
+    const CellRow &content = m_rows[static_cast<std::size_t>(row)];
+    const QString &value = content.cells[static_cast<std::size_t>(column)];
+    if (own.kind == CellColumn::Kind::Choice) {
+        for (const CellChoice &choice : own.choices(content)) {
+            if (choice.value == value)
+                return choice.words;
+        }
+        return isNewKey(value) ? QString() : value;
+    }
+    return value;
+}
+
+QVariant CellsModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const CellColumn &own = column(index.column());
+    if (role == Qt::TextAlignmentRole &&
+        (own.kind == CellColumn::Kind::Number || own.kind == CellColumn::Kind::Fact))
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (isOpenRow(index.row())) {
+        if (role == Qt::DisplayRole && index.column() == 0)
+            return u"…"_s;
+        return role == Qt::AccessibleTextRole ? QVariant(tr("new row")) : QVariant();
+    }
+    const QString &value =
+        m_rows[static_cast<std::size_t>(index.row())].cells[static_cast<std::size_t>(index.column())];
+    if (role == Qt::CheckStateRole && own.kind == CellColumn::Kind::Tick)
+        return value.isEmpty() ? Qt::Unchecked : Qt::Checked;
+    if (own.kind == CellColumn::Kind::Tick)
+        return {};
+    if (role == Qt::DisplayRole)
+        return shown(index.row(), index.column());
+    if (role == Qt::EditRole)
+        return value;
+    if (role == Qt::DecorationRole && own.kind == CellColumn::Kind::Number && isNoNumber(value))
+        return m_theme.icon(State::Bad);
+    if (role == Qt::ForegroundRole && own.kind == CellColumn::Kind::Fact)
+        return m_theme.mutedText();
+    return {};
+}
+
+bool CellsModel::setData(const QModelIndex &index, const QVariant &value, int role)
+{
+    if (!index.isValid() || !applies(index.row(), column(index.column())))
+        return false;
+    const bool tick = column(index.column()).kind == CellColumn::Kind::Tick;
+    if (role != (tick ? Qt::CheckStateRole : Qt::EditRole))
+        return false;
+    const QString text = tick ? (value.toInt() == Qt::Checked ? u"1"_s : QString()) : value.toString();
+    if (isOpenRow(index.row())) {
+        if (text.trimmed().isEmpty())
+            return false;
+        // The open row becomes a row and another one opens below, so that the cursor stays where it is.
+        beginInsertRows({}, index.row() + 1, index.row() + 1);
+        m_rows.push_back(newRow());
+        endInsertRows();
+    }
+    QString &cell =
+        m_rows[static_cast<std::size_t>(index.row())].cells[static_cast<std::size_t>(index.column())];
+    if (cell == text)
+        return true;
+    cell = text;
+    if (m_follow)
+        m_follow(m_rows, index.row(), index.column());
+    touch();
+    Q_EMIT edited();
+    return true;
+}
+
+Qt::ItemFlags CellsModel::flags(const QModelIndex &index) const
+{
+    if (!index.isValid())
+        return Qt::ItemIsDropEnabled; // between the rows
+    Qt::ItemFlags flags = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    if (!isOpenRow(index.row()))
+        flags |= Qt::ItemIsDragEnabled;
+    const CellColumn &own = column(index.column());
+    if (!applies(index.row(), own))
+        return flags;
+    if (own.kind != CellColumn::Kind::Tick)
+        return flags | Qt::ItemIsEditable;
+    return isOpenRow(index.row()) ? flags : flags | Qt::ItemIsUserCheckable;
+}
+
+QVariant CellsModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount())
+        return {};
+    return column(section).title;
+}
+
+} // namespace plateau::ui

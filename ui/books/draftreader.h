@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/books/methoddraft.h"
+
+#include <optional>
+
+namespace plateau::ui {
+
+/// Reads the texts of a method draft; what cannot be read goes to the problems with its place and stands as
+/// 0.
+class DraftReader
+{
+public:
+    explicit DraftReader(assay::Problems &problems)
+        : m_problems(problems)
+    {
+    }
+
+    double number(const QString &text, const QString &pointer) const;
+    int whole(const QString &text, const QString &pointer) const;
+    /// Nothing while blank.
+    std::optional<double> optionalNumber(const QString &text, const QString &pointer) const;
+    /// Nothing while both are blank; one end alone is a problem.
+    std::optional<assay::Interval> interval(const QString &from, const QString &to,
+                                            const QString &pointer) const;
+    assay::Interval neededInterval(const QString &from, const QString &to, const QString &pointer) const;
+    void complain(const QString &pointer, const QString &sentence) const;
+    /// Those whose place has nothing wrong with it yet: a text that could not be read is said once, not again
+    /// as a wrong number.
+    void addUnsaid(const assay::Problems &problems) const;
+
+    static QString nothingAdded();
+    static QString wavelengthTwice();
+
+private:
+    assay::Problems &m_problems;
+};
+
+/// The ids of the rows: the key of what had one, else made from the name in the first cell, each once.
+std::vector<QString> idsOf(const std::vector<CellRow> &rows);
+/// One text a line; blank lines do not count.
+std::vector<QString> linesOf(const LinesDraft &draft);
+
+} // namespace plateau::ui

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/shared/syncrows.h"
+
+#include <QStringList>
+
+namespace plateau::ui {
+
+/// A table of texts to read, the first column naming the row.
+class FactsModel : public RowsModel<QAbstractTableModel, QStringList>
+{
+    Q_OBJECT
+
+public:
+    using RowsModel::RowsModel;
+
+    /// Rows as long as the titles. Other titles are another table.
+    void show(const QStringList &titles, std::vector<QStringList> rows);
+    int columnCount(const QModelIndex &parent = {}) const override;
+    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    QStringList m_titles;
+};
+
+} // namespace plateau::ui

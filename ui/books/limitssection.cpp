@@ -1,0 +1,98 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/draftfields.h"
+#include "ui/books/methodsections.h"
+#include "ui/shared/numberentry.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QCoreApplication>
+#include <QFormLayout>
+#include <QGroupBox>
+#include <QVBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::LimitsSection)
+};
+
+/// A group with a form in it.
+std::pair<QGroupBox *, QFormLayout *> formGroup(const QString &title, const QString &sentence,
+                                                QWidget *parent)
+{
+    QGroupBox *group = newGroup(title, sentence, parent);
+    auto *host = new QWidget(group);
+    QFormLayout *form = newForm(host);
+    form->setContentsMargins({});
+    group->layout()->addWidget(host);
+    return {group, form};
+}
+
+QWidget *buildWindow(DraftFields &fields, QWidget *parent)
+{
+    const auto [group, form] = formGroup(Words::tr("Measuring window"), {}, parent);
+    fields.addNumber(form, Words::tr("Smallest net signal"), {}, u"minSignal"_s,
+                     [](MethodDraft &d) -> QString & { return d.minSignal; });
+    fields.addNumber(form, Words::tr("Largest net signal"), {}, u"maxSignal"_s,
+                     [](MethodDraft &d) -> QString & { return d.maxSignal; });
+    fields.addNumber(form, Words::tr("Largest absorbance"), Words::tr("empty: not judged"),
+                     u"maxAbsorbance"_s, [](MethodDraft &d) -> QString & { return d.maxAbsorbance; });
+    fields.addNumber(form, Words::tr("Absorbance that must remain"),
+                     Words::tr("of a falling reagent; empty: not judged"), u"reserveAbsorbance"_s,
+                     [](MethodDraft &d) -> QString & { return d.reserveAbsorbance; });
+    return group;
+}
+
+QWidget *buildAcceptance(DraftFields &fields, QWidget *parent)
+{
+    const auto [group, form] =
+        formGroup(Words::tr("What a run has to keep"), Words::tr("Leave empty what is not judged."), parent);
+    fields.addNumber(form, Words::tr("Largest signal of a blank"), {}, u"maxBlankSignal"_s,
+                     [](MethodDraft &d) -> QString & { return d.maxBlankSignal; });
+    fields.addInterval(
+        form, Words::tr("Recovery of the standard"), Words::tr("%"), u"standardRecovery"_s,
+        [](MethodDraft &d) -> QString & { return d.standardRecovery_percent[0]; },
+        [](MethodDraft &d) -> QString & { return d.standardRecovery_percent[1]; });
+    fields.addInterval(
+        form, Words::tr("Recovery of a spike"), Words::tr("%"), u"spikeRecovery"_s,
+        [](MethodDraft &d) -> QString & { return d.spikeRecovery_percent[0]; },
+        [](MethodDraft &d) -> QString & { return d.spikeRecovery_percent[1]; });
+    fields.addNumber(form, Words::tr("Duplicates differ by at most"), Words::tr("g/L"),
+                     u"repeatabilityConstant"_s,
+                     [](MethodDraft &d) -> QString & { return d.repeatabilityConstant_g_per_L; });
+    fields.addNumber(form, Words::tr("plus this fraction of the mean"), {}, u"repeatabilityProportional"_s,
+                     [](MethodDraft &d) -> QString & { return d.repeatabilityProportional; });
+    return group;
+}
+
+QWidget *buildStandard(DraftFields &fields, QWidget *parent)
+{
+    const auto [group, form] =
+        formGroup(Words::tr("Usual standard"), Words::tr("What a new run starts from."), parent);
+    fields.addNumber(form, Words::tr("Concentration"), Words::tr("g/L"), u"usualStandard"_s,
+                     [](MethodDraft &d) -> QString & { return d.standard_g_per_L; });
+    fields.addNumber(form, Words::tr("Loses"), Words::tr("% of its strength an hour"), u"usualStandardLoss"_s,
+                     [](MethodDraft &d) -> QString & { return d.standardLoss_percent_per_h; });
+    return group;
+}
+
+} // namespace
+
+QWidget *buildLimitsSection(const SectionParts &parts, QWidget *parent)
+{
+    auto *page = new QWidget(parent);
+    auto *layout = new QVBoxLayout(page);
+    setGaps(parts.theme, layout);
+    layout->addWidget(buildWindow(parts.fields, page));
+    layout->addWidget(buildAcceptance(parts.fields, page));
+    layout->addWidget(buildStandard(parts.fields, page));
+    layout->addStretch();
+    return page;
+}
+
+} // namespace plateau::ui

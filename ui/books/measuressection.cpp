@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/cellstable.h"
+#include "ui/books/draftfields.h"
+#include "ui/books/drafttables.h"
+#include "ui/books/methodsections.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QCoreApplication>
+#include <QFormLayout>
+#include <QGroupBox>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::MeasuresSection)
+};
+
+QWidget *buildMeasurands(const SectionParts &parts, QWidget *parent)
+{
+    auto *group = newGroup(Words::tr("Measurands"), CellsTable::keysHint(), parent);
+    auto *table = new CellsTable(parts.theme, parts.tables.measurands(), Words::tr("Measurands"),
+                                 u"measurands"_s, group);
+    for (int column = measurand::Signal; column < measurand::Count; ++column)
+        table->hideColumn(column);
+    table->setRowsShown(4);
+    group->layout()->addWidget(table);
+    addRowButtons(parts.theme, table, true, static_cast<QBoxLayout *>(group->layout()));
+    return group;
+}
+
+QWidget *buildDerived(const SectionParts &parts, QWidget *parent)
+{
+    auto *group = newGroup(Words::tr("Quantities that come from others"),
+                           Words::tr("One row for each part: its result times a number, -1 to subtract. Rows "
+                                     "of one name are added up."),
+                           parent);
+    auto *table = new CellsTable(parts.theme, parts.tables.derived(),
+                                 Words::tr("Quantities that come from others"), u"derived"_s, group);
+    table->setRowsShown(3);
+    group->layout()->addWidget(table);
+    addRowButtons(parts.theme, table, false, static_cast<QBoxLayout *>(group->layout()));
+    return group;
+}
+
+} // namespace
+
+QWidget *buildMeasuresSection(const SectionParts &parts, QWidget *parent)
+{
+    auto *page = new QWidget(parent);
+    auto *layout = new QVBoxLayout(page);
+    setGaps(parts.theme, layout);
+    auto *host = new QWidget(page);
+    QFormLayout *form = newForm(host);
+    form->setContentsMargins({});
+    parts.fields.addText(form, Words::tr("&Name"), u"methodName"_s,
+                         [](MethodDraft &d) -> QString & { return d.name; });
+    parts.fields
+        .addText(form, Words::tr("Short name"), u"methodId"_s,
+                 [](MethodDraft &d) -> QString & { return d.id; })
+        ->setPlaceholderText(Words::tr("made from the name"));
+    parts.fields.addProse(form, Words::tr("Source"), 2, u"methodSource"_s,
+                          [](MethodDraft &d) -> QString & { return d.source; });
+    layout->addWidget(host);
+    layout->addWidget(buildMeasurands(parts, page));
+    layout->addWidget(buildDerived(parts, page));
+    layout->addStretch();
+    return page;
+}
+
+} // namespace plateau::ui

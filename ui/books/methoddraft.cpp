@@ -1,0 +1,197 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/methoddraft.h"
+
+#include "core/evaluation/format.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodDraft)
+};
+
+QString text(double value)
+{
+    return evaluation::plainText(value);
+}
+
+QString text(const std::optional<double> &value)
+{
+    return value ? text(*value) : QString();
+}
+
+std::array<QString, 2> texts(const std::optional<assay::Interval> &interval)
+{
+    if (!interval)
+        return {};
+    return {text(interval->lower), text(interval->upper)};
+}
+
+QString partOf(const assay::Method &method, const QString &id)
+{
+    if (id == method.sample)
+        return part::sample;
+    if (id == method.diluent)
+        return part::diluent;
+    return id == method.starter ? part::starter : part::reagent;
+}
+
+CellRow row(const assay::Component &component, const QString &partPlayed)
+{
+    const auto range = texts(component.range_mL);
+    return {component.id,
+            {component.name, text(component.volume_mL), partPlayed, range[0], range[1],
+             component.suspension ? u"1"_s : QString()}};
+}
+
+CellRow row(const assay::Step &step, const QString &key)
+{
+    CellRow row{key, std::vector<QString>(step::Count)};
+    if (const auto *add = std::get_if<assay::AddStep>(&step)) {
+        row.cells[step::Kind] = step::add;
+        row.cells[step::Component] = add->component;
+    } else if (const auto *wait = std::get_if<assay::WaitStep>(&step)) {
+        const auto minutes = texts(wait->wait_min);
+        const auto degrees = texts(wait->temperature_C);
+        row.cells = {step::wait, {}, minutes[0], minutes[1], degrees[0], degrees[1], {}, {}};
+    } else if (const auto *read = std::get_if<assay::ReadStep>(&step)) {
+        row.cells[step::Kind] = step::read;
+        row.cells[step::Reading] = read->reading;
+    } else {
+        row.cells[step::Kind] = step::mix;
+    }
+    return row;
+}
+
+CellRow row(const assay::Measurand &measurand)
+{
+    const auto range = texts(measurand.typicalRange_g_per_L);
+    const bool coupled = std::holds_alternative<assay::CoupledIndicatorSignal>(measurand.signal);
+    const std::vector<QString> readings = assay::readingsOf(measurand.signal);
+    return {measurand.id,
+            {measurand.name, text(measurand.molarMass_g_per_mol), text(measurand.chromophorePerMolecule),
+             range[0], range[1], coupled ? measurand::coupled : measurand::difference, readings.front(),
+             coupled ? readings[1] : QString(), readings.back()}};
+}
+
+LinesDraft lines(const std::vector<QString> &texts)
+{
+    return {QStringList(texts.begin(), texts.end()).join(u'\n'), texts};
+}
+
+void fillTables(const assay::Method &method, MethodDraft &draft)
+{
+    for (const auto &[wavelength_nm, value] : method.absorptivity_L_per_mol_cm)
+        draft.absorptivities.push_back(
+            {QString::number(wavelength_nm), {QString::number(wavelength_nm), text(value)}});
+    for (const assay::Component &component : method.components)
+        draft.components.push_back(row(component, partOf(method, component.id)));
+    for (std::size_t i = 0; i < method.steps.size(); ++i)
+        draft.steps.push_back(row(method.steps[i], QString::number(i)));
+    for (const assay::Measurand &measurand : method.measurands)
+        draft.measurands.push_back(row(measurand));
+    for (const assay::Derived &derived : method.derived) {
+        for (const assay::DerivedTerm &term : derived.terms)
+            draft.derived.push_back(
+                {derived.id, {derived.name, term.method, term.measurand, text(term.factor)}});
+    }
+}
+
+void fillLimits(const assay::Method &method, MethodDraft &draft)
+{
+    draft.minSignal = text(method.window.minSignal);
+    draft.maxSignal = text(method.window.maxSignal);
+    draft.maxAbsorbance = text(method.window.maxAbsorbance);
+    draft.reserveAbsorbance = text(method.window.reserveAbsorbance);
+    const assay::Acceptance &acceptance = method.acceptance;
+    draft.maxBlankSignal = text(acceptance.maxBlankSignal);
+    draft.standardRecovery_percent = texts(acceptance.standardRecovery_percent);
+    draft.spikeRecovery_percent = texts(acceptance.spikeRecovery_percent);
+    if (acceptance.repeatability) {
+        draft.repeatabilityConstant_g_per_L = text(acceptance.repeatability->constant_g_per_L);
+        draft.repeatabilityProportional = text(acceptance.repeatability->proportional);
+    }
+    if (method.standard) {
+        draft.standard_g_per_L = text(method.standard->concentration_g_per_L);
+        if (method.standard->lossPerHour)
+            // To fifteen figures, so that 0.07 becomes 7 and back again.
+            draft.standardLoss_percent_per_h = QString::number(*method.standard->lossPerHour * 100, 'g', 15);
+    }
+    if (method.extrapolate) {
+        draft.extrapolatedReading = method.extrapolate->reading;
+        draft.lastReadings = QString::number(method.extrapolate->lastReadings);
+    }
+}
+
+CellRow newRow(int number, std::vector<QString> cells)
+{
+    return {u"\u0001start%1"_s.arg(number), std::move(cells)};
+}
+
+} // namespace
+
+MethodDraft draftOf(const assay::Method &method)
+{
+    MethodDraft draft;
+    draft.id = method.id;
+    draft.version = method.version;
+    draft.name = method.name;
+    draft.source = method.source;
+    draft.principle = method.principle;
+    draft.chromophore = method.chromophore;
+    draft.wavelength_nm = QString::number(method.wavelength_nm);
+    draft.pathLength_mm = text(method.pathLength_mm);
+    draft.direction = method.direction == assay::Direction::Rising ? u"rising"_s : u"falling"_s;
+    draft.volumeCorrection =
+        method.volumeCorrection == assay::VolumeCorrection::None ? u"none"_s : u"toFinalVolume"_s;
+    fillTables(method, draft);
+    fillLimits(method, draft);
+    draft.reactions = lines(method.reactions);
+    draft.interferences = lines(method.interferences);
+    draft.cautions = lines(method.cautions);
+    for (const assay::Preparation &preparation : method.samplePreparation)
+        draft.preparation[static_cast<std::size_t>(preparation.matrix)] = preparation.text;
+    return draft;
+}
+
+MethodDraft newMethodDraft()
+{
+    MethodDraft draft;
+    draft.chromophore = u"NADH"_s;
+    draft.wavelength_nm = u"340"_s;
+    draft.pathLength_mm = u"10"_s;
+    draft.direction = u"rising"_s;
+    draft.volumeCorrection = u"none"_s;
+    assay::Method coenzyme;
+    coenzyme.chromophore = draft.chromophore;
+    draft.absorptivities = {newRow(1, {u"340"_s, text(assay::absorptivity(coenzyme, 340))})};
+    draft.components = {newRow(1, {Words::tr("Water"), {}, part::diluent, {}, {}, {}}),
+                        newRow(2, {Words::tr("Sample"), {}, part::sample, {}, {}, {}}),
+                        newRow(3, {Words::tr("Starter"), {}, part::starter, {}, {}, {}})};
+    draft.measurands = {newRow(1, {{}, {}, u"1"_s, {}, {}, measurand::difference, u"A1"_s, {}, u"A2"_s})};
+    return draft;
+}
+
+QString idFrom(const QString &name)
+{
+    QString id;
+    for (const QChar character : name.normalized(QString::NormalizationForm_KD).toLower()) {
+        if (character.isLetterOrNumber())
+            id += character;
+        else if (!character.isMark() && !id.isEmpty() && !id.endsWith(u'-'))
+            id += u'-';
+    }
+    while (id.endsWith(u'-'))
+        id.chop(1);
+    return id.left(60);
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/draftfields.h"
+#include "ui/books/methodsections.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QCoreApplication>
+#include <QFormLayout>
+#include <QGroupBox>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::TextSection)
+};
+
+QWidget *buildPreparation(DraftFields &fields, QWidget *parent)
+{
+    QGroupBox *group = newGroup(Words::tr("Preparation of the sample, by what it is like"), {}, parent);
+    auto *host = new QWidget(group);
+    QFormLayout *form = newForm(host);
+    form->setContentsMargins({});
+    group->layout()->addWidget(host);
+    // In the order of assay::Matrix.
+    const QString matrices[] = {Words::tr("Clear and colourless"),
+                                Words::tr("Coloured"),
+                                Words::tr("Turbid"),
+                                Words::tr("Carbonated"),
+                                Words::tr("Fatty"),
+                                Words::tr("Rich in protein"),
+                                Words::tr("Solid")};
+    for (std::size_t i = 0; i < std::size(matrices); ++i)
+        fields.addProse(form, matrices[i], 2, u"preparation%1"_s.arg(i),
+                        [i](MethodDraft &d) -> QString & { return d.preparation[i]; });
+    return group;
+}
+
+} // namespace
+
+QWidget *buildTextSection(const SectionParts &parts, QWidget *parent)
+{
+    auto *page = new QWidget(parent);
+    auto *layout = new QVBoxLayout(page);
+    setGaps(parts.theme, layout);
+    auto *host = new QWidget(page);
+    QFormLayout *form = newForm(host);
+    form->setContentsMargins({});
+    DraftFields &fields = parts.fields;
+    fields.addProse(form, Words::tr("Cautions, one a line"), 5, u"cautions"_s,
+                    [](MethodDraft &d) -> QString & { return d.cautions.text; });
+    fields.addProse(form, Words::tr("Principle"), 4, u"principle"_s,
+                    [](MethodDraft &d) -> QString & { return d.principle; });
+    fields.addProse(form, Words::tr("Reactions, one a line"), 3, u"reactions"_s,
+                    [](MethodDraft &d) -> QString & { return d.reactions.text; });
+    fields.addProse(form, Words::tr("What interferes, one a line"), 3, u"interferences"_s,
+                    [](MethodDraft &d) -> QString & { return d.interferences.text; });
+    layout->addWidget(host);
+    layout->addWidget(buildPreparation(fields, page));
+    layout->addStretch();
+    return page;
+}
+
+} // namespace plateau::ui
