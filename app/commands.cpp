@@ -3,12 +3,11 @@
 #include "app/commands.h"
 
 #include "app/console.h"
+#include "app/evaluatecommand.h"
 #include "app/importcommand.h"
 #include "app/outcome.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
-#include "core/evaluation/evaluation.h"
-#include "core/exchange/writers.h"
 #include "core/notebook/notebook.h"
 
 #include <QCoreApplication>
@@ -27,20 +26,6 @@ namespace {
 struct Text {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
-
-int evaluateRun(const QStringList &arguments)
-{
-    if (arguments.size() != 1)
-        return wrongUse(Text::tr("evaluate takes one run file: plateau evaluate RUN.json"));
-    const auto document = readRunFile(arguments.front());
-    if (!document)
-        return Unusable;
-    const evaluation::Evaluation evaluation = evaluation::evaluate(document->method, document->run);
-    const int status = written(writeOut(exchange::writeEvaluation(evaluation)));
-    if (status != Sound)
-        return status;
-    return evaluation.acceptable ? Sound : NeedsAttention;
-}
 
 int verifyNotebook(const QStringList &arguments)
 {
@@ -85,9 +70,11 @@ int buildSample(const QStringList &arguments)
 struct Command {
     QLatin1StringView word;
     int (*run)(const QStringList &);
+    /// Gets its arguments as given; the others take none but names.
+    bool takesOptions = false;
 };
 constexpr std::array commands{
-    Command{"evaluate"_L1, evaluateRun},
+    Command{"evaluate"_L1, evaluateRun, true},
     Command{"import"_L1, importFiles},
     Command{"sample"_L1, buildSample},
     Command{"verify"_L1, verifyNotebook},
@@ -104,6 +91,8 @@ int runCommand(const QString &command, const QStringList &arguments)
 {
     const auto found =
         std::ranges::find_if(commands, [&](const Command &known) { return known.word == command; });
+    if (found->takesOptions)
+        return found->run(arguments);
     const auto option =
         std::ranges::find_if(arguments, [](const QString &a) { return a.startsWith(u'-') && a != "--"_L1; });
     const auto end = std::ranges::find(arguments, u"--"_s);
@@ -120,6 +109,8 @@ QString usage()
         "Usage:\n"
         "  plateau [--notebook FILE | --demo]      open the window\n"
         "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"
+        "      [--with OTHER.json] ...             and what its method derives from other runs of its "
+        "samples\n"
         "  plateau import NOTEBOOK FILE ...        runs to the bench of a notebook (made if new), methods to "
         "its methods\n"
         "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated "

@@ -274,7 +274,7 @@ TEST(SampleData, TraceIsReportedAsBelowTheLimitOfQuantification)
     const QJsonObject check = failedCheck(evaluationOf("trace.json"), u"signal-low"_s);
     EXPECT_TRUE(check["advice"_L1].isNull());
     // 0.1 x 3.32 x 64.06 / (6300 x 0.5) = 0.00675 g/L
-    EXPECT_TRUE(check["message"_L1].toString().contains(u"below the limit of quantification, 0.0068 g/L"_s))
+    EXPECT_TRUE(check["message"_L1].toString().contains(u"below the limit of quantification, 0.0068\u00a0g/L"_s))
         << check["message"_L1].toString().toStdString();
 }
 

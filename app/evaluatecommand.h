@@ -1,0 +1,13 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QStringList>
+
+namespace plateau::app {
+
+/// evaluate RUN.json [--with OTHER.json]...: the run's evaluation on standard output. arguments: as given,
+/// with options, in any order. Returns an ExitStatus.
+int evaluateRun(const QStringList &arguments);
+
+} // namespace plateau::app
