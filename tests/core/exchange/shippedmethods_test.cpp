@@ -249,7 +249,7 @@ TEST_P(ShippedMethod, WarnsOfWhatCanHurt)
         {u"hydroxide"_s, u"hydroxide solutions burn"_s},
         {u"with the stopper on"_s, u"builds up pressure"_s},
         {u"closed 100 mL flask"_s, u"builds up pressure"_s},
-        {u"extract closed"_s, u"builds up pressure"_s},
+        {u"extract closed with"_s, u"builds up pressure"_s},
     };
     for (const auto &[reagent, caution] : named) {
         if (preparationHolds(m_method, reagent)) {
