@@ -219,6 +219,21 @@ class Contract(unittest.TestCase):
                                ("/checks/0/advice", {"kind": "dilute"}), ("/blanks/0/mean", GONE)]:
             self.assertNotEqual(faults("evaluation", changed(evaluation, pointer, value)), [], pointer)
 
+    def test_a_derived_result_says_what_it_comes_from(self):
+        double = [{"id": "double", "name": "Double", "terms": [{"measurand": "sulphite", "factor": 2}]}]
+        run = changed(RUN, "/method", changed(METHOD, "/derived", double))
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder) / "run.json"
+            path.write_text(json.dumps(run), "utf-8")
+            evaluation = json.loads(tool("evaluate", path).stdout)
+        self.assertEqual(faults("evaluation", evaluation), [])
+        derived = [i for i, result in enumerate(evaluation["results"]) if "terms" in result]
+        self.assertNotEqual(derived, [])
+        self.assertEqual({evaluation["results"][i]["measurand"] for i in derived}, {"double"})
+        terms = f"/results/{derived[0]}/terms"
+        for pointer, value in [(terms, []), (f"{terms}/0/factor", GONE), (f"{terms}/0/unit", "g/L")]:
+            self.assertNotEqual(faults("evaluation", changed(evaluation, pointer, value)), [], pointer)
+
 
 if __name__ == "__main__":
     unittest.main(argv=sys.argv[:1])
