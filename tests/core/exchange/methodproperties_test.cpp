@@ -148,6 +148,36 @@ TEST(MethodProperties, TheReaderFindsNoMoreAndNoLessThanTheRulesOfSoundness)
     });
 }
 
+// Bytes changed, taken away or doubled by a bad disk or a slip in an editor.
+TEST(MethodProperties, ADamagedFileIsRefusedWithAReasonOrReadAsASoundMethod)
+{
+    int refused = 0;
+    forSeeds(cases, [&](Random &random) {
+        const QByteArray whole = writeMethod(soundMethod(random));
+        for (int i = 0; i < 10; ++i) {
+            QByteArray text = whole;
+            const int at = random.whole(0, static_cast<int>(text.size()) - 1);
+            const int kind = random.whole(0, 3);
+            if (kind == 0)
+                text[at] = static_cast<char>(random.whole(0, 255));
+            else if (kind == 1)
+                text.remove(at, random.whole(1, 40));
+            else if (kind == 2)
+                text.insert(at, text.mid(at, random.whole(1, 40)));
+            else
+                text.truncate(at);
+            const auto read = readMethod(text);
+            ASSERT_EQ(read.value.has_value(), !assay::hasErrors(read.problems)) << text.toStdString();
+            if (read.value) {
+                EXPECT_FALSE(assay::hasErrors(assay::problemsOf(*read.value))) << text.toStdString();
+            } else {
+                ++refused;
+            }
+        }
+    });
+    EXPECT_GT(refused, 1500);
+}
+
 TEST(MethodProperties, ScalingAllVolumesLeavesTheFactors)
 {
     forSeeds(cases, [](Random &random) {
