@@ -54,4 +54,14 @@ void CellDelegate::setModelData(QWidget *editor, QAbstractItemModel *model, cons
         model->setData(index, box->currentData(), Qt::EditRole);
 }
 
+void CellDelegate::initStyleOption(QStyleOptionViewItem *option, const QModelIndex &index) const
+{
+    NumberDelegate::initStyleOption(option, index);
+    if (!m_cells->isOpenRow(index.row()) || index.column() != 0)
+        return;
+    option->text = tr("new row");
+    option->features |= QStyleOptionViewItem::HasDisplay;
+    option->font.setItalic(true);
+}
+
 } // namespace plateau::ui

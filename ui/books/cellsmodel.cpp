@@ -152,8 +152,8 @@ QVariant CellsModel::data(const QModelIndex &index, int role) const
         (own.kind == CellColumn::Kind::Number || own.kind == CellColumn::Kind::Fact))
         return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     if (isOpenRow(index.row())) {
-        if (role == Qt::DisplayRole && index.column() == 0)
-            return u"…"_s;
+        if (role == Qt::DisplayRole || role == Qt::EditRole)
+            return QString();
         return role == Qt::AccessibleTextRole ? QVariant(tr("new row")) : QVariant();
     }
     const QString &value =

@@ -145,13 +145,25 @@ bool CellsTable::pressLetter(QKeyEvent *event) const
 void CellsTable::keyPressEvent(QKeyEvent *event)
 {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        goOn();
+        if (state() != EditingState) // else the editor has taken it and goes on by itself
+            goOn();
     } else if (event->key() == Qt::Key_Delete && event->modifiers() == Qt::NoModifier) {
         if (currentIndex().isValid() && !m_cells->isOpenRow(currentIndex().row()))
             m_cells->setData(currentIndex(), QString(), Qt::EditRole);
     } else if (!pressLetter(event)) {
         Table::keyPressEvent(event);
     }
+}
+
+void CellsTable::focusInEvent(QFocusEvent *event)
+{
+    const bool fresh = !currentIndex().isValid();
+    Table::focusInEvent(event);
+    if (!fresh || model()->rowCount() == 0)
+        return;
+    goTo(0, 0);
+    if (!canFill(currentIndex()))
+        goOn();
 }
 
 void CellsTable::dropCurrentAt(const QPoint &place)

@@ -29,30 +29,20 @@ ExampleSection::ExampleSection(const Theme &theme, QWidget *parent)
                                  {tr("Blank"), CellColumn::Kind::Number},
                                  {tr("Sample"), CellColumn::Kind::Number}},
                                 false, this))
-    , m_volume(new NumberField(theme, tr("mL; empty: the usual one"), this))
-    , m_take(new NumberField(theme, tr("mL; empty: undiluted"), this))
-    , m_makeUp(new NumberField(theme, tr("mL"), this))
-    , m_uncertainty(new QCheckBox(tr("With its uncertainty, from the usual standard uncertainties"), this))
-    , m_results(new SentenceList(theme, tr("What comes out"), u"exampleResults"_s, this))
-    , m_working(new QTextBrowser(this))
 {
-    m_uncertainty->setObjectName(u"exampleUncertainty"_s);
-    m_uncertainty->setMinimumHeight(theme.target());
+    auto *layout = new QVBoxLayout(this);
+    setGaps(theme, layout);
+    layout->addWidget(buildInputs());
+    m_results = new SentenceList(theme, tr("What comes out"), u"exampleResults"_s, this);
+    m_results->setFixedHeight(theme.target() * 4);
+    m_working = new QTextBrowser(this);
     m_working->setObjectName(u"exampleWorking"_s);
     m_working->setAccessibleName(tr("The calculation written out"));
     m_working->setTabChangesFocus(true);
     m_working->setMinimumHeight(theme.target() * 8);
-    m_results->setFixedHeight(theme.target() * 4);
-    auto *layout = new QVBoxLayout(this);
-    setGaps(theme, layout);
-    layout->addWidget(buildInputs());
     layout->addWidget(m_results);
     layout->addWidget(m_working, 1);
 
-    QWidget *order[] = {m_table,       m_volume->entry(), m_take->entry(), m_makeUp->entry(),
-                        m_uncertainty, m_results,         m_working};
-    for (std::size_t i = 1; i < std::size(order); ++i)
-        setTabOrder(order[i - 1], order[i]);
     connect(m_readings, &CellsModel::edited, this, &ExampleSection::work);
     for (const NumberField *field : {m_volume, m_take, m_makeUp})
         connect(field->entry(), &NumberEntry::judged, this, &ExampleSection::work);
@@ -70,6 +60,12 @@ QWidget *ExampleSection::buildInputs()
     m_table->setRowsShown(3);
     group->layout()->addWidget(m_table);
     auto *host = new QWidget(group);
+    m_volume = new NumberField(m_theme, tr("mL; empty: the usual one"), host);
+    m_take = new NumberField(m_theme, tr("mL; empty: undiluted"), host);
+    m_makeUp = new NumberField(m_theme, tr("mL"), host);
+    m_uncertainty = new QCheckBox(tr("With its uncertainty, from the usual standard uncertainties"), group);
+    m_uncertainty->setObjectName(u"exampleUncertainty"_s);
+    m_uncertainty->setMinimumHeight(m_theme.target());
     QFormLayout *form = newForm(host);
     form->setContentsMargins({});
     addFormRow(form, tr("Sample in the tube"), m_volume, u"exampleVolume"_s);

@@ -36,12 +36,12 @@ private:
     const Theme &m_theme;
     CellsModel *m_readings;
     CellsTable *m_table = nullptr;
-    NumberField *m_volume;
-    NumberField *m_take;
-    NumberField *m_makeUp;
-    QCheckBox *m_uncertainty;
-    SentenceList *m_results;
-    QTextBrowser *m_working;
+    NumberField *m_volume = nullptr;
+    NumberField *m_take = nullptr;
+    NumberField *m_makeUp = nullptr;
+    QCheckBox *m_uncertainty = nullptr;
+    SentenceList *m_results = nullptr;
+    QTextBrowser *m_working = nullptr;
     MethodOutcome m_method;
 };
 
