@@ -4,19 +4,10 @@
 
 #include "core/evaluation/evaluation.h"
 #include "core/evaluation/layout.h"
-#include "core/evaluation/uncertainty.h"
 
 #include <span>
 
 namespace plateau::evaluation {
-
-/// The value of one tube and one measurand.
-const TubeValue &valueAt(const Evaluation &evaluation, const Layout &layout, int tube, size_t measurand);
-/// "g/L" of a liquid, "g/100 g" of a solid.
-QString unitOf(const run::Sample &sample);
-/// The tubes that a sample's result rests on, with their values; empty while there are none.
-Contribution contributionOf(const Layout &layout, const Evaluation &evaluation, size_t measurand,
-                            const run::Sample &sample);
 
 /// Adds a result for every sample and derived quantity of the method whose terms are all at hand, after those
 /// of the sample's measurands. evaluation: complete but for these.
