@@ -10,6 +10,23 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
+namespace {
+
+/// Name of the drawing; a heading has none.
+QString drawingOf(Destination::Kind kind)
+{
+    switch (kind) {
+    case Destination::Kind::Rack:
+        return u"rack"_s;
+    case Destination::Kind::Methods:
+        return u"methods"_s;
+    default:
+        return u"notebook"_s;
+    }
+}
+
+} // namespace
+
 DestinationsModel::DestinationsModel(const Theme &theme, const BenchSession &session, QObject *parent)
     : RowsModel(parent)
     , m_theme(theme)
@@ -27,6 +44,7 @@ void DestinationsModel::refresh()
         fresh.push_back({Kind::Rack, tr("Rack %1").arg(rack.letter), rack.stored.run.title, rack.id});
     fresh.push_back({Kind::Heading, tr("Books"), {}, {}});
     fresh.push_back({Kind::Notebook, tr("Notebook"), {}, {}});
+    fresh.push_back({Kind::Methods, tr("Methods"), {}, {}});
     setRows(std::move(fresh));
 }
 
@@ -49,6 +67,11 @@ QModelIndex DestinationsModel::notebookIndex() const
     return firstOf(Destination::Kind::Notebook, {});
 }
 
+QModelIndex DestinationsModel::methodsIndex() const
+{
+    return firstOf(Destination::Kind::Methods, {});
+}
+
 QVariant DestinationsModel::data(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
@@ -67,7 +90,7 @@ QVariant DestinationsModel::data(const QModelIndex &index, int role) const
     case Qt::DecorationRole:
         if (heading)
             return {};
-        return m_theme.drawing(destination.kind == Destination::Kind::Rack ? u"rack"_s : u"notebook"_s);
+        return m_theme.drawing(drawingOf(destination.kind));
     case Qt::ForegroundRole:
         return heading ? QVariant(m_theme.mutedText()) : QVariant();
     case Qt::FontRole:

@@ -14,7 +14,7 @@ class Theme;
 
 /// One line of the side list.
 struct Destination {
-    enum class Kind { Heading, Rack, Notebook } kind = Kind::Heading;
+    enum class Kind { Heading, Rack, Notebook, Methods } kind = Kind::Heading;
     QString title;
     /// Of a rack only.
     QString runTitle;
@@ -32,6 +32,7 @@ public:
     void refresh();
     QModelIndex rackIndex(notebook::RunId id) const;
     QModelIndex notebookIndex() const;
+    QModelIndex methodsIndex() const;
 
     QVariant data(const QModelIndex &index, int role) const override;
     Qt::ItemFlags flags(const QModelIndex &index) const override;

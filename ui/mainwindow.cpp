@@ -10,6 +10,8 @@
 #include "ui/bench/rackpage.h"
 #include "ui/bench/readpage.h"
 #include "ui/bench/runfilepage.h"
+#include "ui/books/methodbook.h"
+#include "ui/books/methodspage.h"
 #include "ui/books/notebookpage.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
@@ -51,6 +53,8 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_runFile(new RunFilePage(*m_theme, *m_session, methods.lookup(), this))
     , m_rack(new RackPage(*m_theme, *m_session, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
+    , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
+    , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
 {
     setPalette(m_theme->adjustments());
     build();
@@ -74,7 +78,7 @@ void MainWindow::build()
     m_emptyBench->setFont(m_theme->large());
     m_emptyBench->setMargin(m_theme->wideGap());
     for (QWidget *page :
-         std::initializer_list<QWidget *>{m_emptyBench, m_newRun, m_runFile, m_rack, m_notebook})
+         std::initializer_list<QWidget *>{m_emptyBench, m_newRun, m_runFile, m_rack, m_notebook, m_methods})
         m_pages->addWidget(page);
 
     auto *right = new QVBoxLayout;
@@ -104,6 +108,7 @@ void MainWindow::connectPages()
     connect(m_strip, &NextStrip::wanted, this, &MainWindow::goToNext);
     connect(m_side, &SideBar::rackWanted, this, &MainWindow::goToRack);
     connect(m_side, &SideBar::notebookWanted, this, &MainWindow::goToNotebook);
+    connect(m_side, &SideBar::methodsWanted, this, &MainWindow::goToMethods);
     connect(m_side, &SideBar::newRunWanted, this, &MainWindow::goToNewRun);
     connect(m_side, &SideBar::openFileWanted, this, &MainWindow::chooseFile);
     connect(m_newRun, &NewRunPage::opened, this, &MainWindow::goToRack);
@@ -117,6 +122,7 @@ void MainWindow::connectPages()
     connect(m_notebook, &NotebookPage::rackWanted, this, &MainWindow::goToRack);
     connect(m_notebook, &NotebookPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_notebook, &NotebookPage::pageChanged, this, &MainWindow::updateActions);
+    connect(m_methods, &MethodsPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
     connect(m_session, &BenchSession::notebookChanged, this, &MainWindow::updateActions);
 }
@@ -135,6 +141,7 @@ void MainWindow::connectActions()
     connect(m_actions.previousRack, &QAction::triggered, this,
             [this] { goToRack(m_side->rackBeside(m_rack->rackId(), -1)); });
     connect(m_actions.notebook, &QAction::triggered, this, &MainWindow::goToNotebook);
+    connect(m_actions.methods, &QAction::triggered, this, &MainWindow::goToMethods);
     connect(m_actions.about, &QAction::triggered, this,
             [this] { m_dialogs->tell(this, tr("About Plateau"), aboutText()); });
 }
@@ -161,6 +168,8 @@ void MainWindow::showPage(QWidget *page)
         m_side->markRack(m_rack->rackId());
     else if (page == m_notebook)
         m_side->markNotebook();
+    else if (page == m_methods)
+        m_side->markMethods();
     else
         m_side->markNothing();
     updateActions();
@@ -192,6 +201,12 @@ void MainWindow::goToNotebook()
 {
     showPage(m_notebook);
     m_notebook->showList();
+}
+
+void MainWindow::goToMethods()
+{
+    showPage(m_methods);
+    m_methods->open();
 }
 
 void MainWindow::goToRecord(notebook::RunId id)
@@ -260,6 +275,8 @@ void MainWindow::onRacksChanged()
         m_side->markRack(m_rack->rackId());
     else if (m_pages->currentWidget() == m_notebook)
         m_side->markNotebook();
+    else if (m_pages->currentWidget() == m_methods)
+        m_side->markMethods();
     updateActions();
 }
 

@@ -18,6 +18,8 @@ namespace plateau::ui {
 class BenchSession;
 class Clock;
 class Dialogs;
+class MethodBook;
+class MethodsPage;
 class NewRunPage;
 class NextStrip;
 class Notice;
@@ -58,6 +60,7 @@ private:
     void goToRack(notebook::RunId id);
     void goToNotebook();
     void goToRecord(notebook::RunId id);
+    void goToMethods();
     void goToNewRun();
     void chooseFile();
     void saveCopy();
@@ -80,6 +83,8 @@ private:
     RunFilePage *m_runFile;
     RackPage *m_rack;
     NotebookPage *m_notebook;
+    MethodBook *m_methodBook;
+    MethodsPage *m_methods;
 };
 
 } // namespace plateau::ui

@@ -82,6 +82,8 @@ void SideBar::choose(const QModelIndex &index)
         Q_EMIT rackWanted(destination.run);
     else if (destination.kind == Destination::Kind::Notebook)
         Q_EMIT notebookWanted();
+    else if (destination.kind == Destination::Kind::Methods)
+        Q_EMIT methodsWanted();
 }
 
 void SideBar::mark(const QModelIndex &index)
@@ -101,6 +103,11 @@ void SideBar::markRack(notebook::RunId id)
 void SideBar::markNotebook()
 {
     mark(m_model->notebookIndex());
+}
+
+void SideBar::markMethods()
+{
+    mark(m_model->methodsIndex());
 }
 
 void SideBar::markNothing()

@@ -27,6 +27,7 @@ public:
     /// Marks where the window is, without going there again.
     void markRack(notebook::RunId id);
     void markNotebook();
+    void markMethods();
     void markNothing();
     /// Asks for the name; the focus goes back where it was once one is given.
     void askPerson();
@@ -35,6 +36,7 @@ public:
 Q_SIGNALS:
     void rackWanted(plateau::notebook::RunId id);
     void notebookWanted();
+    void methodsWanted();
     void newRunWanted();
     void openFileWanted();
 

@@ -54,6 +54,8 @@ WindowActions::WindowActions(QMainWindow &window)
     view->addSeparator();
     notebook = add(view, Words::tr("&Notebook"), u"actionNotebook"_s, QKeySequence(u"Ctrl+B"_s));
 
+    methods = add(view, Words::tr("&Methods"), u"actionMethods"_s, QKeySequence(u"Ctrl+M"_s));
+
     QMenu *help = window.menuBar()->addMenu(Words::tr("&Help"));
     about = add(help, Words::tr("&About Plateau"), u"actionAbout"_s);
     about->setMenuRole(QAction::AboutRole);

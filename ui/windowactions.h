@@ -21,6 +21,7 @@ struct WindowActions {
     QAction *nextRack;
     QAction *previousRack;
     QAction *notebook;
+    QAction *methods;
     QAction *about;
 };
 

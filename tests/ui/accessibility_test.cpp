@@ -159,6 +159,18 @@ const std::vector<Page> pages{
          runs->setCurrentIndex(runs->model()->index(0, 0));
          QTest::keyClick(runs, Qt::Key_Return);
      }},
+    {"Methods", [](ui::MainWindow &window) { trigger(window, u"actionMethods"_s); }},
+    {"Method",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionMethods"_s);
+         QTest::keyClick(window.findChild<QAbstractItemView *>(u"methods"_s), Qt::Key_Return);
+     }},
+    {"MethodVersions",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionMethods"_s);
+         QTest::keyClick(window.findChild<QAbstractItemView *>(u"methods"_s), Qt::Key_Return);
+         QTest::keyClick(&window, Qt::Key_S, Qt::AltModifier);
+     }},
     {"RunFile", [](ui::MainWindow &window) { window.openRunFile(u"/nowhere/run.json"_s); }},
 };
 

@@ -21,6 +21,8 @@
 #include <QTabWidget>
 #include <QTextBrowser>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::test {
@@ -94,7 +96,9 @@ TEST_F(MethodModels, MethodThatOnlyCameWithARunIsOnRecord)
 {
     assay::Method other = method();
     other.id = u"other"_s;
-    book->addRun(exampleRun(), other, u"R. Okafor"_s);
+    run::Run run = exampleRun();
+    run.method = other.id;
+    book->addRun(run, other, u"R. Okafor"_s);
     ui::MethodsModel model(theme);
     model.setCatalogue(catalogue(), u"other"_s);
     ASSERT_EQ(model.rowCount(), 1);
@@ -199,6 +203,16 @@ protected:
         type(u"R. Okafor"_s);
         press(Qt::Key_Return);
     }
+    /// A button that is pressed by its letter stays down for a moment before it acts.
+    void pressLetter(Qt::Key key)
+    {
+        press(key, Qt::AltModifier);
+        EXPECT_TRUE(QTest::qWaitFor([this] {
+            const auto buttons = window->findChildren<QPushButton *>();
+            return std::none_of(buttons.begin(), buttons.end(),
+                                [](auto *button) { return button->isDown(); });
+        }));
+    }
     QString importOf(const assay::Method &method)
     {
         return writeFile(u"other.json"_s, exchange::writeMethod(method));
@@ -206,8 +220,7 @@ protected:
     void importByKeys(const QString &path)
     {
         dialogs.nextFile = path;
-        press(Qt::Key_I, Qt::AltModifier);
-        QApplication::processEvents();
+        pressLetter(Qt::Key_I);
     }
     QAbstractItemModel &model(const QString &name) const { return *find<QAbstractItemView>(name)->model(); }
 };
@@ -239,7 +252,7 @@ TEST_F(MethodsWindow, MethodIsRetiredAndReinstatedWithAReason)
     nameBench();
     press(Qt::Key_M, Qt::ControlModifier);
     press(Qt::Key_Return);
-    press(Qt::Key_I, Qt::AltModifier); // no reason yet
+    pressLetter(Qt::Key_I); // no reason yet
     EXPECT_TRUE(noticeText().contains(u"needs a reason"_s)) << noticeText().toStdString();
     EXPECT_TRUE(book->methods().empty());
     ASSERT_EQ(focusName(), u"methodReason"_s);
@@ -256,7 +269,7 @@ TEST_F(MethodsWindow, MethodIsRetiredAndReinstatedWithAReason)
     type(u"a new kit"_s);
     press(Qt::Key_Return);
     EXPECT_FALSE(book->methods()[0].retired);
-    press(Qt::Key_Y, Qt::AltModifier);
+    pressLetter(Qt::Key_Y);
     const QAbstractItemModel &acts = model(u"methodActs"_s);
     ASSERT_EQ(acts.rowCount(), 3);
     EXPECT_TRUE(shown(acts, 0, 0).endsWith(u"reinstated by R. Okafor: a new kit"_s));
@@ -315,22 +328,74 @@ TEST_F(MethodsWindow, ExportedFileReadsBackTheSame)
     open();
     press(Qt::Key_Return);
     dialogs.nextFile = folder.filePath(u"out.json"_s);
-    press(Qt::Key_X, Qt::AltModifier);
+    pressLetter(Qt::Key_X);
     QFile file(dialogs.nextFile);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_EQ(exchange::readMethod(file.readAll()).value, method());
     dialogs.nextFile = folder.filePath(u"nowhere/out.json"_s);
-    press(Qt::Key_X, Qt::AltModifier);
+    pressLetter(Qt::Key_X);
     EXPECT_TRUE(noticeText().contains(u"could not be written"_s)) << noticeText().toStdString();
     dialogs.nextFile.clear(); // thought better of it
-    press(Qt::Key_X, Qt::AltModifier);
+    pressLetter(Qt::Key_X);
     EXPECT_TRUE(noticeText().contains(u"could not be written"_s));
+}
+
+TEST_F(MethodsWindow, ChangedMethodIsSavedAsTheNextVersion)
+{
+    open();
+    nameBench();
+    press(Qt::Key_M, Qt::ControlModifier);
+    press(Qt::Key_Return);
+    pressLetter(Qt::Key_C);
+    QLineEdit *name = find<QLineEdit>(u"methodName"_s);
+    ASSERT_NE(name, nullptr);
+    name->setFocus();
+    name->selectAll();
+    type(u"Example acid, our volumes"_s);
+    pressLetter(Qt::Key_S);
+    ASSERT_EQ(book->methods().size(), 1U) << noticeText().toStdString();
+    EXPECT_EQ(book->methods()[0].method.version, 2);
+    EXPECT_EQ(book->methods()[0].method.name, u"Example acid, our volumes"_s);
+    EXPECT_EQ(book->methods()[0].acts[0].person, u"R. Okafor"_s);
+    EXPECT_EQ(labelText(u"methodTitle"_s), u"Example acid, our volumes"_s);
+    EXPECT_TRUE(noticeText().contains(u"Example acid, our volumes, version 2, is saved."_s))
+        << noticeText().toStdString();
+    press(Qt::Key_Escape);
+    ASSERT_EQ(model(u"methods"_s).rowCount(), 2);
+    EXPECT_EQ(shown(model(u"methods"_s), 1, ui::MethodsModel::Standing), u"earlier version"_s);
+}
+
+TEST_F(MethodsWindow, UnchangedMethodIsNotSavedAgain)
+{
+    open();
+    nameBench();
+    press(Qt::Key_M, Qt::ControlModifier);
+    press(Qt::Key_Return);
+    pressLetter(Qt::Key_C);
+    pressLetter(Qt::Key_S);
+    EXPECT_TRUE(noticeText().contains(u"Nothing was stored"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(book->methods().empty());
+}
+
+TEST_F(MethodsWindow, WhatIsTypedStaysWhileTheWindowIsElsewhere)
+{
+    open();
+    pressLetter(Qt::Key_W); // a new one
+    type(u"Own acid"_s);
+    EXPECT_EQ(find<QLineEdit>(u"methodName"_s)->text(), u"Own acid"_s);
+    press(Qt::Key_B, Qt::ControlModifier);
+    press(Qt::Key_M, Qt::ControlModifier);
+    EXPECT_EQ(find<QLineEdit>(u"methodName"_s)->text(), u"Own acid"_s);
+    dialogs.answer = false; // stay
+    EXPECT_FALSE(window->close());
+    ASSERT_EQ(dialogs.questions.size(), 1);
+    EXPECT_TRUE(dialogs.questions[0].contains(u"A method that is not saved yet"_s));
 }
 
 TEST_F(MethodsWindow, EmptySearchSaysWhatToDo)
 {
     open();
-    press(Qt::Key_D, Qt::AltModifier);
+    pressLetter(Qt::Key_D);
     ASSERT_EQ(focusName(), u"methodsFilter"_s);
     type(u"zzz"_s);
     EXPECT_TRUE(labelText(u"methodsEmpty"_s).contains(u"No method has all of these words"_s));

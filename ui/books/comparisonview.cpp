@@ -53,6 +53,7 @@ ComparisonView::ComparisonView(const Theme &theme, QWidget *parent)
 
 void ComparisonView::show(const std::vector<notebook::StoredMethod> &catalogue, const QString &contentHash)
 {
+    const bool another = contentHash != m_shown;
     m_catalogue = catalogue;
     m_shown = contentHash;
     const auto shown = std::ranges::find(catalogue, contentHash, &notebook::StoredMethod::contentHash);
@@ -60,7 +61,8 @@ void ComparisonView::show(const std::vector<notebook::StoredMethod> &catalogue, 
     m_versionsTable->fit();
     // The one before it, which it was most likely made from.
     const int row = m_versions->rowOf(contentHash);
-    m_versionsTable->selectRow(row + 1 < m_versions->rowCount() ? row + 1 : std::max(row - 1, 0));
+    if (another || !m_versionsTable->currentIndex().isValid())
+        m_versionsTable->selectRow(row + 1 < m_versions->rowCount() ? row + 1 : std::max(row - 1, 0));
     compare(m_versionsTable->currentIndex().row());
 }
 

@@ -130,10 +130,11 @@ void MethodsPage::connectEditor()
 {
     connect(m_editor, &MethodEditor::saved, this, &MethodsPage::save);
     connect(m_editor, &MethodEditor::closed, this, [this] {
-        if (m_view->shown().contentHash.isEmpty())
-            showList();
-        else
+        m_editor->startNew(); // what was left behind is gone
+        if (m_beforeEditor == m_view)
             showMethod(m_view->shown().contentHash);
+        else
+            showList();
     });
 }
 
@@ -217,6 +218,8 @@ void MethodsPage::showEditor()
     for (const notebook::StoredMethod &method : m_catalogue)
         others.push_back(method.method);
     m_editor->setOtherMethods(std::move(others));
+    if (m_pages->currentWidget() != m_editor)
+        m_beforeEditor = m_pages->currentWidget();
     m_pages->setCurrentWidget(m_editor);
     m_editor->takeFocus();
 }

@@ -76,6 +76,7 @@ private:
     Notice *m_notice = nullptr;
     MethodView *m_view;
     MethodEditor *m_editor;
+    QWidget *m_beforeEditor = nullptr;
     std::vector<notebook::StoredMethod> m_catalogue;
     bool m_stale = true;
 };
