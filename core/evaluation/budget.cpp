@@ -88,10 +88,10 @@ std::vector<double> valuesByTube(const RunShare &share)
 {
     const Contribution &first = share.contributions.front();
     std::vector<double> values;
-    for (size_t i = 0; i < first.tubes.size(); ++i) {
+    for (const int tube : first.tubes) {
         double sum = 0;
         const bool inAll = std::ranges::all_of(share.contributions, [&](const Contribution &part) {
-            const auto found = std::ranges::find(part.tubes, first.tubes[i]);
+            const auto found = std::ranges::find(part.tubes, tube);
             if (found == part.tubes.end())
                 return false;
             sum += part.factor * part.values[static_cast<size_t>(found - part.tubes.begin())];
