@@ -15,6 +15,7 @@
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
+#include <QScrollBar>
 
 #include <algorithm>
 
@@ -44,8 +45,8 @@ AppraisalPanel::AppraisalPanel(const Theme &theme, QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(m_tube);
-    m_ranges = addFacts(layout, tr("Window at each sample volume, undiluted (g/L)"), u"rangeFacts"_s);
-    m_factors = addFacts(layout, tr("Factor for a net signal of 1 (g/L)"), u"factorFacts"_s);
+    m_ranges = addFacts(layout, tr("What the window means, undiluted, in g/L"), u"rangeFacts"_s);
+    m_factors = addFacts(layout, tr("Factor: g/L for a net signal of 1"), u"factorFacts"_s);
     buildLimits(layout);
     buildBottles(layout);
     layout->addStretch();
@@ -70,17 +71,20 @@ AppraisalPanel::Facts AppraisalPanel::addFacts(QVBoxLayout *layout, const QStrin
 void AppraisalPanel::showFacts(const Facts &facts, FactsTable content) const
 {
     const auto rows = static_cast<int>(content.rows.size());
+    facts.table->setFlexibleColumn(static_cast<int>(content.titles.size()) - 1);
     facts.model->show(content.titles, std::move(content.rows));
     facts.table->fit();
     const QHeaderView *header = facts.table->verticalHeader();
+    const bool wide = facts.table->horizontalHeader()->length() > facts.table->viewport()->width();
+    const int bar = wide ? facts.table->horizontalScrollBar()->sizeHint().height() : 0;
     facts.table->setFixedHeight(facts.table->horizontalHeader()->sizeHint().height() +
                                 std::max(1, rows) * header->defaultSectionSize() +
-                                2 * facts.table->frameWidth() + m_theme.gap());
+                                2 * facts.table->frameWidth() + bar + m_theme.gap());
 }
 
 void AppraisalPanel::buildLimits(QVBoxLayout *layout)
 {
-    m_limits = addFacts(layout, tr("Least that can be detected and reported (g/L)"), u"limitFacts"_s);
+    m_limits = addFacts(layout, tr("Least that can be told, in g/L"), u"limitFacts"_s);
     m_smallest = new NumberEntry(m_theme, this);
     m_smallest->setObjectName(u"smallestAbsorbance"_s);
     m_smallest->setMinimumHeight(m_theme.target());

@@ -32,7 +32,8 @@ QWidget *CellDelegate::createEditor(QWidget *parent, const QStyleOptionViewItem 
     } else {
         editor = QStyledItemDelegate::createEditor(parent, option, index);
     }
-    editor->setAccessibleName(column.title);
+    editor->setAccessibleName(
+        m_cells->headerData(index.column(), Qt::Horizontal, Qt::AccessibleTextRole).toString());
     return editor;
 }
 

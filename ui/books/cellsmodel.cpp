@@ -148,14 +148,15 @@ QVariant CellsModel::data(const QModelIndex &index, int role) const
     if (!index.isValid())
         return {};
     const CellColumn &own = column(index.column());
-    if (role == Qt::TextAlignmentRole &&
-        (own.kind == CellColumn::Kind::Number || own.kind == CellColumn::Kind::Fact))
-        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     if (isOpenRow(index.row())) {
         if (role == Qt::DisplayRole || role == Qt::EditRole)
             return QString();
         return role == Qt::AccessibleTextRole ? QVariant(tr("new row")) : QVariant();
     }
+    const bool figures =
+        own.kind == CellColumn::Kind::Number || (own.kind == CellColumn::Kind::Fact && index.column() > 0);
+    if (role == Qt::TextAlignmentRole && figures)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     const QString &value =
         m_rows[static_cast<std::size_t>(index.row())].cells[static_cast<std::size_t>(index.column())];
     if (role == Qt::CheckStateRole && own.kind == CellColumn::Kind::Tick)
@@ -218,9 +219,14 @@ Qt::ItemFlags CellsModel::flags(const QModelIndex &index) const
 
 QVariant CellsModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount())
+    if (orientation != Qt::Horizontal || section < 0 || section >= columnCount())
         return {};
-    return column(section).title;
+    const CellColumn &own = column(section);
+    if (role == Qt::DisplayRole)
+        return own.title;
+    if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole)
+        return own.fullTitle.isEmpty() ? own.title : own.fullTitle;
+    return {};
 }
 
 } // namespace plateau::ui

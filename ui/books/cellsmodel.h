@@ -35,6 +35,8 @@ struct CellColumn {
     std::function<std::vector<CellChoice>(const CellRow &)> choices = {};
     /// Absent: the cell means something in every row.
     std::function<bool(const CellRow &)> applies = {};
+    /// The title in full, where it is cut short.
+    QString fullTitle = {};
 };
 
 /// A table of texts whose rows are added, removed and moved. A growing one ends in an open row: what is keyed

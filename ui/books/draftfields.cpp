@@ -111,6 +111,7 @@ QComboBox *DraftFields::addChoice(QFormLayout *form, const QString &label,
     box->setMinimumHeight(m_theme.target());
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->setMinimumContentsLength(16);
+    box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     addFormRow(form, label, box, objectName);
     m_bindings.push_back({[box](const QString &value) { box->setCurrentIndex(box->findData(value)); },
                           [box] { return box->currentData().toString(); }, std::move(member)});

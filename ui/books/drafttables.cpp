@@ -61,39 +61,41 @@ DraftTables::DraftTables(const Theme &theme, QObject *parent)
 
 CellsModel *DraftTables::newComponents()
 {
-    auto *model = new CellsModel(m_theme,
-                                 {{tr("Component"), Kind::Text},
-                                  {tr("Volume (mL)"), Kind::Number},
-                                  {tr("Part"), Kind::Choice,
-                                   always({{part::reagent, tr("Reagent")},
-                                           {part::sample, tr("Sample")},
-                                           {part::diluent, tr("Diluent")},
-                                           {part::starter, tr("Starter")}})},
-                                  {tr("From (mL)"), Kind::Number, {}, mayVary},
-                                  {tr("To (mL)"), Kind::Number, {}, mayVary},
-                                  {tr("Suspension"), Kind::Tick}},
-                                 true, this);
+    auto *model =
+        new CellsModel(m_theme,
+                       {{tr("Component"), Kind::Text},
+                        {tr("Volume (mL)"), Kind::Number},
+                        {tr("Part"), Kind::Choice,
+                         always({{part::reagent, tr("Reagent")},
+                                 {part::sample, tr("Sample")},
+                                 {part::diluent, tr("Diluent")},
+                                 {part::starter, tr("Starter")}})},
+                        {tr("From (mL)"), Kind::Number, {}, mayVary, tr("Smallest volume allowed (mL)")},
+                        {tr("To (mL)"), Kind::Number, {}, mayVary, tr("Largest volume allowed (mL)")},
+                        {tr("Suspension"), Kind::Tick}},
+                       true, this);
     model->setConsequence(keepPartsSingle);
     return model;
 }
 
 CellsModel *DraftTables::newSteps()
 {
-    auto *model = new CellsModel(m_theme,
-                                 {{tr("Step"), Kind::Choice,
-                                   always({{step::add, tr("Add")},
-                                           {step::mix, tr("Mix")},
-                                           {step::wait, tr("Wait")},
-                                           {step::read, tr("Read")}})},
-                                  {tr("Component"), Kind::Choice,
-                                   [this](const CellRow &) { return componentChoices(); }, onlyIn(step::add)},
-                                  {tr("From (min)"), Kind::Number, {}, onlyIn(step::wait)},
-                                  {tr("To (min)"), Kind::Number, {}, onlyIn(step::wait)},
-                                  {tr("From (°C)"), Kind::Number, {}, onlyIn(step::wait)},
-                                  {tr("To (°C)"), Kind::Number, {}, onlyIn(step::wait)},
-                                  {tr("Reading"), Kind::Text, {}, onlyIn(step::read)},
-                                  {tr("Tube (mL)"), Kind::Fact}},
-                                 false, this);
+    auto *model =
+        new CellsModel(m_theme,
+                       {{tr("Step"), Kind::Choice,
+                         always({{step::add, tr("Add")},
+                                 {step::mix, tr("Mix")},
+                                 {step::wait, tr("Wait")},
+                                 {step::read, tr("Read")}})},
+                        {tr("Component"), Kind::Choice,
+                         [this](const CellRow &) { return componentChoices(); }, onlyIn(step::add)},
+                        {tr("min, from"), Kind::Number, {}, onlyIn(step::wait), tr("Shortest wait (min)")},
+                        {tr("to"), Kind::Number, {}, onlyIn(step::wait), tr("Longest wait (min)")},
+                        {tr("°C, from"), Kind::Number, {}, onlyIn(step::wait), tr("Lowest temperature (°C)")},
+                        {tr("to"), Kind::Number, {}, onlyIn(step::wait), tr("Highest temperature (°C)")},
+                        {tr("Reading"), Kind::Text, {}, onlyIn(step::read)},
+                        {tr("Tube, mL"), Kind::Fact, {}, {}, tr("In the tube afterwards (mL)")}},
+                       false, this);
     model->setTemplate([model] {
         CellRow row = model->blankRow();
         row.cells[step::Kind] = step::mix;
@@ -111,10 +113,10 @@ CellsModel *DraftTables::newMeasurands()
     auto *model = new CellsModel(
         m_theme,
         {{tr("Measurand"), Kind::Text},
-         {tr("Molar mass (g/mol)"), Kind::Number},
-         {tr("Chromophore per molecule"), Kind::Number},
-         {tr("Usually from (g/L)"), Kind::Number},
-         {tr("to (g/L)"), Kind::Number},
+         {tr("M (g/mol)"), Kind::Number, {}, {}, tr("Molar mass (g/mol)")},
+         {tr("n"), Kind::Number, {}, {}, tr("Chromophore molecules for each molecule")},
+         {tr("From (g/L)"), Kind::Number, {}, {}, tr("Samples usually hold from (g/L)")},
+         {tr("To (g/L)"), Kind::Number, {}, {}, tr("Samples usually hold up to (g/L)")},
          {tr("Signal"), Kind::Choice,
           always({{measurand::difference, tr("Difference")}, {measurand::coupled, tr("Coupled indicator")}})},
          {tr("From reading"), Kind::Choice, readings},

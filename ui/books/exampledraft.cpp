@@ -132,8 +132,13 @@ ExampleOutcome workExample(const ExampleDraft &example, const MethodOutcome &out
         if (!result.value)
             continue;
         shown.sentences.push_back({State::Good, resultText(outcome.method, result)});
-        const auto sections =
+        std::vector<evaluation::WorkingSection> sections =
             evaluation::working(outcome.method, run, found, result.sample, result.measurand);
+        if (found.results.size() > 1) {
+            for (evaluation::WorkingSection &section : sections)
+                section.title =
+                    u"%1: %2"_s.arg(quantityName(outcome.method, result.measurand), section.title);
+        }
         shown.working.insert(shown.working.end(), sections.begin(), sections.end());
     }
     if (shown.sentences.empty())

@@ -26,7 +26,13 @@ struct Words {
 
 QWidget *buildMeasurands(const SectionParts &parts, QWidget *parent)
 {
-    auto *group = newGroup(Words::tr("Measurands"), CellsTable::keysHint(), parent);
+    auto *group = newGroup(
+        Words::tr("Measurands"),
+        Words::tr(
+            "M: molar mass. n: molecules of the chromophore formed or used for each molecule. From, to: "
+            "what samples usually hold. ") +
+            CellsTable::keysHint(),
+        parent);
     auto *table = new CellsTable(parts.theme, parts.tables.measurands(), Words::tr("Measurands"),
                                  u"measurands"_s, group);
     for (int column = measurand::Signal; column < measurand::Count; ++column)

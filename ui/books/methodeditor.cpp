@@ -132,6 +132,7 @@ void MethodEditor::showProblems()
     for (assay::Problem &problem : inWords)
         problem.pointer = methodPlaceWords(problem.pointer, m_draft);
     m_problems->setProblems(inWords);
+    m_problems->setVisible(!inWords.empty());
 }
 
 void MethodEditor::showSection(MethodSection section)

@@ -111,10 +111,9 @@ QWidget *MethodEditor::buildSections()
     addSection(tr("Limits"), buildLimitsSection(parts, m_pages));
     addSection(tr("Text and cautions"), buildTextSection(parts, m_pages));
     addSection(tr("Try it"), m_example);
-    const int high = m_theme.target();
+    m_sections->setFixedWidth(m_sections->sizeHintForColumn(0) + m_theme.wideGap());
     for (int row = 0; row < m_sections->count(); ++row)
-        m_sections->item(row)->setSizeHint(QSize(0, high));
-    m_sections->setFixedWidth(m_sections->sizeHintForColumn(0) + m_theme.wideGap() * 2);
+        m_sections->item(row)->setSizeHint(QSize(m_sections->sizeHintForColumn(0), m_theme.target()));
     connect(m_sections, &QListWidget::currentRowChanged, m_pages, &QStackedWidget::setCurrentIndex);
     return m_pages;
 }

@@ -157,7 +157,7 @@ void TubeDrawing::paintLabels(QPainter &painter) const
         painter.drawLine(QPointF(area.right() + 2, middles[i]), QPointF(textLeft - m_theme.gap(), places[i]));
         painter.setPen(m_theme.text());
         painter.drawText(QRectF(textLeft, places[i] - line / 2, room, line), Qt::AlignLeft | Qt::AlignVCenter,
-                         fontMetrics().elidedText(layerWords(m_picture.layers[i]), Qt::ElideMiddle, room));
+                         fontMetrics().elidedText(layerLabel(m_picture.layers[i]), Qt::ElideRight, room));
     }
 }
 

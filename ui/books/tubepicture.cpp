@@ -42,6 +42,13 @@ QString partWord(TubePart part)
     return {};
 }
 
+/// Empty where the name says as much.
+QString partBeside(const TubeLayer &layer)
+{
+    const QString part = partWord(layer.part);
+    return layer.name.compare(part, Qt::CaseInsensitive) == 0 ? QString() : part;
+}
+
 QString millilitres(double volume_mL)
 {
     // Sums of decimal fractions would else show what binary ones made of them.
@@ -80,12 +87,17 @@ double filled_mL(const TubePicture &picture)
 
 QString layerWords(const TubeLayer &layer)
 {
-    QStringList words{layer.name, millilitres(layer.volume_mL)};
-    const QString part = partWord(layer.part);
-    if (!part.isEmpty() && layer.name.compare(part, Qt::CaseInsensitive) != 0)
-        words.insert(1, part);
+    QStringList words{layer.name, partBeside(layer), millilitres(layer.volume_mL)};
     if (layer.suspension)
         words << Words::tr("swirl");
+    words.removeAll(QString());
+    return words.join(u", "_s);
+}
+
+QString layerLabel(const TubeLayer &layer)
+{
+    QStringList words{u"%1  %2"_s.arg(millilitres(layer.volume_mL), layer.name), partBeside(layer)};
+    words.removeAll(QString());
     return words.join(u", "_s);
 }
 

@@ -39,6 +39,8 @@ TubePicture tubePicture(const assay::Method &method);
 double filled_mL(const TubePicture &picture);
 /// "Buffer, 1 mL", with its part where it plays one.
 QString layerWords(const TubeLayer &layer);
+/// The same with the volume first, to stand beside the drawing.
+QString layerLabel(const TubeLayer &layer);
 /// All of it in a few sentences, for those who do not see the drawing.
 QString pictureWords(const TubePicture &picture);
 
