@@ -53,7 +53,7 @@ private:
         else if (added(step.component))
             complain(u"add"_s,
                      Wording::tr("adds %1 a second time; list a second portion as a component of its own")
-                         .arg(quoted(step.component)));
+                         .arg(quoted(component->name)));
         else
             m_volume_mL += component->volume_mL;
         m_added.insert(step.component);
@@ -120,8 +120,9 @@ void checkParts(const Method &method, const Walk &walk, Problems &problems)
     for (std::size_t i = 0; i < method.components.size(); ++i) {
         const QString &id = method.components[i].id;
         if (!walk.added(id) && id != method.sample && id != method.starter && id != method.diluent)
-            problems.push_back(warning(pointerTo(u"/components"_s, static_cast<qsizetype>(i)),
-                                       Wording::tr("%1 is never added").arg(quoted(id))));
+            problems.push_back(
+                warning(pointerTo(u"/components"_s, static_cast<qsizetype>(i)),
+                        Wording::tr("%1 is never added").arg(quoted(method.components[i].name))));
     }
 }
 

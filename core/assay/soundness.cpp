@@ -62,11 +62,10 @@ void checkPhotometry(const Method &method, Problems &problems)
                 limit::longestWavelength_nm, u"nm"_s);
     if (problems.size() != before || absorptivity(method, method.wavelength_nm))
         return;
-    problems.push_back(
-        error(u"/wavelength_nm"_s,
-              Wording::tr("the method has no absorptivity for %1 nm; add it to "
-                          "absorptivity_L_per_mol_cm (only NADH and NADPH at 340 nm need no table)")
-                  .arg(method.wavelength_nm)));
+    problems.push_back(error(u"/wavelength_nm"_s,
+                             Wording::tr("the method has no absorptivity for %1 nm; add it to the table of "
+                                         "absorptivities (only NADH and NADPH at 340 nm need none)")
+                                 .arg(method.wavelength_nm)));
 }
 
 void checkComponent(const Component &component, const QString &pointer, Problems &problems)
@@ -135,7 +134,7 @@ void checkWindow(const Window &window, Problems &problems)
     checkAbove(problems, u"/window/maxSignal"_s, window.maxSignal, 0, limit::absorbance, {});
     if (window.minSignal >= window.maxSignal)
         problems.push_back(
-            error(u"/window/minSignal"_s, Wording::tr("must be smaller than maxSignal: %1 is not "
+            error(u"/window/minSignal"_s, Wording::tr("must be smaller than the largest: %1 is not "
                                                       "smaller than %2")
                                               .arg(shown(window.minSignal), shown(window.maxSignal))));
     if (window.maxAbsorbance)

@@ -45,7 +45,7 @@ AppraisalPanel::AppraisalPanel(const Theme &theme, QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(m_tube);
-    m_ranges = addFacts(layout, tr("What the window means, undiluted, in g/L"), u"rangeFacts"_s);
+    m_ranges = addFacts(layout, tr("Window in the undiluted sample, g/L"), u"rangeFacts"_s);
     m_factors = addFacts(layout, tr("Factor: g/L for a net signal of 1"), u"factorFacts"_s);
     buildLimits(layout);
     buildBottles(layout);
@@ -62,6 +62,7 @@ AppraisalPanel::Facts AppraisalPanel::addFacts(QVBoxLayout *layout, const QStrin
     auto *model = new FactsModel(this);
     auto *table = new Table(m_theme, model, title, objectName, this);
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() * 3 / 2);
+    table->setFlexibleMinimum(13);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     layout->addWidget(caption);
     layout->addWidget(table);

@@ -6,6 +6,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -52,14 +54,20 @@ FactsTable factorFacts(const assay::Method &method, const evaluation::Appraisal 
 
 FactsTable rangeFacts(const assay::Method &method, const evaluation::Appraisal &appraisal)
 {
-    FactsTable table{withMeasurands({Words::tr("Sample"), Words::tr("Tube")}, method), {}};
+    // A tube of the same volume throughout need not be said in every row.
+    const bool sayTube = !std::ranges::all_of(appraisal.volumes, &evaluation::VolumeRange::madeUp);
+    QStringList titles{Words::tr("Sample")};
+    if (sayTube)
+        titles << Words::tr("Tube");
+    FactsTable table{withMeasurands(titles, method), {}};
     for (const evaluation::VolumeRange &row : appraisal.volumes) {
-        QStringList texts{Words::tr("%1 mL").arg(volume(row.sampleVolume_mL)),
-                          row.madeUp ? volume(row.tubeVolume_mL)
-                                     : Words::tr("%1, not made up").arg(volume(row.tubeVolume_mL))};
+        QStringList texts{Words::tr("%1 mL").arg(volume(row.sampleVolume_mL))};
+        if (sayTube)
+            texts << (row.madeUp ? Words::tr("%1 mL").arg(volume(row.tubeVolume_mL))
+                                 : Words::tr("%1 mL, not made up").arg(volume(row.tubeVolume_mL)));
         for (const auto &range : row.ranges)
-            texts << (range ? Words::tr("%1 to %2")
-                                  .arg(figures(range->lower_g_per_L, 3), figures(range->upper_g_per_L, 3))
+            texts << (range ? Words::tr("%1 – %2").arg(figures(range->lower_g_per_L, 3),
+                                                       figures(range->upper_g_per_L, 3))
                             : unknown);
         table.rows.push_back(texts);
     }

@@ -162,7 +162,7 @@ QVariant CellsModel::data(const QModelIndex &index, int role) const
     if (role == Qt::CheckStateRole && own.kind == CellColumn::Kind::Tick)
         return value.isEmpty() ? Qt::Unchecked : Qt::Checked;
     if (own.kind == CellColumn::Kind::Tick)
-        return {};
+        return role == Qt::DisplayRole ? QVariant(value.isEmpty() ? tr("no") : tr("yes")) : QVariant();
     if (role == Qt::DisplayRole)
         return shown(index.row(), index.column());
     if (role == Qt::EditRole)

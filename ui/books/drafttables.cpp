@@ -61,19 +61,18 @@ DraftTables::DraftTables(const Theme &theme, QObject *parent)
 
 CellsModel *DraftTables::newComponents()
 {
-    auto *model =
-        new CellsModel(m_theme,
-                       {{tr("Component"), Kind::Text},
-                        {tr("Volume (mL)"), Kind::Number},
-                        {tr("Part"), Kind::Choice,
-                         always({{part::reagent, tr("Reagent")},
-                                 {part::sample, tr("Sample")},
-                                 {part::diluent, tr("Diluent")},
-                                 {part::starter, tr("Starter")}})},
-                        {tr("From (mL)"), Kind::Number, {}, mayVary, tr("Smallest volume allowed (mL)")},
-                        {tr("To (mL)"), Kind::Number, {}, mayVary, tr("Largest volume allowed (mL)")},
-                        {tr("Suspension"), Kind::Tick}},
-                       true, this);
+    auto *model = new CellsModel(m_theme,
+                                 {{tr("Component"), Kind::Text},
+                                  {tr("mL"), Kind::Number, {}, {}, tr("Volume (mL)")},
+                                  {tr("Part"), Kind::Choice,
+                                   always({{part::reagent, tr("Reagent")},
+                                           {part::sample, tr("Sample")},
+                                           {part::diluent, tr("Diluent")},
+                                           {part::starter, tr("Starter")}})},
+                                  {tr("from"), Kind::Number, {}, mayVary, tr("Smallest volume allowed (mL)")},
+                                  {tr("to"), Kind::Number, {}, mayVary, tr("Largest volume allowed (mL)")},
+                                  {tr("Suspension"), Kind::Tick}},
+                                 true, this);
     model->setConsequence(keepPartsSingle);
     return model;
 }
@@ -89,12 +88,12 @@ CellsModel *DraftTables::newSteps()
                                  {step::read, tr("Read")}})},
                         {tr("Component"), Kind::Choice,
                          [this](const CellRow &) { return componentChoices(); }, onlyIn(step::add)},
-                        {tr("min, from"), Kind::Number, {}, onlyIn(step::wait), tr("Shortest wait (min)")},
+                        {tr("min"), Kind::Number, {}, onlyIn(step::wait), tr("Shortest wait (min)")},
                         {tr("to"), Kind::Number, {}, onlyIn(step::wait), tr("Longest wait (min)")},
-                        {tr("°C, from"), Kind::Number, {}, onlyIn(step::wait), tr("Lowest temperature (°C)")},
+                        {tr("°C"), Kind::Number, {}, onlyIn(step::wait), tr("Lowest temperature (°C)")},
                         {tr("to"), Kind::Number, {}, onlyIn(step::wait), tr("Highest temperature (°C)")},
                         {tr("Reading"), Kind::Text, {}, onlyIn(step::read)},
-                        {tr("Tube, mL"), Kind::Fact, {}, {}, tr("In the tube afterwards (mL)")}},
+                        {tr("mL"), Kind::Fact, {}, {}, tr("In the tube afterwards (mL)")}},
                        false, this);
     model->setTemplate([model] {
         CellRow row = model->blankRow();

@@ -35,15 +35,16 @@ std::pair<QGroupBox *, QFormLayout *> formGroup(const QString &title, const QStr
 
 QWidget *buildWindow(DraftFields &fields, QWidget *parent)
 {
-    const auto [group, form] = formGroup(Words::tr("Measuring window"), {}, parent);
+    const auto [group, form] =
+        formGroup(Words::tr("Measuring window"),
+                  Words::tr("The last two may stay empty: then they are not judged."), parent);
     fields.addNumber(form, Words::tr("Smallest net signal"), {}, u"minSignal"_s,
                      [](MethodDraft &d) -> QString & { return d.minSignal; });
     fields.addNumber(form, Words::tr("Largest net signal"), {}, u"maxSignal"_s,
                      [](MethodDraft &d) -> QString & { return d.maxSignal; });
-    fields.addNumber(form, Words::tr("Largest absorbance"), Words::tr("empty: not judged"),
-                     u"maxAbsorbance"_s, [](MethodDraft &d) -> QString & { return d.maxAbsorbance; });
-    fields.addNumber(form, Words::tr("Absorbance that must remain"),
-                     Words::tr("of a falling reagent; empty: not judged"), u"reserveAbsorbance"_s,
+    fields.addNumber(form, Words::tr("Largest absorbance"), {}, u"maxAbsorbance"_s,
+                     [](MethodDraft &d) -> QString & { return d.maxAbsorbance; });
+    fields.addNumber(form, Words::tr("What must remain of a falling reagent"), {}, u"reserveAbsorbance"_s,
                      [](MethodDraft &d) -> QString & { return d.reserveAbsorbance; });
     return group;
 }

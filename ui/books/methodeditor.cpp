@@ -120,7 +120,10 @@ void MethodEditor::showProblems()
     const auto isError = [](const assay::Problem &problem) {
         return problem.severity == assay::Problem::Severity::Error;
     };
-    std::stable_partition(m_shown.begin(), m_shown.end(), isError);
+    // In the order of the sections, errors first.
+    std::ranges::stable_sort(m_shown, {}, [&](const assay::Problem &problem) {
+        return std::pair(!isError(problem), fieldOf(problem.pointer, m_draft).section);
+    });
     const auto errors = static_cast<int>(std::ranges::count_if(m_shown, isError));
     if (m_shown.empty())
         m_summary->setText(tr("Nothing stands in the way of saving."));

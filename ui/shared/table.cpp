@@ -45,6 +45,11 @@ void Table::setFlexibleColumn(int column)
     m_flexible = column;
 }
 
+void Table::setFlexibleMinimum(int characters)
+{
+    m_flexibleMinimum = characters;
+}
+
 void Table::setLimit(int characters)
 {
     m_limit = characters;
@@ -65,7 +70,7 @@ void Table::flex()
         if (column != m_flexible && !isColumnHidden(column))
             others += columnWidth(column);
     }
-    setColumnWidth(m_flexible, std::max(viewport()->width() - others, charactersWide(18)));
+    setColumnWidth(m_flexible, std::max(viewport()->width() - others, charactersWide(m_flexibleMinimum)));
 }
 
 void Table::resizeEvent(QResizeEvent *event)

@@ -19,6 +19,8 @@ public:
           const QString &objectName, QWidget *parent = nullptr);
 
     void setFlexibleColumn(int column);
+    /// Narrowest that the flexible column may be, in characters; 18 if nothing is said.
+    void setFlexibleMinimum(int characters);
     /// Widest that another column may be, in characters.
     void setLimit(int characters);
     /// Measures the columns anew; to be called when their contents changed for good.
@@ -33,6 +35,7 @@ private:
     int charactersWide(int count) const;
 
     int m_flexible = 0;
+    int m_flexibleMinimum = 18;
     int m_limit = 34;
 };
 
