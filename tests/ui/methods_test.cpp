@@ -162,6 +162,7 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
                                 u"Acid -> base"_s,
                                 u"Example acid"_s,
                                 u"100 g/mol"_s,
+                                u"1 NADH per molecule"_s,
                                 u"A2 - A1"_s,
                                 u"usually 0.5 to 12 g/L"_s,
                                 u"1.5 x Example acid - acid by free-acid"_s,

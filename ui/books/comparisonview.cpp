@@ -100,7 +100,10 @@ void ComparisonView::compare(int row)
     m_said->setText(tr("Fields that differ between %1 and %2: %3. Enter on a version opens it.")
                         .arg(called(*before), called(*after))
                         .arg(differences.size()));
-    m_differences->show(std::move(differences), called(*before), called(*after));
+    const auto heading = [this](const notebook::StoredMethod &method) {
+        return tr("Version %1").arg(methodRow(m_catalogue, method).version);
+    };
+    m_differences->show(std::move(differences), heading(*before), heading(*after));
     m_differencesTable->fit();
 }
 

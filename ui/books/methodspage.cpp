@@ -65,7 +65,7 @@ QWidget *MethodsPage::buildList()
     m_table = new Table(m_theme, m_filter, tr("Methods"), u"methods"_s, page);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(MethodsModel::Name);
-    m_table->setLimit(40);
+    m_table->setLimit(52);
     m_empty = plainLabel({}, page);
     m_empty->setObjectName(u"methodsEmpty"_s);
     m_empty->setFont(m_theme.large());

@@ -115,15 +115,17 @@ public:
             m_html += u"<li style='white-space: pre-wrap'>%1</li>"_s.arg(item.toHtmlEscaped());
         m_html += u"</%1>"_s.arg(tag);
     }
-    /// Rows of cells; the first cell of each is muted.
-    void table(const std::vector<QStringList> &rows)
+    /// What the first cell of a row is: a name that counts, or a label that gives way to what it labels.
+    enum class First { Name, Label };
+    void table(const std::vector<QStringList> &rows, First first = First::Label)
     {
         m_html += u"<table cellspacing='0'>"_s;
         for (const QStringList &row : rows) {
             m_html += u"<tr>"_s;
             for (qsizetype cell = 0; cell < row.size(); ++cell)
                 m_html += u"<td style='padding: 1px 16px 1px 0; color: %1'>%2</td>"_s.arg(
-                    (cell == 0 ? m_theme.mutedText() : m_theme.text()).name(), row[cell].toHtmlEscaped());
+                    (cell == 0 && first == First::Label ? m_theme.mutedText() : m_theme.text()).name(),
+                    row[cell].toHtmlEscaped());
             m_html += u"</tr>"_s;
         }
         m_html += u"</table>"_s;
@@ -174,20 +176,20 @@ void writeMeasures(Page &page, const Method &method)
     for (const Measurand &measurand : method.measurands) {
         QStringList facts{
             Text::tr("%1 g/mol").arg(number(measurand.molarMass_g_per_mol)),
-            Text::tr("%1 of the chromophore per molecule").arg(number(measurand.chromophorePerMolecule)),
+            Text::tr("%1 %2 per molecule").arg(number(measurand.chromophorePerMolecule), method.chromophore),
             signalText(measurand.signal, method.direction)};
         if (measurand.typicalRange_g_per_L)
             facts << Text::tr("usually %1").arg(interval(*measurand.typicalRange_g_per_L, u"g/L"_s));
         rows.push_back(QStringList{measurand.name} + facts);
     }
-    page.table(rows);
+    page.table(rows, Page::First::Name);
     if (method.derived.empty())
         return;
     page.heading(Text::tr("What comes from other results"));
     rows.clear();
     for (const Derived &derived : method.derived)
         rows.push_back({derived.name, derivedText(derived, method)});
-    page.table(rows);
+    page.table(rows, Page::First::Name);
 }
 
 void writePhotometer(Page &page, const Method &method)
@@ -233,7 +235,7 @@ void writeRecipe(Page &page, const Method &method)
     for (const Component &component : method.components)
         rows.push_back(
             {component.name, Text::tr("%1 mL").arg(number(component.volume_mL)), partOf(component, method)});
-    page.table(rows);
+    page.table(rows, Page::First::Name);
     page.heading(Text::tr("Steps"));
     std::vector<QString> steps;
     for (const Step &step : method.steps)
