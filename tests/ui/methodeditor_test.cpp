@@ -317,6 +317,23 @@ TEST_F(Editor, NothingTypedIsLostBySwitchingSections)
     EXPECT_TRUE(find<QLineEdit>(u"minSignal"_s)->text().contains(u"9,9,9"_s));
 }
 
+TEST_F(Editor, WhatIsNotTouchedIsSavedAsItWas)
+{
+    assay::Method method = sequentialMethod();
+    method.version = 4;
+    method.source = u"A document,\u00a03rd edition\nsection 2"_s;
+    method.cautions = {u"Keep at 2\u00a0°C.\nAlways."_s, u"Wear gloves."_s};
+    method.samplePreparation = {{assay::Matrix::Turbid, u"Centrifuge 5\u00a0min."_s}};
+    method.standard = assay::UsualStandard{0.2, 0.07};
+    method.derived = {{u"sum"_s, u"Sum"_s, {{{}, u"first"_s, 1}, {{}, u"second"_s, 0.95}}}};
+    editor.startVersion(method);
+    for (int number = 1; number <= 6; ++number)
+        section(number);
+    press(Qt::Key_S, Qt::ControlModifier);
+    ASSERT_EQ(saved.size(), 1U) << problems();
+    EXPECT_EQ(saved[0], method);
+}
+
 TEST_F(Editor, LeavingWithChangesAsksOnce)
 {
     editor.startVersion(risingMethod());

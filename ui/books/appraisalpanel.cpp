@@ -44,12 +44,13 @@ AppraisalPanel::AppraisalPanel(const Theme &theme, QWidget *parent)
 {
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
+    layout->setContentsMargins(0, 0, theme.gap(), 0); // the page around it has its own
     layout->addWidget(m_tube);
-    m_ranges = addFacts(layout, tr("Window in the undiluted sample, g/L"), u"rangeFacts"_s);
+    m_ranges = addFacts(layout, tr("Window, undiluted, in g/L"), u"rangeFacts"_s);
     m_factors = addFacts(layout, tr("Factor: g/L for a net signal of 1"), u"factorFacts"_s);
     buildLimits(layout);
     buildBottles(layout);
-    layout->addStretch();
+    layout->addStretch(1);
     appraise();
 }
 

@@ -119,16 +119,21 @@ QComboBox *DraftFields::addChoice(QFormLayout *form, const QString &label,
     return box;
 }
 
-void DraftFields::load(MethodDraft &draft) const
+void DraftFields::load(MethodDraft &draft)
 {
-    for (const Binding &binding : m_bindings)
-        binding.show(binding.member(draft));
+    for (Binding &binding : m_bindings) {
+        binding.loaded = binding.member(draft);
+        binding.show(binding.loaded);
+        binding.shownAs = binding.typed();
+    }
 }
 
 void DraftFields::store(MethodDraft &draft) const
 {
-    for (const Binding &binding : m_bindings)
-        binding.member(draft) = binding.typed();
+    for (const Binding &binding : m_bindings) {
+        const QString typed = binding.typed();
+        binding.member(draft) = typed == binding.shownAs ? binding.loaded : typed;
+    }
 }
 
 } // namespace plateau::ui

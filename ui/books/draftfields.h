@@ -40,7 +40,9 @@ public:
     QComboBox *addChoice(QFormLayout *form, const QString &label, const std::vector<CellChoice> &choices,
                          const QString &objectName, Member member);
 
-    void load(MethodDraft &draft) const;
+    void load(MethodDraft &draft);
+    /// A field that was not touched gives back what was loaded, even where it cannot show it as it is (a
+    /// no-break space in a text, a line feed in a line).
     void store(MethodDraft &draft) const;
 
 Q_SIGNALS:
@@ -51,6 +53,8 @@ private:
         std::function<void(const QString &)> show;
         std::function<QString()> typed;
         Member member;
+        QString loaded = {};
+        QString shownAs = {};
     };
     NumberEntry *bindNumber(NumberEntry *entry, Member member);
 

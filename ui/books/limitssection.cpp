@@ -92,7 +92,7 @@ QWidget *buildLimitsSection(const SectionParts &parts, QWidget *parent)
     layout->addWidget(buildWindow(parts.fields, page));
     layout->addWidget(buildAcceptance(parts.fields, page));
     layout->addWidget(buildStandard(parts.fields, page));
-    layout->addStretch();
+    layout->addStretch(1);
     return page;
 }
 

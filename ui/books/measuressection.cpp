@@ -67,7 +67,7 @@ QWidget *buildMeasuresSection(const SectionParts &parts, QWidget *parent)
     auto *host = new QWidget(page);
     QFormLayout *form = newForm(host);
     form->setContentsMargins({});
-    parts.fields.addText(form, Words::tr("&Name"), u"methodName"_s,
+    parts.fields.addText(form, Words::tr("Name"), u"methodName"_s,
                          [](MethodDraft &d) -> QString & { return d.name; });
     parts.fields
         .addText(form, Words::tr("Short name"), u"methodId"_s,
@@ -78,7 +78,7 @@ QWidget *buildMeasuresSection(const SectionParts &parts, QWidget *parent)
     layout->addWidget(host);
     layout->addWidget(buildMeasurands(parts, page));
     layout->addWidget(buildDerived(parts, page));
-    layout->addStretch();
+    layout->addStretch(1);
     return page;
 }
 

@@ -53,8 +53,8 @@ MethodEditor::MethodEditor(const Theme &theme, QWidget *parent)
     auto *body = new QHBoxLayout;
     body->setSpacing(0);
     body->addWidget(m_sections);
-    body->addWidget(sections, 7);
-    body->addWidget(side, 4);
+    body->addWidget(sections, 8);
+    body->addWidget(side, 5);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(0);

@@ -104,7 +104,7 @@ QWidget *buildRecipeSection(const SectionParts &parts, QWidget *parent)
     setGaps(parts.theme, layout);
     layout->addWidget(buildComponents(parts, page));
     layout->addWidget(buildSteps(parts, page));
-    layout->addStretch();
+    layout->addStretch(1);
     return page;
 }
 

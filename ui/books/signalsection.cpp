@@ -61,7 +61,7 @@ QWidget *buildPhotometer(const SectionParts &parts, QWidget *parent)
     QFormLayout *form = newForm(host);
     form->setContentsMargins({});
     DraftFields &fields = parts.fields;
-    fields.addText(form, Words::tr("Chromop&hore"), u"chromophore"_s,
+    fields.addText(form, Words::tr("Chromophore"), u"chromophore"_s,
                    [](MethodDraft &d) -> QString & { return d.chromophore; });
     fields.addChoice(form, Words::tr("The reaction"),
                      {{u"rising"_s, Words::tr("makes the chromophore (absorbance rises)")},
@@ -107,7 +107,7 @@ QWidget *buildSignalSection(const SectionParts &parts, QWidget *parent)
     layout->addWidget(buildAbsorptivities(parts, page));
     layout->addWidget(buildSignals(parts, page));
     layout->addWidget(buildExtrapolation(parts, page));
-    layout->addStretch();
+    layout->addStretch(1);
     return page;
 }
 

@@ -63,7 +63,7 @@ QWidget *buildTextSection(const SectionParts &parts, QWidget *parent)
                     [](MethodDraft &d) -> QString & { return d.interferences.text; });
     layout->addWidget(host);
     layout->addWidget(buildPreparation(fields, page));
-    layout->addStretch();
+    layout->addStretch(1);
     return page;
 }
 
