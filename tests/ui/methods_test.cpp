@@ -8,6 +8,7 @@
 #include "ui/books/methodactwords.h"
 #include "ui/books/methodsmodel.h"
 #include "ui/books/methodviewtext.h"
+#include "ui/books/wordfilter.h"
 #include "ui/shared/theme.h"
 
 #include <QAbstractItemModelTester>
@@ -108,7 +109,7 @@ TEST_F(MethodModels, MethodThatOnlyCameWithARunIsOnRecord)
 TEST_F(MethodModels, FilterKeepsWhatHasEveryWord)
 {
     ui::MethodsModel model(theme);
-    ui::MethodsFilter filter(&model);
+    ui::WordFilter filter(&model);
     book->saveMethod(withBuffer(method(), 1.5), u"R. Okafor"_s, {}, library.methods());
     model.setCatalogue(catalogue());
     filter.setFilter(u"ACID okafor"_s);

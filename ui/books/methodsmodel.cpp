@@ -16,12 +16,6 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodStandings)
 };
 
-/// As names are compared: compatibility forms and case do not count.
-QString folded(const QString &text)
-{
-    return text.normalized(QString::NormalizationForm_KC).toCaseFolded();
-}
-
 QString cellText(const MethodRow &row, int column)
 {
     switch (column) {
@@ -141,28 +135,6 @@ QVariant MethodsModel::headerData(int section, Qt::Orientation orientation, int 
     default:
         return {};
     }
-}
-
-MethodsFilter::MethodsFilter(MethodsModel *source, QObject *parent)
-    : QSortFilterProxyModel(parent)
-    , m_methods(source)
-{
-    setSourceModel(source);
-}
-
-void MethodsFilter::setFilter(const QString &text)
-{
-    m_words = folded(text).split(u' ', Qt::SkipEmptyParts);
-    invalidateFilter();
-}
-
-bool MethodsFilter::filterAcceptsRow(int sourceRow, const QModelIndex &) const
-{
-    QStringList cells;
-    for (int column = 0; column < MethodsModel::ColumnCount; ++column)
-        cells << cellText(m_methods->row(sourceRow), column);
-    const QString all = folded(cells.join(u'\n'));
-    return std::ranges::all_of(m_words, [&](const QString &word) { return all.contains(word); });
 }
 
 } // namespace plateau::ui

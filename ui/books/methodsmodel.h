@@ -7,7 +7,6 @@
 #include "ui/shared/theme.h"
 
 #include <QAbstractTableModel>
-#include <QSortFilterProxyModel>
 
 namespace plateau::ui {
 
@@ -50,23 +49,6 @@ public:
 
 private:
     const Theme &m_theme;
-};
-
-/// Keeps the methods in which every word of the filter stands somewhere.
-class MethodsFilter : public QSortFilterProxyModel
-{
-    Q_OBJECT
-
-public:
-    explicit MethodsFilter(MethodsModel *source, QObject *parent = nullptr);
-    void setFilter(const QString &text);
-
-protected:
-    bool filterAcceptsRow(int sourceRow, const QModelIndex &sourceParent) const override;
-
-private:
-    MethodsModel *m_methods;
-    QStringList m_words;
 };
 
 } // namespace plateau::ui

@@ -3,6 +3,7 @@
 #include "ui/books/methodspage.h"
 
 #include "ui/bench/benchsession.h"
+#include "ui/books/booklist.h"
 #include "ui/books/methodbook.h"
 #include "ui/books/methodeditor.h"
 #include "ui/books/methodfiles.h"
@@ -13,11 +14,9 @@
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
-#include <QHBoxLayout>
-#include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QVBoxLayout>
 
 using namespace Qt::StringLiterals;
 
@@ -31,83 +30,43 @@ MethodsPage::MethodsPage(const Theme &theme, Dialogs &dialogs, BenchSession &ses
     , m_session(session)
     , m_book(book)
     , m_methods(new MethodsModel(theme, this))
-    , m_filter(new MethodsFilter(m_methods, this))
     , m_pages(new QStackedWidget(this))
+    , m_list(new BookList(theme, m_methods, u"methods"_s,
+                          {tr("Methods"), tr("Fin&d name, state or where it comes from"),
+                           tr("There is no method yet. Import one from a file, or write a new one."),
+                           tr("No method has all of these words. Take one away to find more.")},
+                          this))
     , m_view(new MethodView(theme, this))
     , m_editor(new MethodEditor(theme, this))
 {
-    m_pages->addWidget(buildList());
+    m_pages->addWidget(m_list);
     m_pages->addWidget(m_view);
     m_pages->addWidget(m_editor);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->addWidget(m_pages);
+    buildList();
     connectView();
     connectEditor();
     connect(&book, &MethodBook::changed, this, &MethodsPage::refresh);
     connect(&session, &BenchSession::notebookChanged, this, &MethodsPage::refresh);
-    updateEmptyText();
 }
 
-QWidget *MethodsPage::buildList()
+void MethodsPage::buildList()
 {
-    auto *page = new QWidget(this);
-    auto *heading = plainLabel(tr("Methods"), page);
-    heading->setFont(m_theme.large());
-    auto *fresh = button(m_theme, tr("Ne&w method…"), u"newMethod"_s, page);
-    auto *import = button(m_theme, tr("&Import from a file…"), u"importMethod"_s, page);
-    m_search = new QLineEdit(page);
-    m_search->setObjectName(u"methodsFilter"_s);
-    m_search->setMinimumHeight(m_theme.target());
-    m_search->setClearButtonEnabled(true);
-    auto *caption = new QLabel(tr("Fin&d name, state or where it comes from"), page);
-    caption->setBuddy(m_search);
-    m_table = new Table(m_theme, m_filter, tr("Methods"), u"methods"_s, page);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setFlexibleColumn(MethodsModel::Name);
-    m_table->setLimit(52);
-    m_empty = plainLabel({}, page);
-    m_empty->setObjectName(u"methodsEmpty"_s);
-    m_empty->setFont(m_theme.large());
-    m_empty->setWordWrap(true);
-    m_empty->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_notice = new Notice(m_theme, page);
-
-    auto *headRow = new QHBoxLayout;
-    headRow->addWidget(heading, 1);
-    headRow->addWidget(fresh);
-    headRow->addWidget(import);
-    auto *searchRow = new QHBoxLayout;
-    searchRow->addWidget(caption);
-    searchRow->addWidget(m_search, 1);
-    auto *layout = new QVBoxLayout(page);
-    setGaps(m_theme, layout);
-    layout->addLayout(headRow);
-    layout->addLayout(searchRow);
-    layout->addWidget(m_notice);
-    layout->addWidget(m_empty, 1);
-    layout->addWidget(m_table, 1);
-
+    auto *fresh = button(m_theme, tr("Ne&w method…"), u"newMethod"_s, m_list);
+    auto *import = button(m_theme, tr("&Import from a file…"), u"importMethod"_s, m_list);
+    m_list->addButton(fresh);
+    m_list->addButton(import);
+    m_list->table().setFlexibleColumn(MethodsModel::Name);
+    m_list->table().setLimit(52);
     connect(fresh, &QPushButton::clicked, this, [this] {
         m_editor->startNew();
         showEditor();
     });
     connect(import, &QPushButton::clicked, this, &MethodsPage::chooseFile);
-    connect(m_search, &QLineEdit::textChanged, this, [this](const QString &text) {
-        m_filter->setFilter(text);
-        updateEmptyText();
-    });
-    // Enter in the search goes to what it found.
-    connect(m_search, &QLineEdit::returnPressed, this, [this] {
-        if (m_filter->rowCount() == 0)
-            return;
-        m_table->setFocus();
-        m_table->selectRow(0);
-    });
-    connect(m_table, &Table::activated, this, [this](const QModelIndex &index) {
-        showMethod(m_methods->row(m_filter->mapToSource(index).row()).contentHash);
-    });
-    return page;
+    connect(m_list, &BookList::opened, this,
+            [this](int row) { showMethod(m_methods->row(row).contentHash); });
 }
 
 void MethodsPage::connectView()
@@ -147,7 +106,7 @@ void MethodsPage::showEvent(QShowEvent *event)
 
 Notice &MethodsPage::noticeOnShow()
 {
-    return m_pages->currentWidget() == m_view ? m_view->notice() : *m_notice;
+    return m_pages->currentWidget() == m_view ? m_view->notice() : m_list->notice();
 }
 
 bool MethodsPage::readCatalogue()
@@ -161,21 +120,9 @@ void MethodsPage::refresh()
     if (m_stale || !readCatalogue())
         return;
     m_methods->setCatalogue(m_catalogue);
-    m_table->fit();
-    updateEmptyText();
+    m_list->refresh();
     if (m_pages->currentWidget() == m_view)
         m_view->show(m_catalogue, m_view->shown().contentHash);
-}
-
-void MethodsPage::updateEmptyText()
-{
-    const bool nothing = m_filter->rowCount() == 0;
-    m_table->setVisible(!nothing);
-    m_empty->setVisible(nothing);
-    m_empty->setText(m_methods->rowCount() == 0
-                         ? tr("There is no method yet. Import one from a file, or write a new one.")
-                         : tr("No method has all of these words. Take one away to find more."));
-    m_search->setEnabled(m_methods->rowCount() > 0);
 }
 
 void MethodsPage::open()
@@ -193,15 +140,9 @@ bool MethodsPage::hasUnsavedChanges() const
 
 void MethodsPage::showList()
 {
-    m_notice->clear();
-    m_pages->setCurrentIndex(0);
-    if (m_filter->rowCount() == 0) {
-        m_search->setFocus();
-        return;
-    }
-    if (!m_table->currentIndex().isValid())
-        m_table->selectRow(0);
-    m_table->setFocus();
+    m_list->notice().clear();
+    m_pages->setCurrentWidget(m_list);
+    m_list->takeFocus();
 }
 
 void MethodsPage::showMethod(const QString &contentHash)
@@ -235,7 +176,7 @@ bool MethodsPage::personIsKnown(Notice &notice)
 
 void MethodsPage::chooseFile()
 {
-    if (!personIsKnown(*m_notice))
+    if (!personIsKnown(m_list->notice()))
         return;
     const QString path =
         m_dialogs.fileToOpen(this, tr("Import a method"), tr("Method files (*.json);;All files (*)"));
@@ -247,11 +188,11 @@ void MethodsPage::importFile(const QString &path)
 {
     const MethodFile file = readMethodFile(path);
     if (!file.method) {
-        m_notice->say(State::Bad, file.fault);
+        m_list->notice().say(State::Bad, file.fault);
         return;
     }
     notebook::MethodOutcome outcome;
-    if (!guarded(*m_notice, [&] { outcome = m_book.import(*file.method, path); }) || !readCatalogue())
+    if (!guarded(m_list->notice(), [&] { outcome = m_book.import(*file.method, path); }) || !readCatalogue())
         return;
     for (const notebook::StoredMethod &method : m_catalogue) {
         if (method.method == outcome.method)

@@ -6,21 +6,18 @@
 
 #include <QWidget>
 
-class QLabel;
-class QLineEdit;
 class QStackedWidget;
 
 namespace plateau::ui {
 
 class BenchSession;
+class BookList;
 class Dialogs;
 class MethodBook;
 class MethodEditor;
 class MethodView;
-class MethodsFilter;
 class MethodsModel;
 class Notice;
-class Table;
 class Theme;
 
 /// The book of methods: a list with a filter, one method to read, and the editor.
@@ -45,13 +42,12 @@ protected:
     void showEvent(QShowEvent *event) override;
 
 private:
-    QWidget *buildList();
+    void buildList();
     void connectView();
     void connectEditor();
     /// At once while it can be seen, else when it is shown next.
     void refresh();
     bool readCatalogue();
-    void updateEmptyText();
     void showList();
     void showMethod(const QString &contentHash);
     void showEditor();
@@ -68,12 +64,8 @@ private:
     BenchSession &m_session;
     MethodBook &m_book;
     MethodsModel *m_methods;
-    MethodsFilter *m_filter;
     QStackedWidget *m_pages;
-    QLineEdit *m_search = nullptr;
-    Table *m_table = nullptr;
-    QLabel *m_empty = nullptr;
-    Notice *m_notice = nullptr;
+    BookList *m_list;
     MethodView *m_view;
     MethodEditor *m_editor;
     QWidget *m_beforeEditor = nullptr;

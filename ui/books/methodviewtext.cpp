@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/methodviewtext.h"
 
+#include "ui/books/htmlpage.h"
 #include "ui/shared/theme.h"
 
 #include <QCoreApplication>
@@ -90,54 +91,7 @@ QString stepText(const Method &method, const Step &step)
     return std::visit(Writer{method}, step);
 }
 
-/// Builds the page part by part; all text is escaped on the way in.
-class Page
-{
-public:
-    explicit Page(const Theme &theme)
-        : m_theme(theme)
-    {
-    }
-
-    void heading(const QString &text)
-    {
-        m_html += u"<h4 style='margin: 10px 0 2px 0'>%1</h4>"_s.arg(text.toHtmlEscaped());
-    }
-    void paragraph(const QString &text)
-    {
-        m_html += u"<p style='margin: 2px 0; white-space: pre-wrap'>%1</p>"_s.arg(text.toHtmlEscaped());
-    }
-    void list(const std::vector<QString> &items, bool numbered = false)
-    {
-        const QString tag = numbered ? u"ol"_s : u"ul"_s;
-        m_html += u"<%1 style='margin: 2px 0'>"_s.arg(tag);
-        for (const QString &item : items)
-            m_html += u"<li style='white-space: pre-wrap'>%1</li>"_s.arg(item.toHtmlEscaped());
-        m_html += u"</%1>"_s.arg(tag);
-    }
-    /// What the first cell of a row is: a name that counts, or a label that gives way to what it labels.
-    enum class First { Name, Label };
-    void table(const std::vector<QStringList> &rows, First first = First::Label)
-    {
-        m_html += u"<table cellspacing='0'>"_s;
-        for (const QStringList &row : rows) {
-            m_html += u"<tr>"_s;
-            for (qsizetype cell = 0; cell < row.size(); ++cell)
-                m_html += u"<td style='padding: 1px 16px 1px 0; color: %1'>%2</td>"_s.arg(
-                    (cell == 0 && first == First::Label ? m_theme.mutedText() : m_theme.text()).name(),
-                    row[cell].toHtmlEscaped());
-            m_html += u"</tr>"_s;
-        }
-        m_html += u"</table>"_s;
-    }
-    QString html() const { return m_html; }
-
-private:
-    const Theme &m_theme;
-    QString m_html;
-};
-
-void writeDescription(Page &page, const Method &method)
+void writeDescription(HtmlPage &page, const Method &method)
 {
     if (!method.cautions.empty()) {
         page.heading(Text::tr("Cautions"));
@@ -169,7 +123,7 @@ QString derivedText(const Derived &derived, const Method &method)
     return parts.join(u' ');
 }
 
-void writeMeasures(Page &page, const Method &method)
+void writeMeasures(HtmlPage &page, const Method &method)
 {
     page.heading(Text::tr("What it measures"));
     std::vector<QStringList> rows;
@@ -182,17 +136,17 @@ void writeMeasures(Page &page, const Method &method)
             facts << Text::tr("usually %1").arg(interval(*measurand.typicalRange_g_per_L, u"g/L"_s));
         rows.push_back(QStringList{measurand.name} + facts);
     }
-    page.table(rows, Page::First::Name);
+    page.table(rows, HtmlPage::First::Name);
     if (method.derived.empty())
         return;
     page.heading(Text::tr("What comes from other results"));
     rows.clear();
     for (const Derived &derived : method.derived)
         rows.push_back({derived.name, derivedText(derived, method)});
-    page.table(rows, Page::First::Name);
+    page.table(rows, HtmlPage::First::Name);
 }
 
-void writePhotometer(Page &page, const Method &method)
+void writePhotometer(HtmlPage &page, const Method &method)
 {
     page.heading(Text::tr("Photometer"));
     QStringList table;
@@ -228,14 +182,14 @@ QString partOf(const Component &component, const Method &method)
     return parts.join(u", "_s);
 }
 
-void writeRecipe(Page &page, const Method &method)
+void writeRecipe(HtmlPage &page, const Method &method)
 {
     page.heading(Text::tr("Components"));
     std::vector<QStringList> rows;
     for (const Component &component : method.components)
         rows.push_back(
             {component.name, Text::tr("%1 mL").arg(number(component.volume_mL)), partOf(component, method)});
-    page.table(rows, Page::First::Name);
+    page.table(rows, HtmlPage::First::Name);
     page.heading(Text::tr("Steps"));
     std::vector<QString> steps;
     for (const Step &step : method.steps)
@@ -256,7 +210,7 @@ void addLimit(std::vector<QStringList> &rows, const QString &words, const std::o
         rows.push_back({words, number(*value)});
 }
 
-void writeLimits(Page &page, const Method &method)
+void writeLimits(HtmlPage &page, const Method &method)
 {
     page.heading(Text::tr("Measuring window and acceptance"));
     std::vector<QStringList> rows{
@@ -281,7 +235,7 @@ void writeLimits(Page &page, const Method &method)
     page.table(rows);
 }
 
-void writeSamples(Page &page, const Method &method)
+void writeSamples(HtmlPage &page, const Method &method)
 {
     if (!method.samplePreparation.empty()) {
         page.heading(Text::tr("Preparation of samples"));
@@ -300,7 +254,7 @@ void writeSamples(Page &page, const Method &method)
 
 QString methodHtml(const Theme &theme, const Method &method)
 {
-    Page page(theme);
+    HtmlPage page(theme);
     writeDescription(page, method);
     writeMeasures(page, method);
     writeRecipe(page, method);

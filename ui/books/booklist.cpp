@@ -1,0 +1,105 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/booklist.h"
+
+#include "ui/books/wordfilter.h"
+#include "ui/shared/notice.h"
+#include "ui/shared/table.h"
+#include "ui/shared/widgets.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+BookList::BookList(const Theme &theme, QAbstractItemModel *model, const QString &name, const Texts &texts,
+                   QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_model(model)
+    , m_filter(new WordFilter(model, this))
+    , m_texts(texts)
+    , m_head(new QHBoxLayout)
+    , m_search(new QLineEdit(this))
+    , m_notice(new Notice(theme, this))
+    , m_empty(plainLabel({}, this))
+    , m_table(new Table(theme, m_filter, texts.heading, name, this))
+{
+    auto *heading = plainLabel(texts.heading, this);
+    heading->setFont(theme.large());
+    m_search->setObjectName(name + u"Filter"_s);
+    m_search->setMinimumHeight(theme.target());
+    m_search->setClearButtonEnabled(true);
+    auto *caption = new QLabel(texts.search, this);
+    caption->setBuddy(m_search);
+    m_empty->setObjectName(name + u"Empty"_s);
+    m_empty->setFont(theme.large());
+    m_empty->setWordWrap(true);
+    m_empty->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+
+    m_head->addWidget(heading, 1);
+    auto *searchRow = new QHBoxLayout;
+    searchRow->addWidget(caption);
+    searchRow->addWidget(m_search, 1);
+    auto *layout = new QVBoxLayout(this);
+    setGaps(theme, layout);
+    layout->addLayout(m_head);
+    layout->addLayout(searchRow);
+    layout->addWidget(m_notice);
+    layout->addWidget(m_empty, 1);
+    layout->addWidget(m_table, 1);
+
+    connect(m_search, &QLineEdit::textChanged, this, [this](const QString &text) {
+        m_filter->setFilter(text);
+        sayWhatToDo();
+    });
+    // Enter in the search goes to what it found.
+    connect(m_search, &QLineEdit::returnPressed, this, [this] {
+        if (m_filter->rowCount() == 0)
+            return;
+        m_table->setFocus();
+        m_table->selectRow(0);
+    });
+    connect(m_table, &Table::activated, this,
+            [this](const QModelIndex &index) { Q_EMIT opened(m_filter->mapToSource(index).row()); });
+    sayWhatToDo();
+}
+
+void BookList::addButton(QWidget *button)
+{
+    m_head->addWidget(button);
+    // Where they stand is where Tab comes to them.
+    setTabOrder(button, m_search);
+}
+
+void BookList::refresh()
+{
+    m_table->fit();
+    sayWhatToDo();
+}
+
+void BookList::takeFocus()
+{
+    if (m_filter->rowCount() == 0) {
+        m_search->setFocus();
+        return;
+    }
+    if (!m_table->currentIndex().isValid())
+        m_table->selectRow(0);
+    m_table->setFocus();
+}
+
+void BookList::sayWhatToDo()
+{
+    const bool nothing = m_filter->rowCount() == 0;
+    m_table->setVisible(!nothing);
+    m_empty->setVisible(nothing);
+    m_empty->setText(m_model->rowCount() == 0 ? m_texts.empty : m_texts.noMatch);
+    m_search->setEnabled(m_model->rowCount() > 0);
+}
+
+} // namespace plateau::ui
