@@ -35,12 +35,13 @@ AppraisalPanel::AppraisalPanel(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_tube(new TubeDrawing(theme, this))
-    , m_bottles(new CellsModel(theme,
-                               {{tr("Component"), CellColumn::Kind::Fact},
-                                {tr("Per tube (mL)"), CellColumn::Kind::Fact},
-                                {tr("Bottle (mL)"), CellColumn::Kind::Number},
-                                {tr("Tubes"), CellColumn::Kind::Fact}},
-                               false, this))
+    , m_bottles(new CellsModel(
+          theme,
+          {{tr("Component"), CellColumn::Kind::Fact},
+           {tr("mL"), CellColumn::Kind::Fact, {}, {}, tr("In each tube (mL)")},
+           {tr("Bottle, mL"), CellColumn::Kind::Number, {}, {}, tr("Contents of the bottle (mL)")},
+           {tr("Tubes"), CellColumn::Kind::Fact}},
+          false, this))
 {
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
@@ -63,7 +64,6 @@ AppraisalPanel::Facts AppraisalPanel::addFacts(QVBoxLayout *layout, const QStrin
     auto *model = new FactsModel(this);
     auto *table = new Table(m_theme, model, title, objectName, this);
     table->verticalHeader()->setDefaultSectionSize(table->fontMetrics().height() * 3 / 2);
-    table->setFlexibleMinimum(13);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     layout->addWidget(caption);
     layout->addWidget(table);
@@ -73,8 +73,13 @@ AppraisalPanel::Facts AppraisalPanel::addFacts(QVBoxLayout *layout, const QStrin
 void AppraisalPanel::showFacts(const Facts &facts, FactsTable content) const
 {
     const auto rows = static_cast<int>(content.rows.size());
-    facts.table->setFlexibleColumn(static_cast<int>(content.titles.size()) - 1);
+    const int last = static_cast<int>(content.titles.size()) - 1;
     facts.model->show(content.titles, std::move(content.rows));
+    // A number is never cut short: rather the table scrolls.
+    const QAbstractItemView *view = facts.table;
+    facts.table->setFlexibleColumn(last);
+    facts.table->setFlexibleMinimum(view->sizeHintForColumn(last) / view->fontMetrics().averageCharWidth() +
+                                    2);
     facts.table->fit();
     const QHeaderView *header = facts.table->verticalHeader();
     const bool wide = facts.table->horizontalHeader()->length() > facts.table->viewport()->width();
@@ -113,6 +118,7 @@ void AppraisalPanel::buildBottles(QVBoxLayout *layout)
     m_bottlesTable = new CellsTable(m_theme, m_bottles, tr("Tubes that a bottle serves"), u"bottles"_s, this);
     m_bottlesTable->setDragDropMode(QAbstractItemView::NoDragDrop);
     m_bottlesTable->setRowsFixed();
+    m_bottlesTable->setFlexibleMinimum(12);
     layout->addWidget(caption);
     layout->addWidget(m_bottlesTable);
     connect(m_bottles, &CellsModel::edited, this, &AppraisalPanel::appraise);

@@ -66,7 +66,7 @@ FactsTable rangeFacts(const assay::Method &method, const evaluation::Appraisal &
             texts << (row.madeUp ? Words::tr("%1 mL").arg(volume(row.tubeVolume_mL))
                                  : Words::tr("%1 mL, not made up").arg(volume(row.tubeVolume_mL)));
         for (const auto &range : row.ranges)
-            texts << (range ? Words::tr("%1 – %2").arg(figures(range->lower_g_per_L, 3),
+            texts << (range ? Words::tr("%1 – %2").arg(figures(range->lower_g_per_L, 2),
                                                        figures(range->upper_g_per_L, 3))
                             : unknown);
         table.rows.push_back(texts);

@@ -118,9 +118,9 @@ CellsModel *DraftTables::newMeasurands()
          {tr("To (g/L)"), Kind::Number, {}, {}, tr("Samples usually hold up to (g/L)")},
          {tr("Signal"), Kind::Choice,
           always({{measurand::difference, tr("Difference")}, {measurand::coupled, tr("Coupled indicator")}})},
-         {tr("From reading"), Kind::Choice, readings},
-         {tr("Middle reading"), Kind::Choice, readings, coupled},
-         {tr("To reading"), Kind::Choice, readings}},
+         {tr("From"), Kind::Choice, readings, {}, tr("From reading")},
+         {tr("Middle"), Kind::Choice, readings, coupled, tr("Middle reading")},
+         {tr("To"), Kind::Choice, readings, {}, tr("To reading")}},
         true, this);
     model->setTemplate([this, model] {
         CellRow row = model->blankRow();
