@@ -88,6 +88,29 @@ TEST_F(Cells, RowsAreInsertedRemovedAndMovedWithTheirSignals)
     EXPECT_EQ(names(), (QStringList{u"Water"_s, u"Sample"_s, u"Starter"_s}));
 }
 
+TEST_F(Cells, EveryChangeCanBeTakenBack)
+{
+    const QAbstractItemModelTester tester(components, Mode::Warning);
+    const std::vector<ui::CellRow> start = components->rows();
+    key(components, 3, 0, u"Buffer"_s);
+    key(components, 0, ui::component::Volume_mL, u"2"_s);
+    key(components, 3, ui::component::Part, ui::part::diluent); // water is that no longer
+    components->moveRowTo(0, 2);
+    components->removeRowAt(1);
+    for (int change = 0; change < 5; ++change)
+        EXPECT_TRUE(components->undo());
+    EXPECT_EQ(components->rows(), start);
+    EXPECT_FALSE(components->undo()) << "nothing before the first change";
+
+    tables.layOutUsualSteps();
+    const std::vector<ui::CellRow> usual = tables.steps()->rows();
+    EXPECT_TRUE(key(tables.steps(), 3, ui::step::From_min, u"3"_s));
+    tables.layOutUsualSteps();
+    EXPECT_EQ(tables.steps()->rows(), usual);
+    EXPECT_TRUE(tables.steps()->undo());
+    EXPECT_EQ(shown(tables.steps(), 3, ui::step::From_min), u"3"_s);
+}
+
 TEST_F(Cells, APartIsPlayedByOneComponent)
 {
     key(components, 3, ui::component::Name, u"Lake water"_s);

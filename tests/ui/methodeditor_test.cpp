@@ -175,6 +175,7 @@ TEST_F(Editor, AMethodFromNothingToACorrectRunByKeys)
     ASSERT_EQ(saved.size(), 1U) << problems();
     // At three keys a second, slow for anyone who types, this is under two minutes of the five.
     EXPECT_LT(keys, 300);
+    RecordProperty("keys", keys);
 
     const assay::Method &method = saved.front();
     EXPECT_TRUE(assay::problemsOf(method).empty()) << listed(assay::problemsOf(method));
@@ -297,6 +298,10 @@ TEST_F(Editor, StepsAreMadeByLettersMovedAndTakenAway)
     press(Qt::Key_Delete, Qt::ControlModifier);
     EXPECT_EQ(steps->model()->rowCount(), 10);
     EXPECT_FALSE(editor.hasUnsavedChanges()) << "as it was";
+    press(Qt::Key_Home, Qt::ControlModifier);
+    press(Qt::Key_Delete, Qt::ControlModifier);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_FALSE(editor.hasUnsavedChanges()) << "taken back";
     press(Qt::Key_Home, Qt::ControlModifier);
     press(Qt::Key_Delete, Qt::ControlModifier);
     press(Qt::Key_A); // below the water, the only one that is not in yet

@@ -166,7 +166,7 @@ void AppraisalPanel::showBottles()
     for (const evaluation::ComponentNeed &need : m_appraisal.needs) {
         const assay::Component *component = assay::findComponent(m_method, need.component);
         names.push_back(component ? component->name : need.component);
-        volumes.push_back(evaluation::plainText(need.perTube_mL));
+        volumes.push_back(need.perTube_mL > 0 ? evaluation::plainText(need.perTube_mL) : u"–"_s);
         tubes.push_back(need.tubes ? QString::number(*need.tubes) : u"–"_s);
     }
     m_bottles->setFacts(bottle::Component, std::move(names));

@@ -37,12 +37,44 @@ CellsModel::CellsModel(const Theme &theme, std::vector<CellColumn> columns, bool
     connect(&theme, &Theme::changed, this, &CellsModel::touch);
 }
 
-void CellsModel::setRows(std::vector<CellRow> rows)
+void CellsModel::reset(std::vector<CellRow> rows)
 {
     beginResetModel();
     m_rows = std::move(rows);
     m_facts.clear();
     endResetModel();
+}
+
+void CellsModel::setRows(std::vector<CellRow> rows)
+{
+    m_before.clear();
+    reset(std::move(rows));
+}
+
+void CellsModel::replaceRows(std::vector<CellRow> rows)
+{
+    remember();
+    reset(std::move(rows));
+    Q_EMIT edited();
+}
+
+void CellsModel::remember()
+{
+    constexpr std::size_t most = 100;
+    if (m_before.size() == most)
+        m_before.erase(m_before.begin());
+    m_before.push_back(m_rows);
+}
+
+bool CellsModel::undo()
+{
+    if (m_before.empty())
+        return false;
+    std::vector<CellRow> rows = std::move(m_before.back());
+    m_before.pop_back();
+    reset(std::move(rows));
+    Q_EMIT edited();
+    return true;
 }
 
 CellRow CellsModel::blankRow() const
@@ -53,6 +85,7 @@ CellRow CellsModel::blankRow() const
 void CellsModel::insertRowAt(int row, CellRow content)
 {
     const int at = std::clamp(row, 0, static_cast<int>(m_rows.size()));
+    remember();
     beginInsertRows({}, at, at);
     m_rows.insert(m_rows.begin() + at, std::move(content));
     endInsertRows();
@@ -63,6 +96,7 @@ void CellsModel::removeRowAt(int row)
 {
     if (row < 0 || isOpenRow(row))
         return;
+    remember();
     beginRemoveRows({}, row, row);
     m_rows.erase(m_rows.begin() + row);
     endRemoveRows();
@@ -74,6 +108,7 @@ bool CellsModel::moveRowTo(int from, int to)
     const int last = static_cast<int>(m_rows.size()) - 1;
     if (from == to || from < 0 || to < 0 || from > last || to > last)
         return false;
+    remember();
     beginMoveRows({}, from, from, {}, to > from ? to + 1 : to);
     const auto first = m_rows.begin();
     if (from < to)
@@ -182,19 +217,23 @@ bool CellsModel::setData(const QModelIndex &index, const QVariant &value, int ro
     if (role != (tick ? Qt::CheckStateRole : Qt::EditRole))
         return false;
     const QString text = tick ? (value.toInt() == Qt::Checked ? u"1"_s : QString()) : value.toString();
-    if (isOpenRow(index.row())) {
+    const bool opened = isOpenRow(index.row());
+    if (opened) {
         if (text.trimmed().isEmpty())
             return false;
+        remember();
         // The open row becomes a row and another one opens below, so that the cursor stays where it is.
         beginInsertRows({}, index.row() + 1, index.row() + 1);
         m_rows.push_back(newRow());
         endInsertRows();
     }
-    QString &cell =
-        m_rows[static_cast<std::size_t>(index.row())].cells[static_cast<std::size_t>(index.column())];
-    if (cell == text)
+    const auto row = static_cast<std::size_t>(index.row());
+    const auto column = static_cast<std::size_t>(index.column());
+    if (m_rows[row].cells[column] == text)
         return true;
-    cell = text;
+    if (!opened)
+        remember();
+    m_rows[row].cells[column] = text;
     if (m_follow)
         m_follow(m_rows, index.row(), index.column());
     touch();

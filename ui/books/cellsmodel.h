@@ -48,7 +48,7 @@ class CellsModel : public QAbstractTableModel
 public:
     CellsModel(const Theme &theme, std::vector<CellColumn> columns, bool grows, QObject *parent = nullptr);
 
-    /// Another set of rows altogether; no edited().
+    /// Another set of rows altogether, with nothing to go back to; no edited().
     void setRows(std::vector<CellRow> rows);
     const std::vector<CellRow> &rows() const { return m_rows; }
     const CellColumn &column(int column) const { return m_columns[static_cast<std::size_t>(column)]; }
@@ -59,6 +59,10 @@ public:
     /// What a new row holds; blank otherwise.
     void setTemplate(std::function<CellRow()> make) { m_make = std::move(make); }
     CellRow newRow() const { return m_make ? m_make() : blankRow(); }
+    /// Other rows in place of those there are; undo() brings them back.
+    void replaceRows(std::vector<CellRow> rows);
+    /// The rows as they were before the last change; false if there was none.
+    bool undo();
     void insertRowAt(int row, CellRow content);
     void removeRowAt(int row);
     /// The row comes to stand at that index; false if it cannot.
@@ -83,6 +87,8 @@ Q_SIGNALS:
     void edited();
 
 private:
+    void remember();
+    void reset(std::vector<CellRow> rows);
     bool applies(int row, const CellColumn &column) const;
     QString shown(int row, int column) const;
 
@@ -90,6 +96,7 @@ private:
     std::vector<CellColumn> m_columns;
     bool m_grows;
     std::vector<CellRow> m_rows;
+    std::vector<std::vector<CellRow>> m_before;
     std::map<int, std::vector<QString>> m_facts;
     std::function<CellRow()> m_make;
     std::function<void(std::vector<CellRow> &, int, int)> m_follow;

@@ -40,6 +40,7 @@ CellsTable::CellsTable(const Theme &theme, CellsModel *model, const QString &acc
     };
     onKey(QKeySequence(Qt::Key_Insert), [this] { insertRow(); });
     onKey(QKeySequence(Qt::CTRL | Qt::Key_Delete), [this] { removeRow(); });
+    onKey(QKeySequence::Undo, [this] { undo(); });
     onKey(QKeySequence(Qt::ALT | Qt::Key_Up), [this] { moveRow(-1); });
     onKey(QKeySequence(Qt::ALT | Qt::Key_Down), [this] { moveRow(1); });
     connect(model, &QAbstractItemModel::dataChanged, this, &Table::fit);
@@ -49,7 +50,7 @@ CellsTable::CellsTable(const Theme &theme, CellsModel *model, const QString &acc
 QString CellsTable::keysHint()
 {
     return tr("Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete "
-              "takes it away, Alt+Up and Alt+Down move it.");
+              "takes it away, Alt+Up and Alt+Down move it, Ctrl+Z takes back.");
 }
 
 void CellsTable::setLetter(QAbstractButton *button)
@@ -122,6 +123,13 @@ void CellsTable::moveRow(int by)
     const QModelIndex at = currentIndex();
     if (at.isValid() && m_cells->moveRowTo(at.row(), at.row() + by))
         goTo(at.row() + by, at.column());
+}
+
+void CellsTable::undo()
+{
+    const QPoint at(std::max(0, currentIndex().column()), std::max(0, currentIndex().row()));
+    if (m_cells->undo())
+        goTo(at.y(), at.x());
 }
 
 void CellsTable::closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint)

@@ -32,6 +32,8 @@ public:
     void insertRow();
     void removeRow();
     void moveRow(int by);
+    /// Takes back the last change of the table.
+    void undo();
     /// The current row goes to that place of the viewport, as by dragging it there.
     void dropCurrentAt(const QPoint &place);
     /// The rows come from elsewhere: their keys do nothing.

@@ -209,8 +209,7 @@ void DraftTables::store(MethodDraft &draft) const
 
 void DraftTables::layOutUsualSteps()
 {
-    m_steps->setRows(usualSteps(m_components->rows()));
-    Q_EMIT edited();
+    m_steps->replaceRows(usualSteps(m_components->rows()));
 }
 
 } // namespace plateau::ui

@@ -20,6 +20,7 @@
 #include <QStackedWidget>
 
 #include <algorithm>
+#include <tuple>
 
 using namespace Qt::StringLiterals;
 
@@ -122,7 +123,8 @@ void MethodEditor::showProblems()
     };
     // In the order of the sections, errors first.
     std::ranges::stable_sort(m_shown, {}, [&](const assay::Problem &problem) {
-        return std::pair(!isError(problem), fieldOf(problem.pointer, m_draft).section);
+        const MethodField field = fieldOf(problem.pointer, m_draft);
+        return std::tuple(!isError(problem), field.section, field.row, field.column);
     });
     const auto errors = static_cast<int>(std::ranges::count_if(m_shown, isError));
     if (m_shown.empty())
