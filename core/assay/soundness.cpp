@@ -134,7 +134,7 @@ void checkWindow(const Window &window, Problems &problems)
     checkAbove(problems, u"/window/maxSignal"_s, window.maxSignal, 0, limit::absorbance, {});
     if (window.minSignal >= window.maxSignal)
         problems.push_back(
-            error(u"/window/minSignal"_s, Wording::tr("must be smaller than the largest: %1 is not "
+            error(u"/window/minSignal"_s, Wording::tr("must be smaller than maxSignal: %1 is not "
                                                       "smaller than %2")
                                               .arg(shown(window.minSignal), shown(window.maxSignal))));
     if (window.maxAbsorbance)

@@ -263,6 +263,8 @@ TEST_F(Editor, EveryMistakeIsNamedWhereItIsMade)
         {"no diluent", [](auto &m) { m.diluent.clear(); }, "diluent: no component plays this part"},
         {"wavelength without absorptivity", [](auto &m) { m.wavelength_nm = 405; },
          "wavelength: the method has no absorptivity for 405 nm"},
+        {"a window upside down", [](auto &m) { m.window.minSignal = 1.5; },
+         "measuring window, smallest net signal: must be smaller than the largest net signal: 1.5"},
         {"a reading never taken",
          [](auto &m) {
              m.measurands[0].signal = assay::DifferenceSignal{u"A1"_s, u"A9"_s};

@@ -134,8 +134,10 @@ void MethodEditor::showProblems()
     else
         m_summary->setText(tr("Still to be put right (%1), Enter goes there:").arg(errors));
     assay::Problems inWords = m_shown;
-    for (assay::Problem &problem : inWords)
+    for (assay::Problem &problem : inWords) {
         problem.pointer = methodPlaceWords(problem.pointer, m_draft);
+        problem.message = methodSentenceWords(problem.message);
+    }
     m_problems->setProblems(inWords);
     m_problems->setVisible(!inWords.empty());
 }

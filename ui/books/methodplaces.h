@@ -27,4 +27,7 @@ MethodField fieldOf(const QString &pointer, const MethodDraft &draft);
 /// The place in the words of the editor: "/components/0/volume_mL" becomes "component Buffer pH 9, volume".
 QString methodPlaceWords(const QString &pointer, const MethodDraft &draft);
 
+/// A problem's sentence with the field names of a file put into the words of the editor.
+QString methodSentenceWords(QString sentence);
+
 } // namespace plateau::ui

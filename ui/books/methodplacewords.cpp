@@ -124,6 +124,13 @@ QString elementWords(const QString &list, int row, const MethodDraft &draft)
 
 } // namespace
 
+QString methodSentenceWords(QString sentence)
+{
+    for (const QString &key : {u"minSignal"_s, u"maxSignal"_s, u"maxAbsorbance"_s, u"reserveAbsorbance"_s})
+        sentence.replace(key, Words::tr("the %1").arg(fieldWords().at(key)));
+    return sentence;
+}
+
 QString methodPlaceWords(const QString &pointer, const MethodDraft &draft)
 {
     const QStringList tokens = pointer.split(u'/', Qt::SkipEmptyParts);
