@@ -206,6 +206,7 @@ TEST_F(Editor, WhatItMeansStandsBesideIt)
     EXPECT_EQ(cell(u"rangeFacts"_s, 0, 1), u"0.067 – 0.673"_s);
     EXPECT_EQ(cell(u"limitFacts"_s, 0, 1), u"0.00034"_s); // 0.005 x 0.3365 / 5
     EXPECT_EQ(cell(u"limitFacts"_s, 0, 2), u"0.0067"_s);
+    EXPECT_TRUE(find<QLabel>(u"limitRule"_s)->text().contains(u"common practice, no source"_s));
     EXPECT_EQ(cell(u"steps"_s, 6, 7), u"2.12"_s);
     EXPECT_EQ(find<QLabel>(u"methodVersion"_s)->text(),
               u"will be saved as the next version, after version 1"_s);

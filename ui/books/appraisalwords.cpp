@@ -89,16 +89,18 @@ FactsTable limitFacts(const assay::Method &method, const evaluation::Appraisal &
 
 QString limitRule(const evaluation::Appraisal &appraisal, double smallestAbsorbance)
 {
-    const QString detection =
-        Words::tr("Detection: a difference of %1 in the largest sample volume, undiluted.")
-            .arg(evaluation::plainText(smallestAbsorbance));
+    QStringList sentences{Words::tr("Detection: a difference of %1 in the largest sample volume, undiluted.")
+                              .arg(evaluation::plainText(smallestAbsorbance))};
+    if (smallestAbsorbance == evaluation::AppraisalInputs{}.smallestAbsorbance)
+        sentences << Words::tr("That difference is common practice, no source; put your photometer's there.");
     const QString signal = figures(appraisal.quantificationSignal, 2);
-    return detection + u' ' +
-           (appraisal.quantificationByWindow
-                ? Words::tr("Quantification: the window's smallest net signal, %1.").arg(signal)
-                : Words::tr("Quantification: 10/3.3 of that difference, %1, as the window names no smallest "
-                            "net signal.")
-                      .arg(signal));
+    sentences << (appraisal.quantificationByWindow
+                      ? Words::tr("Quantification: the window's smallest net signal, %1.").arg(signal)
+                      : Words::tr(
+                            "Quantification: 10/3.3 of that difference, %1 (common practice, no source), "
+                            "as the window names no smallest net signal.")
+                            .arg(signal));
+    return sentences.join(u' ');
 }
 
 std::vector<QString> filledTexts(const evaluation::Appraisal &appraisal)
