@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QCoreApplication>
 
+#include <cstdlib>
 #include <cstring>
 
 using namespace Qt::StringLiterals;
@@ -42,6 +43,18 @@ bool needsNoWindow(int argc, char **argv)
            plateau::app::isCommand(first);
 }
 
+/// The toolkit's own end without a display is an abort with a page of advice.
+void endWithoutDisplay(QtMsgType type, const QMessageLogContext &, const QString &)
+{
+    if (type != QtFatalMsg) // the warnings before it say the same at length
+        return;
+    plateau::app::writeError(QCoreApplication::translate(
+        "plateau::app::Main",
+        "plateau: the window needs a display, and there is none to be reached; start it from a "
+        "desktop session, or use a command (plateau --help lists them)"));
+    std::_Exit(plateau::app::Unusable);
+}
+
 } // namespace
 
 int main(int argc, char **argv)
@@ -56,6 +69,8 @@ int main(int argc, char **argv)
     const std::optional<plateau::app::WindowOptions> options = plateau::app::windowOptions(words);
     if (!options)
         return plateau::app::Unusable;
+    const QtMessageHandler usual = qInstallMessageHandler(endWithoutDisplay);
     QApplication application(argc, argv);
+    qInstallMessageHandler(usual);
     return plateau::app::runWindow(*options);
 }

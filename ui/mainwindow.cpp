@@ -20,6 +20,7 @@
 #include "ui/sidebar.h"
 
 #include <QAction>
+#include <QCloseEvent>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -148,22 +149,27 @@ void MainWindow::connectActions()
 
 void MainWindow::start(const exchange::MethodLibrary &methods)
 {
-    QStringList lines;
-    for (const auto &[fileName, problem] : methods.problems())
-        lines << exchange::problemLine(fileName, problem);
-    if (!lines.isEmpty())
-        m_notice->say(State::Attention,
-                      tr("These method files cannot be used and are left out:\n%1").arg(lines.join(u'\n')));
-    guarded(*m_notice, [this] { m_session->reload(); });
+    const bool loaded = guarded(*m_notice, [this] { m_session->reload(); });
     if (m_session->next())
         goToNext();
     else
         showPage(m_emptyBench);
+    QStringList lines;
+    for (const auto &[fileName, problem] : methods.problems())
+        lines << exchange::problemLine(fileName, problem);
+    if (loaded && !lines.isEmpty())
+        m_notice->say(State::Attention,
+                      tr("These method files cannot be used and are left out:\n%1").arg(lines.join(u'\n')));
 }
 
 void MainWindow::showPage(QWidget *page)
 {
+    const bool leavesRack = m_pages->currentWidget() == m_rack && page != m_rack;
     m_pages->setCurrentWidget(page);
+    if (page == m_rack || leavesRack)
+        m_notice->clear();
+    if (leavesRack)
+        sayUnstored();
     if (page == m_rack)
         m_side->markRack(m_rack->rackId());
     else if (page == m_notebook)
@@ -289,6 +295,43 @@ void MainWindow::updateActions()
     m_actions.nextRack->setEnabled(!m_session->racks().empty());
     m_actions.previousRack->setEnabled(!m_session->racks().empty());
     m_actions.saveCopy->setEnabled(runOnShow().has_value());
+}
+
+void MainWindow::sayUnstored()
+{
+    const Rack *rack = m_session->find(m_rack->rackId());
+    const QStringList typed = rack ? m_rack->readPage().unstored(rack->id) : QStringList();
+    if (!typed.isEmpty())
+        m_notice->say(State::Attention, tr("Rack %1: typed and not stored, but kept where it was typed: %2.")
+                                            .arg(rack->letter, typed.join(tr("; "))));
+}
+
+QStringList MainWindow::unstored() const
+{
+    QStringList lines;
+    for (const Rack &rack : m_session->racks()) {
+        for (const QString &typed : m_rack->readPage().unstored(rack.id))
+            lines << tr("Rack %1, %2").arg(rack.letter, typed);
+    }
+    if (m_newRun->isBegun())
+        lines << tr("A new run that is not on the bench yet");
+    if (m_methods->hasUnsavedChanges())
+        lines << tr("A method that is not saved yet");
+    return lines;
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    const QStringList lines = unstored();
+    if (!lines.isEmpty() &&
+        !m_dialogs->confirm(this, tr("Not stored yet"),
+                            tr("This was typed and is not stored; it is lost when the window closes:\n\n%1")
+                                .arg(lines.join(u'\n')),
+                            tr("&Close without it"), tr("&Stay"))) {
+        event->ignore();
+        return;
+    }
+    QMainWindow::closeEvent(event);
 }
 
 void MainWindow::changeEvent(QEvent *event)

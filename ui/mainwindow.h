@@ -48,6 +48,7 @@ public:
 
 protected:
     void changeEvent(QEvent *event) override;
+    void closeEvent(QCloseEvent *event) override;
 
 private:
     void build();
@@ -64,6 +65,10 @@ private:
     void goToNewRun();
     void chooseFile();
     void saveCopy();
+    /// What was typed anywhere and is nowhere stored, in words; empty if all is.
+    QStringList unstored() const;
+    /// Of the rack that is being left.
+    void sayUnstored();
     void onRacksChanged();
     void updateActions();
     /// The run of the page on show, if it has one.

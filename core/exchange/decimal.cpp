@@ -70,12 +70,26 @@ DecimalFault faultOf(std::string_view rest)
     return arabicMark || digit ? DecimalFault::OtherDigits : DecimalFault::Letter;
 }
 
-/// Two different marks, or one repeated with three digits behind each, are a grouped number.
+/// "1.500,2" and "1.500.200" are grouped by threes; "1.08,86" is a slip of the finger.
 DecimalFault faultOfMarks(std::string_view number)
 {
-    const bool both =
-        number.find('.') != std::string_view::npos && number.find(',') != std::string_view::npos;
-    return both ? DecimalFault::Grouping : DecimalFault::TwoDecimalMarks;
+    std::size_t start = number.find_first_of(".,") + 1;
+    const char first = number[start - 1];
+    if (start == 1 || start > 4) // a group before the first mark has one to three digits
+        return DecimalFault::TwoDecimalMarks;
+    while (true) {
+        const std::size_t end = number.find_first_of(".,", start);
+        const bool last = end == std::string_view::npos;
+        if (last && number[start - 1] != first) // behind the decimal mark of a grouped number
+            return DecimalFault::Grouping;
+        if ((last ? number.size() : end) - start != 3)
+            return DecimalFault::TwoDecimalMarks;
+        if (last)
+            return DecimalFault::Grouping;
+        if (number[start - 1] != first)
+            return DecimalFault::TwoDecimalMarks;
+        start = end + 1;
+    }
 }
 
 } // namespace

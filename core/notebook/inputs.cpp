@@ -11,10 +11,38 @@ namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
 
+namespace {
+
+bool holds(const run::Tube &tube, const QString &standard)
+{
+    return tube.standard == standard || (tube.spike && tube.spike->standard == standard);
+}
+
+/// Nobody knows while planning when a standard will be used: where the run does not say, it is when the first
+/// reading of a tube that holds it was keyed. A reading that came in a file was keyed at no known time.
+void placeTimesOfUse(run::Run &run, const std::vector<StoredReading> &readings, ReadingId newest)
+{
+    for (run::Standard &standard : run.standards) {
+        if (standard.usedAt || !standard.preparedAt)
+            continue;
+        for (const StoredReading &reading : readings) { // oldest first
+            const bool keyed = !reading.typed.isEmpty() && reading.at >= *standard.preparedAt;
+            if (reading.id > newest || !keyed ||
+                !holds(run.tubes[static_cast<std::size_t>(reading.tube)], standard.id))
+                continue;
+            standard.usedAt = reading.at;
+            break;
+        }
+    }
+}
+
+} // namespace
+
 run::Run Inputs::runAsOf(ReadingId newest) const
 {
     run::Run run = plan;
     placeReadings(run, readings, newest);
+    placeTimesOfUse(run, readings, newest);
     return run;
 }
 

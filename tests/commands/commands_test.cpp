@@ -58,6 +58,16 @@ TEST_F(Commands, UnknownWordsAreRefusedWithoutADisplay)
     }
 }
 
+TEST_F(Commands, TheWindowWithoutADisplayIsRefusedInOneSentence)
+{
+    for (const QStringList &words : {QStringList{}, QStringList{u"--demo"_s}}) {
+        const Outcome outcome = runProgram(words);
+        EXPECT_EQ(outcome.status, 2);
+        ASSERT_EQ(outcome.errorLines().size(), 1) << outcome.error.toStdString();
+        EXPECT_TRUE(outcome.error.contains("needs a display")) << outcome.error.toStdString();
+    }
+}
+
 TEST_F(Commands, EvaluateWritesTheContractsKeys)
 {
     const Outcome outcome = runProgram({u"evaluate"_s, sample(u"clean-run.json"_s)});

@@ -7,6 +7,8 @@
 
 int main(int argc, char **argv)
 {
+    // A zone with summer time, wherever the tests run.
+    qputenv("TZ", "Europe/Berlin");
     QCoreApplication application(argc, argv);
     QLocale::setDefault(QLocale::c());
     ::testing::InitGoogleTest(&argc, argv);

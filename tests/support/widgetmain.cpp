@@ -30,6 +30,7 @@ int main(int argc, char **argv)
     // Where nothing else is asked for, no display is needed: not for listing the tests while building either.
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("TZ", "Europe/Berlin"); // as in main.cpp
     QApplication application(argc, argv);
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 10));

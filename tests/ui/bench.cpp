@@ -28,7 +28,8 @@ QByteArray exampleMethod()
                  "signal": {"kind": "difference", "from": "A1", "to": "A2"}}],
  "window": {"minSignal": 0.1, "maxSignal": 1.0, "maxAbsorbance": 2.0},
  "acceptance": {"maxBlankSignal": 0.05, "standardRecovery_percent": [95, 105],
-                "repeatability": {"constant_g_per_L": 0.01, "proportional": 0.03}}})json";
+                "repeatability": {"constant_g_per_L": 0.01, "proportional": 0.03}},
+ "standard": {"lossPerHour": 0.02}})json";
 }
 
 run::Run exampleRun()

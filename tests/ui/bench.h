@@ -32,6 +32,8 @@ public:
     struct Log {
         QString nextFile;
         QStringList told;
+        QStringList questions;
+        bool answer = false;
     };
     explicit QuietDialogs(Log &log)
         : m_log(log)
@@ -43,6 +45,12 @@ public:
         return m_log.nextFile;
     }
     void tell(QWidget *, const QString &, const QString &text) override { m_log.told << text; }
+    bool confirm(QWidget *, const QString &, const QString &question, const QString &,
+                 const QString &) override
+    {
+        m_log.questions << question;
+        return m_log.answer;
+    }
 
 private:
     Log &m_log;

@@ -70,7 +70,7 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
     EXPECT_EQ(labelText(u"contents"_s), u"blank, 1 of 2"_s);
     keyReading(u"0,100"_s);
     EXPECT_EQ(labelText(u"nextAction"_s), u"rack A, tube 2: key A1"_s);
-    EXPECT_EQ(labelText(u"nextProgress"_s), u"1 of 8 readings"_s);
+    EXPECT_EQ(labelText(u"nextProgress"_s), u"rack A: 1 of 8 read"_s);
     for (const QString &text :
          {u"0.101"_s, u"0,120"_s, u".121"_s, u"0,110"_s, u"0.111"_s, u"0,630"_s, u"0.633"_s})
         keyReading(text);
@@ -128,6 +128,81 @@ TEST_F(Keyboard, ASampleGetsABlankOfItsOwnByTheSpaceBar)
     EXPECT_EQ(stored.run.tubes[4].sample, u"C-3"_s);
 }
 
+TEST_F(Keyboard, AStandardIsAskedForWhatTheMethodDoesNotSay)
+{
+    openWindow();
+    giveName();
+    press(Qt::Key_N, Qt::ControlModifier);
+    tabTo(u"title"_s);
+    type(u"Perry tanks"_s);
+    tabTo(u"sampleNames"_s);
+    type(u"P-104"_s);
+    const auto *problems = find<ui::ProblemList>(u"newRunProblems"_s);
+    ASSERT_EQ(problems->model()->rowCount(), 0);
+    press(Qt::Key_D, Qt::AltModifier);
+    ASSERT_EQ(problems->model()->rowCount(), 2) << "concentration, and when it was made";
+    EXPECT_EQ(find<QLineEdit>(u"standardLoss"_s)->text(), u"2"_s) << "the method's";
+    tabTo(u"putOnBench"_s);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(book->runs().empty());
+    tabTo(u"standardConcentration"_s);
+    type(u"0,2"_s);
+    tabTo(u"standardPreparedAt"_s);
+    type(StoppedClock().now().addSecs(-3600).toLocalTime().toString(u"H:mm"_s));
+    EXPECT_EQ(problems->model()->rowCount(), 0);
+    tabTo(u"putOnBench"_s);
+    press(Qt::Key_Return);
+
+    ASSERT_EQ(book->runs().size(), 1U);
+    const notebook::RunId id = book->runs()[0].id;
+    const run::Run run = book->load(id).run;
+    ASSERT_EQ(run.standards.size(), 1U);
+    EXPECT_DOUBLE_EQ(run.standards[0].lossPerHour, 0.02);
+    EXPECT_EQ(run.standards[0].preparedAt->toSecsSinceEpoch(),
+              StoppedClock().now().addSecs(-3600).toSecsSinceEpoch());
+    EXPECT_FALSE(run.standards[0].usedAt) << "nobody knows yet";
+    ASSERT_EQ(run.tubes.size(), 6U);
+    EXPECT_EQ(run.tubes[3].role, run::Role::Standard) << "two tubes, as of blanks and samples";
+    for (const QString &text : {u"0.1"_s, u"0.1"_s, u"0.11"_s})
+        keyReading(text);
+    const notebook::StoredRun stored = book->load(id);
+    EXPECT_EQ(stored.run.standards[0].usedAt, stored.readings.back().at);
+}
+
+TEST_F(Keyboard, TheTabKeyGoesDownTheFormOfANewRunAndReachesAllOfIt)
+{
+    openWindow();
+    press(Qt::Key_N, Qt::ControlModifier);
+    press(Qt::Key_D, Qt::AltModifier);
+    tabTo(u"method"_s);
+    const QStringList wanted{u"title"_s,
+                             u"sampleNames"_s,
+                             u"replicates"_s,
+                             u"blanks"_s,
+                             u"form"_s,
+                             u"wavelength"_s,
+                             u"pathLength"_s,
+                             u"calibration"_s,
+                             u"samples"_s,
+                             u"addDilutionStep"_s,
+                             u"standard"_s,
+                             u"standardId"_s,
+                             u"standardConcentration"_s,
+                             u"standardLoss"_s,
+                             u"standardPreparedAt"_s,
+                             u"standardUsedWhenRead"_s,
+                             u"standardTubes"_s,
+                             u"uncertaintyAbsorbance"_s};
+    QStringList reached;
+    for (const QString &name : wanted) {
+        press(Qt::Key_Tab);
+        reached << focusName();
+        const QWidget *focus = QApplication::focusWidget();
+        EXPECT_FALSE(focus->visibleRegion().isEmpty()) << name.toStdString() << " is scrolled into sight";
+    }
+    EXPECT_EQ(reached, wanted);
+}
+
 TEST_F(Keyboard, ATextThatIsNoNumberIsKeptAndExplained)
 {
     addRun(exampleRun());
@@ -183,10 +258,38 @@ TEST_F(Keyboard, NothingIsStoredBeforeSomebodyGaveAName)
     type(u"R. Okafor"_s);
     press(Qt::Key_Return);
     ASSERT_EQ(focusName(), u"readingEntry"_s) << "back to what was being keyed";
-    EXPECT_EQ(find<QLineEdit>(u"readingEntry"_s)->text(), u"0.512"_s);
-    press(Qt::Key_Return);
-    ASSERT_EQ(book->load(book->runs()[0].id).readings.size(), 1U);
+    ASSERT_EQ(book->load(book->runs()[0].id).readings.size(), 1U)
+        << "the name stores what Enter was pressed on";
     EXPECT_EQ(book->load(book->runs()[0].id).readings[0].person, u"R. Okafor"_s);
+    EXPECT_EQ(std::get<double>(book->load(book->runs()[0].id).readings[0].value), 0.512);
+    EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s);
+    EXPECT_TRUE(find<QLineEdit>(u"readingEntry"_s)->text().isEmpty());
+}
+
+TEST_F(Keyboard, ANameGivenLaterDoesNotStoreWhatWasChangedMeanwhile)
+{
+    addRun(exampleRun());
+    openWindow();
+    press(Qt::Key_G, Qt::ControlModifier);
+    keyReading(u"0.512"_s);
+    press(Qt::Key_G, Qt::ControlModifier);
+    type(u"0.6"_s);
+    giveName();
+    EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
+}
+
+TEST_F(Keyboard, AReadingIsQuestionedAfterTheNameAsBefore)
+{
+    addRun(exampleRun());
+    openWindow();
+    press(Qt::Key_G, Qt::ControlModifier);
+    keyReading(u"5.12"_s);
+    type(u"R. Okafor"_s);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
+    EXPECT_TRUE(noticeText().contains(u"Enter again"_s)) << noticeText().toStdString();
+    EXPECT_EQ(focusName(), u"readingEntry"_s);
 }
 
 TEST_F(Keyboard, ACorrectionNeedsAReasonAndKeepsTheOldValueInSight)
@@ -221,6 +324,67 @@ TEST_F(Keyboard, ACorrectionNeedsAReasonAndKeepsTheOldValueInSight)
     EXPECT_GE(readings->columnWidth(2), readings->sizeHintForIndex(readings->model()->index(0, 2)).width())
         << "both values can be read";
     EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s) << "on with what is next";
+}
+
+TEST_F(Keyboard, ACorrectionWithoutItsReasonIsShownAsNotStored)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_G, Qt::ControlModifier);
+    keyWholeRun();
+    EXPECT_EQ(labelText(u"resultsBasis"_s), u"From what is stored:"_s);
+    press(Qt::Key_Up); // from the button for the review into the table
+    ASSERT_EQ(focusName(), u"readingsTable"_s);
+    const QModelIndex cell = find<QTableView>(u"readingsTable"_s)->currentIndex();
+    EXPECT_EQ(cell.row(), 2) << "one above the tube that was keyed last";
+    press(Qt::Key_Return);
+    ASSERT_EQ(labelText(u"place"_s), u"Tube 3: A2"_s);
+    type(u"0,64"_s);
+    EXPECT_TRUE(labelText(u"resultsBasis"_s).contains(u"not stored"_s));
+    EXPECT_TRUE(labelText(u"pendingCorrection"_s).startsWith(u"Not stored yet"_s));
+
+    press(Qt::Key_N, Qt::ControlModifier);
+    EXPECT_TRUE(noticeText().contains(u"tube 3, A2: 0,64"_s)) << noticeText().toStdString();
+    press(Qt::Key_G, Qt::ControlModifier); // the review of this rack is next
+    EXPECT_TRUE(noticeText().contains(u"tube 3, A2: 0,64"_s)) << noticeText().toStdString();
+    window->close();
+    ASSERT_EQ(dialogs.questions.size(), 1);
+    EXPECT_TRUE(dialogs.questions[0].contains(u"Rack A, tube 3, A2: 0,64"_s))
+        << dialogs.questions[0].toStdString();
+    EXPECT_TRUE(window->isVisible());
+
+    press(Qt::Key_1, Qt::ControlModifier);
+    ASSERT_EQ(labelText(u"place"_s), u"Tube 3: A2"_s) << "it waits where it was typed";
+    EXPECT_EQ(find<QLineEdit>(u"readingEntry"_s)->text(), u"0,64"_s);
+    EXPECT_EQ(book->load(id).readings.size(), 8U);
+    press(Qt::Key_Return);
+    type(u"misread"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->load(id).readings.size(), 9U);
+    EXPECT_EQ(labelText(u"resultsBasis"_s), u"From what is stored:"_s);
+    EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
+    window->close();
+    EXPECT_EQ(dialogs.questions.size(), 1) << "nothing is lost, nothing to ask";
+}
+
+TEST_F(Keyboard, ArrowKeysLeadFromTheEntryToTheTubeAboveAndBelow)
+{
+    addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_G, Qt::ControlModifier);
+    keyReading(u"0.1"_s);
+    keyReading(u"0.1"_s);
+    press(Qt::Key_Up);
+    ASSERT_EQ(focusName(), u"readingsTable"_s);
+    EXPECT_EQ(find<QTableView>(u"readingsTable"_s)->currentIndex().row(), 1);
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s);
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 4: A1"_s) << "out of turn, if the analyst wants it so";
 }
 
 TEST_F(Keyboard, EscapeLeavesAStoredReadingAsItIs)

@@ -23,6 +23,11 @@ protected:
         draft.uncertainty.texts = {u"0.002"_s, u"0,5"_s, u"0.2"_s, u"0.5"_s, u"0.8"_s, u"0.4"_s, u"0.2"_s};
         draft.startedAt = StoppedClock().now();
     }
+    /// A time so many seconds after the start, as it is keyed.
+    QString keyed(int seconds) const
+    {
+        return draft.startedAt.addSecs(seconds).toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s);
+    }
     QStringList places() const
     {
         QStringList all;
@@ -35,8 +40,7 @@ protected:
 
 TEST_F(Draft, LaysBlanksFirstThenStandardThenSamplesWithTheirOwnBlanks)
 {
-    draft.standard =
-        ui::StandardDraft{u"STD"_s, u"0,2"_s, u"2"_s, draft.startedAt.addSecs(-3600), draft.startedAt, 1};
+    draft.standard = ui::StandardDraft{u"STD"_s, u"0,2"_s, u"2"_s, keyed(-3600), false, keyed(0), 1};
     draft.samples[1].ownBlank = true;
     const auto [run, problems] = ui::runOf(draft, method());
     EXPECT_TRUE(problems.empty());
@@ -66,13 +70,45 @@ TEST_F(Draft, ProblemsAreToldInTheWordsOfTheForm)
 {
     draft.samples[0].dilution = {{u"5x"_s, u"50"_s}};
     draft.pathLength_mm.clear();
-    draft.standard = ui::StandardDraft{u"STD"_s, {}, u"0"_s, draft.startedAt, draft.startedAt, 1};
+    draft.standard = ui::StandardDraft{u"STD"_s, {}, u"2"_s, keyed(-3600), true, {}, 1};
     const auto [run, problems] = ui::runOf(draft, method());
     QStringList told;
     for (const assay::Problem &problem : ui::inWordsOfTheForm(problems, run))
         told << problem.pointer;
     EXPECT_THAT(told, ::testing::UnorderedElementsAre(u"path length"_s, u"standard STD, concentration"_s,
                                                       u"sample P-104, dilution step 1, take"_s));
+}
+
+TEST_F(Draft, AStandardCountsForNothingThatNobodySaid)
+{
+    draft.standard = ui::StandardDraft{u"STD"_s, u"0,2"_s, {}, {}, true, {}, 2};
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/standards/0/lossPerHour"_s));
+    draft.standard->lossPerHour_percent = u"2"_s;
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/standards/0/preparedAt"_s));
+    draft.standard->preparedAt = u"soon"_s;
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/standards/0/preparedAt"_s));
+    draft.standard->preparedAt = keyed(-3600);
+    EXPECT_THAT(places(), ::testing::IsEmpty());
+    draft.standard->usedWhenRead = false;
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/standards/0/usedAt"_s));
+    draft.standard->usedAt = keyed(-7200); // before it was made
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/standards/0/usedAt"_s));
+    draft.standard->usedAt = keyed(0);
+    EXPECT_THAT(places(), ::testing::IsEmpty());
+    EXPECT_DOUBLE_EQ(run::concentrationAtUse_g_per_L(ui::runOf(draft, method()).run.standards[0]),
+                     0.2 * 0.98);
+}
+
+TEST_F(Draft, AStandardThatKeepsNeedsNoTimeButTheMethodMayKnowBetter)
+{
+    draft.standard = ui::StandardDraft{u"STD"_s, u"0,2"_s, u"0"_s, {}, true, {}, 2};
+    const assay::Problems problems = ui::runOf(draft, method()).problems;
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_EQ(problems[0].pointer, u"/standards/0/lossPerHour"_s);
+    EXPECT_FALSE(assay::hasErrors(problems));
+    assay::Method keeping = method();
+    keeping.standard.reset();
+    EXPECT_TRUE(ui::runOf(draft, keeping).problems.empty());
 }
 
 TEST_F(Draft, RefusesTakeLargerThanMakeUpTo)

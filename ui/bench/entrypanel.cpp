@@ -25,6 +25,7 @@ EntryPanel::EntryPanel(const Theme &theme, QWidget *parent)
     , m_place(plainLabel({}, this))
     , m_contents(plainLabel({}, this))
     , m_stored(plainLabel({}, this))
+    , m_pending(plainLabel({}, this))
     , m_field(new NumberField(theme, {}, this))
     , m_reasonRow(new QWidget(this))
     , m_reason(new QLineEdit(m_reasonRow))
@@ -42,6 +43,7 @@ EntryPanel::EntryPanel(const Theme &theme, QWidget *parent)
             submit();
     });
     connect(m_reason, &QLineEdit::returnPressed, this, &EntryPanel::submit);
+    connect(m_reason, &QLineEdit::textChanged, this, [this] { m_notice->clear(); });
     connect(m_store, &QPushButton::clicked, this, &EntryPanel::submit);
     connect(m_leave, &QPushButton::clicked, this, &EntryPanel::left);
     connect(m_review, &QPushButton::clicked, this, &EntryPanel::reviewWanted);
@@ -54,12 +56,18 @@ void EntryPanel::build()
     m_place->setObjectName(u"place"_s);
     m_contents->setObjectName(u"contents"_s);
     m_stored->setObjectName(u"storedReading"_s);
+    m_pending->setObjectName(u"pendingCorrection"_s);
     entry()->setObjectName(u"readingEntry"_s);
     entry()->setAccessibleName(tr("Absorbance"));
     m_reason->setObjectName(u"correctionReason"_s);
     m_reason->setMinimumHeight(m_theme.target());
     m_contents->setWordWrap(true);
     m_stored->setWordWrap(true);
+    m_pending->setWordWrap(true);
+    m_pending->setText(
+        tr("Not stored yet: the table and the results show what the correction would do. Enter goes to the "
+           "reason, Enter there stores it, Esc leaves the reading as it is."));
+    m_review->installEventFilter(this);
 
     auto *reasonCaption = new QLabel(tr("R&eason for the correction"), m_reasonRow);
     reasonCaption->setBuddy(m_reason);
@@ -80,6 +88,7 @@ void EntryPanel::build()
     layout->addWidget(m_contents);
     layout->addWidget(m_stored);
     layout->addWidget(m_field);
+    layout->addWidget(m_pending);
     layout->addWidget(m_reasonRow);
     layout->addLayout(buttons);
     layout->addWidget(m_notice);
@@ -93,6 +102,7 @@ void EntryPanel::dress()
     m_place->setFont(m_theme.huge());
     m_contents->setFont(m_theme.large());
     m_field->setFonts(m_theme.huge(), m_theme.large());
+    m_pending->setFont(m_theme.bold());
 }
 
 NumberEntry *EntryPanel::entry() const
@@ -100,7 +110,7 @@ NumberEntry *EntryPanel::entry() const
     return m_field->entry();
 }
 
-void EntryPanel::ask(const Subject &subject, const QString &draft)
+void EntryPanel::ask(const Subject &subject, const Draft &draft)
 {
     m_correcting = !subject.stored.isEmpty();
     m_place->setText(subject.place);
@@ -108,7 +118,7 @@ void EntryPanel::ask(const Subject &subject, const QString &draft)
     m_stored->setText(subject.stored);
     m_stored->setVisible(m_correcting);
     m_reasonRow->setVisible(m_correcting);
-    m_reason->clear();
+    m_reason->setText(draft.reason);
     m_store->setText(m_correcting ? tr("&Store the correction") : tr("&Store"));
     m_store->show();
     m_leave->setVisible(m_correcting);
@@ -116,21 +126,48 @@ void EntryPanel::ask(const Subject &subject, const QString &draft)
     m_field->show();
     m_notice->clear();
     m_asked = false;
-    entry()->setText(draft);
+    entry()->setText(draft.text);
+    entry()->selectAll();
     entry()->setAccessibleName(tr("Absorbance of %1").arg(subject.place));
     entry()->setFocus();
+    sayPending();
 }
 
 void EntryPanel::showDone()
 {
     m_correcting = false;
     m_place->setText(tr("All readings are in"));
-    m_contents->setText(tr("To correct one, choose it in the table and press Enter."));
+    m_contents->setText(
+        tr("Enter opens the review. To correct a reading, go to it in the table with the arrow keys and "
+           "press Enter there."));
     for (QWidget *widget : std::initializer_list<QWidget *>{m_stored, m_field, m_reasonRow, m_store, m_leave})
         widget->hide();
     m_notice->clear();
     m_review->show();
     m_review->setFocus();
+    sayPending();
+}
+
+EntryPanel::Draft EntryPanel::draft() const
+{
+    return {entry()->text(), m_correcting ? m_reason->text() : QString()};
+}
+
+void EntryPanel::forget()
+{
+    entry()->clear();
+    m_reason->clear();
+}
+
+void EntryPanel::resume()
+{
+    entry()->setFocus();
+    entry()->selectAll();
+}
+
+void EntryPanel::sayPending()
+{
+    m_pending->setVisible(m_correcting && entry()->value());
 }
 
 void EntryPanel::question(const QString &sentence)
@@ -144,6 +181,7 @@ void EntryPanel::onJudged()
 {
     m_asked = false;
     m_notice->clear();
+    sayPending();
     Q_EMIT judged();
 }
 
@@ -171,8 +209,22 @@ void EntryPanel::keyPressEvent(QKeyEvent *event)
 {
     if (event->key() == Qt::Key_Escape)
         Q_EMIT left();
+    else if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down)
+        Q_EMIT tubeWanted(event->key() == Qt::Key_Up ? -1 : 1);
     else
         QFrame::keyPressEvent(event);
+}
+
+bool EntryPanel::eventFilter(QObject *watched, QEvent *event)
+{
+    // A button would use the arrow keys to hand the focus to the next button.
+    if (event->type() != QEvent::KeyPress)
+        return QFrame::eventFilter(watched, event);
+    auto *key = static_cast<QKeyEvent *>(event);
+    if (key->key() != Qt::Key_Up && key->key() != Qt::Key_Down)
+        return QFrame::eventFilter(watched, event);
+    keyPressEvent(key);
+    return true;
 }
 
 } // namespace plateau::ui

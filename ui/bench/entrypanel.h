@@ -35,10 +35,23 @@ public:
         QString stored;
         bool operator==(const Subject &) const = default;
     };
-    /// Puts the entry on the subject, with the text typed there earlier, if any. Takes the focus.
-    void ask(const Subject &subject, const QString &draft);
+    /// What was typed and is not stored.
+    struct Draft {
+        QString text;
+        /// Of a correction.
+        QString reason;
+        bool isEmpty() const { return text.trimmed().isEmpty() && reason.trimmed().isEmpty(); }
+    };
+    /// Puts the entry on the subject, with what was typed there earlier, if anything. Takes the focus.
+    void ask(const Subject &subject, const Draft &draft);
     /// Nothing is left to key.
     void showDone();
+    Draft draft() const;
+    bool isCorrecting() const { return m_correcting; }
+    /// Empties entry and reason.
+    void forget();
+    /// The focus where it was, and what stands there selected, so that the next keys take its place.
+    void resume();
 
     NumberEntry *entry() const;
     Notice &notice() { return *m_notice; }
@@ -52,20 +65,25 @@ Q_SIGNALS:
     /// Esc, or the button: back to what is next.
     void left();
     void reviewWanted();
+    /// An arrow key: to the tube so many rows further down the table.
+    void tubeWanted(int rows);
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
+    bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
     void build();
     void submit();
     void onJudged();
+    void sayPending();
     void dress();
 
     const Theme &m_theme;
     QLabel *m_place;
     QLabel *m_contents;
     QLabel *m_stored;
+    QLabel *m_pending;
     NumberField *m_field;
     QWidget *m_reasonRow;
     QLineEdit *m_reason;

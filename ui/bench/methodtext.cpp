@@ -19,9 +19,8 @@ std::vector<Sentence> methodSentences(const assay::Method &method)
     std::vector<Sentence> sentences;
     for (const QString &caution : method.cautions)
         sentences.push_back({State::Attention, caution});
-    sentences.push_back(
-        {State::Info,
-         Text::tr("%1, version %2. Source: %3").arg(method.name).arg(method.version).arg(method.source)});
+    sentences.push_back({State::Info, Text::tr("%1, version %2").arg(method.name).arg(method.version)});
+    sentences.push_back({State::Info, method.source});
     if (!method.principle.isEmpty())
         sentences.push_back({State::Info, method.principle});
     return sentences;

@@ -42,26 +42,24 @@ NewRunPage::NewRunPage(const Theme &theme, const Clock &clock, BenchSession &ses
     , m_method(new QComboBox(this))
     , m_title(new QLineEdit(this))
     , m_names(new QPlainTextEdit(this))
-    , m_form(new QComboBox(this))
     , m_replicates(new QSpinBox(this))
     , m_blanks(new QSpinBox(this))
+    , m_form(new QComboBox(this))
     , m_wavelength(new QComboBox(this))
     , m_pathLength(new NumberField(theme, tr("mm"), this))
     , m_calibration(new QComboBox(this))
     , m_samples(new SamplesModel(theme, this))
-    , m_standard(new StandardForm(theme, clock, this))
-    , m_uncertainty(new UncertaintyForm(theme, this))
+    , m_scroll(new QScrollArea(this))
 {
-    auto *scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(buildForm());
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setWidget(buildForm());
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(0);
-    layout->addWidget(scroll, 3);
+    layout->addWidget(m_scroll, 3);
     layout->addWidget(buildSide(), 2);
     connectAll();
     startAnew();
@@ -108,6 +106,8 @@ QWidget *NewRunPage::buildForm()
     layout->addWidget(heading);
     layout->addWidget(formHost);
     layout->addWidget(buildSamples());
+    m_standard = new StandardForm(m_theme, m_clock, page);
+    m_uncertainty = new UncertaintyForm(m_theme, page);
     layout->addWidget(m_standard);
     layout->addWidget(m_uncertainty);
     layout->addStretch();
@@ -165,16 +165,7 @@ void NewRunPage::connectAll()
 {
     connect(m_method, &QComboBox::currentIndexChanged, this, &NewRunPage::onMethod);
     connect(m_title, &QLineEdit::textChanged, this, &NewRunPage::check);
-    connect(m_names, &QPlainTextEdit::textChanged, this, [this] {
-        QStringList names;
-        for (const QString &line : m_names->toPlainText().split(u'\n')) {
-            if (const QString name = line.simplified(); !name.isEmpty())
-                names << name;
-        }
-        m_samples->setNames(names);
-        m_samplesTable->fit();
-        check();
-    });
+    connectNames();
     connect(m_form, &QComboBox::currentIndexChanged, this, [this](int index) {
         m_samples->setForm(index == 1 ? run::Form::Solid : run::Form::Liquid);
         m_samplesTable->fit();
@@ -187,7 +178,26 @@ void NewRunPage::connectAll()
     connect(m_pathLength->entry(), &NumberEntry::judged, this, &NewRunPage::check);
     connect(m_samples, &QAbstractItemModel::dataChanged, this, &NewRunPage::check);
     connect(m_standard, &StandardForm::changed, this, &NewRunPage::check);
+    // Ticked by its key, it may lie below the edge.
+    connect(m_standard, &QGroupBox::toggled, this, [this](bool on) {
+        if (on)
+            m_scroll->ensureWidgetVisible(m_standard);
+    });
     connect(m_uncertainty, &UncertaintyForm::changed, this, &NewRunPage::check);
+}
+
+void NewRunPage::connectNames()
+{
+    connect(m_names, &QPlainTextEdit::textChanged, this, [this] {
+        QStringList names;
+        for (const QString &line : m_names->toPlainText().split(u'\n')) {
+            if (const QString name = line.simplified(); !name.isEmpty())
+                names << name;
+        }
+        m_samples->setNames(names);
+        m_samplesTable->fit();
+        check();
+    });
 }
 
 void NewRunPage::startAnew()
@@ -209,6 +219,11 @@ void NewRunPage::takeFocus()
     m_method->setFocus();
 }
 
+bool NewRunPage::isBegun() const
+{
+    return !m_title->text().trimmed().isEmpty() || m_samples->rowCount() > 0 || m_standard->isChecked();
+}
+
 const assay::Method *NewRunPage::method() const
 {
     const int index = m_method->currentIndex();
@@ -226,6 +241,7 @@ void NewRunPage::onMethod()
         m_wavelength->setCurrentIndex(m_wavelength->findData(chosen->wavelength_nm));
         m_pathLength->entry()->setValue(chosen->pathLength_mm);
         m_methodText->setSentences(methodSentences(*chosen));
+        m_standard->showMethod(*chosen);
     }
     check();
 }
@@ -258,8 +274,12 @@ void NewRunPage::check()
     const DraftOutcome outcome = runOf(draft(), *method());
     m_problems->setProblems(inWordsOfTheForm(outcome.problems, outcome.run));
     const QString tubes = tr("Tubes: %1").arg(outcome.run.tubes.size());
-    m_summary->setText(outcome.problems.empty() ? tr("%1. Nothing stands in the way.").arg(tubes)
-                                                : tr("%1. Still to be put right:").arg(tubes));
+    if (assay::hasErrors(outcome.problems))
+        m_summary->setText(tr("%1. Still to be put right:").arg(tubes));
+    else if (!outcome.problems.empty())
+        m_summary->setText(tr("%1. Nothing stands in the way, but look at this:").arg(tubes));
+    else
+        m_summary->setText(tr("%1. Nothing stands in the way.").arg(tubes));
 }
 
 void NewRunPage::putOnBench()

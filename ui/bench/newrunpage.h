@@ -16,6 +16,7 @@ class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
+class QScrollArea;
 class QSpinBox;
 
 namespace plateau::ui {
@@ -43,6 +44,8 @@ public:
                std::vector<assay::Method> methods, QWidget *parent = nullptr);
     /// Where the keys go first.
     void takeFocus();
+    /// Something was typed that would be missed.
+    bool isBegun() const;
 
 Q_SIGNALS:
     void opened(plateau::notebook::RunId id);
@@ -53,6 +56,7 @@ private:
     QWidget *buildSamples();
     QWidget *buildSide();
     void connectAll();
+    void connectNames();
     /// An empty form with the times of now.
     void startAnew();
     const assay::Method *method() const;
@@ -68,16 +72,18 @@ private:
     QComboBox *m_method;
     QLineEdit *m_title;
     QPlainTextEdit *m_names;
-    QComboBox *m_form;
+    // In the order of the page, for that is the order of the Tab key.
     QSpinBox *m_replicates;
     QSpinBox *m_blanks;
+    QComboBox *m_form;
     QComboBox *m_wavelength;
     NumberField *m_pathLength;
     QComboBox *m_calibration;
     SamplesModel *m_samples;
     Table *m_samplesTable = nullptr;
-    StandardForm *m_standard;
-    UncertaintyForm *m_uncertainty;
+    StandardForm *m_standard = nullptr;
+    UncertaintyForm *m_uncertainty = nullptr;
+    QScrollArea *m_scroll;
     SentenceList *m_methodText = nullptr;
     ProblemList *m_problems = nullptr;
     QLabel *m_summary = nullptr;

@@ -55,12 +55,14 @@ void NextStrip::refresh()
     const auto next = m_session.next();
     m_go->setVisible(next.has_value());
     m_next->setVisible(next.has_value());
-    m_progress->setVisible(next.has_value());
+    // A count without its rack would be taken for that of the rack on show.
+    m_progress->setVisible(next && next->kind == NextAction::Kind::Read);
     if (!next) {
         m_action->setText(tr("Nothing due"));
         return;
     }
-    m_progress->setText(tr("%1 of %2 readings").arg(next->readingsTaken).arg(next->readingsPlanned));
+    m_progress->setText(
+        tr("rack %1: %2 of %3 read").arg(next->letter).arg(next->readingsTaken).arg(next->readingsPlanned));
     if (next->kind == NextAction::Kind::Read)
         m_action->setText(tr("rack %1, tube %2: key %3")
                               .arg(next->letter)

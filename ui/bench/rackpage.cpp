@@ -6,6 +6,7 @@
 #include "ui/bench/readpage.h"
 #include "ui/bench/reviewpage.h"
 #include "ui/shared/elidinglabel.h"
+#include "ui/shared/notice.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -27,6 +28,7 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, QWidget *parent)
     , m_method(new ElidingLabel(this))
     , m_readButton(button(theme, tr("&1  Read"), u"stageRead"_s, this))
     , m_reviewButton(button(theme, tr("&2  Review"), u"stageReview"_s, this))
+    , m_unstored(new Notice(theme, this))
     , m_stages(new QStackedWidget(this))
     , m_read(new ReadPage(theme, session, this))
     , m_review(new ReviewPage(theme, session, this))
@@ -37,10 +39,12 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, QWidget *parent)
     layout->setContentsMargins({});
     layout->setSpacing(0);
     layout->addWidget(buildHeader());
+    layout->addWidget(m_unstored);
     layout->addWidget(m_stages, 1);
     connect(m_readButton, &QPushButton::clicked, this, [this] { showStage(Read); });
     connect(m_reviewButton, &QPushButton::clicked, this, [this] { showStage(Review); });
     connect(m_read, &ReadPage::reviewWanted, this, [this] { showStage(Review); });
+    connect(m_read, &ReadPage::unstoredChanged, this, &RackPage::sayUnstored);
     connect(m_read, &ReadPage::personWanted, this, &RackPage::personWanted);
     connect(m_review, &ReviewPage::decided, this, &RackPage::decided);
     connect(&theme, &Theme::changed, this, &RackPage::dress);
@@ -115,13 +119,27 @@ void RackPage::showStage(Stage stage)
     dress();
     if (stage == Read) {
         m_stages->setCurrentWidget(m_read);
-        m_read->goOn();
+        m_read->takeUp();
     } else {
         m_review->showRack(m_id);
         m_stages->setCurrentWidget(m_review);
         m_review->takeFocus();
     }
+    sayUnstored();
     Q_EMIT stageChanged();
+}
+
+void RackPage::sayUnstored()
+{
+    const QStringList typed = stage() == Review ? m_read->unstored(m_id) : m_read->unstoredElsewhere();
+    if (typed.isEmpty())
+        m_unstored->clear();
+    else
+        m_unstored->say(
+            State::Attention,
+            tr("Typed and not stored, so not in the results: %1. Go to it under Read and store it, or "
+               "leave it with Esc.")
+                .arg(typed.join(tr("; "))));
 }
 
 } // namespace plateau::ui

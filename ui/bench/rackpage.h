@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace plateau::ui {
 
 class BenchSession;
+class Notice;
 class ReadPage;
 class ReviewPage;
 class Theme;
@@ -41,6 +42,8 @@ Q_SIGNALS:
 private:
     QWidget *buildHeader();
     void dress();
+    /// Says what was typed and is not stored, where the entry itself does not show it.
+    void sayUnstored();
 
     const Theme &m_theme;
     BenchSession &m_session;
@@ -49,6 +52,7 @@ private:
     QLabel *m_method;
     QPushButton *m_readButton;
     QPushButton *m_reviewButton;
+    Notice *m_unstored;
     QStackedWidget *m_stages;
     ReadPage *m_read;
     ReviewPage *m_review;

@@ -11,6 +11,7 @@
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
+#include <QLabel>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -29,21 +30,21 @@ ReadPage::ReadPage(const Theme &theme, BenchSession &session, QWidget *parent)
     , m_results(new ResultsModel(theme, this))
 {
     build();
-    connect(m_panel, &EntryPanel::judged, this, &ReadPage::updatePreview);
+    connect(m_panel, &EntryPanel::judged, this, [this] {
+        m_waitsForName.reset(); // what was entered is not what stands there now
+        updatePreview();
+    });
     connect(m_panel, &EntryPanel::submitted, this,
             [this](double absorbance, const QString &typed, const QString &reason, bool asked) {
-                takeOver(typed, absorbance, reason, asked);
+                takeOver({absorbance, typed, reason, asked});
             });
-    connect(m_panel, &EntryPanel::left, this, [this] {
-        m_panel->entry()->clear();
-        keepDraft();
-        m_place.reset();
-        goOn();
-    });
+    connect(m_panel, &EntryPanel::left, this, &ReadPage::leave);
+    connect(m_panel, &EntryPanel::tubeWanted, this, &ReadPage::stepInTable);
     connect(m_panel, &EntryPanel::reviewWanted, this, &ReadPage::reviewWanted);
     connect(m_table, &Table::activated, this, &ReadPage::chooseCell);
     connect(m_table, &Table::clicked, this, &ReadPage::chooseCell);
     connect(&session, &BenchSession::rackChanged, this, &ReadPage::onRackChanged);
+    connect(&session, &BenchSession::personChanged, this, &ReadPage::onPerson);
 }
 
 void ReadPage::build()
@@ -55,6 +56,11 @@ void ReadPage::build()
     m_resultsTable->setColumnHidden(ResultsModel::Tubes, true);
     m_resultsTable->setColumnHidden(ResultsModel::Spread, true);
     m_table->setFlexibleColumn(ReadingsModel::contentsColumn);
+    // The end of "sample Orchard blend, tank 7, 1 of 2" tells the tubes apart.
+    m_table->setTextElideMode(Qt::ElideMiddle);
+    m_basis = plainLabel({}, this);
+    m_basis->setObjectName(u"resultsBasis"_s);
+    m_basis->setWordWrap(true);
 
     // No splitter here: it would not grow the panel for a sentence that takes a second line.
     auto *left = new QWidget(this);
@@ -63,8 +69,14 @@ void ReadPage::build()
     leftLayout->setSpacing(m_theme.gap());
     leftLayout->addWidget(m_panel);
     leftLayout->addWidget(m_table, 1);
+    auto *results = new QWidget(this);
+    auto *resultsLayout = new QVBoxLayout(results);
+    resultsLayout->setContentsMargins({});
+    resultsLayout->setSpacing(m_theme.gap());
+    resultsLayout->addWidget(m_basis);
+    resultsLayout->addWidget(m_resultsTable, 1);
     auto *right = new QSplitter(Qt::Vertical, this);
-    right->addWidget(m_resultsTable);
+    right->addWidget(results);
     right->addWidget(m_failures);
     right->setStretchFactor(0, 3);
     right->setStretchFactor(1, 2);
@@ -96,9 +108,18 @@ void ReadPage::showRack(notebook::RunId id)
     m_readings->show(rack()->stored, rack()->evaluation);
     m_results->show(rack()->stored.method, rack()->evaluation);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, rack()->stored.method.measurands.size() < 2);
-    goOn();
+    takeUp();
     m_table->fit();
     m_resultsTable->fit();
+}
+
+void ReadPage::takeUp()
+{
+    keepDraft();
+    if (const auto waiting = waitingPlace(); waiting && rack())
+        goTo(*waiting);
+    else
+        goOn();
 }
 
 void ReadPage::goOn()
@@ -120,7 +141,8 @@ void ReadPage::goTo(const Place &place)
     keepDraft();
     m_place = place;
     const auto draft = m_drafts.find({m_id, place});
-    m_panel->ask(subjectOf(place), draft == m_drafts.end() ? QString() : draft->second);
+    m_waitsForName.reset();
+    m_panel->ask(subjectOf(place), draft == m_drafts.end() ? EntryPanel::Draft() : draft->second);
     const QModelIndex cell = m_readings->indexOf(place);
     m_table->setCurrentIndex(cell);
     m_table->scrollTo(cell);
@@ -147,10 +169,53 @@ void ReadPage::keepDraft()
     if (!m_place)
         return;
     const std::pair key{m_id, *m_place};
-    if (m_panel->entry()->isBlank())
+    if (const EntryPanel::Draft draft = m_panel->draft(); draft.isEmpty())
         m_drafts.erase(key);
     else
-        m_drafts[key] = m_panel->entry()->text();
+        m_drafts[key] = draft;
+}
+
+void ReadPage::leave()
+{
+    m_panel->forget();
+    keepDraft();
+    m_place.reset();
+    goOn();
+}
+
+std::optional<Place> ReadPage::waitingPlace() const
+{
+    for (const auto &[key, draft] : m_drafts) {
+        if (key.first == m_id)
+            return key.second;
+    }
+    return std::nullopt;
+}
+
+QStringList ReadPage::unstored(notebook::RunId id) const
+{
+    return unstored(id, true);
+}
+
+QStringList ReadPage::unstoredElsewhere() const
+{
+    return unstored(m_id, false);
+}
+
+QStringList ReadPage::unstored(notebook::RunId id, bool withEntry) const
+{
+    auto drafts = m_drafts;
+    if (m_place) {
+        drafts.erase({m_id, *m_place});
+        if (const EntryPanel::Draft draft = m_panel->draft(); withEntry && !draft.isEmpty())
+            drafts[{m_id, *m_place}] = draft;
+    }
+    QStringList lines;
+    for (const auto &[key, draft] : drafts) {
+        if (key.first == id)
+            lines << tr("tube %1, %2: %3").arg(tubeNumber(key.second)).arg(key.second.reading, draft.text);
+    }
+    return lines;
 }
 
 void ReadPage::updatePreview()
@@ -167,6 +232,13 @@ void ReadPage::updatePreview()
         m_table->fit();
     m_results->show(rack()->stored.method, evaluation);
     m_failures->setSentences(failuresSoFar(evaluation));
+    m_basis->setText(typed ? tr("With %1 for tube %2, %3, which is not stored yet:")
+                                 .arg(readingText(*typed))
+                                 .arg(tubeNumber(*m_place))
+                                 .arg(m_place->reading)
+                           : tr("From what is stored:"));
+    m_basis->setFont(typed ? m_theme.bold() : font());
+    Q_EMIT unstoredChanged();
 }
 
 QString ReadPage::doubtAbout(double absorbance) const
@@ -180,17 +252,20 @@ QString ReadPage::doubtAbout(double absorbance) const
     return {};
 }
 
-void ReadPage::takeOver(const QString &typed, double absorbance, const QString &reason, bool asked)
+void ReadPage::takeOver(const Submission &submission)
 {
     if (!rack() || !m_place)
         return;
     if (m_session.person().isEmpty()) {
-        m_panel->notice().say(
-            State::Info, tr("Say who is at the bench first: type your name on the left and press Enter."));
+        m_panel->notice().say(State::Info,
+                              tr("Say who is at the bench first: type your name on the left and press "
+                                 "Enter. The reading is then stored."));
+        m_waitsForName = submission;
         Q_EMIT personWanted();
         return;
     }
-    if (const QString doubt = asked ? QString() : doubtAbout(absorbance); !doubt.isEmpty()) {
+    if (const QString doubt = submission.asked ? QString() : doubtAbout(submission.absorbance);
+        !doubt.isEmpty()) {
         m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubt));
         return;
     }
@@ -198,18 +273,29 @@ void ReadPage::takeOver(const QString &typed, double absorbance, const QString &
     const bool correction = readingAt(rack()->stored.run, place) != nullptr;
     const bool stored = guarded(m_panel->notice(), [&] {
         if (correction)
-            m_session.correctReading(m_id, place, absorbance, typed, reason);
+            m_session.correctReading(m_id, place, submission.absorbance, submission.typed, submission.reason);
         else
-            m_session.storeReading(m_id, place, absorbance, typed);
+            m_session.storeReading(m_id, place, submission.absorbance, submission.typed);
     });
     if (!stored)
         return;
-    m_panel->entry()->clear();
+    m_panel->forget();
+    keepDraft();
     goOn();
     m_table->fit(); // a correction shows two values
     // The tube still stands in the rack: say at once what is wrong with it.
     if (const QString fault = faultOf(place.tube); !fault.isEmpty())
         m_panel->notice().say(State::Attention, fault);
+}
+
+void ReadPage::onPerson()
+{
+    if (m_session.person().isEmpty() || !m_waitsForName)
+        return;
+    const Submission submission = *m_waitsForName;
+    m_waitsForName.reset();
+    m_panel->notice().clear();
+    takeOver(submission);
 }
 
 QString ReadPage::faultOf(int tube) const
@@ -228,6 +314,16 @@ void ReadPage::onRackChanged(notebook::RunId id)
         return;
     m_readings->show(rack()->stored, rack()->evaluation);
     updatePreview();
+}
+
+void ReadPage::stepInTable(int rows)
+{
+    QModelIndex from = m_place ? m_readings->indexOf(*m_place) : m_table->currentIndex();
+    if (!from.isValid())
+        from = m_readings->index(0, 0);
+    const int row = std::clamp(from.row() + rows, 0, m_readings->rowCount() - 1);
+    m_table->setFocus();
+    m_table->setCurrentIndex(m_readings->index(row, from.column()));
 }
 
 void ReadPage::chooseCell(const QModelIndex &index)

@@ -6,9 +6,12 @@
 #include "ui/bench/entrypanel.h"
 #include "ui/bench/places.h"
 
+#include <QStringList>
 #include <QWidget>
 
 #include <map>
+
+class QLabel;
 
 namespace plateau::ui {
 
@@ -34,19 +37,39 @@ public:
     void goTo(const Place &place);
     /// Puts the entry on the next place without a reading.
     void goOn();
+    /// Puts the entry where something typed waits to be stored, else on the next place without a reading.
+    void takeUp();
+    /// What was typed for this rack and not stored: "tube 3, A1: 0.512" each.
+    QStringList unstored(notebook::RunId id) const;
+    /// The same without the place the entry stands on.
+    QStringList unstoredElsewhere() const;
 
 Q_SIGNALS:
     void reviewWanted();
     /// A change needs somebody to answer for it, and nobody has given a name yet.
     void personWanted();
+    /// What is typed and not stored may be another.
+    void unstoredChanged();
 
 private:
+    struct Submission {
+        double absorbance = 0;
+        QString typed;
+        QString reason;
+        bool asked = false;
+    };
     void build();
     const Rack *rack() const;
     void updatePreview();
-    void takeOver(const QString &typed, double absorbance, const QString &reason, bool asked);
+    void takeOver(const Submission &submission);
     void onRackChanged(notebook::RunId id);
     void chooseCell(const QModelIndex &index);
+    void stepInTable(int rows);
+    void onPerson();
+    void leave();
+    /// Where something typed and not stored waits in this rack.
+    std::optional<Place> waitingPlace() const;
+    QStringList unstored(notebook::RunId id, bool withEntry) const;
     void keepDraft();
     QString doubtAbout(double absorbance) const;
     QString faultOf(int tube) const;
@@ -60,10 +83,13 @@ private:
     Table *m_table;
     Table *m_resultsTable;
     SentenceList *m_failures;
+    QLabel *m_basis = nullptr;
     notebook::RunId m_id;
     std::optional<Place> m_place;
     /// What was typed and not yet stored, by run and place.
-    std::map<std::pair<notebook::RunId, Place>, QString> m_drafts;
+    std::map<std::pair<notebook::RunId, Place>, EntryPanel::Draft> m_drafts;
+    /// Enter was pressed on it before anybody had given a name; the name stores it.
+    std::optional<Submission> m_waitsForName;
 };
 
 } // namespace plateau::ui

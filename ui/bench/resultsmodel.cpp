@@ -44,7 +44,9 @@ QString ResultsModel::text(const evaluation::Result &result, int column) const
     case Tubes:
         return QString::number(result.n);
     case Spread:
-        return result.n > 1 ? evaluation::valueText(result.spread, result.expandedUncertainty) : u"–"_s;
+        return result.n > 1 && result.value
+                   ? tr("%1 %2").arg(evaluation::significantText(result.spread, 2), result.unit)
+                   : u"–"_s;
     case Verdict:
         return verdictOf(result).text;
     default:
@@ -90,7 +92,7 @@ QVariant ResultsModel::headerData(int section, Qt::Orientation orientation, int 
     case Value:
         return tr("Result");
     case Tubes:
-        return tr("n");
+        return tr("Tubes");
     case Spread:
         return tr("Spread");
     case Verdict:

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/rundraft.h"
 
+#include "core/evaluation/format.h"
 #include "core/exchange/decimal.h"
+#include "core/exchange/keyedmoment.h"
 #include "core/run/soundness.h"
 
 #include <QCoreApplication>
@@ -47,6 +49,24 @@ public:
         return text.trimmed().isEmpty() ? std::nullopt : std::optional(number(text, pointer));
     }
 
+    QDateTime moment(const QString &text, const QDateTime &now, const QString &pointer) const
+    {
+        const auto parsed = exchange::parseKeyedMoment(text, now);
+        if (const QDateTime *value = std::get_if<QDateTime>(&parsed))
+            return *value;
+        complain(pointer, exchange::faultSentence(std::get<exchange::MomentFault>(parsed)));
+        return now;
+    }
+
+    void complain(const QString &pointer, const QString &sentence) const
+    {
+        m_problems.push_back(assay::error(pointer, sentence));
+    }
+    void remark(const QString &pointer, const QString &sentence) const
+    {
+        m_problems.push_back(assay::warning(pointer, sentence));
+    }
+
 private:
     assay::Problems &m_problems;
 };
@@ -76,17 +96,40 @@ run::Sample sampleOf(const SampleDraft &draft, run::Form form, const Reader &rea
     return sample;
 }
 
-run::Standard standardOf(const StandardDraft &draft, const Reader &reader)
+/// A loss and a time that nobody gave must not make a standard count at full strength.
+run::Standard standardOf(const RunDraft &draft, const assay::Method &method, const Reader &reader)
 {
+    const StandardDraft &typed = *draft.standard;
     const QString pointer = u"/standards/0"_s;
+    const QString lossPlace = pointerTo(pointer, u"lossPerHour"_s);
+    const QString preparedPlace = pointerTo(pointer, u"preparedAt"_s);
     run::Standard standard;
-    standard.id = draft.id.trimmed();
+    standard.id = typed.id.trimmed();
     standard.concentration_g_per_L =
-        reader.number(draft.concentration_g_per_L, pointerTo(pointer, u"concentration_g_per_L"_s));
-    standard.lossPerHour =
-        reader.number(draft.lossPerHour_percent, pointerTo(pointer, u"lossPerHour"_s)) / 100;
-    standard.preparedAt = draft.preparedAt;
-    standard.usedAt = draft.usedAt;
+        reader.number(typed.concentration_g_per_L, pointerTo(pointer, u"concentration_g_per_L"_s));
+    const bool lossGiven = !typed.lossPerHour_percent.trimmed().isEmpty();
+    if (lossGiven)
+        standard.lossPerHour = reader.number(typed.lossPerHour_percent, lossPlace) / 100;
+    else
+        reader.complain(lossPlace,
+                        Words::tr("Say how much of its strength it loses in an hour; 0 if it keeps "
+                                  "its strength for the day."));
+    const double usualLoss = method.standard ? method.standard->lossPerHour.value_or(0) : 0;
+    if (lossGiven && standard.lossPerHour == 0 && usualLoss > 0)
+        reader.remark(lossPlace, Words::tr("With 0 it counts at full strength all day; the method reckons "
+                                           "with a loss of %1 % an hour.")
+                                     .arg(evaluation::plainText(usualLoss * 100)));
+
+    if (!typed.preparedAt.trimmed().isEmpty()) {
+        standard.preparedAt = reader.moment(typed.preparedAt, draft.startedAt, preparedPlace);
+    } else if (standard.lossPerHour > 0 || !typed.usedWhenRead) {
+        reader.complain(preparedPlace,
+                        Words::tr("Say when it was made, as 8:10, so that its strength at use can be "
+                                  "worked out."));
+        standard.preparedAt = draft.startedAt; // stands in, so that the same is not said again in other words
+    }
+    if (!typed.usedWhenRead)
+        standard.usedAt = reader.moment(typed.usedAt, draft.startedAt, pointerTo(pointer, u"usedAt"_s));
     return standard;
 }
 
@@ -143,7 +186,7 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
         outcome.problems.push_back(
             assay::error(u"/title"_s, Words::tr("Give the run a title, by which it is found again.")));
     if (draft.standard)
-        run.standards.push_back(standardOf(*draft.standard, reader));
+        run.standards.push_back(standardOf(draft, method, reader));
     for (const SampleDraft &sample : draft.samples) {
         const QString pointer = pointerTo(u"/samples"_s, static_cast<qsizetype>(run.samples.size()));
         run.samples.push_back(sampleOf(sample, draft.form, reader, pointer));

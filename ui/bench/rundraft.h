@@ -37,9 +37,12 @@ struct StandardDraft {
     QString id;
     QString concentration_g_per_L;
     QString lossPerHour_percent;
-    QDateTime preparedAt;
-    QDateTime usedAt;
-    int tubes = 1;
+    /// Empty: not said, which only a standard that keeps its strength can do without.
+    QString preparedAt;
+    /// Else at usedAt.
+    bool usedWhenRead = true;
+    QString usedAt;
+    int tubes = 2;
 };
 
 /// In the order of run::UncertaintyInputs.
@@ -58,6 +61,7 @@ struct RunDraft {
     int wavelength_nm = 340;
     QString pathLength_mm;
     UncertaintyDraft uncertainty;
+    /// Also what times without a day are read by.
     QDateTime startedAt;
 };
 

@@ -5,6 +5,7 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QMessageBox>
+#include <QPushButton>
 #include <QStandardPaths>
 
 using namespace Qt::StringLiterals;
@@ -41,6 +42,17 @@ QString Dialogs::fileToSave(QWidget *parent, const QString &title, const QString
     const QString path = dialog.selectedFiles().constFirst();
     m_folder = QFileInfo(path).absolutePath();
     return path;
+}
+
+bool Dialogs::confirm(QWidget *parent, const QString &title, const QString &question, const QString &yes,
+                      const QString &no)
+{
+    QMessageBox box(QMessageBox::Question, title, question, QMessageBox::NoButton, parent);
+    box.setTextFormat(Qt::PlainText);
+    const QPushButton *wanted = box.addButton(yes, QMessageBox::DestructiveRole);
+    box.setDefaultButton(box.addButton(no, QMessageBox::RejectRole));
+    box.exec();
+    return box.clickedButton() == wanted;
 }
 
 void Dialogs::tell(QWidget *parent, const QString &title, const QString &text)

@@ -18,6 +18,9 @@ public:
     /// Asks before an existing file is replaced. Empty as above.
     virtual QString fileToSave(QWidget *parent, const QString &title, const QString &suggestedName,
                                const QString &filter);
+    /// True if the person wants what the question names; the safe answer is preset.
+    virtual bool confirm(QWidget *parent, const QString &title, const QString &question, const QString &yes,
+                         const QString &no);
     virtual void tell(QWidget *parent, const QString &title, const QString &text);
 
 private:

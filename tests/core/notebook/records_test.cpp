@@ -46,6 +46,50 @@ TEST_F(RecordsTest, TimesKeepInstantAndOffset)
     EXPECT_EQ(stored.readings.front().at, stored.summary.createdAt);
 }
 
+TEST_F(RecordsTest, AStandardIsUsedWhenItsFirstTubeIsRead)
+{
+    run::Run run = plainRun();
+    for (run::Tube &tube : run.tubes)
+        tube.readings.clear();
+    run::Standard standard;
+    standard.id = u"STD"_s;
+    standard.concentration_g_per_L = 0.2;
+    standard.lossPerHour = 0.02;
+    standard.preparedAt = m_now.addSecs(-3600);
+    run.startedAt = m_now;
+    run.standards = {standard};
+    run::Tube tube;
+    tube.role = run::Role::Standard;
+    tube.standard = u"STD"_s;
+    run.tubes.push_back(tube);
+    const int last = static_cast<int>(run.tubes.size()) - 1;
+
+    const auto notebook = create();
+    const RunId id = notebook->addRun(run, risingMethod(), person);
+    notebook->addReading(id, 0, u"A1"_s, 0.1, u"0.1"_s, person);
+    EXPECT_FALSE(notebook->load(id).run.standards[0].usedAt) << "a blank is no use of the standard";
+    m_now = m_now.addSecs(2 * 3600);
+    notebook->addReading(id, last, u"A1"_s, 0.1, u"0.1"_s, person);
+    const QDateTime used = notebook->load(id).readings.back().at;
+    EXPECT_EQ(notebook->load(id).run.standards[0].usedAt, used);
+    m_now = m_now.addSecs(3600);
+    notebook->addReading(id, last, u"A2"_s, 0.5, u"0.5"_s, person);
+    notebook->correctReading(id, last, u"A1"_s, 0.11, u"0.11"_s, person, u"misread"_s);
+    EXPECT_EQ(notebook->load(id).run.standards[0].usedAt, used) << "neither a later reading nor a correction";
+
+    run.standards[0].usedAt = m_now.addSecs(-1800);
+    const RunId stated = notebook->addRun(run, risingMethod(), person);
+    notebook->addReading(stated, last, u"A1"_s, 0.1, u"0.1"_s, person);
+    EXPECT_EQ(notebook->load(stated).run.standards[0].usedAt, run.standards[0].usedAt)
+        << "what the run says goes first";
+
+    run.standards[0].usedAt.reset();
+    run.tubes.back().readings[u"A1"_s] = 0.1;
+    const RunId filed = notebook->addRun(run, risingMethod(), person);
+    EXPECT_FALSE(notebook->load(filed).run.standards[0].usedAt)
+        << "a reading of a file was keyed at no known time";
+}
+
 TEST_F(RecordsTest, TimeThatTheClockSkippedIsRefused)
 {
     const auto notebook = create();

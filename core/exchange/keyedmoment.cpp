@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/exchange/keyedmoment.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+namespace plateau::exchange {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+struct Wording {
+    Q_DECLARE_TR_FUNCTIONS(plateau::exchange::KeyedMoment)
+};
+
+/// The local time of that day, with the offset that holds then; invalid where the clocks skip it.
+QDateTime localMoment(const QDate &date, const QTime &time)
+{
+    const QDateTime local(date, time, Qt::LocalTime);
+    if (!local.isValid() || local.time() != time)
+        return {};
+    return local.toOffsetFromUtc(local.offsetFromUtc());
+}
+
+} // namespace
+
+std::variant<QDateTime, MomentFault> parseKeyedMoment(const QString &text, const QDateTime &now)
+{
+    static const QRegularExpression form(
+        u"^(?:(\\d{4})-(\\d{2})-(\\d{2})[ T]\\s*)?(\\d{1,2})[:.](\\d{2})$"_s);
+    const QString given = text.trimmed();
+    if (given.isEmpty())
+        return MomentFault::Empty;
+    const QRegularExpressionMatch match = form.match(given);
+    if (!match.hasMatch())
+        return MomentFault::NotATime;
+    const QTime time(match.captured(4).toInt(), match.captured(5).toInt());
+    const bool dated = !match.captured(1).isEmpty();
+    const QDate today = now.toLocalTime().date();
+    const QDate date =
+        dated ? QDate(match.captured(1).toInt(), match.captured(2).toInt(), match.captured(3).toInt())
+              : today;
+    if (!time.isValid() || !date.isValid())
+        return MomentFault::NoSuchTime;
+    QDateTime moment = localMoment(date, time);
+    if (!dated && moment.isValid() && moment > now)
+        moment = localMoment(today.addDays(-1), time);
+    if (!moment.isValid())
+        return MomentFault::NoSuchTime;
+    if (moment > now)
+        return MomentFault::InTheFuture;
+    return moment;
+}
+
+QString faultSentence(MomentFault fault)
+{
+    switch (fault) {
+    case MomentFault::Empty:
+        return Wording::tr("Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.");
+    case MomentFault::NotATime:
+        return Wording::tr("That is no time: write it as 8:10, or with its day, as 2026-03-02 8:10.");
+    case MomentFault::NoSuchTime:
+        return Wording::tr(
+            "There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.");
+    case MomentFault::InTheFuture:
+        return Wording::tr("That time is still to come; give the time when it was done.");
+    }
+    return {};
+}
+
+} // namespace plateau::exchange
