@@ -224,7 +224,7 @@ TEST(MethodReader, OneFaultGivesOneProblem)
         {{"/measurands/0/molarMass_g_per_mol", "[]"}, "/measurands/0/molarMass_g_per_mol", "found a list"},
         {{"/window", "[0.1, 1]"}, "/window", "expected an object, found a list"},
         {{"/window/maxSignal", R"("1")"}, "/window/maxSignal", "expected a number"},
-        {{"/window/maxSignal", "0.05"}, "/window/minSignal", "smaller than the largest"},
+        {{"/window/maxSignal", "0.05"}, "/window/minSignal", "smaller than maxSignal"},
         {{"/acceptance/maxBlankSignal", "true"}, "/acceptance/maxBlankSignal", "found true or false"},
         {{"/acceptance/standardRecovery_percent", "[105, 95]"},
          "/acceptance/standardRecovery_percent",
@@ -307,7 +307,7 @@ TEST(MethodReader, AllFaultsAreListedAtOnceWithoutNonsenseThatFollowsFromThem)
     EXPECT_TRUE(names(read.problems, "/components/1/id", "expected text"));
     EXPECT_TRUE(names(read.problems, "/direction", "found \"down\""));
     EXPECT_TRUE(names(read.problems, "/measurands/0/molarMass_g_per_mol", "greater than 0"));
-    EXPECT_TRUE(names(read.problems, "/window/minSignal", "smaller than the largest"));
+    EXPECT_TRUE(names(read.problems, "/window/minSignal", "smaller than maxSignal"));
     EXPECT_TRUE(names(read.problems, "/colour", "not known here"));
 }
 
