@@ -28,6 +28,8 @@
 #include <QScreen>
 #include <QStackedWidget>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -50,8 +52,8 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_notice(new Notice(*m_theme, this))
     , m_pages(new QStackedWidget(this))
     , m_emptyBench(plainLabel({}, this))
-    , m_newRun(new NewRunPage(*m_theme, *m_clock, *m_session, methods.methods(), this))
-    , m_runFile(new RunFilePage(*m_theme, *m_session, methods.lookup(), this))
+    , m_newRun(new NewRunPage(*m_theme, *m_clock, *m_session, this))
+    , m_runFile(new RunFilePage(*m_theme, *m_session, this))
     , m_rack(new RackPage(*m_theme, *m_session, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
@@ -124,6 +126,7 @@ void MainWindow::connectPages()
     connect(m_notebook, &NotebookPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_notebook, &NotebookPage::pageChanged, this, &MainWindow::updateActions);
     connect(m_methods, &MethodsPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_methodBook, &MethodBook::changed, this, &MainWindow::refreshMethods);
     connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
     connect(m_session, &BenchSession::notebookChanged, this, &MainWindow::updateActions);
 }
@@ -150,6 +153,7 @@ void MainWindow::connectActions()
 void MainWindow::start(const exchange::MethodLibrary &methods)
 {
     const bool loaded = guarded(*m_notice, [this] { m_session->reload(); });
+    refreshMethods();
     if (m_session->next())
         goToNext();
     else
@@ -160,6 +164,19 @@ void MainWindow::start(const exchange::MethodLibrary &methods)
     if (loaded && !lines.isEmpty())
         m_notice->say(State::Attention,
                       tr("These method files cannot be used and are left out:\n%1").arg(lines.join(u'\n')));
+}
+
+void MainWindow::refreshMethods()
+{
+    std::vector<MethodOffer> offers;
+    if (!guarded(*m_notice, [&] { offers = m_methodBook->offered(); }))
+        return;
+    m_newRun->setMethods(offers);
+    m_runFile->setMethods([offers](const QString &id) {
+        const auto found = std::find_if(offers.begin(), offers.end(),
+                                        [&id](const MethodOffer &offer) { return offer.method.id == id; });
+        return found == offers.end() ? std::nullopt : std::optional(found->method);
+    });
 }
 
 void MainWindow::showPage(QWidget *page)

@@ -56,6 +56,7 @@ private:
     void connectActions();
     void start(const exchange::MethodLibrary &methods);
 
+    void refreshMethods();
     void showPage(QWidget *page);
     void goToNext();
     void goToRack(notebook::RunId id);

@@ -46,7 +46,7 @@ std::vector<Reopening> loadReopenings(const Database &database, RunId run)
     return reopenings;
 }
 
-void storeDecision(Act &act, RunId run, const Decision &decision, ReadingId lastReading)
+qint64 storeDecision(Act &act, RunId run, const Decision &decision, ReadingId lastReading)
 {
     Statement insert(act.database(),
                      u"INSERT INTO decision (run, kind, person, reason, at_utc, at_offset_min, last_reading, "
@@ -56,6 +56,7 @@ void storeDecision(Act &act, RunId run, const Decision &decision, ReadingId last
                lastReading.value, decision.contentHash, int(decision.acceptable),
                QString::fromUtf8(decision.evaluation), decision.programVersion);
     act.covers(u"decision"_s, insert.insertedId());
+    return insert.insertedId();
 }
 
 void storeReopening(Act &act, qint64 decisionRow, const QString &reason)

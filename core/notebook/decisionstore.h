@@ -14,7 +14,8 @@ struct DecisionRow {
 };
 std::vector<DecisionRow> loadDecisions(const Database &database, RunId run);
 std::vector<Reopening> loadReopenings(const Database &database, RunId run);
-void storeDecision(Act &act, RunId run, const Decision &decision, ReadingId lastReading);
+/// The row it was stored in.
+qint64 storeDecision(Act &act, RunId run, const Decision &decision, ReadingId lastReading);
 void storeReopening(Act &act, qint64 decisionRow, const QString &reason);
 
 /// The state follows from the records: on the bench without a decision, or with the last one taken back.

@@ -70,11 +70,13 @@ void requireUnchanged(const Session &session, RunId run)
     std::map<std::pair<int, QString>, std::unique_ptr<RowReader>> readers;
     // In two parts, so that each finds its rows by an index.
     Statement audited(
-        database, u"SELECT record_table, record_id, content_hash, schema_version FROM audit JOIN audit_record ON "
-                  "audit_record.audit = audit.id WHERE audit.run = ? UNION ALL "
-                  "SELECT record_table, record_id, content_hash, schema_version FROM audit_record JOIN audit ON audit.id = "
-                  "audit_record.audit WHERE record_table = 'method' AND record_id = (SELECT method FROM run "
-                  "WHERE run.id = ?)"_s);
+        database,
+        u"SELECT record_table, record_id, content_hash, schema_version FROM audit JOIN audit_record ON "
+        "audit_record.audit = audit.id WHERE audit.run = ? UNION ALL "
+        "SELECT record_table, record_id, content_hash, schema_version FROM audit_record JOIN audit ON "
+        "audit.id = "
+        "audit_record.audit WHERE record_table = 'method' AND record_id = (SELECT method FROM run "
+        "WHERE run.id = ?)"_s);
     audited.run(run.value, run.value);
     while (audited.next()) {
         const QString table = audited.text(0);

@@ -4,6 +4,7 @@
 
 #include "core/assay/soundness.h"
 #include "core/exchange/writers.h"
+#include "core/notebook/companions.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/history.h"
 #include "core/notebook/inputs.h"
@@ -171,7 +172,11 @@ void Notebook::decide(RunId run, DecisionKind kind, const QString &person, const
     requireOnBench(act.database(), run);
     requireUnchanged(d->session(), run);
     const run::Run current = inputs.run();
-    const evaluation::Evaluation evaluation = evaluation::evaluate(inputs.method, current);
+    const std::vector<CompanionRow> companions = findCompanions(act.database(), run, inputs);
+    for (const CompanionRow &companion : companions)
+        requireUnchanged(d->session(), companion.run);
+    const evaluation::Evaluation evaluation =
+        evaluation::evaluate(inputs.method, current, {}, loadCompanions(act.database(), companions));
     if (kind == DecisionKind::Rejected)
         requireReason(reason, Sentence::tr("The run was not rejected, since that needs a reason: say why."));
     else if (!evaluation.acceptable)
@@ -189,7 +194,7 @@ void Notebook::decide(RunId run, DecisionKind kind, const QString &person, const
                       exchange::writeEvaluation(evaluation),
                       evaluation.acceptable,
                       act.programVersion()};
-    storeDecision(act, run, decision, inputs.newest());
+    storeCompanions(act, storeDecision(act, run, decision, inputs.newest()), companions);
     act.commit();
 }
 
@@ -255,10 +260,19 @@ StoredRun Notebook::load(RunId run) const
 {
     Transaction snapshot(*d->database, Transaction::Kind::Read);
     const Inputs inputs = loadInputs(*d->database, run);
-    StoredRun stored{loadSummary(*d->database, run),   inputs.run(), inputs.method, inputs.readings, {},
-                     loadReopenings(*d->database, run)};
-    for (const DecisionRow &row : loadDecisions(*d->database, run))
+    const std::vector<DecisionRow> decisions = loadDecisions(*d->database, run);
+    StoredRun stored;
+    stored.summary = loadSummary(*d->database, run);
+    stored.run = inputs.run();
+    stored.method = inputs.method;
+    stored.companions =
+        loadCompanions(*d->database, stored.summary.state == RunState::OnBench
+                                         ? findCompanions(*d->database, run, inputs)
+                                         : loadCompanionRows(*d->database, decisions.back().id));
+    stored.readings = inputs.readings;
+    for (const DecisionRow &row : decisions)
         stored.decisions.push_back(row.decision);
+    stored.reopenings = loadReopenings(*d->database, run);
     return stored;
 }
 

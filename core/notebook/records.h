@@ -100,6 +100,9 @@ struct StoredRun {
     run::Run run;
     /// As it was when the run began.
     assay::Method method;
+    /// The runs by other methods that derived quantities take from: those of the last decision, or on the
+    /// bench those that would be taken now.
+    std::vector<evaluation::Companion> companions;
     /// Every reading ever keyed, oldest first.
     std::vector<StoredReading> readings;
     /// Oldest first; the last one counts, unless it was taken back.
@@ -158,6 +161,9 @@ struct MethodOutcome {
     /// Another content has the same id and version, or it arrived but is not offered for new runs.
     bool needsAttention = false;
 };
+
+/// The evaluation of what is stored, derived quantities and all.
+evaluation::Evaluation evaluationOf(const StoredRun &stored);
 
 /// Who did what, and when. account and host are those of the operating system, beside the person who is
 /// named.

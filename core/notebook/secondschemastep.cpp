@@ -30,18 +30,32 @@ const char *const statements[] = {
         SELECT kind = 'retired' FROM method_act WHERE method = NEW.method AND kind IN ('retired', 'reinstated')
         ORDER BY id DESC LIMIT 1), 0)
         BEGIN SELECT RAISE(ABORT, 'the method is so already'); END)",
+
+    // The runs by other methods that the derived results of a decision were taken from, as they stood then.
+    R"(CREATE TABLE decision_companion (
+        id @ID,
+        decision INTEGER NOT NULL REFERENCES decision (id),
+        position INTEGER NOT NULL CHECK (position >= 0),
+        run INTEGER NOT NULL REFERENCES run (id),
+        last_reading INTEGER NOT NULL CHECK (last_reading >= 0),
+        UNIQUE (decision, position),
+        UNIQUE (decision, run)
+    ) STRICT)",
 };
 
 } // namespace
 
 SchemaStep secondSchemaStep()
 {
-    SchemaStep step{2, u"the laboratory's methods"_s, {}};
+    SchemaStep step{2, u"the laboratory's methods, and the runs that derived results come from"_s, {}};
     for (const char *const statement : statements)
         step.statements.append(writtenOut(statement));
     step.statements.append(protectionOf(
         u"method_act"_s,
         {u"method = NEW.method AND kind IN ('saved', 'imported') AND NEW.kind IN ('saved', 'imported')"_s}));
+    step.statements.append(
+        protectionOf(u"decision_companion"_s, {u"decision = NEW.decision AND position = NEW.position"_s,
+                                               u"decision = NEW.decision AND run = NEW.run"_s}));
     return step;
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/exchange/writers.h"
 #include "core/notebook/checks.h"
+#include "core/notebook/companions.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/sentence.h"
@@ -67,7 +68,9 @@ private:
         ++m_verification.decisionsChecked;
         if (reviewHash(run, method) != row.decision.contentHash)
             complain(row, Sentence::tr("what was reviewed is not what is stored now"));
-        const evaluation::Evaluation evaluation = evaluation::evaluate(method, run);
+        const std::vector<evaluation::Companion> companions =
+            loadCompanions(m_session.database, loadCompanionRows(m_session.database, row.id));
+        const evaluation::Evaluation evaluation = evaluation::evaluate(method, run, {}, companions);
         const QByteArray document = exchange::writeEvaluation(evaluation);
         if (document != row.decision.evaluation)
             complain(row, Sentence::tr("evaluated again, it gives another result: %1")

@@ -4,6 +4,7 @@
 #include "core/exchange/writers.h"
 #include "core/notebook/methodcatalogue.h"
 #include "tests/ui/bench.h"
+#include "ui/bench/resultsmodel.h"
 #include "ui/books/comparisonmodel.h"
 #include "ui/books/methodactwords.h"
 #include "ui/books/methodsmodel.h"
@@ -15,6 +16,7 @@
 #include <QAbstractItemView>
 #include <QAction>
 #include <QApplication>
+#include <QComboBox>
 #include <QFile>
 #include <QLineEdit>
 #include <QPushButton>
@@ -365,6 +367,53 @@ TEST_F(MethodsWindow, ChangedMethodIsSavedAsTheNextVersion)
     press(Qt::Key_Escape);
     ASSERT_EQ(model(u"methods"_s).rowCount(), 2);
     EXPECT_EQ(shown(model(u"methods"_s), 1, ui::MethodsModel::Standing), u"earlier version"_s);
+
+    press(Qt::Key_N, Qt::ControlModifier);
+    const QComboBox *choice = find<QComboBox>(u"method"_s);
+    ASSERT_EQ(choice->count(), 1) << "the newest version is what a new run is offered";
+    EXPECT_EQ(choice->itemText(0), u"Example acid, our volumes, version 2"_s);
+}
+
+TEST_F(MethodsWindow, ADerivedResultIsSaidToComeAndThenStandsBesideTheMeasured)
+{
+    assay::Method free = method();
+    free.id = u"free-acid"_s;
+    assay::Method total = method();
+    total.id = u"total-acid"_s;
+    total.derived = {
+        {u"bound"_s, u"Bound acid"_s, {{{}, u"example-acid"_s, 1}, {u"free-acid"_s, u"example-acid"_s, -1}}}};
+    const auto run = [](const assay::Method &of, double risen) {
+        run::Run made = exampleRun();
+        made.method = of.id;
+        for (run::Tube &tube : made.tubes) {
+            const double rise = tube.role == run::Role::Blank ? 0.01 : risen;
+            tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.1 + rise}};
+        }
+        return made;
+    };
+    book->addRun(run(total, 0.51), total, u"R. Okafor"_s);
+    openWindow(); // at the review that is next
+    const auto said = [this](const QString &fragment) {
+        const QAbstractItemModel &checks = model(u"checks"_s);
+        for (int row = 0; row < checks.rowCount(); ++row) {
+            if (checks.index(row, 0).data().toString().contains(fragment))
+                return true;
+        }
+        return false;
+    };
+    EXPECT_EQ(model(u"results"_s).rowCount(), 1);
+    EXPECT_TRUE(said(u"Bound acid is worked out as soon as a run by free-acid"_s));
+    window.reset();
+
+    const notebook::RunId other = book->addRun(run(free, 0.21), free, u"R. Okafor"_s);
+    book->decide(other, notebook::DecisionKind::Accepted, u"R. Okafor"_s, {});
+    openWindow(); // at the review that is next
+    ASSERT_EQ(model(u"results"_s).rowCount(), 2);
+    EXPECT_EQ(shown(model(u"results"_s), 1, ui::ResultsModel::Measurand), u"Bound acid"_s);
+    // (0.50 - 0.20) x 0.33651 g/L
+    EXPECT_TRUE(shown(model(u"results"_s), 1, ui::ResultsModel::Value).startsWith(u"0.10"_s))
+        << shown(model(u"results"_s), 1, ui::ResultsModel::Value).toStdString();
+    EXPECT_FALSE(said(u"worked out as soon as"_s));
 }
 
 TEST_F(MethodsWindow, UnchangedMethodIsNotSavedAgain)

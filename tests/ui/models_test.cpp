@@ -7,6 +7,7 @@
 #include "ui/bench/recoveriesmodel.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/samplesmodel.h"
+#include "ui/bench/verdicts.h"
 #include "ui/books/runsmodel.h"
 #include "ui/destinationsmodel.h"
 #include "ui/shared/theme.h"
@@ -275,6 +276,20 @@ TEST_F(Models, FilterFindsEveryWordInTitleSampleMethodOrState)
     EXPECT_EQ(found(u"example rejected"_s), 1);
     EXPECT_EQ(found(u"rejected P-104"_s), 0);
     EXPECT_EQ(found(u"lot viii"_s), 1) << "compatibility forms compare equal";
+}
+
+TEST_F(Models, AResultSpoiltByAnImpossibleReadingIsNotSaidToWait)
+{
+    run::Run run = exampleRun();
+    for (run::Tube &tube : run.tubes)
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 8.12}};
+    const evaluation::Evaluation spoilt = evaluation::evaluate(method(), run);
+    ASSERT_EQ(spoilt.results.size(), 1U);
+    EXPECT_FALSE(spoilt.results[0].value);
+    EXPECT_EQ(ui::verdictOf(spoilt.results[0]).text, u"investigate"_s);
+    EXPECT_EQ(ui::resultText(spoilt.results[0]), u"–"_s);
+    run.tubes[2].readings.erase(u"A2"_s);
+    EXPECT_EQ(ui::verdictOf(evaluation::evaluate(method(), run).results[0]).text, u"waiting"_s);
 }
 
 TEST_F(Models, DestinationsAreTheRacksAndTheBooks)

@@ -120,7 +120,7 @@ Rack BenchSession::rackOf(notebook::RunId id)
     rack.id = id;
     rack.letter = letterFor(id);
     rack.stored = m_notebook.load(id);
-    rack.evaluation = evaluation::evaluate(rack.stored.method, rack.stored.run);
+    rack.evaluation = notebook::evaluationOf(rack.stored);
     return rack;
 }
 
@@ -143,7 +143,7 @@ evaluation::Evaluation preview(const notebook::StoredRun &stored, const Place &p
 {
     run::Run run = stored.run;
     run.tubes.at(static_cast<std::size_t>(place.tube)).readings[place.reading] = absorbance;
-    return evaluation::evaluate(stored.method, run);
+    return evaluation::evaluate(stored.method, run, {}, stored.companions);
 }
 
 QString rackLetter(int index)

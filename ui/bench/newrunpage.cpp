@@ -26,19 +26,20 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QSignalBlocker>
 #include <QSpinBox>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-NewRunPage::NewRunPage(const Theme &theme, const Clock &clock, BenchSession &session,
-                       std::vector<assay::Method> methods, QWidget *parent)
+NewRunPage::NewRunPage(const Theme &theme, const Clock &clock, BenchSession &session, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_clock(clock)
     , m_session(session)
-    , m_methods(std::move(methods))
     , m_method(new QComboBox(this))
     , m_title(new QLineEdit(this))
     , m_names(new QPlainTextEdit(this))
@@ -70,8 +71,6 @@ QWidget *NewRunPage::buildForm()
     auto *page = new QWidget(this);
     auto *heading = plainLabel(tr("New run"), page);
     heading->setFont(m_theme.large());
-    for (const assay::Method &each : m_methods)
-        m_method->addItem(tr("%1, version %2").arg(each.name).arg(each.version));
     // Method names may be long; the box must not be as wide as the longest.
     m_method->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_method->setMinimumContentsLength(24);
@@ -200,6 +199,26 @@ void NewRunPage::connectNames()
     });
 }
 
+void NewRunPage::setMethods(std::vector<MethodOffer> offers)
+{
+    if (offers == m_offers)
+        return;
+    const assay::Method *chosen = method();
+    const QString id = chosen ? chosen->id : QString();
+    const int version = chosen ? chosen->version : 0;
+    const QSignalBlocker quiet(m_method);
+    m_offers = std::move(offers);
+    m_method->clear();
+    int kept = -1;
+    for (const auto &[each, label] : m_offers) {
+        m_method->addItem(label);
+        if (each.id == id && (kept < 0 || each.version == version))
+            kept = m_method->count() - 1;
+    }
+    m_method->setCurrentIndex(std::max(kept, 0));
+    onMethod();
+}
+
 void NewRunPage::startAnew()
 {
     m_title->clear();
@@ -227,7 +246,7 @@ bool NewRunPage::isBegun() const
 const assay::Method *NewRunPage::method() const
 {
     const int index = m_method->currentIndex();
-    return index < 0 ? nullptr : &m_methods[static_cast<std::size_t>(index)];
+    return index < 0 ? nullptr : &m_offers[static_cast<std::size_t>(index)].method;
 }
 
 void NewRunPage::onMethod()

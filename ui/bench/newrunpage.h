@@ -5,6 +5,7 @@
 #include "core/assay/method.h"
 #include "core/assay/problem.h"
 #include "core/notebook/records.h"
+#include "ui/bench/methodoffer.h"
 #include "ui/bench/rundraft.h"
 
 #include <QWidget>
@@ -40,10 +41,11 @@ class NewRunPage : public QWidget
     Q_OBJECT
 
 public:
-    NewRunPage(const Theme &theme, const Clock &clock, BenchSession &session,
-               std::vector<assay::Method> methods, QWidget *parent = nullptr);
+    NewRunPage(const Theme &theme, const Clock &clock, BenchSession &session, QWidget *parent = nullptr);
     /// Where the keys go first.
     void takeFocus();
+    /// Other methods to choose from; what is chosen stays chosen if it is still there.
+    void setMethods(std::vector<MethodOffer> offers);
     /// Something was typed that would be missed.
     bool isBegun() const;
 
@@ -68,7 +70,7 @@ private:
     const Theme &m_theme;
     const Clock &m_clock;
     BenchSession &m_session;
-    std::vector<assay::Method> m_methods;
+    std::vector<MethodOffer> m_offers;
     QComboBox *m_method;
     QLineEdit *m_title;
     QPlainTextEdit *m_names;

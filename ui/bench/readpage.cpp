@@ -107,7 +107,9 @@ void ReadPage::showRack(notebook::RunId id)
         return;
     m_readings->show(rack()->stored, rack()->evaluation);
     m_results->show(rack()->stored.method, rack()->evaluation);
-    m_resultsTable->setColumnHidden(ResultsModel::Measurand, rack()->stored.method.measurands.size() < 2);
+    m_resultsTable->setColumnHidden(
+        ResultsModel::Measurand,
+        rack()->stored.method.measurands.size() + rack()->stored.method.derived.size() < 2);
     takeUp();
     m_table->fit();
     m_resultsTable->fit();

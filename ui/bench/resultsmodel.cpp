@@ -22,6 +22,8 @@ void ResultsModel::show(const assay::Method &method, const evaluation::Evaluatio
     m_names.clear();
     for (const assay::Measurand &measurand : method.measurands)
         m_names[measurand.id] = measurand.name;
+    for (const assay::Derived &derived : method.derived)
+        m_names[derived.id] = derived.name;
     setRows(evaluation.results);
 }
 

@@ -16,11 +16,9 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-RunFilePage::RunFilePage(const Theme &theme, BenchSession &session, exchange::MethodLookup installedMethod,
-                         QWidget *parent)
+RunFilePage::RunFilePage(const Theme &theme, BenchSession &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_installedMethod(std::move(installedMethod))
     , m_heading(new ElidingLabel(this))
     , m_summary(plainLabel({}, this))
     , m_problems(new ProblemList(theme, u"fileProblems"_s, this))

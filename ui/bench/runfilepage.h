@@ -24,9 +24,13 @@ class RunFilePage : public QWidget
     Q_OBJECT
 
 public:
-    RunFilePage(const Theme &theme, BenchSession &session, exchange::MethodLookup installedMethod,
-                QWidget *parent = nullptr);
+    RunFilePage(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
 
+    /// Where a file names its method by its id alone.
+    void setMethods(exchange::MethodLookup installedMethod)
+    {
+        m_installedMethod = std::move(installedMethod);
+    }
     /// Reads the file. A sound one without remarks goes on the bench at once, if it is known who is there.
     void read(const QString &path);
 

@@ -73,7 +73,10 @@ std::vector<Sentence> passedOnce(const std::vector<Check> &checks)
 
 Sentence verdictOf(const evaluation::Result &result)
 {
-    if (std::any_of(result.checks.begin(), result.checks.end(), isMissing) || !result.value)
+    const bool missing = std::any_of(result.checks.begin(), result.checks.end(), isMissing);
+    // A reading that cannot be right gives no value either, but nothing comes of waiting.
+    const bool faulty = std::any_of(result.checks.begin(), result.checks.end(), isFault);
+    if (missing || (!result.value && !faulty))
         return {State::Pending, Words::tr("waiting")};
     switch (result.verdict) {
     case evaluation::Verdict::Reportable:
@@ -146,6 +149,27 @@ std::vector<Sentence> checkSentences(const evaluation::Evaluation &evaluation)
             {State::Pending, Words::tr("Readings are missing of: %1.").arg(incomplete.join(u"; "_s))});
     const std::vector<Sentence> passed = passedOnce(evaluation.checks);
     sentences.insert(sentences.end(), passed.begin(), passed.end());
+    return sentences;
+}
+
+std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation)
+{
+    std::vector<Sentence> sentences;
+    for (const assay::Derived &derived : method.derived) {
+        const bool formed = std::any_of(evaluation.results.begin(), evaluation.results.end(),
+                                        [&](const auto &result) { return result.measurand == derived.id; });
+        QStringList others;
+        for (const assay::DerivedTerm &term : derived.terms) {
+            if (!term.method.isEmpty() && term.method != method.id)
+                others << term.method;
+        }
+        others.removeDuplicates();
+        if (!formed && !others.isEmpty())
+            sentences.push_back(
+                {State::Info, Words::tr("%1 is worked out as soon as a run by %2 with the same "
+                                        "samples, of the same week, is accepted.")
+                                  .arg(derived.name, others.join(Words::tr(" and ")))});
+    }
     return sentences;
 }
 

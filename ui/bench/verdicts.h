@@ -20,6 +20,8 @@ QString resultText(const evaluation::Result &result);
 Sentence overallVerdict(const evaluation::Evaluation &evaluation);
 /// All checks, those that failed first; sentences that are the same for several scopes are said once.
 std::vector<Sentence> checkSentences(const evaluation::Evaluation &evaluation);
+/// Which derived quantities wait for a run by another method.
+std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation);
 /// What has failed so far while readings are still to come; "nothing" is a sentence, too.
 std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation);
 bool readingsAreMissing(const evaluation::Evaluation &evaluation);

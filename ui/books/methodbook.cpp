@@ -20,12 +20,14 @@ std::vector<notebook::StoredMethod> MethodBook::catalogue() const
     return notebook::catalogueOf(m_notebook.methods(), m_shipped);
 }
 
-std::vector<assay::Method> MethodBook::offered() const
+std::vector<MethodOffer> MethodBook::offered() const
 {
-    std::vector<assay::Method> methods;
-    for (const notebook::StoredMethod &stored : notebook::offeredOf(catalogue()))
-        methods.push_back(stored.method);
-    return methods;
+    const std::vector<notebook::StoredMethod> all = catalogue();
+    std::vector<MethodOffer> offers;
+    for (const notebook::StoredMethod &stored : notebook::offeredOf(all))
+        offers.push_back(
+            {stored.method, tr("%1, %2").arg(stored.method.name, notebook::versionText(all, stored))});
+    return offers;
 }
 
 notebook::MethodOutcome MethodBook::save(const assay::Method &method, const QString &note)

@@ -5,6 +5,8 @@
 #include "core/notebook/methodcatalogue.h"
 #include "core/notebook/notebook.h"
 
+#include "ui/bench/methodoffer.h"
+
 #include <QObject>
 
 namespace plateau::ui {
@@ -24,9 +26,8 @@ public:
 
     /// By id, newest first.
     std::vector<notebook::StoredMethod> catalogue() const;
-    /// What a new run may have; two of the same id and version are both there, and catalogue() with
-    /// notebook::versionText tells them apart.
-    std::vector<assay::Method> offered() const;
+    /// What a new run may have; two of the same id and version are both there, told apart by their labels.
+    std::vector<MethodOffer> offered() const;
 
     notebook::MethodOutcome save(const assay::Method &method, const QString &note = {});
     notebook::MethodOutcome import(const assay::Method &method, const QString &fileName);

@@ -103,7 +103,7 @@ void RecordView::fill()
     m_toRack->setVisible(onBench);
     m_lockRow->setVisible(!onBench);
 
-    const evaluation::Evaluation evaluation = evaluation::evaluate(m_stored.method, m_stored.run);
+    const evaluation::Evaluation evaluation = notebook::evaluationOf(m_stored);
     m_view->show(m_stored, evaluation);
     compareWithDecision(evaluation);
 }

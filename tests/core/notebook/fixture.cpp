@@ -107,6 +107,14 @@ void NotebookTest::fillMethods(Notebook &notebook)
     notebook.reinstateMethod(otherRisingMethod(), u"Tomas Brandl"_s, u"the old kit is back"_s);
 }
 
+void NotebookTest::fillDerived(Notebook &notebook)
+{
+    const RunId free = notebook.addRun(freeRun(), freeMethod(), u"Ines Kaddour"_s);
+    notebook.decide(free, DecisionKind::Accepted, u"Tomas Brandl"_s, u""_s);
+    const RunId total = notebook.addRun(totalRun(), totalMethod(), u"Ines Kaddour"_s);
+    notebook.decide(total, DecisionKind::Accepted, u"Tomas Brandl"_s, u""_s);
+}
+
 void NotebookTest::fill(Notebook &notebook)
 {
     fillMethods(notebook);
@@ -177,6 +185,42 @@ void expectOneSentence(const Failure &failure)
     EXPECT_FALSE(sentence.contains(u'\n')) << sentence.toStdString();
     EXPECT_FALSE(sentence.contains("SQL"_L1) || sentence.contains(u"%1"_s)) << sentence.toStdString();
     EXPECT_EQ(QString::fromUtf8(failure.what()), sentence);
+}
+
+assay::Method totalMethod()
+{
+    assay::Method method = risingMethod();
+    method.id = u"total"_s;
+    method.derived = {
+        {u"bound"_s, u"Bound analyte"_s, {{{}, u"analyte"_s, 1}, {u"free"_s, u"analyte"_s, -1}}}};
+    return method;
+}
+
+assay::Method freeMethod()
+{
+    assay::Method method = risingMethod();
+    method.id = u"free"_s;
+    return method;
+}
+
+run::Run freeRun()
+{
+    run::Run run = plainRun();
+    run.title = u"Free"_s;
+    run.method = u"free"_s;
+    for (run::Tube &tube : run.tubes) {
+        if (tube.role == run::Role::Sample)
+            tube.readings[u"A2"_s] = std::get<double>(tube.readings[u"A2"_s]) - 0.2;
+    }
+    return run;
+}
+
+run::Run totalRun()
+{
+    run::Run run = plainRun();
+    run.title = u"Total"_s;
+    run.method = u"total"_s;
+    return run;
 }
 
 run::Run unreadRun()

@@ -77,6 +77,8 @@ protected:
     /// A notebook with runs of every kind in it: solids, dilutions, standards, spikes, series, lots,
     /// corrections, an accepted and later reopened run, a rejected one, after acts of every kind on methods.
     void fill(notebook::Notebook &notebook);
+    /// An accepted run of which the other takes its derived result, accepted too.
+    void fillDerived(notebook::Notebook &notebook);
     void fillMethods(notebook::Notebook &notebook);
     /// The same as a file that is not open; made once for all tests.
     void makeFilledFile();
@@ -96,6 +98,13 @@ notebook::Failure failureOf(const std::function<void()> &action);
 /// One sentence: it starts with a capital, ends with a full stop, and names no code.
 void expectOneSentence(const notebook::Failure &failure);
 
+/// Methods of "total" and "free"; bound = total - free is derived by the former.
+assay::Method totalMethod();
+assay::Method freeMethod();
+/// plainRun with net signals smaller by 0.2, for freeMethod.
+run::Run freeRun();
+/// plainRun for totalMethod.
+run::Run totalRun();
 /// plainRun with one tube more and no readings.
 run::Run unreadRun();
 /// Every field of a run in use.

@@ -24,6 +24,7 @@ protected:
     void SetUp() override
     {
         makeFilledFile();
+        fillDerived(*reopen());
         m_raw = std::make_unique<RawFile>(file());
         m_raw->execute(u"PRAGMA recursive_triggers=%1"_s.arg(std::get<1>(GetParam()) ? "ON"_L1 : "OFF"_L1));
         m_before = m_raw->rows(u"SELECT * FROM "_s + table());
@@ -100,8 +101,8 @@ INSTANTIATE_TEST_SUITE_P(
                           Table{"tube", "role = 'blank'"}, Table{"lot_use", "lot = 'x'"},
                           Table{"reading", "absorbance = 0.5"}, Table{"reading_point", "absorbance = 0.5"},
                           Table{"decision", "kind = 'rejected'"}, Table{"reopening", "reason = 'x'"},
-                          Table{"method_act", "note = 'x'"}, Table{"audit", "person = 'x'"},
-                          Table{"audit_record", "record_id = 1"}),
+                          Table{"method_act", "note = 'x'"}, Table{"decision_companion", "run = 1"},
+                          Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
         ::testing::Bool()),
     [](const auto &row) {
         return std::string(std::get<0>(row.param).name) + (std::get<1>(row.param) ? "Recursive" : "Plain");

@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/audit.h"
+#include "core/notebook/inputs.h"
+
+namespace plateau::notebook {
+
+/// Another run that derived quantities take from, as it stood when its reading of that id was the newest.
+struct CompanionRow {
+    RunId run;
+    ReadingId newest;
+};
+
+/// Which runs the derived quantities of this one take from now: accepted runs by the methods its method
+/// names, put on the bench within a week of it, that share a sample; newest first. (A week: common practice,
+/// no source; an older run of a sample of that name is hardly the same sample any more.)
+std::vector<CompanionRow> findCompanions(const Database &database, RunId run, const Inputs &inputs);
+/// Those a decision rested on, in their order.
+std::vector<CompanionRow> loadCompanionRows(const Database &database, qint64 decisionRow);
+void storeCompanions(Act &act, qint64 decisionRow, const std::vector<CompanionRow> &companions);
+
+std::vector<evaluation::Companion> loadCompanions(const Database &database,
+                                                  const std::vector<CompanionRow> &rows);
+
+} // namespace plateau::notebook
