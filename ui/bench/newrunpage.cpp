@@ -199,12 +199,22 @@ void NewRunPage::connectNames()
     });
 }
 
+QString NewRunPage::methodOfLatestRun()
+{
+    QString id;
+    guarded(*m_notice, [&] {
+        if (const auto runs = m_session.allRuns(); !runs.empty())
+            id = runs.front().methodId;
+    });
+    return id;
+}
+
 void NewRunPage::setMethods(std::vector<MethodOffer> offers)
 {
     if (offers == m_offers)
         return;
     const assay::Method *chosen = method();
-    const QString id = chosen ? chosen->id : QString();
+    const QString id = chosen ? chosen->id : methodOfLatestRun();
     const int version = chosen ? chosen->version : 0;
     const QSignalBlocker quiet(m_method);
     m_offers = std::move(offers);

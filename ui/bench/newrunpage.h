@@ -62,6 +62,8 @@ private:
     /// An empty form with the times of now.
     void startAnew();
     const assay::Method *method() const;
+    /// What is likely wanted again; empty in an empty notebook.
+    QString methodOfLatestRun();
     void onMethod();
     RunDraft draft() const;
     void check();

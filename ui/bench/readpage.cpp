@@ -53,6 +53,7 @@ void ReadPage::build()
     m_resultsTable = new Table(m_theme, m_results, tr("Results so far"), u"liveResults"_s, this);
     m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_failures = new SentenceList(m_theme, tr("Checks so far"), u"liveChecks"_s, this);
+    m_resultsTable->setColumnHidden(ResultsModel::Coverage, true);
     m_resultsTable->setColumnHidden(ResultsModel::Tubes, true);
     m_resultsTable->setColumnHidden(ResultsModel::Spread, true);
     m_table->setFlexibleColumn(ReadingsModel::contentsColumn);
@@ -107,9 +108,7 @@ void ReadPage::showRack(notebook::RunId id)
         return;
     m_readings->show(rack()->stored, rack()->evaluation);
     m_results->show(rack()->stored.method, rack()->evaluation);
-    m_resultsTable->setColumnHidden(
-        ResultsModel::Measurand,
-        rack()->stored.method.measurands.size() + rack()->stored.method.derived.size() < 2);
+    m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
     takeUp();
     m_table->fit();
     m_resultsTable->fit();

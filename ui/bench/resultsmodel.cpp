@@ -6,9 +6,22 @@
 #include "ui/bench/verdicts.h"
 #include "ui/shared/theme.h"
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
+
+namespace {
+
+bool isNumber(int column)
+{
+    using Column = ResultsModel::Column;
+    return column == Column::Value || column == Column::Coverage || column == Column::Tubes ||
+           column == Column::Spread;
+}
+
+} // namespace
 
 ResultsModel::ResultsModel(const Theme &theme, QObject *parent)
     : RowsModel(parent)
@@ -27,6 +40,12 @@ void ResultsModel::show(const assay::Method &method, const evaluation::Evaluatio
     setRows(evaluation.results);
 }
 
+bool ResultsModel::hasSeveralMeasurands() const
+{
+    return std::any_of(rows().begin(), rows().end(),
+                       [this](const auto &result) { return result.measurand != rows().front().measurand; });
+}
+
 int ResultsModel::columnCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : ColumnCount;
@@ -43,6 +62,9 @@ QString ResultsModel::text(const evaluation::Result &result, int column) const
     }
     case Value:
         return resultText(result);
+    case Coverage:
+        return result.value && result.coverageFactor ? QString::number(*result.coverageFactor, 'g', 3)
+                                                     : u"–"_s;
     case Tubes:
         return QString::number(result.n);
     case Spread:
@@ -69,7 +91,7 @@ QVariant ResultsModel::data(const QModelIndex &index, int role) const
     case Qt::FontRole:
         return index.column() == Value ? QVariant(m_theme.bold()) : QVariant();
     case Qt::TextAlignmentRole:
-        if (index.column() == Value || index.column() == Tubes || index.column() == Spread)
+        if (isNumber(index.column()))
             return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
         return {};
     default:
@@ -81,8 +103,7 @@ QVariant ResultsModel::headerData(int section, Qt::Orientation orientation, int 
 {
     if (orientation != Qt::Horizontal)
         return {};
-    const bool toTheRight = section == Value || section == Tubes || section == Spread;
-    if (role == Qt::TextAlignmentRole && toTheRight)
+    if (role == Qt::TextAlignmentRole && isNumber(section))
         return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     if (role != Qt::DisplayRole)
         return {};
@@ -93,6 +114,8 @@ QVariant ResultsModel::headerData(int section, Qt::Orientation orientation, int 
         return tr("Measurand");
     case Value:
         return tr("Result");
+    case Coverage:
+        return tr("k of ±");
     case Tubes:
         return tr("Tubes");
     case Spread:

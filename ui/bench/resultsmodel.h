@@ -19,10 +19,12 @@ class ResultsModel : public RowsModel<QAbstractTableModel, evaluation::Result>
     Q_OBJECT
 
 public:
-    enum Column { Sample, Measurand, Value, Tubes, Spread, Verdict, ColumnCount };
+    enum Column { Sample, Measurand, Value, Coverage, Tubes, Spread, Verdict, ColumnCount };
 
     explicit ResultsModel(const Theme &theme, QObject *parent = nullptr);
     void show(const assay::Method &method, const evaluation::Evaluation &evaluation);
+    /// Whether the results are of more than one quantity, so that each needs its name.
+    bool hasSeveralMeasurands() const;
 
     int columnCount(const QModelIndex &parent = {}) const override;
     QVariant data(const QModelIndex &index, int role) const override;

@@ -143,8 +143,7 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_stored = stored;
     m_evaluation = evaluation;
     m_results->show(stored.method, evaluation);
-    m_resultsTable->setColumnHidden(ResultsModel::Measurand,
-                                    stored.method.measurands.size() + stored.method.derived.size() < 2);
+    m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
     std::vector<Sentence> sentences = checkSentences(evaluation);
     for (Sentence &sentence : derivedToCome(stored.method, evaluation))
         sentences.push_back(std::move(sentence));

@@ -98,12 +98,8 @@ QString resultText(const evaluation::Result &result)
     const QString value = evaluation::valueText(*result.value, result.expandedUncertainty);
     if (!result.expandedUncertainty)
         return Words::tr("%1 %2").arg(value, result.unit);
-    const QString text =
-        Words::tr("%1 ± %2 %3")
-            .arg(value, evaluation::uncertaintyText(*result.expandedUncertainty), result.unit);
-    return result.coverageFactor
-               ? Words::tr("%1 (k = %2)").arg(text, evaluation::significantText(*result.coverageFactor, 2))
-               : text;
+    return Words::tr("%1 ± %2 %3")
+        .arg(value, evaluation::uncertaintyText(*result.expandedUncertainty), result.unit);
 }
 
 bool readingsAreMissing(const evaluation::Evaluation &evaluation)
