@@ -165,7 +165,9 @@ ExitStatus store(notebook::Notebook &notebook, const Files &files)
     for (const exchange::RunDocument &document : files.runs())
         notebook.addRun(document.run, document.method, currentAccount());
     if (!files.runs().empty())
-        lines.append(Text::tr("%1 runs put on the bench").arg(files.runs().size()));
+        lines.append(files.runs().size() == 1
+                         ? Text::tr("1 run put on the bench")
+                         : Text::tr("%1 runs put on the bench").arg(files.runs().size()));
     const ExitStatus end = written(writeOut((lines.join(u'\n') + u'\n').toUtf8()));
     return end == Sound ? status : end;
 }

@@ -222,6 +222,7 @@ void judge(const Layout &layout, const Rules &rules, Evaluation &evaluation)
         result.verdict = verdictOf(result, runFailed);
         if (result.verdict == Verdict::Reportable)
             result.lessThan = lessThan(viewOf(context, result), result);
+        result.greaterThan = greaterThan(result);
         evaluation.acceptable = evaluation.acceptable && result.verdict == Verdict::Reportable;
         evaluation.checks.insert(evaluation.checks.end(), result.checks.begin(), result.checks.end());
     }

@@ -150,6 +150,9 @@ struct Result {
     /// Set where the signal is too low and no repeat would help, or where a derived quantity is not different
     /// from zero: report as less than this, in the result's unit.
     std::optional<double> lessThan;
+    /// Set where the reagent was used up in a tube, so that the value is only known to be larger than this:
+    /// its uncertainty says nothing then.
+    std::optional<double> greaterThan{};
     /// Absent where the run states no uncertainties.
     std::optional<double> expandedUncertainty;
     std::optional<double> coverageFactor;

@@ -84,6 +84,11 @@ QString withUnit(const QString &number, const QString &unit)
     return number + noBreakSpace + together;
 }
 
+QString spreadText(double spread, double value, int figures)
+{
+    return spread <= 1e-9 * std::abs(value) ? plainText(0) : significantText(spread, figures);
+}
+
 QString plainText(double value)
 {
     return QString::number(value, 'g', QLocale::FloatingPointShortest);

@@ -19,6 +19,9 @@ QString valueText(double value, std::optional<double> expandedUncertainty = std:
 QString uncertaintyText(double expandedUncertainty);
 /// A number to so many significant figures, never in exponent form, trailing zeros kept.
 QString significantText(double value, int figures);
+/// The spread of values near value, to so many significant figures; "0" where it is but what the last bits of
+/// the computation leave.
+QString spreadText(double spread, double value, int figures);
 /// A volume or mass as keyed: shortest form.
 QString plainText(double value);
 /// A value beside what it is held against, all with the same decimals: as many as asked for, or more where a

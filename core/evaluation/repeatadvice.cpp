@@ -139,6 +139,13 @@ std::optional<double> lessThan(const SampleView &view, const Result &result)
     return limit && *result.value < *limit ? limit : std::nullopt;
 }
 
+std::optional<double> greaterThan(const Result &result)
+{
+    const bool usedUp = std::ranges::any_of(
+        result.checks, [](const Check &c) { return !c.passed && c.advice && c.advice->atLeast; });
+    return usedUp ? result.value : std::nullopt;
+}
+
 void addAdvice(const SampleView &view, std::vector<Check> &checks)
 {
     std::vector<int> usedUp;

@@ -104,10 +104,12 @@ void addBlankChecks(const CheckContext &context, size_t measurand, std::vector<C
     const Scope scope{Scope::Kind::Run, {}, scopeMeasurand(method, method.measurands[measurand].id)};
     const std::vector<double> signals = blankSignals(context, measurand);
     const std::vector<int> read = context.layout.measurands()[measurand].blanks;
-    // Blanks that were read, but implausibly, are said to be just that.
-    if (!context.layout.measurands()[measurand].blanksLost)
-        checks.push_back(blankMissing(scope, !read.empty()));
     const TubeGroup blanks{scope, measurand, tubesOfRole(context.layout.run(), run::Role::Blank)};
+    // Blanks that stand in the rack unread are readings that are missing; those read implausibly are said to
+    // be just that.
+    const bool toCome = read.empty() && !blanks.tubes.empty();
+    if (!context.layout.measurands()[measurand].blanksLost && !toCome)
+        checks.push_back(blankMissing(scope, !read.empty()));
     if (!blanks.tubes.empty()) {
         for (Check &check : readingChecks(context, blanks))
             checks.push_back(std::move(check));

@@ -42,6 +42,7 @@ void addAgreementChecks(const SampleView &view, std::vector<Check> &checks);
 void addAdvice(const SampleView &view, std::vector<Check> &checks);
 /// The limit below which the result is to be reported, where its signal is too low and no repeat would help.
 std::optional<double> lessThan(const SampleView &view, const Result &result);
+std::optional<double> greaterThan(const Result &result);
 bool failedIn(const std::vector<Check> &checks, CheckId id);
 
 } // namespace plateau::evaluation

@@ -192,7 +192,7 @@ private:
         const QString found = grams(*value(tube).pipetted_g_per_L);
         switch (m_layout.run().calibration) {
         case run::Calibration::Absorptivity:
-            lines.push_back({what, Text::tr("dA x V x M / (e x d x v x ν)"),
+            lines.push_back({what, Text::tr("dA x V x M / (e x d x v x n)"),
                              absorptivityNumbers(tube, net, volume), found});
             break;
         case run::Calibration::Standard:
@@ -266,13 +266,14 @@ private:
                                          ? m_model.content(*concentration, m_sample)
                                          : *concentration));
         }
-        section.lines.push_back({Text::tr("mean, n = %1").arg(m_result.n), Text::tr("sum / n"), meanOf(texts),
+        section.lines.push_back({Text::tr("mean, N = %1").arg(m_result.n), Text::tr("sum / N"), meanOf(texts),
                                  withUnit(figures(*m_result.value), m_result.unit)});
         if (m_result.n > 1)
-            section.lines.push_back({Text::tr("spread"),
-                                     Text::tr("largest - smallest"),
-                                     {},
-                                     withUnit(significantText(m_result.spread, 3), m_result.unit)});
+            section.lines.push_back(
+                {Text::tr("spread"),
+                 Text::tr("largest - smallest"),
+                 {},
+                 withUnit(spreadText(m_result.spread, *m_result.value, 3), m_result.unit)});
         return section;
     }
 

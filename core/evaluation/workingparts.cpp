@@ -91,11 +91,11 @@ WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sa
         add(u"M"_s, Text::tr("molar mass"), u"g/mol"_s);
         add(u"e"_s, Text::tr("molar absorptivity"), u"L/(mol cm)"_s);
         add(u"d"_s, Text::tr("path length"), u"cm"_s);
-        add(u"ν"_s, Text::tr("chromophore molecules formed or used per molecule"), none);
+        add(u"n"_s, Text::tr("chromophore molecules formed or used per molecule"), none);
     }
     if (!sample.dilution.empty())
         add(u"F"_s, Text::tr("dilution factor, made up to / taken"), none);
-    add(u"n"_s, Text::tr("number of tubes in the mean"), none);
+    add(u"N"_s, Text::tr("number of tubes in the mean"), none);
     if (result.expandedUncertainty)
         add(u"k"_s, Text::tr("coverage factor"), none);
     return section;

@@ -86,7 +86,8 @@ ordered_json resultJson(const Result &result)
                         {"verdict", utf8(verdictWord(result.verdict))},
                         {"checks", listOf(result.checks, checkJson)},
                         {"degreesOfFreedom", orNull(result.degreesOfFreedom)},
-                        {"lessThan", orNull(result.lessThan)}};
+                        {"lessThan", orNull(result.lessThan)},
+                        {"greaterThan", orNull(result.greaterThan)}};
     // Only where there are some, so that what is measured reads as it always did.
     if (!result.terms.empty())
         object["terms"] = listOf(result.terms, termJson);

@@ -190,7 +190,7 @@ TEST_F(Commands, ImportTakesMethodsAndSaysWhatBecameOfThem)
     const Outcome first = runProgram({u"import"_s, path, next, sample(u"clean-run.json"_s)});
     EXPECT_EQ(first.status, 0) << first.error.toStdString();
     EXPECT_EQ(first.out.trimmed().split('\n').size(), 2) << first.out.toStdString();
-    EXPECT_TRUE(first.out.contains(", version 2, is stored.\n1 runs put on the bench\n"))
+    EXPECT_TRUE(first.out.contains(", version 2, is stored.\n1 run put on the bench\n"))
         << first.out.toStdString();
     const Outcome again = runProgram({u"import"_s, path, next});
     EXPECT_EQ(again.status, 0);

@@ -203,6 +203,41 @@ TEST_F(Keyboard, TheTabKeyGoesDownTheFormOfANewRunAndReachesAllOfIt)
     EXPECT_EQ(reached, wanted);
 }
 
+TEST_F(Keyboard, ANumberTypedOnACellOfTheTableGoesIntoTheEntryForIt)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
+    ASSERT_EQ(focusName(), u"readingsTable"_s);
+    type(u"0,31"_s);
+    EXPECT_EQ(focusName(), u"readingEntry"_s);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 3: A1"_s);
+    EXPECT_EQ(find<QLineEdit>(u"readingEntry"_s)->text(), u"0,31"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->load(id).readings.size(), 1U);
+    EXPECT_EQ(book->load(id).readings[0].tube, 2);
+    EXPECT_EQ(std::get<double>(book->load(id).readings[0].value), 0.31);
+}
+
+TEST_F(Keyboard, ARejectedRunIsHeadedAsRejected)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_G, Qt::ControlModifier);
+    keyWholeRun();
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
+    press(Qt::Key_E, Qt::AltModifier);
+    type(u"rack fell over"_s);
+    press(Qt::Key_J, Qt::AltModifier);
+    ASSERT_TRUE(waitFor([&] { return book->load(id).summary.state == notebook::RunState::Rejected; }));
+    EXPECT_EQ(labelText(u"verdict"_s), u"Rejected"_s);
+}
+
 TEST_F(Keyboard, ATextThatIsNoNumberIsKeptAndExplained)
 {
     addRun(exampleRun());

@@ -280,6 +280,17 @@ TEST_F(Models, FilterFindsEveryWordInTitleSampleMethodOrState)
     EXPECT_EQ(found(u"lot viii"_s), 1) << "compatibility forms compare equal";
 }
 
+TEST_F(Models, AResultOfUsedUpReagentIsOnlyKnownToBeLarger)
+{
+    evaluation::Result result;
+    result.value = 0.449;
+    result.unit = u"g/L"_s;
+    result.expandedUncertainty = 0.01;
+    EXPECT_TRUE(ui::resultText(result).contains(u'±'));
+    result.greaterThan = 0.449;
+    EXPECT_EQ(ui::resultText(result), u"> 0.45 g/L"_s);
+}
+
 TEST_F(Models, AResultSpoiltByAnImpossibleReadingIsNotSaidToWait)
 {
     run::Run run = exampleRun();

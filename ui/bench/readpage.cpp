@@ -11,6 +11,7 @@
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
+#include <QKeyEvent>
 #include <QLabel>
 #include <QSplitter>
 #include <QVBoxLayout>
@@ -41,6 +42,7 @@ ReadPage::ReadPage(const Theme &theme, BenchSession &session, QWidget *parent)
     connect(m_panel, &EntryPanel::left, this, &ReadPage::leave);
     connect(m_panel, &EntryPanel::tubeWanted, this, &ReadPage::stepInTable);
     connect(m_panel, &EntryPanel::reviewWanted, this, &ReadPage::reviewWanted);
+    m_table->installEventFilter(this);
     connect(m_table, &Table::activated, this, &ReadPage::chooseCell);
     connect(m_table, &Table::clicked, this, &ReadPage::chooseCell);
     connect(&session, &BenchSession::rackChanged, this, &ReadPage::onRackChanged);
@@ -260,7 +262,7 @@ void ReadPage::takeOver(const Submission &submission)
     if (m_session.person().isEmpty()) {
         m_panel->notice().say(State::Info,
                               tr("Say who is at the bench first: type your name on the left and press "
-                                 "Enter. The reading is then stored."));
+                                 "Enter. The reading waits for it."));
         m_waitsForName = submission;
         Q_EMIT personWanted();
         return;
@@ -325,6 +327,27 @@ void ReadPage::stepInTable(int rows)
     const int row = std::clamp(from.row() + rows, 0, m_readings->rowCount() - 1);
     m_table->setFocus();
     m_table->setCurrentIndex(m_readings->index(row, from.column()));
+}
+
+bool ReadPage::eventFilter(QObject *watched, QEvent *event)
+{
+    if (watched != m_table || event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(watched, event);
+    // The table itself would take a digit for the start of a tube's name and go there.
+    const QString text = static_cast<QKeyEvent *>(event)->text();
+    if (text.size() != 1 || !u"0123456789.,-+"_s.contains(text))
+        return QWidget::eventFilter(watched, event);
+    typeFor(m_table->currentIndex(), text);
+    return true;
+}
+
+void ReadPage::typeFor(const QModelIndex &cell, const QString &text)
+{
+    const auto place = m_readings->placeOf(cell);
+    if (!place)
+        return;
+    goTo(*place);
+    m_panel->entry()->setText(text);
 }
 
 void ReadPage::chooseCell(const QModelIndex &index)

@@ -51,6 +51,9 @@ Q_SIGNALS:
     /// What is typed and not stored may be another.
     void unstoredChanged();
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     struct Submission {
         double absorbance = 0;
@@ -65,6 +68,8 @@ private:
     void onRackChanged(notebook::RunId id);
     void chooseCell(const QModelIndex &index);
     void stepInTable(int rows);
+    /// The number begun on a cell of the table goes into the entry for that cell.
+    void typeFor(const QModelIndex &cell, const QString &text);
     void onPerson();
     void leave();
     /// Where something typed and not stored waits in this rack.

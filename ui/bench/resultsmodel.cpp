@@ -63,13 +63,14 @@ QString ResultsModel::text(const evaluation::Result &result, int column) const
     case Value:
         return resultText(result);
     case Coverage:
-        return result.value && result.coverageFactor ? QString::number(*result.coverageFactor, 'g', 3)
-                                                     : u"–"_s;
+        return result.value && result.coverageFactor && !result.greaterThan && !result.lessThan
+                   ? QString::number(*result.coverageFactor, 'g', 3)
+                   : u"–"_s;
     case Tubes:
         return QString::number(result.n);
     case Spread:
         return result.n > 1 && result.value
-                   ? tr("%1 %2").arg(evaluation::significantText(result.spread, 2), result.unit)
+                   ? tr("%1 %2").arg(evaluation::spreadText(result.spread, *result.value, 2), result.unit)
                    : u"–"_s;
     case Verdict:
         return verdictOf(result).text;

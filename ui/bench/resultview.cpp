@@ -117,7 +117,10 @@ QWidget *ResultView::buildDetails()
 
 void ResultView::dress()
 {
-    const Sentence verdict = overallVerdict(m_evaluation);
+    Sentence verdict = overallVerdict(m_evaluation);
+    // However good its numbers look, they are not to be used.
+    if (m_stored.summary.state == notebook::RunState::Rejected)
+        verdict = {State::Bad, tr("Rejected")};
     const int side = QFontMetrics(m_theme.huge()).height();
     m_verdictShape->setPixmap(m_theme.icon(verdict.state).pixmap(side, side));
     m_verdictText->setFont(m_theme.huge());

@@ -95,6 +95,8 @@ QString resultText(const evaluation::Result &result)
         return u"–"_s;
     if (result.lessThan)
         return Words::tr("< %1 %2").arg(evaluation::significantText(*result.lessThan, 2), result.unit);
+    if (result.greaterThan)
+        return Words::tr("> %1 %2").arg(evaluation::significantText(*result.greaterThan, 2), result.unit);
     const QString value = evaluation::valueText(*result.value, result.expandedUncertainty);
     if (!result.expandedUncertainty)
         return Words::tr("%1 %2").arg(value, result.unit);

@@ -183,6 +183,16 @@ TEST(Checks, WrongDirectionIsInvestigatedNotRepeated)
     EXPECT_EQ(result.verdict, Verdict::Investigate);
 }
 
+TEST(Checks, ABlankThatWaitsInTheRackIsNoMissingBlank)
+{
+    run::Run run = test::plainRun();
+    run.tubes.front().readings.clear();
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
+    EXPECT_EQ(test::find(evaluation.checks, CheckId::BlankMissing, u"run"_s), nullptr);
+    EXPECT_FALSE(test::find(evaluation.checks, CheckId::ReadingMissing, u"run"_s)->passed);
+    EXPECT_FALSE(evaluation.acceptable);
+}
+
 TEST(Checks, MissingBlankIsSaid)
 {
     run::Run run = test::plainRun();

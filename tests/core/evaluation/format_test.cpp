@@ -55,3 +55,10 @@ TEST(Format, AValueNeverLooksLikeTheLimitItMissed)
     EXPECT_EQ(comparedTexts(0.0998, {0.1}, 3), (QStringList{u"0.0998"_s, u"0.1000"_s}));
     EXPECT_EQ(comparedTexts(0.6 - 0.5, {0.1}, 3), (QStringList{u"0.100"_s, u"0.100"_s}));
 }
+
+TEST(Format, ASpreadOfTheLastBitsIsNone)
+{
+    EXPECT_EQ(spreadText(2.8e-17, 0.136, 2), u"0"_s);
+    EXPECT_EQ(spreadText(0, 0, 2), u"0"_s);
+    EXPECT_EQ(spreadText(0.000338, 0.1487, 2), u"0.00034"_s);
+}

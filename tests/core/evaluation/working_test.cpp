@@ -42,7 +42,7 @@ TEST(Working, FollowsTheResultFromTheReadings)
                                  "0.5000 x 2.120 x 100 / (6300 x 1 x 0.1 x 1) = 0.16825\u00a0g/L"_s));
     EXPECT_TRUE(written.contains(
         u"Sample S, tube 2: in the sample as received: 0.16825 x (50 / 5) = 1.6825\u00a0g/L"_s));
-    EXPECT_TRUE(written.contains(u"Result: mean, n = 2: (1.6825 + 1.6825) / 2 = 1.6825\u00a0g/L"_s));
+    EXPECT_TRUE(written.contains(u"Result: mean, N = 2: (1.6825 + 1.6825) / 2 = 1.6825\u00a0g/L"_s));
 }
 
 TEST(Working, SolidCoupledAndExtrapolatedAreWrittenOut)
@@ -78,8 +78,8 @@ TEST(Working, SaysLastWhatItsSymbolsMeanAndTheirUnits)
     EXPECT_EQ(units[u"M"_s], u"g/mol"_s);
     EXPECT_EQ(units[u"e"_s], u"L/(mol cm)"_s);
     EXPECT_EQ(units[u"d"_s], u"cm"_s);
-    EXPECT_TRUE(units.contains(u"ν"_s)); // molecules; n counts the tubes
-    EXPECT_TRUE(units.contains(u"n"_s));
+    EXPECT_TRUE(units.contains(u"n"_s)); // molecules; N counts the tubes
+    EXPECT_TRUE(units.contains(u"N"_s));
     EXPECT_FALSE(units.contains(u"F"_s)); // nothing was diluted
 }
 
