@@ -15,27 +15,27 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-BookList::BookList(const Theme &theme, QAbstractItemModel *model, const QString &name, const Texts &texts,
+BookList::BookList(const Theme &theme, WordFilter *filter, const Names &names, const Texts &texts,
                    QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
-    , m_model(model)
-    , m_filter(new WordFilter(model, this))
+    , m_filter(filter)
     , m_texts(texts)
     , m_head(new QHBoxLayout)
     , m_search(new QLineEdit(this))
     , m_notice(new Notice(theme, this))
     , m_empty(plainLabel({}, this))
-    , m_table(new Table(theme, m_filter, texts.heading, name, this))
+    , m_table(new Table(theme, m_filter, texts.rows, names.table, this))
 {
+    m_filter->setParent(this);
     auto *heading = plainLabel(texts.heading, this);
     heading->setFont(theme.large());
-    m_search->setObjectName(name + u"Filter"_s);
+    m_search->setObjectName(names.book + u"Filter"_s);
     m_search->setMinimumHeight(theme.target());
     m_search->setClearButtonEnabled(true);
     auto *caption = new QLabel(texts.search, this);
     caption->setBuddy(m_search);
-    m_empty->setObjectName(name + u"Empty"_s);
+    m_empty->setObjectName(names.book + u"Empty"_s);
     m_empty->setFont(theme.large());
     m_empty->setWordWrap(true);
     m_empty->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -93,13 +93,21 @@ void BookList::takeFocus()
     m_table->setFocus();
 }
 
+void BookList::focusSearch()
+{
+    if (m_filter->sourceModel()->rowCount() == 0)
+        return;
+    m_search->setFocus();
+    m_search->selectAll();
+}
+
 void BookList::sayWhatToDo()
 {
     const bool nothing = m_filter->rowCount() == 0;
     m_table->setVisible(!nothing);
     m_empty->setVisible(nothing);
-    m_empty->setText(m_model->rowCount() == 0 ? m_texts.empty : m_texts.noMatch);
-    m_search->setEnabled(m_model->rowCount() > 0);
+    m_empty->setText(m_filter->sourceModel()->rowCount() == 0 ? m_texts.empty : m_texts.noMatch);
+    m_search->setEnabled(m_filter->sourceModel()->rowCount() > 0);
 }
 
 } // namespace plateau::ui

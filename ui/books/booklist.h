@@ -4,7 +4,6 @@
 
 #include <QWidget>
 
-class QAbstractItemModel;
 class QHBoxLayout;
 class QLabel;
 class QLineEdit;
@@ -25,13 +24,20 @@ class BookList : public QWidget
 public:
     struct Texts {
         QString heading;
+        /// What the rows are, for a screen reader.
+        QString rows;
         /// Caption of the search, with its letter.
         QString search;
         QString empty;
         QString noMatch;
     };
-    /// name: object name of the table; those of the search and of the sentence begin with it.
-    BookList(const Theme &theme, QAbstractItemModel *model, const QString &name, const Texts &texts,
+    /// Object names; those of the search and of the sentence begin with that of the book.
+    struct Names {
+        QString book;
+        QString table;
+    };
+    /// Of the filter's source; the filter becomes the list's child.
+    BookList(const Theme &theme, WordFilter *filter, const Names &names, const Texts &texts,
              QWidget *parent = nullptr);
 
     Table &table() { return *m_table; }
@@ -42,6 +48,9 @@ public:
     void refresh();
     /// The table, with a row chosen; the search where the table is empty.
     void takeFocus();
+    /// The search with its words selected, so that the next ones take their place; nothing where there is
+    /// nothing to search.
+    void focusSearch();
 
 Q_SIGNALS:
     /// A row of the model, by Enter or a double click.
@@ -51,7 +60,6 @@ private:
     void sayWhatToDo();
 
     const Theme &m_theme;
-    QAbstractItemModel *m_model;
     WordFilter *m_filter;
     Texts m_texts;
     QHBoxLayout *m_head;

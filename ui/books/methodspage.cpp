@@ -9,6 +9,7 @@
 #include "ui/books/methodfiles.h"
 #include "ui/books/methodsmodel.h"
 #include "ui/books/methodview.h"
+#include "ui/books/wordfilter.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
@@ -31,8 +32,8 @@ MethodsPage::MethodsPage(const Theme &theme, Dialogs &dialogs, BenchSession &ses
     , m_book(book)
     , m_methods(new MethodsModel(theme, this))
     , m_pages(new QStackedWidget(this))
-    , m_list(new BookList(theme, m_methods, u"methods"_s,
-                          {tr("Methods"), tr("Fin&d name, state or where it comes from"),
+    , m_list(new BookList(theme, new WordFilter(m_methods), {u"methods"_s, u"methods"_s},
+                          {tr("Methods"), tr("Methods"), tr("Fin&d name, state or where it comes from"),
                            tr("There is no method yet. Import one from a file, or write a new one."),
                            tr("No method has all of these words. Take one away to find more.")},
                           this))

@@ -6,18 +6,14 @@
 
 #include <QWidget>
 
-class QLabel;
-class QLineEdit;
 class QStackedWidget;
 
 namespace plateau::ui {
 
 class BenchSession;
-class Notice;
+class BookList;
 class RecordView;
-class RunsFilter;
 class RunsModel;
-class Table;
 class Theme;
 
 /// The book of runs: a list with a filter, and one run as it was.
@@ -42,20 +38,13 @@ protected:
     void showEvent(QShowEvent *event) override;
 
 private:
-    QWidget *buildList();
     /// At once while it can be seen, else when it is shown next.
     void refresh();
-    void updateEmptyText();
 
-    const Theme &m_theme;
     BenchSession &m_session;
     RunsModel *m_runs;
-    RunsFilter *m_filter;
     QStackedWidget *m_pages;
-    QLineEdit *m_search = nullptr;
-    Table *m_table = nullptr;
-    QLabel *m_empty = nullptr;
-    Notice *m_notice = nullptr;
+    BookList *m_list;
     RecordView *m_record;
     bool m_stale = true;
 };

@@ -19,12 +19,6 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunStates)
 };
 
-/// As names are compared: compatibility forms and case do not count.
-QString folded(const QString &text)
-{
-    return text.normalized(QString::NormalizationForm_KC).toCaseFolded();
-}
-
 State shapeOf(notebook::RunState state)
 {
     switch (state) {
@@ -172,26 +166,16 @@ QVariant RunsModel::headerData(int section, Qt::Orientation orientation, int rol
 }
 
 RunsFilter::RunsFilter(RunsModel *source, QObject *parent)
-    : QSortFilterProxyModel(parent)
+    : WordFilter(source, parent)
     , m_runs(source)
 {
-    setSourceModel(source);
 }
 
-void RunsFilter::setFilter(const QString &text)
-{
-    m_words = folded(text).simplified().split(u' ', Qt::SkipEmptyParts);
-    invalidateFilter();
-}
-
-bool RunsFilter::filterAcceptsRow(int sourceRow, const QModelIndex &) const
+QString RunsFilter::textOf(int sourceRow) const
 {
     const notebook::RunSummary &run = m_runs->run(sourceRow);
-    const QString all = folded(
-        QStringList{run.title, run.samples.join(u' '), run.methodName, run.methodId, stateText(run.state)}
-            .join(u'\n'));
-    return std::all_of(m_words.begin(), m_words.end(),
-                       [&all](const QString &word) { return all.contains(word); });
+    return QStringList{run.title, run.samples.join(u' '), run.methodName, run.methodId, stateText(run.state)}
+        .join(u'\n');
 }
 
 } // namespace plateau::ui

@@ -3,9 +3,9 @@
 #pragma once
 
 #include "core/notebook/records.h"
+#include "ui/books/wordfilter.h"
 
 #include <QAbstractTableModel>
-#include <QSortFilterProxyModel>
 
 #include <vector>
 
@@ -42,21 +42,19 @@ private:
     std::vector<notebook::RunSummary> m_runs;
 };
 
-/// Keeps the runs in which every word of the filter stands somewhere: title, samples, method or state.
-class RunsFilter : public QSortFilterProxyModel
+/// Searches title, samples, method and state of the runs, but neither their times nor their counts.
+class RunsFilter : public WordFilter
 {
     Q_OBJECT
 
 public:
     explicit RunsFilter(RunsModel *source, QObject *parent = nullptr);
-    void setFilter(const QString &text);
 
 protected:
-    bool filterAcceptsRow(int sourceRow, const QModelIndex &sourceParent) const override;
+    QString textOf(int sourceRow) const override;
 
 private:
     RunsModel *m_runs;
-    QStringList m_words;
 };
 
 } // namespace plateau::ui

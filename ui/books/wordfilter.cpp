@@ -25,16 +25,21 @@ WordFilter::WordFilter(QAbstractItemModel *source, QObject *parent)
 
 void WordFilter::setFilter(const QString &text)
 {
-    m_words = folded(text).split(u' ', Qt::SkipEmptyParts);
+    m_words = folded(text).simplified().split(u' ', Qt::SkipEmptyParts);
     invalidateFilter();
 }
 
-bool WordFilter::filterAcceptsRow(int sourceRow, const QModelIndex &sourceParent) const
+QString WordFilter::textOf(int sourceRow) const
 {
     QStringList cells;
-    for (int column = 0; column < sourceModel()->columnCount(sourceParent); ++column)
-        cells << sourceModel()->index(sourceRow, column, sourceParent).data(Qt::DisplayRole).toString();
-    const QString all = folded(cells.join(u'\n'));
+    for (int column = 0; column < sourceModel()->columnCount(); ++column)
+        cells << sourceModel()->index(sourceRow, column).data(Qt::DisplayRole).toString();
+    return cells.join(u'\n');
+}
+
+bool WordFilter::filterAcceptsRow(int sourceRow, const QModelIndex &) const
+{
+    const QString all = folded(textOf(sourceRow));
     return std::ranges::all_of(m_words, [&](const QString &word) { return all.contains(word); });
 }
 

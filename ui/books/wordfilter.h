@@ -6,7 +6,7 @@
 
 namespace plateau::ui {
 
-/// Keeps the rows of a table in which every word stands somewhere in what is shown. As names are compared:
+/// Keeps the rows of a table in which every word stands somewhere in what is searched. As names are compared:
 /// compatibility forms and case do not count.
 class WordFilter : public QSortFilterProxyModel
 {
@@ -17,6 +17,8 @@ public:
     void setFilter(const QString &text);
 
 protected:
+    /// What is searched of a row of the source: what is shown of it.
+    virtual QString textOf(int sourceRow) const;
     bool filterAcceptsRow(int sourceRow, const QModelIndex &sourceParent) const override;
 
 private:
