@@ -89,6 +89,20 @@ QString spreadText(double spread, double value, int figures)
     return spread <= 1e-9 * std::abs(value) ? plainText(0) : significantText(spread, figures);
 }
 
+QString lowerBoundText(double bound, int figures)
+{
+    const int decimals = decimalsFor(bound, figures);
+    const double unit = std::pow(10, -decimals);
+    return significantText(std::floor(bound / unit * (1 + 1e-12)) * unit, figures);
+}
+
+QString upperBoundText(double bound, int figures)
+{
+    const int decimals = decimalsFor(bound, figures);
+    const double unit = std::pow(10, -decimals);
+    return significantText(std::ceil(bound / unit * (1 - 1e-12)) * unit, figures);
+}
+
 QString plainText(double value)
 {
     return QString::number(value, 'g', QLocale::FloatingPointShortest);

@@ -22,6 +22,10 @@ QString significantText(double value, int figures);
 /// The spread of values near value, to so many significant figures; "0" where it is but what the last bits of
 /// the computation leave.
 QString spreadText(double spread, double value, int figures);
+/// A bound to so many significant figures, rounded to its safe side: what stands behind ">" downwards, behind
+/// "<" upwards.
+QString lowerBoundText(double bound, int figures);
+QString upperBoundText(double bound, int figures);
 /// A volume or mass as keyed: shortest form.
 QString plainText(double value);
 /// A value beside what it is held against, all with the same decimals: as many as asked for, or more where a

@@ -288,7 +288,7 @@ TEST_F(Models, AResultOfUsedUpReagentIsOnlyKnownToBeLarger)
     result.expandedUncertainty = 0.01;
     EXPECT_TRUE(ui::resultText(result).contains(u'±'));
     result.greaterThan = 0.449;
-    EXPECT_EQ(ui::resultText(result), u"> 0.45 g/L"_s);
+    EXPECT_EQ(ui::resultText(result), u"> 0.449 g/L"_s);
 }
 
 TEST_F(Models, AResultSpoiltByAnImpossibleReadingIsNotSaidToWait)

@@ -94,9 +94,9 @@ QString resultText(const evaluation::Result &result)
     if (!result.value)
         return u"–"_s;
     if (result.lessThan)
-        return Words::tr("< %1 %2").arg(evaluation::significantText(*result.lessThan, 2), result.unit);
+        return Words::tr("< %1 %2").arg(evaluation::upperBoundText(*result.lessThan, 2), result.unit);
     if (result.greaterThan)
-        return Words::tr("> %1 %2").arg(evaluation::significantText(*result.greaterThan, 2), result.unit);
+        return Words::tr("> %1 %2").arg(evaluation::lowerBoundText(*result.greaterThan, 3), result.unit);
     const QString value = evaluation::valueText(*result.value, result.expandedUncertainty);
     if (!result.expandedUncertainty)
         return Words::tr("%1 %2").arg(value, result.unit);

@@ -62,3 +62,14 @@ TEST(Format, ASpreadOfTheLastBitsIsNone)
     EXPECT_EQ(spreadText(0, 0, 2), u"0"_s);
     EXPECT_EQ(spreadText(0.000338, 0.1487, 2), u"0.00034"_s);
 }
+
+TEST(Format, ABoundIsRoundedToItsSafeSide)
+{
+    EXPECT_EQ(lowerBoundText(2.2539, 2), u"2.2"_s);
+    EXPECT_EQ(lowerBoundText(2.2539, 3), u"2.25"_s);
+    EXPECT_EQ(lowerBoundText(0.45, 2), u"0.45"_s);
+    EXPECT_EQ(upperBoundText(0.00672, 2), u"0.0068"_s);
+    EXPECT_EQ(upperBoundText(0.0067, 2), u"0.0067"_s);
+    EXPECT_EQ(upperBoundText(9.96, 2), u"10"_s);
+    EXPECT_EQ(lowerBoundText(1234, 2), u"1200"_s);
+}
