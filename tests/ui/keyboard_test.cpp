@@ -6,6 +6,7 @@
 #include <QAction>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTableView>
 #include <QTextBrowser>
 
@@ -126,6 +127,44 @@ TEST_F(Keyboard, ASampleGetsABlankOfItsOwnByTheSpaceBar)
     ASSERT_EQ(stored.run.tubes.size(), 5U);
     EXPECT_EQ(stored.run.tubes[4].role, run::Role::SampleBlank);
     EXPECT_EQ(stored.run.tubes[4].sample, u"C-3"_s);
+}
+
+TEST_F(Keyboard, ADilutionInTwoStepsIsKeyedAndAStepTakenAway)
+{
+    openWindow();
+    giveName();
+    press(Qt::Key_N, Qt::ControlModifier);
+    tabTo(u"title"_s);
+    type(u"Concentrate"_s);
+    tabTo(u"sampleNames"_s);
+    type(u"C-1"_s);
+    tabTo(u"samples"_s);
+    press(Qt::Key_Right);
+    type(u"5"_s);
+    press(Qt::Key_Return);
+    press(Qt::Key_Right);
+    type(u"50"_s);
+    press(Qt::Key_Return);
+    tabTo(u"addDilutionStep"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(focusName(), u"samples"_s) << "on the cell that is filled in next";
+    type(u"10"_s);
+    press(Qt::Key_Return);
+    press(Qt::Key_Right);
+    type(u"100"_s);
+    press(Qt::Key_Return);
+    tabTo(u"addDilutionStep"_s); // one too many
+    press(Qt::Key_Return);
+    tabTo(u"removeDilutionStep"_s);
+    press(Qt::Key_Return);
+    tabTo(u"putOnBench"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->runs().size(), 1U);
+    EXPECT_EQ(book->load(book->runs()[0].id).run.samples[0].dilution,
+              (std::vector<run::DilutionStep>{{5, 50}, {10, 100}}));
+    press(Qt::Key_N, Qt::ControlModifier);
+    EXPECT_FALSE(find<QPushButton>(u"removeDilutionStep"_s)->isEnabled())
+        << "the next run starts with one step";
 }
 
 TEST_F(Keyboard, AStandardIsAskedForWhatTheMethodDoesNotSay)

@@ -222,7 +222,7 @@ TEST_F(Models, SamplesGrowColumnsForSolidsAndDilutionSteps)
     const int before = model.columnCount();
     model.setForm(run::Form::Solid);
     EXPECT_EQ(model.columnCount(), before + 2);
-    model.addDilutionStep();
+    model.setDilutionSteps(2);
     EXPECT_EQ(model.columnCount(), before + 4);
     for (const auto &[column, text] : {std::pair{3, u"5"_s}, {4, u"50"_s}, {5, u"2"_s}, {6, u"50"_s}})
         EXPECT_TRUE(model.setData(model.index(0, column), text, Qt::EditRole));

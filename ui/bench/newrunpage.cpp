@@ -123,6 +123,8 @@ QWidget *NewRunPage::buildSamples()
                                     QAbstractItemView::DoubleClicked);
     m_samplesTable->setMinimumHeight(m_theme.target() * 6);
     auto *more = button(m_theme, tr("Add a d&ilution step"), u"addDilutionStep"_s, group);
+    m_fewerSteps = button(m_theme, tr("Ta&ke the last step away"), u"removeDilutionStep"_s, group);
+    m_fewerSteps->setEnabled(false);
     auto *hint =
         plainLabel(tr("Leave take and make up to empty for an undiluted sample, and the volume in the tube "
                       "for the method's own."),
@@ -131,12 +133,27 @@ QWidget *NewRunPage::buildSamples()
     auto *layout = new QVBoxLayout(group);
     layout->addWidget(hint);
     layout->addWidget(m_samplesTable);
-    layout->addWidget(more, 0, Qt::AlignLeft);
-    connect(more, &QPushButton::clicked, this, [this] {
-        m_samples->addDilutionStep();
-        m_samplesTable->fit();
-    });
+    auto *steps = new QHBoxLayout;
+    steps->addWidget(more);
+    steps->addWidget(m_fewerSteps);
+    steps->addStretch();
+    layout->addLayout(steps);
+    connect(more, &QPushButton::clicked, this, [this] { changeDilutionSteps(1); });
+    connect(m_fewerSteps, &QPushButton::clicked, this, [this] { changeDilutionSteps(-1); });
     return group;
+}
+
+void NewRunPage::changeDilutionSteps(int by)
+{
+    const int row = std::max(m_samplesTable->currentIndex().row(), 0);
+    m_samples->setDilutionSteps(m_samples->dilutionSteps() + by);
+    m_fewerSteps->setEnabled(m_samples->dilutionSteps() > 1);
+    m_samplesTable->fit();
+    m_samplesTable->setFocus();
+    const QModelIndex next = m_samples->index(row, m_samples->lastTakeColumn());
+    m_samplesTable->setCurrentIndex(next);
+    m_samplesTable->scrollTo(next);
+    check();
 }
 
 QWidget *NewRunPage::buildSide()
@@ -233,6 +250,9 @@ void NewRunPage::startAnew()
 {
     m_title->clear();
     m_names->clear();
+    m_samples->setDilutionSteps(1);
+    m_fewerSteps->setEnabled(false);
+    m_samplesTable->fit();
     m_form->setCurrentIndex(0);
     m_calibration->setCurrentIndex(0);
     m_replicates->setValue(2);

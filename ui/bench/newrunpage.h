@@ -17,6 +17,7 @@ class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
+class QPushButton;
 class QScrollArea;
 class QSpinBox;
 
@@ -59,6 +60,8 @@ private:
     QWidget *buildSide();
     void connectAll();
     void connectNames();
+    /// One more or one less, and the keys on the cell that is filled in next.
+    void changeDilutionSteps(int by);
     /// An empty form with the times of now.
     void startAnew();
     const assay::Method *method() const;
@@ -85,6 +88,7 @@ private:
     QComboBox *m_calibration;
     SamplesModel *m_samples;
     Table *m_samplesTable = nullptr;
+    QPushButton *m_fewerSteps = nullptr;
     StandardForm *m_standard = nullptr;
     UncertaintyForm *m_uncertainty = nullptr;
     QScrollArea *m_scroll;

@@ -29,6 +29,14 @@ SamplesModel::SamplesModel(const Theme &theme, QObject *parent)
     connect(&theme, &Theme::changed, this, [this] { touchAll(); });
 }
 
+int SamplesModel::lastTakeColumn() const
+{
+    const auto found = std::find_if(m_columns.begin(), m_columns.end(), [this](const Column &column) {
+        return column.kind == Kind::Take && column.step == m_steps - 1;
+    });
+    return static_cast<int>(found - m_columns.begin());
+}
+
 std::vector<SamplesModel::Column> SamplesModel::columnsNow() const
 {
     std::vector<Column> columns{{Kind::Name, 0}};
@@ -69,9 +77,11 @@ void SamplesModel::setForm(run::Form form)
     layOut();
 }
 
-void SamplesModel::addDilutionStep()
+void SamplesModel::setDilutionSteps(int steps)
 {
-    ++m_steps;
+    if (steps == m_steps || steps < 1)
+        return;
+    m_steps = steps;
     std::vector<SampleDraft> wider = rows();
     for (SampleDraft &sample : wider)
         sample.dilution.resize(static_cast<std::size_t>(m_steps));

@@ -24,9 +24,11 @@ public:
     /// Names in their order; what was filled in for a name stays with it.
     void setNames(const QStringList &names);
     void setForm(run::Form form);
-    /// One more pair of columns.
-    void addDilutionStep();
+    /// As many pairs of columns, at least one; what stood in a pair that goes is gone.
+    void setDilutionSteps(int steps);
     int dilutionSteps() const { return m_steps; }
+    /// Where the volume taken in the last step is keyed.
+    int lastTakeColumn() const;
 
     int columnCount(const QModelIndex &parent = {}) const override;
     QVariant data(const QModelIndex &index, int role) const override;
