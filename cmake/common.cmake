@@ -19,10 +19,25 @@ if(PLATEAU_SANITIZE)
   target_link_options(plateau_common INTERFACE -fsanitize=address,undefined)
 endif()
 
+# plateau_precompiled(TARGET HEADER OWNER): the target reads cmake/precompiled/HEADER compiled. The first target, the
+# owner, compiles it; the others of the same compiler options share it.
+function(plateau_precompiled target header owner)
+  if(target STREQUAL owner)
+    target_precompile_headers(${target} PRIVATE ${PROJECT_SOURCE_DIR}/cmake/precompiled/${header})
+  else()
+    target_precompile_headers(${target} REUSE_FROM ${owner})
+  endif()
+endfunction()
+
 # plateau_library(NAME sources... LINK libraries...): a static library with its alias.
 function(plateau_library name)
   cmake_parse_arguments(arg "" "" "SOURCES;LINK" ${ARGN})
   add_library(plateau_${name} STATIC ${arg_SOURCES})
+  if(name STREQUAL "ui")
+    plateau_precompiled(plateau_ui widgets.h plateau_ui)
+  else()
+    plateau_precompiled(plateau_${name} core.h plateau_assay)
+  endif()
   target_link_libraries(plateau_${name} PUBLIC Plateau::Common ${arg_LINK})
   add_library(Plateau::${name} ALIAS plateau_${name})
 endfunction()

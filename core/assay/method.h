@@ -123,6 +123,15 @@ struct UsualStandard {
     bool operator==(const UsualStandard &) const = default;
 };
 
+/// How many tubes of each kind a rack of this method has at least.
+struct UsualTubes {
+    int blanks = 0;
+    /// Of each sample.
+    int replicates = 1;
+    int standards = 0;
+    bool operator==(const UsualTubes &) const = default;
+};
+
 /// Smallest and largest net signal that may be reported, the largest absorbance the photometer may show,
 /// and the absorbance that must remain of a falling reagent. Absent: not judged.
 struct Window {
@@ -185,6 +194,7 @@ struct Method {
     std::optional<Extrapolation> extrapolate;
     std::vector<Derived> derived;
     std::optional<UsualStandard> standard;
+    std::optional<UsualTubes> tubes;
     /// The reactions with their stoichiometry, one a line.
     std::vector<QString> reactions;
     std::vector<QString> interferences;
@@ -203,6 +213,9 @@ std::vector<QString> readingsInOrder(const Method &method);
 /// The wait right before the named reading and after the last addition, in minutes, or nothing where the
 /// method states none.
 std::optional<Interval> waitBefore(const Method &method, const QString &reading);
+/// Whether its volumes are a pattern that nobody has confirmed yet: it says so in its name, by "(template)",
+/// or at the beginning of its source, by "Template:".
+bool isTemplate(const Method &method);
 /// Molar absorptivity at the wavelength; nothing if the method's table has none. A method without a table
 /// whose chromophore is NADH or NADPH is worth 6300 L/(mol cm) at 340 nm.
 std::optional<double> absorptivity(const Method &method, int wavelength_nm);

@@ -19,6 +19,9 @@ namespace plateau::run {
 struct DilutionStep {
     double take_mL = 0;
     double makeUpTo_mL = 0;
+    /// Relative standard uncertainty (k = 1) of the step's factor, from the glass it is made with; absent:
+    /// the run's dilution_percent.
+    std::optional<double> uncertainty_percent{};
     bool operator==(const DilutionStep &) const = default;
 };
 
@@ -88,6 +91,11 @@ struct Tube {
     /// Volume of sample (or of standard in its place); the method's default where absent.
     std::optional<double> sampleVolume_mL;
     std::optional<Spike> spike;
+    /// What was really pipetted where it was not what the method and the tube's plan say, by component id.
+    /// The diluent does not make up for it: the tube's volume is what went in.
+    std::map<QString, double> pipetted_mL{};
+    /// Why the tube does not count; empty: it does. Its readings are kept, and no result rests on it.
+    QString spoilt{};
     /// By reading name; one not taken yet is absent.
     std::map<QString, Reading> readings;
     bool operator==(const Tube &) const = default;

@@ -64,14 +64,15 @@ std::string roomOf(const std::string &path)
 
 std::set<std::string> reachableFrom(const std::string &room)
 {
-    // Arrows run downwards only: app -> ui -> core; notebook, exchange -> evaluation, quality -> run ->
-    // assay.
+    // Arrows run downwards only: app -> ui -> core; notebook, exchange -> planning -> evaluation, quality ->
+    // run -> assay.
     static const std::map<std::string, std::vector<std::string>> below{
         {"core/assay", {}},
         {"core/run", {"core/assay"}},
         {"core/quality", {"core/run"}},
         {"core/evaluation", {"core/quality"}},
-        {"core/exchange", {"core/evaluation"}},
+        {"core/planning", {"core/evaluation"}},
+        {"core/exchange", {"core/planning"}},
         {"core/notebook", {"core/exchange"}},
         {"ui", {"core/notebook"}},
         {"app", {"ui"}},

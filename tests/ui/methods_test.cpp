@@ -18,6 +18,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QFile>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -414,6 +415,43 @@ TEST_F(MethodsWindow, ADerivedResultIsSaidToComeAndThenStandsBesideTheMeasured)
     EXPECT_TRUE(shown(model(u"results"_s), 1, ui::ResultsModel::Value).startsWith(u"0.10"_s))
         << shown(model(u"results"_s), 1, ui::ResultsModel::Value).toStdString();
     EXPECT_FALSE(said(u"worked out as soon as"_s));
+}
+
+TEST_F(MethodsWindow, ResultsOfATemplateSaySoWhereverTheyAreRead)
+{
+    run::Run run = exampleRun();
+    for (run::Tube &tube : run.tubes)
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.61}};
+    const auto decided = [&](assay::Method used) {
+        used.id = u"acid-"_s + used.name.left(3).toLower();
+        run.method = used.id;
+        const notebook::RunId id = book->addRun(run, used, u"R. Okafor"_s);
+        book->decide(id, notebook::DecisionKind::Accepted, u"R. Okafor"_s, {});
+        return id;
+    };
+    assay::Method pattern = method();
+    pattern.name = u"Pear acid (template)"_s;
+    decided(pattern);
+    book->addRun(run, pattern, u"R. Okafor"_s);
+    openWindow(); // at the review that is next
+    const QString mark =
+        u"Made with a template whose volumes nobody confirmed: Pear acid (template), version 1."_s;
+    EXPECT_EQ(labelText(u"templateText"_s), mark);
+    press(Qt::Key_B, Qt::ControlModifier);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
+    EXPECT_EQ(labelText(u"templateText"_s), mark);
+    window.reset();
+
+    decided(method());
+    openWindow();
+    press(Qt::Key_B, Qt::ControlModifier);
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
+    EXPECT_FALSE(window->findChildren<QLabel *>(u"templateText"_s).isEmpty());
+    for (const auto *text : window->findChildren<QLabel *>(u"templateText"_s))
+        EXPECT_FALSE(text->isVisible()) << text->text().toStdString();
 }
 
 TEST_F(MethodsWindow, UnchangedMethodIsNotSavedAgain)

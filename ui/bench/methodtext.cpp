@@ -26,4 +26,20 @@ std::vector<Sentence> methodSentences(const assay::Method &method)
     return sentences;
 }
 
+QString templateSentence(const notebook::StoredRun &stored)
+{
+    QStringList names;
+    const auto add = [&names](const assay::Method &method) {
+        if (assay::isTemplate(method))
+            names << Text::tr("%1, version %2").arg(method.name).arg(method.version);
+    };
+    add(stored.method);
+    for (const evaluation::Companion &companion : stored.companions)
+        add(companion.method);
+    names.removeDuplicates();
+    return names.isEmpty() ? QString()
+                           : Text::tr("Made with a template whose volumes nobody confirmed: %1.")
+                                 .arg(names.join(Text::tr("; ")));
+}
+
 } // namespace plateau::ui

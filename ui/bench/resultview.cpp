@@ -75,8 +75,15 @@ QWidget *ResultView::buildVerdict()
     m_verdictText->setWordWrap(true);
     auto *layout = new QHBoxLayout(m_verdictBand);
     setGaps(m_theme, layout);
+    m_templateText = plainLabel({}, m_verdictBand);
+    m_templateText->setObjectName(u"templateText"_s);
+    m_templateText->setWordWrap(true);
+    auto *texts = new QVBoxLayout;
+    texts->setSpacing(0);
+    texts->addWidget(m_verdictText);
+    texts->addWidget(m_templateText);
     layout->addWidget(m_verdictShape);
-    layout->addWidget(m_verdictText, 1);
+    layout->addLayout(texts, 1);
     return m_verdictBand;
 }
 
@@ -152,6 +159,9 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
         sentences.push_back(std::move(sentence));
     m_checks->setSentences(std::move(sentences));
     m_method->setSentences(methodSentences(stored.method));
+    const QString mark = templateSentence(stored);
+    m_templateText->setText(mark);
+    m_templateText->setVisible(!mark.isEmpty());
     showDecisions();
     m_recoveries->show(stored.method, evaluation);
     m_recoveriesTable->fit();

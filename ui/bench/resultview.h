@@ -49,6 +49,7 @@ private:
     QWidget *m_verdictBand = nullptr;
     QLabel *m_verdictShape = nullptr;
     QLabel *m_verdictText = nullptr;
+    QLabel *m_templateText = nullptr;
     SentenceList *m_decisions = nullptr;
     Table *m_resultsTable = nullptr;
     SentenceList *m_checks = nullptr;

@@ -50,6 +50,19 @@ Component &component(Method &method, const QString &id)
 
 } // namespace
 
+TEST(Template, IsWhatSaysSoInNameOrSource)
+{
+    Method method = test::risingMethod();
+    method.name = u"Perry acid"_s;
+    method.source = u"Kit of our supplier, leaflet of 2026; the pattern came from a template"_s;
+    EXPECT_FALSE(isTemplate(method));
+    method.name = u"Perry acid (template), copy"_s;
+    EXPECT_TRUE(isTemplate(method));
+    method.name = u"Perry acid"_s;
+    method.source = u" Template: set the volumes of your reagent supplier."_s;
+    EXPECT_TRUE(isTemplate(method));
+}
+
 TEST(MethodSoundness, TheBenchMethodsAreSound)
 {
     for (const Method &method :

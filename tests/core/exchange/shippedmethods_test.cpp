@@ -47,11 +47,6 @@ Read<Method> readShipped(const std::string &fileName)
     return file.value ? readMethod(*file.value) : Read<Method>{std::nullopt, file.problems};
 }
 
-bool isTemplate(const Method &method)
-{
-    return method.name.endsWith(u"(template)"_s);
-}
-
 template <class Texts> bool anyHolds(const Texts &texts, const QString &fragment)
 {
     return std::ranges::any_of(texts, [&](const QString &text) { return text.contains(fragment); });
@@ -187,13 +182,14 @@ TEST_P(ShippedMethod, SaysWhereItComesFromAndMarksMemoryOnce)
     const QString &source = m_method.source;
     EXPECT_TRUE(source.at(0).isUpper()) << source.toStdString();
     EXPECT_TRUE(source.contains(u"from memory"_s, Qt::CaseInsensitive));
-    if (isTemplate(m_method))
+    if (assay::isTemplate(m_method))
         EXPECT_TRUE(source.startsWith(u"Template: set the volumes of your reagent supplier. Common practice, "
                                       "no published source;"_s))
             << source.toStdString();
     else
         EXPECT_EQ(source.count(u"Common practice, no source:"_s), 1) << source.toStdString();
-    EXPECT_EQ(isTemplate(m_method), source.contains(u"template"_s, Qt::CaseInsensitive));
+    EXPECT_EQ(assay::isTemplate(m_method), source.contains(u"template"_s, Qt::CaseInsensitive));
+    EXPECT_EQ(assay::isTemplate(m_method), m_method.name.endsWith(u" (template)"_s));
     for (const auto &texts : {m_method.cautions, m_method.interferences, m_method.reactions})
         EXPECT_FALSE(anyHolds(texts, u"(common practice"_s)) << "said once, in the source";
     EXPECT_FALSE(preparationHolds(m_method, u"common practice"_s));
@@ -224,7 +220,7 @@ TEST_P(ShippedMethod, KnowsItsSamples)
     EXPECT_FALSE(m_method.interferences.empty());
     EXPECT_FALSE(m_method.samplePreparation.empty());
     // Free sulphite of fatty, protein-rich and solid samples does not outlive the extraction.
-    if (isTemplate(m_method) && m_method.id != "free-sulphite"_L1) {
+    if (assay::isTemplate(m_method) && m_method.id != "free-sulphite"_L1) {
         EXPECT_EQ(m_method.samplePreparation.size(), assay::matrixWords().size());
     }
 }

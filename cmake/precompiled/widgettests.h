@@ -1,0 +1,11 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+// As core.h, for tests of widgets.
+#include "cmake/precompiled/widgets.h"
+
+#include <QtTest>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>

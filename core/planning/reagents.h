@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "core/planning/laboratory.h"
+#include "core/run/run.h"
+
+#include <QDate>
+#include <QDateTime>
+#include <QString>
+
+#include <optional>
+#include <vector>
+
+namespace plateau::planning {
+
+/// One container of a reagent in hand. It serves every component of that name, whatever the method.
+struct Lot {
+    qint64 id = 0;
+    /// As the component is named in the method; compared without regard to case.
+    QString reagent;
+    QString lot;
+    /// Last good day.
+    std::optional<QDate> expires;
+    std::optional<QDate> opened;
+    /// Days it may be used after opening.
+    std::optional<int> keepsOpened_days;
+    double remaining_mL = 0;
+    bool operator==(const Lot &) const = default;
+};
+
+enum class LotFitness { Good, Empty, Expired, ExpiresBeforeEnd, OpenTooLong };
+
+/// At the run's end; the first that applies in the order Empty, Expired, OpenTooLong, ExpiresBeforeEnd.
+LotFitness fitnessOf(const Lot &lot, const QDateTime &from, const QDateTime &to);
+
+struct LotShare {
+    qint64 lot = 0;
+    double volume_mL = 0;
+    bool operator==(const LotShare &) const = default;
+};
+
+struct ReagentNeed {
+    QString component;
+    QString reagent;
+    /// What the tubes take, and with the laboratory's overage.
+    double tubes_mL = 0;
+    double withOverage_mL = 0;
+    /// Lots of that reagent in the order they should be used: good ones first, by last good day, then opened
+    /// before unopened, then as they came; then the unfit ones.
+    std::vector<std::pair<qint64, LotFitness>> lots;
+    /// From which lots it is taken; together less than withOverage_mL where they fall short.
+    std::vector<LotShare> shares;
+    double short_mL = 0;
+    /// More tubes of the method's usual volume that the good lots would serve, this run included.
+    int tubesServed = 0;
+};
+
+/// Every component but the sample, the diluent in place of others counted as diluent, in the method's order.
+std::vector<ReagentNeed> reagentNeeds(const assay::Method &method, const run::Run &run,
+                                      double overage_percent, const std::vector<Lot> &lots,
+                                      const QDateTime &from, const QDateTime &to);
+
+} // namespace plateau::planning

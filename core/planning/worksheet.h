@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+#include "core/planning/laboratory.h"
+#include "core/run/run.h"
+
+#include <optional>
+#include <vector>
+
+namespace plateau::planning {
+
+/// One component's addition across all tubes.
+struct Round {
+    /// Index of the method's add step.
+    int step = 0;
+    QString component;
+    QString name;
+    /// Swirl before use.
+    bool suspension = false;
+    /// By tube in the rack's order; absent where the tube gets none.
+    struct Dose {
+        double volume_mL = 0;
+        /// What goes in where it is not the component itself: the sample or standard by name, or the diluent
+        /// that stands in.
+        QString content;
+        /// Another volume than most tubes of this round get.
+        bool odd = false;
+        bool operator==(const Dose &) const = default;
+    };
+    std::vector<std::optional<Dose>> doses;
+    /// The volume most tubes get.
+    double usualVolume_mL = 0;
+    /// Lot of the component in this run, empty where none is chosen.
+    QString lot;
+    /// The smallest pipette of the laboratory that makes the usual volume; empty where none does.
+    QString pipette;
+};
+
+/// Rounds in the order of the method's steps; readings, mixing and waits are the method's steps between them.
+/// A spike is a round of its own after the sample.
+std::vector<Round> roundsOf(const assay::Method &method, const run::Run &run, const Glassware &glassware);
+
+} // namespace plateau::planning
