@@ -97,7 +97,7 @@ struct Tube {
     /// Why the tube does not count; empty: it does. Its readings are kept, and no result rests on it.
     QString spoilt{};
     /// By reading name; one not taken yet is absent.
-    std::map<QString, Reading> readings;
+    std::map<QString, Reading> readings{};
     bool operator==(const Tube &) const = default;
 };
 
