@@ -4,6 +4,7 @@
 
 #include "core/evaluation/checks.h"
 #include "core/evaluation/contribution.h"
+#include "core/evaluation/derivedbound.h"
 #include "core/evaluation/format.h"
 
 #include <algorithm>
@@ -101,8 +102,7 @@ public:
                              CheckText::tr("%1 is not formed: %2").arg(derived.name, obstacle)));
             return result;
         }
-        addValue(parts, result);
-        judge(parts, result);
+        formFrom(parts, derived.name, result);
         return result;
     }
 
@@ -155,6 +155,37 @@ private:
                 return CheckText::tr("%1 has no value.").arg(nameOf(part));
         }
         return {};
+    }
+
+    /// Of parts that all have a value.
+    void formFrom(const std::vector<Part> &parts, const QString &name, Result &result) const
+    {
+        std::vector<SumTerm> terms;
+        for (const Part &part : parts)
+            terms.push_back({part.term->factor, part.result});
+        const bool isOpen = isAnyOnlyKnownToBeLarger(terms);
+        const std::optional<SumBound> bound = boundOf(terms);
+        if (!isOpen || bound)
+            addValue(parts, result);
+        else
+            result.checks.push_back(
+                derivedCheck(CheckId::ReserveLow, result,
+                             CheckText::tr("%1 is not formed: %2 is only known to be larger, which leaves no "
+                                           "limit for it. Repeat as advised.")
+                                 .arg(name, namesOfOpen(parts))));
+        judge(parts, result);
+        if (bound)
+            (bound->isLower ? result.greaterThan : result.lessThan) = bound->value;
+    }
+
+    static QString namesOfOpen(const std::vector<Part> &parts)
+    {
+        QStringList names;
+        for (const Part &part : parts) {
+            if (part.result->greaterThan)
+                names.append(nameOf(part));
+        }
+        return names.join(CheckText::tr(" and "));
     }
 
     static void addValue(const std::vector<Part> &parts, Result &result)

@@ -129,24 +129,29 @@ private:
         return all;
     }
 
+    bool isFirstReading() const { return m_reading == assay::readingsInOrder(m_method).front(); }
+
     /// Before the starter a sample's own blank and its spiked tube read what the sample reads.
-    bool hasSameContents(const run::Tube &other) const
+    bool holdsTheSame(const run::Tube &other) const
     {
         const run::Tube &own = content();
-        const bool first = m_reading == assay::readingsInOrder(m_method).front();
         return other.sample == own.sample && other.standard == own.standard &&
-               (other.role == own.role || (first && !own.sample.isEmpty())) &&
-               run::sampleVolume_mL(m_method, other) == run::sampleVolume_mL(m_method, own);
+               (other.role == own.role || (isFirstReading() && !own.sample.isEmpty()));
     }
 
-    Others othersRead(bool sameContents) const
+    bool hasSameContents(const run::Tube &other) const
+    {
+        return holdsTheSame(other) &&
+               run::sampleVolume_mL(m_method, other) == run::sampleVolume_mL(m_method, content());
+    }
+
+    template <class Belongs> Others othersRead(Belongs belongs) const
     {
         Others others;
         for (int i = 0; i < static_cast<int>(m_run.tubes.size()); ++i) {
             const run::Tube &other = m_run.tubes[static_cast<size_t>(i)];
             const auto read = other.readings.find(m_reading);
-            if (i == m_tube || read == other.readings.end() || !other.spoilt.isEmpty() ||
-                (sameContents && !hasSameContents(other)))
+            if (i == m_tube || read == other.readings.end() || !other.spoilt.isEmpty() || !belongs(other))
                 continue;
             others.tubes.push_back(i);
             others.absorbances.push_back(lastAbsorbance(read->second));
@@ -156,22 +161,28 @@ private:
 
     QString distance() const
     {
-        const QString advice = CheckText::tr("Look for a slipped decimal point or another tube.");
-        const QString name = capitalised(tubeName(m_tube));
-        if (const Others alike = othersRead(true); !alike.tubes.empty()) {
-            if (!isFar(m_absorbance, alike.absorbances))
-                return {};
-            const QStringList texts = comparedTexts(m_absorbance, {medianOf(alike.absorbances)}, 3);
-            return CheckText::tr("%1: %2 is %3, but %4, of the same contents, read %5. %6")
-                .arg(name, m_reading, texts[0], tubeNames(alike.tubes), texts[1], advice);
-        }
-        const Others all = othersRead(false);
-        if (m_reading != assay::readingsInOrder(m_method).front() || all.tubes.empty() ||
-            !isFar(m_absorbance, all.absorbances))
+        const Others alike = othersRead([this](const run::Tube &other) { return hasSameContents(other); });
+        if (!alike.tubes.empty())
+            return isFar(m_absorbance, alike.absorbances)
+                       ? distanceText(
+                             alike,
+                             CheckText::tr("%1 with the same contents read").arg(tubeNames(alike.tubes)))
+                       : QString();
+        if (!isFirstReading())
             return {};
-        const QStringList texts = comparedTexts(m_absorbance, {medianOf(all.absorbances)}, 3);
-        return CheckText::tr("%1: %2 is %3, but the other tubes, with the same reagents, read about %4. %5")
-            .arg(name, m_reading, texts[0], texts[1], advice);
+        const Others all = othersRead([](const run::Tube &) { return true; });
+        const Others own = othersRead([this](const run::Tube &other) { return holdsTheSame(other); });
+        const bool explained = !own.tubes.empty() && !isFar(m_absorbance, own.absorbances);
+        if (all.tubes.empty() || explained || !isFar(m_absorbance, all.absorbances))
+            return {};
+        return distanceText(all, CheckText::tr("the other tubes with the same reagents read about"));
+    }
+
+    QString distanceText(const Others &others, const QString &read) const
+    {
+        const QStringList texts = comparedTexts(m_absorbance, {medianOf(others.absorbances)}, 3);
+        return CheckText::tr("%1: %2 is %3, but %4 %5. Look for a slipped decimal point or another tube.")
+            .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], read, texts[1]);
     }
 
     const assay::Method &m_method;

@@ -148,10 +148,11 @@ struct Result {
     /// different tubes.
     double spread = 0;
     /// Set where the signal is too low and no repeat would help, or where a derived quantity is not different
-    /// from zero: report as less than this, in the result's unit.
+    /// from zero or what it takes off is only known to be larger: report as less than this, in the result's
+    /// unit.
     std::optional<double> lessThan;
     /// Set where the reagent was used up in a tube, so that the value is only known to be larger than this:
-    /// its uncertainty says nothing then.
+    /// its uncertainty says nothing then. Of a derived quantity, where that is so of what it adds up.
     std::optional<double> greaterThan{};
     /// Absent where the run states no uncertainties.
     std::optional<double> expandedUncertainty;

@@ -108,4 +108,9 @@ QString plainText(double value)
     return QString::number(value, 'g', QLocale::FloatingPointShortest);
 }
 
+QString capitalised(const QString &sentence)
+{
+    return sentence.left(1).toUpper() + sentence.mid(1);
+}
+
 } // namespace plateau::evaluation

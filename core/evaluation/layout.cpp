@@ -257,11 +257,6 @@ double Layout::strength_g_per_L(const run::Standard &standard) const
     return run::concentrationAtUse_g_per_L(asUsed(standard, m_run));
 }
 
-double Layout::age_h(const run::Standard &standard) const
-{
-    return run::ageAtUse_h(asUsed(standard, m_run));
-}
-
 bool Layout::holds(const run::Standard &standard, const assay::Measurand &measurand)
 {
     return standard.measurand.isEmpty() || standard.measurand == measurand.id;

@@ -87,7 +87,6 @@ public:
     std::vector<int> tubesWith(run::Role role, const QString &sample) const;
     /// Known strength of a standard when it was used; startedAt stands in for a missing usedAt.
     double strength_g_per_L(const run::Standard &standard) const;
-    double age_h(const run::Standard &standard) const;
     /// Whether the standard holds the measurand.
     static bool holds(const run::Standard &standard, const assay::Measurand &measurand);
 

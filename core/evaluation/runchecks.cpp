@@ -3,6 +3,7 @@
 #include "core/evaluation/checks.h"
 
 #include "core/evaluation/format.h"
+#include "core/evaluation/standardage.h"
 #include "core/quality/distributions.h"
 #include "core/quality/statistics.h"
 
@@ -189,18 +190,13 @@ void addRecoveryCheck(const CheckContext &context, const TubeGroup &group, const
 
 void addAgeCheck(const CheckContext &context, const run::Standard &standard, std::vector<Check> &checks)
 {
-    if (standard.lossPerHour <= 0 || !standard.preparedAt)
+    const std::optional<StandardAge> age = ageOf(standard, context.layout.run(), context.rules);
+    if (!age)
         return;
-    const double age_h = context.layout.age_h(standard);
-    const double left = context.layout.strength_g_per_L(standard) / standard.concentration_g_per_L;
-    const bool passed = left >= context.rules.minStandardRemaining && age_h <= context.rules.maxStandardAge_h;
-    const QString facts = CheckText::tr("%1 old, %2 of its strength left")
-                              .arg(withUnit(significantText(age_h, 3), u"h"_s),
-                                   withUnit(significantText(100 * left, 3), u"%"_s));
-    checks.push_back(
-        plainCheck(CheckId::StandardTooOld, {Scope::Kind::Standard, standard.id, {}}, passed,
-                   passed ? CheckText::tr("The standard was fresh enough: %1.").arg(facts)
-                          : CheckText::tr("The standard was too old: %1. Make a fresh one.").arg(facts)));
+    checks.push_back(plainCheck(
+        CheckId::StandardTooOld, {Scope::Kind::Standard, standard.id, {}}, !age->tooOld,
+        age->tooOld ? CheckText::tr("The standard was too old: %1. Make a fresh one.").arg(age->facts())
+                    : CheckText::tr("The standard was fresh enough: %1.").arg(age->facts())));
 }
 
 void addStandardChecks(const CheckContext &context, const run::Standard &standard, std::vector<Check> &checks)

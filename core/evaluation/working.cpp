@@ -274,6 +274,7 @@ private:
                  Text::tr("largest - smallest"),
                  {},
                  withUnit(spreadText(m_result.spread, *m_result.value, 3), m_result.unit)});
+        addBound(m_result, section);
         return section;
     }
 

@@ -101,6 +101,20 @@ WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sa
     return section;
 }
 
+void addBound(const Result &result, WorkingSection &section)
+{
+    if (result.lessThan)
+        section.lines.push_back({Text::tr("to be reported"),
+                                 Text::tr("less than"),
+                                 {},
+                                 u"< "_s + withUnit(upperBoundText(*result.lessThan, 2), result.unit)});
+    else if (result.greaterThan)
+        section.lines.push_back({Text::tr("to be reported"),
+                                 Text::tr("more than: a reagent was used up"),
+                                 {},
+                                 u"> "_s + withUnit(lowerBoundText(*result.greaterThan, 3), result.unit)});
+}
+
 std::vector<WorkingSection> derivedWorking(const Result &result)
 {
     if (!result.value)
@@ -117,6 +131,7 @@ std::vector<WorkingSection> derivedWorking(const Result &result)
     sum.lines.push_back({result.measurand, sumText(result.terms, termSymbol),
                          sumText(result.terms, [&](size_t i) { return inSum(*result.terms[i].value); }),
                          withUnit(figures(*result.value), result.unit)});
+    addBound(result, sum);
     std::vector<WorkingSection> sections{std::move(found), std::move(sum)};
     if (result.expandedUncertainty)
         sections.push_back(uncertaintySection(result));

@@ -13,6 +13,8 @@ QString figures(double value);
 WorkingSection uncertaintySection(const Result &result);
 /// What the formulas are written in. Numbers stand there; here their units.
 WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sample, const Result &result);
+/// What is to be reported in place of the value, where the result is less or greater than a bound.
+void addBound(const Result &result, WorkingSection &section);
 /// Of a derived quantity: each term as it was found, then their sum.
 std::vector<WorkingSection> derivedWorking(const Result &result);
 

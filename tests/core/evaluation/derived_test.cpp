@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 
 // Quantities that are not measured but come from others, of one run or of two.
+#include "core/evaluation/derivedbound.h"
 #include "core/evaluation/evaluation.h"
 #include "core/evaluation/uncertainty.h"
 #include "core/evaluation/working.h"
@@ -391,6 +392,116 @@ TEST(Derived, DifferenceOfWhatIsBelowItsLimitIsBelowThatLimit)
     EXPECT_EQ(evaluation.results[1].verdict, Verdict::Reportable);
     EXPECT_GT(*evaluation.results[1].value, *evaluation.results[1].expandedUncertainty);
     EXPECT_NEAR(*evaluation.results[1].lessThan, inversionRatio * 0.1 * 2.12 * 180.16 / (6300 * 0.5), 1e-12);
+}
+
+namespace {
+
+/// Falling: a reserve below 0.1 says that the reagent was used up.
+assay::Method fallingSequence()
+{
+    assay::Method method = sequence();
+    method.direction = assay::Direction::Falling;
+    method.window.maxSignal = 2.0;
+    method.window.reserveAbsorbance = 0.1;
+    return method;
+}
+
+run::Run fallingRun(double a2, double a3)
+{
+    run::Run run = sequenceRun();
+    run.tubes = {withThird(test::blank(1.800, 1.800), 1.800),
+                 withThird(test::sampleTube("S", 1.800, a2), a3)};
+    return run;
+}
+
+/// Sucrose in a falling reagent, by the net signals of the two runs; 0.100 or more must remain of 1.700.
+evaluation::Result fallingSucrose(double inverted, double free)
+{
+    assay::Method inversion = inversionMethod();
+    assay::Method glucose = glucoseMethod();
+    for (assay::Method *method : {&inversion, &glucose}) {
+        method->direction = assay::Direction::Falling;
+        method->window = {0.1, 1.65, 2.0, 0.1};
+    }
+    run::Run run = inversionRun();
+    run.samples = glucoseRun().samples;
+    run.tubes = {test::blank(1.700, 1.700), test::sampleTube("S", 1.700, 1.700 - inverted)};
+    run::Run other = run;
+    other.tubes[1].readings[u"A2"_s] = 1.700 - free;
+    const std::vector<Companion> companions{{glucose, other}};
+    return evaluation::evaluate(inversion, run, {}, companions).results[1];
+}
+
+} // namespace
+
+TEST(Derived, SumOfWhatIsOnlyKnownToBeLargerIsGreaterThan)
+{
+    const auto evaluation = evaluation::evaluate(fallingSequence(), fallingRun(1.300, 0.050));
+    const evaluation::Result &second = *find(evaluation, u"second"_s);
+    ASSERT_TRUE(second.greaterThan) << "the reagent was used up by the second";
+    ASSERT_FALSE(find(evaluation, u"first"_s)->greaterThan);
+    const evaluation::Result &total = *find(evaluation, u"total"_s);
+    EXPECT_NEAR(*total.greaterThan, 0.500 * first_g_per_L + 1.250 * second_g_per_L, 1e-12);
+    EXPECT_EQ(*total.greaterThan, *total.value);
+    EXPECT_FALSE(total.lessThan);
+    EXPECT_EQ(total.verdict, Verdict::Repeat);
+    const auto sections =
+        evaluation::working(fallingSequence(), fallingRun(1.300, 0.050), evaluation, u"S"_s, u"total"_s);
+    EXPECT_TRUE(sections[1].lines.back().value.startsWith(u"> "_s));
+}
+
+TEST(Derived, WhatIsTakenOffAndOnlyKnownToBeLargerLeavesAnUpperBound)
+{
+    const auto evaluation = evaluation::evaluate(fallingSequence(), fallingRun(0.800, 0.050));
+    ASSERT_TRUE(find(evaluation, u"second"_s)->greaterThan);
+    const evaluation::Result &excess = *find(evaluation, u"excess"_s);
+    EXPECT_FALSE(excess.greaterThan);
+    EXPECT_NEAR(*excess.lessThan, 1.000 * first_g_per_L - 0.750 * second_g_per_L, 1e-12);
+    EXPECT_EQ(excess.verdict, Verdict::Repeat);
+}
+
+TEST(Derived, UpperBoundThatIsNotAboveZeroSaysNothing)
+{
+    const auto evaluation = evaluation::evaluate(fallingSequence(), fallingRun(1.300, 0.050));
+    const evaluation::Result &excess = *find(evaluation, u"excess"_s);
+    EXPECT_FALSE(excess.value);
+    EXPECT_FALSE(excess.lessThan);
+    EXPECT_FALSE(excess.greaterThan);
+    EXPECT_FALSE(excess.expandedUncertainty);
+    EXPECT_EQ(excess.verdict, Verdict::Repeat);
+    EXPECT_TRUE(excess.checks.front().message.startsWith(
+        u"Excess is not formed: Second is only known to be larger"_s))
+        << excess.checks.front().message.toStdString();
+}
+
+TEST(Derived, OnlyKnownToBeLargerOnBothSidesHasNoValue)
+{
+    const evaluation::Result added = fallingSucrose(1.650, 0.400);
+    EXPECT_EQ(*added.greaterThan, *added.value);
+    const evaluation::Result both = fallingSucrose(1.650, 1.620);
+    EXPECT_TRUE(both.terms[0].value && both.terms[1].value);
+    EXPECT_FALSE(both.value);
+    EXPECT_FALSE(both.greaterThan);
+    EXPECT_FALSE(both.lessThan);
+    EXPECT_EQ(both.verdict, Verdict::Repeat);
+}
+
+TEST(Derived, LowerBoundCountsWhatIsBelowItsLimitOnItsSafeSide)
+{
+    const double limit = inversionRatio * 10 * 0.1 * 2.12 * 180.16 / (6300 * 0.5);
+    evaluation::Result open;
+    open.value = open.greaterThan = 5;
+    evaluation::Result below;
+    below.value = 0.05;
+    below.lessThan = limit;
+    EXPECT_NEAR(evaluation::boundOf({{2, &open}, {1, &below}})->value, 10, 1e-12);
+    EXPECT_NEAR(evaluation::boundOf({{2, &open}, {-1, &below}})->value, 10 - limit, 1e-12);
+    evaluation::Result known;
+    known.value = 20;
+    const auto upper = evaluation::boundOf({{1, &known}, {1, &below}, {-2, &open}});
+    EXPECT_FALSE(upper->isLower);
+    EXPECT_NEAR(upper->value, 20 + limit - 10, 1e-12);
+    EXPECT_FALSE(evaluation::boundOf({{1, &known}, {1, &below}}));
 }
 
 TEST(Derived, WithoutUncertaintyOfEveryRunThereIsNone)
