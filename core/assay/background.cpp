@@ -88,6 +88,13 @@ void checkStandard(const UsualStandard &standard, Problems &problems)
                                      .arg(shown(*standard.lossPerHour))));
 }
 
+void checkTubes(const UsualTubes &tubes, Problems &problems)
+{
+    checkWithin(problems, u"/tubes/blanks"_s, tubes.blanks, 0, limit::tubesOfARack, {});
+    checkWithin(problems, u"/tubes/replicates"_s, tubes.replicates, 1, limit::replicates, {});
+    checkWithin(problems, u"/tubes/standards"_s, tubes.standards, 0, limit::tubesOfARack, {});
+}
+
 void checkText(const QString &text, const QString &pointer, const QString &what, Problems &problems)
 {
     if (text.trimmed().isEmpty())
@@ -126,6 +133,8 @@ void checkBackground(const Method &method, Problems &problems)
     checkDerived(method, problems);
     if (method.standard)
         checkStandard(*method.standard, problems);
+    if (method.tubes)
+        checkTubes(*method.tubes, problems);
     checkTexts(method.reactions, u"/reactions"_s, Wording::tr("the reaction"), problems);
     checkTexts(method.interferences, u"/interferences"_s, Wording::tr("the interference"), problems);
     checkPreparation(method, problems);

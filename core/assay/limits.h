@@ -27,6 +27,8 @@ inline constexpr double wait_min = 10080;
 inline constexpr double mass_g = 100000;
 inline constexpr double smallestMass_g = 1e-6;
 inline constexpr double dilutionFactor = 1e9;
+inline constexpr int tubesOfARack = 96;
+inline constexpr int replicates = 20;
 } // namespace limit
 
 /// Each adds one problem at the pointer unless the value keeps the bounds; NaN never does. unit may be empty.

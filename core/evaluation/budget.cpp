@@ -210,7 +210,8 @@ ShareBudget budgetOf(const RunShare &share)
     addRelative(Term::tr("sample volume"), index.sampleVolume, stated.sampleVolume_percent);
     const std::vector<run::DilutionStep> &steps = share.sample->dilution;
     for (size_t i = 0; i < steps.size(); ++i)
-        addRelative(dilutionName(steps[i], i + 1), index.dilution + i, stated.dilution_percent);
+        addRelative(dilutionName(steps[i], i + 1), index.dilution + i,
+                    steps[i].uncertainty_percent.value_or(stated.dilution_percent));
     addRelative(Term::tr("extract"), index.extract, stated.extract_percent);
     return budget;
 }

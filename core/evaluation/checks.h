@@ -59,6 +59,7 @@ private:
     QStringList m_details;
 };
 
+/// Spoilt tubes are not judged; where none of the group is left, reading-missing says so.
 /// reading-missing, reading-implausible, absorbance-high, reserve-low (falling), sample-volume-outside-range.
 /// Here and below, what rests on the numbers of a tube is silent on one whose readings mean nothing:
 /// implausible, or running in the wrong direction.

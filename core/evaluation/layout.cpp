@@ -37,6 +37,26 @@ double molarToMassFactor(const assay::Method &method, const run::Run &run, const
     return measurand.molarMass_g_per_mol / (absorptivity * path_cm * measurand.chromophorePerMolecule);
 }
 
+/// Tells blanks that are lost from those that are only still to be read.
+class BlankCount
+{
+public:
+    void add(const TubeTerm &blank)
+    {
+        ++m_all;
+        m_spoilt += blank.spoilt ? 1 : 0;
+        m_implausible += blank.implausible ? 1 : 0;
+        m_computable += blank.computable() ? 1 : 0;
+    }
+    bool lost() const { return m_computable == 0 && (m_implausible > 0 || (m_all > 0 && m_spoilt == m_all)); }
+
+private:
+    int m_all = 0;
+    int m_spoilt = 0;
+    int m_implausible = 0;
+    int m_computable = 0;
+};
+
 } // namespace
 
 std::vector<double> extrapolationWeights(std::span<const double> times)
@@ -78,16 +98,17 @@ MeasurandTerms Layout::termsOf(const assay::Measurand &measurand) const
 {
     MeasurandTerms terms;
     terms.measurand = &measurand;
+    BlankCount blanks;
     for (int tube = 0; tube < static_cast<int>(m_run.tubes.size()); ++tube) {
         terms.tubes.push_back(termOf(measurand, tube));
         const TubeTerm &term = terms.tubes.back();
         if (term.role != run::Role::Blank)
             continue;
+        blanks.add(term);
         if (term.computable())
             terms.blanks.push_back(tube);
-        terms.blanksLost = terms.blanksLost || term.implausible;
     }
-    terms.blanksLost = terms.blanksLost && terms.blanks.empty();
+    terms.blanksLost = blanks.lost();
     terms.defaultVolume_mL = run::volumeAt_mL(m_method, run::Tube{}, assay::laterReading(measurand.signal));
     terms.cuvette_g_per_L = molarToMassFactor(m_method, m_run, measurand);
     findSampleBlanks(terms);
@@ -104,6 +125,9 @@ TubeTerm Layout::termOf(const assay::Measurand &measurand, int tube) const
     term.role = content.role;
     term.totalVolume_mL = run::volumeAt_mL(m_method, content, assay::laterReading(measurand.signal));
     term.sampleVolume_mL = run::sampleVolume_mL(m_method, content);
+    term.spoilt = !content.spoilt.isEmpty();
+    if (term.spoilt)
+        return term;
     bool complete = true;
     for (const QString &name : assay::readingsOf(measurand.signal)) {
         std::optional<ReadingTerm> reading = readingTerm(tube, name);
@@ -236,17 +260,17 @@ void Layout::findSampleBlanks(MeasurandTerms &terms) const
         if (content.sample.isEmpty() || content.role == run::Role::SampleBlank)
             continue;
         std::vector<int> all;
-        bool implausible = false;
+        BlankCount blanks;
         for (const int blank : tubesWith(run::Role::SampleBlank, content.sample)) {
             const TubeTerm &blankTerm = terms.tubes[static_cast<size_t>(blank)];
-            implausible = implausible || blankTerm.implausible;
+            blanks.add(blankTerm);
             if (!blankTerm.computable())
                 continue;
             all.push_back(blank);
             if (blankTerm.sampleVolume_mL == term.sampleVolume_mL)
                 term.sampleBlanks.push_back(blank);
         }
-        term.blankLost = term.blankLost || (implausible && all.empty());
+        term.blankLost = term.blankLost || blanks.lost();
         if (term.sampleBlanks.empty())
             term.sampleBlanks = std::move(all);
     }

@@ -26,13 +26,16 @@ struct ReadingTerm {
 struct TubeTerm {
     int tube = 0;
     run::Role role = run::Role::Sample;
-    /// In the order of the signal's readings; empty while one of them is missing or implausible.
+    /// In the order of the signal's readings; empty while one of them is missing or implausible, and of a
+    /// spoilt tube.
     std::vector<ReadingTerm> readings;
+    /// Marked as not to count: it has no signal, whatever was read.
+    bool spoilt = false;
     /// One of them is nothing a photometer shows: it counts as not taken.
     bool implausible = false;
     /// The signal runs against the method's direction by more than noise: no result rests on this tube.
     bool wrongDirection = false;
-    /// What would be taken off as its blank is implausible: it has a signal, but no net signal.
+    /// What would be taken off as its blank is implausible or spoilt: it has a signal, but no net signal.
     bool blankLost = false;
     double totalVolume_mL = 0;
     double sampleVolume_mL = 0;
@@ -41,7 +44,7 @@ struct TubeTerm {
     bool computable() const { return !readings.empty(); }
     bool hasNetSignal() const { return computable() && !blankLost; }
     /// Fit to be judged, and for a result to rest on.
-    bool trusted() const { return !implausible && !wrongDirection; }
+    bool trusted() const { return !spoilt && !implausible && !wrongDirection; }
 };
 
 /// A tube of known content that the calibration rests on.
@@ -57,7 +60,7 @@ struct MeasurandTerms {
     std::vector<TubeTerm> tubes;
     /// Computable blanks, by tube index.
     std::vector<int> blanks;
-    /// Blanks were read, but none plausibly.
+    /// Blanks were read, but none plausibly; or there are blanks, and all of them are spoilt.
     bool blanksLost = false;
     /// Computable tubes that calibrate (empty for calibration "absorptivity", or while they are not read).
     std::vector<CalibrationPoint> calibration;

@@ -50,14 +50,54 @@ void forEachReading(const CheckContext &context, const TubeGroup &group, Visitor
     }
 }
 
+/// The tubes that count, and those of the group that are spoilt.
+struct Parted {
+    TubeGroup counted;
+    std::vector<int> spoilt;
+};
+
+Parted parted(const CheckContext &context, const TubeGroup &group)
+{
+    Parted parts{{group.scope, group.measurand, {}}, {}};
+    for (const int tube : group.tubes)
+        (context.term(tube, group.measurand).spoilt ? parts.spoilt : parts.counted.tubes).push_back(tube);
+    return parts;
+}
+
+/// Spoilt tubes that no other stands in for: a sample blank does not stand in for the sample.
+std::vector<int> withoutSubstitute(const CheckContext &context, const Parted &parts)
+{
+    const auto isBlank = [&](int tube) { return context.tube(tube).role == run::Role::SampleBlank; };
+    std::vector<int> alone;
+    for (const int tube : parts.spoilt) {
+        if (std::ranges::none_of(parts.counted.tubes,
+                                 [&](int other) { return isBlank(other) == isBlank(tube); }))
+            alone.push_back(tube);
+    }
+    return alone;
+}
+
 Check missingReadings(const CheckContext &context, const TubeGroup &group)
 {
-    CheckBuilder check(CheckId::ReadingMissing, group, CheckText::tr("Every reading is there."));
-    forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
+    const Parted parts = parted(context, group);
+    CheckBuilder check(CheckId::ReadingMissing, group,
+                       parts.spoilt.empty()
+                           ? CheckText::tr("Every reading is there.")
+                           : CheckText::tr("Every reading is there that counts: without %1, spoilt.")
+                                 .arg(tubeNames(parts.spoilt)));
+    forEachReading(context, parts.counted, [&](int tube, const QString &name, const run::Reading *reading) {
         if (!reading)
             check.fail(tube, CheckText::tr("%1 is missing").arg(name));
     });
-    return check.finish(CheckText::tr("Read and key what is missing."));
+    const bool unread = check.failed();
+    const std::vector<int> alone = withoutSubstitute(context, parts);
+    for (const int tube : alone)
+        check.fail(tube, CheckText::tr("spoilt (%1)").arg(context.tube(tube).spoilt));
+    const QString read = CheckText::tr("Read and key what is missing.");
+    const QString again = CheckText::tr("No other tube stands in for it: pipette it again.");
+    if (unread && !alone.empty())
+        return check.finish(u"%1 %2"_s.arg(again, read));
+    return check.finish(alone.empty() ? read : again);
 }
 
 Check implausibleReadings(const CheckContext &context, const TubeGroup &group)
@@ -205,8 +245,11 @@ std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &g
     const assay::Method &method = context.layout.method();
     std::vector<Check> checks;
     checks.push_back(missingReadings(context, group));
-    checks.push_back(implausibleReadings(context, group));
-    const TubeGroup judged = trusted(context, group);
+    const TubeGroup counted = parted(context, group).counted;
+    if (counted.tubes.empty())
+        return checks;
+    checks.push_back(implausibleReadings(context, counted));
+    const TubeGroup judged = trusted(context, counted);
     if (method.window.maxAbsorbance && !judged.tubes.empty())
         checks.push_back(highAbsorbances(context, judged, *method.window.maxAbsorbance));
     if (method.direction == assay::Direction::Falling && method.window.reserveAbsorbance &&
@@ -214,7 +257,7 @@ std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &g
         checks.push_back(lowReserve(context, judged, *method.window.reserveAbsorbance));
     const assay::Component *sample = assay::findComponent(method, method.sample);
     if (sample && sample->range_mL && group.scope.kind != Scope::Kind::Run)
-        checks.push_back(sampleVolumes(context, group, *sample->range_mL));
+        checks.push_back(sampleVolumes(context, counted, *sample->range_mL));
     return checks;
 }
 
@@ -266,14 +309,15 @@ std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &gr
 
 std::vector<Check> seriesChecks(const CheckContext &context, const TubeGroup &group)
 {
-    if (!hasSeries(context, group))
+    const TubeGroup counted = parted(context, group).counted;
+    if (!hasSeries(context, counted))
         return {};
     std::vector<Check> checks;
-    const TubeGroup judged = trusted(context, group);
+    const TubeGroup judged = trusted(context, counted);
     if (hasSeries(context, judged))
         checks.push_back(finishedCheck(context, judged));
-    checks.push_back(timingCheck(context, group, CheckId::ReadingEarly));
-    checks.push_back(timingCheck(context, group, CheckId::ReadingLate));
+    checks.push_back(timingCheck(context, counted, CheckId::ReadingEarly));
+    checks.push_back(timingCheck(context, counted, CheckId::ReadingLate));
     return checks;
 }
 

@@ -7,10 +7,12 @@
 #include "core/evaluation/layout.h"
 #include "core/evaluation/model.h"
 #include "core/evaluation/workingparts.h"
+#include "core/run/volumes.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 namespace plateau::evaluation {
 
@@ -184,9 +186,46 @@ private:
         lines.push_back({Text::tr("net signal dA"), formula, numbers, signalText(*value(tube).netSignal)});
     }
 
+    /// What was pipetted otherwise than planned, so that V and v can be followed.
+    void addPipetted(int tube, std::vector<WorkingLine> &lines) const
+    {
+        const run::Tube &content = m_layout.run().tubes[static_cast<size_t>(tube)];
+        const std::vector<run::Addition> planned = run::plannedAdditions(m_layout.method(), content);
+        const std::vector<run::Addition> made = run::additions(m_layout.method(), content);
+        for (size_t i = 0; i < made.size(); ++i) {
+            if (made[i].volume_mL == planned[i].volume_mL)
+                continue;
+            const assay::Component *component = assay::findComponent(m_layout.method(), made[i].component);
+            lines.push_back(
+                {Text::tr("volume of %1").arg(component->name),
+                 Text::tr("as pipetted, planned %1").arg(withUnit(plainText(planned[i].volume_mL), u"mL"_s)),
+                 {},
+                 withUnit(plainText(made[i].volume_mL), u"mL"_s)});
+        }
+    }
+
+    bool hasUsualVolume(int tube) const
+    {
+        return std::abs(term(tube).totalVolume_mL / m_terms.defaultVolume_mL - 1) < 1e-12;
+    }
+
+    /// By a standard or a line signals are compared, and a tube of another volume is another dilution.
+    void addComparableSignal(int tube, std::vector<WorkingLine> &lines) const
+    {
+        if (m_layout.run().calibration == run::Calibration::Absorptivity || hasUsualVolume(tube))
+            return;
+        lines.push_back(
+            {Text::tr("net signal dA at the usual volume"),
+             Text::tr("net signal x volume of the tube / usual volume"),
+             u"%1 x %2 / %3"_s.arg(signalText(*value(tube).netSignal), figures(term(tube).totalVolume_mL),
+                                   figures(m_terms.defaultVolume_mL)),
+             signalText(m_model.comparableSignal(tube))});
+    }
+
     void addConcentration(int tube, std::vector<WorkingLine> &lines) const
     {
-        const QString net = signalText(*value(tube).netSignal);
+        const bool compared = m_layout.run().calibration != run::Calibration::Absorptivity;
+        const QString net = signalText(compared ? m_model.comparableSignal(tube) : *value(tube).netSignal);
         const QString volume = plainText(term(tube).sampleVolume_mL);
         const QString what = Text::tr("concentration c in the sample as pipetted");
         const QString found = grams(*value(tube).pipetted_g_per_L);
@@ -218,7 +257,9 @@ private:
             assay::absorptivity(method, run.wavelength_nm.value_or(method.wavelength_nm)).value_or(0);
         const double path_cm = run.pathLength_mm.value_or(method.pathLength_mm) / 10;
         return u"%1 x %2 x %3 / (%4 x %5 x %6 x %7)"_s.arg(
-            net, significantText(term(tube).totalVolume_mL, 4),
+            net,
+            hasUsualVolume(tube) ? significantText(term(tube).totalVolume_mL, 4)
+                                 : figures(term(tube).totalVolume_mL),
             plainText(m_terms.measurand->molarMass_g_per_mol), plainText(absorptivity), plainText(path_cm),
             volume, plainText(m_terms.measurand->chromophorePerMolecule));
     }
@@ -226,10 +267,12 @@ private:
     WorkingSection tubeSection(int tube) const
     {
         WorkingSection section{Text::tr("Sample %1, %2").arg(m_sample.id, tubeName(tube)), {}};
+        addPipetted(tube, section.lines);
         addSignal(Text::tr("signal"), tube, section.lines);
         for (const int blank : term(tube).sampleBlanks)
             addSignal(Text::tr("sample blank, %1").arg(tubeName(blank)), blank, section.lines);
         addNetSignal(tube, section.lines);
+        addComparableSignal(tube, section.lines);
         addConcentration(tube, section.lines);
         if (!m_sample.dilution.empty())
             section.lines.push_back({Text::tr("in the sample as received"), Text::tr("c x F"),

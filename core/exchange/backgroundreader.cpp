@@ -53,6 +53,17 @@ UsualStandard takeStandard(const Place &place)
     return standard;
 }
 
+UsualTubes takeTubes(const Place &place)
+{
+    UsualTubes tubes;
+    Fields fields(place);
+    fields.needed(u"blanks"_s, tubes.blanks);
+    fields.needed(u"replicates"_s, tubes.replicates);
+    fields.needed(u"standards"_s, tubes.standards);
+    fields.done();
+    return tubes;
+}
+
 Preparation takePreparation(const Place &place)
 {
     Preparation preparation;
@@ -78,6 +89,8 @@ void takeBackground(Fields &fields, Method &method)
         forEach(*place, [&](const Place &element) { method.derived.push_back(takeDerived(element)); });
     if (const auto place = fields.find(u"standard"_s))
         method.standard = takeStandard(*place);
+    if (const auto place = fields.find(u"tubes"_s))
+        method.tubes = takeTubes(*place);
     takeTexts(fields, u"reactions"_s, method.reactions);
     takeTexts(fields, u"interferences"_s, method.interferences);
     if (const auto place = fields.find(u"samplePreparation"_s))

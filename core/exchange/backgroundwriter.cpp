@@ -55,6 +55,10 @@ void writeBackground(ordered_json &object, const Method &method)
     writeList(object, "derived", method.derived, derivedJson);
     if (method.standard)
         object["standard"] = standardJson(*method.standard);
+    if (method.tubes)
+        object["tubes"] = {{"blanks", method.tubes->blanks},
+                           {"replicates", method.tubes->replicates},
+                           {"standards", method.tubes->standards}};
     writeList(object, "reactions", method.reactions, utf8);
     writeList(object, "interferences", method.interferences, utf8);
     writeList(object, "samplePreparation", method.samplePreparation, preparationJson);

@@ -92,6 +92,7 @@ DilutionStep takeDilutionStep(const Place &place)
     Fields fields(place);
     fields.needed(u"take_mL"_s, step.take_mL);
     fields.needed(u"makeUpTo_mL"_s, step.makeUpTo_mL);
+    fields.optional(u"uncertainty_percent"_s, step.uncertainty_percent);
     fields.done();
     return step;
 }
@@ -163,6 +164,23 @@ void takeSpike(const Place &place, std::optional<Spike> &spike)
     spike = added;
 }
 
+void takePipetted(const Place &place, std::map<QString, double> &pipetted_mL)
+{
+    const auto *object = std::get_if<json::Object>(&place.node.value);
+    if (!object || object->empty()) {
+        place.findings.broken(place.pointer,
+                              Wording::tr("expected an object of volumes in mL by component, as "
+                                          "{\"nadh\": 0.1}; leave it out where the tube was "
+                                          "pipetted as planned"));
+        return;
+    }
+    for (const auto &[component, node] : *object) {
+        double volume_mL = 0;
+        if (take({node, pointerTo(place.pointer, component), place.findings}, volume_mL))
+            pipetted_mL[component] = volume_mL;
+    }
+}
+
 Tube takeTube(const Place &place)
 {
     Tube tube;
@@ -179,6 +197,12 @@ Tube takeTube(const Place &place)
     fields.optional(u"sampleVolume_mL"_s, tube.sampleVolume_mL);
     if (const auto spike = fields.find(u"spike"_s))
         takeSpike(*spike, tube.spike);
+    if (const auto pipetted = fields.find(u"pipetted_mL"_s))
+        takePipetted(*pipetted, tube.pipetted_mL);
+    if (const auto spoilt = fields.find(u"spoilt"_s);
+        spoilt && take(*spoilt, tube.spoilt) && tube.spoilt.trimmed().isEmpty())
+        spoilt->findings.broken(spoilt->pointer,
+                                Wording::tr("is blank; say what spoilt the tube, or leave the field out"));
     if (const auto readings = fields.find(u"readings"_s))
         takeReadings(*readings, tube.readings);
     fields.done();

@@ -77,6 +77,14 @@ ordered_json tubeJson(const Tube &tube)
     writeOptional(object, "sampleVolume_mL", tube.sampleVolume_mL);
     if (tube.spike)
         object["spike"] = {{"standard", utf8(tube.spike->standard)}, {"volume_mL", tube.spike->volume_mL}};
+    if (!tube.pipetted_mL.empty()) {
+        ordered_json pipetted = ordered_json::object();
+        for (const auto &[component, volume_mL] : tube.pipetted_mL)
+            pipetted[utf8(component)] = volume_mL;
+        object["pipetted_mL"] = pipetted;
+    }
+    if (!tube.spoilt.isEmpty())
+        object["spoilt"] = utf8(tube.spoilt);
     ordered_json readings = ordered_json::object();
     for (const auto &[name, reading] : tube.readings)
         readings[utf8(name)] = readingJson(reading);
@@ -97,7 +105,9 @@ ordered_json lotJson(const LotUse &use)
 ordered_json dilutionJson(const std::vector<DilutionStep> &steps)
 {
     return listOf(steps, [](const DilutionStep &step) -> ordered_json {
-        return {{"take_mL", step.take_mL}, {"makeUpTo_mL", step.makeUpTo_mL}};
+        ordered_json object{{"take_mL", step.take_mL}, {"makeUpTo_mL", step.makeUpTo_mL}};
+        writeOptional(object, "uncertainty_percent", step.uncertainty_percent);
+        return object;
     });
 }
 

@@ -66,6 +66,20 @@ void checkReadings(const Run &run, const Method &method, Problems &problems)
     }
 }
 
+void checkPipetted(const Run &run, const Method &method, Problems &problems)
+{
+    for (std::size_t i = 0; i < run.tubes.size(); ++i) {
+        const QString pointer =
+            pointerTo(pointerTo(u"/tubes"_s, static_cast<qsizetype>(i)), u"pipetted_mL"_s);
+        for (const auto &[component, volume_mL] : run.tubes[i].pipetted_mL) {
+            if (!findComponent(method, component))
+                problems.push_back(
+                    error(pointerTo(pointer, component),
+                          Wording::tr("the method has no component %1; correct it").arg(quoted(component))));
+        }
+    }
+}
+
 void checkTubeVolumes(const Run &run, const Method &method, Problems &problems)
 {
     for (std::size_t i = 0; i < run.tubes.size(); ++i) {
@@ -98,8 +112,9 @@ void checkNames(const Run &run, const Method &method, Problems &problems)
     }
 }
 
-/// The different amounts (mg) of the measurand in the tubes with the role standard. By the stated
-/// concentration: two tubes of one standard that differ only in age are one level.
+/// The different amounts (mg) of the measurand in the tubes with the role standard, as planned: a tube that
+/// was spoilt or pipetted otherwise makes no other calibration of the run. By the stated concentration: two
+/// tubes of one standard that differ only in age are one level.
 std::vector<double> standardAmounts_mg(const Run &run, const Method &method, const QString &measurand)
 {
     std::vector<double> amounts;
@@ -107,7 +122,7 @@ std::vector<double> standardAmounts_mg(const Run &run, const Method &method, con
         const Standard *standard = tube.role == Role::Standard ? findStandard(run, tube.standard) : nullptr;
         if (!standard || (!standard->measurand.isEmpty() && standard->measurand != measurand))
             continue;
-        amounts.push_back(standard->concentration_g_per_L * sampleVolume_mL(method, tube));
+        amounts.push_back(standard->concentration_g_per_L * plannedSampleVolume_mL(method, tube));
     }
     std::ranges::sort(amounts);
     const auto same = [](double a, double b) { return b - a <= 1e-9 * b; };
@@ -139,6 +154,7 @@ void checkFit(const Run &run, const Method &method, Problems &problems)
 {
     checkMethod(run, method, problems);
     checkReadings(run, method, problems);
+    checkPipetted(run, method, problems);
     checkTubeVolumes(run, method, problems);
     checkNames(run, method, problems);
     checkCalibration(run, method, problems);

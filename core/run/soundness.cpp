@@ -76,6 +76,9 @@ void checkDilution(const Sample &sample, const QString &pointer, Problems &probl
         checkAbove(problems, pointerTo(place, u"take_mL"_s), step.take_mL, 0, limit::flaskVolume_mL, u"mL"_s);
         checkAbove(problems, pointerTo(place, u"makeUpTo_mL"_s), step.makeUpTo_mL, 0, limit::flaskVolume_mL,
                    u"mL"_s);
+        if (step.uncertainty_percent)
+            checkWithin(problems, pointerTo(place, u"uncertainty_percent"_s), *step.uncertainty_percent, 0,
+                        100, u"%"_s);
         if (problems.size() == soFar && step.take_mL > step.makeUpTo_mL)
             problems.push_back(
                 error(pointerTo(place, u"take_mL"_s),

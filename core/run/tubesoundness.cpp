@@ -35,6 +35,8 @@ public:
     {
         checkContent();
         checkVolumes();
+        if (!m_tube.spoilt.isEmpty())
+            checkLabel(m_problems, at(u"spoilt"_s), m_tube.spoilt, Wording::tr("the reason"));
         for (const auto &[name, reading] : m_tube.readings)
             checkReading(pointerTo(at(u"readings"_s), name), reading);
     }
@@ -119,6 +121,9 @@ private:
         if (m_tube.spike)
             checkWithin(m_problems, pointerTo(at(u"spike"_s), u"volume_mL"_s), m_tube.spike->volume_mL,
                         limit::smallestVolume_mL, limit::tubeVolume_mL, u"mL"_s);
+        for (const auto &[component, volume_mL] : m_tube.pipetted_mL)
+            checkWithin(m_problems, pointerTo(at(u"pipetted_mL"_s), component), volume_mL, 0,
+                        limit::tubeVolume_mL, u"mL"_s);
     }
 
     void checkAbsorbance(const QString &pointer, double absorbance)

@@ -25,34 +25,53 @@ Addition sampleAddition(const assay::Method &method, const Tube &tube)
     case Role::Blank:
         return {method.sample, Addition::Content::Diluent, defaultSampleVolume_mL(method)};
     case Role::Standard:
-        return {method.sample, Addition::Content::Standard, sampleVolume_mL(method, tube)};
+        return {method.sample, Addition::Content::Standard, plannedSampleVolume_mL(method, tube)};
     case Role::Control:
         if (!tube.standard.isEmpty())
-            return {method.sample, Addition::Content::Standard, sampleVolume_mL(method, tube)};
+            return {method.sample, Addition::Content::Standard, plannedSampleVolume_mL(method, tube)};
         break;
     case Role::SampleBlank:
     case Role::Sample:
     case Role::Spiked:
         break;
     }
-    return {method.sample, Addition::Content::Component, sampleVolume_mL(method, tube)};
+    return {method.sample, Addition::Content::Component, plannedSampleVolume_mL(method, tube)};
 }
 
 } // namespace
 
-double sampleVolume_mL(const assay::Method &method, const Tube &tube)
+double plannedSampleVolume_mL(const assay::Method &method, const Tube &tube)
 {
     if (tube.role == Role::Blank)
         return 0;
     return tube.sampleVolume_mL.value_or(defaultSampleVolume_mL(method));
 }
 
+double sampleVolume_mL(const assay::Method &method, const Tube &tube)
+{
+    const auto pipetted = tube.pipetted_mL.find(method.sample);
+    if (tube.role == Role::Blank || pipetted == tube.pipetted_mL.end())
+        return plannedSampleVolume_mL(method, tube);
+    return pipetted->second;
+}
+
 std::vector<Addition> additions(const assay::Method &method, const Tube &tube)
+{
+    std::vector<Addition> added = plannedAdditions(method, tube);
+    for (Addition &addition : added) {
+        const auto pipetted = tube.pipetted_mL.find(addition.component);
+        if (addition.content != Addition::Content::Spike && pipetted != tube.pipetted_mL.end())
+            addition.volume_mL = pipetted->second;
+    }
+    return added;
+}
+
+std::vector<Addition> plannedAdditions(const assay::Method &method, const Tube &tube)
 {
     // What the sample takes beyond its default, and the spike, the diluent has to give up.
     double surplus_mL = spikeVolume_mL(tube);
     if (tube.role != Role::Blank)
-        surplus_mL += sampleVolume_mL(method, tube) - defaultSampleVolume_mL(method);
+        surplus_mL += plannedSampleVolume_mL(method, tube) - defaultSampleVolume_mL(method);
 
     std::vector<Addition> added;
     for (const assay::Step &step : method.steps) {

@@ -16,13 +16,20 @@ struct Addition {
     bool operator==(const Addition &) const = default;
 };
 
-/// The sample's (or standard's) volume in the tube, in mL; 0 in a blank.
+/// The sample's (or standard's) volume in the tube, in mL, as it was really pipetted; 0 in a blank.
 double sampleVolume_mL(const assay::Method &method, const Tube &tube);
+/// The same as the tube says beforehand, or else the method.
+double plannedSampleVolume_mL(const assay::Method &method, const Tube &tube);
 
-/// The additions of the tube. The diluent makes up for the sample: a tube with another sample volume gets
-/// more or less diluent, a blank gets diluent in place of the sample, a sample blank in place of the starter,
-/// a spiked tube so much less diluent as the spike takes. Never negative: where the diluent can't make up for
-/// it, the tube's volume changes. A spike goes in right after the sample.
+/// The additions of the tube as planned. The diluent makes up for the sample: a tube with another sample
+/// volume gets more or less diluent, a blank gets diluent in place of the sample, a sample blank in place of
+/// the starter, a spiked tube so much less diluent as the spike takes. Never negative: where the diluent
+/// can't make up for it, the tube's volume changes. A spike goes in right after the sample.
+std::vector<Addition> plannedAdditions(const assay::Method &method, const Tube &tube);
+
+/// The additions as they were really made: those planned, but for the volumes in pipetted_mL, which nothing
+/// makes up for. What stands in for a component (diluent in a blank, the standard) goes by its id; a spike
+/// keeps its own volume.
 std::vector<Addition> additions(const assay::Method &method, const Tube &tube);
 
 /// Volume in the tube (mL) when the named reading is taken; 0 if the method never takes it.

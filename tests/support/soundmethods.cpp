@@ -172,6 +172,9 @@ void addBackground(Random &random, Method &method)
         return UsualStandard{maybe(random, [&] { return random.magnitude(1e-6, 1000); }),
                              maybe(random, [&] { return random.unit(); })};
     });
+    method.tubes = maybe(random, [&] {
+        return UsualTubes{random.whole(0, 96), random.whole(1, 20), random.whole(0, 96)};
+    });
     method.reactions = proseList(random);
     method.interferences = proseList(random);
     for (const auto &[word, matrix] : matrixWords()) {

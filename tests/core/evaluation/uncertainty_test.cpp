@@ -68,6 +68,32 @@ TEST(Uncertainty, EveryDilutionStepAndTheExtractHaveTheirTerm)
     EXPECT_NEAR(termOf(result, u"extract"_s), *result.value * 0.002, 1e-12);
 }
 
+TEST(Uncertainty, AStepsOwnUncertaintyComesBeforeTheRuns)
+{
+    run::Run run = statedRun();
+    run.samples[0].dilution = {{5, 50, 0.15}, {10, 25}, {1, 10, 0.0}};
+    const evaluation::Result result = resultOf(run);
+    EXPECT_NEAR(termOf(result, u"dilution step 1 (5 mL to 50 mL)"_s), *result.value * 0.0015, 1e-12);
+    EXPECT_NEAR(termOf(result, u"dilution step 2 (10 mL to 25 mL)"_s), *result.value * 0.004, 1e-12);
+    EXPECT_EQ(termOf(result, u"dilution step 3 (1 mL to 10 mL)"_s), 0);
+
+    // Independent of each other: the variance is the sum of the squares.
+    run::Run less = run;
+    less.samples[0].dilution = {{5, 50, 0.0}, {10, 25}, {1, 10, 0.0}};
+    const evaluation::Result without = resultOf(less);
+    const double u = *result.expandedUncertainty / *result.coverageFactor;
+    const double uWithout = *without.expandedUncertainty / *without.coverageFactor;
+    EXPECT_NEAR(u * u - uWithout * uWithout, std::pow(*result.value * 0.0015, 2), 1e-12);
+}
+
+TEST(Uncertainty, AStepsOwnUncertaintySaysNothingWhereTheRunStatesNone)
+{
+    run::Run run = test::plainRun();
+    run.samples[0].dilution = {{5, 50, 0.15}};
+    EXPECT_FALSE(resultOf(run).expandedUncertainty);
+    EXPECT_TRUE(resultOf(run).budget.empty());
+}
+
 TEST(Uncertainty, ScatterOfTheReplicatesTakesOverWhenItIsLarger)
 {
     run::Run run = statedRun();

@@ -67,6 +67,7 @@ TEST(MethodReader, WhatStandsBesideTheRecipeArrives)
     EXPECT_EQ(method.derived[0].terms[0], (assay::DerivedTerm{{}, u"example-acid"_s, 1.5}));
     EXPECT_EQ(method.derived[0].terms[1], (assay::DerivedTerm{u"free-acid"_s, u"acid"_s, -1}));
     EXPECT_EQ(method.standard, (assay::UsualStandard{0.2, 0.02}));
+    EXPECT_EQ(method.tubes, (assay::UsualTubes{1, 2, 3}));
     EXPECT_EQ(method.reactions, std::vector<QString>{u"Acid + NAD -> base + NADH: one NADH for each."_s});
     EXPECT_EQ(method.interferences, (std::vector<QString>{u"Other acids."_s, u"Tannins."_s}));
     ASSERT_EQ(method.samplePreparation.size(), 2U);
@@ -105,6 +106,17 @@ TEST(MethodReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
         {{"/standard", nullptr}, "", ""},
         {{"/standard/concentration_g_per_L", nullptr}, "", ""},
         {{"/standard/lossPerHour", nullptr}, "", ""},
+        {{"/tubes", nullptr}, "", ""},
+        {{"/tubes", R"({"blanks": 0, "replicates": 1, "standards": 0})"}, "", ""},
+        {{"/tubes", R"({"blanks": 96, "replicates": 20, "standards": 96})"}, "", ""},
+        {{"/tubes/blanks", nullptr}, "/tubes/blanks", "is missing"},
+        {{"/tubes/blanks", "-1"}, "/tubes/blanks", "between 0 and 96, not -1"},
+        {{"/tubes/blanks", "97"}, "/tubes/blanks", "between 0 and 96, not 97"},
+        {{"/tubes/replicates", "0"}, "/tubes/replicates", "between 1 and 20, not 0"},
+        {{"/tubes/replicates", "21"}, "/tubes/replicates", "between 1 and 20, not 21"},
+        {{"/tubes/standards", "97"}, "/tubes/standards", "between 0 and 96, not 97"},
+        {{"/tubes/standards", "1.5"}, "/tubes/standards", "whole number"},
+        {{"/tubes/spikes", "1"}, "/tubes/spikes", "not known here"},
         {{"/reactions", nullptr}, "", ""},
         {{"/interferences", nullptr}, "", ""},
         {{"/samplePreparation", nullptr}, "", ""},

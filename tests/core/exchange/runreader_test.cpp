@@ -71,12 +71,14 @@ TEST(RunReader, EveryFieldArrives)
     EXPECT_EQ(run.standards[0].measurand, u"example-acid"_s);
     EXPECT_EQ(run.standards[0].preparedAt->secsTo(*run.standards[0].usedAt), 5400);
     ASSERT_EQ(run.samples.size(), 2U);
-    EXPECT_EQ(run.samples[0].dilution, std::vector<run::DilutionStep>({{5, 50}}));
+    EXPECT_EQ(run.samples[0].dilution, std::vector<run::DilutionStep>({{5, 50, 0.15}}));
     EXPECT_EQ(run.samples[1].form, run::Form::Solid);
     EXPECT_EQ(run.samples[1].mass_g, 5.012);
     ASSERT_EQ(run.tubes.size(), 8U);
     EXPECT_EQ(run.tubes[3].sampleVolume_mL, 0.2);
     EXPECT_EQ(run.tubes[3].readings.size(), 1U);
+    EXPECT_EQ(run.tubes[3].pipetted_mL, (std::map<QString, double>{{u"buffer"_s, 1.1}, {u"sample"_s, 0.21}}));
+    EXPECT_EQ(run.tubes[4].spoilt, u"knocked over"_s);
     EXPECT_EQ(run.tubes[5].spike, (run::Spike{u"STD"_s, 0.1}));
     EXPECT_EQ(run.tubes[7].readings.at(u"A2"_s), run::Reading(run::ReadingSeries{{15, 0.512}, {20, 0.514}}));
     ASSERT_EQ(run.lots.size(), 2U);
@@ -101,6 +103,9 @@ TEST(RunReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
         {{"/standards/0/usedAt", nullptr}, "", ""},
         {{"/samples/0/form", nullptr}, "", ""},
         {{"/samples/0/dilution", nullptr}, "", ""},
+        {{"/samples/0/dilution/0/uncertainty_percent", nullptr}, "", ""},
+        {{"/tubes/3/pipetted_mL", nullptr}, "", ""},
+        {{"/tubes/4/spoilt", nullptr}, "", ""},
         {{"/tubes/4/readings", nullptr}, "", ""},
         {{"/format", nullptr}, "/format", "is missing"},
         {{"/method", nullptr}, "/method", "is missing"},
@@ -171,6 +176,22 @@ TEST(RunReader, OneFaultGivesOneProblem)
         {{"/tubes/2/spike", R"({"standard": "STD", "volume_mL": 0.1})"}, "/tubes/2/spike", "does not go"},
         {{"/tubes/5/spike/standard", R"("X")"}, "/tubes/5/spike/standard", "no standard \"X\""},
         {{"/tubes/3/sampleVolume_mL", "0"}, "/tubes/3/sampleVolume_mL", "not 0"},
+        {{"/samples/0/dilution/0/uncertainty_percent", "0"}, "", ""},
+        {{"/samples/0/dilution/0/uncertainty_percent", "-0.1"},
+         "/samples/0/dilution/0/uncertainty_percent",
+         "between 0 and 100 %, not -0.1"},
+        {{"/samples/0/dilution/0/uncertainty_percent", "101"},
+         "/samples/0/dilution/0/uncertainty_percent",
+         "not 101"},
+        {{"/tubes/3/pipetted_mL", "{}"}, "/tubes/3/pipetted_mL", "leave it out"},
+        {{"/tubes/3/pipetted_mL", "[1.1]"}, "/tubes/3/pipetted_mL", R"(as {"nadh": 0.1})"},
+        {{"/tubes/3/pipetted_mL/buffer", R"("1.1")"}, "/tubes/3/pipetted_mL/buffer", "found text"},
+        {{"/tubes/3/pipetted_mL/buffer", "0"}, "", ""},
+        {{"/tubes/3/pipetted_mL/buffer", "-0.1"}, "/tubes/3/pipetted_mL/buffer", "not -0.1"},
+        {{"/tubes/3/pipetted_mL/salt", "0.1"}, "/tubes/3/pipetted_mL/salt", "no component \"salt\""},
+        {{"/tubes/4/spoilt", R"(" ")"}, "/tubes/4/spoilt", "say what spoilt the tube"},
+        {{"/tubes/4/spoilt", "true"}, "/tubes/4/spoilt", "expected text"},
+        {{"/tubes/4/spoilt", R"("a\nb")"}, "/tubes/4/spoilt", "the reason cannot be used"},
         {{"/tubes/0/readings", "[0.1, 0.2]"}, "/tubes/0/readings", "an object of readings"},
         {{"/tubes/0/readings/A1", "null"}, "/tubes/0/readings/A1", "leave a reading out"},
         {{"/tubes/0/readings/A1", R"("0.1")"}, "/tubes/0/readings/A1", "found text"},

@@ -59,6 +59,7 @@ METHOD["extrapolate"] = {"reading": "A2", "lastReadings": 4}
 METHOD["derived"] = [{"id": "bound", "name": "Bound", "terms": [
     {"measurand": "sulphite", "factor": 1}, {"method": "free-sulphite", "measurand": "sulphite", "factor": -1}]}]
 METHOD["standard"] = {"concentration_g_per_L": 0.3, "lossPerHour": 0.02}
+METHOD["tubes"] = {"blanks": 2, "replicates": 2, "standards": 1}
 METHOD["reactions"] = ["One NADH for each."]
 METHOD["interferences"] = ["Isothiocyanates."]
 METHOD["samplePreparation"] = [{"matrix": "clear", "text": "As it is."}, {"matrix": "solid", "text": "Extract."}]
@@ -95,6 +96,8 @@ GOOD_METHODS = [
     ("/derived", GONE), ("/derived", []), ("/derived/0/terms/1/method", "total-glucose"),
     ("/derived/0/terms/1/factor", -1e-3), ("/standard", GONE), ("/standard", {}), ("/standard/lossPerHour", 0),
     ("/standard/concentration_g_per_L", GONE), ("/reactions", GONE), ("/reactions", []), ("/interferences", GONE),
+    ("/tubes", GONE), ("/tubes", {"blanks": 0, "replicates": 1, "standards": 0}),
+    ("/tubes", {"blanks": 96, "replicates": 20, "standards": 96}),
     ("/samplePreparation", GONE), ("/samplePreparation/0/matrix", "proteinRich")]
 BAD_METHODS = [
     ("/format", "plateau-method/2"), ("/format", GONE), ("/id", " "), ("/id", "a\u202eb"), ("/id", "a\nb"),
@@ -117,7 +120,9 @@ BAD_METHODS = [
     ("/derived/0/terms", []), ("/derived/0/terms", GONE), ("/derived/0/terms/0/factor", 0),
     ("/derived/0/terms/0/factor", GONE), ("/derived/0/terms/0/measurand", ""), ("/derived/0/terms/1/method", ""),
     ("/derived/0/unit", "g/L"), ("/standard", 0.3), ("/standard/concentration_g_per_L", 0), ("/standard/lossPerHour", 1),
-    ("/standard/lossPerHour", -0.1), ("/standard/purity", 1), ("/reactions", "one"), ("/reactions/0", " "),
+    ("/standard/lossPerHour", -0.1), ("/standard/purity", 1), ("/tubes/blanks", GONE), ("/tubes/blanks", 97),
+    ("/tubes/blanks", -1), ("/tubes/replicates", 0), ("/tubes/replicates", 21), ("/tubes/standards", 1.5),
+    ("/tubes/standards", 97), ("/tubes/spikes", 1), ("/reactions", "one"), ("/reactions/0", " "),
     ("/interferences/0", ""), ("/samplePreparation/0/matrix", "muddy"), ("/samplePreparation/0/matrix", GONE),
     ("/samplePreparation/0/text", " "), ("/samplePreparation/0/time_min", 5)]
 GOOD_RUNS = [
@@ -125,7 +130,9 @@ GOOD_RUNS = [
     ("/startedAt", GONE), ("/startedAt", "2026-03-02T09:10:00.25Z"), ("/uncertainty", {}), ("/uncertainty", GONE),
     ("/lots", GONE), ("/standards/0/measurand", GONE), ("/standards/0/usedAt", GONE), ("/method", METHOD),
     ("/samples/0/form", GONE), ("/samples/0/dilution", GONE), ("/calibration", "standard"),
-    ("/tubes/5", {"role": "control", "sample": "P-104"}), ("/tubes/2/sampleVolume_mL", 0.2)]
+    ("/tubes/5", {"role": "control", "sample": "P-104"}), ("/tubes/2/sampleVolume_mL", 0.2),
+    ("/tubes/2/pipetted_mL", {"buffer": 0, "sample": 0.11}), ("/tubes/2/spoilt", "knocked over"),
+    ("/samples/0/dilution/0/uncertainty_percent", 0), ("/samples/0/dilution/0/uncertainty_percent", 100)]
 BAD_RUNS = [
     ("/format", "plateau-run/2"), ("/method", GONE), ("/method", 7), ("/operator", "me"),
     ("/samples", GONE), ("/tubes", GONE), ("/tubes", []), ("/tubes", [{"role": "blank"}] * 97),
@@ -143,6 +150,10 @@ BAD_RUNS = [
     ("/tubes/5/standard", GONE), ("/tubes/2/sampleVolume_mL", 101), ("/tubes/2/readings/A1", "1.5"),
     ("/tubes/2/readings/A1", None), ("/tubes/2/readings/A1", 101), ("/tubes/6/readings/A2", []),
     ("/tubes/6/readings/A2/0/at_min", -1), ("/tubes/6/readings/A2/0/absorbance", GONE), ("/lots/0/lot", " "),
+    ("/tubes/2/pipetted_mL", {}), ("/tubes/2/pipetted_mL", {"buffer": -0.1}), ("/tubes/2/pipetted_mL", {"buffer": 101}),
+    ("/tubes/2/pipetted_mL", {"buffer": "1"}), ("/tubes/2/pipetted_mL", [1]), ("/tubes/2/spoilt", " "),
+    ("/tubes/2/spoilt", True), ("/tubes/2/spoilt", "a\nb"), ("/samples/0/dilution/0/uncertainty_percent", -0.1),
+    ("/samples/0/dilution/0/uncertainty_percent", 101),
     ("/lots/0/expires", "01/2027"), ("/lots/0/component", GONE)]
 
 

@@ -172,6 +172,12 @@ TEST(RunSoundness, DilutionsCanBeMade)
     expectRows({
         {"two steps", diluted({{5, 50}, {1, 100}}), "", ""},
         {"take all", diluted({{50, 50}}), "", ""},
+        {"an uncertainty of its own", diluted({{5, 50, 0.15}}), "", ""},
+        {"an uncertainty of nothing and of all", diluted({{5, 50, 0.0}, {5, 50, 100.0}}), "", ""},
+        {"negative uncertainty", diluted({{5, 50}, {5, 50, -0.1}}),
+         "/samples/0/dilution/1/uncertainty_percent", "not -0.1"},
+        {"absurd uncertainty", diluted({{5, 50, 100.1}}), "/samples/0/dilution/0/uncertainty_percent",
+         "between 0 and 100 %, not 100.1"},
         {"take more than the flask", diluted({{5, 50}, {60, 50}}), "/samples/0/dilution/1/take_mL",
          "60 mL cannot be made up to 50 mL"},
         {"take nothing", diluted({{0, 50}}), "/samples/0/dilution/0/take_mL", "greater than 0"},
@@ -333,6 +339,39 @@ TEST(RunSoundness, CalibrationByStandardNeedsATubeWithOne)
     run.tubes[3] = test::blank(0.1, 0.1); // the control's standard doesn't calibrate
     EXPECT_TRUE(
         names(problemsOf(run, test::risingMethod()), "/calibration", "needs a tube with a standard of"));
+}
+
+TEST(RunSoundness, WhatHappenedToATubeIsToldByComponentAndReason)
+{
+    const auto pipetted = [](const QString &component, double volume_mL) {
+        return [=](Bench &r) { r.tubes[1].pipetted_mL[component] = volume_mL; };
+    };
+    const auto spoilt = [](const QString &why) { return [=](Bench &r) { r.tubes[1].spoilt = why; }; };
+    expectRows({
+        {"more buffer", pipetted(u"buffer"_s, 1.2), "", ""},
+        {"forgotten", pipetted(u"buffer"_s, 0), "", ""},
+        {"less than nothing", pipetted(u"buffer"_s, -0.001), "/tubes/1/pipetted_mL/buffer",
+         "between 0 and 100 mL"},
+        {"a bucket", pipetted(u"buffer"_s, 101), "/tubes/1/pipetted_mL/buffer", "not 101"},
+        {"no number", pipetted(u"buffer"_s, std::numeric_limits<double>::quiet_NaN()),
+         "/tubes/1/pipetted_mL/buffer", "between 0 and 100 mL"},
+        {"unknown component", pipetted(u"salt"_s, 0.1), "/tubes/1/pipetted_mL/salt", "no component \"salt\""},
+        {"runs over", pipetted(u"buffer"_s, 99.5), "/tubes/1", "at most 100 mL"},
+        {"knocked over", spoilt(u"knocked over"_s), "", ""},
+        {"no reason", spoilt(u" "_s), "/tubes/1/spoilt", "the reason cannot be used"},
+        {"two lines", spoilt(u"knocked\nover"_s), "/tubes/1/spoilt", "the reason cannot be used"},
+    });
+}
+
+TEST(RunSoundness, WhatHappenedToAStandardMakesNoOtherCalibrationOfTheRun)
+{
+    Bench run = fullRun();
+    run.calibration = Calibration::Standard;
+    run.tubes[3].spoilt = u"knocked over"_s;
+    EXPECT_TRUE(problemsOf(run, test::risingMethod()).empty());
+    run.tubes[3].spoilt.clear();
+    run.tubes[3].pipetted_mL = {{u"sample"_s, 0}};
+    EXPECT_TRUE(problemsOf(run, test::risingMethod()).empty());
 }
 
 TEST(RunSoundness, CalibrationByStandardOfNothingIsRefused)

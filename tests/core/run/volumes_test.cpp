@@ -81,6 +81,53 @@ TEST(Volumes, SpikeTakesTheDiluentsPlace)
     EXPECT_NEAR(run::volumeAt_mL(method, tube, u"A2"_s), 2.12, 1e-12);
 }
 
+TEST(Volumes, WhatWasPipettedOtherwiseIsNotMadeUpFor)
+{
+    const assay::Method method = test::risingMethod();
+    run::Tube tube = test::sampleTube("S", 0, 0);
+    tube.pipetted_mL = {{u"sample"_s, 0.2}, {u"buffer"_s, 0.9}};
+    EXPECT_EQ(run::sampleVolume_mL(method, tube), 0.2);
+    EXPECT_EQ(run::plannedSampleVolume_mL(method, tube), 0.1);
+    EXPECT_EQ(added_mL(method, tube, u"water"_s), 1.0);
+    EXPECT_EQ(added_mL(method, tube, u"buffer"_s), 0.9);
+    EXPECT_NEAR(run::volumeAt_mL(method, tube, u"A2"_s), 2.12, 1e-12); // 0.1 more and 0.1 less
+    EXPECT_EQ(run::plannedAdditions(method, tube), run::additions(method, test::sampleTube("S", 0, 0)));
+}
+
+TEST(Volumes, DiluentGivesUpForTheSampleThatWasPlannedNotForTheOnePipetted)
+{
+    const assay::Method method = test::risingMethod();
+    run::Tube tube = test::sampleTube("S", 0, 0);
+    tube.sampleVolume_mL = 0.5; // water 0.6
+    tube.pipetted_mL = {{u"sample"_s, 0.4}};
+    EXPECT_NEAR(added_mL(method, tube, u"water"_s), 0.6, 1e-12);
+    EXPECT_NEAR(run::volumeAt_mL(method, tube, u"A2"_s), 2.02, 1e-12);
+    tube.pipetted_mL[u"water"_s] = 0;
+    EXPECT_NEAR(run::volumeAt_mL(method, tube, u"A2"_s), 1.42, 1e-12);
+}
+
+TEST(Volumes, StandInsGoByTheComponentAndASpikeKeepsItsVolume)
+{
+    const assay::Method method = test::risingMethod();
+    run::Tube blank = test::blank(0, 0);
+    blank.pipetted_mL = {{u"sample"_s, 0.15}};
+    EXPECT_EQ(run::sampleVolume_mL(method, blank), 0); // diluent it is, whatever the volume
+    EXPECT_NEAR(run::volumeAt_mL(method, blank, u"A2"_s), 2.17, 1e-12);
+
+    run::Tube sampleBlank = test::sampleTube("S", 0, 0);
+    sampleBlank.role = run::Role::SampleBlank;
+    sampleBlank.pipetted_mL = {{u"starter"_s, 0.05}};
+    EXPECT_EQ(run::additions(method, sampleBlank)[3],
+              (run::Addition{u"starter"_s, run::Addition::Content::Diluent, 0.05}));
+
+    run::Tube spiked = test::sampleTube("S", 0, 0);
+    spiked.role = run::Role::Spiked;
+    spiked.spike = run::Spike{u"STD"_s, 0.3};
+    spiked.pipetted_mL = {{u"sample"_s, 0.12}};
+    EXPECT_NEAR(added_mL(method, spiked, u"sample"_s), 0.42, 1e-12);
+    EXPECT_NEAR(run::volumeAt_mL(method, spiked, u"A2"_s), 2.14, 1e-12);
+}
+
 TEST(Dilution, FactorIsTheProductOfTheSteps)
 {
     EXPECT_EQ(run::dilutionFactor({}), 1);
