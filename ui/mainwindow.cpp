@@ -10,6 +10,7 @@
 #include "ui/bench/rackpage.h"
 #include "ui/bench/readpage.h"
 #include "ui/bench/runfilepage.h"
+#include "ui/bench/stores.h"
 #include "ui/books/methodbook.h"
 #include "ui/books/methodspage.h"
 #include "ui/books/notebookpage.h"
@@ -56,6 +57,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_runFile(new RunFilePage(*m_theme, *m_session, this))
     , m_rack(new RackPage(*m_theme, *m_session, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
+    , m_stores(new Stores(notebook, *m_session, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
     , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
 {

@@ -27,6 +27,7 @@ class NotebookPage;
 class RackPage;
 class RunFilePage;
 class SideBar;
+class Stores;
 class Theme;
 
 /// The window: what is next above everything, the racks and books on the left, the page of the one that is
@@ -89,6 +90,7 @@ private:
     RunFilePage *m_runFile;
     RackPage *m_rack;
     NotebookPage *m_notebook;
+    Stores *m_stores;
     MethodBook *m_methodBook;
     MethodsPage *m_methods;
 };

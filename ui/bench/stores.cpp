@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/stores.h"
+
+#include "ui/bench/benchsession.h"
+
+namespace plateau::ui {
+
+Stores::Stores(notebook::Notebook &notebook, const BenchSession &session, QObject *parent)
+    : QObject(parent)
+    , m_notebook(notebook)
+    , m_session(session)
+{
+    connect(&session, &BenchSession::notebookChanged, this, &Stores::waitingChanged);
+    connect(&session, &BenchSession::notebookChanged, this, &Stores::lotsChanged);
+}
+
+std::vector<notebook::WaitingSample> Stores::waiting() const
+{
+    return m_notebook.shelf().waiting();
+}
+
+std::vector<notebook::PastResult> Stores::lastResults(const QString &product, const QString &measurand,
+                                                      int most) const
+{
+    return m_notebook.shelf().lastResults(product, measurand, most);
+}
+
+std::vector<notebook::ShelfId> Stores::registerSamples(const std::vector<planning::ShelfSample> &samples)
+{
+    std::vector<notebook::ShelfId> ids = m_notebook.shelf().registerSamples(samples, m_session.person());
+    Q_EMIT waitingChanged();
+    return ids;
+}
+
+void Stores::changeSample(notebook::ShelfId id, const planning::ShelfSample &sample)
+{
+    m_notebook.shelf().change(id, sample, m_session.person());
+    Q_EMIT waitingChanged();
+}
+
+void Stores::withdraw(notebook::ShelfId id, const QString &reason)
+{
+    m_notebook.shelf().withdraw(id, m_session.person(), reason);
+    Q_EMIT waitingChanged();
+}
+
+void Stores::waiveRepeat(notebook::RunId run, const QString &sample, const QString &reason)
+{
+    m_notebook.shelf().waiveRepeat(run, sample, m_session.person(), reason);
+    Q_EMIT waitingChanged();
+}
+
+std::vector<planning::Lot> Stores::lots() const
+{
+    return m_notebook.lots().inHand();
+}
+
+std::vector<planning::Lot> Stores::everyLot() const
+{
+    return m_notebook.lots().all();
+}
+
+std::vector<notebook::LotMovement> Stores::movements(notebook::LotId lot) const
+{
+    return m_notebook.lots().movements(lot);
+}
+
+std::vector<notebook::LotTaking> Stores::takings(notebook::LotId lot) const
+{
+    return m_notebook.lots().takings(lot);
+}
+
+notebook::LotId Stores::receive(const notebook::LotLabel &label, double volume_mL)
+{
+    const notebook::LotId lot = m_notebook.lots().receive(label, volume_mL, m_session.person());
+    Q_EMIT lotsChanged();
+    return lot;
+}
+
+void Stores::relabel(notebook::LotId lot, const notebook::LotLabel &label, const QString &reason)
+{
+    m_notebook.lots().relabel(lot, label, m_session.person(), reason);
+    Q_EMIT lotsChanged();
+}
+
+void Stores::openLot(notebook::LotId lot, const QDate &day)
+{
+    m_notebook.lots().open(lot, day, m_session.person());
+    Q_EMIT lotsChanged();
+}
+
+void Stores::use(notebook::LotId lot, double volume_mL, const QString &note)
+{
+    m_notebook.lots().use(lot, volume_mL, m_session.person(), note);
+    Q_EMIT lotsChanged();
+}
+
+void Stores::discard(notebook::LotId lot, double volume_mL, const QString &reason)
+{
+    m_notebook.lots().discard(lot, volume_mL, m_session.person(), reason);
+    Q_EMIT lotsChanged();
+}
+
+void Stores::correct(notebook::LotId lot, double found_mL, const QString &reason)
+{
+    m_notebook.lots().correct(lot, found_mL, m_session.person(), reason);
+    Q_EMIT lotsChanged();
+}
+
+planning::Laboratory Stores::laboratory() const
+{
+    return planning::usualLaboratory();
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/notebook.h"
+#include "core/planning/laboratory.h"
+
+#include <QObject>
+
+namespace plateau::ui {
+
+class BenchSession;
+
+/// What a rack is planned from: the samples that wait, the lots of reagents, and what the laboratory has.
+/// Changes carry the person at the bench and are on disk when the call returns; what is shown is read back
+/// from the notebook. Whatever talks to it throws notebook::Failure.
+class Stores : public QObject
+{
+    Q_OBJECT
+
+public:
+    /// notebook and session outlive it.
+    Stores(notebook::Notebook &notebook, const BenchSession &session, QObject *parent = nullptr);
+
+    /// Advised repeats first; see notebook::Shelf::waiting.
+    std::vector<notebook::WaitingSample> waiting() const;
+    std::vector<notebook::PastResult> lastResults(const QString &product, const QString &measurand,
+                                                  int most = 10) const;
+    /// All or none.
+    std::vector<notebook::ShelfId> registerSamples(const std::vector<planning::ShelfSample> &samples);
+    void changeSample(notebook::ShelfId id, const planning::ShelfSample &sample);
+    void withdraw(notebook::ShelfId id, const QString &reason);
+    void waiveRepeat(notebook::RunId run, const QString &sample, const QString &reason);
+
+    /// The containers that are not used up.
+    std::vector<planning::Lot> lots() const;
+    /// Every container there was, in the order they came.
+    std::vector<planning::Lot> everyLot() const;
+    std::vector<notebook::LotMovement> movements(notebook::LotId lot) const;
+    std::vector<notebook::LotTaking> takings(notebook::LotId lot) const;
+    notebook::LotId receive(const notebook::LotLabel &label, double volume_mL);
+    void relabel(notebook::LotId lot, const notebook::LotLabel &label, const QString &reason);
+    void openLot(notebook::LotId lot, const QDate &day);
+    void use(notebook::LotId lot, double volume_mL, const QString &note);
+    void discard(notebook::LotId lot, double volume_mL, const QString &reason);
+    void correct(notebook::LotId lot, double found_mL, const QString &reason);
+
+    /// As it was saved last; until then what is usual.
+    planning::Laboratory laboratory() const;
+
+Q_SIGNALS:
+    /// What waits may be another: the shelf changed, or a run was begun or decided.
+    void waitingChanged();
+    /// A container changed, or a dose was ticked that took from one.
+    void lotsChanged();
+    void laboratoryChanged();
+
+private:
+    notebook::Notebook &m_notebook;
+    const BenchSession &m_session;
+};
+
+} // namespace plateau::ui
