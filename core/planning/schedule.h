@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include "core/assay/method.h"
-#include "core/planning/laboratory.h"
+#include "core/planning/procedure.h"
 
 #include <QString>
 
@@ -11,27 +10,6 @@
 #include <vector>
 
 namespace plateau::planning {
-
-/// What the hands do to one tube without putting it down: additions with their mixing, or one reading.
-/// All times are whole seconds.
-struct Operation {
-    enum class Kind { Add, Read } kind = Kind::Add;
-    /// Component ids of Add; of Read the reading's name.
-    std::vector<QString> names;
-    int handling_s = 0;
-    /// From the end of this one to the start of the next for the same tube; largest absent: no limit.
-    int smallestWait_s = 0;
-    std::optional<int> largestWait_s;
-    bool operator==(const Operation &) const = default;
-};
-
-/// The timed part of a method, from the last addition before its first wait on; and the additions before it,
-/// which are made to all tubes in advance.
-struct Procedure {
-    std::vector<Operation> setUp;
-    std::vector<Operation> timed;
-};
-Procedure procedureOf(const assay::Method &method, const HandlingTimes &handling);
 
 /// One operation on one tube, seconds from the start of the first tube's first timed operation.
 struct Task {
@@ -51,37 +29,53 @@ struct Span {
 /// Every tube goes through the same operations at the same times after its own start, and tubes start one
 /// interval apart; the analyst and the one cuvette holder do one task at a time.
 struct Schedule {
+    /// 0 for a single tube.
     int interval_s = 0;
     /// Of each operation after its tube's start.
     std::vector<int> offset_s;
     /// In the order of time.
     std::vector<Task> tasks;
+    /// Of all tubes together; over before the first task. A second rack is set up before the first one
+    /// starts.
     int setUp_s = 0;
+    /// When the first reading begins, and when the last one is done; 0 where nothing is read.
     int firstReading_s = 0;
     int lastReading_s = 0;
-    /// When the hands are free for at least a minute, between the first task and the last.
+    /// When the hands are free for at least a minute, between the first task and the last; what they are busy
+    /// with elsewhere is not free.
     std::vector<Span> free;
+    bool operator==(const Schedule &) const = default;
 };
 
-/// Intervals and offsets are tried on this grid.
+/// Intervals are multiples of it; so are offsets, but where a wait has room for none they are whole seconds.
 inline constexpr int scheduleGrid_s = 5;
 
+/// Where a schedule has to fit in.
+struct Bench {
+    /// What the hands do already (another rack), in seconds of the same clock; in any order.
+    std::vector<Span> busy;
+    /// The rack starts at or after it, and its tasks are of the same clock.
+    int earliestStart_s = 0;
+    /// Its last task ends at or before it.
+    std::optional<int> latestEnd_s;
+};
+
 /// The schedule with the smallest start interval that keeps every tube inside its waits, and of those the
-/// earliest offsets, operation by operation. Nothing where no interval up to the longest possible one does.
-/// busy: what the hands do already (another rack), in seconds of the same clock; the rack then starts at or
-/// after earliestStart_s and tasks are of that clock too.
-std::optional<Schedule> scheduleOf(const Procedure &procedure, int tubes, const std::vector<Span> &busy = {},
-                                   int earliestStart_s = 0);
+/// earliest start and the earliest offsets, operation by operation. Nothing where there are no tubes or
+/// nothing is timed, and where the rack is not done by the latest end. Without a latest end there always is
+/// one: at the worst one tube after the other, and behind what the hands do already.
+std::optional<Schedule> scheduleOf(const Procedure &procedure, int tubes, const Bench &bench = {});
 
 /// The largest rack that has a schedule, at most limit; 0 where not even one tube has.
-int largestRack(const Procedure &procedure, int limit);
+int largestRack(const Procedure &procedure, int limit, const Bench &bench = {});
 
-/// How many racks, where every one needs overheadTubes of its own (blanks, standards), and how many of the
-/// others each takes.
-std::vector<int> splitOf(int tubes, int overheadTubes, int largest);
+/// How many tubes each rack takes besides the overheadTubes that every one needs of its own (blanks,
+/// standards): as few racks as possible, filled alike. together: so many tubes (the replicates of a sample)
+/// stay in one rack. Empty where a rack of the largest size has no room for any, or there are none.
+std::vector<int> splitOf(int tubes, int overheadTubes, int largest, int together = 1);
 
-/// Every tube that a schedule would leave outside its waits, and every two tasks at the same time; empty for
-/// a good one. For tests and for schedules that were changed by hand.
+/// Every tube that a schedule leaves outside its waits or leaves out, and every two tasks at the same time,
+/// as sentences; empty for a good one. For tests and for schedules that were changed by hand.
 std::vector<QString> faultsOf(const Schedule &schedule, const Procedure &procedure, int tubes,
                               const std::vector<Span> &busy = {});
 

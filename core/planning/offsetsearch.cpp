@@ -1,0 +1,170 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/planning/offsetsearch.h"
+
+#include <algorithm>
+
+namespace plateau::planning {
+
+OffsetSearch::OffsetSearch(const Sequence &sequence, int interval, std::optional<int> latestLast)
+    : m_sequence(sequence)
+    , m_interval(interval)
+    , m_latestLast(latestLast)
+    , m_toLast(sequence.links.size())
+    , m_reach(sequence.links.size())
+    , m_start(sequence.links.size())
+{
+    for (const std::vector<bool> &starts : sequence.handsFree)
+        m_benchFree = std::max(m_benchFree, static_cast<int>(starts.size()));
+    for (std::size_t i = sequence.links.size() - 1; i-- > 0;) {
+        const Sequence::Link &link = sequence.links[i];
+        m_toLast[i] = m_toLast[i + 1] + link.soonest;
+        if (link.latest)
+            m_reach[i] = m_reach[i + 1] + *link.latest;
+    }
+}
+
+std::optional<std::vector<int>> OffsetSearch::find()
+{
+    // Where nothing else is to do, a later start is the same search again.
+    const int latestStart = std::max(m_sequence.earliestStart, m_benchFree);
+    if (choose(0, m_sequence.earliestStart, latestStart))
+        return m_start;
+    return std::nullopt;
+}
+
+bool OffsetSearch::choose(std::size_t operation, int from, int to)
+{
+    if (m_latestLast)
+        to = std::min(to, *m_latestLast - m_toLast[operation]);
+    for (int start = firstFree(operation, from); start <= to; start = firstFree(operation, start + 1)) {
+        m_start[operation] = start;
+        if (complete(operation + 1))
+            return true;
+    }
+    return false;
+}
+
+/// Places this operation and those after it.
+bool OffsetSearch::complete(std::size_t operation)
+{
+    if (operation == m_sequence.links.size())
+        return true;
+    std::vector<int> situation = this->situation(operation - 1);
+    if (m_hopeless.contains(situation))
+        return false;
+    const int soonest = m_start[operation - 1] + m_sequence.links[operation - 1].soonest;
+    if (choose(operation, soonest, latestChoice(operation)))
+        return true;
+    m_hopeless.insert(std::move(situation));
+    return false;
+}
+
+int OffsetSearch::latestChoice(std::size_t operation) const
+{
+    const Sequence::Link &before = m_sequence.links[operation - 1];
+    if (before.latest)
+        return m_start[operation - 1] + *before.latest;
+    // When all tubes are through with all that was, and no other rack is left, later is no better.
+    int clear = std::max(m_benchFree, m_start[operation - 1] + before.soonest);
+    for (std::size_t earlier = 0; earlier < operation; ++earlier)
+        clear = std::max(clear, throughAt(earlier));
+    return clear;
+}
+
+int OffsetSearch::firstFree(std::size_t operation, int from) const
+{
+    int start = from;
+    for (bool moved = true; moved;) {
+        moved = false;
+        for (std::size_t earlier = 0; earlier < operation; ++earlier) {
+            const int clear = clearOf(earlier, operation, start);
+            moved = moved || clear != start;
+            start = clear;
+        }
+        while (!handsFreeFor(operation, start)) {
+            ++start;
+            moved = true;
+        }
+    }
+    return start;
+}
+
+int OffsetSearch::clearOf(std::size_t earlier, std::size_t operation, int start) const
+{
+    const int through = throughAt(earlier);
+    const int before = m_sequence.links[earlier].length;
+    const int after = m_sequence.links[operation].length;
+    if (start >= through)
+        return start;
+    if (before + after > m_interval)
+        return through;
+    const int phase = (start - m_start[earlier]) % m_interval;
+    if (phase < before)
+        return start + before - phase;
+    if (phase > m_interval - after)
+        return start + m_interval - phase + before;
+    return start;
+}
+
+bool OffsetSearch::handsFreeFor(std::size_t operation, int start) const
+{
+    if (m_sequence.handsFree.empty())
+        return true;
+    const std::vector<bool> &starts = m_sequence.handsFree[operation];
+    for (int tube = 0; tube < m_sequence.tubes; ++tube, start += m_interval) {
+        if (start >= static_cast<int>(starts.size()))
+            return true;
+        if (!starts[static_cast<std::size_t>(start)])
+            return false;
+    }
+    return true;
+}
+
+int OffsetSearch::throughAt(std::size_t operation) const
+{
+    return m_start[operation] + (m_sequence.tubes - 1) * m_interval + m_sequence.links[operation].length;
+}
+
+std::vector<int> OffsetSearch::situation(std::size_t operation) const
+{
+    constexpr int past = -1;
+    constexpr int throughout = -2;
+    const int here = m_start[operation];
+    const int next = here + m_sequence.links[operation].soonest;
+    std::vector<int> key{static_cast<int>(operation), m_latestLast || here < m_benchFree ? here : past};
+    for (std::size_t earlier = 0; earlier <= operation; ++earlier) {
+        const int through = throughAt(earlier);
+        if (through <= next) {
+            key.push_back(past);
+            continue;
+        }
+        key.push_back((here - m_start[earlier]) % m_interval);
+        // Behind a link without a latest moment everything finds its place, unless there is a latest end.
+        const int reach = m_latestLast ? *m_latestLast : here + m_reach[operation];
+        key.push_back(through > reach ? throughout : through - here);
+    }
+    return key;
+}
+
+bool isOverfull(const Sequence &sequence, int interval)
+{
+    for (std::size_t first = 0; first < sequence.links.size(); ++first) {
+        int apart = 0;
+        int needed = 0;
+        int shortest = sequence.links[first].length;
+        for (std::size_t last = first; last < sequence.links.size(); ++last) {
+            const Sequence::Link &link = sequence.links[last];
+            needed += link.length;
+            shortest = std::min(shortest, link.length);
+            if (sequence.tubes > 1 && apart < (sequence.tubes - 1) * interval + shortest && needed > interval)
+                return true;
+            if (!link.latest)
+                break;
+            apart += *link.latest;
+        }
+    }
+    return false;
+}
+
+} // namespace plateau::planning
