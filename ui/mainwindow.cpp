@@ -5,7 +5,6 @@
 #include "core/exchange/writers.h"
 #include "ui/abouttext.h"
 #include "ui/bench/benchsession.h"
-#include "ui/bench/newrunpage.h"
 #include "ui/bench/nextstrip.h"
 #include "ui/bench/rackpage.h"
 #include "ui/bench/readpage.h"
@@ -14,6 +13,7 @@
 #include "ui/books/methodbook.h"
 #include "ui/books/methodspage.h"
 #include "ui/books/notebookpage.h"
+#include "ui/plan/planpage.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
@@ -23,6 +23,7 @@
 #include <QAction>
 #include <QCloseEvent>
 #include <QEvent>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QSaveFile>
@@ -47,17 +48,18 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_clock(std::move(clock))
     , m_theme(new Theme(this))
     , m_session(new BenchSession(notebook, this))
+    , m_notebookName(QFileInfo(notebook.path()).fileName())
     , m_actions(*this)
     , m_strip(new NextStrip(*m_theme, *m_session, this))
     , m_side(new SideBar(*m_theme, *m_session, this))
     , m_notice(new Notice(*m_theme, this))
     , m_pages(new QStackedWidget(this))
     , m_emptyBench(plainLabel({}, this))
-    , m_newRun(new NewRunPage(*m_theme, *m_clock, *m_session, this))
+    , m_stores(new Stores(notebook, *m_session, this))
+    , m_plan(new PlanPage(*m_theme, *m_clock, *m_session, *m_stores, this))
     , m_runFile(new RunFilePage(*m_theme, *m_session, this))
     , m_rack(new RackPage(*m_theme, *m_session, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
-    , m_stores(new Stores(notebook, *m_session, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
     , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
 {
@@ -72,7 +74,6 @@ MainWindow::~MainWindow() = default;
 
 void MainWindow::build()
 {
-    setWindowTitle(tr("Plateau"));
     setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
     m_emptyBench->setObjectName(u"emptyBench"_s);
     m_emptyBench->setText(
@@ -83,7 +84,7 @@ void MainWindow::build()
     m_emptyBench->setFont(m_theme->large());
     m_emptyBench->setMargin(m_theme->wideGap());
     for (QWidget *page :
-         std::initializer_list<QWidget *>{m_emptyBench, m_newRun, m_runFile, m_rack, m_notebook, m_methods})
+         std::initializer_list<QWidget *>{m_emptyBench, m_plan, m_runFile, m_rack, m_notebook, m_methods})
         m_pages->addWidget(page);
 
     auto *right = new QVBoxLayout;
@@ -112,12 +113,11 @@ void MainWindow::connectPages()
 {
     connect(m_strip, &NextStrip::wanted, this, &MainWindow::goToNext);
     connect(m_side, &SideBar::rackWanted, this, &MainWindow::goToRack);
-    connect(m_side, &SideBar::notebookWanted, this, &MainWindow::goToNotebook);
-    connect(m_side, &SideBar::methodsWanted, this, &MainWindow::goToMethods);
+    connect(m_side, &SideBar::bookWanted, this, &MainWindow::goToBook);
     connect(m_side, &SideBar::newRunWanted, this, &MainWindow::goToNewRun);
     connect(m_side, &SideBar::openFileWanted, this, &MainWindow::chooseFile);
-    connect(m_newRun, &NewRunPage::opened, this, &MainWindow::goToRack);
-    connect(m_newRun, &NewRunPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_plan, &PlanPage::opened, this, &MainWindow::goToRack);
+    connect(m_plan, &PlanPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_runFile, &RunFilePage::opened, this, &MainWindow::goToRack);
     connect(m_runFile, &RunFilePage::personWanted, m_side, &SideBar::askPerson);
     connect(m_runFile, &RunFilePage::anotherWanted, this, &MainWindow::chooseFile);
@@ -170,14 +170,9 @@ void MainWindow::start(const exchange::MethodLibrary &methods)
 
 void MainWindow::refreshMethods()
 {
-    std::vector<MethodOffer> offers;
-    if (!guarded(*m_notice, [&] { offers = m_methodBook->offered(); }))
-        return;
-    m_newRun->setMethods(offers);
-    m_runFile->setMethods([offers](const QString &id) {
-        const auto found = std::find_if(offers.begin(), offers.end(),
-                                        [&id](const MethodOffer &offer) { return offer.method.id == id; });
-        return found == offers.end() ? std::nullopt : std::optional(found->method);
+    guarded(*m_notice, [this] {
+        m_plan->setMethods(m_methodBook->offered());
+        m_runFile->setMethods(m_methodBook->lookup());
     });
 }
 
@@ -189,15 +184,21 @@ void MainWindow::showPage(QWidget *page)
         m_notice->clear();
     if (leavesRack)
         sayUnstored();
-    if (page == m_rack)
+    markPage();
+    updateActions();
+}
+
+void MainWindow::markPage()
+{
+    const QWidget *page = m_pages->currentWidget();
+    if (page == m_rack && m_session->find(m_rack->rackId()))
         m_side->markRack(m_rack->rackId());
     else if (page == m_notebook)
-        m_side->markNotebook();
+        m_side->markBook(Destination::Kind::Notebook);
     else if (page == m_methods)
-        m_side->markMethods();
+        m_side->markBook(Destination::Kind::Methods);
     else
         m_side->markNothing();
-    updateActions();
 }
 
 void MainWindow::goToNext()
@@ -222,6 +223,14 @@ void MainWindow::goToRack(notebook::RunId id)
     showPage(m_rack);
 }
 
+void MainWindow::goToBook(Destination::Kind book)
+{
+    if (book == Destination::Kind::Notebook)
+        goToNotebook();
+    else if (book == Destination::Kind::Methods)
+        goToMethods();
+}
+
 void MainWindow::goToNotebook()
 {
     showPage(m_notebook);
@@ -242,8 +251,8 @@ void MainWindow::goToRecord(notebook::RunId id)
 
 void MainWindow::goToNewRun()
 {
-    showPage(m_newRun);
-    m_newRun->takeFocus();
+    showPage(m_plan);
+    m_plan->takeFocus();
 }
 
 void MainWindow::chooseFile()
@@ -295,13 +304,7 @@ void MainWindow::saveCopy()
 
 void MainWindow::onRacksChanged()
 {
-    // The rack on show may have been decided, or put back.
-    if (m_pages->currentWidget() == m_rack && m_session->find(m_rack->rackId()))
-        m_side->markRack(m_rack->rackId());
-    else if (m_pages->currentWidget() == m_notebook)
-        m_side->markNotebook();
-    else if (m_pages->currentWidget() == m_methods)
-        m_side->markMethods();
+    markPage(); // the rack on show may have been decided, or put back
     updateActions();
 }
 
@@ -314,6 +317,25 @@ void MainWindow::updateActions()
     m_actions.nextRack->setEnabled(!m_session->racks().empty());
     m_actions.previousRack->setEnabled(!m_session->racks().empty());
     m_actions.saveCopy->setEnabled(runOnShow().has_value());
+    updateTitle();
+}
+
+void MainWindow::setNotebookName(const QString &name)
+{
+    m_notebookName = name;
+    updateTitle();
+}
+
+void MainWindow::updateTitle()
+{
+    QStringList parts;
+    const Rack *rack = m_pages->currentWidget() == m_rack ? m_session->find(m_rack->rackId()) : nullptr;
+    if (rack)
+        parts << tr("Rack %1, %2").arg(rack->letter, rack->stored.run.title);
+    else if (const auto record = runOnShow())
+        guarded(*m_notice, [&] { parts << m_session->load(*record).run.title; });
+    parts << m_notebookName << tr("Plateau");
+    setWindowTitle(parts.join(u" – "_s));
 }
 
 void MainWindow::sayUnstored()
@@ -332,7 +354,7 @@ QStringList MainWindow::unstored() const
         for (const QString &typed : m_rack->readPage().unstored(rack.id))
             lines << tr("Rack %1, %2").arg(rack.letter, typed);
     }
-    if (m_newRun->isBegun())
+    if (m_plan->isBegun())
         lines << tr("A new run that is not on the bench yet");
     if (m_methods->hasUnsavedChanges())
         lines << tr("A method that is not saved yet");

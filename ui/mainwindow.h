@@ -4,6 +4,7 @@
 
 #include "core/exchange/library.h"
 #include "core/notebook/notebook.h"
+#include "ui/destinationsmodel.h"
 #include "ui/windowactions.h"
 
 #include <QMainWindow>
@@ -20,10 +21,10 @@ class Clock;
 class Dialogs;
 class MethodBook;
 class MethodsPage;
-class NewRunPage;
 class NextStrip;
 class Notice;
 class NotebookPage;
+class PlanPage;
 class RackPage;
 class RunFilePage;
 class SideBar;
@@ -44,6 +45,8 @@ public:
                std::unique_ptr<Dialogs> dialogs, std::unique_ptr<Clock> clock, QWidget *parent = nullptr);
     ~MainWindow() override;
 
+    /// What the title calls the notebook, instead of the name of its file.
+    void setNotebookName(const QString &name);
     /// As by File, Open run file.
     void openRunFile(const QString &path);
 
@@ -59,8 +62,11 @@ private:
 
     void refreshMethods();
     void showPage(QWidget *page);
+    /// Marks in the side list where the window is.
+    void markPage();
     void goToNext();
     void goToRack(notebook::RunId id);
+    void goToBook(Destination::Kind book);
     void goToNotebook();
     void goToRecord(notebook::RunId id);
     void goToMethods();
@@ -73,6 +79,7 @@ private:
     void sayUnstored();
     void onRacksChanged();
     void updateActions();
+    void updateTitle();
     /// The run of the page on show, if it has one.
     std::optional<notebook::RunId> runOnShow() const;
 
@@ -80,17 +87,18 @@ private:
     std::unique_ptr<Clock> m_clock;
     Theme *m_theme;
     BenchSession *m_session;
+    QString m_notebookName;
     WindowActions m_actions;
     NextStrip *m_strip;
     SideBar *m_side;
     Notice *m_notice;
     QStackedWidget *m_pages;
     QLabel *m_emptyBench;
-    NewRunPage *m_newRun;
+    Stores *m_stores;
+    PlanPage *m_plan;
     RunFilePage *m_runFile;
     RackPage *m_rack;
     NotebookPage *m_notebook;
-    Stores *m_stores;
     MethodBook *m_methodBook;
     MethodsPage *m_methods;
 };

@@ -18,21 +18,27 @@ namespace plateau::planning {
 /// One container of a reagent in hand. It serves every component of that name, whatever the method.
 struct Lot {
     qint64 id = 0;
-    /// As the component is named in the method; compared without regard to case.
+    /// As the component is named in the method; compared without regard to case and to spaces around it.
     QString reagent;
     QString lot;
     /// Last good day.
     std::optional<QDate> expires;
     std::optional<QDate> opened;
-    /// Days it may be used after opening.
+    /// Days it may be used after the day of opening; 0: on that day only.
     std::optional<int> keepsOpened_days;
     double remaining_mL = 0;
     bool operator==(const Lot &) const = default;
 };
 
+/// The last day on which it may be used: of its expiry and of what it keeps once opened, the earlier. Nothing
+/// where neither is known.
+std::optional<QDate> lastGoodDay(const Lot &lot);
+
 enum class LotFitness { Good, Empty, Expired, ExpiresBeforeEnd, OpenTooLong };
 
-/// At the run's end; the first that applies in the order Empty, Expired, OpenTooLong, ExpiresBeforeEnd.
+/// Over a run; the first that applies in the order Empty (nothing remains), Expired (before the run's first
+/// day), OpenTooLong (on its last day), ExpiresBeforeEnd (before its last day). Days are those of the
+/// moments' own offsets.
 LotFitness fitnessOf(const Lot &lot, const QDateTime &from, const QDateTime &to);
 
 struct LotShare {
@@ -53,11 +59,15 @@ struct ReagentNeed {
     /// From which lots it is taken; together less than withOverage_mL where they fall short.
     std::vector<LotShare> shares;
     double short_mL = 0;
-    /// More tubes of the method's usual volume that the good lots would serve, this run included.
+    /// Tubes of the method's usual volume that the good lots serve in all, those of this run included,
+    /// without overage.
     int tubesServed = 0;
+    bool operator==(const ReagentNeed &) const = default;
 };
 
-/// Every component but the sample, the diluent in place of others counted as diluent, in the method's order.
+/// Every component but the sample, in the method's order: what the tubes take, as planned or as it was really
+/// pipetted; diluent in place of something else counts as diluent, a standard and a spike not at all. Two
+/// components of one name share the lots of that reagent.
 std::vector<ReagentNeed> reagentNeeds(const assay::Method &method, const run::Run &run,
                                       double overage_percent, const std::vector<Lot> &lots,
                                       const QDateTime &from, const QDateTime &to);

@@ -54,10 +54,18 @@ std::optional<NextAction> BenchSession::next() const
             return action;
         }
         action.kind = NextAction::Kind::Review;
-        if (!review)
+        if (!review || rack.id == m_inHand)
             review = action;
     }
     return review;
+}
+
+void BenchSession::takeInHand(notebook::RunId id)
+{
+    if (id == m_inHand)
+        return;
+    m_inHand = id;
+    Q_EMIT nextChanged();
 }
 
 void BenchSession::setPerson(const QString &person)
@@ -69,9 +77,10 @@ void BenchSession::setPerson(const QString &person)
     Q_EMIT personChanged();
 }
 
-notebook::RunId BenchSession::addRun(const run::Run &run, const assay::Method &method)
+notebook::RunId BenchSession::addRun(const run::Run &run, const assay::Method &method,
+                                     const std::optional<planning::PlanRecord> &plan)
 {
-    const notebook::RunId id = m_notebook.addRun(run, method, m_person);
+    const notebook::RunId id = m_notebook.addRun(run, method, m_person, plan);
     reload();
     return id;
 }

@@ -46,14 +46,18 @@ public:
     const std::vector<Rack> &racks() const { return m_racks; }
     /// nullptr if that run is not on the bench.
     const Rack *find(notebook::RunId id) const;
-    /// The oldest rack with a reading to take; else the oldest that waits for its decision; else nothing.
+    /// The oldest rack with a reading to take; else the one in hand if it waits for its decision, else the
+    /// oldest that does; else nothing.
     std::optional<NextAction> next() const;
+    /// The rack that somebody works on.
+    void takeInHand(notebook::RunId id);
 
     /// Who works at the bench now; every change carries it. Empty until somebody said so.
     QString person() const { return m_person; }
     void setPerson(const QString &person);
 
-    notebook::RunId addRun(const run::Run &run, const assay::Method &method);
+    notebook::RunId addRun(const run::Run &run, const assay::Method &method,
+                           const std::optional<planning::PlanRecord> &plan = {});
     void storeReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed);
     void correctReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed,
                         const QString &reason);
@@ -62,6 +66,11 @@ public:
     void reopen(notebook::RunId id, const QString &reason);
 
     std::vector<notebook::RunSummary> allRuns() const { return m_notebook.runs(); }
+    /// The run that is about to be stored twice.
+    std::optional<notebook::RunSummary> findSameRun(const run::Run &run, const assay::Method &method) const
+    {
+        return m_notebook.findSameRun(run, method);
+    }
     notebook::StoredRun load(notebook::RunId id) const { return m_notebook.load(id); }
 
 Q_SIGNALS:
@@ -71,6 +80,8 @@ Q_SIGNALS:
     void rackChanged(plateau::notebook::RunId id);
     /// After either of the above, and after decisions.
     void notebookChanged();
+    /// What is next may be another.
+    void nextChanged();
     void personChanged();
 
 private:
@@ -82,6 +93,7 @@ private:
     std::vector<Rack> m_racks;
     std::map<notebook::RunId, QString> m_letters;
     QString m_person;
+    notebook::RunId m_inHand;
 };
 
 /// The evaluation as it would be with this absorbance at that place. Nothing is stored.

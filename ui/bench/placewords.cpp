@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/placewords.h"
 
+#include "core/evaluation/format.h"
 #include "ui/bench/places.h"
 
 #include <QCoreApplication>
@@ -36,6 +37,10 @@ QString fieldWord(const QString &field)
         {u"preparedAt"_s, Words::tr("prepared at")},
         {u"usedAt"_s, Words::tr("used at")},
         {u"lossPerHour"_s, Words::tr("loss per hour")},
+        {u"replicates"_s, Words::tr("tubes")},
+        {u"spike"_s, Words::tr("spike")},
+        {u"expected"_s, Words::tr("expected")},
+        {u"received"_s, Words::tr("received")},
         {u"uncertainty"_s, Words::tr("standard uncertainties")},
         {u"absorbance"_s, Words::tr("absorbance")},
         {u"absorptivity_percent"_s, Words::tr("absorptivity")},
@@ -93,7 +98,7 @@ QString words(const QString &pointer, const run::Run &run)
 assay::Problems inWordsOfTheForm(assay::Problems problems, const run::Run &run)
 {
     for (assay::Problem &problem : problems)
-        problem.pointer = words(problem.pointer, run);
+        problem.pointer = evaluation::capitalised(words(problem.pointer, run));
     return problems;
 }
 

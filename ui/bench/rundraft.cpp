@@ -3,11 +3,18 @@
 #include "ui/bench/rundraft.h"
 
 #include "core/evaluation/format.h"
+#include "core/evaluation/standardage.h"
 #include "core/exchange/decimal.h"
 #include "core/exchange/keyedmoment.h"
+#include "core/planning/expectation.h"
+#include "core/planning/glassfor.h"
 #include "core/run/soundness.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -49,6 +56,14 @@ public:
         return text.trimmed().isEmpty() ? std::nullopt : std::optional(number(text, pointer));
     }
 
+    /// As optionalNumber, and nothing too where the text is no number.
+    std::optional<double> numberIfAny(const QString &text, const QString &pointer) const
+    {
+        const std::size_t before = m_problems.size();
+        const std::optional<double> value = optionalNumber(text, pointer);
+        return m_problems.size() > before ? std::nullopt : value;
+    }
+
     QDateTime moment(const QString &text, const QDateTime &now, const QString &pointer) const
     {
         const auto parsed = exchange::parseKeyedMoment(text, now);
@@ -76,7 +91,8 @@ bool isBlank(const DilutionDraft &step)
     return step.take_mL.trimmed().isEmpty() && step.makeUpTo_mL.trimmed().isEmpty();
 }
 
-run::Sample sampleOf(const SampleDraft &draft, run::Form form, const Reader &reader, const QString &pointer)
+run::Sample sampleOf(const SampleDraft &draft, run::Form form, const planning::Glassware &glassware,
+                     const Reader &reader, const QString &pointer)
 {
     run::Sample sample;
     sample.id = draft.id;
@@ -90,17 +106,19 @@ run::Sample sampleOf(const SampleDraft &draft, run::Form form, const Reader &rea
         if (isBlank(step))
             continue;
         const QString place = pointerTo(steps, static_cast<qsizetype>(sample.dilution.size()));
-        sample.dilution.push_back({reader.number(step.take_mL, pointerTo(place, u"take_mL"_s)),
-                                   reader.number(step.makeUpTo_mL, pointerTo(place, u"makeUpTo_mL"_s))});
+        run::DilutionStep read{reader.number(step.take_mL, pointerTo(place, u"take_mL"_s)),
+                               reader.number(step.makeUpTo_mL, pointerTo(place, u"makeUpTo_mL"_s))};
+        if (const auto glass = planning::glassFor(read, glassware))
+            read.uncertainty_percent = glass->uncertainty_percent;
+        sample.dilution.push_back(read);
     }
     return sample;
 }
 
 /// A loss and a time that nobody gave must not make a standard count at full strength.
-run::Standard standardOf(const RunDraft &draft, const assay::Method &method, const Reader &reader)
+run::Standard standardOf(const StandardDraft &typed, const RunDraft &draft, const assay::Method &method,
+                         const Reader &reader, const QString &pointer)
 {
-    const StandardDraft &typed = *draft.standard;
-    const QString pointer = u"/standards/0"_s;
     const QString lossPlace = pointerTo(pointer, u"lossPerHour"_s);
     const QString preparedPlace = pointerTo(pointer, u"preparedAt"_s);
     run::Standard standard;
@@ -133,27 +151,126 @@ run::Standard standardOf(const RunDraft &draft, const assay::Method &method, con
     return standard;
 }
 
+/// What is known of the sample beyond the run.
+planning::PlannedSample plannedOf(const SampleDraft &draft, const run::Sample &sample, const RunDraft &whole,
+                                  const assay::Method &method, const Reader &reader, const QString &pointer)
+{
+    planning::PlannedSample planned;
+    planned.sample.id = sample.id;
+    planned.sample.form = sample.form;
+    planned.sample.matrix = draft.matrix;
+    planned.sample.product = draft.product.simplified();
+    planned.sample.receivedFrom = draft.receivedFrom.simplified();
+    planned.repeats = draft.repeats;
+    if (!draft.received.trimmed().isEmpty())
+        planned.sample.receivedAt =
+            reader.moment(draft.received, whole.startedAt, pointerTo(pointer, u"received"_s));
+    const std::size_t known = std::min(draft.expected.size(), method.measurands.size());
+    for (std::size_t measurand = 0; measurand < known; ++measurand) {
+        const auto expected =
+            reader.numberIfAny(draft.expected[measurand], pointerTo(pointer, u"expected"_s));
+        if (expected)
+            planned.sample.expected[method.measurands[measurand].id] = *expected;
+    }
+    for (const run::DilutionStep &step : sample.dilution) {
+        if (const auto glass = planning::glassFor(step, whole.glassware))
+            planned.glass.push_back({glass->pipette, glass->flask});
+    }
+    if (planned.glass.size() != sample.dilution.size())
+        planned.glass.clear(); // named for each step or for none
+    return planned;
+}
+
+/// A whole number of tubes that was typed.
+int tubeCount(const QString &text, int usual, const Reader &reader, const QString &pointer)
+{
+    const std::optional<double> typed = reader.numberIfAny(text, pointer);
+    if (!typed)
+        return usual;
+    if (*typed >= 1 && *typed <= 12 && *typed == std::floor(*typed))
+        return static_cast<int>(*typed);
+    reader.complain(pointer, Words::tr("Between 1 and 12 tubes of a sample, as a whole number."));
+    return usual;
+}
+
 void addTubes(run::Run &run, run::Tube tube, int count)
 {
     run.tubes.insert(run.tubes.end(), static_cast<std::size_t>(count), tube);
 }
 
-void layOutTubes(run::Run &run, const RunDraft &draft, const Reader &reader)
+void addStandardTubes(run::Run &run, const StandardDraft &draft, run::Role role, const QString &id,
+                      const Reader &reader, const QString &pointer)
 {
-    addTubes(run, {run::Role::Blank, {}, {}, {}, {}, {}}, draft.blanks);
-    if (draft.standard)
-        addTubes(run, {run::Role::Standard, {}, run.standards.front().id, {}, {}, {}}, draft.standard->tubes);
-    for (const SampleDraft &sample : draft.samples) {
-        run::Tube tube{run::Role::Sample, sample.id, {}, {}, {}, {}};
-        const QString place =
-            pointerTo(pointerTo(u"/tubes"_s, static_cast<qsizetype>(run.tubes.size())), u"sampleVolume_mL"_s);
-        tube.sampleVolume_mL = reader.optionalNumber(sample.sampleVolume_mL, place);
-        addTubes(run, tube, draft.replicates);
-        if (!sample.ownBlank)
-            continue;
+    run::Tube tube;
+    tube.role = role;
+    tube.standard = id;
+    static const QRegularExpression gaps(u"[;\\s]+"_s);
+    const QStringList volumes = draft.volumes_mL.split(gaps, Qt::SkipEmptyParts);
+    if (volumes.isEmpty())
+        addTubes(run, tube, draft.tubes);
+    for (const QString &volume : volumes) {
+        tube.sampleVolume_mL = reader.numberIfAny(volume, pointerTo(pointer, u"sampleVolume_mL"_s));
+        addTubes(run, tube, draft.tubes);
+    }
+}
+
+/// The sample's own tubes, one with a spike, and its blank.
+void addSampleTubes(run::Run &run, const SampleDraft &sample, const RunDraft &draft, const Reader &reader,
+                    const QString &samplePointer)
+{
+    run::Tube tube;
+    tube.sample = sample.id;
+    tube.sampleVolume_mL =
+        reader.numberIfAny(sample.sampleVolume_mL, pointerTo(samplePointer, u"sampleVolume_mL"_s));
+    addTubes(
+        run, tube,
+        tubeCount(sample.replicates, draft.replicates, reader, pointerTo(samplePointer, u"replicates"_s)));
+    if (!sample.spike_mL.trimmed().isEmpty()) {
+        run::Tube spiked = tube;
+        spiked.role = run::Role::Spiked;
+        const QString spikePlace = pointerTo(samplePointer, u"spike"_s);
+        const std::optional<double> volume_mL = reader.numberIfAny(sample.spike_mL, spikePlace);
+        if (draft.standard && volume_mL) {
+            spiked.spike = run::Spike{run.standards.front().id, *volume_mL};
+            addTubes(run, spiked, 1);
+        } else if (!draft.standard) {
+            reader.complain(spikePlace, Words::tr("A spike is a volume of the run's standard: run one."));
+        }
+    }
+    if (sample.ownBlank) {
         tube.role = run::Role::SampleBlank;
         addTubes(run, tube, 1);
     }
+}
+
+void layOutTubes(run::Run &run, const RunDraft &draft, const Reader &reader)
+{
+    run::Tube blank;
+    blank.role = run::Role::Blank;
+    addTubes(run, blank, draft.blanks);
+    std::size_t standard = 0;
+    if (draft.standard)
+        addStandardTubes(run, *draft.standard, run::Role::Standard, run.standards[standard++].id, reader,
+                         u"/standards/0"_s);
+    if (draft.control)
+        addStandardTubes(run, *draft.control, run::Role::Control, run.standards[standard].id, reader,
+                         pointerTo(u"/standards"_s, static_cast<qsizetype>(standard)));
+    for (std::size_t sample = 0; sample < draft.samples.size(); ++sample)
+        addSampleTubes(run, draft.samples[sample], draft, reader,
+                       pointerTo(u"/samples"_s, static_cast<qsizetype>(sample)));
+}
+
+/// Places of tubes are those of the order they are put in at last, so what is wrong with one is said of its
+/// sample.
+void checkRack(const RunDraft &draft, const run::Run &run, const Reader &reader)
+{
+    const auto places =
+        static_cast<std::size_t>(std::max(draft.rackRows, 0) * std::max(draft.rackColumns, 0));
+    if (run.tubes.size() > places)
+        reader.complain(u"/tubes"_s,
+                        Words::tr("The rack has %1 places and this run %2 tubes: take fewer, or split it.")
+                            .arg(places)
+                            .arg(run.tubes.size()));
 }
 
 run::UncertaintyInputs uncertaintyOf(const UncertaintyDraft &draft, const Reader &reader)
@@ -185,16 +302,24 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
     if (run.title.isEmpty())
         outcome.problems.push_back(
             assay::error(u"/title"_s, Words::tr("Give the run a title, by which it is found again.")));
-    if (draft.standard)
-        run.standards.push_back(standardOf(draft, method, reader));
+    for (const std::optional<StandardDraft> *typed : {&draft.standard, &draft.control}) {
+        const QString pointer = pointerTo(u"/standards"_s, static_cast<qsizetype>(run.standards.size()));
+        if (*typed)
+            run.standards.push_back(standardOf(**typed, draft, method, reader, pointer));
+    }
     for (const SampleDraft &sample : draft.samples) {
         const QString pointer = pointerTo(u"/samples"_s, static_cast<qsizetype>(run.samples.size()));
-        run.samples.push_back(sampleOf(sample, draft.form, reader, pointer));
+        run.samples.push_back(sampleOf(sample, draft.form, draft.glassware, reader, pointer));
+        outcome.plan.samples.push_back(plannedOf(sample, run.samples.back(), draft, method, reader, pointer));
     }
+    outcome.plan.rackRows = draft.rackRows;
+    outcome.plan.rackColumns = draft.rackColumns;
     if (draft.samples.empty())
         outcome.problems.push_back(
             assay::error(u"/samples"_s, Words::tr("Name at least one sample, one a line.")));
     layOutTubes(run, draft, reader);
+    checkRack(draft, run, reader);
+    run.tubes = planning::arranged(run.tubes, draft.order);
 
     // A number that could not be read stands as 0 in the run: say so once, not again as a wrong number.
     for (const assay::Problem &problem : run::problemsOf(run, method)) {
@@ -204,6 +329,9 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
         if (!known)
             outcome.problems.push_back(problem);
     }
+    for (const assay::Problems &remarks :
+         {evaluation::agedStandards(run), planning::unfitExpectations(method, run, outcome.plan)})
+        outcome.problems.insert(outcome.problems.end(), remarks.begin(), remarks.end());
     return outcome;
 }
 

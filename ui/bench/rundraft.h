@@ -2,7 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/assay/matrix.h"
 #include "core/assay/problem.h"
+#include "core/planning/laboratory.h"
+#include "core/planning/planrecord.h"
+#include "core/planning/tubeorder.h"
 #include "core/run/run.h"
 
 #include <QDateTime>
@@ -30,6 +34,19 @@ struct SampleDraft {
     bool ownBlank = false;
     /// A step with both fields empty does not count.
     std::vector<DilutionDraft> dilution;
+    /// By the method's measurand; empty, or shorter: nothing is expected.
+    std::vector<QString> expected{};
+    /// Empty: as many as the rack has of each.
+    QString replicates{};
+    /// Of the standard, into one tube more. Empty: none.
+    QString spike_mL{};
+    QString product{};
+    assay::Matrix matrix = assay::Matrix::Clear;
+    /// Empty: not said.
+    QString received{};
+    QString receivedFrom{};
+    /// Number of the run that advised to repeat it.
+    std::optional<qint64> repeats{};
     bool operator==(const SampleDraft &) const = default;
 };
 
@@ -43,6 +60,8 @@ struct StandardDraft {
     bool usedWhenRead = true;
     QString usedAt;
     int tubes = 2;
+    /// Volumes in the tube, separated by spaces or semicolons, each in so many tubes. Empty: the method's.
+    QString volumes_mL{};
 };
 
 /// In the order of run::UncertaintyInputs.
@@ -57,22 +76,31 @@ struct RunDraft {
     int replicates = 2;
     int blanks = 2;
     std::optional<StandardDraft> standard;
+    /// A second standard, of a known value, that never calibrates.
+    std::optional<StandardDraft> control{};
     run::Calibration calibration = run::Calibration::Absorptivity;
     int wavelength_nm = 340;
     QString pathLength_mm;
     UncertaintyDraft uncertainty;
     /// Also what times without a day are read by.
     QDateTime startedAt;
+    /// How the tubes stand, where somebody moved one; see planning::arranged.
+    std::vector<planning::TubeKey> order{};
+    planning::Glassware glassware{};
+    int rackRows = 4;
+    int rackColumns = 6;
 };
 
 struct DraftOutcome {
     run::Run run;
+    /// What is known beyond the run, but for the start interval.
+    planning::PlanRecord plan{};
     assay::Problems problems;
 };
 
-/// The run that the draft stands for: blanks first, then the standard, then each sample with its replicates
-/// and its own blank. problems holds every text that is no number and what run::problemsOf finds, each at its
-/// place in a plateau-run/1 document.
+/// The run that the draft stands for: blanks first, then the standard and the control, then each sample with
+/// its replicates, its spiked tube and its own blank, unless they were put elsewhere. problems holds every
+/// text that is no number and what run::problemsOf finds, each at its place in a plateau-run/1 document.
 DraftOutcome runOf(const RunDraft &draft, const assay::Method &method);
 
 /// What a photometer and pipettes in good order are usually taken for (k = 1). Common practice, no source:

@@ -3,23 +3,15 @@
 #include "ui/bench/samplesmodel.h"
 
 #include "core/evaluation/format.h"
-#include "core/exchange/decimal.h"
+#include "ui/bench/samplesignals.h"
+#include "ui/shared/matrixtext.h"
 #include "ui/shared/theme.h"
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
-
-namespace {
-
-std::optional<double> numberIn(const QString &text)
-{
-    const auto parsed = exchange::parseDecimal(text);
-    const double *value = std::get_if<double>(&parsed);
-    return value ? std::optional(*value) : std::nullopt;
-}
-
-} // namespace
 
 SamplesModel::SamplesModel(const Theme &theme, QObject *parent)
     : RowsModel(parent)
@@ -32,19 +24,27 @@ SamplesModel::SamplesModel(const Theme &theme, QObject *parent)
 int SamplesModel::lastTakeColumn() const
 {
     const auto found = std::find_if(m_columns.begin(), m_columns.end(), [this](const Column &column) {
-        return column.kind == Kind::Take && column.step == m_steps - 1;
+        return column.kind == Kind::Take && column.number == m_steps - 1;
     });
     return static_cast<int>(found - m_columns.begin());
 }
 
 std::vector<SamplesModel::Column> SamplesModel::columnsNow() const
 {
+    const int measurands = m_method ? static_cast<int>(m_method->measurands.size()) : 0;
     std::vector<Column> columns{{Kind::Name, 0}};
+    for (int measurand = 0; measurand < measurands; ++measurand)
+        columns.push_back({Kind::Expected, measurand});
     if (m_form == run::Form::Solid)
         columns.insert(columns.end(), {{Kind::Mass, 0}, {Kind::Extract, 0}});
     for (int step = 0; step < m_steps; ++step)
         columns.insert(columns.end(), {{Kind::Take, step}, {Kind::MakeUp, step}});
-    columns.insert(columns.end(), {{Kind::Factor, 0}, {Kind::Volume, 0}, {Kind::OwnBlank, 0}});
+    columns.insert(columns.end(), {{Kind::Factor, 0}, {Kind::Volume, 0}});
+    for (int measurand = 0; measurand < measurands; ++measurand)
+        columns.push_back({Kind::Signal, measurand});
+    for (const Kind kind :
+         {Kind::Tubes, Kind::OwnBlank, Kind::Spike, Kind::Product, Kind::Matrix, Kind::Received, Kind::From})
+        columns.push_back({kind, 0});
     return columns;
 }
 
@@ -69,11 +69,62 @@ void SamplesModel::setNames(const QStringList &names)
     setRows(std::move(fresh));
 }
 
+void SamplesModel::addRows(const std::vector<SampleDraft> &fresh)
+{
+    std::size_t steps = static_cast<std::size_t>(m_steps);
+    for (const SampleDraft &sample : fresh)
+        steps = std::max(steps, sample.dilution.size());
+    setDilutionSteps(static_cast<int>(steps));
+    std::vector<SampleDraft> all = rows();
+    for (SampleDraft sample : fresh) {
+        const bool known =
+            std::any_of(all.begin(), all.end(), [&](const SampleDraft &row) { return row.id == sample.id; });
+        if (known)
+            continue;
+        sample.dilution.resize(steps);
+        all.push_back(std::move(sample));
+    }
+    setRows(std::move(all));
+}
+
+void SamplesModel::replaceRow(int row, SampleDraft sample)
+{
+    setDilutionSteps(std::max(m_steps, static_cast<int>(sample.dilution.size())));
+    sample.dilution.resize(static_cast<std::size_t>(m_steps));
+    std::vector<SampleDraft> all = rows();
+    all[static_cast<std::size_t>(row)] = std::move(sample);
+    setRows(std::move(all));
+}
+
 void SamplesModel::setForm(run::Form form)
 {
     if (form == m_form)
         return;
     m_form = form;
+    layOut();
+}
+
+void SamplesModel::setAssay(const assay::Method *method, int wavelength_nm, double pathLength_mm)
+{
+    const auto measurands = [](const assay::Method *of) {
+        QStringList names;
+        for (const assay::Measurand &measurand : of ? of->measurands : std::vector<assay::Measurand>())
+            names << measurand.id;
+        return names;
+    };
+    const bool others = measurands(method) != measurands(m_method ? &*m_method : nullptr);
+    m_method = method ? std::optional(*method) : std::nullopt;
+    m_wavelength_nm = wavelength_nm;
+    m_pathLength_mm = pathLength_mm;
+    if (!others) {
+        touchAll();
+        return;
+    }
+    // What was expected of one quantity is not expected of another.
+    std::vector<SampleDraft> all = rows();
+    for (SampleDraft &sample : all)
+        sample.expected.clear();
+    setRows(std::move(all));
     layOut();
 }
 
@@ -96,9 +147,14 @@ int SamplesModel::columnCount(const QModelIndex &parent) const
 
 QString *SamplesModel::text(SampleDraft &sample, const Column &column)
 {
+    const auto number = static_cast<std::size_t>(column.number);
     switch (column.kind) {
     case Kind::Name:
         return &sample.id;
+    case Kind::Expected:
+        if (sample.expected.size() <= number)
+            sample.expected.resize(number + 1);
+        return &sample.expected[number];
     case Kind::Mass:
         return &sample.mass_g;
     case Kind::Extract:
@@ -106,29 +162,69 @@ QString *SamplesModel::text(SampleDraft &sample, const Column &column)
     case Kind::Volume:
         return &sample.sampleVolume_mL;
     case Kind::Take:
-        return &sample.dilution[static_cast<std::size_t>(column.step)].take_mL;
+        return &sample.dilution[number].take_mL;
     case Kind::MakeUp:
-        return &sample.dilution[static_cast<std::size_t>(column.step)].makeUpTo_mL;
+        return &sample.dilution[number].makeUpTo_mL;
+    case Kind::Tubes:
+        return &sample.replicates;
+    case Kind::Spike:
+        return &sample.spike_mL;
+    case Kind::Product:
+        return &sample.product;
+    case Kind::Received:
+        return &sample.received;
+    case Kind::From:
+        return &sample.receivedFrom;
     case Kind::OwnBlank:
     case Kind::Factor:
+    case Kind::Signal:
+    case Kind::Matrix:
         break;
     }
     return nullptr;
 }
 
-QString SamplesModel::factorText(const SampleDraft &sample) const
+SamplesModel::Editor SamplesModel::editorOf(Kind kind)
 {
-    std::vector<run::DilutionStep> steps;
-    for (const DilutionDraft &step : sample.dilution) {
-        if (step.take_mL.trimmed().isEmpty() && step.makeUpTo_mL.trimmed().isEmpty())
-            continue;
-        const auto take = numberIn(step.take_mL);
-        const auto makeUp = numberIn(step.makeUpTo_mL);
-        if (!take || !makeUp || *take <= 0)
-            return u"–"_s;
-        steps.push_back({*take, *makeUp});
+    switch (kind) {
+    case Kind::Product:
+    case Kind::Received:
+    case Kind::From:
+        return Editor::Text;
+    case Kind::Matrix:
+        return Editor::Matrix;
+    case Kind::Name:
+    case Kind::Factor:
+    case Kind::Signal:
+    case Kind::OwnBlank:
+        return Editor::None;
+    default:
+        return Editor::Number;
     }
-    return evaluation::plainText(run::dilutionFactor(steps));
+}
+
+QVariant SamplesModel::shown(const SampleDraft &sample, const Column &column) const
+{
+    SampleDraft copy = sample;
+    const QString *typed = text(copy, column);
+    switch (column.kind) {
+    case Kind::Factor:
+        return factorText(sample);
+    case Kind::Matrix:
+        return matrixText(sample.matrix);
+    case Kind::Signal:
+        return m_method
+                   ? signalOf(sample, m_form, *m_method, column.number, m_wavelength_nm, m_pathLength_mm).text
+                   : QString();
+    case Kind::Volume:
+        if (m_method && typed->trimmed().isEmpty())
+            if (const assay::Component *component = assay::findComponent(*m_method, m_method->sample))
+                return tr("%1 (method)").arg(evaluation::plainText(component->volume_mL));
+        break;
+    default:
+        break;
+    }
+    return typed ? QVariant(*typed) : QVariant();
 }
 
 QVariant SamplesModel::data(const QModelIndex &index, int role) const
@@ -136,38 +232,58 @@ QVariant SamplesModel::data(const QModelIndex &index, int role) const
     if (!index.isValid())
         return {};
     SampleDraft sample = row(index.row());
-    const Column &column = m_columns[static_cast<std::size_t>(index.column())];
+    const Column &column = columnAt(index.column());
+    const Editor editor = editorOf(column.kind);
     const QString *typed = text(sample, column);
-    if (role == Qt::CheckStateRole && column.kind == Kind::OwnBlank)
-        return sample.ownBlank ? Qt::Checked : Qt::Unchecked;
-    if (role == Qt::DisplayRole && column.kind == Kind::Factor)
-        return factorText(sample);
-    if ((role == Qt::DisplayRole || role == Qt::EditRole) && typed)
-        return *typed;
-    const bool faulty =
-        typed && column.kind != Kind::Name && !typed->trimmed().isEmpty() && !numberIn(*typed);
-    if (role == Qt::DecorationRole && faulty)
-        return m_theme.icon(State::Bad);
-    if (role == Qt::TextAlignmentRole && column.kind != Kind::Name && column.kind != Kind::OwnBlank)
-        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
-    return {};
+    switch (role) {
+    case EditorRole:
+        return static_cast<int>(editor);
+    case Qt::CheckStateRole:
+        return column.kind == Kind::OwnBlank ? QVariant(sample.ownBlank ? Qt::Checked : Qt::Unchecked)
+                                             : QVariant();
+    case Qt::DisplayRole:
+        return shown(sample, column);
+    case Qt::EditRole:
+        return editor == Editor::Matrix ? QVariant(static_cast<int>(sample.matrix))
+               : typed                  ? QVariant(*typed)
+                                        : QVariant();
+    case Qt::ForegroundRole:
+        return column.kind == Kind::Volume && typed->trimmed().isEmpty() ? QVariant(m_theme.mutedText())
+                                                                         : QVariant();
+    case Qt::DecorationRole:
+        if (editor == Editor::Number && !typed->trimmed().isEmpty() && !numberIn(*typed))
+            return m_theme.icon(State::Bad);
+        if (column.kind == Kind::Signal && m_method) {
+            const auto state =
+                signalOf(sample, m_form, *m_method, column.number, m_wavelength_nm, m_pathLength_mm).state;
+            return state ? QVariant(m_theme.icon(*state)) : QVariant();
+        }
+        return {};
+    case Qt::TextAlignmentRole:
+        return editor == Editor::Number || column.kind == Kind::Factor || column.kind == Kind::Signal
+                   ? QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter)
+                   : QVariant();
+    default:
+        return {};
+    }
 }
 
 bool SamplesModel::setData(const QModelIndex &index, const QVariant &value, int role)
 {
     if (!index.isValid())
         return false;
-    const Column &column = m_columns[static_cast<std::size_t>(index.column())];
+    const Column &column = columnAt(index.column());
     std::vector<SampleDraft> fresh = rows();
     SampleDraft &sample = fresh[static_cast<std::size_t>(index.row())];
-    if (role == Qt::CheckStateRole && column.kind == Kind::OwnBlank) {
+    const Editor editor = editorOf(column.kind);
+    if (role == Qt::CheckStateRole && column.kind == Kind::OwnBlank)
         sample.ownBlank = value.toInt() == Qt::Checked;
-    } else if (QString *typed = text(sample, column);
-               role == Qt::EditRole && typed && column.kind != Kind::Name) {
-        *typed = value.toString();
-    } else {
+    else if (role == Qt::EditRole && editor == Editor::Matrix)
+        sample.matrix = static_cast<assay::Matrix>(value.toInt());
+    else if (role == Qt::EditRole && editor != Editor::None)
+        *text(sample, column) = value.toString();
+    else
         return false;
-    }
     setRows(std::move(fresh));
     return true;
 }
@@ -177,38 +293,56 @@ Qt::ItemFlags SamplesModel::flags(const QModelIndex &index) const
     if (!index.isValid())
         return Qt::NoItemFlags;
     const Qt::ItemFlags usual = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
-    switch (m_columns[static_cast<std::size_t>(index.column())].kind) {
-    case Kind::Name:
-    case Kind::Factor:
-        return usual;
-    case Kind::OwnBlank:
+    const Kind kind = columnAt(index.column()).kind;
+    if (kind == Kind::OwnBlank)
         return usual | Qt::ItemIsUserCheckable;
-    default:
-        return usual | Qt::ItemIsEditable;
-    }
+    return editorOf(kind) == Editor::None ? usual : usual | Qt::ItemIsEditable;
 }
 
 QVariant SamplesModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount())
         return {};
-    const Column &column = m_columns[static_cast<std::size_t>(section)];
+    return headerText(columnAt(section));
+}
+
+QString SamplesModel::headerText(const Column &column) const
+{
     const bool several = m_steps > 1;
+    const bool quantities = m_method && m_method->measurands.size() > 1;
+    const auto quantity = [&] { return m_method->measurands[static_cast<std::size_t>(column.number)].name; };
+    const QString unit = m_form == run::Form::Solid ? tr("g/100 g") : tr("g/L");
     switch (column.kind) {
     case Kind::Name:
         return tr("Sample");
+    case Kind::Expected:
+        return quantities ? tr("%1 expected (%2)").arg(quantity(), unit) : tr("Expected (%1)").arg(unit);
     case Kind::Mass:
         return tr("Mass (g)");
     case Kind::Extract:
         return tr("Extract (mL)");
     case Kind::Volume:
         return tr("In the tube (mL)");
+    case Kind::Signal:
+        return quantities ? tr("%1 signal").arg(quantity()) : tr("Signal");
+    case Kind::Tubes:
+        return tr("Tubes");
     case Kind::OwnBlank:
         return tr("Sample blank");
+    case Kind::Spike:
+        return tr("Spike (mL)");
+    case Kind::Product:
+        return tr("Product");
+    case Kind::Matrix:
+        return tr("Matrix");
+    case Kind::Received:
+        return tr("Received at");
+    case Kind::From:
+        return tr("From");
     case Kind::Take:
-        return several ? tr("%1: take (mL)").arg(column.step + 1) : tr("Take (mL)");
+        return several ? tr("%1: take (mL)").arg(column.number + 1) : tr("Take (mL)");
     case Kind::MakeUp:
-        return several ? tr("%1: make up to (mL)").arg(column.step + 1) : tr("Make up to (mL)");
+        return several ? tr("%1: make up to (mL)").arg(column.number + 1) : tr("Make up to (mL)");
     case Kind::Factor:
         return tr("Factor");
     }

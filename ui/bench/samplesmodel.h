@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/assay/method.h"
 #include "ui/bench/rundraft.h"
 #include "ui/shared/syncrows.h"
 
@@ -11,19 +12,28 @@ namespace plateau::ui {
 
 class Theme;
 
-/// What is to be known of each sample of a new run, one row each: mass and extract of solids, sample volume,
-/// a blank of its own, and the dilution as pairs of take and make up to. Texts stay as typed; one that is no
-/// number is marked.
+/// What is planned for each sample of a new run, one row each: what is expected of it, the dilution as pairs
+/// of take and make up to with the signal that gives, how many tubes, and what it is. Texts stay as typed;
+/// one that is no number is marked.
 class SamplesModel : public RowsModel<QAbstractTableModel, SampleDraft>
 {
     Q_OBJECT
 
 public:
+    /// What edits the cell: Text, Number, or Matrix (its words by assay::Matrix as int).
+    enum class Editor { None, Text, Number, Matrix };
+    enum Role { EditorRole = Qt::UserRole };
+
     explicit SamplesModel(const Theme &theme, QObject *parent = nullptr);
 
     /// Names in their order; what was filled in for a name stays with it.
     void setNames(const QStringList &names);
+    /// Takes the rows as they are; a row whose name is there already is left.
+    void addRows(const std::vector<SampleDraft> &fresh);
+    void replaceRow(int row, SampleDraft sample);
     void setForm(run::Form form);
+    /// What the run is as far as predicted signals depend on it. Nothing is predicted without a method.
+    void setAssay(const assay::Method *method, int wavelength_nm, double pathLength_mm);
     /// As many pairs of columns, at least one; what stood in a pair that goes is gone.
     void setDilutionSteps(int steps);
     int dilutionSteps() const { return m_steps; }
@@ -37,20 +47,44 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
-    enum class Kind { Name, Mass, Extract, Volume, OwnBlank, Take, MakeUp, Factor };
+    enum class Kind {
+        Name,
+        Expected,
+        Mass,
+        Extract,
+        Take,
+        MakeUp,
+        Factor,
+        Volume,
+        Signal,
+        Tubes,
+        OwnBlank,
+        Spike,
+        Product,
+        Matrix,
+        Received,
+        From
+    };
     struct Column {
         Kind kind = Kind::Name;
-        int step = 0;
+        /// Dilution step, or measurand of the method.
+        int number = 0;
     };
     std::vector<Column> columnsNow() const;
     void layOut();
+    const Column &columnAt(int section) const { return m_columns[static_cast<std::size_t>(section)]; }
     /// The text of that column within the sample; nullptr for a column without one.
     static QString *text(SampleDraft &sample, const Column &column);
-    QString factorText(const SampleDraft &sample) const;
+    static Editor editorOf(Kind kind);
+    QVariant shown(const SampleDraft &sample, const Column &column) const;
+    QString headerText(const Column &column) const;
 
     const Theme &m_theme;
     run::Form m_form = run::Form::Liquid;
     int m_steps = 1;
+    std::optional<assay::Method> m_method;
+    int m_wavelength_nm = 0;
+    double m_pathLength_mm = 0;
     std::vector<Column> m_columns;
 };
 

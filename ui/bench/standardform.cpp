@@ -19,8 +19,9 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-StandardForm::StandardForm(const Theme &theme, const Clock &clock, QWidget *parent)
-    : QGroupBox(tr("Run a stan&dard"), parent)
+StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &kind, QWidget *parent)
+    : QGroupBox(kind.title, parent)
+    , m_kind(kind)
     , m_id(new QLineEdit(this))
     , m_concentration(new NumberField(theme, tr("g/L"), this))
     , m_loss(new NumberField(theme, tr("% per hour"), this))
@@ -28,8 +29,10 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, QWidget *pare
     , m_usedWhenRead(new QCheckBox(tr("when its first tube is read"), this))
     , m_usedAt(new MomentField(theme, clock, this))
     , m_tubes(new QSpinBox(this))
+    , m_volumes(new QLineEdit(this))
+    , m_worth(plainLabel({}, this))
 {
-    setObjectName(u"standard"_s);
+    setObjectName(kind.prefix);
     setCheckable(true);
     m_id->setMinimumHeight(theme.target());
     m_tubes->setMinimumHeight(theme.target());
@@ -37,18 +40,26 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, QWidget *pare
     m_usedWhenRead->setMinimumHeight(theme.target());
     auto *form = new QFormLayout(this);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    addFormRow(form, tr("Name of the standard"), m_id, u"standardId"_s);
-    addFormRow(form, tr("Concentration when made"), m_concentration, u"standardConcentration"_s);
-    addFormRow(form, tr("Loss of strength"), m_loss, u"standardLoss"_s);
-    addFormRow(form, tr("Prepared at"), m_preparedAt, u"standardPreparedAt"_s);
-    addFormRow(form, tr("Used"), m_usedWhenRead, u"standardUsedWhenRead"_s);
+    addFormRow(form, tr("Name"), m_id, kind.prefix + u"Id"_s);
+    addFormRow(form, tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);
+    addFormRow(form, tr("Loss of strength"), m_loss, kind.prefix + u"Loss"_s);
+    addFormRow(form, tr("Prepared at"), m_preparedAt, kind.prefix + u"PreparedAt"_s);
+    addFormRow(form, tr("Used"), m_usedWhenRead, kind.prefix + u"UsedWhenRead"_s);
     m_usedWhenRead->setAccessibleName(tr("Used when its first tube is read"));
-    addFormRow(form, tr("Used at"), m_usedAt, u"standardUsedAt"_s);
+    addFormRow(form, tr("Used at"), m_usedAt, kind.prefix + u"UsedAt"_s);
     m_usedAtCaption = qobject_cast<QLabel *>(form->labelForField(m_usedAt));
-    addFormRow(form, tr("Tubes with the standard"), m_tubes, u"standardTubes"_s);
+    addFormRow(form, tr("Tubes with it"), m_tubes, kind.prefix + u"Tubes"_s);
+    m_volumes->setMinimumHeight(theme.target());
+    m_volumes->setPlaceholderText(tr("the method's; several make a line: 0.05; 0.1; 0.2"));
+    addFormRow(form, tr("Volumes in the tube (mL)"), m_volumes, kind.prefix + u"Volumes"_s);
+    m_worth->setObjectName(kind.prefix + u"Worth"_s);
+    m_worth->setWordWrap(true);
+    form->addRow(m_worth);
+    m_worth->hide();
 
     connect(this, &QGroupBox::toggled, this, &StandardForm::changed);
-    connect(m_id, &QLineEdit::textChanged, this, &StandardForm::changed);
+    for (QLineEdit *edit : {m_id, m_volumes})
+        connect(edit, &QLineEdit::textChanged, this, &StandardForm::changed);
     for (NumberField *field : {m_concentration, m_loss})
         connect(field->entry(), &NumberEntry::judged, this, &StandardForm::changed);
     for (MomentField *field : {m_preparedAt, m_usedAt})
@@ -60,7 +71,8 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, QWidget *pare
 void StandardForm::startAnew()
 {
     setChecked(false);
-    m_id->setText(u"STD"_s);
+    m_id->setText(m_kind.usualName);
+    m_volumes->clear();
     for (NumberField *field : {m_concentration, m_loss})
         field->entry()->clear();
     m_presetConcentration.clear();
@@ -68,7 +80,7 @@ void StandardForm::startAnew()
     m_preparedAt->clear();
     m_usedAt->clear();
     m_usedWhenRead->setChecked(true);
-    m_tubes->setValue(2);
+    m_tubes->setValue(m_kind.usualTubes);
     onUsedLater();
 }
 
@@ -89,6 +101,26 @@ void StandardForm::preset(NumberField *field, QString &before, const std::option
     field->entry()->setText(before);
 }
 
+void StandardForm::setWorth(const QString &sentence)
+{
+    m_worth->setText(sentence);
+    m_worth->setVisible(!sentence.isEmpty());
+}
+
+void StandardForm::take(double concentration_g_per_L, const QString &madeAt)
+{
+    setChecked(true);
+    m_concentration->entry()->setText(evaluation::plainText(concentration_g_per_L));
+    m_preparedAt->setText(madeAt);
+}
+
+void StandardForm::setUsualTubes(int tubes)
+{
+    if (m_tubes->value() == m_kind.usualTubes)
+        m_tubes->setValue(tubes);
+    m_kind.usualTubes = tubes;
+}
+
 void StandardForm::onUsedLater()
 {
     m_usedAt->setVisible(!m_usedWhenRead->isChecked());
@@ -100,9 +132,14 @@ std::optional<StandardDraft> StandardForm::draft() const
 {
     if (!isChecked())
         return std::nullopt;
-    return StandardDraft{m_id->text(),         m_concentration->entry()->text(), m_loss->entry()->text(),
-                         m_preparedAt->text(), m_usedWhenRead->isChecked(),      m_usedAt->text(),
-                         m_tubes->value()};
+    return StandardDraft{m_id->text(),
+                         m_concentration->entry()->text(),
+                         m_loss->entry()->text(),
+                         m_preparedAt->text(),
+                         m_usedWhenRead->isChecked(),
+                         m_usedAt->text(),
+                         m_tubes->value(),
+                         m_volumes->text()};
 }
 
 } // namespace plateau::ui

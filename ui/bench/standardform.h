@@ -19,19 +19,33 @@ class MomentField;
 class NumberField;
 class Theme;
 
-/// The working standard of a new run; unchecked means the run has none. What the method says of its usual
-/// standard is preset, everything else is asked for: a loss or a time that nobody gave must not count.
+/// A working standard of a new run, or its control; unchecked means the run has none. What the method says of
+/// its usual standard is preset, everything else is asked for: a loss or a time that nobody gave must not
+/// count.
 class StandardForm : public QGroupBox
 {
     Q_OBJECT
 
 public:
-    StandardForm(const Theme &theme, const Clock &clock, QWidget *parent = nullptr);
+    /// prefix: of the object names. usualName: what a standard of this kind is called until somebody says so.
+    struct Kind {
+        QString title;
+        QString prefix;
+        QString usualName;
+        int usualTubes = 2;
+    };
+    StandardForm(const Theme &theme, const Clock &clock, const Kind &kind, QWidget *parent = nullptr);
 
     /// Nothing but a name, and no standard.
     void startAnew();
     /// Takes over what the method says of its standard, where nothing was typed yet.
     void showMethod(const assay::Method &method);
+    /// What it will be worth when it is used; empty: nothing is said.
+    void setWorth(const QString &sentence);
+    /// A standard of this strength was made just now.
+    void take(double concentration_g_per_L, const QString &madeAt);
+    /// As many tubes as the method's rule says, where the number was not chosen.
+    void setUsualTubes(int tubes);
     std::optional<StandardDraft> draft() const;
 
 Q_SIGNALS:
@@ -41,6 +55,7 @@ private:
     void preset(NumberField *field, QString &before, const std::optional<double> &usual);
     void onUsedLater();
 
+    Kind m_kind;
     QLineEdit *m_id;
     NumberField *m_concentration;
     NumberField *m_loss;
@@ -49,6 +64,8 @@ private:
     MomentField *m_usedAt;
     QLabel *m_usedAtCaption = nullptr;
     QSpinBox *m_tubes;
+    QLineEdit *m_volumes;
+    QLabel *m_worth;
     /// What was preset last, to tell it from what was typed.
     QString m_presetConcentration;
     QString m_presetLoss;

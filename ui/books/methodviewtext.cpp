@@ -3,6 +3,7 @@
 #include "ui/books/methodviewtext.h"
 
 #include "ui/books/htmlpage.h"
+#include "ui/shared/matrixtext.h"
 #include "ui/shared/theme.h"
 
 #include <QCoreApplication>
@@ -27,6 +28,11 @@ QString number(double value)
     return QString::number(value, 'g', QLocale::FloatingPointShortest);
 }
 
+QString percent(double fraction)
+{
+    return number(QString::number(fraction * 100, 'g', 15).toDouble());
+}
+
 QString interval(const Interval &interval, const QString &unit)
 {
     return Text::tr("%1 to %2 %3").arg(number(interval.lower), number(interval.upper), unit).trimmed();
@@ -36,27 +42,6 @@ QString nameOfComponent(const Method &method, const QString &id)
 {
     const Component *component = findComponent(method, id);
     return component ? component->name : id;
-}
-
-QString matrixText(Matrix matrix)
-{
-    switch (matrix) {
-    case Matrix::Clear:
-        return Text::tr("Clear and colourless");
-    case Matrix::Coloured:
-        return Text::tr("Coloured");
-    case Matrix::Turbid:
-        return Text::tr("Turbid");
-    case Matrix::Carbonated:
-        return Text::tr("Carbonated");
-    case Matrix::Fatty:
-        return Text::tr("Fatty");
-    case Matrix::ProteinRich:
-        return Text::tr("Rich in protein");
-    case Matrix::Solid:
-        return Text::tr("Solid");
-    }
-    return {};
 }
 
 QString signalText(const Signal &signal, Direction direction)
@@ -224,14 +209,14 @@ void writeLimits(HtmlPage &page, const Method &method)
         rows.push_back({Text::tr("Recovery of a spike"), interval(*recovery, u"%"_s)});
     if (const auto &limit = method.acceptance.repeatability)
         rows.push_back({Text::tr("Repeatability"),
-                        Text::tr("r = %1 g/L + %2 x mean")
-                            .arg(number(limit->constant_g_per_L), number(limit->proportional))});
+                        Text::tr("r = %1 g/L + %2 % of the mean")
+                            .arg(number(limit->constant_g_per_L), percent(limit->proportional))});
     if (method.standard && method.standard->concentration_g_per_L)
         rows.push_back({Text::tr("Usual standard"),
                         Text::tr("%1 g/L").arg(number(*method.standard->concentration_g_per_L))});
     if (method.standard && method.standard->lossPerHour)
         rows.push_back({Text::tr("The standard loses"),
-                        Text::tr("%1 % in an hour").arg(number(*method.standard->lossPerHour * 100))});
+                        Text::tr("%1 % in an hour").arg(percent(*method.standard->lossPerHour))});
     page.table(rows);
 }
 

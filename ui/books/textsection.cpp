@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/draftfields.h"
 #include "ui/books/methodsections.h"
+#include "ui/shared/matrixtext.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -28,16 +29,9 @@ QWidget *buildPreparation(DraftFields &fields, QWidget *parent)
     QFormLayout *form = newForm(host);
     form->setContentsMargins({});
     group->layout()->addWidget(host);
-    // In the order of assay::Matrix.
-    const QString matrices[] = {Words::tr("Clear and colourless"),
-                                Words::tr("Coloured"),
-                                Words::tr("Turbid"),
-                                Words::tr("Carbonated"),
-                                Words::tr("Fatty"),
-                                Words::tr("Rich in protein"),
-                                Words::tr("Solid")};
-    for (std::size_t i = 0; i < std::size(matrices); ++i)
-        fields.addProse(form, matrices[i], 2, u"preparation%1"_s.arg(i),
+    const std::vector<assay::Matrix> &matrices = allMatrices();
+    for (std::size_t i = 0; i < matrices.size(); ++i)
+        fields.addProse(form, matrixText(matrices[i]), 2, u"preparation%1"_s.arg(i),
                         [i](MethodDraft &d) -> QString & { return d.preparation[i]; });
     return group;
 }

@@ -57,6 +57,11 @@ QString MomentField::text() const
     return m_entry->text();
 }
 
+void MomentField::setText(const QString &text)
+{
+    m_entry->setText(text);
+}
+
 void MomentField::clear()
 {
     m_entry->clear();

@@ -23,6 +23,7 @@ public:
     MomentField(const Theme &theme, const Clock &clock, QWidget *parent = nullptr);
 
     QString text() const;
+    void setText(const QString &text);
     void clear();
 
 Q_SIGNALS:

@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/planning/glassfor.h"
+
+#include <cmath>
+
+namespace plateau::planning {
+
+namespace {
+
+/// Volumes are typed in mL with up to four decimals; nearer together they are the same.
+constexpr double sameVolume_mL = 1e-6;
+
+} // namespace
+
+bool makes(const Pipette &pipette, double volume_mL)
+{
+    if (volume_mL < pipette.smallest_mL - sameVolume_mL || volume_mL > pipette.largest_mL + sameVolume_mL)
+        return false;
+    if (pipette.step_mL <= 0)
+        return true;
+    const double steps = (volume_mL - pipette.smallest_mL) / pipette.step_mL;
+    return std::abs(steps - std::round(steps)) * pipette.step_mL < sameVolume_mL;
+}
+
+std::optional<GlassForStep> glassFor(const run::DilutionStep &step, const Glassware &glassware)
+{
+    const Pipette *pipette = nullptr;
+    for (const Pipette &each : glassware.pipettes) {
+        if (makes(each, step.take_mL) &&
+            (!pipette || each.uncertainty_percent < pipette->uncertainty_percent))
+            pipette = &each;
+    }
+    const Flask *flask = nullptr;
+    for (const Flask &each : glassware.flasks) {
+        if (std::abs(each.volume_mL - step.makeUpTo_mL) < sameVolume_mL &&
+            (!flask || each.uncertainty_percent < flask->uncertainty_percent))
+            flask = &each;
+    }
+    if (!pipette || !flask || step.take_mL >= step.makeUpTo_mL)
+        return std::nullopt;
+    return GlassForStep{pipette->name, flask->name,
+                        std::hypot(pipette->uncertainty_percent, flask->uncertainty_percent)};
+}
+
+} // namespace plateau::planning

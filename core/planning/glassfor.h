@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/planning/laboratory.h"
+#include "core/run/run.h"
+
+#include <optional>
+
+namespace plateau::planning {
+
+/// What a dilution step is made with, and how well: relative standard uncertainty (k = 1) of its factor.
+struct GlassForStep {
+    QString pipette;
+    QString flask;
+    double uncertainty_percent = 0;
+    bool operator==(const GlassForStep &) const = default;
+};
+
+/// The pipette of the smallest uncertainty that makes the volume taken, with the flask of the volume made up
+/// to. Nothing where the laboratory's list has none, or the step does not dilute.
+std::optional<GlassForStep> glassFor(const run::DilutionStep &step, const Glassware &glassware);
+
+/// Whether the pipette can be set to the volume.
+bool makes(const Pipette &pipette, double volume_mL);
+
+} // namespace plateau::planning

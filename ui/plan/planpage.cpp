@@ -1,0 +1,357 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/plan/planpage.h"
+
+#include "core/evaluation/format.h"
+#include "core/evaluation/standardage.h"
+#include "core/planning/reagents.h"
+#include "ui/bench/benchsession.h"
+#include "ui/bench/methodtext.h"
+#include "ui/bench/placewords.h"
+#include "ui/bench/stores.h"
+#include "ui/plan/choicedelegate.h"
+#include "ui/plan/planform.h"
+#include "ui/plan/rackgrid.h"
+#include "ui/plan/rackmodel.h"
+#include "ui/plan/reagentsmodel.h"
+#include "ui/plan/samplesection.h"
+#include "ui/plan/timepanel.h"
+#include "ui/plan/waitingmodel.h"
+#include "ui/shared/clock.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/problemlist.h"
+#include "ui/shared/sentencelist.h"
+#include "ui/shared/table.h"
+#include "ui/shared/widgets.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QTabWidget>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+PlanPage::PlanPage(const Theme &theme, const Clock &clock, BenchSession &session, Stores &stores,
+                   QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_clock(clock)
+    , m_session(session)
+    , m_stores(stores)
+    , m_form(new PlanForm(theme, clock, this))
+    , m_rackModel(new RackModel(this))
+    , m_reagents(new ReagentsModel(theme, this))
+    , m_waiting(new WaitingModel(this))
+    , m_times(new TimePanel(theme, this))
+{
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(0);
+    layout->addWidget(m_form, 5);
+    layout->addWidget(buildSide(), 4);
+    connectAll();
+    startAnew();
+}
+
+QWidget *PlanPage::buildSide()
+{
+    auto *side = new QWidget(this);
+    m_summary = plainLabel({}, side);
+    m_summary->setObjectName(u"runSummary"_s);
+    m_summary->setWordWrap(true);
+    m_problems = new ProblemList(m_theme, u"newRunProblems"_s, side);
+    m_methodText = new SentenceList(m_theme, tr("Method and cautions"), u"newRunMethod"_s, side);
+    m_notice = new Notice(m_theme, side);
+    m_tabs = new QTabWidget(side);
+    m_tabs->setObjectName(u"planTabs"_s);
+    m_tabs->setAccessibleName(tr("What the plan comes to"));
+    m_tabs->setUsesScrollButtons(false);
+    m_tabs->addTab(buildRack(), tr("Rack"));
+    m_tabs->addTab(m_times, tr("Time"));
+    m_tabs->addTab(buildReagents(), tr("Reagents"));
+    m_tabs->addTab(buildQueue(), tr("Queue"));
+    m_tabs->addTab(m_methodText, tr("Method"));
+    auto *put = button(m_theme, tr("P&ut on the bench"), u"putOnBench"_s, side);
+    auto *layout = new QVBoxLayout(side);
+    setGaps(m_theme, layout);
+    layout->addWidget(m_summary);
+    layout->addWidget(m_problems, 2);
+    layout->addWidget(m_tabs, 5);
+    layout->addWidget(m_notice);
+    layout->addWidget(put);
+    connect(put, &QPushButton::clicked, this, &PlanPage::putOnBench);
+    return side;
+}
+
+QWidget *PlanPage::buildRack()
+{
+    auto *page = new QWidget(this);
+    auto *grid = new RackGrid(m_theme, m_rackModel, page);
+    auto *hint = plainLabel(tr("Drag a tube, or move it with Ctrl and an arrow key."), page);
+    hint->setWordWrap(true);
+    auto *layout = new QVBoxLayout(page);
+    layout->addWidget(grid, 1);
+    layout->addWidget(hint);
+    connect(grid, &RackGrid::moveWanted, this, &PlanPage::moveTube);
+    return page;
+}
+
+QWidget *PlanPage::buildReagents()
+{
+    auto *page = new QWidget(this);
+    m_reagentsTable = new Table(m_theme, m_reagents, tr("Reagents"), u"planReagents"_s, page);
+    m_reagentsTable->setItemDelegate(new ChoiceDelegate(ReagentsModel::OffersRole, m_reagentsTable));
+    m_reagentsTable->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
+                                     QAbstractItemView::DoubleClicked);
+    m_reagentsTable->setFlexibleMinimum(14);
+    auto *hint =
+        plainLabel(tr("The lot to use up first is chosen; choose another in its cell. Lots are kept under "
+                      "Books, Lots."),
+                   page);
+    hint->setWordWrap(true);
+    auto *layout = new QVBoxLayout(page);
+    layout->addWidget(m_reagentsTable, 1);
+    layout->addWidget(hint);
+    return page;
+}
+
+QWidget *PlanPage::buildQueue()
+{
+    auto *page = new QWidget(this);
+    m_waitingTable = new Table(m_theme, m_waiting, tr("Samples that wait"), u"planQueue"_s, page);
+    m_waitingTable->setFlexibleColumn(WaitingModel::Why);
+    m_queueText = plainLabel({}, page);
+    m_queueText->setWordWrap(true);
+    auto *take = button(m_theme, tr("Take the ticked ones"), u"takeTicked"_s, page);
+    auto *layout = new QVBoxLayout(page);
+    layout->addWidget(m_queueText);
+    layout->addWidget(m_waitingTable, 1);
+    layout->addWidget(take, 0, Qt::AlignLeft);
+    connect(take, &QPushButton::clicked, this, &PlanPage::takeWaiting);
+    return page;
+}
+
+void PlanPage::connectAll()
+{
+    connect(m_form, &PlanForm::changed, this, &PlanPage::check);
+    connect(m_form, &PlanForm::methodChanged, this, &PlanPage::onMethod);
+    connect(m_times, &TimePanel::changed, this, &PlanPage::check);
+    connect(m_reagents, &QAbstractItemModel::dataChanged, m_reagentsTable, &Table::fit);
+    connect(&m_form->samples(), &SampleSection::shelfWanted, this, [this] {
+        m_tabs->setCurrentIndex(3);
+        m_waitingTable->setFocus();
+        if (!m_waitingTable->currentIndex().isValid())
+            m_waitingTable->setCurrentIndex(m_waiting->index(0, 0));
+    });
+    m_form->samples().setPastResult([this](const QString &product, const QString &measurand) {
+        std::optional<double> value;
+        guarded(*m_notice, [&] {
+            for (const notebook::PastResult &past : m_stores.lastResults(product, measurand)) {
+                if (!value && past.result.value)
+                    value = past.result.value;
+            }
+        });
+        return value;
+    });
+    connect(&m_stores, &Stores::waitingChanged, this, &PlanPage::refreshStores);
+    connect(&m_stores, &Stores::lotsChanged, this, &PlanPage::refreshStores);
+    connect(&m_stores, &Stores::laboratoryChanged, this, &PlanPage::refreshStores);
+}
+
+void PlanPage::refreshStores()
+{
+    guarded(*m_notice, [this] {
+        m_waiting->setWaiting(m_stores.waiting());
+        m_lots = m_stores.lots();
+        m_laboratory = m_stores.laboratory();
+    });
+    m_form->setLaboratory(m_laboratory);
+    m_waitingTable->fit();
+    m_queueText->setText(
+        m_waiting->rowCount() == 0
+            ? tr("No sample waits. Samples are registered under Books, Samples; repeats that decided "
+                 "runs advise come by themselves.")
+            : tr("Tick with the space bar what goes into this run."));
+    check();
+}
+
+QString PlanPage::methodOfLatestRun()
+{
+    QString id;
+    guarded(*m_notice, [&] {
+        if (const auto runs = m_session.allRuns(); !runs.empty())
+            id = runs.front().methodId;
+    });
+    return id;
+}
+
+void PlanPage::setMethods(std::vector<MethodOffer> offers)
+{
+    m_times->setMethods(offers);
+    m_form->setMethods(std::move(offers), methodOfLatestRun());
+}
+
+void PlanPage::startAnew()
+{
+    m_order.clear();
+    m_reagents->startAnew();
+    m_form->startAnew();
+    m_notice->clear();
+    check();
+}
+
+void PlanPage::takeFocus()
+{
+    refreshStores();
+    m_form->takeFocus();
+}
+
+bool PlanPage::isBegun() const
+{
+    return m_form->isBegun();
+}
+
+void PlanPage::onMethod()
+{
+    m_reagents->startAnew();
+    if (const assay::Method *method = m_form->method())
+        m_methodText->setSentences(methodSentences(*method));
+}
+
+DraftOutcome PlanPage::outcome() const
+{
+    RunDraft draft = m_form->draft();
+    draft.order = m_order;
+    DraftOutcome result = runOf(draft, *m_form->method());
+    result.run.lots = m_reagents->lotUses();
+    if (const auto &schedule = m_times->feasibility().schedule; schedule && schedule->interval_s > 0)
+        result.plan.interval_s = schedule->interval_s;
+    return result;
+}
+
+void PlanPage::check()
+{
+    m_notice->clear();
+    if (!m_form->method()) {
+        m_summary->setText(tr("No method is installed, so no run can be put together here."));
+        return;
+    }
+    const DraftOutcome now = outcome();
+    m_problems->setProblems(inWordsOfTheForm(now.problems, now.run));
+    showRack(now);
+    showTimes(now);
+    showReagents(now);
+    showWorth(now);
+    summarise(now);
+}
+
+void PlanPage::showRack(const DraftOutcome &outcome)
+{
+    m_rackModel->setRack(outcome.run, outcome.plan.rackRows, outcome.plan.rackColumns);
+}
+
+void PlanPage::showTimes(const DraftOutcome &outcome)
+{
+    const std::vector<run::Tube> &tubes = outcome.run.tubes;
+    TimedRack rack;
+    rack.method = *m_form->method();
+    rack.tubes = static_cast<int>(tubes.size());
+    rack.ownTubes = static_cast<int>(std::count_if(
+        tubes.begin(), tubes.end(), [](const run::Tube &tube) { return tube.sample.isEmpty(); }));
+    rack.withSpikes = std::any_of(tubes.begin(), tubes.end(),
+                                  [](const run::Tube &tube) { return tube.role == run::Role::Spiked; });
+    rack.together = std::max(m_form->draft().replicates, 1);
+    m_times->show(rack, m_laboratory.handling);
+}
+
+void PlanPage::showReagents(const DraftOutcome &outcome)
+{
+    const QDateTime from = m_clock.now();
+    const auto &schedule = m_times->feasibility().schedule;
+    const QDateTime to = from.addSecs(schedule ? schedule->setUp_s + schedule->lastReading_s : 0);
+    m_reagents->setNeeds(
+        planning::reagentNeeds(*m_form->method(), outcome.run, m_laboratory.overage_percent, m_lots, from, to), m_lots);
+    m_reagentsTable->fit();
+}
+
+void PlanPage::showWorth(const DraftOutcome &outcome)
+{
+    QString sentence;
+    const auto &schedule = m_times->feasibility().schedule;
+    if (m_form->draft().standard && !outcome.run.standards.empty() && schedule) {
+        run::Standard standard = outcome.run.standards.front();
+        if (!standard.usedAt)
+            standard.usedAt = m_clock.now().addSecs(schedule->setUp_s + schedule->firstReading_s);
+        if (standard.preparedAt && standard.lossPerHour > 0 && standard.concentration_g_per_L > 0)
+            sentence =
+                tr("At its first reading it is worth about %1, of %2 when made.")
+                    .arg(evaluation::withUnit(
+                             QString::number(run::concentrationAtUse_g_per_L(standard), 'g', 4), u"g/L"_s),
+                         evaluation::withUnit(evaluation::plainText(standard.concentration_g_per_L),
+                                              u"g/L"_s));
+        if (const auto age = evaluation::ageOf(standard, outcome.run); age && age->tooOld)
+            sentence += u' ' + tr("That is too old (%1): make a fresh one below.").arg(age->facts());
+    }
+    m_form->setWorth(sentence.trimmed());
+}
+
+void PlanPage::summarise(const DraftOutcome &outcome)
+{
+    const QString tubes = tr("Tubes: %1").arg(outcome.run.tubes.size());
+    const bool feasible = outcome.run.tubes.empty() || m_times->feasibility().schedule.has_value();
+    if (assay::hasErrors(outcome.problems))
+        m_summary->setText(tr("%1. Still to be put right:").arg(tubes));
+    else if (!feasible)
+        m_summary->setText(tr("%1. One person cannot read them all in time: see Time.").arg(tubes));
+    else if (!outcome.problems.empty())
+        m_summary->setText(tr("%1. Nothing stands in the way, but look at this:").arg(tubes));
+    else
+        m_summary->setText(tr("%1. Nothing stands in the way.").arg(tubes));
+}
+
+void PlanPage::moveTube(int from, int to)
+{
+    m_order = planning::moved(planning::keysOf(outcome().run.tubes), from, to);
+    check();
+}
+
+void PlanPage::takeWaiting()
+{
+    if (!m_form->method())
+        return;
+    if (m_waiting->ticked() == 0) {
+        m_notice->say(State::Info, tr("Tick the samples to take with the space bar first."));
+        return;
+    }
+    m_form->samples().addRows(m_waiting->take(*m_form->method()));
+}
+
+void PlanPage::putOnBench()
+{
+    if (!m_form->method())
+        return;
+    const DraftOutcome planned = outcome();
+    if (assay::hasErrors(planned.problems)) {
+        m_notice->say(State::Attention,
+                      tr("The run is not on the bench yet: first put right what the list names."));
+        m_problems->setFocus();
+        return;
+    }
+    if (m_session.person().isEmpty()) {
+        m_notice->say(State::Info,
+                      tr("Say who is at the bench first: type your name on the left and press Enter."));
+        Q_EMIT personWanted();
+        return;
+    }
+    notebook::RunId id;
+    if (!guarded(*m_notice, [&] { id = m_session.addRun(planned.run, *m_form->method(), planned.plan); }))
+        return;
+    startAnew();
+    Q_EMIT opened(id);
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,230 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/plan/reagentsmodel.h"
+
+#include "core/evaluation/format.h"
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+using evaluation::withUnit;
+using planning::LotFitness;
+
+namespace {
+
+QString volumeText(double volume_mL)
+{
+    return withUnit(QString::number(volume_mL, 'f', 2), u"mL"_s);
+}
+
+QString fitnessText(LotFitness fitness, const planning::Lot &lot)
+{
+    switch (fitness) {
+    case LotFitness::Good:
+        return {};
+    case LotFitness::Empty:
+        return ReagentsModel::tr("empty");
+    case LotFitness::Expired:
+        return ReagentsModel::tr("expired on %1").arg(lot.expires->toString(Qt::ISODate));
+    case LotFitness::ExpiresBeforeEnd:
+        return ReagentsModel::tr("expires before the run ends");
+    case LotFitness::OpenTooLong:
+        return ReagentsModel::tr("opened on %1, keeps %n day(s)", nullptr, lot.keepsOpened_days.value_or(0))
+            .arg(lot.opened->toString(Qt::ISODate));
+    }
+    return {};
+}
+
+const planning::Lot *findLot(const std::vector<planning::Lot> &lots, qint64 id)
+{
+    const auto found =
+        std::find_if(lots.begin(), lots.end(), [id](const planning::Lot &lot) { return lot.id == id; });
+    return found == lots.end() ? nullptr : &*found;
+}
+
+LotFitness fitnessIn(const planning::ReagentNeed &need, qint64 id)
+{
+    const auto found =
+        std::find_if(need.lots.begin(), need.lots.end(), [id](const auto &lot) { return lot.first == id; });
+    return found == need.lots.end() ? LotFitness::Good : found->second;
+}
+
+} // namespace
+
+ReagentsModel::ReagentsModel(const Theme &theme, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+void ReagentsModel::setNeeds(const std::vector<planning::ReagentNeed> &needs,
+                             const std::vector<planning::Lot> &lots)
+{
+    m_needs = needs;
+    m_lots = lots;
+    refresh();
+}
+
+void ReagentsModel::startAnew()
+{
+    m_chosen.clear();
+    refresh();
+}
+
+void ReagentsModel::refresh()
+{
+    std::vector<ReagentRow> fresh;
+    for (const planning::ReagentNeed &need : m_needs)
+        fresh.push_back(rowOf(need));
+    setRows(std::move(fresh));
+}
+
+ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
+{
+    ReagentRow row;
+    row.need = need;
+    row.offers.push_back({0, tr("none noted")});
+    for (const auto &[id, fitness] : need.lots) {
+        if (const planning::Lot *lot = findLot(m_lots, id)) {
+            const QString fault = fitnessText(fitness, *lot);
+            row.offers.push_back({id, fault.isEmpty() ? lot->lot : tr("%1 (%2)").arg(lot->lot, fault)});
+        }
+    }
+    const auto chosen = m_chosen.find(need.component);
+    if (chosen != m_chosen.end() && (chosen->second == 0 || findLot(m_lots, chosen->second)))
+        row.chosen = chosen->second;
+    else if (!need.shares.empty())
+        row.chosen = need.shares.front().lot;
+    const planning::Lot *lot = findLot(m_lots, row.chosen);
+    if (!lot) {
+        row.state = need.lots.empty() ? State::Pending : State::Attention;
+        row.remark = need.lots.empty() ? tr("no lot in the book") : tr("no lot of it is fit");
+        if (chosen != m_chosen.end())
+            row.remark = tr("no lot noted");
+        return row;
+    }
+    row.remaining_mL = lot->remaining_mL;
+    const LotFitness fitness = fitnessIn(need, lot->id);
+    if (fitness != LotFitness::Good) {
+        row.state = State::Bad;
+        row.remark = fitnessText(fitness, *lot);
+    } else if (lot->remaining_mL >= need.withOverage_mL) {
+        row.state = State::Good;
+        row.remark = tr("enough");
+    } else if (need.short_mL > 0) {
+        row.state = State::Bad;
+        row.remark = tr("short by %1").arg(volumeText(need.short_mL));
+    } else {
+        row.state = State::Attention;
+        QStringList others;
+        for (const planning::LotShare &share : need.shares) {
+            const planning::Lot *other = findLot(m_lots, share.lot);
+            if (other && share.lot != row.chosen)
+                others << other->lot;
+        }
+        row.remark = tr("then from lot %1").arg(others.join(tr(", ")));
+    }
+    return row;
+}
+
+std::vector<run::LotUse> ReagentsModel::lotUses() const
+{
+    std::vector<run::LotUse> uses;
+    for (const ReagentRow &row : rows()) {
+        if (const planning::Lot *lot = findLot(m_lots, row.chosen))
+            uses.push_back({row.need.component, lot->lot, lot->expires});
+    }
+    return uses;
+}
+
+int ReagentsModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant ReagentsModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const ReagentRow &row = this->row(index.row());
+    if (role == OffersRole && index.column() == LotColumn) {
+        QVariantList offers;
+        for (const auto &[id, words] : row.offers)
+            offers << QVariant(QVariantList{id, words});
+        return offers;
+    }
+    if (role == Qt::EditRole && index.column() == LotColumn)
+        return row.chosen;
+    if (role == Qt::DecorationRole && index.column() == Remark)
+        return m_theme.icon(row.state);
+    if (role == Qt::TextAlignmentRole &&
+        (index.column() == Need || index.column() == InHand || index.column() == Serves))
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (index.column()) {
+    case Component:
+        return row.need.reagent;
+    case Need:
+        return volumeText(row.need.withOverage_mL);
+    case LotColumn:
+        for (const auto &[id, words] : row.offers) {
+            if (id == row.chosen)
+                return words;
+        }
+        return {};
+    case InHand:
+        return row.remaining_mL ? volumeText(*row.remaining_mL) : u"–"_s;
+    case Remark:
+        return row.remark;
+    case Serves:
+        return row.need.tubesServed > 0 ? QString::number(row.need.tubesServed) : u"–"_s;
+    default:
+        return {};
+    }
+}
+
+bool ReagentsModel::setData(const QModelIndex &index, const QVariant &value, int role)
+{
+    if (!index.isValid() || role != Qt::EditRole || index.column() != LotColumn)
+        return false;
+    m_chosen[row(index.row()).need.component] = value.toLongLong();
+    refresh();
+    return true;
+}
+
+Qt::ItemFlags ReagentsModel::flags(const QModelIndex &index) const
+{
+    if (!index.isValid())
+        return Qt::NoItemFlags;
+    const Qt::ItemFlags usual = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    return index.column() == LotColumn ? usual | Qt::ItemIsEditable : usual;
+}
+
+QVariant ReagentsModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Component:
+        return tr("Reagent");
+    case Need:
+        return tr("Needed");
+    case LotColumn:
+        return tr("Lot");
+    case InHand:
+        return tr("In hand");
+    case Remark:
+        return tr("State");
+    case Serves:
+        return tr("Serves tubes");
+    default:
+        return {};
+    }
+}
+
+} // namespace plateau::ui

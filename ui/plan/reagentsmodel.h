@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/planning/reagents.h"
+#include "ui/shared/syncrows.h"
+#include "ui/shared/theme.h"
+
+#include <QAbstractTableModel>
+
+#include <map>
+#include <vector>
+
+namespace plateau::ui {
+
+/// One component of a plan: what it needs, and the lot it is taken from.
+struct ReagentRow {
+    planning::ReagentNeed need;
+    /// Lots of that reagent with the words to choose them by; 0 stands for none noted.
+    std::vector<std::pair<qint64, QString>> offers;
+    qint64 chosen = 0;
+    /// What is in hand of the chosen lot; nothing where none is.
+    std::optional<double> remaining_mL;
+    State state = State::Pending;
+    QString remark;
+    bool operator==(const ReagentRow &) const = default;
+};
+
+/// The reagents of a plan against the lots in hand. The lot can be chosen; else it is the one to use up
+/// first.
+class ReagentsModel : public RowsModel<QAbstractTableModel, ReagentRow>
+{
+    Q_OBJECT
+
+public:
+    enum Column { Component, Need, LotColumn, InHand, Remark, Serves, ColumnCount };
+    enum Role { OffersRole = Qt::UserRole };
+
+    explicit ReagentsModel(const Theme &theme, QObject *parent = nullptr);
+
+    void setNeeds(const std::vector<planning::ReagentNeed> &needs, const std::vector<planning::Lot> &lots);
+    /// What is chosen or proposed of each component, for the run.
+    std::vector<run::LotUse> lotUses() const;
+    /// Forgets what was chosen by hand.
+    void startAnew();
+
+    int columnCount(const QModelIndex &parent = {}) const override;
+    QVariant data(const QModelIndex &index, int role) const override;
+    bool setData(const QModelIndex &index, const QVariant &value, int role) override;
+    Qt::ItemFlags flags(const QModelIndex &index) const override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+    ReagentRow rowOf(const planning::ReagentNeed &need) const;
+    void refresh();
+
+    const Theme &m_theme;
+    std::vector<planning::ReagentNeed> m_needs;
+    std::vector<planning::Lot> m_lots;
+    /// By component; 0 for none.
+    std::map<QString, qint64> m_chosen;
+};
+
+} // namespace plateau::ui

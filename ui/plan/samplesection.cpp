@@ -1,0 +1,190 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/plan/samplesection.h"
+
+#include "ui/bench/samplesignals.h"
+#include "ui/bench/samplesmodel.h"
+#include "ui/plan/samplecelldelegate.h"
+#include "ui/shared/notice.h"
+#include "ui/shared/table.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+SampleSection::SampleSection(const Theme &theme, QWidget *parent)
+    : QGroupBox(tr("What is planned for each sample"), parent)
+    , m_theme(theme)
+    , m_model(new SamplesModel(theme, this))
+    , m_table(new Table(theme, m_model, tr("What is planned for each sample"), u"samples"_s, this))
+    , m_notice(new Notice(theme, this))
+    , m_glassware(planning::usualLaboratory().glassware)
+{
+    m_table->setItemDelegate(new SampleCellDelegate(theme, m_table));
+    m_table->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
+                             QAbstractItemView::DoubleClicked);
+    m_table->setMinimumHeight(theme.target() * 6);
+    build();
+    connect(m_model, &QAbstractItemModel::dataChanged, this, &SampleSection::changed);
+}
+
+void SampleSection::build()
+{
+    auto *fromShelf = button(m_theme, tr("Take from the &queue…"), u"takeFromShelf"_s, this);
+    auto *proposal = button(m_theme, tr("P&ropose dilutions"), u"proposeDilutions"_s, this);
+    auto *more = button(m_theme, tr("Add a d&ilution step"), u"addDilutionStep"_s, this);
+    m_fewerSteps = button(m_theme, tr("Ta&ke the last step away"), u"removeDilutionStep"_s, this);
+    m_fewerSteps->setEnabled(false);
+    auto *hint =
+        plainLabel(tr("Type what is expected, and let the dilutions be proposed, or type them. Left empty: "
+                      "undiluted, and the method's own volume in the tube."),
+                   this);
+    hint->setWordWrap(true);
+    auto *layout = new QVBoxLayout(this);
+    layout->addWidget(hint);
+    layout->addWidget(m_table);
+    layout->addWidget(m_notice);
+    auto *first = new QHBoxLayout;
+    first->addWidget(fromShelf);
+    first->addWidget(proposal);
+    first->addStretch();
+    auto *second = new QHBoxLayout;
+    second->addWidget(more);
+    second->addWidget(m_fewerSteps);
+    second->addStretch();
+    layout->addLayout(first);
+    layout->addLayout(second);
+    connect(fromShelf, &QPushButton::clicked, this, &SampleSection::shelfWanted);
+    connect(proposal, &QPushButton::clicked, this, &SampleSection::propose);
+    connect(more, &QPushButton::clicked, this, [this] { changeDilutionSteps(1); });
+    connect(m_fewerSteps, &QPushButton::clicked, this, [this] { changeDilutionSteps(-1); });
+}
+
+void SampleSection::setSteps(int steps)
+{
+    m_model->setDilutionSteps(steps);
+    m_fewerSteps->setEnabled(m_model->dilutionSteps() > 1);
+    m_table->fit();
+}
+
+void SampleSection::changeDilutionSteps(int by)
+{
+    const int row = std::max(m_table->currentIndex().row(), 0);
+    setSteps(m_model->dilutionSteps() + by);
+    m_table->setFocus();
+    const QModelIndex next = m_model->index(row, m_model->lastTakeColumn());
+    m_table->setCurrentIndex(next);
+    m_table->scrollTo(next);
+    Q_EMIT changed();
+}
+
+void SampleSection::propose()
+{
+    m_notice->clear();
+    if (!m_method)
+        return;
+    const int fromPast = fillExpectations();
+    QStringList without;
+    int proposed = 0;
+    int expected = 0;
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        QString why;
+        const auto planned = withProposedDilution(m_model->row(row), m_form, *m_method, m_wavelength_nm,
+                                                  m_pathLength_mm, m_glassware, why);
+        expected += planned || !why.isEmpty() ? 1 : 0;
+        if (planned) {
+            m_model->replaceRow(row, *planned);
+            ++proposed;
+        } else if (!why.isEmpty()) {
+            without << why;
+        }
+    }
+    setSteps(m_model->dilutionSteps());
+    if (expected == 0)
+        m_notice->say(
+            State::Info,
+            tr("Type what is expected of at least one sample first, or a product that was run before: "
+               "the dilution follows from it."));
+    else if (!without.isEmpty())
+        m_notice->say(State::Attention, without.join(u' '));
+    else
+        m_notice->say(State::Good, tr("Dilutions proposed: %1. They can be typed over.").arg(proposed));
+    if (fromPast > 0)
+        m_notice->say(without.isEmpty() ? State::Good : State::Attention,
+                      tr("%1 Expected from the last results of the same product: %2.")
+                          .arg(m_notice->sentence())
+                          .arg(fromPast));
+    Q_EMIT changed();
+}
+
+int SampleSection::fillExpectations()
+{
+    int filled = 0;
+    for (int row = 0; m_pastResult && row < m_model->rowCount(); ++row) {
+        SampleDraft sample = m_model->row(row);
+        sample.expected.resize(m_method->measurands.size());
+        const QString product = sample.product.simplified();
+        for (std::size_t measurand = 0; measurand < sample.expected.size() && !product.isEmpty();
+             ++measurand) {
+            if (!sample.expected[measurand].trimmed().isEmpty())
+                continue;
+            if (const auto past = m_pastResult(product, m_method->measurands[measurand].id)) {
+                sample.expected[measurand] = QString::number(*past, 'g', 3);
+                ++filled;
+            }
+        }
+        m_model->replaceRow(row, sample);
+    }
+    return filled;
+}
+
+void SampleSection::setNames(const QStringList &names)
+{
+    m_model->setNames(names);
+    m_table->fit();
+    Q_EMIT changed();
+}
+
+void SampleSection::addRows(const std::vector<SampleDraft> &rows)
+{
+    m_model->addRows(rows);
+    setSteps(m_model->dilutionSteps());
+    QStringList names;
+    for (const SampleDraft &sample : m_model->rows())
+        names << sample.id;
+    Q_EMIT rowsAdded(names);
+    Q_EMIT changed();
+}
+
+void SampleSection::setForm(run::Form form)
+{
+    m_form = form;
+    m_model->setForm(form);
+    m_table->fit();
+}
+
+void SampleSection::setAssay(const assay::Method *method, int wavelength_nm, double pathLength_mm)
+{
+    m_method = method ? std::optional(*method) : std::nullopt;
+    m_wavelength_nm = wavelength_nm;
+    m_pathLength_mm = pathLength_mm;
+    m_model->setAssay(method, wavelength_nm, pathLength_mm);
+    m_table->fit();
+}
+
+void SampleSection::startAnew()
+{
+    m_model->setNames({});
+    setSteps(1);
+    m_notice->clear();
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,184 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/plan/waitingmodel.h"
+
+#include "core/evaluation/format.h"
+#include "ui/shared/widgets.h"
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+bool isSame(const notebook::WaitingSample &one, const notebook::WaitingSample &other)
+{
+    return one.sample.id == other.sample.id && one.repeat.has_value() == other.repeat.has_value() &&
+           (!one.repeat || one.repeat->run == other.repeat->run);
+}
+
+QString adviceText(const evaluation::Advice &advice)
+{
+    if (advice.kind == evaluation::Advice::Kind::Dilute)
+        return advice.atLeast
+                   ? WaitingModel::tr("dilute at least %1 times").arg(evaluation::plainText(advice.factor))
+                   : WaitingModel::tr("dilute %1 times").arg(evaluation::plainText(advice.factor));
+    return WaitingModel::tr("take %1 of it")
+        .arg(evaluation::withUnit(evaluation::plainText(advice.sampleVolume_mL), u"mL"_s));
+}
+
+QString whyText(const notebook::WaitingSample &waiting)
+{
+    if (!waiting.repeat)
+        return WaitingModel::tr("registered, not run yet");
+    QStringList advices;
+    for (const auto &of : waiting.repeat->advice) {
+        if (const QString text = adviceText(of.advice); !advices.contains(text))
+            advices << text;
+    }
+    const QString from = WaitingModel::tr("repeat of run %1").arg(waiting.repeat->run.value);
+    return advices.isEmpty() ? from
+                             : WaitingModel::tr("%1: %2").arg(from, advices.join(WaitingModel::tr(", ")));
+}
+
+void apply(const evaluation::Advice &advice, SampleDraft &draft)
+{
+    if (advice.kind == evaluation::Advice::Kind::IncreaseVolume) {
+        draft.sampleVolume_mL = evaluation::plainText(advice.sampleVolume_mL);
+        return;
+    }
+    draft.dilution.clear();
+    for (const run::DilutionStep &step : advice.steps)
+        draft.dilution.push_back(
+            {evaluation::plainText(step.take_mL), evaluation::plainText(step.makeUpTo_mL)});
+}
+
+SampleDraft draftOf(const notebook::WaitingSample &waiting, const assay::Method &method)
+{
+    SampleDraft draft;
+    draft.id = waiting.sample.id;
+    draft.matrix = waiting.sample.matrix;
+    draft.ownBlank = waiting.sample.matrix == assay::Matrix::Coloured;
+    draft.product = waiting.sample.product;
+    draft.received = momentText(waiting.sample.receivedAt.value_or(QDateTime()));
+    draft.receivedFrom = waiting.sample.receivedFrom;
+    for (const assay::Measurand &measurand : method.measurands) {
+        const auto expected = waiting.sample.expected.find(measurand.id);
+        draft.expected.push_back(
+            expected == waiting.sample.expected.end() ? QString() : evaluation::plainText(expected->second));
+    }
+    if (waiting.repeat && waiting.repeat->method == method.id) {
+        draft.repeats = waiting.repeat->run.value;
+        for (const auto &of : waiting.repeat->advice)
+            apply(of.advice, draft);
+    }
+    return draft;
+}
+
+} // namespace
+
+void WaitingModel::setWaiting(std::vector<notebook::WaitingSample> waiting)
+{
+    std::vector<Row> fresh;
+    for (notebook::WaitingSample &sample : waiting) {
+        const bool ticked = std::any_of(m_rows.begin(), m_rows.end(), [&sample](const Row &row) {
+            return row.ticked && isSame(row.waiting, sample);
+        });
+        fresh.push_back({std::move(sample), ticked});
+    }
+    beginResetModel();
+    m_rows = std::move(fresh);
+    endResetModel();
+}
+
+std::vector<SampleDraft> WaitingModel::take(const assay::Method &method)
+{
+    std::vector<SampleDraft> drafts;
+    for (Row &row : m_rows) {
+        if (!row.ticked)
+            continue;
+        drafts.push_back(draftOf(row.waiting, method));
+        row.ticked = false;
+    }
+    if (!drafts.empty())
+        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+    return drafts;
+}
+
+int WaitingModel::ticked() const
+{
+    return static_cast<int>(
+        std::count_if(m_rows.begin(), m_rows.end(), [](const Row &row) { return row.ticked; }));
+}
+
+int WaitingModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+int WaitingModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant WaitingModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const Row &row = m_rows[static_cast<std::size_t>(index.row())];
+    if (role == Qt::CheckStateRole && index.column() == Sample)
+        return row.ticked ? Qt::Checked : Qt::Unchecked;
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (index.column()) {
+    case Sample:
+        return row.waiting.sample.id;
+    case Product:
+        return row.waiting.sample.product;
+    case Why:
+        return whyText(row.waiting);
+    case Received:
+        return momentText(row.waiting.sample.receivedAt.value_or(QDateTime()));
+    default:
+        return {};
+    }
+}
+
+bool WaitingModel::setData(const QModelIndex &index, const QVariant &value, int role)
+{
+    if (!index.isValid() || role != Qt::CheckStateRole || index.column() != Sample)
+        return false;
+    m_rows[static_cast<std::size_t>(index.row())].ticked = value.toInt() == Qt::Checked;
+    Q_EMIT dataChanged(index, index);
+    return true;
+}
+
+Qt::ItemFlags WaitingModel::flags(const QModelIndex &index) const
+{
+    if (!index.isValid())
+        return Qt::NoItemFlags;
+    const Qt::ItemFlags usual = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    return index.column() == Sample ? usual | Qt::ItemIsUserCheckable : usual;
+}
+
+QVariant WaitingModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Sample:
+        return tr("Sample");
+    case Product:
+        return tr("Product");
+    case Why:
+        return tr("Why it waits");
+    case Received:
+        return tr("Received at");
+    default:
+        return {};
+    }
+}
+
+} // namespace plateau::ui
