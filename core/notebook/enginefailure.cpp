@@ -85,8 +85,8 @@ Words wordsFor(int code)
         return {NotANotebook, Sentence::tr("The file %1 is not a Plateau notebook; it was left as it is.")};
     default:
         return {Damaged,
-                Sentence::tr("The notebook %1 is damaged; nothing was stored: open it for reading only and "
-                             "go back to the latest backup.")};
+                Sentence::tr("The notebook %1 is damaged; nothing was stored: go back to the latest backup "
+                             "and keep this file for a closer look.")};
     }
 }
 

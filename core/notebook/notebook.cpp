@@ -15,6 +15,7 @@
 #include "core/notebook/readingstore.h"
 #include "core/notebook/runlist.h"
 #include "core/notebook/runstore.h"
+#include "core/notebook/samerun.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 #include "core/notebook/verification.h"
@@ -274,6 +275,12 @@ StoredRun Notebook::load(RunId run) const
         stored.decisions.push_back(row.decision);
     stored.reopenings = loadReopenings(*d->database, run);
     return stored;
+}
+
+std::optional<RunSummary> Notebook::findSameRun(const run::Run &run, const assay::Method &method) const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return notebook::findSameRun(*d->database, run, method);
 }
 
 std::vector<AuditEntry> Notebook::history(RunId run) const

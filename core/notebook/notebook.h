@@ -109,12 +109,15 @@ public:
     std::vector<RunSummary> runs() const;
     /// Throws Refused if there is no such run, Damaged if it can't be put together again.
     StoredRun load(RunId run) const;
+    /// The newest run that came with exactly this content, if there is one: somebody is about to store it
+    /// twice. See samerun.h.
+    std::optional<RunSummary> findSameRun(const run::Run &run, const assay::Method &method) const;
     /// The acts on one run, oldest first.
     std::vector<AuditEntry> history(RunId run) const;
     AuditHead auditHead() const;
 
     /// File integrity, foreign keys, audit chain against the records, and every accepted run evaluated again
-    /// from its stored inputs and compared with what was stored then.
+    /// from its stored inputs and compared with what was stored then, but for the wording of sentences.
     Verification verify() const;
 
 private:

@@ -81,8 +81,8 @@ void requireSound(const Database &database, const std::vector<Finding> &findings
         return;
     throw Failure(
         Kind::Damaged,
-        Sentence::tr("The notebook %1 is damaged (%2: %3); nothing is written to it: open it for reading "
-                     "only and go back to the latest backup.")
+        Sentence::tr("The notebook %1 is damaged (%2: %3); nothing is written to it: go back to the latest "
+                     "backup, and have plateau verify list all that is wrong with this file.")
             .arg(QDir::toNativeSeparators(database.path()), findings.front().place, findings.front().message),
         findingLines(findings));
 }
@@ -114,10 +114,11 @@ void prepareForWriting(Database &database, const std::vector<SchemaStep> &steps,
 void prepareForReading(const Database &database, int newest)
 {
     if (schemaVersion(database) < newest)
-        throw failureAt(Kind::Refused,
-                        Sentence::tr("The notebook %1 is of an older schema: open it for writing once, "
-                                     "so that it is brought up to date after a copy is made."),
-                        database.path());
+        throw failureAt(
+            Kind::Refused,
+            Sentence::tr("The notebook %1 is of an older schema: open it in the window once, which "
+                         "brings it up to date after making a copy."),
+            database.path());
 }
 
 void makeEmptyNotebook(const QString &path, const std::vector<SchemaStep> &steps,

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/verification.h"
 
+#include "core/exchange/evaluationcomparison.h"
 #include "core/exchange/writers.h"
 #include "core/notebook/checks.h"
 #include "core/notebook/companions.h"
@@ -18,24 +19,6 @@ namespace {
 void append(std::vector<Finding> &all, const std::vector<Finding> &more)
 {
     all.insert(all.end(), more.begin(), more.end());
-}
-
-QString firstDifference(const QByteArray &then, const QByteArray &now)
-{
-    const QList<QByteArray> before = then.split('\n');
-    const QList<QByteArray> after = now.split('\n');
-    qsizetype line = 0;
-    while (line < before.size() && line < after.size() && before[line] == after[line])
-        ++line;
-    const auto shown = [line](const QList<QByteArray> &lines) {
-        if (line >= lines.size())
-            return Sentence::tr("nothing");
-        QString text = QString::fromUtf8(lines[line]).trimmed();
-        if (text.endsWith(u','))
-            text.chop(1);
-        return text;
-    };
-    return Sentence::tr("line %1 was %2, is %3").arg(QString::number(line + 1), shown(before), shown(after));
 }
 
 /// One decision after the other, each from the readings that counted then.
@@ -55,7 +38,7 @@ public:
             const Inputs inputs = loadInputs(m_session.database, run);
             for (const DecisionRow &row : loadDecisions(m_session.database, run)) {
                 m_place = Sentence::tr("decision %1 on run %2").arg(row.id).arg(run.value);
-                check(row, inputs.method, inputs.runAsOf(row.lastReading));
+                check(row, inputs.method, inputs.runAsOf(row.lastSeen));
             }
         } catch (const Failure &failure) {
             m_verification.findings.push_back({Sentence::tr("run %1").arg(run.value), failure.sentence()});
@@ -71,10 +54,13 @@ private:
         const std::vector<evaluation::Companion> companions =
             loadCompanions(m_session.database, loadCompanionRows(m_session.database, row.id));
         const evaluation::Evaluation evaluation = evaluation::evaluate(method, run, {}, companions);
-        const QByteArray document = exchange::writeEvaluation(evaluation);
-        if (document != row.decision.evaluation)
-            complain(row, Sentence::tr("evaluated again, it gives another result: %1")
-                              .arg(firstDifference(row.decision.evaluation, document)));
+        const auto difference =
+            exchange::differenceOf(row.decision.evaluation, exchange::writeEvaluation(evaluation));
+        if (difference)
+            complain(row,
+                     Sentence::tr("evaluated again, it gives another result: %1 was %2, is %3")
+                         .arg(difference->place.isEmpty() ? Sentence::tr("the document") : difference->place,
+                              difference->before, difference->after));
         else if (evaluation.acceptable != row.decision.acceptable)
             complain(row,
                      Sentence::tr("evaluated again, it gives another answer to whether it is acceptable"));

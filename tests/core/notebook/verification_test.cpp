@@ -209,10 +209,35 @@ TEST_F(VerificationTest, EvaluationThatComesOutAnotherIsNamedWithTheVersions)
     expectNamed(findings, u"decision 1"_s);
     const auto finding = std::ranges::find(findings, u"decision 1 on run 1"_s, &Finding::place);
     ASSERT_NE(finding, findings.end());
-    EXPECT_TRUE(finding->message.contains("was \"acceptable\": false, is \"acceptable\": true"_L1))
+    EXPECT_TRUE(finding->message.contains("/acceptable was false, is true"_L1))
         << finding->message.toStdString();
     EXPECT_TRUE(finding->message.contains("0.0.9"_L1) && finding->message.contains("0.1.0"_L1))
         << finding->message.toStdString();
+}
+
+TEST_F(VerificationTest, SameEvaluationInOtherWordsIsNoFinding)
+{
+    {
+        const auto notebook = create();
+        const RunId id = notebook->addRun(plainRun(), risingMethod(), u"Ines"_s);
+        notebook->decide(id, DecisionKind::Accepted, u"Tomas"_s, {});
+    }
+    const auto decisionFindings = [&](const QString &from, const QString &to) {
+        std::vector<Finding> findings = findingsAfter([&](RawFile &raw) {
+            raw.execute(u"UPDATE decision SET evaluation = replace(evaluation, '%1', '%2')"_s.arg(from, to));
+            ASSERT_TRUE(raw.value(u"SELECT evaluation FROM decision"_s).toString().contains(to));
+        });
+        // The row itself was changed, which its audit entry says.
+        std::erase_if(findings,
+                      [](const Finding &finding) { return !finding.place.startsWith(u"decision 1 on"_s); });
+        return findings;
+    };
+    EXPECT_THAT(decisionFindings(u"Absorbance rose, as it should."_s, u"It rose."_s), IsEmpty());
+    const std::vector<Finding> verdict =
+        decisionFindings(u"\"verdict\": \"reportable\""_s, u"\"verdict\": \"repeat\""_s);
+    ASSERT_THAT(verdict, SizeIs(1));
+    EXPECT_TRUE(verdict[0].message.contains(u"/results/0/verdict was \"repeat\", is \"reportable\""_s))
+        << verdict[0].message.toStdString();
 }
 
 TEST_F(VerificationTest, ChangedReadingOfADecidedRunShowsInItsDecision)

@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/samerun.h"
+
+#include "core/exchange/writers.h"
+#include "core/notebook/inputs.h"
+#include "core/notebook/runlist.h"
+
+#include <algorithm>
+
+namespace plateau::notebook {
+
+namespace {
+
+bool hasReadings(const run::Run &run)
+{
+    return std::ranges::any_of(run.tubes, [](const run::Tube &tube) { return !tube.readings.empty(); });
+}
+
+/// As it was put on the bench: what is keyed carries what was typed, and marks came later.
+QByteArray arrivalOf(Inputs inputs, const QDateTime &arrivedAt)
+{
+    std::erase_if(inputs.readings,
+                  [](const StoredReading &reading) { return reading.corrects || !reading.typed.isEmpty(); });
+    std::erase_if(inputs.marks, [&](const StoredMark &mark) { return mark.at != arrivedAt; });
+    return exchange::writeRun(inputs.run(), &inputs.method);
+}
+
+} // namespace
+
+std::optional<RunSummary> findSameRun(const Database &database, const run::Run &run,
+                                      const assay::Method &method)
+{
+    const QByteArray document = exchange::writeRun(run, &method);
+    const bool isPlan = !hasReadings(run);
+    for (const RunSummary &summary : loadSummaries(database)) {
+        if (summary.title != run.title || summary.methodId != method.id ||
+            (isPlan && summary.readingsTaken > 0))
+            continue;
+        if (arrivalOf(loadInputs(database, summary.id), summary.createdAt) == document)
+            return summary;
+    }
+    return std::nullopt;
+}
+
+} // namespace plateau::notebook
