@@ -15,11 +15,11 @@ namespace plateau::planning {
 /// What is to be brought into a method's window.
 struct DilutionQuestion {
     /// What the sample is expected to hold as received, by measurand: g/L, of a solid in its undiluted
-    /// extract.
+    /// extract. One that the method does not have, or that is expected at nothing, is not asked for.
     std::map<QString, double> expected_g_per_L;
     int wavelength_nm = 340;
     double pathLength_mm = 10;
-    /// Absent: any volume of the method's range that a pipette of the laboratory makes.
+    /// Absent: the method's own, and any volume of its range that a pipette of the laboratory makes.
     std::optional<double> sampleVolume_mL;
 };
 
@@ -33,7 +33,8 @@ struct ChainStep {
 
 struct DilutionProposal {
     double sampleVolume_mL = 0;
-    /// Empty: undiluted.
+    /// Empty: undiluted. From the largest flask to the smallest, so that each holds what the next step takes;
+    /// every step carries its own uncertainty, pipette and flask as independent.
     std::vector<ChainStep> chain;
     double factor = 1;
     /// Net signal by measurand.
@@ -43,19 +44,28 @@ struct DilutionProposal {
     bool operator==(const DilutionProposal &) const = default;
 };
 
-/// Net signal that a sample of this strength gives: c v / (F x method factor at that volume).
+/// Smallest signal aimed at where the window has none: 10/3.3 of an absorbance of 0.005, as in
+/// evaluation::appraise (common practice, no source).
+inline constexpr double smallestAimedSignal = 0.005 * 10 / 3.3;
+
+/// From the window's smallest signal to 0.8 of its largest, or to the largest where that leaves nothing.
+assay::Interval aimedSignals(const assay::Window &window);
+
+/// Net signal that a sample of this strength gives: c v e d n / (F V M), with V of a tube of that sample
+/// volume. 0 where the method lacks the measurand or an absorptivity at the wavelength.
 double predictedSignal(const assay::Method &method, const QString &measurand, double expected_g_per_L,
                        double sampleVolume_mL, double dilutionFactor, int wavelength_nm,
                        double pathLength_mm);
 
-/// Ways to bring all expected measurands between the window's smallest signal and 0.8 of its largest, best
-/// first, of at most two steps (three where two do not do): fewer steps, then the signal nearest to the
-/// middle of that span on a logarithmic scale within a tenth, then the method's own sample volume, then the
-/// smaller uncertainty, then the smaller flasks. Empty where none does: whyNone says why.
+/// Ways to bring all expected measurands into aimedSignals, best first, of at most two steps (three where two
+/// do not do). Order: fewer steps; then the outermost signal nearest to the middle of that span, |log10| in
+/// whole tenths; then the method's own sample volume; then the smaller uncertainty; then the smaller flasks
+/// together. At most five of each number of steps, no two of one factor and sample volume. Empty where none
+/// does: whyNone says why.
 std::vector<DilutionProposal> proposeDilutions(const assay::Method &method, const DilutionQuestion &question,
                                                const Glassware &glassware);
-/// One sentence for an analyst: too weak at the largest volume, too strong for the glassware in hand,
-/// measurands too far apart.
+/// One sentence for an analyst: nothing expected, too weak at the largest volume, too strong for the
+/// glassware in hand, measurands too far apart. Empty where there is a proposal.
 QString whyNone(const assay::Method &method, const DilutionQuestion &question, const Glassware &glassware);
 
 } // namespace plateau::planning
