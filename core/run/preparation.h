@@ -16,6 +16,18 @@ struct Weighing {
     double flask_mL = 0;
 };
 
+/// The formula for any kind of number, so that its sensitivities come from itself. Only the molar masses and
+/// molecules of weighing are read.
+template <class T>
+T preparedConcentration_g_per_L(const Weighing &weighing, const T &mass_mg, const T &purity,
+                                const T &flask_mL)
+{
+    const double ratio = weighing.analytePerMolecule * weighing.analyteMolarMass_g_per_mol /
+                         weighing.substanceMolarMass_g_per_mol;
+    // mg / mL is g / L.
+    return mass_mg * purity * ratio / flask_mL;
+}
+
 /// c0 = mass x purity x (n x analyte molar mass / substance molar mass) / flask, in g/L. Every field
 /// positive.
 double preparedConcentration_g_per_L(const Weighing &weighing);
