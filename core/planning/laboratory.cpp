@@ -2,15 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/laboratory.h"
 
-#include "core/assay/label.h"
-
 #include <QCoreApplication>
 
 #include <cmath>
 
 namespace plateau::planning {
-
-using namespace Qt::StringLiterals;
 
 namespace {
 
@@ -26,13 +22,13 @@ double ofPermissibleError_percent(double error_mL, double volume_mL)
 
 Pipette oneMark(double volume_mL, double error_mL)
 {
-    return {QStringLiteral("bulb pipette %1 mL").arg(volume_mL), volume_mL, volume_mL, 0,
+    return {Sentence::tr("bulb pipette %1 mL").arg(volume_mL), volume_mL, volume_mL, 0,
             ofPermissibleError_percent(error_mL, volume_mL)};
 }
 
 Flask flask(double volume_mL, double error_mL)
 {
-    return {QStringLiteral("flask %1 mL").arg(volume_mL), volume_mL,
+    return {Sentence::tr("flask %1 mL").arg(volume_mL), volume_mL,
             ofPermissibleError_percent(error_mL, volume_mL)};
 }
 
@@ -42,9 +38,9 @@ Laboratory usualLaboratory()
 {
     Laboratory laboratory;
     laboratory.glassware.pipettes = {
-        {u"piston pipette 10 to 100 µL"_s, 0.01, 0.1, 0.001, 0.8},
-        {u"piston pipette 100 to 1000 µL"_s, 0.1, 1.0, 0.01, 0.6},
-        {u"piston pipette 0.5 to 5 mL"_s, 0.5, 5.0, 0.05, 0.6},
+        {Sentence::tr("piston pipette 10 to 100 µL"), 0.01, 0.1, 0.001, 0.8},
+        {Sentence::tr("piston pipette 100 to 1000 µL"), 0.1, 1.0, 0.01, 0.6},
+        {Sentence::tr("piston pipette 0.5 to 5 mL"), 0.5, 5.0, 0.05, 0.6},
         oneMark(1, 0.008),
         oneMark(2, 0.01),
         oneMark(5, 0.015),

@@ -58,10 +58,19 @@ struct Laboratory {
 };
 
 /// One-mark pipettes and flasks of the usual sizes, piston pipettes of the usual ranges, a rack of 4 x 6.
-/// Uncertainties: half the permissible error of class A glass taken as rectangular (from memory of ISO 648
-/// and ISO 1042; the laboratory puts its own in their place). Common practice, no source.
+/// Uncertainties: the permissible error of class A glass (from memory of ISO 648 and ISO 1042) as the
+/// half-width of a rectangular distribution; the laboratory puts its own in their place. Common practice, no
+/// source.
 Laboratory usualLaboratory();
 
+/// A number outside is a slip of the pen. Common practice, no source; set wide on purpose.
+inline constexpr double longestHandling_s = 600;
+inline constexpr double largestOverage_percent = 1000;
+inline constexpr double largestPipette_mL = 1000;
+inline constexpr std::size_t mostGlassware = 100;
+
+/// What is wrong with it: a rack of more than 96 places or none, times and overage that cannot be, a pipette
+/// whose steps do not lead from its smallest to its largest volume, glassware of one kind with one name.
 /// Places are JSON pointers in a plateau-laboratory/1 document.
 assay::Problems problemsOf(const Laboratory &laboratory);
 
