@@ -15,11 +15,11 @@ namespace plateau::planning {
 struct Round {
     /// Index of the method's add step.
     int step = 0;
+    /// The sample's in a round of spikes.
     QString component;
     QString name;
     /// Swirl before use.
     bool suspension = false;
-    /// By tube in the rack's order; absent where the tube gets none.
     struct Dose {
         double volume_mL = 0;
         /// What goes in where it is not the component itself: the sample or standard by name, or the diluent
@@ -29,17 +29,22 @@ struct Round {
         bool odd = false;
         bool operator==(const Dose &) const = default;
     };
+    /// By tube in the rack's order; absent where the tube is to get none.
     std::vector<std::optional<Dose>> doses;
-    /// The volume most tubes get.
+    /// The volume most tubes get; of volumes that as many get, the component's own, else the smallest.
     double usualVolume_mL = 0;
-    /// Lot of the component in this run, empty where none is chosen.
+    /// Lot of the component in this run, empty where none is chosen; spikes have none.
     QString lot;
-    /// The smallest pipette of the laboratory that makes the usual volume; empty where none does.
+    /// The smallest pipette of the laboratory that makes the usual volume, of two as large the one that can
+    /// be set; empty where none does.
     QString pipette;
+    bool operator==(const Round &) const = default;
 };
 
 /// Rounds in the order of the method's steps; readings, mixing and waits are the method's steps between them.
-/// A spike is a round of its own after the sample.
+/// A spike is a round of its own after the sample, where there is any. Volumes are those of run::additions,
+/// so that what was really pipetted stands in place of what was planned; a dose that was left out stays, with
+/// 0 mL.
 std::vector<Round> roundsOf(const assay::Method &method, const run::Run &run, const Glassware &glassware);
 
 } // namespace plateau::planning
