@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/print/pdf.h"
+
+#include "ui/print/canvas.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Pdf)
+};
+
+/// Finer than any office printer.
+constexpr int dotsPerInch = 1200;
+
+} // namespace
+
+QByteArray paintedPdf(const QString &title, const QPageLayout &sheet, const PagePainter &paint)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    writer.setResolution(dotsPerInch);
+    writer.setPageLayout(sheet);
+    writer.setTitle(title);
+    writer.setCreator(u"Plateau"_s);
+    QPainter painter;
+    if (!painter.begin(&writer))
+        return {};
+    Canvas canvas(painter);
+    bool complete = true;
+    paint(canvas, [&] { complete = writer.newPage() && complete; });
+    complete = painter.end() && complete;
+    return complete ? bytes : QByteArray();
+}
+
+QString savePdf(const QString &path, const QByteArray &pdf)
+{
+    if (pdf.isEmpty())
+        return Text::tr("%1 was not written: the pages could not be drawn.").arg(path);
+    QSaveFile file(path);
+    const bool written = file.open(QIODevice::WriteOnly) && file.write(pdf) == pdf.size() && file.commit();
+    return written ? QString()
+                   : Text::tr("%1 was not written: %2. Name a file in a folder that you may write to.")
+                         .arg(path, file.errorString());
+}
+
+} // namespace plateau::ui

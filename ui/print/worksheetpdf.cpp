@@ -1,0 +1,135 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/print/worksheetpdf.h"
+
+#include "ui/print/canvas.h"
+#include "ui/print/pdf.h"
+#include "ui/print/worksheethead.h"
+#include "ui/print/worksheetrows.h"
+#include "ui/print/worksheettail.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
+};
+
+constexpr double tailGap_mm = 2;
+
+class Sheets
+{
+public:
+    Sheets(const WorksheetContent &content, const SheetTable &table, Canvas &canvas,
+           std::function<void()> newPage)
+        : m_content(content)
+        , m_table(table)
+        , m_canvas(canvas)
+        , m_newPage(std::move(newPage))
+        , m_rows(content, table)
+    {
+    }
+
+    /// names: to be given in full in the tail. Returns those that were cut.
+    std::vector<TubeGroup> paint(const std::vector<TubeGroup> &names)
+    {
+        WorksheetTail tail(m_canvas, m_content, m_table);
+        tail.addNames(m_canvas, names);
+        const double other_mm = bottom() - rowsTop(false);
+        const SheetPages pages =
+            pagesOf(static_cast<int>(m_content.run.tubes.size()), bottom() - rowsTop(true), other_mm,
+                    tail.height_mm() + tailGap_mm, m_content.rackColumns.value_or(0));
+        m_pages = static_cast<int>(pages.tubes.size()) + tailPages(pages, tail);
+        double y = 0;
+        for (const auto &[first, end] : pages.tubes) {
+            beginPage();
+            const double headTop_mm = rowsTop(first == 0) - WorksheetRows::headHeight_mm;
+            if (first == 0)
+                paintAdditions(m_canvas, m_content, m_table, tableTop());
+            m_rows.paintHead(m_canvas, headTop_mm);
+            m_rows.paintRows(m_canvas, headTop_mm, first, end, pages.row_mm);
+            y = rowsTop(first == 0) + (end - first) * pages.row_mm + tailGap_mm;
+        }
+        const auto next = [this] {
+            beginPage();
+            return tableTop();
+        };
+        tail.paint(m_canvas, pages.tailApart ? next() : y, bottom(), next);
+        return m_rows.cutNames();
+    }
+
+private:
+    static double tableTop() { return sheetTop_mm + headHeight_mm; }
+    double rowsTop(bool firstPage) const
+    {
+        return tableTop() + (firstPage ? additionsHeight_mm(m_content) : 0) + WorksheetRows::headHeight_mm;
+    }
+    double bottom() const { return m_table.sheetHeight_mm - sheetBottom_mm; }
+
+    /// Pages that the tail takes for itself.
+    int tailPages(const SheetPages &pages, const WorksheetTail &tail) const
+    {
+        return pages.tailApart ? tail.pages(tableTop(), bottom()) : 0;
+    }
+    void beginPage()
+    {
+        if (m_page > 0)
+            m_newPage();
+        paintHead(m_canvas, m_content, m_table);
+        paintFoot(m_canvas, m_content, m_table, ++m_page, m_pages);
+    }
+
+    const WorksheetContent &m_content;
+    const SheetTable &m_table;
+    Canvas &m_canvas;
+    std::function<void()> m_newPage;
+    WorksheetRows m_rows;
+    int m_page = 0;
+    int m_pages = 0;
+};
+
+} // namespace
+
+QByteArray worksheetPdf(const WorksheetContent &content, Paper paper)
+{
+    const SheetTable table = tableOf(content, paper);
+    const QString title = Text::tr("Worksheet: %1").arg(printable(content.run.title));
+    // Which names are cut shows in painting, and giving them in full takes room from the rows: again, until
+    // nothing more is cut. Higher rows cut fewer names, so that this comes to an end.
+    std::vector<TubeGroup> names;
+    for (;;) {
+        std::vector<TubeGroup> cut;
+        const QByteArray pdf = paintedPdf(title, sheetOf(paper, table.orientation),
+                                          [&](Canvas &canvas, const std::function<void()> &newPage) {
+                                              cut = Sheets(content, table, canvas, newPage).paint(names);
+                                          });
+        const auto isNew = [&](const TubeGroup &group) {
+            return std::ranges::none_of(
+                names, [&](const TubeGroup &known) { return known.firstTube == group.firstTube; });
+        };
+        const std::size_t before = names.size();
+        std::ranges::copy_if(cut, std::back_inserter(names), isNew);
+        if (names.size() == before)
+            return pdf;
+        std::ranges::sort(names, {}, &TubeGroup::firstTube);
+    }
+}
+
+QString worksheetFileName(const run::Run &run)
+{
+    QString name = printable(run.title).left(80);
+    for (QChar &sign : name) {
+        if (u"/\\:*?\"<>|"_s.contains(sign))
+            sign = u'-';
+    }
+    return Text::tr("worksheet %1", "a file name").arg(name.simplified()).trimmed() + u".pdf"_s;
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/print/canvas.h"
+#include "ui/print/worksheettable.h"
+
+namespace plateau::ui {
+
+/// The table of tubes: its head, and the rows of one page.
+class WorksheetRows
+{
+public:
+    WorksheetRows(const WorksheetContent &content, const SheetTable &table);
+
+    static constexpr double headHeight_mm = 21;
+
+    void paintHead(Canvas &canvas, double top_mm) const;
+    /// The tubes from first to end (not included); headTop_mm: where the head of this page begins.
+    void paintRows(Canvas &canvas, double headTop_mm, int first, int end, double row_mm);
+
+    /// Names that did not fit, with the tube they begin at; of everything painted so far.
+    const std::vector<TubeGroup> &cutNames() const { return m_cut; }
+
+private:
+    void paintRoundHead(Canvas &canvas, const QRectF &cell, const SheetColumn &column) const;
+    void paintReadingHead(Canvas &canvas, const QRectF &cell, const SheetColumn &column) const;
+    void paintTube(Canvas &canvas, const QRectF &row, int tube) const;
+    void paintDose(Canvas &canvas, const QRectF &cell, const planning::Round &round, int tube) const;
+    void paintReading(Canvas &canvas, const QRectF &cell, const SheetColumn &column, int tube) const;
+    void paintGroup(Canvas &canvas, const QRectF &cell, const TubeGroup &group);
+    void paintRules(Canvas &canvas, double headTop_mm, double bottom_mm) const;
+    void paintPauses(Canvas &canvas, double headTop_mm, double bottom_mm) const;
+    /// Left edge and width of every column.
+    template <class Use> void eachColumn(Use use) const;
+
+    const WorksheetContent &m_content;
+    const SheetTable &m_table;
+    std::vector<TubeGroup> m_groups;
+    std::vector<TubeGroup> m_cut;
+};
+
+} // namespace plateau::ui
