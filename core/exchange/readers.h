@@ -4,6 +4,7 @@
 
 #include "core/assay/method.h"
 #include "core/assay/problem.h"
+#include "core/planning/laboratory.h"
 #include "core/run/run.h"
 
 #include <QByteArray>
@@ -37,6 +38,9 @@ using MethodLookup = std::function<std::optional<assay::Method>(const QString &i
 
 /// A plateau-run/1 document, checked by run::problemsOf against its method.
 Read<RunDocument> readRun(const QByteArray &json, const MethodLookup &installedMethod);
+
+/// A plateau-laboratory/1 document, checked by planning::problemsOf.
+Read<planning::Laboratory> readLaboratory(const QByteArray &json);
 
 /// The bytes of a regular file of at most maxFileSize_bytes. Never follows into devices or pipes.
 Read<QByteArray> readFile(const QString &path);

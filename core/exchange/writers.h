@@ -4,6 +4,7 @@
 
 #include "core/assay/method.h"
 #include "core/evaluation/evaluation.h"
+#include "core/planning/laboratory.h"
 #include "core/run/run.h"
 
 #include <QByteArray>
@@ -16,6 +17,7 @@ namespace plateau::exchange {
 QByteArray writeMethod(const assay::Method &method);
 /// method: written whole into the run if given, else by its id.
 QByteArray writeRun(const run::Run &run, const assay::Method *method = nullptr);
+QByteArray writeLaboratory(const planning::Laboratory &laboratory);
 QByteArray writeEvaluation(const evaluation::Evaluation &evaluation);
 
 } // namespace plateau::exchange

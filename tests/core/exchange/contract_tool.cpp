@@ -25,6 +25,8 @@ bool accepts(const QString &path, const MethodLookup &lookup)
     const auto bytes = readFile(path);
     if (!bytes.value)
         return false;
+    if (path.endsWith("laboratory.json"_L1))
+        return readLaboratory(*bytes.value).value.has_value();
     return path.endsWith("method.json"_L1) ? readMethod(*bytes.value).value.has_value()
                                            : readRun(*bytes.value, lookup).value.has_value();
 }

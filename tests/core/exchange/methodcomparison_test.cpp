@@ -49,8 +49,8 @@ struct Row {
 {
     [[maybe_unused]] auto &[id, version, name, source, principle, chromophore, absorptivity, wavelength, path,
                             direction, correction, components, sample, diluent, starter, steps, measurands,
-                            window, acceptance, extrapolate, derived, standard, reactions, interferences,
-                            preparation, cautions] = method;
+                            window, acceptance, extrapolate, derived, standard, tubes, reactions,
+                            interferences, preparation, cautions] = method;
     [[maybe_unused]] auto &[componentId, componentName, volume, range, suspension] = components[0];
     [[maybe_unused]] auto &[measurandId, measurandName, molarMass, perMolecule, signal, typical] =
         measurands[0];
@@ -61,6 +61,7 @@ struct Row {
     [[maybe_unused]] auto &[derivedId, derivedName, terms] = derived[0];
     [[maybe_unused]] auto &[termMethod, termMeasurand, factor] = terms[0];
     [[maybe_unused]] auto &[concentration, loss] = *standard;
+    [[maybe_unused]] auto &[blanks, replicates, standards] = *tubes;
     [[maybe_unused]] auto &[matrix, text] = preparation[0];
     [[maybe_unused]] auto &[added] = std::get<AddStep>(steps[0]);
     [[maybe_unused]] auto &[wait, temperature] = std::get<WaitStep>(steps[4]);
@@ -163,6 +164,10 @@ std::vector<Row> rows()
          "Concentration of the usual standard", "0.2 g/L", "0.3 g/L"},
         {[](Method &m) { m.standard->lossPerHour.reset(); }, "/standard/lossPerHour",
          "Loss of the usual standard per hour", "0.02", nullptr},
+        {[](Method &m) { m.tubes->blanks = 2; }, "/tubes/blanks", "Blanks of a rack", "1", "2"},
+        {[](Method &m) { m.tubes->replicates = 3; }, "/tubes/replicates", "Tubes of each sample", "2", "3"},
+        {[](Method &m) { m.tubes->standards = 0; }, "/tubes/standards", "Tubes of standards of a rack", "3",
+         "0"},
         {[](Method &m) { m.reactions[0] = u"x"_s; }, "/reactions/0", "Reaction 1",
          "Acid + NAD -> base + NADH: one NADH for each.", "x"},
         {[](Method &m) { m.interferences.erase(m.interferences.begin()); }, "/interferences/0",

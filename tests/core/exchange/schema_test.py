@@ -19,7 +19,7 @@ TOOL = sys.argv[2]
 GONE = object()
 
 SCHEMAS = {kind: json.loads((SOURCE / f"resources/schemas/plateau-{kind}-1.schema.json").read_text("utf-8"))
-           for kind in ("method", "run", "evaluation")}
+           for kind in ("method", "run", "evaluation", "laboratory")}
 STORE = {schema["$id"]: schema for schema in SCHEMAS.values()}
 
 
@@ -155,6 +155,30 @@ BAD_RUNS = [
     ("/tubes/2/spoilt", True), ("/tubes/2/spoilt", "a\nb"), ("/samples/0/dilution/0/uncertainty_percent", -0.1),
     ("/samples/0/dilution/0/uncertainty_percent", 101),
     ("/lots/0/expires", "01/2027"), ("/lots/0/component", GONE)]
+LABORATORY = {
+    "format": "plateau-laboratory/1", "name": "Cellar", "rackRows": 4, "rackColumns": 6,
+    "handling": {"addition_s": 8, "mix_s": 4, "reading_s": 15}, "overage_percent": 10,
+    "glassware": {
+        "pipettes": [{"name": "piston", "smallest_mL": 0.1, "largest_mL": 1, "step_mL": 0.01, "uncertainty_percent": 0.6},
+                     {"name": "bulb", "smallest_mL": 5, "largest_mL": 5, "step_mL": 0, "uncertainty_percent": 0.2}],
+        "flasks": [{"name": "50 mL", "volume_mL": 50, "uncertainty_percent": 0.07}]}}
+GOOD_LABORATORIES = [
+    ("/name", GONE), ("/rackRows", 1), ("/rackRows", 16), ("/handling/mix_s", 0), ("/handling/addition_s", 600),
+    ("/overage_percent", 0), ("/overage_percent", 1000), ("/glassware/pipettes", []), ("/glassware/flasks", []),
+    ("/glassware/pipettes/1/uncertainty_percent", 0), ("/glassware/flasks/0/volume_mL", 100000)]
+BAD_LABORATORIES = [
+    ("/format", "plateau-laboratory/2"), ("/format", GONE), ("/name", " "), ("/name", 7), ("/rackRows", 0), ("/rackRows", 97),
+    ("/rackColumns", 1.5), ("/rackColumns", GONE), ("/handling", GONE), ("/handling/addition_s", 0),
+    ("/handling/addition_s", 601), ("/handling/mix_s", -1), ("/handling/mix_s", 601), ("/handling/reading_s", 0),
+    ("/handling/reading_s", "15"), ("/handling/read_s", 15), ("/overage_percent", -1), ("/overage_percent", 1001),
+    ("/overage_percent", GONE), ("/glassware", []), ("/glassware/pipettes", GONE), ("/glassware/flasks", {}),
+    ("/glassware/pipettes/0/name", ""), ("/glassware/pipettes/0/smallest_mL", 0), ("/glassware/pipettes/0/largest_mL", 1001),
+    ("/glassware/pipettes/0/step_mL", -0.01), ("/glassware/pipettes/0/step_mL", GONE),
+    ("/glassware/pipettes/0/uncertainty_percent", 101), ("/glassware/pipettes/0/colour", "red"),
+    ("/glassware/flasks/0/volume_mL", 0), ("/glassware/flasks/0/volume_mL", 100001),
+    ("/glassware/flasks/0/uncertainty_percent", -1), ("/glassware/flasks/0/uncertainty_percent", GONE),
+    ("/glassware/flasks", [{"name": str(i), "volume_mL": 50, "uncertainty_percent": 0} for i in range(101)]),
+    ("/glassware/beakers", []), ("/operator", "me")]
 
 
 class Contract(unittest.TestCase):
@@ -210,10 +234,12 @@ class Contract(unittest.TestCase):
     def test_schema_and_reader_accept_the_same_variations(self):
         self.expect_accepted("method", METHOD, [("/name", METHOD["name"]), *GOOD_METHODS])
         self.expect_accepted("run", RUN, [("/title", RUN["title"]), *GOOD_RUNS])
+        self.expect_accepted("laboratory", LABORATORY, [("/name", LABORATORY["name"]), *GOOD_LABORATORIES])
 
     def test_schema_and_reader_refuse_the_same_faults(self):
         self.expect_refused("method", METHOD, BAD_METHODS)
         self.expect_refused("run", RUN, BAD_RUNS)
+        self.expect_refused("laboratory", LABORATORY, BAD_LABORATORIES)
 
     def test_a_method_inside_a_run_is_held_to_the_methods_schema(self):
         run = changed(RUN, "/method", METHOD)
