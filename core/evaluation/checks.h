@@ -78,6 +78,8 @@ std::vector<Check> sampleChecks(const CheckContext &context, const Result &resul
 
 /// Those of the group that are fit to be judged: read plausibly, and in the right direction.
 TubeGroup trusted(const CheckContext &context, const TubeGroup &group);
+/// "the blank is too high": what a failed check comes to, in the middle of a line that leads to its message.
+QString checkPhrase(CheckId id);
 /// "tube 3" for index 2: tubes are counted from 1 where a person reads it.
 QString tubeName(int tube);
 /// "tube 3", "tubes 5 and 6", "tubes 5, 6 and 7".

@@ -31,6 +31,53 @@ Check CheckBuilder::finish(const QString &whatToDo)
     return std::move(m_check);
 }
 
+QString checkPhrase(CheckId id)
+{
+    switch (id) {
+    case CheckId::ReadingMissing:
+        return CheckText::tr("a reading is missing");
+    case CheckId::ReadingImplausible:
+        return CheckText::tr("a reading cannot be right");
+    case CheckId::WrongDirection:
+        return CheckText::tr("a signal runs in the wrong direction");
+    case CheckId::SignalLow:
+        return CheckText::tr("the signal is too low");
+    case CheckId::SignalHigh:
+        return CheckText::tr("the signal is too high");
+    case CheckId::AbsorbanceHigh:
+        return CheckText::tr("the absorbance is too high");
+    case CheckId::ReserveLow:
+        return CheckText::tr("the reagent was used up");
+    case CheckId::BlankMissing:
+        return CheckText::tr("the blank is missing");
+    case CheckId::BlankHigh:
+        return CheckText::tr("the blank is too high");
+    case CheckId::BlankSpread:
+        return CheckText::tr("the blanks are too far apart");
+    case CheckId::DuplicateSpread:
+        return CheckText::tr("the replicates are too far apart");
+    case CheckId::StandardRecovery:
+        return CheckText::tr("the standard was not recovered");
+    case CheckId::StandardTooOld:
+        return CheckText::tr("the standard is too old");
+    case CheckId::SpikeRecovery:
+        return CheckText::tr("the spike was not recovered");
+    case CheckId::VolumeProportionality:
+        return CheckText::tr("two sample volumes disagree");
+    case CheckId::ReactionUnfinished:
+        return CheckText::tr("the reaction has not ended");
+    case CheckId::ReadingEarly:
+        return CheckText::tr("a reading was taken too early");
+    case CheckId::ReadingLate:
+        return CheckText::tr("a reading was taken too late");
+    case CheckId::LotExpired:
+        return CheckText::tr("a lot is out of date");
+    case CheckId::SampleVolumeOutsideRange:
+        return CheckText::tr("the sample volume is outside its range");
+    }
+    return {};
+}
+
 QString tubeName(int tube)
 {
     return CheckText::tr("tube %1").arg(tube + 1);

@@ -251,8 +251,10 @@ private:
     {
         if (check.passed)
             return;
-        Check taken =
-            derivedCheck(check.id, result, CheckText::tr("%1: %2").arg(nameOf(part), check.message));
+        // In full only where it stands nowhere else in this evaluation.
+        const QString what =
+            part.source->own ? CheckText::tr("%1; see there.").arg(checkPhrase(check.id)) : check.message;
+        Check taken = derivedCheck(check.id, result, CheckText::tr("%1: %2").arg(nameOf(part), what));
         if (std::ranges::find(result.checks, taken) == result.checks.end())
             result.checks.push_back(std::move(taken));
     }

@@ -114,6 +114,7 @@ Result resultOf(const Layout &layout, const Evaluation &evaluation, size_t measu
     result.sample = sample.id;
     result.measurand = layout.measurands()[measurand].measurand->id;
     result.unit = unitOf(sample);
+    result.spread = 0;
     Contribution whole = contributionOf(layout, evaluation, measurand, sample);
     if (whole.values.empty())
         return result;

@@ -144,9 +144,9 @@ struct Result {
     QString unit;
     /// Of a derived quantity, the smallest of its terms.
     int n = 0;
-    /// max - min over the tubes, in the result's unit. 0 of a derived quantity, whose terms may come from
+    /// max - min over the tubes, in the result's unit. Absent of a derived quantity, whose terms may come from
     /// different tubes.
-    double spread = 0;
+    std::optional<double> spread;
     /// Set where the signal is too low and no repeat would help, or where a derived quantity is not different
     /// from zero or what it takes off is only known to be larger: report as less than this, in the result's
     /// unit.

@@ -311,12 +311,12 @@ private:
         }
         section.lines.push_back({Text::tr("mean, N = %1").arg(m_result.n), Text::tr("sum / N"), meanOf(texts),
                                  withUnit(figures(*m_result.value), m_result.unit)});
-        if (m_result.n > 1)
+        if (m_result.n > 1 && m_result.spread)
             section.lines.push_back(
                 {Text::tr("spread"),
                  Text::tr("largest - smallest"),
                  {},
-                 withUnit(spreadText(m_result.spread, *m_result.value, 3), m_result.unit)});
+                 withUnit(spreadText(*m_result.spread, *m_result.value, 3), m_result.unit)});
         addBound(m_result, section);
         return section;
     }

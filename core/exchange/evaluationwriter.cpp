@@ -79,7 +79,7 @@ ordered_json resultJson(const Result &result)
                         {"value", orNull(result.value)},
                         {"unit", utf8(result.unit)},
                         {"n", result.n},
-                        {"spread", result.spread},
+                        {"spread", orNull(result.spread)},
                         {"expandedUncertainty", orNull(result.expandedUncertainty)},
                         {"coverageFactor", orNull(result.coverageFactor)},
                         {"budget", listOf(result.budget, budgetJson)},
@@ -88,9 +88,11 @@ ordered_json resultJson(const Result &result)
                         {"degreesOfFreedom", orNull(result.degreesOfFreedom)},
                         {"lessThan", orNull(result.lessThan)},
                         {"greaterThan", orNull(result.greaterThan)}};
-    // Only where there are some, so that what is measured reads as it always did.
+    // Only where they say something, so that what is measured reads as it always did.
     if (!result.terms.empty())
         object["terms"] = listOf(result.terms, termJson);
+    if (!result.spread)
+        object.erase("spread");
     return object;
 }
 

@@ -97,7 +97,7 @@ TEST(CitricAcidInJuice, ResultIsTheMeanOfTwoParallels)
     const auto evaluation = evaluation::evaluate(citricInJuice(), run);
     EXPECT_EQ(evaluation.results.at(0).n, 2);
     EXPECT_NEAR(evaluation.results.at(0).value.value(), 0.475676 * 0.500, 1e-6);
-    EXPECT_NEAR(evaluation.results.at(0).spread, 0.475676 * 0.020, 1e-6);
+    EXPECT_NEAR(*evaluation.results.at(0).spread, 0.475676 * 0.020, 1e-6);
 }
 
 // The same text, published rule: a change below 0.100 or above 0.800 asks for another dilution. At 340 nm

@@ -69,8 +69,8 @@ QString ResultsModel::text(const evaluation::Result &result, int column) const
     case Tubes:
         return QString::number(result.n);
     case Spread:
-        return result.n > 1 && result.value
-                   ? tr("%1 %2").arg(evaluation::spreadText(result.spread, *result.value, 2), result.unit)
+        return result.n > 1 && result.value && result.spread
+                   ? tr("%1 %2").arg(evaluation::spreadText(*result.spread, *result.value, 2), result.unit)
                    : u"–"_s;
     case Verdict:
         return verdictOf(result).text;

@@ -187,7 +187,7 @@ TEST(Concentration, ResultIsTheMeanOfTheReplicatesAndSpreadTheirRange)
     run.tubes[2] = test::sampleTube("S", 0.120, 0.650); // net 0.520
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_NEAR(*evaluation.results[0].value, 0.510 * factor_g_per_L, 1e-14);
-    EXPECT_NEAR(evaluation.results[0].spread, 0.020 * factor_g_per_L, 1e-14);
+    EXPECT_NEAR(*evaluation.results[0].spread, 0.020 * factor_g_per_L, 1e-14);
     EXPECT_EQ(evaluation.results[0].n, 2);
 }
 

@@ -329,6 +329,23 @@ TEST(Derived, OtherMethodWithoutTheMeasurandIsSaid)
                     ->message.contains(u"has no measurand glucose"_s));
 }
 
+TEST(Derived, AFaultOfAnOwnTermIsReferredToAndNotRepeated)
+{
+    run::Run strong = inversionRun();
+    strong.tubes[1] = test::sampleTube("S", 0.130, 1.400);
+    const auto evaluation = sucrose(strong, glucoseRun());
+    const evaluation::Check *own = test::find(evaluation.checks, CheckId::SignalHigh, u"sample S"_s);
+    ASSERT_NE(own, nullptr);
+    EXPECT_TRUE(own->message.startsWith(u"tube 2: net signal 1.258"_s)) << own->message.toStdString();
+    const evaluation::Check *derived =
+        test::find(evaluation.checks, CheckId::SignalHigh, u"sample S, sucrose"_s);
+    ASSERT_NE(derived, nullptr);
+    EXPECT_EQ(derived->message.toStdString(), "Glucose after inversion: the signal is too high; see there.");
+    EXPECT_FALSE(derived->passed);
+    EXPECT_FALSE(evaluation.results[1].spread) << "its terms come from different tubes";
+    EXPECT_EQ(evaluation.results[0].spread, 0);
+}
+
 TEST(Derived, IsNoBetterThanItsWorstTermAndSaysWhy)
 {
     run::Run strong = glucoseRun(1.400); // net 1.270

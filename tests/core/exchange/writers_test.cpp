@@ -163,7 +163,10 @@ TEST(Writers, AnEvaluationHasTheKeysOfTheContract)
     result.verdict = evaluation::Verdict::Repeat;
     result.degreesOfFreedom = std::numeric_limits<double>::infinity();
     result.checks = {failed};
-    evaluation.results = {result};
+    evaluation::Result derived = result;
+    derived.terms = {{u"free-acid"_s, 2, u"acid"_s, -1, 0.25}};
+    result.spread = 0.125;
+    evaluation.results = {result, derived};
     evaluation.checks = {failed};
 
     const ordered_json json = parsed(writeEvaluation(evaluation));
@@ -179,6 +182,10 @@ TEST(Writers, AnEvaluationHasTheKeysOfTheContract)
         EXPECT_TRUE(json["results"][0].at(key).is_null()) << key;
     EXPECT_EQ(json["results"][0]["verdict"], "repeat");
     EXPECT_EQ(json["results"][0]["checks"], json["checks"]);
+    EXPECT_EQ(json["results"][0]["spread"], 0.125);
+    EXPECT_FALSE(json["results"][0].contains("terms"));
+    EXPECT_FALSE(json["results"][1].contains("spread"));
+    EXPECT_EQ(json["results"][1]["terms"][0]["version"], 2);
     const ordered_json &check = json["checks"][0];
     EXPECT_EQ(check["id"], "signal-high");
     EXPECT_EQ(check["scope"], "sample P-104, acid");
