@@ -268,7 +268,9 @@ class Contract(unittest.TestCase):
         self.assertNotEqual(derived, [])
         self.assertEqual({evaluation["results"][i]["measurand"] for i in derived}, {"double"})
         terms = f"/results/{derived[0]}/terms"
-        for pointer, value in [(terms, []), (f"{terms}/0/factor", GONE), (f"{terms}/0/unit", "g/L")]:
+        measured = next(i for i, result in enumerate(evaluation["results"]) if "terms" not in result)
+        for pointer, value in [(terms, []), (f"{terms}/0/factor", GONE), (f"{terms}/0/unit", "g/L"),
+                               (f"/results/{derived[0]}/spread", 0), (f"/results/{measured}/spread", GONE)]:
             self.assertNotEqual(faults("evaluation", changed(evaluation, pointer, value)), [], pointer)
 
 
