@@ -111,6 +111,7 @@ QString usage()
         "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"
         "      [--with OTHER.json] ...             and what its method derives from other runs of its "
         "samples\n"
+        "      [--notebook FILE]                   with the methods of a notebook, which is only read\n"
         "  plateau import NOTEBOOK FILE ...        runs to the bench of a notebook (made if new), methods to "
         "its methods\n"
         "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated "

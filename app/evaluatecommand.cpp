@@ -8,6 +8,7 @@
 #include "core/assay/label.h"
 #include "core/evaluation/evaluation.h"
 #include "core/exchange/writers.h"
+#include "core/notebook/methodcatalogue.h"
 
 #include <QCoreApplication>
 
@@ -27,6 +28,8 @@ struct Text {
 struct Arguments {
     QStringList runs;
     QStringList with;
+    /// Empty: shipped methods alone.
+    QString notebook;
     /// What is wrong with them; empty: nothing.
     QString fault;
 };
@@ -45,6 +48,12 @@ Arguments parsed(const QStringList &arguments)
                     Text::tr("--with needs a run file: plateau evaluate RUN.json --with OTHER.json");
             else
                 found.with.append(arguments[i]);
+        } else if (options && argument == "--notebook"_L1) {
+            if (++i == arguments.size() || !found.notebook.isEmpty())
+                found.fault = Text::tr("--notebook needs the name of one notebook: plateau evaluate RUN.json "
+                                       "--notebook FILE");
+            else
+                found.notebook = arguments[i];
         } else if (options && argument.startsWith(u'-')) {
             found.fault = Text::tr("evaluate has no option %1").arg(argument);
         } else {
@@ -52,9 +61,31 @@ Arguments parsed(const QStringList &arguments)
         }
     }
     if (found.fault.isEmpty() && found.runs.size() != 1)
-        found.fault =
-            Text::tr("evaluate takes one run file: plateau evaluate RUN.json [--with OTHER.json] ...");
+        found.fault = Text::tr("evaluate takes one run file: plateau evaluate RUN.json [--with OTHER.json] "
+                               "... [--notebook FILE]");
     return found;
+}
+
+exchange::MethodLookup shippedMethods()
+{
+    return [shipped = installedMethods().lookup()](const QString &id) {
+        exchange::NamedMethod named = shipped(id);
+        if (named.method)
+            return named;
+        return exchange::NamedMethod::none(
+            Text::tr("no method %1 is shipped; correct the id, put the whole method here in place of it, or "
+                     "name the notebook that holds it: --notebook FILE")
+                .arg(assay::quoted(id)));
+    };
+}
+
+/// Nothing of the notebook is changed. Throws notebook::Failure.
+exchange::MethodLookup methodsIn(const QString &path)
+{
+    if (path.isEmpty())
+        return shippedMethods();
+    const auto opened = notebook::Notebook::open(path, notebook::Access::ReadOnly);
+    return notebook::lookupIn(notebook::catalogueOf(opened->methods(), installedMethods().methods()));
 }
 
 /// Ids of the other methods that derived quantities take from, in their order.
@@ -85,8 +116,9 @@ std::set<QString> samplesIn(const run::Run &run)
 class Companions
 {
 public:
-    explicit Companions(const exchange::RunDocument &document)
-        : m_method(document.method)
+    Companions(const exchange::RunDocument &document, const exchange::MethodLookup &methods)
+        : m_lookup(methods)
+        , m_method(document.method)
         , m_takenFrom(methodsTakenFrom(document.method))
         , m_samples(samplesIn(document.run))
     {
@@ -95,7 +127,7 @@ public:
     /// False after a line on standard error for each problem.
     bool add(const QString &path)
     {
-        auto document = readRunFile(path);
+        auto document = readRunFile(path, m_lookup);
         if (!document)
             return false;
         if (const auto problem = problemOf(*document)) {
@@ -139,6 +171,7 @@ private:
         return std::nullopt;
     }
 
+    const exchange::MethodLookup &m_lookup;
     const assay::Method &m_method;
     QStringList m_takenFrom;
     std::set<QString> m_samples;
@@ -147,17 +180,12 @@ private:
     std::vector<evaluation::Companion> m_companions;
 };
 
-} // namespace
-
-int evaluateRun(const QStringList &arguments)
+int evaluate(const Arguments &given, const exchange::MethodLookup &methods)
 {
-    const Arguments given = parsed(arguments);
-    if (!given.fault.isEmpty())
-        return wrongUse(given.fault);
-    const auto document = readRunFile(given.runs.front());
+    const auto document = readRunFile(given.runs.front(), methods);
     if (!document)
         return Unusable;
-    Companions companions(*document);
+    Companions companions(*document, methods);
     for (const QString &path : given.with) {
         if (!companions.add(path))
             return Unusable;
@@ -168,6 +196,22 @@ int evaluateRun(const QStringList &arguments)
     if (status != Sound)
         return status;
     return evaluation.acceptable ? Sound : NeedsAttention;
+}
+
+} // namespace
+
+int evaluateRun(const QStringList &arguments)
+{
+    const Arguments given = parsed(arguments);
+    if (!given.fault.isEmpty())
+        return wrongUse(given.fault);
+    std::optional<exchange::MethodLookup> methods;
+    try {
+        methods = methodsIn(given.notebook);
+    } catch (const notebook::Failure &failure) {
+        return unusableNotebook(given.notebook, failure);
+    }
+    return evaluate(given, *methods);
 }
 
 } // namespace plateau::app

@@ -27,12 +27,12 @@ std::optional<QByteArray> readInput(const QString &path)
     return std::move(bytes.value);
 }
 
-std::optional<exchange::RunDocument> readRunFile(const QString &path)
+std::optional<exchange::RunDocument> readRunFile(const QString &path, const exchange::MethodLookup &methods)
 {
     const std::optional<QByteArray> bytes = readInput(path);
     if (!bytes)
         return std::nullopt;
-    exchange::Read<exchange::RunDocument> document = exchange::readRun(*bytes, installedMethods().lookup());
+    exchange::Read<exchange::RunDocument> document = exchange::readRun(*bytes, methods);
     reportProblems(path, document.problems);
     return std::move(document.value);
 }

@@ -19,6 +19,6 @@ void reportProblems(const QString &path, const assay::Problems &problems);
 
 /// Reads a run file with its method. Every problem goes to standard error as a line of its own, warnings
 /// marked as such; nothing is returned if the file cannot be used.
-std::optional<exchange::RunDocument> readRunFile(const QString &path);
+std::optional<exchange::RunDocument> readRunFile(const QString &path, const exchange::MethodLookup &methods);
 
 } // namespace plateau::app

@@ -74,7 +74,7 @@ std::optional<assay::Method> MethodLibrary::find(const QString &id) const
 
 MethodLookup MethodLibrary::lookup() const
 {
-    return [library = *this](const QString &id) { return library.find(id); };
+    return [library = *this](const QString &id) { return NamedMethod(library.find(id)); };
 }
 
 } // namespace plateau::exchange

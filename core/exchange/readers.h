@@ -11,6 +11,7 @@
 
 #include <functional>
 #include <optional>
+#include <utility>
 
 namespace plateau::exchange {
 
@@ -33,8 +34,26 @@ struct RunDocument {
     /// The method stood in the run itself, not as the id of an installed one.
     bool methodEmbedded = false;
 };
-/// nullopt if no method of that id is installed.
-using MethodLookup = std::function<std::optional<assay::Method>(const QString &id)>;
+/// What a method's id stands for.
+struct NamedMethod {
+    NamedMethod(std::optional<assay::Method> found)
+        : method(std::move(found))
+    {
+    }
+    NamedMethod(std::nullopt_t) {}
+    /// One that stands for none, and why: what is known of it, and what would help.
+    static NamedMethod none(const QString &obstacle)
+    {
+        NamedMethod named(std::nullopt);
+        named.obstacle = obstacle;
+        return named;
+    }
+
+    std::optional<assay::Method> method;
+    /// Empty where there is no more to say than that there is no such method.
+    QString obstacle;
+};
+using MethodLookup = std::function<NamedMethod(const QString &id)>;
 
 /// A plateau-run/1 document, checked by run::problemsOf against its method.
 Read<RunDocument> readRun(const QByteArray &json, const MethodLookup &installedMethod);

@@ -272,13 +272,14 @@ std::optional<Method> takeRunMethod(const Place &place, const MethodLookup &inst
         return std::nullopt;
     }
     document.run.method = *id;
-    auto method = installedMethod ? installedMethod(*id) : std::nullopt;
-    if (!method)
-        place.findings.broken(place.pointer,
-                              Wording::tr("no method %1 is installed; correct the id, or put the "
-                                          "whole method here")
-                                  .arg(quoted(*id)));
-    return method;
+    NamedMethod named = installedMethod ? installedMethod(*id) : std::nullopt;
+    if (!named.method)
+        place.findings.broken(place.pointer, named.obstacle.isEmpty()
+                                                 ? Wording::tr("no method %1 is installed; correct the id, "
+                                                               "or put the whole method here")
+                                                       .arg(quoted(*id))
+                                                 : named.obstacle);
+    return std::move(named.method);
 }
 
 void takeRun(const Place &place, const MethodLookup &installedMethod, RunDocument &document)

@@ -2,9 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/methodcatalogue.h"
 
+#include "core/assay/label.h"
 #include "core/exchange/writers.h"
 #include "core/notebook/content.h"
 #include "core/notebook/sentence.h"
+
+#include <QFileInfo>
 
 #include <algorithm>
 #include <map>
@@ -50,6 +53,38 @@ QString day(const QDateTime &time)
     return time.date().toString(Qt::ISODate);
 }
 
+/// "version 2, saved by Ines on 2026-03-02 (3fa9c1d2)"
+QString whichOne(const std::vector<StoredMethod> &catalogue, const StoredMethod &method)
+{
+    const QString words =
+        Sentence::tr("version %1, %2").arg(QString::number(method.method.version), originText(method));
+    return isKeptApart(catalogue, method) ? Sentence::tr("%1 (%2)").arg(words, method.mark()) : words;
+}
+
+/// Why the id names no method; offered: those of it that a new run may have, none or several.
+QString obstacleOf(const std::vector<StoredMethod> &catalogue, const std::vector<StoredMethod> &offered,
+                   const QString &id)
+{
+    const QString quotedId = assay::quoted(id);
+    if (!offered.empty()) {
+        QStringList each;
+        for (const StoredMethod &method : offered)
+            each << whichOne(catalogue, method);
+        return Sentence::tr("%1 methods with the id %2 are in use: %3. Put the whole method here in place of "
+                            "its id, or retire all but one of them")
+            .arg(QString::number(offered.size()), quotedId, each.join(Sentence::tr("; ")));
+    }
+    const auto known =
+        std::ranges::find(catalogue, id, [](const StoredMethod &method) { return method.method.id; });
+    if (known == catalogue.end())
+        return Sentence::tr("there is no method %1, neither shipped nor in the notebook; correct the id, put "
+                            "the whole method here in place of it, or import the method first")
+            .arg(quotedId);
+    return Sentence::tr("the method %1 is not in use; put the whole method here in place of its id, or bring "
+                        "the method into use again")
+        .arg(quotedId);
+}
+
 } // namespace
 
 std::vector<StoredMethod> catalogueOf(const std::vector<StoredMethod> &laboratory,
@@ -86,6 +121,56 @@ std::vector<StoredMethod> offeredOf(const std::vector<StoredMethod> &catalogue)
             offered.push_back(method);
     }
     return offered;
+}
+
+int newestVersion(const std::vector<StoredMethod> &catalogue, const QString &id)
+{
+    int newest = 0;
+    for (const StoredMethod &known : catalogue) {
+        if (known.method.id == id)
+            newest = std::max(newest, known.method.version);
+    }
+    return newest;
+}
+
+const StoredMethod *sameAsNewest(const std::vector<StoredMethod> &catalogue, const assay::Method &method)
+{
+    assay::Method renumbered = method;
+    renumbered.version = newestVersion(catalogue, method.id);
+    const auto same = std::ranges::find_if(catalogue, [&](const StoredMethod &known) {
+        return known.origin != MethodOrigin::OnRecord && known.method == renumbered;
+    });
+    return same == catalogue.end() ? nullptr : &*same;
+}
+
+void addImported(std::vector<StoredMethod> &catalogue, const assay::Method &method, const QString &fileName)
+{
+    StoredMethod stored = shippedOne(method);
+    const bool known = std::ranges::any_of(catalogue, [&](const StoredMethod &other) {
+        return other.contentHash == stored.contentHash && other.origin != MethodOrigin::OnRecord;
+    });
+    if (known)
+        return;
+    stored.origin = MethodOrigin::Imported;
+    MethodAct act;
+    act.kind = MethodActKind::Imported;
+    act.at = QDateTime::currentDateTime();
+    act.fileName = QFileInfo(fileName).fileName();
+    stored.acts = {act};
+    std::erase_if(catalogue,
+                  [&](const StoredMethod &other) { return other.contentHash == stored.contentHash; });
+    catalogue.push_back(std::move(stored));
+}
+
+exchange::MethodLookup lookupIn(std::vector<StoredMethod> catalogue)
+{
+    return [catalogue = std::move(catalogue)](const QString &id) {
+        std::vector<StoredMethod> found = offeredOf(catalogue);
+        std::erase_if(found, [&id](const StoredMethod &method) { return method.method.id != id; });
+        if (found.size() == 1)
+            return exchange::NamedMethod(found.front().method);
+        return exchange::NamedMethod::none(obstacleOf(catalogue, found, id));
+    };
 }
 
 bool isKeptApart(const std::vector<StoredMethod> &catalogue, const StoredMethod &method)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/exchange/readers.h"
 #include "core/notebook/records.h"
 
 namespace plateau::notebook {
@@ -15,6 +16,20 @@ std::vector<StoredMethod> catalogueOf(const std::vector<StoredMethod> &laborator
 /// one where it is newer or where both have that version; without the retired ones. An older version does not
 /// come back when the newest is retired. Two of the same id and version are both there.
 std::vector<StoredMethod> offeredOf(const std::vector<StoredMethod> &catalogue);
+
+/// 0 where the id is not known.
+int newestVersion(const std::vector<StoredMethod> &catalogue, const QString &id);
+
+/// The newest version of the method's id, if that says the same but for its number, so that saving the method
+/// would store nothing. nullptr where it would be stored.
+const StoredMethod *sameAsNewest(const std::vector<StoredMethod> &catalogue, const assay::Method &method);
+
+/// As the catalogue would be after the import of that file, for what names the method before it is stored.
+void addImported(std::vector<StoredMethod> &catalogue, const assay::Method &method, const QString &fileName);
+
+/// What a run file means by a method's id: the one that a new run may have. Where that is none or not one
+/// alone, the obstacle names what there is and what would help.
+exchange::MethodLookup lookupIn(std::vector<StoredMethod> catalogue);
 
 /// Whether the catalogue has another content of the same id and version, so that it takes the mark to tell
 /// them apart.

@@ -38,17 +38,6 @@ const StoredMethod *findContent(const std::vector<StoredMethod> &methods, const 
     return found == methods.end() ? nullptr : &*found;
 }
 
-/// 0 where the id is not known.
-int newestVersion(const std::vector<StoredMethod> &methods, const QString &id)
-{
-    int newest = 0;
-    for (const StoredMethod &known : methods) {
-        if (known.method.id == id)
-            newest = std::max(newest, known.method.version);
-    }
-    return newest;
-}
-
 bool isOffered(const std::vector<StoredMethod> &catalogue, const QString &hash)
 {
     return findContent(offeredOf(catalogue), hash) != nullptr;
@@ -144,12 +133,11 @@ MethodOutcome saveMethod(Act &act, const assay::Method &method, const QString &n
                       Sentence::tr("%1 has no version left to give; nothing was stored: give the method "
                                    "another id.")
                           .arg(assay::quoted(method.id)));
+    if (const StoredMethod *known = sameAsNewest(catalogue, method))
+        return knownAlready(catalogue, *known);
     assay::Method next = method;
     next.version = newest;
-    const StoredMethod *known = newest > 0 ? findContent(catalogue, hashOf(next)) : nullptr;
-    if (known && known->origin != MethodOrigin::OnRecord)
-        return knownAlready(catalogue, *known);
-    if (!known)
+    if (newest == 0 || !findContent(catalogue, hashOf(next)))
         next.version = newest + 1;
     act.note(nameOf(next));
     storeMethodAct(act, storeMethod(act, next), {MethodActKind::Saved, note, {}});

@@ -191,7 +191,65 @@ TEST_F(EvaluateWith, WrongUseIsOneLine)
     }
 }
 
-TEST_F(EvaluateWith, HelpNamesTheOption)
+TEST_F(EvaluateWith, HelpNamesTheOptions)
 {
-    EXPECT_TRUE(runProgram({u"--help"_s}).out.contains("--with OTHER.json"));
+    const QByteArray help = runProgram({u"--help"_s}).out;
+    EXPECT_TRUE(help.contains("--with OTHER.json"));
+    EXPECT_TRUE(help.contains("--notebook FILE                   with the methods"));
+}
+
+TEST_F(EvaluateWith, ANotebookKnowsTheLaboratorysMethods)
+{
+    QJsonObject named =
+        runOf(glucoseMethod(u"own"_s), u"Juice"_s, {},
+              {tube(u"blank"_s, {}, 0.101, 0.113), tube(u"sample"_s, u"Juice"_s, 0.130, 0.642)});
+    const Outcome embedded = runProgram({u"evaluate"_s, write(u"embedded.json"_s, named)});
+    ASSERT_EQ(embedded.status, 0) << embedded.error.toStdString();
+    named["method"_L1] = u"own"_s;
+    const QString run = write(u"named.json"_s, named);
+    const Outcome unknown = runProgram({u"evaluate"_s, run});
+    EXPECT_EQ(unknown.status, 2);
+    ASSERT_EQ(unknown.errorLines().size(), 1);
+    EXPECT_TRUE(unknown.error.contains("named.json: /method: no method \"own\" is shipped;") &&
+                unknown.error.contains("put the whole method here") &&
+                unknown.error.contains("--notebook FILE"))
+        << unknown.error.toStdString();
+
+    const QString book = m_folder.filePath(u"own.plateau"_s);
+    const QString method = write(u"own.json"_s, glucoseMethod(u"own"_s));
+    ASSERT_EQ(runProgram({u"import"_s, book, method}).status, 0);
+    const auto bytesOf = [](const QString &path) {
+        QFile file(path);
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        return file.readAll();
+    };
+    const QByteArray before = bytesOf(book);
+    const Outcome known = runProgram({u"evaluate"_s, run, u"--notebook"_s, book});
+    EXPECT_EQ(known.status, 0) << known.error.toStdString();
+    EXPECT_EQ(known.out, embedded.out);
+    EXPECT_EQ(bytesOf(book), before) << "it is only read";
+
+    QJsonObject other = glucoseMethod(u"own"_s);
+    other["pathLength_mm"_L1] = 20;
+    ASSERT_EQ(runProgram({u"import"_s, book, write(u"other.json"_s, other)}).status, 1) << "kept apart";
+    const Outcome torn = runProgram({u"evaluate"_s, u"--notebook"_s, book, run});
+    EXPECT_EQ(torn.status, 2);
+    EXPECT_TRUE(
+        torn.error.contains("/method: 2 methods with the id \"own\" are in use: version 1, imported from "
+                            "own.json on ") &&
+        torn.error.contains("; version 1, imported from other.json on "))
+        << torn.error.toStdString();
+}
+
+TEST_F(EvaluateWith, NotebookThatIsNotThereIsNotMade)
+{
+    const QString absent = m_folder.filePath(u"absent.plateau"_s);
+    const Outcome outcome = runProgram({u"evaluate"_s, inverted(), u"--notebook"_s, absent});
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_EQ(outcome.errorLines().size(), 1);
+    EXPECT_TRUE(outcome.error.contains("absent.plateau")) << outcome.error.toStdString();
+    EXPECT_FALSE(QFile::exists(absent));
+    const Outcome bare = runProgram({u"evaluate"_s, inverted(), u"--notebook"_s});
+    EXPECT_EQ(bare.status, 2);
+    EXPECT_TRUE(bare.error.contains("--notebook needs the name of one notebook")) << bare.error.toStdString();
 }

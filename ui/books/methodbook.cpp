@@ -30,6 +30,11 @@ std::vector<MethodOffer> MethodBook::offered() const
     return offers;
 }
 
+exchange::MethodLookup MethodBook::lookup() const
+{
+    return notebook::lookupIn(catalogue());
+}
+
 notebook::MethodOutcome MethodBook::save(const assay::Method &method, const QString &note)
 {
     const notebook::MethodOutcome outcome =

@@ -29,6 +29,9 @@ public:
     /// What a new run may have; two of the same id and version are both there, told apart by their labels.
     std::vector<MethodOffer> offered() const;
 
+    /// What a run file means by a method's id.
+    exchange::MethodLookup lookup() const;
+
     notebook::MethodOutcome save(const assay::Method &method, const QString &note = {});
     notebook::MethodOutcome import(const assay::Method &method, const QString &fileName);
     void retire(const assay::Method &method, const QString &reason);

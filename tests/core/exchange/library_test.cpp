@@ -109,8 +109,8 @@ TEST(MethodLibrary, ALaboratorysFolderComesOnTopOfTheShippedMethods)
     library.add(folder.path());
     library.add(folder.filePath(u"absent"_s));
     EXPECT_EQ(library.find(u"glycerol"_s)->version, 2);
-    EXPECT_EQ(before(u"glycerol"_s)->version, 1);
-    EXPECT_FALSE(before(u"absent"_s));
+    EXPECT_EQ(before(u"glycerol"_s).method->version, 1);
+    EXPECT_FALSE(before(u"absent"_s).method);
 }
 
 TEST(Resources, SchemasAreCompiledIn)

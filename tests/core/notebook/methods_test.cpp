@@ -332,6 +332,59 @@ TEST_F(MethodsTest, SavingWhatCameWithARunKeepsItsVersion)
     EXPECT_FALSE(save(risingMethod()).stored);
 }
 
+TEST_F(MethodsTest, TheSameAsTheNewestIsKnownBeforeItIsSaved)
+{
+    EXPECT_EQ(sameAsNewest({}, risingMethod()), nullptr);
+    save(risingMethod());
+    const std::vector<StoredMethod> one = catalogue();
+    ASSERT_NE(sameAsNewest(one, version(risingMethod(), 7)), nullptr) << "whatever version it states";
+    EXPECT_EQ(sameAsNewest(one, withVolume(2)), nullptr);
+    save(withVolume(2));
+    const std::vector<StoredMethod> two = catalogue();
+    EXPECT_EQ(sameAsNewest(two, risingMethod()), nullptr) << "it would bring the first version back";
+    ASSERT_NE(sameAsNewest(two, withVolume(2)), nullptr);
+    EXPECT_EQ(sameAsNewest(two, withVolume(2))->method.version, 2);
+    EXPECT_EQ(newestVersion(two, u"rising"_s), 2);
+    EXPECT_EQ(newestVersion(two, u"absent"_s), 0);
+}
+
+TEST_F(MethodsTest, AnIdMeansTheOneMethodInUseOrSaysWhyNot)
+{
+    const auto meant = [this](const QString &id) { return lookupIn(catalogue({fallingMethod()}))(id); };
+    const QString falling = fallingMethod().id;
+    EXPECT_EQ(meant(falling).method, fallingMethod());
+    EXPECT_EQ(meant(u"absent"_s).method, std::nullopt);
+    EXPECT_TRUE(
+        meant(u"absent"_s)
+            .obstacle.startsWith(u"there is no method \"absent\", neither shipped nor in the notebook;"_s));
+    save(risingMethod());
+    save(withVolume(2));
+    EXPECT_EQ(meant(u"rising"_s).method, version(withVolume(2), 2)) << "the newest";
+    import(version(withVolume(3), 2));
+    const exchange::NamedMethod torn = meant(u"rising"_s);
+    EXPECT_FALSE(torn.method);
+    EXPECT_TRUE(torn.obstacle.contains(
+        u"2 methods with the id \"rising\" are in use: version 2, saved by Ines Kaddour on "_s))
+        << torn.obstacle.toStdString();
+    EXPECT_TRUE(torn.obstacle.contains(u"; version 2, imported from rising.json on "_s));
+    retire(version(withVolume(2), 2));
+    EXPECT_EQ(meant(u"rising"_s).method, version(withVolume(3), 2));
+    retire(version(withVolume(3), 2));
+    EXPECT_TRUE(meant(u"rising"_s).obstacle.startsWith(u"the method \"rising\" is not in use;"_s));
+}
+
+TEST_F(MethodsTest, AMethodReadFromAFileCountsBeforeItIsStored)
+{
+    std::vector<StoredMethod> known = catalogue();
+    addImported(known, risingMethod(), u"/home/ines/rising.json"_s);
+    EXPECT_EQ(lookupIn(known)(u"rising"_s).method, risingMethod());
+    addImported(known, risingMethod(), u"again.json"_s);
+    EXPECT_THAT(known, SizeIs(1));
+    addImported(known, withVolume(2), u"other.json"_s);
+    EXPECT_TRUE(lookupIn(known)(u"rising"_s).obstacle.contains(u"imported from other.json on "_s));
+    EXPECT_THAT(m_notebook->methods(), IsEmpty());
+}
+
 TEST_F(MethodsTest, EveryActHasItsAuditEntry)
 {
     fillMethods(*m_notebook);
