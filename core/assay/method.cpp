@@ -59,12 +59,6 @@ std::optional<Interval> waitBefore(const Method &method, const QString &reading)
     return std::nullopt;
 }
 
-bool isTemplate(const Method &method)
-{
-    return method.name.contains(QLatin1String("(template)"), Qt::CaseInsensitive) ||
-           method.source.trimmed().startsWith(QLatin1String("Template:"), Qt::CaseInsensitive);
-}
-
 std::optional<double> absorptivity(const Method &method, int wavelength_nm)
 {
     const auto found = method.absorptivity_L_per_mol_cm.find(wavelength_nm);

@@ -15,4 +15,9 @@ namespace plateau::assay {
 /// does not have, and the like.
 Problems problemsOf(const Method &method);
 
+/// What a template says of itself and a method of the laboratory would not: warnings at /source and /name. A
+/// template is sound all the same, so these are for whoever writes the method, not among problemsOf. Empty if
+/// and only if the method is no template (isTemplate).
+Problems templateRemarks(const Method &method);
+
 } // namespace plateau::assay

@@ -3,6 +3,7 @@
 #include "core/evaluation/appraisal.h"
 
 #include "core/assay/label.h"
+#include "core/assay/soundness.h"
 #include "core/run/reagent.h"
 #include "core/run/volumes.h"
 
@@ -181,6 +182,8 @@ Appraisal appraise(const assay::Method &method, const AppraisalInputs &inputs)
     addLimits(method, inputs, appraisal);
     appraisal.volumeAfterStep_mL = volumesAfterSteps_mL(method);
     appraisal.needs = needsOf(method, inputs);
+    for (assay::Problem &remark : assay::templateRemarks(method))
+        appraisal.remarks.push_back(std::move(remark));
     return appraisal;
 }
 

@@ -79,7 +79,8 @@ struct Appraisal {
     std::vector<double> volumeAfterStep_mL;
     /// Every component but the sample, in their order.
     std::vector<ComponentNeed> needs;
-    /// What the numbers say against the method: a window that starts below what can be told apart.
+    /// What speaks against the method: a window that starts below what can be told apart, and that it is a
+    /// template still.
     assay::Problems remarks;
 };
 

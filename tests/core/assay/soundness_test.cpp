@@ -56,11 +56,19 @@ TEST(Template, IsWhatSaysSoInNameOrSource)
     method.name = u"Perry acid"_s;
     method.source = u"Kit of our supplier, leaflet of 2026; the pattern came from a template"_s;
     EXPECT_FALSE(isTemplate(method));
+    EXPECT_TRUE(templateRemarks(method).empty());
     method.name = u"Perry acid (template), copy"_s;
     EXPECT_TRUE(isTemplate(method));
-    method.name = u"Perry acid"_s;
+    EXPECT_EQ(templateRemarks(method).size(), 1U);
+    EXPECT_TRUE(names(templateRemarks(method), "/name", "(template)", Problem::Severity::Warning));
     method.source = u" Template: set the volumes of your reagent supplier."_s;
+    EXPECT_EQ(templateRemarks(method).size(), 2U);
+    method.name = u"Perry acid"_s;
     EXPECT_TRUE(isTemplate(method));
+    EXPECT_EQ(templateRemarks(method).size(), 1U);
+    EXPECT_TRUE(names(templateRemarks(method), "/source", "where the volumes used here come from",
+                      Problem::Severity::Warning));
+    EXPECT_TRUE(problemsOf(method).empty()) << "a template is sound";
 }
 
 TEST(MethodSoundness, TheBenchMethodsAreSound)
