@@ -53,7 +53,7 @@ int showWindow(const QString &path, const QString &mark = {})
         const auto opened = notebook::Notebook::openOrCreate(path);
         ui::MainWindow window(*opened, installedMethods());
         if (!mark.isEmpty())
-            window.setWindowTitle(u"%1 - %2"_s.arg(window.windowTitle(), mark));
+            window.setNotebookName(mark);
         window.show();
         return QApplication::exec();
     } catch (const notebook::Failure &failure) {

@@ -66,17 +66,17 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
         << find<ui::ProblemList>(u"newRunProblems"_s)->model()->index(0, 0).data().toString().toStdString();
     press(Qt::Key_Return);
 
-    EXPECT_EQ(labelText(u"nextAction"_s), u"rack A, tube 1: key A1"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: key A1"_s);
     EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s);
     EXPECT_EQ(labelText(u"contents"_s), u"blank, 1 of 2"_s);
     keyReading(u"0,100"_s);
-    EXPECT_EQ(labelText(u"nextAction"_s), u"rack A, tube 2: key A1"_s);
-    EXPECT_EQ(labelText(u"nextProgress"_s), u"rack A: 1 of 8 read"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 2: key A1"_s);
+    EXPECT_EQ(labelText(u"nextProgress"_s), u"Rack A: 1 of 8 read"_s);
     for (const QString &text :
          {u"0.101"_s, u"0,120"_s, u".121"_s, u"0,110"_s, u"0.111"_s, u"0,630"_s, u"0.633"_s})
         keyReading(text);
 
-    EXPECT_EQ(labelText(u"nextAction"_s), u"rack A: review and decide"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A: review and decide"_s);
     EXPECT_EQ(focusName(), u"toReview"_s);
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
@@ -364,6 +364,68 @@ TEST_F(Keyboard, AReadingIsQuestionedAfterTheNameAsBefore)
     EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
     EXPECT_TRUE(noticeText().contains(u"Enter again"_s)) << noticeText().toStdString();
     EXPECT_EQ(focusName(), u"readingEntry"_s);
+}
+
+TEST_F(Keyboard, ASlippedDecimalPointIsAskedAboutBeforeItIsStored)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_G, Qt::ControlModifier);
+    keyReading(u"1.385"_s);
+    keyReading(u"0.1385"_s);
+    EXPECT_EQ(book->load(id).readings.size(), 1U);
+    EXPECT_TRUE(noticeText().startsWith(u"Tube 2: A1 is 0.139"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(noticeText().endsWith(u"Press Enter again to store it as read."_s))
+        << noticeText().toStdString();
+    find<QLineEdit>(u"readingEntry"_s)->selectAll();
+    type(u"1.385"_s);
+    EXPECT_TRUE(noticeText().isEmpty()) << "what was asked about is gone";
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->load(id).readings.size(), 2U);
+    EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
+}
+
+TEST_F(Keyboard, WhatWasAskedBeforeStoringIsNotSaidAgainAfterIt)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_G, Qt::ControlModifier);
+    for (const QString &text : {u"0.1"_s, u"0.1"_s, u"0.12"_s, u"0.12"_s, u"0.11"_s, u"0.11"_s})
+        keyReading(text);
+    keyReading(u"0.02"_s); // fell by a tenth
+    EXPECT_EQ(book->load(id).readings.size(), 6U);
+    EXPECT_TRUE(noticeText().startsWith(u"Tube 3: absorbance fell by 0.100"_s)) << noticeText().toStdString();
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->load(id).readings.size(), 7U);
+    EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
+    keyReading(u"2.3"_s);
+    EXPECT_EQ(book->load(id).readings.size(), 7U);
+    EXPECT_TRUE(noticeText().contains(u"photometer's limit"_s)) << noticeText().toStdString();
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->load(id).readings.size(), 8U);
+    EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
+}
+
+TEST_F(Keyboard, StripAndPageAgreeOnTheReviewThatComesNext)
+{
+    run::Run read = exampleRun();
+    for (run::Tube &tube : read.tubes)
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.6}};
+    addRun(read);
+    addRun(exampleRun());
+    openWindow();
+    giveName();
+    press(Qt::Key_G, Qt::ControlModifier);
+    ASSERT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s) << "readings before reviews";
+    keyWholeRun();
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack B: review and decide"_s);
+    press(Qt::Key_Return); // as the page offers
+    EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s);
+    ASSERT_FALSE(labelText(u"verdict"_s).isEmpty());
+    press(Qt::Key_A, Qt::AltModifier);
+    ASSERT_TRUE(waitFor([&] { return labelText(u"nextAction"_s) == u"Rack A: review and decide"_s; }));
 }
 
 TEST_F(Keyboard, ACorrectionNeedsAReasonAndKeepsTheOldValueInSight)

@@ -63,6 +63,12 @@ TEST_F(Session, TheOldestRackWithAReadingToTakeIsNext)
     readAll(second, 0.5);
     EXPECT_EQ(session.next()->kind, ui::NextAction::Kind::Review);
     EXPECT_EQ(session.next()->run, first);
+    const QSignalSpy next(&session, &ui::BenchSession::nextChanged);
+    session.takeInHand(second);
+    EXPECT_EQ(session.next()->run, second) << "what one works on comes before what is older";
+    EXPECT_EQ(next.count(), 1);
+    session.takeInHand(first);
+    EXPECT_EQ(session.next()->run, first);
     session.decide(first, notebook::DecisionKind::Accepted, u"M. Lindqvist"_s, {});
     EXPECT_EQ(session.next()->run, second);
     EXPECT_EQ(session.find(second)->letter, u"B"_s) << "a rack keeps its letter";

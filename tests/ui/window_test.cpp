@@ -8,9 +8,13 @@
 #include <QAction>
 #include <QApplication>
 #include <QFile>
+#include <QGroupBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTabWidget>
 #include <QTableView>
 #include <QTextBrowser>
 
@@ -80,6 +84,114 @@ TEST_F(Window, ASoundFileGoesOnTheBenchWithItsReadings)
     EXPECT_EQ(book->runs()[0].readingsTaken, 8);
     EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
     EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack A"_s);
+}
+
+TEST_F(Window, AFileThatTheNotebookHasAlreadyIsRefusedWithTheRunThere)
+{
+    openWindow();
+    nameBench();
+    openFile(exchange::writeRun(readRun(0.5)));
+    openFile(exchange::writeRun(readRun(0.5)));
+    ASSERT_EQ(book->runs().size(), 1U);
+    EXPECT_TRUE(noticeText().contains(u"run 1, Perry tanks, put on the bench on"_s))
+        << noticeText().toStdString();
+    EXPECT_TRUE(noticeText().endsWith(u"It is rack A."_s)) << noticeText().toStdString();
+    EXPECT_EQ(labelText(u"fileSummary"_s), u"Nothing was stored."_s);
+    EXPECT_EQ(focusName(), u"anotherFile"_s);
+    openFile(exchange::writeRun(readRun(0.51)));
+    EXPECT_EQ(book->runs().size(), 2U) << "another reading, another run";
+}
+
+TEST_F(Window, TheReviewOfAnotherRackStartsAtTheTop)
+{
+    addRun(readRun(0.5));
+    addRun(readRun(0.6));
+    openWindow();
+    auto *details = find<QTabWidget>(u"details"_s);
+    auto *checks = find<QAbstractItemView>(u"checks"_s);
+    details->setCurrentIndex(3);
+    checks->setCurrentIndex(checks->model()->index(2, 0));
+    action(u"actionRead"_s)->trigger();
+    action(u"actionReview"_s)->trigger();
+    EXPECT_EQ(details->currentIndex(), 3) << "the same rack stays as it was left";
+    action(u"actionNextRack"_s)->trigger();
+    ASSERT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s);
+    EXPECT_EQ(details->currentIndex(), 0);
+    EXPECT_FALSE(checks->currentIndex().isValid());
+    EXPECT_TRUE(checks->selectionModel()->selectedIndexes().isEmpty());
+    EXPECT_EQ(find<QTableView>(u"results"_s)->currentIndex().row(), 0);
+}
+
+TEST_F(Window, TheTitleNamesTheRunAndTheNotebook)
+{
+    openWindow();
+    EXPECT_EQ(window->windowTitle(), u"test.plateau – Plateau"_s);
+    nameBench();
+    openFile(exchange::writeRun(readRun(0.5)));
+    EXPECT_EQ(window->windowTitle(), u"Rack A, Perry tanks – test.plateau – Plateau"_s);
+    action(u"actionNotebook"_s)->trigger();
+    EXPECT_EQ(window->windowTitle(), u"test.plateau – Plateau"_s);
+    window->setNotebookName(u"sample notebook"_s);
+    EXPECT_EQ(window->windowTitle(), u"sample notebook – Plateau"_s);
+}
+
+TEST_F(Window, RecoveriesAndReadingsFitIntoHalfAWindowOf1280)
+{
+    run::Run run = readRun(0.5);
+    run.standards = {{u"Working standard of the cider house"_s, 0.2, {}, {}, {}, 0}};
+    run::Tube standard = run.tubes[2];
+    standard.role = run::Role::Standard;
+    standard.sample.clear();
+    standard.standard = run.standards[0].id;
+    run.tubes.push_back(standard);
+    addRun(run);
+    openWindow();
+    window->resize(1280, 800);
+    auto *details = find<QTabWidget>(u"details"_s);
+    for (const auto &[tab, name] : {std::pair{2, u"recoveries"_s}, {3, u"history"_s}}) {
+        details->setCurrentIndex(tab);
+        QApplication::processEvents();
+        const auto *table = find<QTableView>(name);
+        ASSERT_GT(table->model()->rowCount(), 0);
+        EXPECT_EQ(table->horizontalScrollBar()->maximum(), 0) << name.toStdString();
+    }
+}
+
+TEST_F(Window, EverySentenceStartsWithACapital)
+{
+    run::Run run = readRun(0.5);
+    run.tubes[2].readings[u"A2"_s] = 0.02; // the wrong direction
+    run.tubes[1].readings[u"A2"_s] = 0.15; // blanks apart, and their mean too high
+    addRun(run);
+    openWindow();
+    const auto *checks = find<QAbstractItemView>(u"checks"_s)->model();
+    ASSERT_GT(checks->rowCount(), 3);
+    for (int row = 0; row < checks->rowCount(); ++row) {
+        const QString sentence = checks->index(row, 0).data().toString();
+        EXPECT_TRUE(sentence.front().isUpper()) << sentence.toStdString();
+    }
+}
+
+TEST_F(Window, ANewRunFormThatIsTooWideDoesNotSlipSideways)
+{
+    openWindow();
+    action(u"actionNewRun"_s)->trigger();
+    window->resize(window->minimumSizeHint());
+    QApplication::processEvents();
+    auto *form = find<QLineEdit>(u"title"_s);
+    QScrollArea *area = nullptr;
+    for (QWidget *parent = form; parent && !area; parent = parent->parentWidget())
+        area = qobject_cast<QScrollArea *>(parent);
+    ASSERT_NE(area, nullptr);
+    area->setMaximumWidth(area->widget()->minimumSizeHint().width() / 2);
+    QApplication::processEvents();
+    ASSERT_GT(area->horizontalScrollBar()->maximum(), 0) << "wider than its room";
+    for (int step = 0; step < 40; ++step) {
+        press(Qt::Key_Tab);
+        ASSERT_EQ(area->horizontalScrollBar()->value(), 0) << focusName().toStdString();
+    }
+    area->ensureWidgetVisible(find<QGroupBox>(u"standard"_s));
+    EXPECT_EQ(area->horizontalScrollBar()->value(), 0);
 }
 
 TEST_F(Window, AFileWithRemarksIsShownFirst)
@@ -215,7 +327,7 @@ TEST_F(Window, RacksAreWalkedInTheirOrder)
     action(u"actionPreviousRack"_s)->trigger();
     action(u"actionPreviousRack"_s)->trigger();
     EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack C"_s);
-    EXPECT_EQ(labelText(u"nextAction"_s), u"rack A, tube 1: key A1"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: key A1"_s);
 }
 
 TEST_F(Window, UserTextIsNeverTakenForMarkup)

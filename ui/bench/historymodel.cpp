@@ -70,6 +70,11 @@ void HistoryModel::show(const notebook::StoredRun &stored)
     setRows(std::move(fresh));
 }
 
+bool HistoryModel::hasReasons() const
+{
+    return std::any_of(rows().begin(), rows().end(), [](const auto &row) { return !row.reason.isEmpty(); });
+}
+
 int HistoryModel::columnCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : ColumnCount;
@@ -100,7 +105,7 @@ QVariant HistoryModel::headerData(int section, Qt::Orientation orientation, int 
     case Tube:
         return tr("Tube");
     case Reading:
-        return tr("Reading");
+        return tr("Point");
     case Absorbance:
         return tr("Absorbance");
     case Typed:

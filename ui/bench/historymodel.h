@@ -36,6 +36,8 @@ public:
 
     explicit HistoryModel(const Theme &theme, QObject *parent = nullptr);
     void show(const notebook::StoredRun &stored);
+    /// Something was corrected.
+    bool hasReasons() const;
 
     int columnCount(const QModelIndex &parent = {}) const override;
     QVariant data(const QModelIndex &index, int role) const override;

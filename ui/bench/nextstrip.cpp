@@ -35,6 +35,7 @@ NextStrip::NextStrip(const Theme &theme, BenchSession &session, QWidget *parent)
     layout->addWidget(m_go);
     connect(m_go, &QPushButton::clicked, this, &NextStrip::wanted);
     connect(&session, &BenchSession::notebookChanged, this, &NextStrip::refresh);
+    connect(&session, &BenchSession::nextChanged, this, &NextStrip::refresh);
     connect(&theme, &Theme::changed, this, &NextStrip::dress);
     dress();
     refresh();
@@ -62,14 +63,14 @@ void NextStrip::refresh()
         return;
     }
     m_progress->setText(
-        tr("rack %1: %2 of %3 read").arg(next->letter).arg(next->readingsTaken).arg(next->readingsPlanned));
+        tr("Rack %1: %2 of %3 read").arg(next->letter).arg(next->readingsTaken).arg(next->readingsPlanned));
     if (next->kind == NextAction::Kind::Read)
-        m_action->setText(tr("rack %1, tube %2: key %3")
+        m_action->setText(tr("Rack %1, tube %2: key %3")
                               .arg(next->letter)
                               .arg(tubeNumber(next->place))
                               .arg(next->place.reading));
     else
-        m_action->setText(tr("rack %1: review and decide").arg(next->letter));
+        m_action->setText(tr("Rack %1: review and decide").arg(next->letter));
 }
 
 } // namespace plateau::ui

@@ -101,6 +101,7 @@ void RackPage::showRack(notebook::RunId id, Stage stage)
     if (!rack)
         return;
     m_id = id;
+    m_session.takeInHand(id);
     m_letter->setText(tr("Rack %1").arg(rack->letter));
     m_title->setText(rack->stored.run.title);
     m_method->setText(tr("%1, version %2, tubes: %3")

@@ -72,7 +72,7 @@ void ReadingsModel::layOut()
     const bool several = method.measurands.size() > 1;
     for (const assay::Measurand &measurand : method.measurands) {
         m_columns.push_back(
-            {Kind::Net, measurand.id, several ? tr("Net signal, %1").arg(measurand.name) : tr("Net signal")});
+            {Kind::Net, measurand.id, several ? tr("Net, %1").arg(measurand.name) : tr("Net signal")});
         m_columns.push_back({Kind::Concentration, measurand.id,
                              several ? tr("%1 (g/L)").arg(measurand.name) : tr("Concentration (g/L)")});
     }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/readpage.h"
 
+#include "core/evaluation/doubts.h"
+#include "core/evaluation/format.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/readingsmodel.h"
 #include "ui/bench/resultsmodel.h"
@@ -59,6 +61,9 @@ void ReadPage::build()
     m_resultsTable->setColumnHidden(ResultsModel::Tubes, true);
     m_resultsTable->setColumnHidden(ResultsModel::Spread, true);
     m_table->setFlexibleColumn(ReadingsModel::contentsColumn);
+    // Two measurands have to fit into a window of 1280.
+    m_table->setFlexibleMinimum(12);
+    m_resultsTable->setFlexibleMinimum(10);
     // The end of "sample Orchard blend, tank 7, 1 of 2" tells the tubes apart.
     m_table->setTextElideMode(Qt::ElideMiddle);
     m_basis = plainLabel({}, this);
@@ -244,17 +249,6 @@ void ReadPage::updatePreview()
     Q_EMIT unstoredChanged();
 }
 
-QString ReadPage::doubtAbout(double absorbance) const
-{
-    for (const evaluation::Check &check : preview(rack()->stored, *m_place, absorbance).checks) {
-        const bool here =
-            std::find(check.tubes.begin(), check.tubes.end(), m_place->tube) != check.tubes.end();
-        if (check.id == evaluation::CheckId::ReadingImplausible && !check.passed && here)
-            return check.message;
-    }
-    return {};
-}
-
 void ReadPage::takeOver(const Submission &submission)
 {
     if (!rack() || !m_place)
@@ -262,17 +256,22 @@ void ReadPage::takeOver(const Submission &submission)
     if (m_session.person().isEmpty()) {
         m_panel->notice().say(State::Info,
                               tr("Say who is at the bench first: type your name on the left and press "
-                                 "Enter. The reading waits for it."));
+                                 "Enter. The reading waits for it, and is then stored unless something "
+                                 "speaks against it."));
         m_waitsForName = submission;
         Q_EMIT personWanted();
         return;
     }
-    if (const QString doubt = submission.asked ? QString() : doubtAbout(submission.absorbance);
-        !doubt.isEmpty()) {
-        m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubt));
-        return;
-    }
     const Place place = *m_place;
+    if (!submission.asked) {
+        const notebook::StoredRun &stored = rack()->stored;
+        const QString doubt = evaluation::doubtAbout(stored.method, stored.run, place.tube, place.reading,
+                                                     submission.absorbance);
+        if (!doubt.isEmpty()) {
+            m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubt));
+            return;
+        }
+    }
     const bool correction = readingAt(rack()->stored.run, place) != nullptr;
     const bool stored = guarded(m_panel->notice(), [&] {
         if (correction)
@@ -286,8 +285,8 @@ void ReadPage::takeOver(const Submission &submission)
     keepDraft();
     goOn();
     m_table->fit(); // a correction shows two values
-    // The tube still stands in the rack: say at once what is wrong with it.
-    if (const QString fault = faultOf(place.tube); !fault.isEmpty())
+    // The tube still stands in the rack: say at once what is wrong with it. Whoever was asked knows.
+    if (const QString fault = submission.asked ? QString() : faultOf(place.tube); !fault.isEmpty())
         m_panel->notice().say(State::Attention, fault);
 }
 
@@ -306,7 +305,7 @@ QString ReadPage::faultOf(int tube) const
     for (const evaluation::Check &check : rack()->evaluation.checks) {
         const bool here = std::find(check.tubes.begin(), check.tubes.end(), tube) != check.tubes.end();
         if (here && !check.passed && check.id != evaluation::CheckId::ReadingMissing)
-            return check.message;
+            return evaluation::capitalised(check.message);
     }
     return {};
 }

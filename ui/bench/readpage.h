@@ -76,7 +76,6 @@ private:
     std::optional<Place> waitingPlace() const;
     QStringList unstored(notebook::RunId id, bool withEntry) const;
     void keepDraft();
-    QString doubtAbout(double absorbance) const;
     QString faultOf(int tube) const;
     EntryPanel::Subject subjectOf(const Place &place) const;
 

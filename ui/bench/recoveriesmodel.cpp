@@ -4,6 +4,8 @@
 
 #include "core/evaluation/format.h"
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -37,16 +39,22 @@ void RecoveriesModel::show(const assay::Method &method, const evaluation::Evalua
 {
     std::vector<RecoveryRow> fresh;
     for (const evaluation::StandardRecovery &standard : evaluation.standards)
-        fresh.push_back({tr("standard %1").arg(standard.standard), nameOf(method, standard.measurand),
+        fresh.push_back({tr("Standard %1").arg(standard.standard), nameOf(method, standard.measurand),
                          figure(standard.expected_g_per_L, 4), figure(standard.found_g_per_L, 4),
                          percentText(standard.recovery_percent)});
     for (const evaluation::SpikeRecovery &spike : evaluation.spikes)
-        fresh.push_back({tr("spike on %1").arg(spike.sample),
+        fresh.push_back({tr("Spike on %1").arg(spike.sample),
                          nameOf(method, spike.measurand),
                          {},
                          {},
                          percentText(spike.recovery_percent)});
     setRows(std::move(fresh));
+}
+
+bool RecoveriesModel::hasSeveralMeasurands() const
+{
+    return std::any_of(rows().begin(), rows().end(),
+                       [this](const auto &row) { return row.measurand != rows().front().measurand; });
 }
 
 int RecoveriesModel::columnCount(const QModelIndex &parent) const

@@ -30,6 +30,7 @@ public:
 
     explicit RecoveriesModel(QObject *parent = nullptr);
     void show(const assay::Method &method, const evaluation::Evaluation &evaluation);
+    bool hasSeveralMeasurands() const;
 
     int columnCount(const QModelIndex &parent = {}) const override;
     QVariant data(const QModelIndex &index, int role) const override;

@@ -91,6 +91,7 @@ QWidget *ResultView::buildLists()
 {
     m_resultsTable = new Table(m_theme, m_results, tr("Results"), u"results"_s, this);
     m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_resultsTable->setFlexibleMinimum(10);
     m_checks = new SentenceList(m_theme, tr("Checks"), u"checks"_s, this);
     auto *lists = new QSplitter(Qt::Vertical, this);
     lists->setChildrenCollapsible(false);
@@ -109,8 +110,12 @@ QWidget *ResultView::buildDetails()
     m_historyTable = new Table(m_theme, m_history, tr("Readings with their history"), u"history"_s, this);
     m_historyTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_recoveriesTable = new Table(m_theme, m_recoveries, tr("Recoveries"), u"recoveries"_s, this);
+    // Half a window of 1280 has to hold them.
+    m_historyTable->setFlexibleMinimum(12);
+    m_recoveriesTable->setFlexibleMinimum(12);
     m_method = new SentenceList(m_theme, tr("Method and cautions"), u"methodText"_s, this);
-    auto *tabs = new QTabWidget(this);
+    m_tabs = new QTabWidget(this);
+    QTabWidget *tabs = m_tabs;
     tabs->setObjectName(u"details"_s);
     tabs->setAccessibleName(tr("Details of the chosen result"));
     tabs->setUsesScrollButtons(false);
@@ -164,13 +169,28 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_templateText->setVisible(!mark.isEmpty());
     showDecisions();
     m_recoveries->show(stored.method, evaluation);
+    m_recoveriesTable->setColumnHidden(RecoveriesModel::Measurand, !m_recoveries->hasSeveralMeasurands());
     m_recoveriesTable->fit();
     m_history->show(stored);
+    m_historyTable->setColumnHidden(HistoryModel::Reason, !m_history->hasReasons());
     m_historyTable->fit();
+    if (another)
+        startAtTheTop();
     if (another || !m_resultsTable->currentIndex().isValid())
         m_resultsTable->selectRow(0);
     m_resultsTable->fit();
     dress();
+}
+
+void ResultView::startAtTheTop()
+{
+    m_tabs->setCurrentIndex(0);
+    for (QAbstractItemView *view : std::initializer_list<QAbstractItemView *>{
+             m_decisions, m_checks, m_method, m_resultsTable, m_recoveriesTable, m_historyTable}) {
+        view->setCurrentIndex({});
+        view->clearSelection();
+        view->scrollToTop();
+    }
 }
 
 void ResultView::focusResults()

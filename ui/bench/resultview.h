@@ -8,6 +8,7 @@
 #include <QWidget>
 
 class QLabel;
+class QTabWidget;
 class QTextBrowser;
 
 namespace plateau::ui {
@@ -38,6 +39,8 @@ private:
     QWidget *buildLists();
     QWidget *buildDetails();
     void chooseResult(int row);
+    /// Nothing chosen and nothing scrolled, as for a run that was never looked at.
+    void startAtTheTop();
     void showBudget(const evaluation::Result &result);
     void showDecisions();
     void dress();
@@ -55,6 +58,7 @@ private:
     SentenceList *m_checks = nullptr;
     SentenceList *m_method = nullptr;
     Table *m_recoveriesTable = nullptr;
+    QTabWidget *m_tabs = nullptr;
     QTextBrowser *m_working = nullptr;
     Table *m_historyTable = nullptr;
     BarChart *m_budget = nullptr;

@@ -90,10 +90,35 @@ void RunFilePage::putOnBench()
         return;
     }
     notebook::RunId id;
-    if (!guarded(*m_notice, [&] { id = m_session.addRun(m_document->run, m_document->method); }))
+    std::optional<notebook::RunSummary> same;
+    const bool done = guarded(*m_notice, [&] {
+        same = m_session.findSameRun(m_document->run, m_document->method);
+        if (!same)
+            id = m_session.addRun(m_document->run, m_document->method);
+    });
+    if (!done)
         return;
     m_document.reset();
-    Q_EMIT opened(id);
+    if (same)
+        sayThatItIsThere(*same);
+    else
+        Q_EMIT opened(id);
+}
+
+void RunFilePage::sayThatItIsThere(const notebook::RunSummary &same)
+{
+    const Rack *rack = m_session.find(same.id);
+    const QString where =
+        rack ? tr("It is rack %1.").arg(rack->letter) : tr("It is decided and stands under Notebook.");
+    m_summary->setText(tr("Nothing was stored."));
+    m_notice->say(State::Attention,
+                  tr("The notebook has this very run already, with the same readings: run %1, %2, put on the "
+                     "bench on %3. %4")
+                      .arg(same.id.value)
+                      .arg(same.title, momentText(same.createdAt), where));
+    m_problems->hide();
+    m_put->hide();
+    m_another->setFocus();
 }
 
 } // namespace plateau::ui

@@ -42,6 +42,8 @@ Q_SIGNALS:
 private:
     void showProblems(const QString &fileName, const assay::Problems &problems);
     void putOnBench();
+    /// The notebook has it already: refuses, and says where.
+    void sayThatItIsThere(const notebook::RunSummary &same);
 
     BenchSession &m_session;
     exchange::MethodLookup m_installedMethod;

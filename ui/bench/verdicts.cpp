@@ -42,10 +42,11 @@ State stateOf(const Check &check)
 
 QString scoped(const Check &check)
 {
-    if (check.scope.kind != evaluation::Scope::Kind::Run)
-        return Words::tr("%1: %2").arg(evaluation::scopeWord(check.scope), check.message);
-    return check.scope.measurand.isEmpty() ? check.message
-                                           : Words::tr("%1: %2").arg(check.scope.measurand, check.message);
+    const QString where = check.scope.kind == evaluation::Scope::Kind::Run
+                              ? check.scope.measurand
+                              : evaluation::scopeWord(check.scope);
+    return evaluation::capitalised(where.isEmpty() ? check.message
+                                                   : Words::tr("%1: %2").arg(where, check.message));
 }
 
 /// Passed checks of many samples say the same: each sentence stands once, with its scope where it has only
@@ -64,7 +65,8 @@ std::vector<Sentence> passedOnce(const std::vector<Check> &checks)
         const auto times = std::count_if(checks.begin(), checks.end(), [&check](const Check &other) {
             return other.message == check.message;
         });
-        sentences.push_back({State::Good, times == 1 ? scoped(check) : check.message});
+        sentences.push_back(
+            {State::Good, times == 1 ? scoped(check) : evaluation::capitalised(check.message)});
     }
     return sentences;
 }
