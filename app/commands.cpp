@@ -75,7 +75,7 @@ struct Command {
 };
 constexpr std::array commands{
     Command{"evaluate"_L1, evaluateRun, true},
-    Command{"import"_L1, importFiles},
+    Command{"import"_L1, importFiles, true},
     Command{"sample"_L1, buildSample},
     Command{"verify"_L1, verifyNotebook},
 };
@@ -114,6 +114,7 @@ QString usage()
         "      [--notebook FILE]                   with the methods of a notebook, which is only read\n"
         "  plateau import NOTEBOOK FILE ...        runs to the bench of a notebook (made if new), methods to "
         "its methods\n"
+        "      [--again]                           also runs that the notebook has already\n"
         "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated "
         "again\n"
         "  plateau sample NOTEBOOK                 make the sample notebook of an invented laboratory\n"

@@ -6,14 +6,13 @@
 #include "app/outcome.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
-#include "core/assay/label.h"
 #include "core/exchange/documentformat.h"
 #include "core/notebook/methodcatalogue.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
 
-#include <algorithm>
+#include <optional>
 
 namespace plateau::app {
 
@@ -30,54 +29,45 @@ struct MethodFile {
     assay::Method method;
 };
 
-/// The methods that a run may name by its id: those that a new run would be offered.
-class NamedMethods
-{
-public:
-    explicit NamedMethods(std::vector<notebook::StoredMethod> catalogue)
-        : m_catalogue(std::move(catalogue))
-    {
-    }
-
-    /// As if it was imported already.
-    void add(const assay::Method &method)
-    {
-        notebook::StoredMethod stored;
-        stored.method = method;
-        stored.origin = notebook::MethodOrigin::Imported;
-        const bool known = std::ranges::any_of(m_catalogue, [&](const notebook::StoredMethod &other) {
-            return other.method == method && other.origin != notebook::MethodOrigin::OnRecord;
-        });
-        if (!known)
-            m_catalogue.push_back(std::move(stored));
-    }
-
-    /// fault: says why an id that is known names no method of its own.
-    exchange::MethodLookup lookup(QString &fault) const
-    {
-        return [this, &fault](const QString &id) -> std::optional<assay::Method> {
-            std::vector<assay::Method> found;
-            for (const notebook::StoredMethod &method : notebook::offeredOf(m_catalogue)) {
-                if (method.method.id == id)
-                    found.push_back(method.method);
-            }
-            if (found.size() == 1)
-                return found.front();
-            const auto id_ = assay::quoted(id);
-            if (found.size() > 1)
-                fault = Text::tr("%1 methods with the id %2 are in use; put the whole method into the run")
-                            .arg(found.size())
-                            .arg(id_);
-            else if (std::ranges::any_of(m_catalogue,
-                                         [&](const auto &known) { return known.method.id == id; }))
-                fault = Text::tr("the method %1 is not in use; put the whole method into the run").arg(id_);
-            return std::nullopt;
-        };
-    }
-
-private:
-    std::vector<notebook::StoredMethod> m_catalogue;
+struct RunFile {
+    QString path;
+    exchange::RunDocument document;
 };
+
+/// What the words behind `import` ask for.
+struct Arguments {
+    QString notebook;
+    QStringList files;
+    /// Runs that the notebook has already are stored once more.
+    bool again = false;
+    /// What is wrong with them; empty: nothing.
+    QString fault;
+};
+
+Arguments parsed(const QStringList &words)
+{
+    Arguments given;
+    QStringList operands;
+    bool options = true;
+    for (const QString &word : words) {
+        if (options && word == "--"_L1)
+            options = false;
+        else if (options && word == "--again"_L1)
+            given.again = true;
+        else if (options && word.startsWith(u'-'))
+            given.fault = Text::tr("import has no option %1").arg(word);
+        else
+            operands.append(word);
+    }
+    if (given.fault.isEmpty() && operands.size() < 2)
+        given.fault = Text::tr("import takes a notebook and files of runs or methods: plateau import "
+                               "[--again] NOTEBOOK FILE ...");
+    if (given.fault.isEmpty()) {
+        given.notebook = operands.takeFirst();
+        given.files = operands;
+    }
+    return given;
+}
 
 /// Everything that is to be stored, read from the files.
 class Files
@@ -88,30 +78,26 @@ public:
     {
     }
 
-    /// Methods first, since runs may name them. False after a line on standard error for each problem.
+    /// Methods first, since runs may name them. False after a line on standard error for each problem of each
+    /// file.
     bool read(const QStringList &paths)
     {
-        QStringList runFiles;
+        bool usable = true;
+        std::vector<std::pair<QString, QByteArray>> runFiles;
         for (const QString &path : paths) {
             const auto bytes = readInput(path);
-            if (!bytes)
-                return false;
-            if (exchange::formatOf(*bytes) != exchange::methodFormat) {
-                runFiles.append(path);
-                m_runBytes.push_back(*bytes);
-            } else if (!readMethod(path, *bytes)) {
-                return false;
-            }
+            if (bytes && exchange::formatOf(*bytes) != exchange::methodFormat)
+                runFiles.emplace_back(path, *bytes);
+            else
+                usable = bytes && readMethod(path, *bytes) && usable;
         }
-        for (qsizetype i = 0; i < runFiles.size(); ++i) {
-            if (!readRun(runFiles[i], m_runBytes[std::size_t(i)]))
-                return false;
-        }
-        return true;
+        for (const auto &[path, bytes] : runFiles)
+            usable = readRun(path, bytes) && usable;
+        return usable;
     }
 
     const std::vector<MethodFile> &methods() const { return m_methods; }
-    const std::vector<exchange::RunDocument> &runs() const { return m_runs; }
+    const std::vector<RunFile> &runs() const { return m_runs; }
 
 private:
     bool readMethod(const QString &path, const QByteArray &bytes)
@@ -120,27 +106,23 @@ private:
         reportProblems(path, read.problems);
         if (!read.value)
             return false;
-        m_known.add(*read.value);
+        notebook::addImported(m_known, *read.value, path);
         m_methods.push_back({path, *std::move(read.value)});
         return true;
     }
 
     bool readRun(const QString &path, const QByteArray &bytes)
     {
-        QString fault;
-        exchange::Read<exchange::RunDocument> read = exchange::readRun(bytes, m_known.lookup(fault));
-        if (!fault.isEmpty())
-            read.problems = {assay::error(u"/method"_s, fault)};
+        exchange::Read<exchange::RunDocument> read = exchange::readRun(bytes, notebook::lookupIn(m_known));
         reportProblems(path, read.problems);
         if (read.value)
-            m_runs.push_back(*std::move(read.value));
+            m_runs.push_back({path, *std::move(read.value)});
         return read.value.has_value();
     }
 
-    NamedMethods m_known;
-    std::vector<QByteArray> m_runBytes;
+    std::vector<notebook::StoredMethod> m_known;
     std::vector<MethodFile> m_methods;
-    std::vector<exchange::RunDocument> m_runs;
+    std::vector<RunFile> m_runs;
 };
 
 std::vector<notebook::StoredMethod> catalogueIn(const QString &path)
@@ -151,42 +133,98 @@ std::vector<notebook::StoredMethod> catalogueIn(const QString &path)
     return notebook::catalogueOf(laboratory, installedMethods().methods());
 }
 
-ExitStatus store(notebook::Notebook &notebook, const Files &files)
+/// Stores one file after the other, and keeps a line of what became of each.
+class Storing
 {
-    ExitStatus status = Sound;
-    QStringList lines;
-    for (const MethodFile &file : files.methods()) {
-        const notebook::MethodOutcome outcome =
-            notebook.importMethod(file.method, file.path, currentAccount(), installedMethods().methods());
-        lines.append(outcome.sentence);
-        if (outcome.needsAttention)
-            status = NeedsAttention;
+public:
+    Storing(notebook::Notebook &notebook, bool again)
+        : m_notebook(notebook)
+        , m_again(again)
+    {
     }
-    for (const exchange::RunDocument &document : files.runs())
-        notebook.addRun(document.run, document.method, currentAccount());
-    if (!files.runs().empty())
-        lines.append(files.runs().size() == 1
-                         ? Text::tr("1 run put on the bench")
-                         : Text::tr("%1 runs put on the bench").arg(files.runs().size()));
-    const ExitStatus end = written(writeOut((lines.join(u'\n') + u'\n').toUtf8()));
-    return end == Sound ? status : end;
+
+    /// Throws notebook::Failure; what was stored until then stays, and has its line.
+    void store(const Files &files)
+    {
+        for (const MethodFile &file : files.methods())
+            store(file);
+        for (const RunFile &file : files.runs())
+            store(file);
+    }
+
+    QByteArray report() const
+    {
+        QStringList lines = m_lines;
+        if (m_runs > 0)
+            lines.append(m_runs == 1 ? Text::tr("1 run put on the bench")
+                                     : Text::tr("%1 runs put on the bench").arg(m_runs));
+        return lines.isEmpty() ? QByteArray() : (lines.join(u'\n') + u'\n').toUtf8();
+    }
+    ExitStatus status() const { return m_status; }
+
+private:
+    void store(const MethodFile &file)
+    {
+        const notebook::MethodOutcome outcome =
+            m_notebook.importMethod(file.method, file.path, currentAccount(), installedMethods().methods());
+        m_lines.append(outcome.sentence);
+        if (outcome.needsAttention)
+            m_status = NeedsAttention;
+    }
+
+    void store(const RunFile &file)
+    {
+        const exchange::RunDocument &document = file.document;
+        const auto same = m_again ? std::nullopt : m_notebook.findSameRun(document.run, document.method);
+        if (!same) {
+            m_notebook.addRun(document.run, document.method, currentAccount());
+            ++m_runs;
+            return;
+        }
+        m_status = NeedsAttention;
+        m_lines.append(
+            Text::tr("%1 was not stored: it is run %2 of the notebook, %3, put on the bench on %4. "
+                     "To have it there twice, import it with --again.")
+                .arg(file.path)
+                .arg(same->id.value)
+                .arg(same->title, same->createdAt.toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s)));
+    }
+
+    notebook::Notebook &m_notebook;
+    bool m_again;
+    QStringList m_lines;
+    int m_runs = 0;
+    ExitStatus m_status = Sound;
+};
+
+int store(const Arguments &given, const Files &files)
+{
+    const auto opened = notebook::Notebook::openOrCreate(given.notebook);
+    Storing storing(*opened, given.again);
+    std::optional<notebook::Failure> failed;
+    try {
+        storing.store(files);
+    } catch (const notebook::Failure &failure) {
+        failed = failure;
+    }
+    const ExitStatus end = written(writeOut(storing.report()));
+    if (failed)
+        return unusableNotebook(given.notebook, *failed);
+    return end == Sound ? storing.status() : end;
 }
 
 } // namespace
 
 int importFiles(const QStringList &arguments)
 {
-    if (arguments.size() < 2)
-        return wrongUse(Text::tr("import takes a notebook and files of runs or methods: plateau import "
-                                 "NOTEBOOK FILE ..."));
-    const QString &path = arguments.front();
+    const Arguments given = parsed(arguments);
+    if (!given.fault.isEmpty())
+        return wrongUse(given.fault);
     try {
-        Files files(catalogueIn(path));
-        if (!files.read(arguments.mid(1)))
-            return Unusable;
-        return store(*notebook::Notebook::openOrCreate(path), files);
+        Files files(catalogueIn(given.notebook));
+        return files.read(given.files) ? store(given, files) : Unusable;
     } catch (const notebook::Failure &failure) {
-        return unusableNotebook(path, failure);
+        return unusableNotebook(given.notebook, failure);
     }
 }
 

@@ -5,6 +5,7 @@
 #include "app/console.h"
 
 #include <QCoreApplication>
+#include <QDir>
 
 namespace plateau::app {
 
@@ -26,7 +27,9 @@ ExitStatus wrongUse(const QString &sentence)
 
 ExitStatus unusableNotebook(const QString &path, const notebook::Failure &failure)
 {
-    writeError(u"%1: %2"_s.arg(path, failure.sentence()));
+    // Most sentences name the file where it is read best.
+    const bool named = failure.sentence().contains(QDir::toNativeSeparators(path));
+    writeError(named ? failure.sentence() : u"%1: %2"_s.arg(path, failure.sentence()));
     return Unusable;
 }
 

@@ -49,8 +49,8 @@ TEST_F(Commands, UnknownWordsAreRefusedWithoutADisplay)
     for (const QStringList &words :
          {QStringList{u"evalute"_s}, QStringList{u"--nonsense"_s}, QStringList{u"--notebook"_s},
           QStringList{u"--demo"_s, u"--notebook"_s, u"x"_s}, QStringList{u"evaluate"_s},
-          QStringList{u"evaluate"_s, u"--json"_s}, QStringList{u"verify"_s},
-          QStringList{u"import"_s, u"x"_s}}) {
+          QStringList{u"evaluate"_s, u"--json"_s}, QStringList{u"verify"_s}, QStringList{u"import"_s, u"x"_s},
+          QStringList{u"import"_s, u"--twice"_s, u"x"_s, u"y"_s}}) {
         const Outcome outcome = runProgram(words);
         EXPECT_EQ(outcome.status, 2) << words.join(u' ').toStdString();
         EXPECT_EQ(outcome.errorLines().size(), 1) << outcome.error.toStdString();
@@ -168,6 +168,36 @@ TEST_F(Commands, ImportPutsRunsOnTheBenchOrNothingAtAll)
     EXPECT_TRUE(verified.out.startsWith("2 runs, 0 decisions")) << verified.out.toStdString();
 }
 
+TEST_F(Commands, ImportNamesEveryFileThatCannotBeUsedAndStoresNothing)
+{
+    const QString path = m_folder.filePath(u"bench.plateau"_s);
+    const Outcome outcome =
+        runProgram({u"import"_s, path, m_folder.filePath(u"no-such.json"_s), sample(u"clean-run.json"_s),
+                    write(u"broken.json"_s, "{}"), m_folder.filePath(u"nor-this.json"_s)});
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_TRUE(outcome.out.isEmpty()) << outcome.out.toStdString();
+    for (const char *name : {"no-such.json", "broken.json", "nor-this.json"})
+        EXPECT_TRUE(outcome.error.contains(name)) << outcome.error.toStdString();
+    EXPECT_FALSE(QFile::exists(path));
+}
+
+TEST_F(Commands, ImportDoesNotStoreARunTwiceUnlessToldTo)
+{
+    const QString path = m_folder.filePath(u"bench.plateau"_s);
+    const QString clean = sample(u"clean-run.json"_s);
+    const Outcome within = runProgram({u"import"_s, path, clean, clean});
+    EXPECT_EQ(within.status, 1);
+    EXPECT_TRUE(within.out.contains("clean-run.json was not stored: it is run 1 of the notebook"))
+        << within.out.toStdString();
+    EXPECT_TRUE(within.out.endsWith("1 run put on the bench\n")) << within.out.toStdString();
+    const Outcome later = runProgram({u"import"_s, path, clean, sample(u"solid.json"_s)});
+    EXPECT_EQ(later.status, 1);
+    EXPECT_TRUE(runProgram({u"verify"_s, path}).out.startsWith("2 runs, 0 decisions"));
+    EXPECT_EQ(runProgram({u"import"_s, path, clean}).out.count('\n'), 1);
+    EXPECT_EQ(runProgram({u"import"_s, u"--again"_s, path, clean}).status, 0);
+    EXPECT_TRUE(runProgram({u"verify"_s, path}).out.startsWith("3 runs, 0 decisions"));
+}
+
 namespace {
 
 /// A shipped method with another text in place of one it has.
@@ -240,6 +270,8 @@ TEST_F(Commands, VerifyRefusesWhatIsNoNotebookAndMakesNone)
     const Outcome garbage = runProgram({u"verify"_s, write(u"garbage.plateau"_s, QByteArray(5000, 'x'))});
     EXPECT_EQ(garbage.status, 2);
     EXPECT_EQ(garbage.errorLines().size(), 1) << garbage.error.toStdString();
+    EXPECT_TRUE(garbage.error.startsWith("The file ")) << garbage.error.toStdString();
+    EXPECT_EQ(garbage.error.count("garbage.plateau"), 1) << "the file is named once";
 }
 
 TEST_F(Commands, FullDeviceIsNoticed)
