@@ -1,0 +1,252 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+#include "ui/bench/pipettemodel.h"
+#include "ui/bench/pipettestepsmodel.h"
+#include "ui/bench/pipettewords.h"
+#include "ui/bench/volumewords.h"
+#include "ui/shared/theme.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+using State = ui::PipetteSheet::State;
+
+planning::Round roundOf(int step, const QString &component, double volume_mL, std::size_t tubes)
+{
+    planning::Round round;
+    round.step = step;
+    round.component = component;
+    round.name = component;
+    round.usualVolume_mL = volume_mL;
+    round.doses.assign(tubes, planning::Round::Dose{volume_mL, {}, false});
+    return round;
+}
+
+/// The example run's worksheet as written by hand: buffer, water, sample, then A1, starter, A2. The blanks
+/// get 0.1 mL of water in place of sample, the last tube 0.2 mL of sample.
+class Pipette : public Bench
+{
+protected:
+    Pipette()
+        : run(exampleRun())
+    {
+        rounds = {roundOf(0, u"Buffer"_s, 1, 4), roundOf(1, u"Water"_s, 1, 4),
+                  roundOf(2, u"Sample"_s, 0.1, 4), roundOf(6, u"Starter"_s, 0.02, 4)};
+        rounds[2].doses = {
+            planning::Round::Dose{0.1, u"Water"_s, false}, planning::Round::Dose{0.1, u"Water"_s, false},
+            planning::Round::Dose{0.1, u"P-104"_s, false}, planning::Round::Dose{0.2, u"P-104"_s, true}};
+        rounds[3].suspension = true;
+    }
+
+    ui::PipetteSheet sheet() const { return {method(), run, rounds, marks}; }
+    void tick(int round, int firstTube = 0, int lastTube = 3)
+    {
+        for (int tube = firstTube; tube <= lastTube; ++tube)
+            marks.ticked[{round, tube}] = {
+                rounds[static_cast<std::size_t>(round)].usualVolume_mL, {}, {}, {}};
+    }
+    void read(const QString &reading, int firstTube = 0, int lastTube = 3)
+    {
+        for (int tube = firstTube; tube <= lastTube; ++tube)
+            run.tubes[static_cast<std::size_t>(tube)].readings[reading] = 0.1;
+    }
+
+    run::Run run;
+    std::vector<planning::Round> rounds;
+    ui::PipetteMarks marks;
+    ui::Theme theme;
+};
+
+TEST_F(Pipette, VolumesAreSaidAsAPipetteIsSet)
+{
+    EXPECT_EQ(ui::volumeWords(0.02), u"20\u00a0µL"_s);
+    EXPECT_EQ(ui::volumeWords(0.07), u"70\u00a0µL"_s) << "not 70.00000000000001";
+    EXPECT_EQ(ui::volumeWords(0.9995), u"999.5\u00a0µL"_s);
+    EXPECT_EQ(ui::volumeWords(1), u"1\u00a0mL"_s);
+    EXPECT_EQ(ui::volumeWords(2.05), u"2.05\u00a0mL"_s);
+    EXPECT_EQ(ui::waitWords({{3, 10}, assay::Interval{20, 25}}),
+              u"Wait 3 to 10\u00a0min at 20 to 25\u00a0°C"_s);
+    EXPECT_EQ(ui::waitWords({{5, 5}, std::nullopt}), u"Wait 5\u00a0min"_s);
+}
+
+TEST_F(Pipette, GoesRoundByRoundAndTubeByTube)
+{
+    for (int round = 0; round < 3; ++round) {
+        for (int tube = 0; tube < 4; ++tube) {
+            EXPECT_EQ(sheet().next(), (ui::Dosing{round, tube}));
+            EXPECT_EQ(sheet().countOfRound(round), (ui::StepCount{tube, 4}));
+            tick(round, tube, tube);
+        }
+    }
+    EXPECT_EQ(sheet().next(), std::nullopt) << "A1 comes before the starter";
+    EXPECT_EQ(sheet().steps()[static_cast<std::size_t>(sheet().currentStep())].reading, u"A1"_s);
+}
+
+TEST_F(Pipette, TheStarterComesAfterTheReadingOfAllTubes)
+{
+    tick(0);
+    tick(1);
+    tick(2);
+    read(u"A1"_s, 0, 2);
+    EXPECT_EQ(sheet().next(), std::nullopt);
+    EXPECT_EQ(sheet().readingsMissingBefore({3, 3}), QStringList{u"A1"_s});
+    EXPECT_TRUE(sheet().readingsMissingBefore({3, 0}).isEmpty());
+    EXPECT_TRUE(sheet().readingsMissingBefore({2, 3}).isEmpty());
+    read(u"A1"_s);
+    EXPECT_EQ(sheet().next(), (ui::Dosing{3, 0}));
+    tick(3);
+    EXPECT_EQ(sheet().next(), std::nullopt);
+    EXPECT_EQ(sheet().steps()[static_cast<std::size_t>(sheet().currentStep())].reading, u"A2"_s);
+    read(u"A2"_s);
+    EXPECT_EQ(sheet().currentStep(), static_cast<int>(sheet().steps().size()));
+}
+
+TEST_F(Pipette, WhatWasReadBeforeAnyTickIsNotAskedFor)
+{
+    EXPECT_TRUE(sheet().isLed());
+    read(u"A1"_s, 0, 0);
+    EXPECT_FALSE(sheet().isLed());
+    EXPECT_EQ(sheet().next(), std::nullopt);
+}
+
+TEST_F(Pipette, WhatWasPipettedFromPaperIsNotAskedFor)
+{
+    marks.fromPaper = true;
+    EXPECT_FALSE(sheet().isLed());
+    EXPECT_EQ(sheet().next(), std::nullopt);
+}
+
+TEST_F(Pipette, ATubeThatWasReadSinceIsPassedAndTheOthersAreStillDue)
+{
+    tick(0);
+    tick(1);
+    tick(2, 0, 1);
+    read(u"A1"_s, 2, 2);
+    EXPECT_EQ(sheet().stateOf({2, 2}), State::Passed);
+    EXPECT_EQ(sheet().stateOf({2, 3}), State::Due);
+    EXPECT_EQ(sheet().stateOf({3, 2}), State::Due) << "the starter comes after A1";
+    EXPECT_EQ(sheet().next(), (ui::Dosing{2, 3}));
+    EXPECT_EQ(sheet().countOfRound(2), (ui::StepCount{3, 4}));
+}
+
+TEST_F(Pipette, ASpoiltTubeCountsNowhere)
+{
+    run.tubes[0].spoilt = u"dropped"_s;
+    EXPECT_EQ(sheet().stateOf({0, 0}), State::Spoilt);
+    EXPECT_EQ(sheet().next(), (ui::Dosing{0, 1}));
+    EXPECT_EQ(sheet().countOfRound(0), (ui::StepCount{0, 3}));
+    tick(0);
+    tick(1);
+    tick(2);
+    read(u"A1"_s, 1, 3);
+    EXPECT_EQ(sheet().next(), (ui::Dosing{3, 1})) << "nobody waits for the reading of a spoilt tube";
+}
+
+TEST_F(Pipette, TubesThatGetNothingInARoundAreLeftOut)
+{
+    rounds[1].doses[2].reset();
+    tick(0);
+    tick(1, 0, 1);
+    EXPECT_EQ(sheet().stateOf({1, 2}), State::Nothing);
+    EXPECT_EQ(sheet().next(), (ui::Dosing{1, 3}));
+    EXPECT_EQ(sheet().countOfRound(1), (ui::StepCount{2, 3}));
+}
+
+TEST_F(Pipette, TheNextTubeIsLookedForFromWhereTheHandIs)
+{
+    tick(0, 2, 2);
+    EXPECT_EQ(sheet().nextIn(0, 2), (ui::Dosing{0, 3}));
+    tick(0, 3, 3);
+    EXPECT_EQ(sheet().nextIn(0, 2), (ui::Dosing{0, 0})) << "round to what was left out";
+    EXPECT_EQ(sheet().dueIn(0, 0, 9).size(), 2U);
+}
+
+TEST_F(Pipette, WordsNameTubeVolumeAndWhatStandsIn)
+{
+    EXPECT_EQ(ui::additionWords(sheet(), {3, 1}), u"Tube 2: add 20\u00a0µL Starter"_s);
+    EXPECT_EQ(ui::additionWords(sheet(), {2, 2}), u"Tube 3: add 100\u00a0µL P-104"_s);
+    EXPECT_EQ(ui::additionWords(sheet(), {2, 0}), u"Tube 1: add 100\u00a0µL Water"_s);
+    EXPECT_EQ(ui::oddWords(sheet(), {2, 0}), u"Water in place of Sample"_s);
+    EXPECT_EQ(ui::oddWords(sheet(), {2, 2}), QString());
+    EXPECT_EQ(ui::oddWords(sheet(), {2, 3}), u"200\u00a0µL, where most tubes get 100\u00a0µL"_s);
+    run.samples[0].dilution = {{5, 50}, {1, 10}};
+    EXPECT_EQ(ui::tubeWords(sheet(), {2, 2}),
+              u"sample P-104, 1 of 2, diluted 5\u00a0mL to 50\u00a0mL, then 1\u00a0mL to 10\u00a0mL"_s);
+    EXPECT_EQ(ui::tubeWords(sheet(), {0, 2}), u"sample P-104, 1 of 2"_s) << "buffer is not diluted";
+    EXPECT_EQ(ui::wordsBefore(sheet(), 5), u"mix, wait 3 to 10\u00a0min"_s);
+    EXPECT_EQ(ui::wordsBefore(sheet(), 2), QString());
+}
+
+TEST_F(Pipette, AnotherVolumeIsSaidWhereItWentIn)
+{
+    marks.ticked[{2, 2}] = {0.15, 0.1};
+    marks.ticked[{2, 3}] = {0.2, 0.2};
+    EXPECT_TRUE(sheet().isDifferent({2, 2}));
+    EXPECT_FALSE(sheet().isDifferent({2, 3})) << "odd by plan is not different";
+    EXPECT_EQ(ui::stateWords(sheet(), {2, 2}), u"150\u00a0µL, not 100\u00a0µL"_s);
+}
+
+TEST_F(Pipette, CellsStandAsTheTubesDoInTheRack)
+{
+    ui::PipetteModel model;
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    QSignalSpy changed(&model, &QAbstractItemModel::dataChanged);
+    EXPECT_EQ(model.rowCount(), 0);
+    model.show(sheet(), 0, 3);
+    ASSERT_EQ(model.rowCount(), 2);
+    ASSERT_EQ(model.columnCount(), 3);
+    EXPECT_EQ(model.index(1, 0).data().toString(), u"4"_s);
+    EXPECT_EQ(model.tubeAt(model.index(1, 1)), std::nullopt) << "behind the last tube";
+    EXPECT_EQ(model.flags(model.index(1, 1)), Qt::NoItemFlags);
+    EXPECT_EQ(model.indexOf(2), model.index(0, 2));
+    EXPECT_EQ(model.rowOf(1), (std::pair{0, 2}));
+    EXPECT_EQ(model.rowOf(3), (std::pair{3, 3}));
+    EXPECT_EQ(reset.count(), 1);
+
+    tick(2, 0, 0);
+    model.show(sheet(), 2, 3);
+    EXPECT_EQ(reset.count(), 1) << "another round of the same rack is a change only";
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(model.index(0, 0).data(ui::PipetteModel::StateRole).toInt(), static_cast<int>(State::Ticked));
+    EXPECT_TRUE(model.index(1, 0).data(ui::PipetteModel::OddRole).toBool());
+    EXPECT_EQ(model.index(0, 1).data(Qt::AccessibleTextRole).toString(),
+              u"Tube 2, blank, 2 of 2, 100\u00a0µL, to do, Water in place of Sample"_s);
+    EXPECT_EQ(model.index(0, 0).data(Qt::AccessibleTextRole).toString(),
+              u"Tube 1, blank, 1 of 2, 100\u00a0µL, done, Water in place of Sample"_s);
+}
+
+TEST_F(Pipette, StepsCountTheTubesThatAreThrough)
+{
+    ui::PipetteStepsModel model(theme);
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
+    QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    tick(0);
+    tick(1, 0, 1);
+    model.show(sheet(), 1);
+    ASSERT_EQ(model.rowCount(), 10);
+    const auto shown = [&model](int row, int column) { return model.index(row, column).data().toString(); };
+    EXPECT_EQ(shown(0, ui::PipetteStepsModel::Step), u"Buffer"_s);
+    EXPECT_EQ(shown(0, ui::PipetteStepsModel::Tubes), u"4 of 4"_s);
+    EXPECT_EQ(shown(1, ui::PipetteStepsModel::Tubes), u"2 of 4"_s);
+    EXPECT_EQ(shown(1, ui::PipetteStepsModel::Volume), u"1\u00a0mL"_s);
+    EXPECT_EQ(shown(3, ui::PipetteStepsModel::Step), u"Mix"_s);
+    EXPECT_EQ(shown(3, ui::PipetteStepsModel::Tubes), QString());
+    EXPECT_EQ(shown(5, ui::PipetteStepsModel::Step), u"Read A1"_s);
+    EXPECT_EQ(shown(5, ui::PipetteStepsModel::Tubes), u"0 of 4"_s);
+    EXPECT_TRUE(model.index(1, 0).data(Qt::FontRole).value<QFont>().bold());
+    EXPECT_FALSE(model.index(0, 0).data(Qt::FontRole).isValid());
+    read(u"A1"_s, 0, 2);
+    model.show(sheet(), 1);
+    EXPECT_EQ(reset.count(), 1);
+    EXPECT_EQ(shown(5, ui::PipetteStepsModel::Tubes), u"3 of 4"_s);
+}
+
+} // namespace
+} // namespace plateau::test

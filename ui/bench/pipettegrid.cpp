@@ -1,0 +1,112 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/pipettegrid.h"
+
+#include "ui/bench/pipettecell.h"
+#include "ui/bench/pipettemodel.h"
+#include "ui/shared/theme.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+PipetteGrid::PipetteGrid(const Theme &theme, PipetteModel *model, QWidget *parent)
+    : QTableView(parent)
+    , m_theme(theme)
+    , m_tubes(model)
+{
+    setModel(model);
+    setItemDelegate(new PipetteCell(theme, this));
+    setObjectName(u"pipetteGrid"_s);
+    setAccessibleName(tr("Tubes of the rack"));
+    setTabKeyNavigation(false);
+    setEditTriggers(NoEditTriggers);
+    setSelectionMode(SingleSelection);
+    setShowGrid(false);
+    setVerticalScrollMode(ScrollPerPixel);
+    setHorizontalScrollMode(ScrollPerPixel);
+    horizontalHeader()->hide();
+    verticalHeader()->hide();
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    connect(model, &QAbstractItemModel::modelReset, this, &PipetteGrid::fitRows);
+}
+
+void PipetteGrid::goTo(int tube)
+{
+    const QModelIndex cell = m_tubes->indexOf(tube);
+    if (!cell.isValid())
+        return;
+    setCurrentIndex(cell);
+    scrollTo(cell);
+}
+
+int PipetteGrid::currentTube() const
+{
+    return m_tubes->tubeAt(currentIndex()).value_or(-1);
+}
+
+void PipetteGrid::setCalm(bool calm)
+{
+    if (calm && !hasFocus())
+        clearSelection();
+    else if (!calm && currentIndex().isValid())
+        selectionModel()->select(currentIndex(), QItemSelectionModel::ClearAndSelect);
+}
+
+bool PipetteGrid::act(const QString &text)
+{
+    if (text == " "_L1 || text == "\r"_L1 || text == "\n"_L1)
+        Q_EMIT tickWanted();
+    else if (text == "+"_L1)
+        Q_EMIT rowWanted();
+    else if (text == "*"_L1)
+        Q_EMIT roundWanted();
+    else if (text == "-"_L1 || text == "\b"_L1)
+        Q_EMIT undoWanted();
+    else if (text == "/"_L1)
+        Q_EMIT spoiltWanted();
+    else if (text.size() == 1 && u"0123456789.,"_s.contains(text))
+        Q_EMIT volumeBegun(text);
+    else
+        return false;
+    return true;
+}
+
+void PipetteGrid::keyPressEvent(QKeyEvent *event)
+{
+    // A key that is held down must not tick tube after tube.
+    if (event->isAutoRepeat() && !event->text().isEmpty())
+        return;
+    const bool plain = !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+    if (!plain || !act(event->text()))
+        QTableView::keyPressEvent(event);
+}
+
+void PipetteGrid::fitRows()
+{
+    if (m_tubes->rowCount() == 0)
+        return;
+    const int smallest = std::max(m_theme.target() * 2, fontMetrics().height() * 4);
+    const int share = viewport()->height() / m_tubes->rowCount();
+    verticalHeader()->setDefaultSectionSize(std::clamp(share, smallest, smallest * 2));
+}
+
+void PipetteGrid::resizeEvent(QResizeEvent *event)
+{
+    QTableView::resizeEvent(event);
+    fitRows();
+}
+
+void PipetteGrid::currentChanged(const QModelIndex &current, const QModelIndex &previous)
+{
+    QTableView::currentChanged(current, previous);
+    Q_EMIT cursorMoved();
+}
+
+} // namespace plateau::ui

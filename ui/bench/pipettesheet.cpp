@@ -1,0 +1,202 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/pipettesheet.h"
+
+#include "ui/bench/volumewords.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <cmath>
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::PipetteSheet)
+};
+
+using Kind = SheetStep::Kind;
+
+/// A spike is a second round of the sample's step.
+std::vector<SheetStep> stepsOf(const assay::Method &method, const std::vector<planning::Round> &rounds)
+{
+    std::vector<SheetStep> steps;
+    for (std::size_t at = 0; at < method.steps.size(); ++at) {
+        const assay::Step &step = method.steps[at];
+        if (std::holds_alternative<assay::AddStep>(step)) {
+            for (std::size_t round = 0; round < rounds.size(); ++round) {
+                if (rounds[round].step == static_cast<int>(at))
+                    steps.push_back({Kind::Add, static_cast<int>(round), {}, rounds[round].name});
+            }
+        } else if (std::holds_alternative<assay::MixStep>(step)) {
+            steps.push_back({Kind::Mix, -1, {}, Words::tr("Mix")});
+        } else if (const auto *wait = std::get_if<assay::WaitStep>(&step)) {
+            steps.push_back({Kind::Wait, -1, {}, waitWords(*wait)});
+        } else if (const auto *read = std::get_if<assay::ReadStep>(&step)) {
+            steps.push_back({Kind::Read, -1, read->reading, Words::tr("Read %1").arg(read->reading)});
+        }
+    }
+    return steps;
+}
+
+} // namespace
+
+PipetteSheet::PipetteSheet(const assay::Method &method, const run::Run &run,
+                           std::vector<planning::Round> rounds, PipetteMarks marks)
+    : m_run(run)
+    , m_rounds(std::move(rounds))
+    , m_marks(std::move(marks))
+    , m_steps(stepsOf(method, m_rounds))
+{
+}
+
+bool PipetteSheet::isRead(int index, const QString &reading) const
+{
+    return tube(index).readings.contains(reading);
+}
+
+bool PipetteSheet::isSpike(int index) const
+{
+    return index > 0 && round(index).step == round(index - 1).step;
+}
+
+QString PipetteSheet::spoilt(int index) const
+{
+    return tube(index).spoilt;
+}
+
+const planning::Round::Dose *PipetteSheet::doseOf(const Dosing &dosing) const
+{
+    const auto &doses = round(dosing.round).doses;
+    const auto at = static_cast<std::size_t>(dosing.tube);
+    return at < doses.size() && doses[at] ? &*doses[at] : nullptr;
+}
+
+const Pipetted *PipetteSheet::pipetted(const Dosing &dosing) const
+{
+    const auto found = m_marks.ticked.find(dosing);
+    return found == m_marks.ticked.end() ? nullptr : &found->second;
+}
+
+bool PipetteSheet::isDifferent(const Dosing &dosing) const
+{
+    const Pipetted *went = pipetted(dosing);
+    return went && std::abs(went->volume_mL - went->planned_mL) > 1e-9;
+}
+
+int PipetteSheet::stepOf(int round) const
+{
+    const auto found = std::find_if(m_steps.begin(), m_steps.end(),
+                                    [round](const SheetStep &step) { return step.round == round; });
+    return static_cast<int>(found - m_steps.begin());
+}
+
+PipetteSheet::State PipetteSheet::stateOf(const Dosing &dosing) const
+{
+    if (!doseOf(dosing))
+        return State::Nothing;
+    if (!spoilt(dosing.tube).isEmpty())
+        return State::Spoilt;
+    if (pipetted(dosing))
+        return State::Ticked;
+    const bool readSince =
+        std::any_of(m_steps.begin() + stepOf(dosing.round), m_steps.end(), [&](const SheetStep &step) {
+            return step.kind == Kind::Read && isRead(dosing.tube, step.reading);
+        });
+    return readSince ? State::Passed : State::Due;
+}
+
+bool PipetteSheet::isLed() const
+{
+    if (m_marks.fromPaper)
+        return false;
+    return !m_marks.ticked.empty() || std::all_of(m_run.tubes.begin(), m_run.tubes.end(),
+                                                  [](const auto &tube) { return tube.readings.empty(); });
+}
+
+StepCount PipetteSheet::countOfRound(int round) const
+{
+    StepCount count;
+    for (int tube = 0; tube < tubes(); ++tube) {
+        const State state = stateOf({round, tube});
+        if (state == State::Ticked || state == State::Passed)
+            ++count.done;
+        if (state != State::Nothing && state != State::Spoilt)
+            ++count.planned;
+    }
+    return count;
+}
+
+StepCount PipetteSheet::countOf(int index) const
+{
+    const SheetStep &step = m_steps.at(static_cast<std::size_t>(index));
+    if (step.kind == Kind::Add)
+        return countOfRound(step.round);
+    StepCount count;
+    if (step.kind != Kind::Read)
+        return count;
+    for (int tube = 0; tube < tubes(); ++tube) {
+        if (!spoilt(tube).isEmpty())
+            continue;
+        ++count.planned;
+        if (isRead(tube, step.reading))
+            ++count.done;
+    }
+    return count;
+}
+
+int PipetteSheet::currentStep() const
+{
+    int first = static_cast<int>(m_steps.size());
+    // Mixing and waiting leave no mark; they belong to whatever comes after them.
+    for (int step = static_cast<int>(m_steps.size()) - 1; step >= 0; --step) {
+        const StepCount count = countOf(step);
+        if (count.done < count.planned)
+            first = step;
+    }
+    return first;
+}
+
+std::optional<Dosing> PipetteSheet::next() const
+{
+    const int step = currentStep();
+    if (!isLed() || step == static_cast<int>(m_steps.size()))
+        return std::nullopt;
+    const int round = m_steps[static_cast<std::size_t>(step)].round;
+    return round < 0 ? std::nullopt : nextIn(round);
+}
+
+std::optional<Dosing> PipetteSheet::nextIn(int round, int fromTube) const
+{
+    for (int step = 0; step < tubes(); ++step) {
+        const Dosing dosing{round, (fromTube + step) % tubes()};
+        if (stateOf(dosing) == State::Due)
+            return dosing;
+    }
+    return std::nullopt;
+}
+
+std::vector<Dosing> PipetteSheet::dueIn(int round, int firstTube, int lastTube) const
+{
+    std::vector<Dosing> due;
+    for (int tube = firstTube; tube <= std::min(lastTube, tubes() - 1); ++tube) {
+        if (stateOf({round, tube}) == State::Due)
+            due.push_back({round, tube});
+    }
+    return due;
+}
+
+QStringList PipetteSheet::readingsMissingBefore(const Dosing &dosing) const
+{
+    QStringList missing;
+    for (int step = 0; step < stepOf(dosing.round); ++step) {
+        const QString &reading = m_steps[static_cast<std::size_t>(step)].reading;
+        if (!reading.isEmpty() && !isRead(dosing.tube, reading))
+            missing << reading;
+    }
+    return missing;
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/pipettesource.h"
+
+#include "ui/bench/pipettewords.h"
+
+#include <QCoreApplication>
+
+namespace plateau::ui {
+
+namespace {
+
+using notebook::LotId;
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::PipetteSource)
+};
+
+QString lotWords(const planning::Lot &lot)
+{
+    return lot.expires ? Words::tr("%1, good until %2").arg(lot.lot, lot.expires->toString(Qt::ISODate))
+                       : lot.lot;
+}
+
+/// The round that the reagent has for its own; nullptr for what only stands in or is a tube's own.
+const planning::Round *roundNamed(const PipetteSheet &sheet, const QString &reagent)
+{
+    for (const planning::Round &round : sheet.rounds()) {
+        if (round.name == reagent)
+            return &round;
+    }
+    return nullptr;
+}
+
+std::optional<LotId> lastLot(const PipetteSheet &sheet, const QString &reagent)
+{
+    std::optional<LotId> last;
+    for (int round = 0; round < static_cast<int>(sheet.rounds().size()); ++round) {
+        for (int tube = 0; tube < sheet.tubes(); ++tube) {
+            const Pipetted *went = sheet.pipetted({round, tube});
+            if (went && went->lot && contentWords(sheet, {round, tube}) == reagent)
+                last = went->lot;
+        }
+    }
+    return last;
+}
+
+QString lastPipette(const PipetteSheet &sheet, int round)
+{
+    QString last;
+    for (int tube = 0; tube < sheet.tubes(); ++tube) {
+        if (const Pipetted *went = sheet.pipetted({round, tube}); went && !went->pipette.isEmpty())
+            last = went->pipette;
+    }
+    return last;
+}
+
+} // namespace
+
+PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosing,
+                                   const std::vector<planning::Lot> &inHand)
+{
+    PipettePanel::Source source;
+    source.pipette = lastPipette(sheet, dosing.round);
+    if (source.pipette.isEmpty())
+        source.pipette = sheet.round(dosing.round).pipette;
+    const QString reagent = contentWords(sheet, dosing);
+    const planning::Round *own = roundNamed(sheet, reagent);
+    if (isTubesOwn(sheet, dosing) || !own)
+        return source;
+    std::optional<LotId> planned;
+    for (const planning::Lot &lot : inHand) {
+        if (lot.reagent.compare(reagent, Qt::CaseInsensitive) != 0)
+            continue;
+        source.lots.push_back({LotId{lot.id}, lotWords(lot)});
+        if (lot.lot == own->lot)
+            planned = LotId{lot.id};
+    }
+    if (source.lots.empty() && own->lot.isEmpty())
+        return source;
+    const bool unknown = !planned && !own->lot.isEmpty();
+    source.lots.insert(source.lots.begin(), {std::nullopt, unknown ? own->lot : Words::tr("not noted")});
+    source.lot = lastLot(sheet, reagent);
+    if (!source.lot)
+        source.lot = planned;
+    return source;
+}
+
+} // namespace plateau::ui

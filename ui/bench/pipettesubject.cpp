@@ -1,0 +1,135 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/pipettesubject.h"
+
+#include "core/evaluation/format.h"
+#include "ui/bench/pipettewords.h"
+#include "ui/bench/volumewords.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::PipetteSubject)
+};
+
+using State = PipetteSheet::State;
+
+/// Common practice, no source: a piston pipette set to another volume by mistake is off by less, a slip of
+/// the decimal mark by more.
+constexpr double largestFactor = 3;
+
+QString actionOf(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const int number = dosing.tube + 1;
+    switch (sheet.stateOf(dosing)) {
+    case State::Nothing:
+        return Words::tr("Tube %1: nothing in this round").arg(number);
+    case State::Spoilt:
+        return Words::tr("Tube %1: spoilt").arg(number);
+    case State::Ticked:
+        return Words::tr("Tube %1: %2 %3 is in")
+            .arg(number)
+            .arg(volumeWords(sheet.pipetted(dosing)->volume_mL), contentWords(sheet, dosing));
+    case State::Passed:
+        return Words::tr("Tube %1: read since").arg(number);
+    case State::Due:
+        break;
+    }
+    return additionWords(sheet, dosing);
+}
+
+QString hintsOf(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    QStringList hints;
+    const auto step = static_cast<std::size_t>(sheet.stepOf(dosing.round));
+    if (const QString before = wordsBefore(sheet, static_cast<int>(step));
+        !before.isEmpty() && sheet.countOfRound(dosing.round).done == 0)
+        hints << Words::tr("First: %1.").arg(before);
+    const bool itself = contentWords(sheet, dosing) == sheet.round(dosing.round).name;
+    if (sheet.round(dosing.round).suspension && itself)
+        hints << Words::tr("Swirl before use.");
+    const auto &steps = sheet.steps();
+    if (step + 1 < steps.size() && steps[step + 1].kind == SheetStep::Kind::Mix)
+        hints << Words::tr("Mix afterwards.");
+    return hints.join(u' ');
+}
+
+} // namespace
+
+PipettePanel::Subject subjectOf(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    PipettePanel::Subject subject;
+    subject.action = actionOf(sheet, dosing);
+    subject.progress = Words::tr("Addition %1 of %2\n%3")
+                           .arg(dosing.round + 1)
+                           .arg(sheet.rounds().size())
+                           .arg(countWords(sheet.countOfRound(dosing.round)));
+    subject.contents = tubeWords(sheet, dosing);
+    const State state = sheet.stateOf(dosing);
+    if (state == State::Due)
+        subject.hints = hintsOf(sheet, dosing);
+    if (state == State::Due)
+        subject.unlike = oddWords(sheet, dosing);
+    else if (state == State::Spoilt || sheet.isDifferent(dosing))
+        subject.unlike = stateWords(sheet, dosing);
+    if (const Pipetted *went = sheet.pipetted(dosing);
+        went && !went->note.isEmpty() && state == State::Ticked)
+        subject.contents += u"; "_s + went->note;
+    return subject;
+}
+
+PipettePause pauseOf(const PipetteSheet &sheet)
+{
+    const int step = sheet.currentStep();
+    if (step == static_cast<int>(sheet.steps().size()))
+        return {Words::tr("Everything is pipetted and read"), Words::tr("Enter opens the review."),
+                Words::tr("&Review this rack")};
+    if (!sheet.isLed())
+        return {
+            Words::tr("Pipetted from paper"),
+            Words::tr("Nothing was ticked on this worksheet. Enter goes on to the readings; to tick all the "
+                      "same, choose an addition among the steps."),
+            Words::tr("&Key readings")};
+    const SheetStep &own = sheet.steps()[static_cast<std::size_t>(step)];
+    const QString before = wordsBefore(sheet, step);
+    const QString read = Words::tr("read %1 of every tube").arg(own.reading);
+    const QString all = before.isEmpty() ? read : Words::tr("%1, then %2").arg(before, read);
+    return {
+        Words::tr("Now read %1").arg(own.reading),
+        Words::tr("%1. Read so far: %2.").arg(evaluation::capitalised(all), countWords(sheet.countOf(step))),
+        Words::tr("&Key %1").arg(own.reading)};
+}
+
+QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    return Words::tr("Tube %1: how much %2 really went in? The worksheet says %3.")
+        .arg(dosing.tube + 1)
+        .arg(contentWords(sheet, dosing), volumeWords(sheet.doseOf(dosing)->volume_mL));
+}
+
+QString spoiltQuestion(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const QString spoilt = sheet.spoilt(dosing.tube);
+    if (spoilt.isEmpty())
+        return Words::tr("Tube %1 is spoilt and will not count. What happened to it?").arg(dosing.tube + 1);
+    return Words::tr("Tube %1 is marked as spoilt (%2). Why does it count after all?")
+        .arg(dosing.tube + 1)
+        .arg(spoilt);
+}
+
+QString doubtAbout(double volume_mL, double planned_mL)
+{
+    if (planned_mL <= 0 ||
+        (volume_mL <= planned_mL * largestFactor && volume_mL * largestFactor >= planned_mL))
+        return {};
+    return Words::tr("%1 is far from %2. Check unit and decimal mark; Enter again keeps it.")
+        .arg(volumeWords(volume_mL), volumeWords(planned_mL));
+}
+
+} // namespace plateau::ui

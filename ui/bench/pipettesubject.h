@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/bench/pipettepanel.h"
+#include "ui/bench/pipettesheet.h"
+
+namespace plateau::ui {
+
+/// What the panel says of an addition that is due, done, or not made.
+PipettePanel::Subject subjectOf(const PipetteSheet &sheet, const Dosing &dosing);
+
+/// What is to be done before the next addition, or instead of it.
+struct PipettePause {
+    QString title;
+    QString text;
+    /// On the button that leads there.
+    QString goOn;
+};
+PipettePause pauseOf(const PipetteSheet &sheet);
+
+/// "Tube 7: what went in instead of 100 µL P-104?"
+QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing);
+/// "Tube 7 is to be left out. What happened to it?", or of a spoilt one why it counts after all.
+QString spoiltQuestion(const PipetteSheet &sheet, const Dosing &dosing);
+/// What speaks against a volume that is typed, and that Enter keeps it all the same; empty for nothing.
+QString doubtAbout(double volume_mL, double planned_mL);
+
+} // namespace plateau::ui

@@ -1,0 +1,129 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/pipettewords.h"
+
+#include "core/evaluation/format.h"
+#include "ui/bench/places.h"
+#include "ui/bench/volumewords.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::PipetteWords)
+};
+
+using Dose = planning::Round::Dose;
+using State = PipetteSheet::State;
+
+const run::Tube &tubeOf(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    return sheet.run().tubes.at(static_cast<std::size_t>(dosing.tube));
+}
+
+} // namespace
+
+QString contentWords(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const Dose *dose = sheet.doseOf(dosing);
+    return dose && !dose->content.isEmpty() ? dose->content : sheet.round(dosing.round).name;
+}
+
+bool isTubesOwn(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const Dose *dose = sheet.doseOf(dosing);
+    if (!dose || dose->content.isEmpty())
+        return false;
+    const run::Tube &tube = tubeOf(sheet, dosing);
+    return dose->content == tube.sample || dose->content == tube.standard ||
+           (tube.spike && dose->content == tube.spike->standard);
+}
+
+QString additionWords(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const Dose *dose = sheet.doseOf(dosing);
+    if (!dose)
+        return {};
+    return Words::tr("Tube %1: add %2 %3")
+        .arg(dosing.tube + 1)
+        .arg(volumeWords(dose->volume_mL), contentWords(sheet, dosing));
+}
+
+QString tubeWords(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const QString contents = contentsText(sheet.run(), dosing.tube);
+    const run::Tube &tube = tubeOf(sheet, dosing);
+    const Dose *dose = sheet.doseOf(dosing);
+    const run::Sample *sample = run::findSample(sheet.run(), tube.sample);
+    if (!sample || !dose || dose->content != tube.sample || sample->dilution.empty())
+        return contents;
+    QStringList steps;
+    for (const run::DilutionStep &step : sample->dilution)
+        steps << Words::tr("%1 to %2").arg(volumeWords(step.take_mL), volumeWords(step.makeUpTo_mL));
+    return Words::tr("%1, diluted %2").arg(contents, steps.join(Words::tr(", then ")));
+}
+
+QString oddWords(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const Dose *dose = sheet.doseOf(dosing);
+    if (!dose)
+        return {};
+    const planning::Round &round = sheet.round(dosing.round);
+    QStringList words;
+    if (dose->odd)
+        words << Words::tr("%1, where most tubes get %2")
+                     .arg(volumeWords(dose->volume_mL), volumeWords(round.usualVolume_mL));
+    if (!dose->content.isEmpty() && !isTubesOwn(sheet, dosing))
+        words << Words::tr("%1 in place of %2").arg(dose->content, round.name);
+    return words.join(u"; "_s);
+}
+
+QString stateWords(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const Dose *dose = sheet.doseOf(dosing);
+    switch (sheet.stateOf(dosing)) {
+    case State::Nothing:
+        return Words::tr("nothing");
+    case State::Spoilt:
+        return Words::tr("spoilt: %1").arg(sheet.spoilt(dosing.tube));
+    case State::Ticked:
+        if (sheet.isDifferent(dosing))
+            return Words::tr("%1, not %2")
+                .arg(volumeWords(sheet.pipetted(dosing)->volume_mL),
+                     volumeWords(sheet.pipetted(dosing)->planned_mL));
+        break;
+    case State::Passed:
+    case State::Due:
+        break;
+    }
+    return volumeWords(dose->volume_mL);
+}
+
+QString wordsBefore(const PipetteSheet &sheet, int step)
+{
+    const auto &steps = sheet.steps();
+    int first = step;
+    while (first > 0 && (steps[static_cast<std::size_t>(first - 1)].kind == SheetStep::Kind::Mix ||
+                         steps[static_cast<std::size_t>(first - 1)].kind == SheetStep::Kind::Wait))
+        --first;
+    QStringList words;
+    for (int at = first; at < step; ++at) {
+        QString word = steps[static_cast<std::size_t>(at)].words;
+        if (!words.isEmpty())
+            word = word.left(1).toLower() + word.mid(1);
+        words << word;
+    }
+    return words.join(u", "_s);
+}
+
+QString countWords(const StepCount &count)
+{
+    return Words::tr("tubes %1 of %2").arg(count.done).arg(count.planned);
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+
+#include <QString>
+
+namespace plateau::ui {
+
+/// As a pipette is set: "20 µL" below one millilitre, "1.5 mL" from there on.
+QString volumeWords(double volume_mL);
+/// The unit volumeWords takes for that volume.
+QString volumeUnit(double volume_mL);
+/// How many of that unit a millilitre is.
+double volumeUnitsPer_mL(double volume_mL);
+/// "Wait 3 to 10 min at 20 to 25 °C".
+QString waitWords(const assay::WaitStep &wait);
+
+} // namespace plateau::ui
