@@ -155,6 +155,12 @@ QString numberText(const ordered_json &value)
     return QString::number(value.get<double>(), 'g', QLocale::FloatingPointShortest);
 }
 
+/// Shown in per cent, as everywhere else on the screen.
+bool isFraction(const QString &key)
+{
+    return key == "proportional"_L1 || key == "lossPerHour"_L1;
+}
+
 bool isNumbers(const ordered_json &value)
 {
     return value.is_array() && !value.empty() &&
@@ -225,6 +231,8 @@ QString valueText(const QString &key, const ordered_json &value, const ordered_j
 {
     if (value.is_boolean())
         return value.get<bool>() ? Wording::tr("yes") : Wording::tr("no");
+    if (value.is_number() && isFraction(key))
+        return Wording::tr("%1 %").arg(QString::number(value.get<double>() * 100, 'g', 15));
     if (value.is_number())
         return withUnit(numberText(value), key);
     if (value.is_string()) {
