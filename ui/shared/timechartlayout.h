@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/shared/timechartdata.h"
+
+#include <QRectF>
+#include <QSizeF>
+
+#include <vector>
+
+namespace plateau::ui {
+
+/// Measures of the font the chart is written in, in pixels.
+struct TextMeasures {
+    double line = 16;
+    /// Widest name of a row, and the widest number under the axis.
+    double name = 60;
+    double number = 24;
+};
+
+/// Where everything of the chart goes, in pixels. From the top: words on the row that is chosen, the axis,
+/// the rows, the lane of the hands, the key.
+struct TimeChartLayout {
+    QRectF words;
+    QRectF axis;
+    /// Names are left of it.
+    QRectF plot;
+    QRectF lane;
+    QRectF key;
+    double rowHeight = 0;
+    /// By row, and by rack (empty where no rack has a heading).
+    std::vector<double> rowTops;
+    std::vector<double> headingTops;
+    /// Every how-manieth row has its name beside it.
+    int namedEvery = 1;
+    int first_s = 0;
+    int last_s = 0;
+    int tick_s = 60;
+
+    double xOf(int time_s) const;
+    /// -1 where there is none.
+    int rowAt(double y) const;
+    QRectF rowArea(int row) const;
+    /// Of an addition or a reading: as wide as it takes, but never too narrow to be seen.
+    QRectF markArea(int row, const TimeBar &bar) const;
+};
+
+/// Smallest height of a row; so many of them make the chart's smallest height.
+inline constexpr double smallestRow = 5;
+
+TimeChartLayout layOut(const TimeChartData &data, const QSizeF &size, const TextMeasures &text);
+/// With rows as high as a line of text, or as small as they may be.
+double usualHeight(const TimeChartData &data, const TextMeasures &text);
+double smallestHeight(const TimeChartData &data, const TextMeasures &text);
+/// The smallest round step that is drawn at least that wide: half a minute, whole minutes, hours.
+int tickStep_s(double pixelsPerSecond, double smallestPixels);
+
+} // namespace plateau::ui

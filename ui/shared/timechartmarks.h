@@ -1,0 +1,23 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/shared/timechartdata.h"
+
+class QPainter;
+class QRectF;
+
+namespace plateau::ui {
+
+class Theme;
+
+/// A drop hanging from the upper edge, solid: something is added.
+void paintDrop(QPainter &painter, const Theme &theme, const QRectF &area);
+/// Open above, filled to three quarters: something is read.
+void paintCuvette(QPainter &painter, const Theme &theme, const QRectF &area);
+/// Drop or cuvette; nothing for a wait.
+void paintMark(QPainter &painter, const Theme &theme, const QRectF &area, TimeBar::Kind kind);
+/// A wait.
+void paintThread(QPainter &painter, const Theme &theme, double left, double right, double y);
+
+} // namespace plateau::ui
