@@ -20,6 +20,12 @@ QString drawingOf(Destination::Kind kind)
         return u"rack"_s;
     case Destination::Kind::Methods:
         return u"methods"_s;
+    case Destination::Kind::Samples:
+        return u"samples"_s;
+    case Destination::Kind::Lots:
+        return u"lots"_s;
+    case Destination::Kind::Laboratory:
+        return u"laboratory"_s;
     default:
         return u"notebook"_s;
     }
@@ -45,6 +51,9 @@ void DestinationsModel::refresh()
     fresh.push_back({Kind::Heading, tr("Books"), {}, {}});
     fresh.push_back({Kind::Notebook, tr("Notebook"), {}, {}});
     fresh.push_back({Kind::Methods, tr("Methods"), {}, {}});
+    fresh.push_back({Kind::Samples, tr("Samples"), {}, {}});
+    fresh.push_back({Kind::Lots, tr("Lots"), {}, {}});
+    fresh.push_back({Kind::Laboratory, tr("Laboratory"), {}, {}});
     setRows(std::move(fresh));
 }
 
@@ -62,14 +71,9 @@ QModelIndex DestinationsModel::rackIndex(notebook::RunId id) const
     return firstOf(Destination::Kind::Rack, id);
 }
 
-QModelIndex DestinationsModel::notebookIndex() const
+QModelIndex DestinationsModel::bookIndex(Destination::Kind book) const
 {
-    return firstOf(Destination::Kind::Notebook, {});
-}
-
-QModelIndex DestinationsModel::methodsIndex() const
-{
-    return firstOf(Destination::Kind::Methods, {});
+    return firstOf(book, {});
 }
 
 QVariant DestinationsModel::data(const QModelIndex &index, int role) const

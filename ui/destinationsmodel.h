@@ -14,7 +14,7 @@ class Theme;
 
 /// One line of the side list.
 struct Destination {
-    enum class Kind { Heading, Rack, Notebook, Methods } kind = Kind::Heading;
+    enum class Kind { Heading, Rack, Notebook, Methods, Samples, Lots, Laboratory } kind = Kind::Heading;
     QString title;
     /// Of a rack only.
     QString runTitle;
@@ -31,8 +31,7 @@ public:
     DestinationsModel(const Theme &theme, const BenchSession &session, QObject *parent = nullptr);
     void refresh();
     QModelIndex rackIndex(notebook::RunId id) const;
-    QModelIndex notebookIndex() const;
-    QModelIndex methodsIndex() const;
+    QModelIndex bookIndex(Destination::Kind book) const;
 
     QVariant data(const QModelIndex &index, int role) const override;
     Qt::ItemFlags flags(const QModelIndex &index) const override;

@@ -3,7 +3,6 @@
 #include "ui/sidebar.h"
 
 #include "ui/bench/benchsession.h"
-#include "ui/destinationsmodel.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -80,10 +79,8 @@ void SideBar::choose(const QModelIndex &index)
     const Destination &destination = m_model->row(index.row());
     if (destination.kind == Destination::Kind::Rack)
         Q_EMIT rackWanted(destination.run);
-    else if (destination.kind == Destination::Kind::Notebook)
-        Q_EMIT notebookWanted();
-    else if (destination.kind == Destination::Kind::Methods)
-        Q_EMIT methodsWanted();
+    else if (destination.kind != Destination::Kind::Heading)
+        Q_EMIT bookWanted(destination.kind);
 }
 
 void SideBar::mark(const QModelIndex &index)
@@ -100,14 +97,9 @@ void SideBar::markRack(notebook::RunId id)
     mark(m_model->rackIndex(id));
 }
 
-void SideBar::markNotebook()
+void SideBar::markBook(Destination::Kind book)
 {
-    mark(m_model->notebookIndex());
-}
-
-void SideBar::markMethods()
-{
-    mark(m_model->methodsIndex());
+    mark(m_model->bookIndex(book));
 }
 
 void SideBar::markNothing()

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include "core/notebook/records.h"
+#include "ui/destinationsmodel.h"
 
 #include <QPointer>
 #include <QWidget>
@@ -13,7 +13,6 @@ class QListView;
 namespace plateau::ui {
 
 class BenchSession;
-class DestinationsModel;
 class Theme;
 
 /// The left side: where to go, how to start, and who is at the bench.
@@ -26,8 +25,7 @@ public:
 
     /// Marks where the window is, without going there again.
     void markRack(notebook::RunId id);
-    void markNotebook();
-    void markMethods();
+    void markBook(Destination::Kind book);
     void markNothing();
     /// Asks for the name; the focus goes back where it was once one is given.
     void askPerson();
@@ -35,8 +33,7 @@ public:
 
 Q_SIGNALS:
     void rackWanted(plateau::notebook::RunId id);
-    void notebookWanted();
-    void methodsWanted();
+    void bookWanted(plateau::ui::Destination::Kind book);
     void newRunWanted();
     void openFileWanted();
 

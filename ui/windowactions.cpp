@@ -55,6 +55,10 @@ WindowActions::WindowActions(QMainWindow &window)
     notebook = add(view, Words::tr("&Notebook"), u"actionNotebook"_s, QKeySequence(u"Ctrl+B"_s));
 
     methods = add(view, Words::tr("&Methods"), u"actionMethods"_s, QKeySequence(u"Ctrl+M"_s));
+    samples = add(view, Words::tr("&Samples"), u"actionSamples"_s, QKeySequence(u"Ctrl+J"_s));
+    lots = add(view, Words::tr("&Lots"), u"actionLots"_s, QKeySequence(u"Ctrl+L"_s));
+    laboratory =
+        add(view, Words::tr("Labora&tory"), u"actionLaboratory"_s, QKeySequence(u"Ctrl+Shift+L"_s));
 
     QMenu *help = window.menuBar()->addMenu(Words::tr("&Help"));
     about = add(help, Words::tr("&About Plateau"), u"actionAbout"_s);

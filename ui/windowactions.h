@@ -16,12 +16,16 @@ struct WindowActions {
     QAction *saveCopy;
     QAction *quit;
     QAction *next;
+    QAction *pipette;
     QAction *read;
     QAction *review;
     QAction *nextRack;
     QAction *previousRack;
     QAction *notebook;
     QAction *methods;
+    QAction *samples;
+    QAction *lots;
+    QAction *laboratory;
     QAction *about;
 };
 
