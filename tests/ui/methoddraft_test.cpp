@@ -32,6 +32,7 @@ assay::Method fullMethod()
     method.standard = assay::UsualStandard{0.2, 0.07};
     method.derived = {{u"bound"_s, u"Bound"_s, {{{}, u"analyte"_s, 1}, {{}, u"second"_s, -1}}},
                       {u"other"_s, u"Other"_s, {{u"elsewhere"_s, u"x"_s, 0.95}}}};
+    method.tubes = assay::UsualTubes{2, 2, 1};
     method.reactions = {u"a + b = c"_s, u"c = d"_s};
     method.interferences = {u"colour"_s};
     method.cautions = {u"one caution\nof two lines"_s, u"another"_s};
@@ -53,6 +54,45 @@ TEST(MethodDraft, AMethodComesBackAsItWas)
         EXPECT_EQ(outcome.method, method) << method.id.toStdString();
         EXPECT_EQ(errorsIn(outcome.problems), 0) << listed(outcome.problems);
     }
+}
+
+TEST(MethodDraft, AnEmptyEndOfTheWindowIsMissingAndNothingElseIsWrong)
+{
+    ui::MethodDraft draft = ui::draftOf(risingMethod());
+    draft.maxSignal.clear();
+    ui::MethodOutcome outcome = ui::methodOf(draft);
+    EXPECT_EQ(errorsIn(outcome.problems), 1) << listed(outcome.problems);
+    EXPECT_TRUE(names(outcome.problems, "/window/maxSignal", "is empty; a number is needed"));
+    draft.minSignal.clear();
+    outcome = ui::methodOf(draft);
+    EXPECT_EQ(errorsIn(outcome.problems), 2) << listed(outcome.problems);
+    EXPECT_TRUE(names(outcome.problems, "/window/minSignal", "is empty; a number is needed"));
+    draft = ui::draftOf(fallingMethod());
+    draft.maxAbsorbance = u"2x"_s; // with something that must remain below it
+    draft.reserveAbsorbance = u"0.1"_s;
+    outcome = ui::methodOf(draft);
+    EXPECT_EQ(errorsIn(outcome.problems), 1) << listed(outcome.problems);
+    EXPECT_TRUE(names(outcome.problems, "/window/maxAbsorbance", "\"2x\" is no number"));
+}
+
+TEST(MethodDraft, SharesAreInPerCentAndTheFileKeepsTheFraction)
+{
+    assay::Method method = risingMethod();
+    for (const auto &[fraction, percent] : std::vector<std::pair<double, QString>>{
+             {0.03, u"3"_s}, {0.028, u"2.8"_s}, {0.07, u"7"_s}, {0.0575, u"5.75"_s}, {1, u"100"_s}}) {
+        method.acceptance.repeatability = assay::Repeatability{0.01, fraction};
+        const ui::MethodDraft draft = ui::draftOf(method);
+        EXPECT_EQ(draft.repeatabilityProportional_percent, percent);
+        EXPECT_EQ(ui::methodOf(draft).method, method);
+    }
+    ui::MethodDraft draft = ui::draftOf(method);
+    draft.repeatabilityProportional_percent = u"300"_s;
+    draft.standardLoss_percent_per_h = u"-1"_s;
+    const ui::MethodOutcome outcome = ui::methodOf(draft);
+    EXPECT_EQ(errorsIn(outcome.problems), 2) << listed(outcome.problems);
+    EXPECT_TRUE(names(outcome.problems, "/acceptance/repeatability/proportional",
+                      "must lie between 0 and 100 %, not 300"));
+    EXPECT_TRUE(names(outcome.problems, "/standard/lossPerHour", "must lie between 0 and 100 %, not -1"));
 }
 
 TEST(MethodDraft, EveryShippedMethodComesBackAsItWasAndClean)

@@ -4,6 +4,7 @@
 
 #include "core/assay/soundness.h"
 #include "core/evaluation/evaluation.h"
+#include "core/notebook/methodcatalogue.h"
 #include "tests/support/benches.h"
 #include "tests/support/print.h"
 #include "tests/support/problems.h"
@@ -42,7 +43,10 @@ protected:
         : editor(theme)
     {
         QObject::connect(&editor, &ui::MethodEditor::saved, &editor,
-                         [this](const assay::Method &method) { saved.push_back(method); });
+                         [this](const assay::Method &method, const QString &note) {
+                             saved.push_back(method);
+                             notes.push_back(note);
+                         });
         QObject::connect(&editor, &ui::MethodEditor::closed, &editor, [this] { ++closed; });
         editor.resize(1100, 700);
         editor.show();
@@ -76,6 +80,18 @@ protected:
             press(Qt::Key_Return);
     }
     void section(int number) { press(Qt::Key_0 + number, Qt::AltModifier); }
+    /// A next version, with what was changed and why.
+    void saveVersion(const QString &why)
+    {
+        press(Qt::Key_S, Qt::ControlModifier);
+        ASSERT_EQ(focusName(), u"methodNote"_s) << problems();
+        enter(why);
+    }
+    void offer(const std::vector<assay::Method> &methods)
+    {
+        editor.setCatalogue(notebook::catalogueOf({}, methods));
+    }
+    QString summary() const { return find<QLabel>(u"methodSummary"_s)->text(); }
     QString focusName() const
     {
         const QWidget *focus = QApplication::focusWidget();
@@ -106,6 +122,7 @@ protected:
     ui::Theme theme;
     ui::MethodEditor editor;
     std::vector<assay::Method> saved;
+    std::vector<QString> notes;
     int closed = 0;
     int keys = 0;
 };
@@ -244,7 +261,7 @@ TEST_F(Editor, AMethodWithAnErrorIsNotSavedAndEnterGoesToTheField)
     EXPECT_EQ(components->currentIndex(), components->model()->index(3, 1));
     enter(u"0.05"_s);
     EXPECT_EQ(problems(), "");
-    press(Qt::Key_S, Qt::ControlModifier);
+    saveVersion(u"more enzyme"_s);
     ASSERT_EQ(saved.size(), 1U);
     EXPECT_EQ(saved[0].components[3].volume_mL, 0.05);
 }
@@ -337,7 +354,7 @@ TEST_F(Editor, WhatIsNotTouchedIsSavedAsItWas)
     editor.startVersion(method);
     for (int number = 1; number <= 6; ++number)
         section(number);
-    press(Qt::Key_S, Qt::ControlModifier);
+    saveVersion(u"as it was"_s);
     ASSERT_EQ(saved.size(), 1U) << problems();
     EXPECT_EQ(saved[0], method);
 }
@@ -374,7 +391,7 @@ TEST_F(Editor, WhatTheStoreSaysStaysInThePage)
 
 TEST_F(Editor, ACopyNeedsAShortNameOfItsOwn)
 {
-    editor.setOtherMethods({risingMethod()});
+    offer({risingMethod()});
     editor.startCopy(risingMethod());
     EXPECT_EQ(problems(), "") << "made from the name of the copy";
     editor.takeFocus();
@@ -384,7 +401,93 @@ TEST_F(Editor, ACopyNeedsAShortNameOfItsOwn)
         << problems();
     editor.startVersion(risingMethod());
     EXPECT_EQ(problems(), "") << "a version shares it";
-    EXPECT_TRUE(find<QLineEdit>(u"methodId"_s)->isReadOnly());
+    EXPECT_FALSE(find<QLineEdit>(u"methodId"_s)->isVisible()) << "it stays as it is";
+    EXPECT_TRUE(find<QLabel>(u"fixedMethodId"_s)->isVisible());
+    EXPECT_EQ(find<QLabel>(u"fixedMethodId"_s)->text(),
+              u"rising (stays: runs and files know the method by it)"_s);
+    editor.startNew();
+    EXPECT_TRUE(find<QLineEdit>(u"methodId"_s)->isVisible());
+    EXPECT_FALSE(find<QLabel>(u"fixedMethodId"_s)->isVisible());
+}
+
+TEST_F(Editor, HeadlineFollowsWhatTheMethodIsCalled)
+{
+    const auto heading = [this] { return find<QLabel>(u"methodHeading"_s)->text(); };
+    EXPECT_EQ(heading(), u"A method without a name yet"_s);
+    editor.startCopy(risingMethod());
+    EXPECT_EQ(heading(), u"Rising, copy (rising-copy)"_s);
+    editor.takeFocus();
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"Perry acid"_s);
+    EXPECT_EQ(heading(), u"Perry acid (perry-acid)"_s);
+    press(Qt::Key_Tab);
+    ASSERT_EQ(focusName(), u"methodId"_s);
+    type(u"perry"_s);
+    EXPECT_EQ(heading(), u"Perry acid (perry)"_s);
+    editor.startVersion(risingMethod());
+    EXPECT_EQ(heading(), u"Rising (rising)"_s);
+}
+
+TEST_F(Editor, WhatIsTheSameAsTheNewestVersionIsNotOfferedForSaving)
+{
+    assay::Method second = risingMethod();
+    second.version = 2;
+    second.components[0].volume_mL = 1.5;
+    offer({risingMethod(), second});
+    editor.startVersion(second);
+    EXPECT_EQ(summary(), u"There is nothing to save: version 2 says exactly this."_s);
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_TRUE(saved.empty());
+    EXPECT_EQ(notice(), summary()) << "one thing, not two";
+    editor.takeFocus();
+    type(u"x"_s);
+    EXPECT_EQ(summary(), u"Nothing stands in the way of saving."_s);
+    press(Qt::Key_Backspace);
+    EXPECT_EQ(summary(), u"There is nothing to save: version 2 says exactly this."_s);
+    editor.startVersion(risingMethod());
+    EXPECT_EQ(summary(), u"Nothing stands in the way of saving."_s) << "back to the first version";
+}
+
+TEST_F(Editor, ANextVersionSaysWhatWasChangedAndWhy)
+{
+    editor.startNew();
+    EXPECT_FALSE(find<QLineEdit>(u"methodNote"_s)->isVisible()) << "nothing was changed yet";
+    editor.startVersion(risingMethod());
+    EXPECT_TRUE(find<QLineEdit>(u"methodNote"_s)->isVisible());
+    editor.takeFocus();
+    type(u"Rising, our volumes"_s);
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_TRUE(saved.empty());
+    EXPECT_TRUE(notice().startsWith(u"Say in the line above what was changed and why"_s))
+        << notice().toStdString();
+    ASSERT_EQ(focusName(), u"methodNote"_s);
+    enter(u"  "_s);
+    EXPECT_TRUE(saved.empty()) << "blanks say nothing";
+    enter(u"volumes  of the new kit "_s);
+    ASSERT_EQ(saved.size(), 1U);
+    EXPECT_EQ(notes, std::vector{u"volumes of the new kit"_s});
+    editor.startVersion(risingMethod());
+    EXPECT_EQ(find<QLineEdit>(u"methodNote"_s)->text(), QString());
+}
+
+TEST_F(Editor, ATemplateIsAskedWhereItsVolumesComeFromNow)
+{
+    assay::Method pattern = risingMethod();
+    pattern.name = u"Pear acid (template)"_s;
+    pattern.source = u"Template: set the volumes of your reagent supplier."_s;
+    editor.startVersion(pattern);
+    EXPECT_EQ(summary(), u"It can be saved. Worth a look:"_s);
+    EXPECT_NE(problems().find("source: still begins with"), std::string::npos) << problems();
+    EXPECT_NE(problems().find("name: still says"), std::string::npos) << problems();
+    auto *source = find<QPlainTextEdit>(u"methodSource"_s);
+    source->setFocus();
+    press(Qt::Key_Home, Qt::ControlModifier);
+    type(u"Leaflet of our supplier, May 2026. From a "_s);
+    EXPECT_EQ(problems().find("source:"), std::string::npos) << problems();
+    find<QLineEdit>(u"methodName"_s)->setFocus();
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"Pear acid"_s);
+    EXPECT_EQ(problems(), "");
 }
 
 TEST_F(Editor, AnExampleIsWorkedWithItsCalculation)

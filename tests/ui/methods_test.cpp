@@ -184,7 +184,7 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
                                 u"6300 L/(mol cm) at 340 nm"_s,
                                 u"0.1 to 1"_s,
                                 u"95 to 105 %"_s,
-                                u"r = 0.01 g/L + 0.03 x mean"_s,
+                                u"r = 0.01 g/L + 3 % of the mean"_s,
                                 u"2 % in an hour"_s,
                                 u"Filter it."_s,
                                 u"Turbid"_s,
@@ -289,6 +289,57 @@ TEST_F(MethodsWindow, NobodyAtTheBenchIsAskedFirst)
     EXPECT_TRUE(noticeText().contains(u"Say who is at the bench"_s));
     EXPECT_EQ(focusName(), u"person"_s);
     EXPECT_TRUE(book->methods().empty());
+    type(u"R. Okafor"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(noticeText(), QString()) << "that was answered";
+    importByKeys(importOf(withBuffer(method(), 2)));
+    EXPECT_EQ(book->methods().size(), 1U);
+}
+
+TEST_F(MethodsWindow, NobodyAtTheBenchIsAskedBeforeAMethodIsSaved)
+{
+    open();
+    press(Qt::Key_Return);
+    pressLetter(Qt::Key_C);
+    type(u"Our acid"_s);
+    pressLetter(Qt::Key_S);
+    ASSERT_EQ(focusName(), u"methodNote"_s);
+    type(u"a name of our own"_s);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(noticeText().contains(u"Say who is at the bench"_s)) << noticeText().toStdString();
+    ASSERT_EQ(focusName(), u"person"_s);
+    type(u"R. Okafor"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(noticeText(), QString());
+    ASSERT_EQ(focusName(), u"methodNote"_s) << "and back to where it was";
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->methods().size(), 1U);
+    EXPECT_EQ(book->methods()[0].acts[0].note, u"a name of our own"_s);
+}
+
+TEST_F(MethodsWindow, RunFileThatNamesOneOfTwoMethodsIsRefusedWithBoth)
+{
+    book->importMethod(withBuffer(method(), 3), u"other.json"_s, u"R. Okafor"_s, library.methods());
+    open();
+    nameBench();
+    dialogs.nextFile = writeFile(u"run.json"_s, exchange::writeRun(exampleRun()));
+    press(Qt::Key_O, Qt::ControlModifier);
+    const QAbstractItemModel &problems = model(u"fileProblems"_s);
+    ASSERT_EQ(problems.rowCount(), 1);
+    const QString said = shown(problems, 0, 0);
+    EXPECT_TRUE(said.contains(u"2 methods with the id \"example-acid\" are in use: version 1, "_s))
+        << said.toStdString();
+    EXPECT_TRUE(said.contains(u"version 1, shipped with the program ("_s)) << said.toStdString();
+    EXPECT_TRUE(said.contains(u"version 1, imported from other.json on "_s)) << said.toStdString();
+    EXPECT_TRUE(book->runs().empty());
+
+    book->retireMethod(withBuffer(method(), 3), u"R. Okafor"_s, u"taken in by mistake"_s);
+    window.reset();
+    openWindow();
+    nameBench();
+    press(Qt::Key_O, Qt::ControlModifier);
+    ASSERT_EQ(book->runs().size(), 1U);
+    EXPECT_EQ(book->load(book->runs()[0].id).method, method());
 }
 
 TEST_F(MethodsWindow, ImportOfOtherContentShowsWhatDiffers)
@@ -358,6 +409,9 @@ TEST_F(MethodsWindow, ChangedMethodIsSavedAsTheNextVersion)
     name->selectAll();
     type(u"Example acid, our volumes"_s);
     pressLetter(Qt::Key_S);
+    ASSERT_EQ(focusName(), u"methodNote"_s) << noticeText().toStdString();
+    type(u"the volumes of the new kit"_s);
+    press(Qt::Key_Return);
     ASSERT_EQ(book->methods().size(), 1U) << noticeText().toStdString();
     EXPECT_EQ(book->methods()[0].method.version, 2);
     EXPECT_EQ(book->methods()[0].method.name, u"Example acid, our volumes"_s);
@@ -365,6 +419,12 @@ TEST_F(MethodsWindow, ChangedMethodIsSavedAsTheNextVersion)
     EXPECT_EQ(labelText(u"methodTitle"_s), u"Example acid, our volumes"_s);
     EXPECT_TRUE(noticeText().contains(u"Example acid, our volumes, version 2, is saved."_s))
         << noticeText().toStdString();
+    pressLetter(Qt::Key_Y);
+    EXPECT_TRUE(
+        shown(model(u"methodActs"_s), 0, 0).endsWith(u"saved by R. Okafor: the volumes of the new kit"_s));
+    pressLetter(Qt::Key_S);
+    EXPECT_EQ(shown(model(u"methodVersions"_s), 0, ui::MethodsModel::Note), u"the volumes of the new kit"_s);
+    EXPECT_EQ(shown(model(u"methodVersions"_s), 1, ui::MethodsModel::Note), QString());
     press(Qt::Key_Escape);
     ASSERT_EQ(model(u"methods"_s).rowCount(), 2);
     EXPECT_EQ(shown(model(u"methods"_s), 1, ui::MethodsModel::Standing), u"earlier version"_s);
@@ -462,7 +522,8 @@ TEST_F(MethodsWindow, UnchangedMethodIsNotSavedAgain)
     press(Qt::Key_Return);
     pressLetter(Qt::Key_C);
     pressLetter(Qt::Key_S);
-    EXPECT_TRUE(noticeText().contains(u"Nothing was stored"_s)) << noticeText().toStdString();
+    EXPECT_EQ(noticeText(), u"There is nothing to save: version 1 says exactly this."_s);
+    EXPECT_EQ(labelText(u"methodSummary"_s), noticeText());
     EXPECT_TRUE(book->methods().empty());
 }
 

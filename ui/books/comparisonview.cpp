@@ -31,7 +31,7 @@ ComparisonView::ComparisonView(const Theme &theme, QWidget *parent)
 {
     m_versionsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_versionsTable->setColumnHidden(MethodsModel::Id, true);
-    m_versionsTable->setFlexibleColumn(MethodsModel::Origin);
+    m_versionsTable->setFlexibleColumn(MethodsModel::Note);
     m_differencesTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_differencesTable->setFlexibleColumn(ComparisonModel::After);
     m_differencesTable->setWordWrap(true);

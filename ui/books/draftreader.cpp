@@ -45,7 +45,7 @@ double DraftReader::number(const QString &text, const QString &pointer) const
         return *value;
     complain(pointer,
              isBlank(text)
-                 ? Words::tr("a number is needed here")
+                 ? Words::tr("is empty; a number is needed")
                  : Words::tr("\"%1\" is no number. %2")
                        .arg(text, exchange::faultSentence(std::get<exchange::DecimalFault>(parsed))));
     return 0;
@@ -65,7 +65,29 @@ int DraftReader::whole(const QString &text, const QString &pointer) const
 
 std::optional<double> DraftReader::optionalNumber(const QString &text, const QString &pointer) const
 {
-    return isBlank(text) ? std::nullopt : std::optional(number(text, pointer));
+    if (isBlank(text))
+        return std::nullopt;
+    const auto before = m_problems.size();
+    const double value = number(text, pointer);
+    return m_problems.size() == before ? std::optional(value) : std::nullopt;
+}
+
+std::optional<double> DraftReader::optionalFraction(const QString &percent, const QString &pointer) const
+{
+    const auto value = optionalNumber(percent, pointer);
+    if (!value)
+        return std::nullopt;
+    if (*value < 0 || *value > 100) {
+        complain(pointer, Words::tr("must lie between 0 and 100 %, not %1").arg(percent.trimmed()));
+        return std::nullopt;
+    }
+    // To fifteen figures, as it is shown: 2.8 / 100 is not the number nearest to 0.028.
+    return QString::number(*value / 100, 'g', 15).toDouble();
+}
+
+bool DraftReader::hasComplainedOf(const QString &pointer) const
+{
+    return std::ranges::find(m_problems, pointer, &assay::Problem::pointer) != m_problems.end();
 }
 
 std::optional<assay::Interval> DraftReader::interval(const QString &from, const QString &to,

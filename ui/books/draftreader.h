@@ -20,13 +20,16 @@ public:
 
     double number(const QString &text, const QString &pointer) const;
     int whole(const QString &text, const QString &pointer) const;
-    /// Nothing while blank.
+    /// Nothing while blank, or where it cannot be read.
     std::optional<double> optionalNumber(const QString &text, const QString &pointer) const;
+    /// The fraction that a text in per cent stands for, 0 to 1; nothing as above.
+    std::optional<double> optionalFraction(const QString &percent, const QString &pointer) const;
     /// Nothing while both are blank; one end alone is a problem.
     std::optional<assay::Interval> interval(const QString &from, const QString &to,
                                             const QString &pointer) const;
     assay::Interval neededInterval(const QString &from, const QString &to, const QString &pointer) const;
     void complain(const QString &pointer, const QString &sentence) const;
+    bool hasComplainedOf(const QString &pointer) const;
     /// Those whose place has nothing wrong with it yet: a text that could not be read is said once, not again
     /// as a wrong number.
     void addUnsaid(const assay::Problems &problems) const;

@@ -66,8 +66,9 @@ QWidget *buildAcceptance(DraftFields &fields, QWidget *parent)
     fields.addNumber(form, Words::tr("Duplicates differ by at most"), Words::tr("g/L"),
                      u"repeatabilityConstant"_s,
                      [](MethodDraft &d) -> QString & { return d.repeatabilityConstant_g_per_L; });
-    fields.addNumber(form, Words::tr("plus this fraction of the mean"), {}, u"repeatabilityProportional"_s,
-                     [](MethodDraft &d) -> QString & { return d.repeatabilityProportional; });
+    fields.addNumber(form, Words::tr("plus this share of the mean"), Words::tr("%"),
+                     u"repeatabilityProportional"_s,
+                     [](MethodDraft &d) -> QString & { return d.repeatabilityProportional_percent; });
     return group;
 }
 

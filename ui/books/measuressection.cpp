@@ -10,6 +10,7 @@
 #include <QCoreApplication>
 #include <QFormLayout>
 #include <QGroupBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QVBoxLayout>
@@ -73,6 +74,11 @@ QWidget *buildMeasuresSection(const SectionParts &parts, QWidget *parent)
         .addText(form, Words::tr("Short name"), u"methodId"_s,
                  [](MethodDraft &d) -> QString & { return d.id; })
         ->setPlaceholderText(Words::tr("made from the name"));
+    auto *fixedName = plainLabel({}, host);
+    fixedName->setObjectName(u"fixedMethodId"_s);
+    fixedName->setWordWrap(true);
+    fixedName->setMinimumHeight(parts.theme.target());
+    form->addRow(plainLabel(Words::tr("Short name"), host), fixedName);
     parts.fields.addProse(form, Words::tr("Source"), 2, u"methodSource"_s,
                           [](MethodDraft &d) -> QString & { return d.source; });
     layout->addWidget(host);

@@ -28,6 +28,12 @@ QString text(const std::optional<double> &value)
     return value ? text(*value) : QString();
 }
 
+/// To fifteen figures, so that 0.07 becomes 7 and back again.
+QString percentText(double fraction)
+{
+    return text(QString::number(fraction * 100, 'g', 15).toDouble());
+}
+
 std::array<QString, 2> texts(const std::optional<assay::Interval> &interval)
 {
     if (!interval)
@@ -117,13 +123,12 @@ void fillLimits(const assay::Method &method, MethodDraft &draft)
     draft.spikeRecovery_percent = texts(acceptance.spikeRecovery_percent);
     if (acceptance.repeatability) {
         draft.repeatabilityConstant_g_per_L = text(acceptance.repeatability->constant_g_per_L);
-        draft.repeatabilityProportional = text(acceptance.repeatability->proportional);
+        draft.repeatabilityProportional_percent = percentText(acceptance.repeatability->proportional);
     }
     if (method.standard) {
         draft.standard_g_per_L = text(method.standard->concentration_g_per_L);
         if (method.standard->lossPerHour)
-            // To fifteen figures, so that 0.07 becomes 7 and back again.
-            draft.standardLoss_percent_per_h = QString::number(*method.standard->lossPerHour * 100, 'g', 15);
+            draft.standardLoss_percent_per_h = percentText(*method.standard->lossPerHour);
     }
     if (method.extrapolate) {
         draft.extrapolatedReading = method.extrapolate->reading;
@@ -157,6 +162,7 @@ MethodDraft draftOf(const assay::Method &method)
     draft.reactions = lines(method.reactions);
     draft.interferences = lines(method.interferences);
     draft.cautions = lines(method.cautions);
+    draft.tubes = method.tubes;
     for (const assay::Preparation &preparation : method.samplePreparation)
         draft.preparation[static_cast<std::size_t>(preparation.matrix)] = preparation.text;
     return draft;

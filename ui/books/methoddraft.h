@@ -78,7 +78,7 @@ struct MethodDraft {
     std::array<QString, 2> standardRecovery_percent;
     std::array<QString, 2> spikeRecovery_percent;
     QString repeatabilityConstant_g_per_L;
-    QString repeatabilityProportional;
+    QString repeatabilityProportional_percent;
     QString standard_g_per_L;
     QString standardLoss_percent_per_h;
     /// Empty: no series is extrapolated.
@@ -89,6 +89,8 @@ struct MethodDraft {
     LinesDraft cautions;
     /// In the order of assay::Matrix.
     std::array<QString, 7> preparation;
+    /// Has no field; kept as it was.
+    std::optional<assay::UsualTubes> tubes;
     bool operator==(const MethodDraft &) const = default;
 };
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/methodeditor.h"
 
+#include "core/notebook/methodcatalogue.h"
 #include "ui/books/appraisalpanel.h"
 #include "ui/books/cellstable.h"
 #include "ui/books/draftfields.h"
@@ -12,6 +13,7 @@
 #include "ui/shared/problemlist.h"
 
 #include <QApplication>
+#include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -26,16 +28,43 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-void MethodEditor::setOtherMethods(std::vector<assay::Method> methods)
+namespace {
+
+/// Runs and files know a method by its short name, so that a next version keeps it: shown, not to be keyed.
+void fixShortName(QLineEdit &field, bool fixed)
 {
-    m_others = methods;
+    auto *form = static_cast<QFormLayout *>(field.parentWidget()->layout());
+    form->setRowVisible(&field, !fixed);
+    auto *shown = field.parentWidget()->findChild<QLabel *>(u"fixedMethodId"_s);
+    shown->setText(MethodEditor::tr("%1 (stays: runs and files know the method by it)").arg(field.text()));
+    form->setRowVisible(shown, fixed);
+}
+
+QString summaryOf(int errors, bool nothingSaid, const QString &sameAsStored)
+{
+    if (errors > 0)
+        return MethodEditor::tr("Still to be put right (%1), Enter goes there:").arg(errors);
+    if (!sameAsStored.isEmpty())
+        return nothingSaid ? sameAsStored : MethodEditor::tr("%1 Worth a look:").arg(sameAsStored);
+    return nothingSaid ? MethodEditor::tr("Nothing stands in the way of saving.")
+                       : MethodEditor::tr("It can be saved. Worth a look:");
+}
+
+} // namespace
+
+void MethodEditor::setCatalogue(std::vector<notebook::StoredMethod> catalogue)
+{
+    m_catalogue = std::move(catalogue);
+    std::vector<assay::Method> methods;
+    for (const notebook::StoredMethod &stored : m_catalogue)
+        methods.push_back(stored.method);
     m_tables->setOtherMethods(std::move(methods));
     onEdited();
 }
 
 void MethodEditor::startNew()
 {
-    start(Opening::New, tr("New method"), newMethodDraft());
+    start(Opening::New, newMethodDraft());
 }
 
 void MethodEditor::startCopy(const assay::Method &method)
@@ -44,15 +73,15 @@ void MethodEditor::startCopy(const assay::Method &method)
     draft.id.clear();
     draft.version = 1;
     draft.name = tr("%1, copy").arg(method.name);
-    start(Opening::Copy, tr("Copy of %1").arg(method.name), std::move(draft));
+    start(Opening::Copy, std::move(draft));
 }
 
 void MethodEditor::startVersion(const assay::Method &method)
 {
-    start(Opening::Version, method.name, draftOf(method));
+    start(Opening::Version, draftOf(method));
 }
 
-void MethodEditor::start(Opening opening, const QString &heading, MethodDraft draft)
+void MethodEditor::start(Opening opening, MethodDraft draft)
 {
     m_opening = opening;
     {
@@ -62,12 +91,13 @@ void MethodEditor::start(Opening opening, const QString &heading, MethodDraft dr
         m_tables->load(draft);
         m_example->clear();
     }
-    m_heading->setText(heading);
-    m_version->setText(opening == Opening::Version
+    const bool isVersion = opening == Opening::Version;
+    m_version->setText(isVersion
                            ? tr("will be saved as the next version, after version %1").arg(draft.version)
                            : tr("will be saved as version 1"));
-    auto *shortName = findChild<QLineEdit *>(u"methodId"_s);
-    shortName->setReadOnly(opening == Opening::Version);
+    m_noteRow->setVisible(isVersion);
+    m_note->clear();
+    fixShortName(*findChild<QLineEdit *>(u"methodId"_s), isVersion);
     m_notice->clear();
     m_draft = collect();
     m_kept = m_draft;
@@ -90,27 +120,47 @@ void MethodEditor::onEdited()
     m_askedToLeave = false;
     m_draft = collect();
     m_outcome = methodOf(m_draft);
+    showNames();
     checkShortName();
     m_appraisal->show(m_outcome.method, m_draft.components); // shows the problems when it is done
     m_tables->steps()->setFacts(step::InTube_mL, filledTexts(m_appraisal->appraisal()));
     m_example->show(m_outcome);
 }
 
+void MethodEditor::showNames()
+{
+    const assay::Method &method = m_outcome.method;
+    const bool named = !method.name.isEmpty();
+    m_heading->setText(named ? tr("%1 (%2)").arg(method.name, method.id) : tr("A method without a name yet"));
+    findChild<QLineEdit *>(u"methodId"_s)
+        ->setPlaceholderText(named ? tr("made from the name: %1").arg(method.id) : tr("made from the name"));
+}
+
 void MethodEditor::checkShortName()
 {
-    findChild<QLineEdit *>(u"methodId"_s)
-        ->setPlaceholderText(m_outcome.method.name.isEmpty()
-                                 ? tr("made from the name")
-                                 : tr("made from the name: %1").arg(m_outcome.method.id));
     if (m_opening == Opening::Version || m_outcome.method.name.isEmpty())
         return;
-    const auto taken = std::ranges::find(m_others, m_outcome.method.id, &assay::Method::id);
-    if (taken != m_others.end())
+    const auto taken =
+        std::ranges::find(m_catalogue, m_outcome.method.id,
+                          [](const notebook::StoredMethod &stored) { return stored.method.id; });
+    if (taken != m_catalogue.end())
         m_outcome.problems.push_back(assay::error(
             u"/id"_s,
             tr("%1 is the short name of the method %2; choose another, or open that method and make "
                "its next version")
-                .arg(taken->id, taken->name)));
+                .arg(taken->method.id, taken->method.name)));
+}
+
+QString MethodEditor::sameAsStored() const
+{
+    if (m_opening != Opening::Version)
+        return {};
+    const notebook::StoredMethod *same = notebook::sameAsNewest(m_catalogue, m_outcome.method);
+    if (!same)
+        return {};
+    const QString sentence =
+        tr("There is nothing to save: version %1 says exactly this.").arg(same->method.version);
+    return same->retired ? tr("%1 It is retired; reinstate it to use it.").arg(sentence) : sentence;
 }
 
 void MethodEditor::showProblems()
@@ -127,12 +177,7 @@ void MethodEditor::showProblems()
         return std::tuple(!isError(problem), field.section, field.row, field.column);
     });
     const auto errors = static_cast<int>(std::ranges::count_if(m_shown, isError));
-    if (m_shown.empty())
-        m_summary->setText(tr("Nothing stands in the way of saving."));
-    else if (errors == 0)
-        m_summary->setText(tr("It can be saved. Worth a look:"));
-    else
-        m_summary->setText(tr("Still to be put right (%1), Enter goes there:").arg(errors));
+    m_summary->setText(summaryOf(errors, m_shown.empty(), sameAsStored()));
     assay::Problems inWords = m_shown;
     for (assay::Problem &problem : inWords) {
         problem.pointer = methodPlaceWords(problem.pointer, m_draft);
@@ -203,8 +248,20 @@ void MethodEditor::save()
         m_problems->setCurrentIndex(m_problems->model()->index(0, 0));
         return;
     }
+    if (const QString same = sameAsStored(); !same.isEmpty()) {
+        m_notice->say(State::Info, same);
+        return;
+    }
+    const QString note = m_note->text().simplified();
+    if (m_opening == Opening::Version && note.isEmpty()) {
+        m_notice->say(State::Attention,
+                      tr("Say in the line above what was changed and why, then press Enter; "
+                         "the method's history keeps it."));
+        m_note->setFocus();
+        return;
+    }
     m_notice->clear();
-    Q_EMIT saved(m_outcome.method);
+    Q_EMIT saved(m_outcome.method, note);
 }
 
 void MethodEditor::leave()

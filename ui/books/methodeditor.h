@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/notebook/records.h"
 #include "ui/books/methoddraft.h"
 #include "ui/books/methodplaces.h"
 
@@ -27,7 +28,8 @@ class ProblemList;
 class Theme;
 
 /// Writes a method: sections on the left, the form in the middle, beside it what the method means at the
-/// bench and what is still wrong with it. A method with an error cannot be saved. Whoever opened the editor
+/// bench and what is still wrong with it. A method with an error cannot be saved, nor a next version that
+/// says what the newest one says, or of which nobody says what was changed and why. Whoever opened the editor
 /// stores what saved() brings and answers with markSaved() or refuse(); the version number is the store's.
 class MethodEditor : public QWidget
 {
@@ -37,7 +39,7 @@ public:
     explicit MethodEditor(const Theme &theme, QWidget *parent = nullptr);
 
     /// All methods there are: their ids are taken, and derived results may take from them.
-    void setOtherMethods(std::vector<assay::Method> methods);
+    void setCatalogue(std::vector<notebook::StoredMethod> catalogue);
     void startNew();
     /// A method of its own with what the other one says.
     void startCopy(const assay::Method &method);
@@ -47,25 +49,31 @@ public:
     void markSaved();
     /// Why it was not stored; what was typed stays.
     void refuse(const QString &sentence);
+    Notice &notice() { return *m_notice; }
     /// As by the Leave button: with unsaved changes asks first, once.
     void leave();
 
 Q_SIGNALS:
-    void saved(const plateau::assay::Method &method);
+    /// note: what was changed and why; empty of a method that has no earlier version.
+    void saved(const plateau::assay::Method &method, const QString &note);
     void closed();
 
 private:
     enum class Opening { New, Copy, Version };
 
     QWidget *buildHeader();
+    QWidget *buildNote(QWidget *parent);
     QWidget *buildSections();
     QWidget *buildSide();
     void addSection(const QString &title, QWidget *content);
     void addShortcuts();
-    void start(Opening opening, const QString &heading, MethodDraft draft);
+    void start(Opening opening, MethodDraft draft);
     MethodDraft collect() const;
     void onEdited();
+    void showNames();
     void checkShortName();
+    /// Why there is nothing to save; empty where there is.
+    QString sameAsStored() const;
     void showProblems();
     void showSection(MethodSection section);
     void goToProblem(int row);
@@ -73,11 +81,13 @@ private:
     void save();
 
     const Theme &m_theme;
-    std::vector<assay::Method> m_others;
+    std::vector<notebook::StoredMethod> m_catalogue;
     DraftFields *m_fields;
     DraftTables *m_tables;
     ElidingLabel *m_heading = nullptr;
     QLabel *m_version = nullptr;
+    QWidget *m_noteRow = nullptr;
+    QLineEdit *m_note = nullptr;
     Notice *m_notice = nullptr;
     QListWidget *m_sections = nullptr;
     QStackedWidget *m_pages = nullptr;

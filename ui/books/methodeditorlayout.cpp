@@ -15,6 +15,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
@@ -71,6 +72,7 @@ MethodEditor::MethodEditor(const Theme &theme, QWidget *parent)
 QWidget *MethodEditor::buildHeader()
 {
     auto *header = new QWidget(this);
+    m_noteRow = buildNote(header); // first, so that Save comes after it
     m_heading = new ElidingLabel(header);
     m_heading->setObjectName(u"methodHeading"_s);
     m_heading->setFont(m_theme.large());
@@ -78,15 +80,34 @@ QWidget *MethodEditor::buildHeader()
     m_version->setObjectName(u"methodVersion"_s);
     auto *keep = button(m_theme, tr("&Save method"), u"saveMethod"_s, header);
     auto *go = button(m_theme, tr("&Leave"), u"leaveMethod"_s, header);
-    auto *layout = new QHBoxLayout(header);
+    auto *row = new QHBoxLayout;
+    row->addWidget(m_heading, 1);
+    row->addWidget(m_version);
+    row->addWidget(keep);
+    row->addWidget(go);
+    auto *layout = new QVBoxLayout(header);
     setGaps(m_theme, layout);
-    layout->addWidget(m_heading, 1);
-    layout->addWidget(m_version);
-    layout->addWidget(keep);
-    layout->addWidget(go);
+    layout->addLayout(row);
+    layout->addWidget(m_noteRow);
     connect(keep, &QPushButton::clicked, this, &MethodEditor::save);
     connect(go, &QPushButton::clicked, this, &MethodEditor::leave);
     return header;
+}
+
+QWidget *MethodEditor::buildNote(QWidget *parent)
+{
+    auto *row = new QWidget(parent);
+    m_note = new QLineEdit(row);
+    m_note->setObjectName(u"methodNote"_s);
+    m_note->setMinimumHeight(m_theme.target());
+    auto *caption = new QLabel(tr("&What was changed and why"), row);
+    caption->setBuddy(m_note);
+    auto *layout = new QHBoxLayout(row);
+    layout->setContentsMargins({});
+    layout->addWidget(caption);
+    layout->addWidget(m_note, 1);
+    connect(m_note, &QLineEdit::returnPressed, this, &MethodEditor::save);
+    return row;
 }
 
 void MethodEditor::addSection(const QString &title, QWidget *content)

@@ -6,6 +6,7 @@
 #include "ui/books/draftreader.h"
 
 #include <algorithm>
+#include <limits>
 
 using namespace Qt::StringLiterals;
 
@@ -160,15 +161,13 @@ void readLimits(const MethodDraft &draft, const DraftReader &reader, assay::Meth
                         u"/acceptance/spikeRecovery_percent"_s);
     const auto constant = reader.optionalNumber(draft.repeatabilityConstant_g_per_L,
                                                 u"/acceptance/repeatability/constant_g_per_L"_s);
-    const auto proportional =
-        reader.optionalNumber(draft.repeatabilityProportional, u"/acceptance/repeatability/proportional"_s);
+    const auto proportional = reader.optionalFraction(draft.repeatabilityProportional_percent,
+                                                      u"/acceptance/repeatability/proportional"_s);
     if (constant || proportional)
         acceptance.repeatability = assay::Repeatability{constant.value_or(0), proportional.value_or(0)};
     const auto concentration =
         reader.optionalNumber(draft.standard_g_per_L, u"/standard/concentration_g_per_L"_s);
-    auto loss = reader.optionalNumber(draft.standardLoss_percent_per_h, u"/standard/lossPerHour"_s);
-    if (loss)
-        *loss /= 100;
+    const auto loss = reader.optionalFraction(draft.standardLoss_percent_per_h, u"/standard/lossPerHour"_s);
     if (concentration || loss)
         method.standard = assay::UsualStandard{concentration, loss};
     if (!draft.extrapolatedReading.isEmpty())
@@ -181,10 +180,19 @@ void readTexts(const MethodDraft &draft, assay::Method &method)
     method.reactions = linesOf(draft.reactions);
     method.interferences = linesOf(draft.interferences);
     method.cautions = linesOf(draft.cautions);
+    method.tubes = draft.tubes;
     for (std::size_t i = 0; i < draft.preparation.size(); ++i) {
         if (!draft.preparation[i].trimmed().isEmpty())
             method.samplePreparation.push_back({static_cast<assay::Matrix>(i), draft.preparation[i]});
     }
+}
+
+/// Of the window's ends, the smallest would be blamed for being larger than one that is not there.
+assay::Problems problemsOf(assay::Method method, const DraftReader &reader)
+{
+    if (reader.hasComplainedOf(u"/window/maxSignal"_s))
+        method.window.maxSignal = std::numeric_limits<double>::infinity();
+    return assay::problemsOf(method);
 }
 
 } // namespace
@@ -217,7 +225,7 @@ MethodOutcome methodOf(const MethodDraft &draft)
     readDerived(draft, reader, method);
     readLimits(draft, reader, method);
     readTexts(draft, method);
-    reader.addUnsaid(assay::problemsOf(method));
+    reader.addUnsaid(problemsOf(method, reader));
     return outcome;
 }
 

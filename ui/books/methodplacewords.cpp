@@ -63,7 +63,7 @@ const std::map<QString, QString> &fieldWords()
         {u"spikeRecovery_percent"_s, Words::tr("recovery of a spike")},
         {u"repeatability"_s, Words::tr("duplicates")},
         {u"constant_g_per_L"_s, Words::tr("differ by at most")},
-        {u"proportional"_s, Words::tr("fraction of the mean")},
+        {u"proportional"_s, Words::tr("share of the mean")},
         {u"standard"_s, Words::tr("usual standard")},
         {u"concentration_g_per_L"_s, Words::tr("concentration")},
         {u"lossPerHour"_s, Words::tr("loss per hour")},

@@ -31,6 +31,8 @@ QString cellText(const MethodRow &row, int column)
         return QString::number(row.runs);
     case MethodsModel::Id:
         return row.id;
+    case MethodsModel::Note:
+        return row.note;
     default:
         return {};
     }
@@ -49,7 +51,8 @@ MethodRow methodRow(const std::vector<notebook::StoredMethod> &catalogue,
                   Words::tr("earlier version"),
                   notebook::originText(method),
                   method.runs,
-                  method.method.id};
+                  method.method.id,
+                  method.arrival() ? method.arrival()->note : QString()};
     if (apart)
         row.version = Words::tr("%1 (%2)").arg(row.version, method.mark());
     const std::vector<notebook::StoredMethod> offered = notebook::offeredOf(catalogue);
@@ -132,6 +135,8 @@ QVariant MethodsModel::headerData(int section, Qt::Orientation orientation, int 
         return tr("Runs");
     case Id:
         return tr("Id");
+    case Note:
+        return tr("What was changed and why");
     default:
         return {};
     }

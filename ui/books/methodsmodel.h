@@ -22,6 +22,8 @@ struct MethodRow {
     QString origin;
     int runs = 0;
     QString id;
+    /// What was changed and why, where somebody saved it with that.
+    QString note;
     bool operator==(const MethodRow &) const = default;
 };
 
@@ -35,7 +37,7 @@ class MethodsModel : public RowsModel<QAbstractTableModel, MethodRow>
     Q_OBJECT
 
 public:
-    enum Column { Name, Version, Standing, Origin, Runs, Id, ColumnCount };
+    enum Column { Name, Version, Standing, Origin, Runs, Id, Note, ColumnCount };
 
     explicit MethodsModel(const Theme &theme, QObject *parent = nullptr);
     /// id: of one id only; empty for all.

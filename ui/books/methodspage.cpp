@@ -51,6 +51,7 @@ MethodsPage::MethodsPage(const Theme &theme, Dialogs &dialogs, BenchSession &ses
     connectEditor();
     connect(&book, &MethodBook::changed, this, &MethodsPage::refresh);
     connect(&session, &BenchSession::notebookChanged, this, &MethodsPage::refresh);
+    connect(&session, &BenchSession::personChanged, this, &MethodsPage::dropAnsweredQuestion);
 }
 
 void MethodsPage::buildList()
@@ -59,6 +60,7 @@ void MethodsPage::buildList()
     auto *import = button(m_theme, tr("&Import from a file…"), u"importMethod"_s, m_list);
     m_list->addButton(fresh);
     m_list->addButton(import);
+    m_list->table().setColumnHidden(MethodsModel::Note, true); // stands under Versions
     m_list->table().setFlexibleColumn(MethodsModel::Name);
     m_list->table().setLimit(52);
     connect(fresh, &QPushButton::clicked, this, [this] {
@@ -156,10 +158,7 @@ void MethodsPage::showMethod(const QString &contentHash)
 
 void MethodsPage::showEditor()
 {
-    std::vector<assay::Method> others;
-    for (const notebook::StoredMethod &method : m_catalogue)
-        others.push_back(method.method);
-    m_editor->setOtherMethods(std::move(others));
+    m_editor->setCatalogue(m_catalogue);
     if (m_pages->currentWidget() != m_editor)
         m_beforeEditor = m_pages->currentWidget();
     m_pages->setCurrentWidget(m_editor);
@@ -170,9 +169,24 @@ bool MethodsPage::personIsKnown(Notice &notice)
 {
     if (!m_session.person().isEmpty())
         return true;
-    notice.say(State::Info, tr("Say who is at the bench first: type your name on the left and press Enter."));
+    notice.say(State::Info, sayWhoIsThere());
     Q_EMIT personWanted();
     return false;
+}
+
+QString MethodsPage::sayWhoIsThere()
+{
+    return tr("Say who is at the bench first: type your name on the left and press Enter, then do it again.");
+}
+
+void MethodsPage::dropAnsweredQuestion()
+{
+    if (m_session.person().isEmpty())
+        return;
+    for (Notice *notice : {&m_list->notice(), &m_view->notice(), &m_editor->notice()}) {
+        if (notice->sentence() == sayWhoIsThere())
+            notice->clear();
+    }
 }
 
 void MethodsPage::chooseFile()
@@ -240,17 +254,13 @@ void MethodsPage::changeState()
                              : tr("The method is retired: new runs are not offered it, its runs keep it."));
 }
 
-void MethodsPage::save(const assay::Method &method)
+void MethodsPage::save(const assay::Method &method, const QString &note)
 {
-    if (m_session.person().isEmpty()) {
-        m_editor->refuse(
-            tr("Say who is at the bench first: type your name on the left and press Enter, then save."));
-        Q_EMIT personWanted();
+    if (!personIsKnown(m_editor->notice()))
         return;
-    }
     notebook::MethodOutcome outcome;
     try {
-        outcome = m_book.save(method);
+        outcome = m_book.save(method, note);
     } catch (const notebook::Failure &failure) {
         m_editor->refuse(failure.sentence());
         return;

@@ -54,9 +54,11 @@ private:
     void chooseFile();
     void exportShown();
     void changeState();
-    void save(const assay::Method &method);
+    void save(const assay::Method &method, const QString &note);
     /// False, and the person is asked for, where nobody said who is there.
     bool personIsKnown(Notice &notice);
+    static QString sayWhoIsThere();
+    void dropAnsweredQuestion();
     Notice &noticeOnShow();
 
     const Theme &m_theme;
