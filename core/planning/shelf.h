@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/assay/method.h"
+#include "core/assay/problem.h"
 #include "core/run/run.h"
 
 #include <QDateTime>
@@ -26,5 +27,8 @@ struct ShelfSample {
     std::map<QString, double> expected;
     bool operator==(const ShelfSample &) const = default;
 };
+
+/// Places are JSON pointers with the names of the members.
+assay::Problems problemsOf(const ShelfSample &sample);
 
 } // namespace plateau::planning
