@@ -50,7 +50,7 @@ std::vector<CompanionRow> findCompanions(const Database &database, RunId run, co
     for (const QString &methodId : otherMethods(inputs.method)) {
         for (const RunId other : runsOf(database, methodId, run)) {
             if (stateOf(database, other) == RunState::Accepted)
-                rows.push_back({other, loadDecisions(database, other).back().lastReading});
+                rows.push_back({other, loadDecisions(database, other).back().lastSeen});
         }
     }
     return rows;
@@ -59,11 +59,15 @@ std::vector<CompanionRow> findCompanions(const Database &database, RunId run, co
 std::vector<CompanionRow> loadCompanionRows(const Database &database, qint64 decisionRow)
 {
     Statement query(
-        database, u"SELECT run, last_reading FROM decision_companion WHERE decision = ? ORDER BY position"_s);
+        database,
+        u"SELECT decision_companion.run, last_reading, coalesce(last_mark, 0) FROM decision_companion "
+        "LEFT JOIN decision_mark ON decision_mark.decision = decision_companion.decision "
+        "AND decision_mark.run = decision_companion.run WHERE decision_companion.decision = ? "
+        "ORDER BY position"_s);
     query.run(decisionRow);
     std::vector<CompanionRow> rows;
     while (query.next())
-        rows.push_back({{query.integer(0)}, {query.integer(1)}});
+        rows.push_back({{query.integer(0)}, {{query.integer(1)}, {query.integer(2)}}});
     return rows;
 }
 
@@ -74,8 +78,9 @@ void storeCompanions(Act &act, qint64 decisionRow, const std::vector<CompanionRo
         Statement insert(act.database(),
                          u"INSERT INTO decision_companion (decision, position, run, last_reading) "
                          "VALUES (?, ?, ?, ?)"_s);
-        insert.run(decisionRow, position++, companion.run.value, companion.newest.value);
+        insert.run(decisionRow, position++, companion.run.value, companion.newest.reading.value);
         act.covers(u"decision_companion"_s, insert.insertedId());
+        storeLastMark(act, decisionRow, companion.run, companion.newest.mark);
     }
 }
 
@@ -88,6 +93,13 @@ std::vector<evaluation::Companion> loadCompanions(const Database &database,
         companions.push_back({inputs.method, inputs.runAsOf(row.newest)});
     }
     return companions;
+}
+
+evaluation::Evaluation evaluationAt(const Database &database, RunId run, const DecisionRow &decision)
+{
+    const Inputs inputs = loadInputs(database, run);
+    return evaluation::evaluate(inputs.method, inputs.runAsOf(decision.lastSeen), {},
+                                loadCompanions(database, loadCompanionRows(database, decision.id)));
 }
 
 evaluation::Evaluation evaluationOf(const StoredRun &stored)

@@ -3,14 +3,15 @@
 #pragma once
 
 #include "core/notebook/audit.h"
+#include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
 
 namespace plateau::notebook {
 
-/// Another run that derived quantities take from, as it stood when its reading of that id was the newest.
+/// Another run that derived quantities take from, as it stood when those were its newest reading and mark.
 struct CompanionRow {
     RunId run;
-    ReadingId newest;
+    Seen newest;
 };
 
 /// Which runs the derived quantities of this one take from now: accepted runs by the methods its method
@@ -23,5 +24,8 @@ void storeCompanions(Act &act, qint64 decisionRow, const std::vector<CompanionRo
 
 std::vector<evaluation::Companion> loadCompanions(const Database &database,
                                                   const std::vector<CompanionRow> &rows);
+
+/// What the decision of a run rested on, worked out again.
+evaluation::Evaluation evaluationAt(const Database &database, RunId run, const DecisionRow &decision);
 
 } // namespace plateau::notebook

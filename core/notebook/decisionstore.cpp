@@ -16,13 +16,16 @@ std::vector<DecisionRow> loadDecisions(const Database &database, RunId run)
 {
     Statement query(
         database,
-        u"SELECT id, last_reading, kind, person, reason, at_utc, at_offset_min, content_hash, evaluation, "
-        "acceptable, program_version FROM decision WHERE run = ? ORDER BY id"_s);
+        u"SELECT decision.id, last_reading, kind, person, reason, at_utc, at_offset_min, content_hash, "
+        "evaluation, acceptable, program_version, coalesce(last_mark, 0) FROM decision LEFT JOIN "
+        "decision_mark "
+        "ON decision_mark.decision = decision.id AND decision_mark.run = decision.run "
+        "WHERE decision.run = ? ORDER BY decision.id"_s);
     query.run(run.value);
     std::vector<DecisionRow> rows;
     while (query.next())
         rows.push_back({query.integer(0),
-                        {query.integer(1)},
+                        {{query.integer(1)}, {query.integer(11)}},
                         {decisionKindOf(query.text(2)), query.text(3), query.text(4), query.time(5),
                          query.text(7), query.text(8).toUtf8(), query.integer(9) != 0, query.text(10)}});
     return rows;
@@ -46,17 +49,33 @@ std::vector<Reopening> loadReopenings(const Database &database, RunId run)
     return reopenings;
 }
 
-qint64 storeDecision(Act &act, RunId run, const Decision &decision, ReadingId lastReading)
+void storeLastMark(Act &act, qint64 decisionRow, RunId run, MarkId mark)
+{
+    Statement insert(act.database(),
+                     u"INSERT INTO decision_mark (decision, run, last_mark) VALUES (?, ?, ?)"_s);
+    insert.run(decisionRow, run.value, mark.value);
+    act.covers(u"decision_mark"_s, insert.insertedId());
+}
+
+qint64 storeDecision(Act &act, RunId run, const Decision &decision, const Seen &seen,
+                     const QStringList &repeats)
 {
     Statement insert(act.database(),
                      u"INSERT INTO decision (run, kind, person, reason, at_utc, at_offset_min, last_reading, "
                      "content_hash, acceptable, evaluation, program_version) "
                      "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s);
     insert.run(run.value, decisionWord(decision.kind), decision.person, decision.reason, act.at(),
-               lastReading.value, decision.contentHash, int(decision.acceptable),
+               seen.reading.value, decision.contentHash, int(decision.acceptable),
                QString::fromUtf8(decision.evaluation), decision.programVersion);
-    act.covers(u"decision"_s, insert.insertedId());
-    return insert.insertedId();
+    const qint64 row = insert.insertedId();
+    act.covers(u"decision"_s, row);
+    storeLastMark(act, row, run, seen.mark);
+    Statement insertRepeat(act.database(), u"INSERT INTO decision_repeat (decision, sample) VALUES (?, ?)"_s);
+    for (const QString &sample : repeats) {
+        insertRepeat.run(row, sample);
+        act.covers(u"decision_repeat"_s, insertRepeat.insertedId());
+    }
+    return row;
 }
 
 void storeReopening(Act &act, qint64 decisionRow, const QString &reason)
@@ -90,6 +109,16 @@ void requireOnBench(const Database &database, RunId run)
                                  : Sentence::tr("Run %1 is rejected and takes no change; nothing was stored: "
                                                 "reopen it with a reason first.");
     throw Failure(Failure::Kind::Refused, sentence.arg(run.value));
+}
+
+QStringList repeatsOf(const evaluation::Evaluation &evaluation)
+{
+    QStringList samples;
+    for (const evaluation::Result &result : evaluation.results) {
+        if (result.verdict == evaluation::Verdict::Repeat && !samples.contains(result.sample))
+            samples.append(result.sample);
+    }
+    return samples;
 }
 
 QString reviewHash(const run::Run &run, const assay::Method &method)

@@ -8,20 +8,27 @@ namespace plateau::notebook {
 
 struct DecisionRow {
     qint64 id = 0;
-    /// The run's newest reading at that moment; 0 for none.
-    ReadingId lastReading;
+    /// What it rested on.
+    Seen lastSeen;
     Decision decision;
 };
 std::vector<DecisionRow> loadDecisions(const Database &database, RunId run);
 std::vector<Reopening> loadReopenings(const Database &database, RunId run);
 /// The row it was stored in.
-qint64 storeDecision(Act &act, RunId run, const Decision &decision, ReadingId lastReading);
+/// With what it rests on: the newest reading and mark of its run, and the samples it says are to be repeated.
+qint64 storeDecision(Act &act, RunId run, const Decision &decision, const Seen &seen,
+                     const QStringList &repeats);
+/// Of the decision's own run, or of one that its derived results come from.
+void storeLastMark(Act &act, qint64 decisionRow, RunId run, MarkId mark);
 void storeReopening(Act &act, qint64 decisionRow, const QString &reason);
 
 /// The state follows from the records: on the bench without a decision, or with the last one taken back.
 RunState stateOf(const Database &database, RunId run);
 /// Throws Failure(Refused) unless the run is on the bench.
 void requireOnBench(const Database &database, RunId run);
+
+/// The samples that are to be repeated, each once.
+QStringList repeatsOf(const evaluation::Evaluation &evaluation);
 
 /// SHA-256 of what is reviewed: the run with its method, as plateau-run/1.
 QString reviewHash(const run::Run &run, const assay::Method &method);

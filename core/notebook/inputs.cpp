@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/inputs.h"
 
+#include "core/notebook/markstore.h"
 #include "core/notebook/methodstore.h"
 #include "core/notebook/readingstore.h"
 #include "core/notebook/runstore.h"
@@ -38,11 +39,12 @@ void placeTimesOfUse(run::Run &run, const std::vector<StoredReading> &readings, 
 
 } // namespace
 
-run::Run Inputs::runAsOf(ReadingId newest) const
+run::Run Inputs::runAsOf(const Seen &newest) const
 {
     run::Run run = plan;
-    placeReadings(run, readings, newest);
-    placeTimesOfUse(run, readings, newest);
+    placeMarks(run, method, marks, newest.mark);
+    placeReadings(run, readings, newest.reading);
+    placeTimesOfUse(run, readings, newest.reading);
     return run;
 }
 
@@ -51,15 +53,15 @@ run::Run Inputs::run() const
     return runAsOf(newest());
 }
 
-ReadingId Inputs::newest() const
+Seen Inputs::newest() const
 {
-    return readings.empty() ? ReadingId{} : readings.back().id;
+    return {readings.empty() ? ReadingId{} : readings.back().id, marks.empty() ? MarkId{} : marks.back().id};
 }
 
 Inputs loadInputs(const Database &database, RunId run)
 {
     return {loadMethod(database, methodRowOf(database, run)), loadPlan(database, run),
-            loadReadings(database, run)};
+            loadReadings(database, run), loadMarks(database, run)};
 }
 
 void requireUnchanged(const Session &session, RunId run)
@@ -68,7 +70,7 @@ void requireUnchanged(const Session &session, RunId run)
     // A row is hashed over the columns it had when it was written.
     std::map<int, Layout> layouts{{session.schemaVersion, session.layout}};
     std::map<std::pair<int, QString>, std::unique_ptr<RowReader>> readers;
-    // In two parts, so that each finds its rows by an index.
+    // In parts, so that each finds its rows by an index.
     Statement audited(
         database,
         u"SELECT record_table, record_id, content_hash, schema_version FROM audit JOIN audit_record ON "
@@ -76,8 +78,11 @@ void requireUnchanged(const Session &session, RunId run)
         "SELECT record_table, record_id, content_hash, schema_version FROM audit_record JOIN audit ON "
         "audit.id = "
         "audit_record.audit WHERE record_table = 'method' AND record_id = (SELECT method FROM run "
-        "WHERE run.id = ?)"_s);
-    audited.run(run.value, run.value);
+        "WHERE run.id = ?) UNION ALL "
+        "SELECT record_table, record_id, content_hash, schema_version FROM audit_record JOIN audit ON "
+        "audit.id = audit_record.audit WHERE record_table = 'lot_version' AND record_id IN ("
+        "SELECT lot_version FROM tube JOIN pipetting_mark ON pipetting_mark.tube = tube.id WHERE tube.run = ?)"_s);
+    audited.run(run.value, run.value, run.value);
     while (audited.next()) {
         const QString table = audited.text(0);
         const int version = int(audited.integer(3));

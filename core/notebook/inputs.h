@@ -9,16 +9,18 @@ namespace plateau::notebook {
 /// What a run is worked out from, as it stands in the file.
 struct Inputs {
     assay::Method method;
-    /// Without readings.
+    /// Without readings and marks.
     run::Run plan;
     /// Oldest first.
     std::vector<StoredReading> readings;
+    /// Oldest first.
+    std::vector<StoredMark> marks;
 
-    /// With the readings that counted when the reading of that id was the newest.
-    run::Run runAsOf(ReadingId newest) const;
+    /// With the readings and marks that counted when those were the newest.
+    run::Run runAsOf(const Seen &newest) const;
     /// With those that count now.
     run::Run run() const;
-    ReadingId newest() const;
+    Seen newest() const;
 };
 Inputs loadInputs(const Database &database, RunId run);
 

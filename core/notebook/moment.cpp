@@ -24,6 +24,11 @@ Moment momentOf(const QDateTime &time)
     return {utc, time.offsetFromUtc() / secondsPerMinute};
 }
 
+std::optional<Moment> optionalMoment(const std::optional<QDateTime> &time)
+{
+    return time ? std::optional(momentOf(*time)) : std::nullopt;
+}
+
 QDateTime timeOf(const Moment &moment)
 {
     return QDateTime::fromString(moment.utc, Qt::ISODateWithMs)

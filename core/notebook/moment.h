@@ -5,6 +5,8 @@
 #include <QDateTime>
 #include <QString>
 
+#include <optional>
+
 namespace plateau::notebook {
 
 /// A time as it stands in the file: UTC to the millisecond, and the offset in minutes it was made in. A local
@@ -17,6 +19,7 @@ struct Moment {
 
 /// Throws Failure(Refused) for an invalid time or a year outside 0 to 9999.
 Moment momentOf(const QDateTime &time);
+std::optional<Moment> optionalMoment(const std::optional<QDateTime> &time);
 /// The same instant, with the offset it was made in.
 QDateTime timeOf(const Moment &moment);
 

@@ -8,10 +8,14 @@
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/history.h"
 #include "core/notebook/inputs.h"
+#include "core/notebook/laboratorystore.h"
+#include "core/notebook/markstore.h"
 #include "core/notebook/methodacts.h"
 #include "core/notebook/methodrecords.h"
 #include "core/notebook/methodstore.h"
 #include "core/notebook/opening.h"
+#include "core/notebook/opennotebook.h"
+#include "core/notebook/planstore.h"
 #include "core/notebook/readingstore.h"
 #include "core/notebook/runlist.h"
 #include "core/notebook/runstore.h"
@@ -21,7 +25,6 @@
 #include "core/notebook/verification.h"
 #include "core/run/soundness.h"
 
-#include <QDir>
 #include <QFileInfo>
 
 #include <utility>
@@ -32,48 +35,38 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-Failure refused(const QString &sentence)
+/// What a run says of tubes that were pipetted otherwise or are spoilt, as marks.
+void storeMarksOf(Act &act, RunId id, const run::Run &run, const assay::Method &method)
 {
-    return Failure(Failure::Kind::Refused, sentence);
-}
-
-/// sentence: with places for the pointer and the message.
-void requireUsable(const assay::Problems &problems, const QString &sentence)
-{
-    for (const assay::Problem &problem : problems) {
-        if (problem.severity == assay::Problem::Severity::Error)
-            throw refused(sentence.arg(problem.pointer, problem.message));
+    for (int tube = 0; tube < int(run.tubes.size()); ++tube) {
+        const run::Tube &said = run.tubes[size_t(tube)];
+        for (const auto &[component, volume_mL] : said.pipetted_mL) {
+            StoredMark mark;
+            mark.dose = {tube, component, false};
+            mark.volume_mL = volume_mL;
+            mark.planned_mL = plannedVolume_mL(method, said, mark.dose).value_or(0);
+            storeMark(act, id, mark, {});
+        }
+        if (!said.spoilt.isEmpty()) {
+            StoredMark mark;
+            mark.kind = MarkKind::Spoilt;
+            mark.dose = {tube, {}, false};
+            mark.note = said.spoilt;
+            storeMark(act, id, mark, {});
+        }
     }
 }
 
 } // namespace
 
-class Notebook::Private
+class Notebook::Private : public OpenNotebook
 {
 public:
-    Private(std::unique_ptr<Database> connection, const Surroundings &around)
-        : database(std::move(connection))
-        , surroundings(around)
-        , version(schemaSteps().back().number)
-        , layout(layoutAfter(schemaSteps(), version))
-    {
-    }
+    using OpenNotebook::OpenNotebook;
 
-    Session session() { return {*database, version, layout, surroundings}; }
-    Act act(const QString &person, const QString &action)
-    {
-        if (database->access() == Access::ReadOnly)
-            throw Failure(Failure::Kind::Storage,
-                          Sentence::tr("The notebook %1 is open for reading only; nothing was stored.")
-                              .arg(QDir::toNativeSeparators(database->path())));
-        requirePerson(person);
-        return Act(session(), person, action);
-    }
-
-    std::unique_ptr<Database> database;
-    Surroundings surroundings;
-    int version;
-    Layout layout;
+    Pipetting pipetting{*this};
+    Lots lots{*this};
+    Shelf shelf{*this};
 };
 
 Notebook::Notebook(std::unique_ptr<Private> p)
@@ -108,12 +101,18 @@ QString Notebook::path() const
     return d->database->path();
 }
 
-RunId Notebook::addRun(const run::Run &run, const assay::Method &method, const QString &person)
+RunId Notebook::addRun(const run::Run &run, const assay::Method &method, const QString &person,
+                       const std::optional<planning::PlanRecord> &plan)
 {
     requireUsable(assay::problemsOf(method), Sentence::tr("The method was not stored: %1: %2."));
     requireUsable(run::problemsOf(run, method), Sentence::tr("The run was not stored: %1: %2."));
+    if (plan)
+        requireUsable(planning::problemsOf(*plan, run), Sentence::tr("The plan was not stored: %1: %2."));
     Act act = d->act(person, u"runAdded"_s);
     const RunId id = storePlan(act, run, storeMethod(act, method));
+    if (plan)
+        storePlanRecord(act, id, *plan);
+    storeMarksOf(act, id, run, method);
     for (int tube = 0; tube < int(run.tubes.size()); ++tube) {
         for (const auto &[name, value] : run.tubes[size_t(tube)].readings)
             storeReading(act, {tubeRow(act.database(), id, tube), name, value, {}, {}, {}});
@@ -195,7 +194,8 @@ void Notebook::decide(RunId run, DecisionKind kind, const QString &person, const
                       exchange::writeEvaluation(evaluation),
                       evaluation.acceptable,
                       act.programVersion()};
-    storeCompanions(act, storeDecision(act, run, decision, inputs.newest()), companions);
+    const qint64 row = storeDecision(act, run, decision, inputs.newest(), repeatsOf(evaluation));
+    storeCompanions(act, row, companions);
     act.commit();
 }
 
@@ -209,6 +209,54 @@ void Notebook::reopen(RunId run, const QString &person, const QString &reason)
         throw refused(Sentence::tr("Run %1 is on the bench already; nothing was stored.").arg(run.value));
     storeReopening(act, loadDecisions(act.database(), run).back().id, reason);
     act.commit();
+}
+
+Pipetting &Notebook::pipetting()
+{
+    return d->pipetting;
+}
+
+Lots &Notebook::lots()
+{
+    return d->lots;
+}
+
+const Lots &Notebook::lots() const
+{
+    return d->lots;
+}
+
+Shelf &Notebook::shelf()
+{
+    return d->shelf;
+}
+
+const Shelf &Notebook::shelf() const
+{
+    return d->shelf;
+}
+
+planning::Laboratory Notebook::laboratory() const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return loadLaboratory(*d->database);
+}
+
+std::optional<LaboratorySaving> Notebook::laboratorySaving() const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return loadLaboratorySaving(*d->database);
+}
+
+bool Notebook::saveLaboratory(const planning::Laboratory &laboratory, const QString &person)
+{
+    requireUsable(planning::problemsOf(laboratory),
+                  Sentence::tr("The laboratory's settings were not stored: %1: %2."));
+    Act act = d->act(person, u"laboratorySaved"_s);
+    if (!storeLaboratory(act, laboratory))
+        return false;
+    act.commit();
+    return true;
 }
 
 MethodOutcome Notebook::saveMethod(const assay::Method &method, const QString &person, const QString &note,
@@ -270,7 +318,9 @@ StoredRun Notebook::load(RunId run) const
         loadCompanions(*d->database, stored.summary.state == RunState::OnBench
                                          ? findCompanions(*d->database, run, inputs)
                                          : loadCompanionRows(*d->database, decisions.back().id));
+    stored.plan = loadPlanRecord(*d->database, run);
     stored.readings = inputs.readings;
+    stored.marks = inputs.marks;
     for (const DecisionRow &row : decisions)
         stored.decisions.push_back(row.decision);
     stored.reopenings = loadReopenings(*d->database, run);

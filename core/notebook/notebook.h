@@ -2,7 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/notebook/lots.h"
+#include "core/notebook/pipetting.h"
 #include "core/notebook/records.h"
+#include "core/notebook/shelf.h"
+#include "core/planning/laboratory.h"
 
 #include <exception>
 #include <functional>
@@ -51,9 +55,10 @@ struct Surroundings {
     static Surroundings ofThisProgram();
 };
 
-/// The SQLite file that holds runs, readings, decisions and their audit. One object, one connection, one
-/// thread. Every function that adds something has it on disk when it returns (synchronous=EXTRA), together
-/// with its audit entry, or throws Failure and has stored nothing (but see Failure::Kind::Unconfirmed).
+/// The SQLite file that holds runs with what was done at the bench, decisions, methods, the shelf and the
+/// lots, and their audit. One object, one connection, one thread. Every function that adds something has it
+/// on disk when it returns (synchronous=EXTRA), together with its audit entry, or throws Failure and has
+/// stored nothing (but see Failure::Kind::Unconfirmed).
 class Notebook
 {
 public:
@@ -73,8 +78,9 @@ public:
     QString path() const;
 
     /// Puts a run on the bench: the method as it is, samples, standards, tubes, and the readings it already
-    /// has.
-    RunId addRun(const run::Run &run, const assay::Method &method, const QString &person);
+    /// has. plan: what was planned beyond that.
+    RunId addRun(const run::Run &run, const assay::Method &method, const QString &person,
+                 const std::optional<planning::PlanRecord> &plan = {});
     /// A reading of a tube that has none at that point yet. typed: as keyed.
     ReadingId addReading(RunId run, int tube, const QString &reading, const run::Reading &value,
                          const QString &typed, const QString &person);
@@ -86,6 +92,20 @@ public:
     void decide(RunId run, DecisionKind kind, const QString &person, const QString &reason);
     /// Back on the bench, with a reason; the decision stays readable.
     void reopen(RunId run, const QString &person, const QString &reason);
+
+    /// Each a part of the notebook, that goes with it.
+    Pipetting &pipetting();
+    Lots &lots();
+    const Lots &lots() const;
+    Shelf &shelf();
+    const Shelf &shelf() const;
+
+    /// As it was saved last, or planning::usualLaboratory.
+    planning::Laboratory laboratory() const;
+    /// Nothing where nobody saved it yet.
+    std::optional<LaboratorySaving> laboratorySaving() const;
+    /// False where the notebook has exactly this already; nothing is stored then.
+    bool saveLaboratory(const planning::Laboratory &laboratory, const QString &person);
 
     /// Stores the method as the next version of its id: one more than the highest known, here or shipped,
     /// whatever version it states. What equals a newest version of its id but for the version is not stored

@@ -4,34 +4,18 @@
 
 #include "core/assay/method.h"
 #include "core/evaluation/evaluation.h"
+#include "core/notebook/ids.h"
+#include "core/notebook/marks.h"
+#include "core/planning/planrecord.h"
 #include "core/run/run.h"
 
 #include <QDateTime>
 #include <QString>
 
-#include <compare>
 #include <optional>
 #include <vector>
 
 namespace plateau::notebook {
-
-/// Ids are types, so that a run is not mistaken for a reading.
-struct RunId {
-    qint64 value = 0;
-    bool operator==(const RunId &) const = default;
-    auto operator<=>(const RunId &other) const { return value <=> other.value; }
-};
-struct ReadingId {
-    qint64 value = 0;
-    bool operator==(const ReadingId &) const = default;
-    auto operator<=>(const ReadingId &other) const { return value <=> other.value; }
-};
-
-struct MethodId {
-    qint64 value = 0;
-    bool operator==(const MethodId &) const = default;
-    auto operator<=>(const MethodId &other) const { return value <=> other.value; }
-};
 
 /// A run is on the bench until it is decided; a decision is never edited, only followed by another.
 enum class RunState { OnBench, Accepted, Rejected };
@@ -51,6 +35,7 @@ struct RunSummary {
     QDateTime decidedAt;
     QStringList samples;
     int tubes = 0;
+    /// Both without those of spoilt tubes.
     int readingsTaken = 0;
     int readingsPlanned = 0;
 };
@@ -96,15 +81,20 @@ struct Reopening {
 /// A run as it stands in the notebook.
 struct StoredRun {
     RunSummary summary;
-    /// With the current readings.
+    /// With the current readings, and with what the marks say of it: what was pipetted otherwise, spoilt
+    /// tubes, and the lots that were taken.
     run::Run run;
     /// As it was when the run began.
     assay::Method method;
     /// The runs by other methods that derived quantities take from: those of the last decision, or on the
     /// bench those that would be taken now.
     std::vector<evaluation::Companion> companions;
+    /// Absent where the run came without one.
+    std::optional<planning::PlanRecord> plan;
     /// Every reading ever keyed, oldest first.
     std::vector<StoredReading> readings;
+    /// Every mark ever made, oldest first. See marks.h for what counts.
+    std::vector<StoredMark> marks;
     /// Oldest first; the last one counts, unless it was taken back.
     std::vector<Decision> decisions;
     /// Oldest first.
@@ -162,6 +152,15 @@ struct MethodOutcome {
     bool needsAttention = false;
 };
 
+/// How the laboratory's settings came to be what they are.
+struct LaboratorySaving {
+    /// How often they were saved.
+    int version = 1;
+    /// Of the last time.
+    QString person;
+    QDateTime at;
+};
+
 /// The evaluation of what is stored, derived quantities and all.
 evaluation::Evaluation evaluationOf(const StoredRun &stored);
 
@@ -175,7 +174,10 @@ struct AuditEntry {
     QString host;
     QString programVersion;
     /// "notebookCreated", "schemaStep", "runAdded", "readingAdded", "readingCorrected", "runAccepted",
-    /// "runRejected", "runReopened", "methodSaved", "methodImported", "methodRetired", "methodReinstated".
+    /// "runRejected", "runReopened", "methodSaved", "methodImported", "methodRetired", "methodReinstated",
+    /// "dosesDone", "dosesUndone", "tubeSpoilt", "tubeUnspoilt", "sampleRegistered", "sampleChanged",
+    /// "sampleWithdrawn", "repeatWaived", "lotReceived", "lotChanged", "lotOpened", "lotUsed",
+    /// "lotDiscarded", "lotCorrected", "laboratorySaved".
     QString action;
     /// Absent for an act on the notebook as a whole.
     std::optional<RunId> run;

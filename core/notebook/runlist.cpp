@@ -15,6 +15,11 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
+constexpr auto spoiltTubes =
+    "(SELECT mark.tube FROM pipetting_mark AS mark WHERE mark.component IS NULL AND mark.kind = 'spoilt' "
+    "AND NOT EXISTS (SELECT 1 FROM pipetting_mark AS later WHERE later.tube = mark.tube "
+    "AND later.component IS NULL AND later.id > mark.id))"_L1;
+
 /// Reads the list in a few passes over the tables, not one for each run: a notebook grows for years.
 class RunList
 {
@@ -31,6 +36,7 @@ public:
         loadGeneral();
         loadSamples();
         loadTubes();
+        loadSpoilt();
         loadReadings();
         loadStanding();
         std::vector<RunSummary> list;
@@ -64,7 +70,7 @@ private:
                  summary.methodName = method.name;
                  summary.methodVersion = method.version;
                  summary.createdAt = row.time(3);
-                 summary.readingsPlanned = int(assay::readingsInOrder(method).size()); // of one tube
+                 m_ofOneTube[row.integer(0)] = int(assay::readingsInOrder(method).size());
              });
     }
 
@@ -80,14 +86,25 @@ private:
              [this](const Statement &row) {
                  RunSummary &summary = m_runs[row.integer(0)];
                  summary.tubes = int(row.integer(1));
-                 summary.readingsPlanned *= summary.tubes;
+                 summary.readingsPlanned = summary.tubes * m_ofOneTube[row.integer(0)];
+             });
+    }
+
+    /// Those of spoilt tubes do not count, neither as planned nor as taken.
+    void loadSpoilt()
+    {
+        read(u"SELECT tube.run, tube.id FROM tube WHERE tube.id IN %2 AND %1"_s.arg(u"%1"_s, spoiltTubes),
+             u"tube.run"_s, [this](const Statement &row) {
+                 RunSummary &summary = m_runs[row.integer(0)];
+                 summary.readingsPlanned -= m_ofOneTube[row.integer(0)];
              });
     }
 
     void loadReadings()
     {
         read(u"SELECT tube.run, count(*) FROM tube JOIN reading ON reading.tube = tube.id "
-             "WHERE reading.corrects IS NULL AND %1 GROUP BY tube.run"_s,
+             "WHERE reading.corrects IS NULL AND tube.id NOT IN %2 AND %1 GROUP BY tube.run"_s.arg(
+                 u"%1"_s, spoiltTubes),
              u"tube.run"_s,
              [this](const Statement &row) { m_runs[row.integer(0)].readingsTaken = int(row.integer(1)); });
     }
@@ -115,6 +132,8 @@ private:
     const Database &m_database;
     std::optional<RunId> m_which;
     std::map<qint64, RunSummary> m_runs;
+    /// Readings planned of one tube, by run.
+    std::map<qint64, int> m_ofOneTube;
     std::map<qint64, assay::Method> m_methods;
 };
 

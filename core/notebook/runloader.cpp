@@ -60,11 +60,12 @@ std::vector<run::Standard> loadStandards(const Database &database, RunId run)
 std::vector<run::DilutionStep> loadDilution(const Database &database, qint64 sampleRow)
 {
     Statement query(database,
-                    u"SELECT take_mL, make_up_to_mL FROM dilution WHERE sample = ? ORDER BY position"_s);
+                    u"SELECT take_mL, make_up_to_mL, percent FROM dilution LEFT JOIN dilution_uncertainty ON "
+                    "dilution_uncertainty.dilution = dilution.id WHERE sample = ? ORDER BY position"_s);
     query.run(sampleRow);
     std::vector<run::DilutionStep> steps;
     while (query.next())
-        steps.push_back({query.real(0), query.real(1)});
+        steps.push_back({query.real(0), query.real(1), query.optionalReal(2)});
     return steps;
 }
 

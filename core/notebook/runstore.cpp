@@ -10,11 +10,6 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-std::optional<Moment> optionalMoment(const std::optional<QDateTime> &time)
-{
-    return time ? std::optional(momentOf(*time)) : std::nullopt;
-}
-
 std::optional<QString> unlessEmpty(const QString &text)
 {
     return text.isEmpty() ? std::nullopt : std::optional(text);
@@ -60,22 +55,34 @@ void storeStandards(Act &act, RunId run, const std::vector<run::Standard> &stand
     }
 }
 
+void storeDilution(Act &act, qint64 sampleRow, const std::vector<run::DilutionStep> &steps)
+{
+    Statement insert(act.database(), u"INSERT INTO dilution (sample, position, take_mL, make_up_to_mL) "
+                                     "VALUES (?, ?, ?, ?)"_s);
+    Statement insertUncertainty(act.database(),
+                                u"INSERT INTO dilution_uncertainty (dilution, percent) VALUES (?, ?)"_s);
+    int position = 0;
+    for (const run::DilutionStep &step : steps) {
+        insert.run(sampleRow, position++, step.take_mL, step.makeUpTo_mL);
+        const qint64 row = insert.insertedId();
+        act.covers(u"dilution"_s, row);
+        if (!step.uncertainty_percent)
+            continue;
+        insertUncertainty.run(row, *step.uncertainty_percent);
+        act.covers(u"dilution_uncertainty"_s, insertUncertainty.insertedId());
+    }
+}
+
 void storeSamples(Act &act, RunId run, const std::vector<run::Sample> &samples)
 {
     Statement insert(act.database(), u"INSERT INTO sample (run, position, name, form, mass_g, extract_mL) "
                                      "VALUES (?, ?, ?, ?, ?, ?)"_s);
-    Statement insertStep(act.database(), u"INSERT INTO dilution (sample, position, take_mL, make_up_to_mL) "
-                                         "VALUES (?, ?, ?, ?)"_s);
     int position = 0;
     for (const run::Sample &sample : samples) {
         insert.run(run.value, position++, sample.id, formWord(sample.form), sample.mass_g, sample.extract_mL);
         const qint64 row = insert.insertedId();
         act.covers(u"sample"_s, row);
-        int stepPosition = 0;
-        for (const run::DilutionStep &step : sample.dilution) {
-            insertStep.run(row, stepPosition++, step.take_mL, step.makeUpTo_mL);
-            act.covers(u"dilution"_s, insertStep.insertedId());
-        }
+        storeDilution(act, row, sample.dilution);
     }
 }
 

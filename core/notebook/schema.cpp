@@ -11,7 +11,7 @@ using namespace Qt::StringLiterals;
 
 const std::vector<SchemaStep> &schemaSteps()
 {
-    static const std::vector<SchemaStep> steps{firstSchemaStep(), secondSchemaStep()};
+    static const std::vector<SchemaStep> steps{firstSchemaStep(), secondSchemaStep(), thirdSchemaStep()};
     return steps;
 }
 

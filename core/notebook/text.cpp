@@ -58,6 +58,11 @@ bool isVisible(const QString &text)
     return !std::ranges::all_of(signsOf(text), isInvisible);
 }
 
+QString comparisonKey(const QString &name)
+{
+    return name.normalized(QString::NormalizationForm_KC).toCaseFolded().simplified();
+}
+
 void requireStorable(const QString &text)
 {
     bool first = true;

@@ -10,6 +10,9 @@ namespace plateau::notebook {
 /// (zero-width space, direction marks) do not count.
 bool isVisible(const QString &text);
 
+/// By which names are compared: without regard to case, spaces at the ends and the form of letters.
+QString comparisonKey(const QString &name);
+
 /// Throws Failure(Refused) for text that would come back from the file as another text: U+0000, U+FFFE,
 /// U+FFFF, a lone surrogate, or a leading U+FEFF, which SQLite takes for a byte-order mark.
 void requireStorable(const QString &text);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/words.h"
 
+#include "core/assay/matrix.h"
 #include "core/notebook/notebook.h"
 #include "core/notebook/sentence.h"
 
@@ -37,6 +38,18 @@ constexpr std::array<Entry<MethodActKind>, 4> methodActs{{
     {MethodActKind::Imported, "imported"_L1},
     {MethodActKind::Retired, "retired"_L1},
     {MethodActKind::Reinstated, "reinstated"_L1},
+}};
+constexpr std::array<Entry<MarkKind>, 4> marks{{
+    {MarkKind::Done, "done"_L1},
+    {MarkKind::Undone, "undone"_L1},
+    {MarkKind::Spoilt, "spoilt"_L1},
+    {MarkKind::Unspoilt, "unspoilt"_L1},
+}};
+constexpr std::array<Entry<LotMovementKind>, 4> movements{{
+    {LotMovementKind::Received, "received"_L1},
+    {LotMovementKind::Used, "used"_L1},
+    {LotMovementKind::Discarded, "discarded"_L1},
+    {LotMovementKind::Corrected, "corrected"_L1},
 }};
 
 Failure unknownWord(const QString &word)
@@ -100,6 +113,40 @@ QString decisionWord(DecisionKind kind)
 DecisionKind decisionKindOf(const QString &word)
 {
     return valueOf(decisions, word);
+}
+
+QString matrixWord(assay::Matrix matrix)
+{
+    return assay::matrixWord(matrix);
+}
+
+assay::Matrix matrixOf(const QString &word)
+{
+    for (const auto &[known, matrix] : assay::matrixWords()) {
+        if (known == word)
+            return matrix;
+    }
+    throw unknownWord(word);
+}
+
+QString markWord(MarkKind kind)
+{
+    return wordOf(marks, kind);
+}
+
+MarkKind markKindOf(const QString &word)
+{
+    return valueOf(marks, word);
+}
+
+QString movementWord(LotMovementKind kind)
+{
+    return wordOf(movements, kind);
+}
+
+LotMovementKind movementKindOf(const QString &word)
+{
+    return valueOf(movements, word);
 }
 
 QString methodActWord(MethodActKind kind)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/notebook/lots.h"
 #include "core/notebook/records.h"
 
 namespace plateau::notebook {
@@ -15,6 +16,12 @@ run::Form formOf(const QString &word);
 run::Role roleOf(const QString &word);
 QString decisionWord(DecisionKind kind);
 DecisionKind decisionKindOf(const QString &word);
+QString matrixWord(assay::Matrix matrix);
+assay::Matrix matrixOf(const QString &word);
+QString markWord(MarkKind kind);
+MarkKind markKindOf(const QString &word);
+QString movementWord(LotMovementKind kind);
+LotMovementKind movementKindOf(const QString &word);
 QString methodActWord(MethodActKind kind);
 MethodActKind methodActKindOf(const QString &word);
 

@@ -1,0 +1,18 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/audit.h"
+#include "core/notebook/records.h"
+#include "core/planning/laboratory.h"
+
+namespace plateau::notebook {
+
+/// As it was saved last, or planning::usualLaboratory. Throws Failure(Damaged) where what was saved is none
+/// any more.
+planning::Laboratory loadLaboratory(const Database &database);
+std::optional<LaboratorySaving> loadLaboratorySaving(const Database &database);
+/// False where exactly this was saved last.
+bool storeLaboratory(Act &act, const planning::Laboratory &laboratory);
+
+} // namespace plateau::notebook

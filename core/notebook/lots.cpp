@@ -1,0 +1,184 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/lots.h"
+
+#include "core/assay/label.h"
+#include "core/assay/limits.h"
+#include "core/notebook/lotstore.h"
+#include "core/notebook/opennotebook.h"
+#include "core/notebook/sentence.h"
+#include "core/notebook/text.h"
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+using assay::quoted;
+using assay::shown;
+
+namespace {
+
+constexpr double largestContainer_mL = assay::limit::flaskVolume_mL;
+constexpr int longestKeeping_days = 36525;
+
+QString nameOf(const LotLabel &label)
+{
+    return Sentence::tr("%1, lot %2").arg(label.reagent, label.lot);
+}
+
+void requireLabel(const LotLabel &label)
+{
+    assay::Problems problems;
+    checkLabel(problems, {}, label.reagent, Sentence::tr("the reagent"));
+    checkLabel(problems, {}, label.lot, Sentence::tr("the lot"));
+    if (!problems.empty())
+        throw refused(Sentence::tr("The lot was not stored: %1.").arg(problems.front().message));
+    if (label.expires && (!label.expires->isValid() || label.expires->year() > 9999))
+        throw refused(Sentence::tr("The lot %1 was not stored: its last good day is no day that exists.")
+                          .arg(quoted(label.lot)));
+    if (label.keepsOpened_days &&
+        (*label.keepsOpened_days < 1 || *label.keepsOpened_days > longestKeeping_days))
+        throw refused(
+            Sentence::tr("The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; "
+                         "leave it out where nobody says.")
+                .arg(quoted(label.lot))
+                .arg(longestKeeping_days)
+                .arg(*label.keepsOpened_days));
+}
+
+void requireVolume(double volume_mL, const QString &lot)
+{
+    if (!(volume_mL > 0 && volume_mL <= largestContainer_mL))
+        throw refused(
+            Sentence::tr("Nothing was stored of the lot %1: a volume is more than 0 and at most %2 mL, "
+                         "not %3.")
+                .arg(quoted(lot), shown(largestContainer_mL), shown(volume_mL)));
+}
+
+double remaining_mL(const Act &act, LotId lot)
+{
+    return loadLots(act.database(), lot).at(0).remaining_mL;
+}
+
+void take(Act &act, LotId lot, LotMovementKind kind, double volume_mL, const QString &note)
+{
+    const LotVersion label = currentLotVersion(act.database(), lot);
+    requireVolume(volume_mL, label.lot);
+    const double left_mL = remaining_mL(act, lot);
+    if (volume_mL > left_mL)
+        throw refused(
+            Sentence::tr("Nothing was stored: the lot %1 has %2 mL left, less than the %3 mL taken; "
+                         "correct what is left first, if that is wrong.")
+                .arg(quoted(label.lot), shown(left_mL), shown(volume_mL)));
+    act.note(nameOf(label));
+    storeLotMovement(act, lot, kind, -volume_mL, note);
+    act.commit();
+}
+
+} // namespace
+
+LotId Lots::receive(const LotLabel &label, double volume_mL, const QString &person)
+{
+    requireLabel(label);
+    requireVolume(volume_mL, label.lot);
+    Act act = m_open.act(person, u"lotReceived"_s);
+    const LotId lot = storeLot(act);
+    storeLotVersion(act, lot, label, {});
+    storeLotMovement(act, lot, LotMovementKind::Received, volume_mL, {});
+    act.note(nameOf(label));
+    act.commit();
+    return lot;
+}
+
+void Lots::relabel(LotId lot, const LotLabel &label, const QString &person, const QString &reason)
+{
+    requireLabel(label);
+    requireReason(reason, Sentence::tr("The lot keeps its label, since another needs a reason: say why."));
+    Act act = m_open.act(person, u"lotChanged"_s);
+    const LotLabel before = currentLotVersion(act.database(), lot);
+    if (before == label)
+        throw refused(
+            Sentence::tr("The lot %1 has this label already; nothing was stored.").arg(quoted(label.lot)));
+    storeLotVersion(act, lot, label, reason);
+    act.note(nameOf(label));
+    act.commit();
+}
+
+void Lots::open(LotId lot, const QDate &day, const QString &person)
+{
+    Act act = m_open.act(person, u"lotOpened"_s);
+    const LotVersion label = currentLotVersion(act.database(), lot);
+    const planning::Lot stored = loadLots(act.database(), lot).at(0);
+    if (stored.opened)
+        throw refused(Sentence::tr("The lot %1 was opened on %2 already; nothing was stored.")
+                          .arg(quoted(label.lot), stored.opened->toString(Qt::ISODate)));
+    if (!day.isValid() || day > timeOf(act.at()).date())
+        throw refused(
+            Sentence::tr("The lot %1 is not noted as opened: the day must not be one that is to come, "
+                         "nor one that does not exist.")
+                .arg(quoted(label.lot)));
+    storeLotOpening(act, lot, day);
+    act.note(nameOf(label));
+    act.commit();
+}
+
+void Lots::use(LotId lot, double volume_mL, const QString &person, const QString &note)
+{
+    if (!note.isEmpty())
+        requireReason(note,
+                      Sentence::tr("Nothing was stored: the note is blank; leave it out or say what for."));
+    Act act = m_open.act(person, u"lotUsed"_s);
+    take(act, lot, LotMovementKind::Used, volume_mL, note);
+}
+
+void Lots::discard(LotId lot, double volume_mL, const QString &person, const QString &reason)
+{
+    requireReason(reason, Sentence::tr("Nothing was discarded, since that needs a reason: say why."));
+    Act act = m_open.act(person, u"lotDiscarded"_s);
+    take(act, lot, LotMovementKind::Discarded, volume_mL, reason);
+}
+
+void Lots::correct(LotId lot, double found_mL, const QString &person, const QString &reason)
+{
+    requireReason(reason, Sentence::tr("The lot was not corrected, since that needs a reason: say why."));
+    Act act = m_open.act(person, u"lotCorrected"_s);
+    const LotVersion label = currentLotVersion(act.database(), lot);
+    if (!(found_mL >= 0 && found_mL <= largestContainer_mL))
+        throw refused(
+            Sentence::tr("The lot %1 was not corrected: what is found in it must lie between 0 and %2 "
+                         "mL, not %3.")
+                .arg(quoted(label.lot), shown(largestContainer_mL), shown(found_mL)));
+    const double change_mL = found_mL - remaining_mL(act, lot);
+    if (change_mL == 0)
+        throw refused(Sentence::tr("The lot %1 has %2 mL left already; nothing was stored.")
+                          .arg(quoted(label.lot), shown(found_mL)));
+    storeLotMovement(act, lot, LotMovementKind::Corrected, change_mL, reason);
+    act.note(nameOf(label));
+    act.commit();
+}
+
+std::vector<planning::Lot> Lots::all() const
+{
+    const Transaction snapshot(*m_open.database, Transaction::Kind::Read);
+    return loadLots(*m_open.database);
+}
+
+std::vector<planning::Lot> Lots::inHand() const
+{
+    std::vector<planning::Lot> lots = all();
+    std::erase_if(lots, [](const planning::Lot &lot) { return lot.remaining_mL == 0; });
+    return lots;
+}
+
+std::vector<LotMovement> Lots::movements(LotId lot) const
+{
+    const Transaction snapshot(*m_open.database, Transaction::Kind::Read);
+    return loadMovements(*m_open.database, lot);
+}
+
+std::vector<LotTaking> Lots::takings(LotId lot) const
+{
+    const Transaction snapshot(*m_open.database, Transaction::Kind::Read);
+    return loadTakings(*m_open.database, lot);
+}
+
+} // namespace plateau::notebook

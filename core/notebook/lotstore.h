@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/audit.h"
+#include "core/notebook/lots.h"
+
+namespace plateau::notebook {
+
+/// A label as it was noted, and the row it stands in.
+struct LotVersion : LotLabel {
+    qint64 row = 0;
+};
+/// Throws Failure(Refused) if there is no such lot.
+LotVersion currentLotVersion(const Database &database, LotId lot);
+
+LotId storeLot(Act &act);
+void storeLotVersion(Act &act, LotId lot, const LotLabel &label, const QString &reason);
+void storeLotOpening(Act &act, LotId lot, const QDate &day);
+void storeLotMovement(Act &act, LotId lot, LotMovementKind kind, double change_mL, const QString &note);
+
+/// Every lot as it stands, or the one.
+std::vector<planning::Lot> loadLots(const Database &database, std::optional<LotId> which = {});
+std::vector<LotMovement> loadMovements(const Database &database, LotId lot);
+std::vector<LotTaking> loadTakings(const Database &database, LotId lot);
+
+} // namespace plateau::notebook

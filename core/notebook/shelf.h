@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/evaluation.h"
+#include "core/notebook/ids.h"
+#include "core/planning/shelf.h"
+
+#include <QDateTime>
+
+#include <optional>
+#include <vector>
+
+namespace plateau::notebook {
+
+class OpenNotebook;
+
+/// How a decided run says that a sample is to be repeated.
+struct AdvisedRepeat {
+    RunId run;
+    /// Id of its method.
+    QString method;
+    struct Of {
+        QString measurand;
+        evaluation::Advice advice;
+        bool operator==(const Of &) const = default;
+    };
+    /// Of each measurand that says how; empty where the run only says that.
+    std::vector<Of> advice;
+};
+
+/// A sample that is to be run.
+struct WaitingSample {
+    planning::ShelfSample sample;
+    /// Absent where nobody registered it, or where a run held it since.
+    std::optional<ShelfId> shelf;
+    std::optional<AdvisedRepeat> repeat;
+};
+
+/// What an accepted run found.
+struct PastResult {
+    RunId run;
+    QDateTime decidedAt;
+    evaluation::Result result;
+};
+
+/// The samples of a notebook before and after their runs. Every function that adds something is one act, as
+/// Pipetting's are.
+///
+/// A registration is over when a run that came after it holds the sample by its id, unless that run was
+/// rejected; the id may then be registered anew.
+class Shelf
+{
+public:
+    explicit Shelf(OpenNotebook &open)
+        : m_open(open)
+    {
+    }
+
+    ShelfId registerSample(const planning::ShelfSample &sample, const QString &person);
+    /// All or none. Refused: an id that waits on the shelf already.
+    std::vector<ShelfId> registerSamples(const std::vector<planning::ShelfSample> &samples,
+                                         const QString &person);
+    /// What is told of it instead. Another id only while no run holds it.
+    void change(ShelfId id, const planning::ShelfSample &sample, const QString &person);
+    /// It will not be run, with a reason.
+    void withdraw(ShelfId id, const QString &person, const QString &reason);
+    /// The repeat that this run advises of the sample will not be made, with a reason.
+    void waiveRepeat(RunId run, const QString &sample, const QString &person, const QString &reason);
+
+    /// As last told, withdrawn or not. Throws Failure(Refused) if there is no such registration.
+    planning::ShelfSample sample(ShelfId id) const;
+    /// Repeats that decided runs advise, oldest first, then the registered samples in the order they came. A
+    /// repeat is over when a later run by a method of that id, one that was not rejected, holds the sample.
+    std::vector<WaitingSample> waiting() const;
+    /// The newest of accepted runs on samples of that product, newest first; without those that were to be
+    /// repeated.
+    std::vector<PastResult> lastResults(const QString &product, const QString &measurand,
+                                        int most = 10) const;
+
+private:
+    OpenNotebook &m_open;
+};
+
+} // namespace plateau::notebook
