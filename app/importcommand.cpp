@@ -183,7 +183,7 @@ private:
         }
         m_status = NeedsAttention;
         m_lines.append(
-            Text::tr("%1 was not stored: it is run %2 of the notebook, %3, put on the bench on %4. "
+            Text::tr("%1 was not stored: it is run %2 of the notebook, \"%3\", put on the bench on %4. "
                      "To have it there twice, import it with --again.")
                 .arg(file.path)
                 .arg(same->id.value)

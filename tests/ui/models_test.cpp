@@ -182,7 +182,7 @@ TEST_F(Models, RecoveriesNameExpectedAndFound)
         each.readings = {{u"A1"_s, 0.1}, {u"A2"_s, each.role == run::Role::Blank ? 0.11 : 0.61}};
     model.show(method(), evaluation::evaluate(method(), run));
     ASSERT_EQ(model.rowCount(), 1);
-    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::What), u"standard STD"_s);
+    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::What), u"Standard STD"_s);
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Expected), u"0.2000"_s);
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Found), u"0.1683"_s); // 0.5 x 0.33651
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Recovery), u"84.1"_s);
@@ -212,6 +212,26 @@ TEST_F(Models, SamplesKeepWhatWasFilledInForAName)
     EXPECT_EQ(model.rowCount(), 1);
     EXPECT_EQ(shown(model, 0, 3), u"10"_s);
     EXPECT_GE(watch.removed.count(), 1);
+}
+
+TEST_F(Models, AVolumeLeftEmptyShowsTheMethods)
+{
+    ui::SamplesModel model(theme);
+    const Watch watch(&model);
+    model.setNames({u"P-104"_s});
+    int column = 0;
+    while (column < model.columnCount() &&
+           model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() != u"In the tube (mL)"_s)
+        ++column;
+    const QModelIndex volume = model.index(0, column);
+    EXPECT_EQ(volume.data().toString(), QString());
+    model.setAssay(&method(), 340, 10);
+    EXPECT_EQ(volume.data().toString(), u"0.1 (method)"_s);
+    EXPECT_EQ(volume.data(Qt::EditRole).toString(), QString()) << "nothing was typed";
+    EXPECT_EQ(volume.data(Qt::ForegroundRole).value<QColor>(), theme.mutedText());
+    EXPECT_TRUE(model.setData(volume, u"0,25"_s, Qt::EditRole));
+    EXPECT_EQ(volume.data().toString(), u"0,25"_s);
+    EXPECT_FALSE(volume.data(Qt::ForegroundRole).isValid());
 }
 
 TEST_F(Models, SamplesGrowColumnsForSolidsAndDilutionSteps)

@@ -42,7 +42,7 @@ TEST_F(Draft, LaysBlanksFirstThenStandardThenSamplesWithTheirOwnBlanks)
 {
     draft.standard = ui::StandardDraft{u"STD"_s, u"0,2"_s, u"2"_s, keyed(-3600), false, keyed(0), 1};
     draft.samples[1].ownBlank = true;
-    const auto [run, problems] = ui::runOf(draft, method());
+    const auto [run, plan, problems] = ui::runOf(draft, method());
     EXPECT_TRUE(problems.empty());
     std::vector<run::Role> roles;
     for (const run::Tube &tube : run.tubes)
@@ -58,6 +58,23 @@ TEST_F(Draft, LaysBlanksFirstThenStandardThenSamplesWithTheirOwnBlanks)
     EXPECT_EQ(run.startedAt, draft.startedAt);
 }
 
+TEST_F(Draft, AStandardThatIsTooOldAlreadyIsSaidBeforeAnythingIsPipetted)
+{
+    draft.standard = ui::StandardDraft{u"STD"_s, u"0,2"_s, u"2"_s, keyed(-14 * 3600), true, {}, 1};
+    const assay::Problems problems = ui::runOf(draft, method()).problems;
+    ASSERT_EQ(problems.size(), 1U);
+    EXPECT_FALSE(assay::hasErrors(problems)) << "it is a warning";
+    EXPECT_EQ(problems[0].pointer, u"/standards/0/preparedAt"_s);
+    EXPECT_EQ(problems[0].message,
+              u"The standard STD is too old: 14.0\u00a0h old, 75.4\u00a0% of its strength "
+              "left. Make a fresh one."_s);
+    draft.standard->preparedAt = keyed(-7 * 3600);
+    EXPECT_TRUE(ui::runOf(draft, method()).problems.empty());
+    draft.standard->lossPerHour_percent = u"0.0"_s;
+    draft.standard->preparedAt = keyed(-14 * 3600);
+    EXPECT_FALSE(places().contains(u"/standards/0/preparedAt"_s)) << "it keeps its strength";
+}
+
 TEST_F(Draft, NamesThePlaceOfATextThatIsNoNumberOnce)
 {
     draft.samples[0].dilution = {{u"5x"_s, u"50"_s}};
@@ -71,12 +88,12 @@ TEST_F(Draft, ProblemsAreToldInTheWordsOfTheForm)
     draft.samples[0].dilution = {{u"5x"_s, u"50"_s}};
     draft.pathLength_mm.clear();
     draft.standard = ui::StandardDraft{u"STD"_s, {}, u"2"_s, keyed(-3600), true, {}, 1};
-    const auto [run, problems] = ui::runOf(draft, method());
+    const auto [run, plan, problems] = ui::runOf(draft, method());
     QStringList told;
     for (const assay::Problem &problem : ui::inWordsOfTheForm(problems, run))
         told << problem.pointer;
-    EXPECT_THAT(told, ::testing::UnorderedElementsAre(u"path length"_s, u"standard STD, concentration"_s,
-                                                      u"sample P-104, dilution step 1, take"_s));
+    EXPECT_THAT(told, ::testing::UnorderedElementsAre(u"Path length"_s, u"Standard STD, concentration"_s,
+                                                      u"Sample P-104, dilution step 1, take"_s));
 }
 
 TEST_F(Draft, AStandardCountsForNothingThatNobodySaid)
@@ -136,7 +153,7 @@ TEST_F(Draft, ASolidNeedsMassAndExtract)
     draft.samples = {{u"F-22"_s, u"5,012"_s, {}, {}, false, {}}};
     EXPECT_THAT(places(), ::testing::ElementsAre(u"/samples/0/extract_mL"_s));
     draft.samples[0].extract_mL = u"100"_s;
-    const auto [run, problems] = ui::runOf(draft, method());
+    const auto [run, plan, problems] = ui::runOf(draft, method());
     EXPECT_TRUE(problems.empty());
     EXPECT_EQ(run.samples[0].mass_g, 5.012);
     EXPECT_EQ(run.samples[0].extract_mL, 100.0);
@@ -145,7 +162,7 @@ TEST_F(Draft, ASolidNeedsMassAndExtract)
 TEST_F(Draft, PutsTheSampleVolumeOnEveryTubeOfTheSample)
 {
     draft.samples[0].sampleVolume_mL = u"0,2"_s;
-    const auto [run, problems] = ui::runOf(draft, method());
+    const auto [run, plan, problems] = ui::runOf(draft, method());
     EXPECT_TRUE(problems.empty());
     EXPECT_EQ(run.tubes[2].sampleVolume_mL, 0.2);
     EXPECT_EQ(run.tubes[3].sampleVolume_mL, 0.2);

@@ -93,7 +93,7 @@ TEST_F(Window, AFileThatTheNotebookHasAlreadyIsRefusedWithTheRunThere)
     openFile(exchange::writeRun(readRun(0.5)));
     openFile(exchange::writeRun(readRun(0.5)));
     ASSERT_EQ(book->runs().size(), 1U);
-    EXPECT_TRUE(noticeText().contains(u"run 1, Perry tanks, put on the bench on"_s))
+    EXPECT_TRUE(noticeText().contains(u"run 1, \"Perry tanks\", put on the bench on"_s))
         << noticeText().toStdString();
     EXPECT_TRUE(noticeText().endsWith(u"It is rack A."_s)) << noticeText().toStdString();
     EXPECT_EQ(labelText(u"fileSummary"_s), u"Nothing was stored."_s);

@@ -111,11 +111,12 @@ void RunFilePage::sayThatItIsThere(const notebook::RunSummary &same)
     const QString where =
         rack ? tr("It is rack %1.").arg(rack->letter) : tr("It is decided and stands under Notebook.");
     m_summary->setText(tr("Nothing was stored."));
-    m_notice->say(State::Attention,
-                  tr("The notebook has this very run already, with the same readings: run %1, %2, put on the "
-                     "bench on %3. %4")
-                      .arg(same.id.value)
-                      .arg(same.title, momentText(same.createdAt), where));
+    m_notice->say(
+        State::Attention,
+        tr("The notebook has this very run already, with the same readings: run %1, \"%2\", put on the "
+           "bench on %3. %4")
+            .arg(same.id.value)
+            .arg(same.title, momentText(same.createdAt), where));
     m_problems->hide();
     m_put->hide();
     m_another->setFocus();
