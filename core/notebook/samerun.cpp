@@ -23,7 +23,7 @@ QByteArray arrivalOf(Inputs inputs, const QDateTime &arrivedAt)
     std::erase_if(inputs.readings,
                   [](const StoredReading &reading) { return reading.corrects || !reading.typed.isEmpty(); });
     std::erase_if(inputs.marks, [&](const StoredMark &mark) { return mark.at != arrivedAt; });
-    return exchange::writeRun(withoutMarks(inputs.run()), &inputs.method);
+    return exchange::writeRun(inputs.run(), &inputs.method);
 }
 
 } // namespace
@@ -31,7 +31,7 @@ QByteArray arrivalOf(Inputs inputs, const QDateTime &arrivedAt)
 std::optional<RunSummary> findSameRun(const Database &database, const run::Run &run,
                                       const assay::Method &method)
 {
-    const QByteArray document = exchange::writeRun(withoutMarks(run), &method);
+    const QByteArray document = exchange::writeRun(run, &method);
     const bool isPlan = !hasReadings(run);
     for (const RunSummary &summary : loadSummaries(database)) {
         if (summary.title != run.title || summary.methodId != method.id ||
