@@ -36,6 +36,20 @@ protected:
         type(text);
         press(Qt::Key_Enter, Qt::KeypadModifier);
     }
+    /// To that column of the samples' table, by its heading.
+    void goToColumn(const QString &heading)
+    {
+        tabTo(u"samples"_s);
+        const auto *table = find<QTableView>(u"samples"_s);
+        for (int step = 0; step < table->model()->columnCount(); ++step) {
+            const int column = table->currentIndex().column();
+            if (table->model()->headerData(column, Qt::Horizontal).toString() == heading)
+                return;
+            press(Qt::Key_Right);
+        }
+        FAIL() << "no column " << heading.toStdString();
+    }
+
     void keyWholeRun()
     {
         for (const QString &text :
@@ -54,8 +68,7 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
     type(u"Perry tanks, morning"_s);
     tabTo(u"sampleNames"_s);
     type(u"P-104"_s);
-    tabTo(u"samples"_s);
-    press(Qt::Key_Right);
+    goToColumn(u"Take (mL)"_s);
     type(u"5"_s);
     press(Qt::Key_Return);
     press(Qt::Key_Right);
@@ -66,7 +79,8 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
         << find<ui::ProblemList>(u"newRunProblems"_s)->model()->index(0, 0).data().toString().toStdString();
     press(Qt::Key_Return);
 
-    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: key A1"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    press(Qt::Key_2, Qt::ControlModifier); // pipetted from paper
     EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s);
     EXPECT_EQ(labelText(u"contents"_s), u"blank, 1 of 2"_s);
     keyReading(u"0,100"_s);
@@ -117,8 +131,7 @@ TEST_F(Keyboard, ASampleGetsABlankOfItsOwnByTheSpaceBar)
     type(u"Red fruit ciders"_s);
     tabTo(u"sampleNames"_s);
     type(u"C-3"_s);
-    tabTo(u"samples"_s);
-    press(Qt::Key_End);
+    goToColumn(u"Sample blank"_s);
     press(Qt::Key_Space);
     tabTo(u"putOnBench"_s);
     press(Qt::Key_Return);
@@ -138,8 +151,7 @@ TEST_F(Keyboard, ADilutionInTwoStepsIsKeyedAndAStepTakenAway)
     type(u"Concentrate"_s);
     tabTo(u"sampleNames"_s);
     type(u"C-1"_s);
-    tabTo(u"samples"_s);
-    press(Qt::Key_Right);
+    goToColumn(u"Take (mL)"_s);
     type(u"5"_s);
     press(Qt::Key_Return);
     press(Qt::Key_Right);
@@ -223,6 +235,8 @@ TEST_F(Keyboard, TheTabKeyGoesDownTheFormOfANewRunAndReachesAllOfIt)
                              u"pathLength"_s,
                              u"calibration"_s,
                              u"samples"_s,
+                             u"takeFromShelf"_s,
+                             u"proposeDilutions"_s,
                              u"addDilutionStep"_s,
                              u"standard"_s,
                              u"standardId"_s,
@@ -231,6 +245,9 @@ TEST_F(Keyboard, TheTabKeyGoesDownTheFormOfANewRunAndReachesAllOfIt)
                              u"standardPreparedAt"_s,
                              u"standardUsedWhenRead"_s,
                              u"standardTubes"_s,
+                             u"standardVolumes"_s,
+                             u"weighing"_s,
+                             u"control"_s,
                              u"uncertaintyAbsorbance"_s};
     QStringList reached;
     for (const QString &name : wanted) {
@@ -247,7 +264,7 @@ TEST_F(Keyboard, ANumberTypedOnACellOfTheTableGoesIntoTheEntryForIt)
     const notebook::RunId id = addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     press(Qt::Key_Down);
     press(Qt::Key_Down);
     ASSERT_EQ(focusName(), u"readingsTable"_s);
@@ -266,7 +283,7 @@ TEST_F(Keyboard, ARejectedRunIsHeadedAsRejected)
     const notebook::RunId id = addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyWholeRun();
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
@@ -282,7 +299,7 @@ TEST_F(Keyboard, ATextThatIsNoNumberIsKeptAndExplained)
     addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"0,5,2"_s);
     EXPECT_EQ(find<QLineEdit>(u"readingEntry"_s)->text(), u"0,5,2"_s);
     EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s);
@@ -298,7 +315,7 @@ TEST_F(Keyboard, AReadingThatCannotBeRightIsAskedAboutFirst)
     addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"5,12"_s);
     EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
     EXPECT_TRUE(noticeText().contains(u"Enter again"_s)) << noticeText().toStdString();
@@ -312,7 +329,7 @@ TEST_F(Keyboard, WhatTheNotebookRefusesStaysInTheField)
     addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"512"_s);
     press(Qt::Key_Return);
     EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
@@ -325,7 +342,7 @@ TEST_F(Keyboard, NothingIsStoredBeforeSomebodyGaveAName)
 {
     addRun(exampleRun());
     openWindow();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"0.512"_s);
     EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
     ASSERT_EQ(focusName(), u"person"_s);
@@ -345,9 +362,9 @@ TEST_F(Keyboard, ANameGivenLaterDoesNotStoreWhatWasChangedMeanwhile)
 {
     addRun(exampleRun());
     openWindow();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"0.512"_s);
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     type(u"0.6"_s);
     giveName();
     EXPECT_TRUE(book->load(book->runs()[0].id).readings.empty());
@@ -357,7 +374,7 @@ TEST_F(Keyboard, AReadingIsQuestionedAfterTheNameAsBefore)
 {
     addRun(exampleRun());
     openWindow();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"5.12"_s);
     type(u"R. Okafor"_s);
     press(Qt::Key_Return);
@@ -371,7 +388,7 @@ TEST_F(Keyboard, ASlippedDecimalPointIsAskedAboutBeforeItIsStored)
     const notebook::RunId id = addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"1.385"_s);
     keyReading(u"0.1385"_s);
     EXPECT_EQ(book->load(id).readings.size(), 1U);
@@ -391,7 +408,7 @@ TEST_F(Keyboard, WhatWasAskedBeforeStoringIsNotSaidAgainAfterIt)
     const notebook::RunId id = addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     for (const QString &text : {u"0.1"_s, u"0.1"_s, u"0.12"_s, u"0.12"_s, u"0.11"_s, u"0.11"_s})
         keyReading(text);
     keyReading(u"0.02"_s); // fell by a tenth
@@ -417,8 +434,8 @@ TEST_F(Keyboard, StripAndPageAgreeOnTheReviewThatComesNext)
     addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
-    ASSERT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s) << "readings before reviews";
+    press(Qt::Key_2, Qt::ControlModifier);
+    ASSERT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s) << "pipetting before reviews";
     keyWholeRun();
     EXPECT_EQ(labelText(u"nextAction"_s), u"Rack B: review and decide"_s);
     press(Qt::Key_Return); // as the page offers
@@ -433,7 +450,7 @@ TEST_F(Keyboard, ACorrectionNeedsAReasonAndKeepsTheOldValueInSight)
     const notebook::RunId id = addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"0.121"_s);
     tabTo(u"readingsTable"_s);
     press(Qt::Key_Up);
@@ -467,7 +484,7 @@ TEST_F(Keyboard, ACorrectionWithoutItsReasonIsShownAsNotStored)
     const notebook::RunId id = addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyWholeRun();
     EXPECT_EQ(labelText(u"resultsBasis"_s), u"From what is stored:"_s);
     press(Qt::Key_Up); // from the button for the review into the table
@@ -490,7 +507,7 @@ TEST_F(Keyboard, ACorrectionWithoutItsReasonIsShownAsNotStored)
         << dialogs.questions[0].toStdString();
     EXPECT_TRUE(window->isVisible());
 
-    press(Qt::Key_1, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     ASSERT_EQ(labelText(u"place"_s), u"Tube 3: A2"_s) << "it waits where it was typed";
     EXPECT_EQ(find<QLineEdit>(u"readingEntry"_s)->text(), u"0,64"_s);
     EXPECT_EQ(book->load(id).readings.size(), 8U);
@@ -509,7 +526,7 @@ TEST_F(Keyboard, ArrowKeysLeadFromTheEntryToTheTubeAboveAndBelow)
     addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"0.1"_s);
     keyReading(u"0.1"_s);
     press(Qt::Key_Up);
@@ -528,7 +545,7 @@ TEST_F(Keyboard, EscapeLeavesAStoredReadingAsItIs)
     const notebook::RunId id = addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     keyReading(u"0.121"_s);
     tabTo(u"readingsTable"_s);
     press(Qt::Key_Up);
@@ -545,11 +562,11 @@ TEST_F(Keyboard, WhatWasTypedForATubeWaitsThere)
     addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
-    type(u"0.12"_s);
     press(Qt::Key_2, Qt::ControlModifier);
+    type(u"0.12"_s);
+    press(Qt::Key_3, Qt::ControlModifier);
     EXPECT_EQ(labelText(u"verdict"_s), u"Not complete: readings are missing"_s);
-    press(Qt::Key_1, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s);
     EXPECT_EQ(find<QLineEdit>(u"readingEntry"_s)->text(), u"0.12"_s);
 }
@@ -559,7 +576,7 @@ TEST_F(Keyboard, ResultsFollowEveryKey)
     addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     for (const QString &text : {u"0,100"_s, u"0.100"_s, u"0,120"_s, u"0.120"_s, u"0,110"_s, u"0.110"_s})
         keyReading(text);
     const auto result = [this] {
@@ -578,7 +595,7 @@ TEST_F(Keyboard, AcceptingAFailedRunNeedsAReason)
     const notebook::RunId id = addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_2, Qt::ControlModifier);
     for (const QString &text :
          {u"0.1"_s, u"0.1"_s, u"0.1"_s, u"0.1"_s, u"0.11"_s, u"0.11"_s, u"1.5"_s, u"1.5"_s})
         keyReading(text);
@@ -601,7 +618,7 @@ TEST_F(Keyboard, SomebodyElseMayDecideAndTheNextRackStartsWithThePersonAtTheBenc
     addRun(exampleRun());
     openWindow();
     giveName();
-    press(Qt::Key_2, Qt::ControlModifier);
+    press(Qt::Key_3, Qt::ControlModifier);
     EXPECT_EQ(find<QLineEdit>(u"decisionPerson"_s)->text(), u"R. Okafor"_s);
     press(Qt::Key_D, Qt::AltModifier);
     ASSERT_EQ(focusName(), u"decisionPerson"_s);
@@ -613,7 +630,7 @@ TEST_F(Keyboard, SomebodyElseMayDecideAndTheNextRackStartsWithThePersonAtTheBenc
     ASSERT_TRUE(waitFor([&] { return book->load(first).summary.state == notebook::RunState::Rejected; }));
     EXPECT_EQ(book->load(first).decisions.back().person, u"M. Lindqvist"_s);
     press(Qt::Key_G, Qt::ControlModifier);
-    press(Qt::Key_2, Qt::ControlModifier);
+    press(Qt::Key_3, Qt::ControlModifier);
     EXPECT_EQ(find<QLineEdit>(u"decisionPerson"_s)->text(), u"R. Okafor"_s);
     EXPECT_TRUE(find<QLineEdit>(u"decisionReason"_s)->text().isEmpty());
 }

@@ -7,6 +7,7 @@
 #include "core/planning/reagents.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/methodtext.h"
+#include "ui/bench/places.h"
 #include "ui/bench/placewords.h"
 #include "ui/bench/stores.h"
 #include "ui/plan/choicedelegate.h"
@@ -265,7 +266,10 @@ void PlanPage::showTimes(const DraftOutcome &outcome)
     rack.withSpikes = std::any_of(tubes.begin(), tubes.end(),
                                   [](const run::Tube &tube) { return tube.role == run::Role::Spiked; });
     rack.together = std::max(m_form->draft().replicates, 1);
-    m_times->show(rack, m_laboratory.handling);
+    QStringList names;
+    for (int tube = 0; tube < rack.tubes; ++tube)
+        names << contentsText(outcome.run, tube);
+    m_times->show(rack, names, m_laboratory.handling);
 }
 
 void PlanPage::showReagents(const DraftOutcome &outcome)
@@ -273,8 +277,9 @@ void PlanPage::showReagents(const DraftOutcome &outcome)
     const QDateTime from = m_clock.now();
     const auto &schedule = m_times->feasibility().schedule;
     const QDateTime to = from.addSecs(schedule ? schedule->setUp_s + schedule->lastReading_s : 0);
-    m_reagents->setNeeds(
-        planning::reagentNeeds(*m_form->method(), outcome.run, m_laboratory.overage_percent, m_lots, from, to), m_lots);
+    m_reagents->setNeeds(planning::reagentNeeds(*m_form->method(), outcome.run, m_laboratory.overage_percent,
+                                                m_lots, from, to),
+                         m_lots);
     m_reagentsTable->fit();
 }
 

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/plan/timepanel.h"
 
+#include "ui/plan/schedulepicture.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/timechart.h"
 #include "ui/shared/widgets.h"
 
 #include <QCheckBox>
@@ -31,6 +33,7 @@ TimePanel::TimePanel(const Theme &theme, QWidget *parent)
     , m_secondMethod(new QComboBox(this))
     , m_secondTubes(new QSpinBox(this))
     , m_sentences(new SentenceList(theme, tr("Time at the bench"), u"planTimes"_s, this))
+    , m_chart(new TimeChart(theme, tr("Tubes against time"), this))
 {
     m_most->entry()->setText(QString::number(usualMost_min));
     m_withSecond->setObjectName(u"withSecondRack"_s);
@@ -50,6 +53,7 @@ TimePanel::TimePanel(const Theme &theme, QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(m_sentences, 2);
+    layout->addWidget(m_chart, 3);
     layout->addLayout(form);
     const auto showSecond = [this, form](bool on) {
         for (QWidget *field : std::initializer_list<QWidget *>{m_secondMethod, m_secondTubes}) {
@@ -88,14 +92,16 @@ std::optional<TimedRack> TimePanel::secondRack() const
     return rack;
 }
 
-void TimePanel::show(const TimedRack &rack, const planning::HandlingTimes &handling)
+void TimePanel::show(const TimedRack &rack, const QStringList &names, const planning::HandlingTimes &handling)
 {
     BenchTime time;
     time.handling = handling;
     if (const std::optional<double> most_min = m_most->entry()->value(); most_min && *most_min > 0)
         time.most_s = static_cast<int>(std::lround(std::min(*most_min, 24.0 * 60) * 60));
-    m_feasibility = feasibilityOf(rack, time, secondRack());
+    const std::optional<TimedRack> second = secondRack();
+    m_feasibility = feasibilityOf(rack, time, second);
     m_sentences->setSentences(m_feasibility.sentences);
+    m_chart->setData(pictureOf(m_feasibility, rack.method, names, second ? &second->method : nullptr));
 }
 
 } // namespace plateau::ui

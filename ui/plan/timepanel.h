@@ -18,6 +18,7 @@ namespace plateau::ui {
 class NumberField;
 class SentenceList;
 class Theme;
+class TimeChart;
 
 /// How the rack runs against the clock: whether one person can work it, when to start each tube, and whether
 /// a second rack fits into its waits.
@@ -29,8 +30,8 @@ public:
     explicit TimePanel(const Theme &theme, QWidget *parent = nullptr);
 
     void setMethods(const std::vector<MethodOffer> &offers);
-    /// Works it out anew. The rack may have no tubes yet.
-    void show(const TimedRack &rack, const planning::HandlingTimes &handling);
+    /// Works it out anew. The rack may have no tubes yet. names: of its tubes in their order.
+    void show(const TimedRack &rack, const QStringList &names, const planning::HandlingTimes &handling);
     const Feasibility &feasibility() const { return m_feasibility; }
 
 Q_SIGNALS:
@@ -47,6 +48,7 @@ private:
     QComboBox *m_secondMethod;
     QSpinBox *m_secondTubes;
     SentenceList *m_sentences;
+    TimeChart *m_chart;
 };
 
 } // namespace plateau::ui

@@ -1,0 +1,176 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+#include "ui/bench/samplesmodel.h"
+#include "ui/plan/rackmodel.h"
+#include "ui/shared/problemlist.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QTabWidget>
+#include <QTableView>
+
+#include <gmock/gmock.h>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+class PlanPage : public WindowBench
+{
+protected:
+    void giveName()
+    {
+        auto *person = window->findChild<QLineEdit *>(u"person"_s);
+        ASSERT_NE(person, nullptr);
+        person->setText(u"R. Okafor"_s);
+        QTest::keyClick(person, Qt::Key_Return);
+    }
+    void plan(const QString &title, const QStringList &names)
+    {
+        openWindow();
+        giveName();
+        press(Qt::Key_N, Qt::ControlModifier);
+        tabTo(u"title"_s);
+        type(title);
+        tabTo(u"sampleNames"_s);
+        QApplication::clipboard()->setText(names.join(u'\n'));
+        press(Qt::Key_V, Qt::ControlModifier);
+    }
+    notebook::StoredRun putOnBench()
+    {
+        tabTo(u"putOnBench"_s);
+        press(Qt::Key_Return);
+        EXPECT_EQ(book->runs().size(), 1U) << noticeText().toStdString();
+        return book->runs().empty() ? notebook::StoredRun{} : book->load(book->runs()[0].id);
+    }
+};
+
+TEST_F(PlanPage, TwentyPastedSamplesAreARackWithoutTheMouse)
+{
+    QStringList names;
+    for (int number = 1; number <= 20; ++number)
+        names << u"T-%1\tperry\t0.25"_s.arg(number, 2, 10, QChar(u'0')); // a row of a spreadsheet
+    plan(u"Twenty tanks"_s, names);
+    EXPECT_EQ(labelText(u"runSummary"_s).left(9), u"Tubes: 42"_s);
+    const auto *problems = find<ui::ProblemList>(u"newRunProblems"_s);
+    ASSERT_EQ(problems->model()->rowCount(), 1);
+    EXPECT_TRUE(problems->model()->index(0, 0).data().toString().contains(u"24 places"_s));
+    tabTo(u"replicates"_s);
+    press(Qt::Key_Home);
+    press(Qt::Key_Down);
+    EXPECT_EQ(problems->model()->rowCount(), 0) << labelText(u"runSummary"_s).toStdString();
+    const notebook::StoredRun stored = putOnBench();
+    EXPECT_EQ(stored.run.tubes.size(), 22U);
+    EXPECT_EQ(stored.run.samples[0].id, u"T-01"_s);
+    ASSERT_TRUE(stored.plan);
+    EXPECT_EQ(stored.plan->rackColumns, 6);
+    EXPECT_TRUE(stored.plan->interval_s);
+}
+
+TEST_F(PlanPage, WhatIsExpectedIsDilutedIntoTheWindowByOneKey)
+{
+    plan(u"Strong ones"_s, {u"P-104"_s});
+    tabTo(u"samples"_s);
+    press(Qt::Key_Right);
+    type(u"5"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 1) << "too strong as it is";
+    press(Qt::Key_R, Qt::AltModifier);
+    EXPECT_TRUE(noticeText().startsWith(u"Dilutions proposed: 1"_s)) << noticeText().toStdString();
+    EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 0);
+    const notebook::StoredRun stored = putOnBench();
+    const double factor = run::dilutionFactor(stored.run.samples[0].dilution);
+    const double volume_mL = stored.run.tubes[2].sampleVolume_mL.value_or(0.1);
+    const double signal = 5 / factor / (exampleFactor_g_per_L * 0.1 / volume_mL);
+    EXPECT_GE(signal, 0.1);
+    EXPECT_LE(signal, 0.8);
+    ASSERT_FALSE(stored.run.samples[0].dilution.empty());
+    EXPECT_TRUE(stored.run.samples[0].dilution[0].uncertainty_percent);
+    EXPECT_EQ(stored.plan->samples[0].sample.expected.at(u"example-acid"_s), 5.0);
+}
+
+TEST_F(PlanPage, ATubeIsMovedByTheKeys)
+{
+    plan(u"Moved"_s, {u"P-104"_s});
+    tabTo(u"rackGrid"_s);
+    const auto *rack = find<QTableView>(u"rackGrid"_s);
+    press(Qt::Key_Home);
+    press(Qt::Key_Right, Qt::ControlModifier);
+    press(Qt::Key_Right, Qt::ControlModifier);
+    EXPECT_EQ(rack->currentIndex().column(), 2);
+    EXPECT_EQ(rack->model()->index(0, 2).data(ui::RackModel::TubeRole).toInt(),
+              static_cast<int>(run::Role::Blank));
+    const notebook::StoredRun stored = putOnBench();
+    using enum run::Role;
+    ASSERT_EQ(stored.run.tubes.size(), 4U);
+    EXPECT_EQ(stored.run.tubes[1].role, Sample);
+    EXPECT_EQ(stored.run.tubes[2].role, Blank);
+}
+
+TEST_F(PlanPage, WhatWaitsIsTickedAndTaken)
+{
+    planning::ShelfSample sample;
+    sample.id = u"P-104"_s;
+    sample.product = u"perry"_s;
+    book->shelf().registerSample(sample, u"R. Okafor"_s);
+    sample.id = u"P-105"_s;
+    book->shelf().registerSample(sample, u"R. Okafor"_s);
+    plan(u"From the shelf"_s, {});
+    press(Qt::Key_Q, Qt::AltModifier);
+    ASSERT_EQ(focusName(), u"planQueue"_s);
+    press(Qt::Key_Space);
+    press(Qt::Key_Down);
+    press(Qt::Key_Space);
+    tabTo(u"takeTicked"_s);
+    press(Qt::Key_Space);
+    EXPECT_EQ(find<QPlainTextEdit>(u"sampleNames"_s)->toPlainText(), u"P-104\nP-105"_s);
+    const notebook::StoredRun stored = putOnBench();
+    ASSERT_EQ(stored.run.samples.size(), 2U);
+    ASSERT_TRUE(stored.plan);
+    EXPECT_EQ(stored.plan->samples[1].sample.product, u"perry"_s);
+    EXPECT_TRUE(book->shelf().waiting().empty()) << "they wait no more";
+}
+
+TEST_F(PlanPage, AFreshStandardIsWeighedAndTaken)
+{
+    plan(u"With a standard"_s, {u"P-104"_s});
+    press(Qt::Key_G, Qt::AltModifier);
+    const auto fill = [this](const QString &name, const QString &text) {
+        tabTo(name);
+        press(Qt::Key_A, Qt::ControlModifier);
+        type(text);
+    };
+    fill(u"weighingWanted"_s, u"0.2"_s);
+    fill(u"weighingFlask"_s, u"100"_s);
+    fill(u"weighingSubstance"_s, u"100"_s);
+    EXPECT_EQ(labelText(u"weighingRecipe"_s), u"Weigh 20.00\u00a0mg and make up to 100\u00a0mL."_s);
+    fill(u"weighingMass"_s, u"20.6"_s);
+    EXPECT_TRUE(labelText(u"weighingResult"_s).startsWith(u"Made: 0.206"_s))
+        << labelText(u"weighingResult"_s).toStdString();
+    tabTo(u"takeWeighed"_s);
+    press(Qt::Key_Space);
+    EXPECT_NE(labelText(u"standardWorth"_s), QString());
+    const notebook::StoredRun stored = putOnBench();
+    ASSERT_EQ(stored.run.standards.size(), 1U);
+    EXPECT_DOUBLE_EQ(stored.run.standards[0].concentration_g_per_L, 0.206);
+    EXPECT_EQ(stored.run.standards[0].preparedAt->toUTC(), StoppedClock().now().toUTC());
+}
+
+TEST_F(PlanPage, APlanThatNobodyCanReadInTimeSaysSoBeforeItIsPipetted)
+{
+    plan(u"Hurry"_s, {u"P-104"_s});
+    find<QTabWidget>(u"planTabs"_s)->setCurrentIndex(1);
+    tabTo(u"planMost"_s);
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"5"_s);
+    EXPECT_TRUE(labelText(u"runSummary"_s).contains(u"in time"_s))
+        << labelText(u"runSummary"_s).toStdString();
+}
+
+} // namespace
+} // namespace plateau::test

@@ -1,0 +1,352 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+#include "ui/bench/rundraft.h"
+#include "ui/bench/samplesignals.h"
+#include "ui/bench/samplesmodel.h"
+#include "ui/plan/feasibility.h"
+#include "ui/plan/rackmodel.h"
+#include "ui/plan/reagentsmodel.h"
+#include "ui/plan/schedulepicture.h"
+#include "ui/plan/waitingmodel.h"
+#include "ui/shared/theme.h"
+
+#include <QAbstractItemModelTester>
+#include <QMimeData>
+#include <QSignalSpy>
+
+#include <gmock/gmock.h>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+constexpr auto watching = QAbstractItemModelTester::FailureReportingMode::Warning;
+
+class Plan : public Bench
+{
+protected:
+    Plan()
+    {
+        draft.title = u"Perry tanks"_s;
+        draft.samples = {{u"P-104"_s, {}, {}, {}, false, {}}, {u"P-105"_s, {}, {}, {}, false, {}}};
+        draft.pathLength_mm = u"10"_s;
+        draft.uncertainty.texts = {u"0.002"_s, u"0,5"_s, u"0.2"_s, u"0.5"_s, u"0.8"_s, u"0.4"_s, u"0.2"_s};
+        draft.startedAt = StoppedClock().now();
+        draft.glassware = planning::usualLaboratory().glassware;
+    }
+    QStringList places() const
+    {
+        QStringList all;
+        for (const assay::Problem &problem : ui::runOf(draft, method()).problems)
+            all << problem.pointer;
+        return all;
+    }
+    ui::StandardDraft standard() const
+    {
+        ui::StandardDraft typed;
+        typed.id = u"STD"_s;
+        typed.concentration_g_per_L = u"0.2"_s;
+        typed.lossPerHour_percent = u"2"_s;
+        typed.preparedAt = draft.startedAt.addSecs(-600).toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s);
+        typed.tubes = 1;
+        return typed;
+    }
+    static std::vector<run::Role> rolesOf(const run::Run &run)
+    {
+        std::vector<run::Role> roles;
+        for (const run::Tube &tube : run.tubes)
+            roles.push_back(tube.role);
+        return roles;
+    }
+    ui::RunDraft draft;
+    ui::Theme theme;
+};
+
+TEST_F(Plan, ASampleMayHaveMoreTubesThanTheOthers)
+{
+    draft.samples[1].replicates = u"3"_s;
+    EXPECT_EQ(ui::runOf(draft, method()).run.tubes.size(), 2U + 2 + 3);
+    draft.samples[1].replicates = u"2.5"_s;
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/samples/1/replicates"_s));
+    draft.samples[1].replicates = u"0"_s;
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/samples/1/replicates"_s));
+}
+
+TEST_F(Plan, ASpikeIsOneTubeMoreAndNeedsTheStandard)
+{
+    draft.samples[0].spike_mL = u"0,1"_s;
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/samples/0/spike"_s));
+    draft.standard = standard();
+    const ui::DraftOutcome outcome = ui::runOf(draft, method());
+    EXPECT_TRUE(outcome.problems.empty());
+    using enum run::Role;
+    EXPECT_EQ(rolesOf(outcome.run),
+              (std::vector{Blank, Blank, Standard, Sample, Sample, Spiked, Sample, Sample}));
+    EXPECT_EQ(outcome.run.tubes[5].spike, (run::Spike{u"STD"_s, 0.1}));
+}
+
+TEST_F(Plan, AControlIsAStandardThatStandsBesideIt)
+{
+    draft.standard = standard();
+    draft.control = standard();
+    draft.control->id = u"CTRL"_s;
+    const ui::DraftOutcome outcome = ui::runOf(draft, method());
+    EXPECT_TRUE(outcome.problems.empty());
+    ASSERT_EQ(outcome.run.standards.size(), 2U);
+    EXPECT_EQ(outcome.run.tubes[3].role, run::Role::Control);
+    EXPECT_EQ(outcome.run.tubes[3].standard, u"CTRL"_s);
+}
+
+TEST_F(Plan, VolumesOfTheStandardMakeTheLevelsOfALine)
+{
+    draft.standard = standard();
+    draft.standard->volumes_mL = u"0.05; 0,1  0.2"_s;
+    draft.standard->tubes = 2;
+    draft.calibration = run::Calibration::Line;
+    const ui::DraftOutcome outcome = ui::runOf(draft, method());
+    EXPECT_TRUE(outcome.problems.empty());
+    std::vector<double> volumes;
+    for (const run::Tube &tube : outcome.run.tubes) {
+        if (tube.role == run::Role::Standard)
+            volumes.push_back(tube.sampleVolume_mL.value_or(0));
+    }
+    EXPECT_THAT(volumes, ::testing::ElementsAre(0.05, 0.05, 0.1, 0.1, 0.2, 0.2));
+    draft.standard->volumes_mL = u"0.05 x"_s;
+    EXPECT_THAT(places(), ::testing::Contains(u"/standards/0/sampleVolume_mL"_s));
+}
+
+TEST_F(Plan, ARackTooSmallIsSaid)
+{
+    draft.rackRows = 1;
+    draft.rackColumns = 6;
+    EXPECT_TRUE(places().isEmpty());
+    draft.rackColumns = 5;
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/tubes"_s));
+}
+
+TEST_F(Plan, TubesStandWhereTheyWerePut)
+{
+    draft.order = planning::moved(planning::keysOf(ui::runOf(draft, method()).run.tubes), 1, 5);
+    using enum run::Role;
+    EXPECT_EQ(rolesOf(ui::runOf(draft, method()).run),
+              (std::vector{Blank, Sample, Sample, Sample, Sample, Blank}));
+}
+
+TEST_F(Plan, AnExpectationOutsideTheWindowIsARemark)
+{
+    // One unit of signal stands for 0.33651 g/L; the window is 0.1 to 1.
+    draft.samples[0].expected = {u"0.2"_s};
+    EXPECT_TRUE(places().isEmpty());
+    draft.samples[0].expected = {u"2"_s};
+    const assay::Problems strong = ui::runOf(draft, method()).problems;
+    ASSERT_EQ(strong.size(), 1U);
+    EXPECT_FALSE(assay::hasErrors(strong));
+    EXPECT_EQ(strong[0].pointer, u"/samples/0"_s);
+    EXPECT_TRUE(strong[0].message.contains(u"5.943"_s)) << strong[0].message.toStdString();
+    draft.samples[0].dilution = {{u"10"_s, u"100"_s}};
+    EXPECT_TRUE(places().isEmpty());
+    draft.samples[0].expected = {u"0.1"_s};
+    EXPECT_THAT(places(), ::testing::ElementsAre(u"/samples/0"_s));
+}
+
+TEST_F(Plan, TheGlassOfADilutionIsKeptWithItsUncertainty)
+{
+    draft.samples[0].dilution = {{u"10"_s, u"100"_s}};
+    const ui::DraftOutcome outcome = ui::runOf(draft, method());
+    ASSERT_TRUE(outcome.run.samples[0].dilution[0].uncertainty_percent);
+    // 0.02 mL of 10 mL and 0.1 mL of 100 mL, each over the root of 3.
+    EXPECT_NEAR(*outcome.run.samples[0].dilution[0].uncertainty_percent,
+                std::hypot(0.2, 0.1) / std::sqrt(3.0), 1e-9);
+    ASSERT_EQ(outcome.plan.samples[0].glass.size(), 1U);
+    EXPECT_EQ(outcome.plan.samples[0].glass[0].flask, u"flask 100 mL"_s);
+    draft.samples[0].dilution = {{u"7"_s, u"93"_s}};
+    const ui::DraftOutcome odd = ui::runOf(draft, method());
+    EXPECT_FALSE(odd.run.samples[0].dilution[0].uncertainty_percent);
+    EXPECT_TRUE(odd.plan.samples[0].glass.empty());
+}
+
+TEST_F(Plan, AProposedDilutionBringsTheSignalIntoTheWindow)
+{
+    ui::SampleDraft sample = draft.samples[0];
+    sample.expected = {u"5"_s};
+    QString why;
+    const auto planned =
+        ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10, draft.glassware, why);
+    ASSERT_TRUE(planned) << why.toStdString();
+    const ui::SignalShown shown = ui::signalOf(*planned, run::Form::Liquid, method(), 0, 340, 10);
+    EXPECT_EQ(shown.state, ui::State::Good) << shown.text.toStdString();
+    sample.expected = {u"0.0001"_s};
+    EXPECT_FALSE(
+        ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10, draft.glassware, why));
+    EXPECT_FALSE(why.isEmpty());
+    sample.expected = {{}};
+    EXPECT_FALSE(
+        ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10, draft.glassware, why));
+    EXPECT_TRUE(why.isEmpty()) << "nothing is expected of it";
+}
+
+TEST_F(Plan, SamplesModelHasAColumnForEachQuantity)
+{
+    ui::SamplesModel model(theme);
+    QAbstractItemModelTester tester(&model, watching);
+    model.setAssay(&method(), 340, 10);
+    model.setNames({u"P-104"_s});
+    const auto column = [&model](const QString &title) {
+        for (int at = 0; at < model.columnCount(); ++at) {
+            if (model.headerData(at, Qt::Horizontal, Qt::DisplayRole).toString() == title)
+                return at;
+        }
+        return -1;
+    };
+    EXPECT_EQ(column(u"Expected (g/L)"_s), 1);
+    ASSERT_TRUE(model.setData(model.index(0, 1), u"0,2"_s, Qt::EditRole));
+    EXPECT_EQ(model.index(0, column(u"Signal"_s)).data().toString(), u"0.594"_s);
+    EXPECT_EQ(model.index(0, column(u"In the tube (mL)"_s)).data().toString(), u"0.1 (method)"_s);
+    assay::Method other = method();
+    other.measurands[0].id = u"another"_s;
+    model.setAssay(&other, 340, 10);
+    EXPECT_EQ(model.index(0, 1).data().toString(), QString()) << "expected of another quantity";
+}
+
+TEST_F(Plan, RackModelShowsTubesRowByRowAndAsksToMoveThem)
+{
+    ui::RackModel model;
+    QAbstractItemModelTester tester(&model, watching);
+    const run::Run run = ui::runOf(draft, method()).run;
+    model.setRack(run, 2, 4);
+    EXPECT_EQ(model.rowCount(), 2);
+    EXPECT_EQ(model.index(1, 1).data().toString(), u"Tube 6: sample P-105, 2 of 2"_s);
+    EXPECT_FALSE(model.tubeAt(model.index(1, 2)));
+    QSignalSpy moves(&model, &ui::RackModel::moveWanted);
+    std::unique_ptr<QMimeData> data(model.mimeData({model.index(0, 0)}));
+    EXPECT_FALSE(model.dropMimeData(data.get(), Qt::MoveAction, -1, -1, model.index(1, 0)));
+    ASSERT_EQ(moves.size(), 1);
+    EXPECT_EQ(moves[0], (QVariantList{0, 4}));
+    EXPECT_FALSE(model.dropMimeData(data.get(), Qt::MoveAction, -1, -1, model.index(1, 2)));
+    EXPECT_EQ(moves.size(), 1) << "not onto an empty place";
+    model.setRack(run, 1, 4);
+    EXPECT_EQ(model.rowCount(), 2) << "drawn longer than it is";
+}
+
+TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
+{
+    ui::ReagentsModel model(theme);
+    QAbstractItemModelTester tester(&model, watching);
+    const run::Run run = ui::runOf(draft, method()).run;
+    std::vector<planning::Lot> lots(3);
+    lots[0] = {1, u"Buffer pH 9"_s, u"B-1"_s, QDate(2026, 12, 31), {}, {}, 50};
+    lots[1] = {2, u"buffer ph 9"_s, u"B-2"_s, QDate(2026, 6, 30), {}, {}, 50};
+    lots[2] = {3, u"Enzyme suspension"_s, u"E-1"_s, QDate(2026, 1, 31), {}, {}, 1};
+    const QDateTime now = StoppedClock().now();
+    model.setNeeds(planning::reagentNeeds(method(), run, 10, lots, now, now.addSecs(3600)), lots);
+    ASSERT_EQ(model.rowCount(), 3);
+    const auto text = [&model](int row, int column) { return model.index(row, column).data().toString(); };
+    // Six tubes of 1 mL, and 10 % more.
+    EXPECT_EQ(text(0, ui::ReagentsModel::Need), u"6.60\u00a0mL"_s);
+    EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s) << "the one that expires first";
+    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough"_s);
+    EXPECT_EQ(text(1, ui::ReagentsModel::Remark), u"no lot in the book"_s);
+    EXPECT_EQ(text(2, ui::ReagentsModel::Remark), u"no lot of it is fit"_s);
+    ASSERT_TRUE(model.setData(model.index(0, ui::ReagentsModel::LotColumn), 1, Qt::EditRole));
+    ASSERT_TRUE(model.setData(model.index(2, ui::ReagentsModel::LotColumn), 3, Qt::EditRole));
+    EXPECT_TRUE(text(2, ui::ReagentsModel::Remark).startsWith(u"expired on 2026-01-31"_s));
+    const std::vector<run::LotUse> uses = model.lotUses();
+    ASSERT_EQ(uses.size(), 2U);
+    EXPECT_EQ(uses[0], (run::LotUse{u"buffer"_s, u"B-1"_s, QDate(2026, 12, 31)}));
+    model.startAnew();
+    EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s);
+}
+
+TEST_F(Plan, WaitingSamplesBecomeRowsWithTheirAdvice)
+{
+    ui::WaitingModel model;
+    QAbstractItemModelTester tester(&model, watching);
+    notebook::WaitingSample fresh;
+    fresh.sample.id = u"P-104"_s;
+    fresh.sample.matrix = assay::Matrix::Coloured;
+    fresh.sample.expected = {{u"example-acid"_s, 0.25}};
+    notebook::WaitingSample repeat;
+    repeat.sample.id = u"P-105"_s;
+    repeat.repeat = notebook::AdvisedRepeat{{7}, u"example-acid"_s, {}};
+    evaluation::Advice dilute;
+    dilute.factor = 10;
+    dilute.steps = {{5, 50}};
+    repeat.repeat->advice.push_back({u"example-acid"_s, dilute});
+    model.setWaiting({repeat, fresh});
+    EXPECT_EQ(model.index(0, ui::WaitingModel::Why).data().toString(), u"repeat of run 7: dilute 10 times"_s);
+    EXPECT_TRUE(model.take(method()).empty()) << "nothing is ticked";
+    for (int row = 0; row < 2; ++row)
+        ASSERT_TRUE(model.setData(model.index(row, 0), Qt::Checked, Qt::CheckStateRole));
+    model.setWaiting({repeat, fresh});
+    EXPECT_EQ(model.ticked(), 2) << "ticks stay with what is still there";
+    const std::vector<ui::SampleDraft> rows = model.take(method());
+    ASSERT_EQ(rows.size(), 2U);
+    EXPECT_EQ(rows[0].dilution, (std::vector<ui::DilutionDraft>{{u"5"_s, u"50"_s}}));
+    EXPECT_EQ(rows[0].repeats, 7);
+    EXPECT_TRUE(rows[1].ownBlank) << "it is coloured";
+    EXPECT_EQ(rows[1].expected, std::vector{u"0.25"_s});
+    EXPECT_EQ(model.ticked(), 0);
+}
+
+TEST_F(Plan, TimesSayTheIntervalOrTheSplit)
+{
+    ui::TimedRack rack;
+    rack.method = method();
+    rack.tubes = 12;
+    rack.ownTubes = 2;
+    rack.together = 2;
+    ui::BenchTime time;
+    time.most_s = 4 * 3600;
+    const ui::Feasibility fits = ui::feasibilityOf(rack, time);
+    ASSERT_TRUE(fits.schedule);
+    EXPECT_TRUE(planning::faultsOf(*fits.schedule, fits.procedure, 12).empty());
+    EXPECT_EQ(fits.sentences[0].state, ui::State::Good);
+    EXPECT_TRUE(fits.sentences[0].text.contains(ui::durationText(fits.schedule->interval_s)));
+    const ui::TimeChartData picture = ui::pictureOf(fits, method(), {u"blank"_s});
+    ASSERT_EQ(picture.racks.size(), 1U);
+    EXPECT_EQ(picture.racks[0].rows.size(), 12U);
+    EXPECT_EQ(picture.racks[0].rows[0].name, u"1  blank"_s);
+
+    time.most_s = fits.schedule->lastReading_s - 60;
+    const ui::Feasibility split = ui::feasibilityOf(rack, time);
+    EXPECT_FALSE(split.schedule);
+    ASSERT_EQ(split.sentences.size(), 2U);
+    EXPECT_EQ(split.sentences[0].state, ui::State::Bad);
+    EXPECT_TRUE(split.sentences[1].text.contains(u"2 racks"_s)) << split.sentences[1].text.toStdString();
+    EXPECT_TRUE(ui::pictureOf(split, method(), {}).racks.empty());
+
+    time.most_s = 60;
+    EXPECT_TRUE(ui::feasibilityOf(rack, time).sentences[0].text.startsWith(u"Not even one tube"_s));
+}
+
+TEST_F(Plan, ASecondRackRunsInTheWaitsOfTheFirst)
+{
+    ui::TimedRack rack;
+    rack.method = method();
+    rack.tubes = 4;
+    ui::TimedRack second = rack;
+    ui::BenchTime time;
+    time.most_s = 4 * 3600;
+    const ui::Feasibility both = ui::feasibilityOf(rack, time, second);
+    ASSERT_TRUE(both.second);
+    std::vector<planning::Span> busy;
+    for (const planning::Task &task : both.schedule->tasks)
+        busy.push_back({task.start_s, task.end_s});
+    EXPECT_TRUE(planning::faultsOf(*both.second, both.secondProcedure, 4, busy).empty());
+    EXPECT_LT(both.second->tasks.front().start_s, both.schedule->tasks.back().end_s);
+    EXPECT_EQ(ui::pictureOf(both, method(), {}, &second.method).racks.size(), 2U);
+}
+
+TEST(Durations, AreToldAsTheyAreRead)
+{
+    EXPECT_EQ(ui::durationText(25), u"25\u00a0s"_s);
+    EXPECT_EQ(ui::durationText(119), u"119\u00a0s"_s);
+    EXPECT_EQ(ui::durationText(120), u"2\u00a0min"_s);
+    EXPECT_EQ(ui::durationText(3900), u"1\u00a0h\u00a005\u00a0min"_s);
+    EXPECT_EQ(ui::afterStartText(3900), u"1:05"_s);
+}
+
+} // namespace
+} // namespace plateau::test
