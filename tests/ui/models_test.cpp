@@ -331,14 +331,14 @@ TEST_F(Models, DestinationsAreTheRacksAndTheBooks)
     session.reload();
     ui::DestinationsModel model(theme, session);
     Watch watch(&model);
-    EXPECT_EQ(model.rowCount(), 4);
+    EXPECT_EQ(model.rowCount(), 7);
     const notebook::RunId id = addRun(exampleRun());
     session.reload();
     model.refresh();
-    ASSERT_EQ(model.rowCount(), 5);
+    ASSERT_EQ(model.rowCount(), 8);
     EXPECT_EQ(watch.inserted.count(), 1);
     EXPECT_EQ(model.rackIndex(id).data(Qt::AccessibleTextRole).toString(), u"Rack A, Perry tanks"_s);
-    EXPECT_EQ(model.notebookIndex().row(), 3);
+    EXPECT_EQ(model.bookIndex(ui::Destination::Kind::Notebook).row(), 3);
     EXPECT_EQ(model.flags(model.index(0)), Qt::NoItemFlags) << "headings cannot be chosen";
 }
 
