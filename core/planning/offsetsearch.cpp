@@ -6,21 +6,20 @@
 
 namespace plateau::planning {
 
-OffsetSearch::OffsetSearch(const Sequence &sequence, int interval, std::optional<int> latestLast)
+OffsetSearch::OffsetSearch(const Sequence &sequence, const Distances &distances, int interval,
+                           std::optional<int> latestLast)
     : m_sequence(sequence)
+    , m_distances(distances)
     , m_interval(interval)
     , m_latestLast(latestLast)
-    , m_toLast(sequence.links.size())
     , m_reach(sequence.links.size())
     , m_start(sequence.links.size())
 {
     for (const std::vector<bool> &starts : sequence.handsFree)
         m_benchFree = std::max(m_benchFree, static_cast<int>(starts.size()));
     for (std::size_t i = sequence.links.size() - 1; i-- > 0;) {
-        const Sequence::Link &link = sequence.links[i];
-        m_toLast[i] = m_toLast[i + 1] + link.soonest;
-        if (link.latest)
-            m_reach[i] = m_reach[i + 1] + *link.latest;
+        if (sequence.links[i].latest)
+            m_reach[i] = m_reach[i + 1] + distances.largest(i, i + 1);
     }
 }
 
@@ -36,7 +35,7 @@ std::optional<std::vector<int>> OffsetSearch::find()
 bool OffsetSearch::choose(std::size_t operation, int from, int to)
 {
     if (m_latestLast)
-        to = std::min(to, *m_latestLast - m_toLast[operation]);
+        to = std::min(to, *m_latestLast - m_distances.smallest(operation, m_start.size() - 1));
     for (int start = firstFree(operation, from); start <= to; start = firstFree(operation, start + 1)) {
         m_start[operation] = start;
         if (complete(operation + 1))
@@ -53,23 +52,31 @@ bool OffsetSearch::complete(std::size_t operation)
     std::vector<int> situation = this->situation(operation - 1);
     if (m_hopeless.contains(situation))
         return false;
-    const int soonest = m_start[operation - 1] + m_sequence.links[operation - 1].soonest;
-    if (choose(operation, soonest, latestChoice(operation)))
+    if (choose(operation, soonestChoice(operation), latestChoice(operation)))
         return true;
     m_hopeless.insert(std::move(situation));
     return false;
 }
 
+int OffsetSearch::soonestChoice(std::size_t operation) const
+{
+    int soonest = 0;
+    for (std::size_t earlier = 0; earlier < operation; ++earlier)
+        soonest = std::max(soonest, m_start[earlier] + m_distances.smallest(earlier, operation));
+    return soonest;
+}
+
 int OffsetSearch::latestChoice(std::size_t operation) const
 {
-    const Sequence::Link &before = m_sequence.links[operation - 1];
-    if (before.latest)
-        return m_start[operation - 1] + *before.latest;
+    int latest = Distances::unlimited;
     // When all tubes are through with all that was, and no other rack is left, later is no better.
-    int clear = std::max(m_benchFree, m_start[operation - 1] + before.soonest);
-    for (std::size_t earlier = 0; earlier < operation; ++earlier)
+    int clear = std::max(m_benchFree, soonestChoice(operation));
+    for (std::size_t earlier = 0; earlier < operation; ++earlier) {
+        if (m_distances.largest(earlier, operation) != Distances::unlimited)
+            latest = std::min(latest, m_start[earlier] + m_distances.largest(earlier, operation));
         clear = std::max(clear, throughAt(earlier));
-    return clear;
+    }
+    return std::min(latest, clear);
 }
 
 int OffsetSearch::firstFree(std::size_t operation, int from) const
@@ -78,7 +85,8 @@ int OffsetSearch::firstFree(std::size_t operation, int from) const
     for (bool moved = true; moved;) {
         moved = false;
         for (std::size_t earlier = 0; earlier < operation; ++earlier) {
-            const int clear = clearOf(earlier, operation, start);
+            const int clear = m_start[earlier] +
+                              nextApart(m_sequence, m_interval, earlier, operation, start - m_start[earlier]);
             moved = moved || clear != start;
             start = clear;
         }
@@ -87,23 +95,6 @@ int OffsetSearch::firstFree(std::size_t operation, int from) const
             moved = true;
         }
     }
-    return start;
-}
-
-int OffsetSearch::clearOf(std::size_t earlier, std::size_t operation, int start) const
-{
-    const int through = throughAt(earlier);
-    const int before = m_sequence.links[earlier].length;
-    const int after = m_sequence.links[operation].length;
-    if (start >= through)
-        return start;
-    if (before + after > m_interval)
-        return through;
-    const int phase = (start - m_start[earlier]) % m_interval;
-    if (phase < before)
-        return start + before - phase;
-    if (phase > m_interval - after)
-        return start + m_interval - phase + before;
     return start;
 }
 
@@ -123,7 +114,7 @@ bool OffsetSearch::handsFreeFor(std::size_t operation, int start) const
 
 int OffsetSearch::throughAt(std::size_t operation) const
 {
-    return m_start[operation] + (m_sequence.tubes - 1) * m_interval + m_sequence.links[operation].length;
+    return m_start[operation] + m_sequence.through(operation, m_interval);
 }
 
 std::vector<int> OffsetSearch::situation(std::size_t operation) const
@@ -145,26 +136,6 @@ std::vector<int> OffsetSearch::situation(std::size_t operation) const
         key.push_back(through > reach ? throughout : through - here);
     }
     return key;
-}
-
-bool isOverfull(const Sequence &sequence, int interval)
-{
-    for (std::size_t first = 0; first < sequence.links.size(); ++first) {
-        int apart = 0;
-        int needed = 0;
-        int shortest = sequence.links[first].length;
-        for (std::size_t last = first; last < sequence.links.size(); ++last) {
-            const Sequence::Link &link = sequence.links[last];
-            needed += link.length;
-            shortest = std::min(shortest, link.length);
-            if (sequence.tubes > 1 && apart < (sequence.tubes - 1) * interval + shortest && needed > interval)
-                return true;
-            if (!link.latest)
-                break;
-            apart += *link.latest;
-        }
-    }
-    return false;
 }
 
 } // namespace plateau::planning

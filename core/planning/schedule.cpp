@@ -121,9 +121,10 @@ public:
             const auto latest = latestLast(interval);
             if (latest && *latest < 0)
                 break;
-            if (isOverfull(m_sequence, interval) || !partsFit(interval))
+            const auto distances = Distances::of(m_sequence, interval);
+            if (!distances || !partsFit(interval))
                 continue;
-            if (auto starts = OffsetSearch(m_sequence, interval, latest).find())
+            if (auto starts = OffsetSearch(m_sequence, *distances, interval, latest).find())
                 return inSeconds(interval, *starts);
         }
         return std::nullopt;
@@ -142,7 +143,8 @@ private:
     bool partsFit(int interval) const
     {
         return std::all_of(m_parts.begin(), m_parts.end(), [interval](const Sequence &part) {
-            return part.links.size() == 1 || OffsetSearch(part, interval, {}).find();
+            const auto distances = Distances::of(part, interval);
+            return distances && OffsetSearch(part, *distances, interval, {}).find();
         });
     }
 
