@@ -58,7 +58,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_stores(new Stores(notebook, *m_session, this))
     , m_plan(new PlanPage(*m_theme, *m_clock, *m_session, *m_stores, this))
     , m_runFile(new RunFilePage(*m_theme, *m_session, this))
-    , m_rack(new RackPage(*m_theme, *m_session, this))
+    , m_rack(new RackPage(*m_theme, *m_session, *m_stores, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
     , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
@@ -140,6 +140,7 @@ void MainWindow::connectActions()
     connect(m_actions.saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_actions.next, &QAction::triggered, this, &MainWindow::goToNext);
+    connect(m_actions.pipette, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Pipette); });
     connect(m_actions.read, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Read); });
     connect(m_actions.review, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Review); });
     connect(m_actions.nextRack, &QAction::triggered, this,
@@ -206,10 +207,9 @@ void MainWindow::goToNext()
     const auto next = m_session->next();
     if (!next)
         return;
-    const bool review = next->kind == NextAction::Kind::Review;
-    m_rack->showRack(next->run, review ? RackPage::Review : RackPage::Read);
+    m_rack->showRack(next->run, RackPage::dueStage(*m_session->find(next->run)));
     showPage(m_rack);
-    if (!review)
+    if (next->kind == NextAction::Kind::Read)
         m_rack->readPage().goTo(next->place);
 }
 
@@ -218,8 +218,7 @@ void MainWindow::goToRack(notebook::RunId id)
     const Rack *rack = m_session->find(id);
     if (!rack)
         return;
-    const bool complete = !nextUnread(rack->stored.method, rack->stored.run);
-    m_rack->showRack(id, complete ? RackPage::Review : RackPage::Read);
+    m_rack->showRack(id, RackPage::dueStage(*rack));
     showPage(m_rack);
 }
 
@@ -312,6 +311,7 @@ void MainWindow::updateActions()
 {
     const bool onRack = m_pages->currentWidget() == m_rack;
     m_actions.next->setEnabled(m_session->next().has_value());
+    m_actions.pipette->setEnabled(onRack);
     m_actions.read->setEnabled(onRack);
     m_actions.review->setEnabled(onRack);
     m_actions.nextRack->setEnabled(!m_session->racks().empty());

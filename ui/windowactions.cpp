@@ -45,15 +45,15 @@ WindowActions::WindowActions(QMainWindow &window)
     QMenu *view = window.menuBar()->addMenu(Words::tr("&View"));
     next = add(view, Words::tr("&Go to what is next"), u"actionNext"_s, QKeySequence(u"Ctrl+G"_s));
     view->addSeparator();
-    read = add(view, Words::tr("&Read"), u"actionRead"_s, QKeySequence(u"Ctrl+1"_s));
-    review = add(view, Words::tr("Re&view"), u"actionReview"_s, QKeySequence(u"Ctrl+2"_s));
+    pipette = add(view, Words::tr("P&ipette"), u"actionPipette"_s, QKeySequence(u"Ctrl+1"_s));
+    read = add(view, Words::tr("&Read"), u"actionRead"_s, QKeySequence(u"Ctrl+2"_s));
+    review = add(view, Words::tr("Re&view"), u"actionReview"_s, QKeySequence(u"Ctrl+3"_s));
     view->addSeparator();
     nextRack = add(view, Words::tr("Ne&xt rack"), u"actionNextRack"_s, QKeySequence(u"Ctrl+PgDown"_s));
     previousRack =
         add(view, Words::tr("&Previous rack"), u"actionPreviousRack"_s, QKeySequence(u"Ctrl+PgUp"_s));
     view->addSeparator();
     notebook = add(view, Words::tr("&Notebook"), u"actionNotebook"_s, QKeySequence(u"Ctrl+B"_s));
-
     methods = add(view, Words::tr("&Methods"), u"actionMethods"_s, QKeySequence(u"Ctrl+M"_s));
     samples = add(view, Words::tr("&Samples"), u"actionSamples"_s, QKeySequence(u"Ctrl+J"_s));
     lots = add(view, Words::tr("&Lots"), u"actionLots"_s, QKeySequence(u"Ctrl+L"_s));

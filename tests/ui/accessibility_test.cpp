@@ -148,7 +148,8 @@ TEST_P(EveryPage, NoValueLabelHidesItsTextBehindAName)
 }
 
 const std::vector<Page> pages{
-    {"Read", [](ui::MainWindow &window) { trigger(window, u"actionNext"_s); }},
+    {"Pipette", [](ui::MainWindow &window) { trigger(window, u"actionNext"_s); }},
+    {"Read", [](ui::MainWindow &window) { trigger(window, u"actionRead"_s); }},
     {"Review", [](ui::MainWindow &window) { trigger(window, u"actionReview"_s); }},
     {"NewRun", [](ui::MainWindow &window) { trigger(window, u"actionNewRun"_s); }},
     {"Notebook", [](ui::MainWindow &window) { trigger(window, u"actionNotebook"_s); }},

@@ -47,9 +47,12 @@ TEST_F(Session, NextUnreadGoesOnFromThePlaceAndRoundToTheStart)
     for (run::Tube &tube : run.tubes)
         tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.2}};
     EXPECT_FALSE(ui::nextUnread(method(), run, ui::Place{1, u"A2"_s}));
+    run.tubes[1].readings.clear();
+    run.tubes[1].spoilt = u"dropped"_s;
+    EXPECT_FALSE(ui::nextUnread(method(), run)) << "nobody reads a spoilt tube";
 }
 
-TEST_F(Session, TheOldestRackWithAReadingToTakeIsNext)
+TEST_F(Session, TheOldestRackWithWorkLeftIsNext)
 {
     EXPECT_FALSE(session.next());
     const notebook::RunId first = session.addRun(exampleRun(), method());
@@ -59,6 +62,8 @@ TEST_F(Session, TheOldestRackWithAReadingToTakeIsNext)
     EXPECT_EQ(session.next()->run, first);
     readAll(first, 0.5);
     EXPECT_EQ(session.next()->run, second);
+    EXPECT_EQ(session.next()->kind, ui::NextAction::Kind::Pipette);
+    session.takeFromPaper(second);
     EXPECT_EQ(session.next()->kind, ui::NextAction::Kind::Read);
     readAll(second, 0.5);
     EXPECT_EQ(session.next()->kind, ui::NextAction::Kind::Review);

@@ -55,6 +55,7 @@ TEST_F(Window, AnEmptyNotebookSaysWhatToDoNext)
     action(u"actionNotebook"_s)->trigger();
     EXPECT_TRUE(labelText(u"notebookEmpty"_s).contains(u"New run"_s));
     EXPECT_FALSE(action(u"actionNext"_s)->isEnabled());
+    EXPECT_FALSE(action(u"actionPipette"_s)->isEnabled());
     EXPECT_FALSE(action(u"actionRead"_s)->isEnabled());
     EXPECT_FALSE(action(u"actionSaveCopy"_s)->isEnabled());
 }
@@ -327,7 +328,7 @@ TEST_F(Window, RacksAreWalkedInTheirOrder)
     action(u"actionPreviousRack"_s)->trigger();
     action(u"actionPreviousRack"_s)->trigger();
     EXPECT_EQ(labelText(u"rackLetter"_s), u"Rack C"_s);
-    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: key A1"_s);
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: add 1\u00a0mL Buffer pH 9"_s);
 }
 
 TEST_F(Window, UserTextIsNeverTakenForMarkup)

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/benchsession.h"
 
+#include "ui/bench/benchworksheet.h"
+
 #include <algorithm>
 #include <set>
 
@@ -49,6 +51,12 @@ std::optional<NextAction> BenchSession::next() const
         action.letter = rack.letter;
         action.readingsTaken = rack.stored.summary.readingsTaken;
         action.readingsPlanned = rack.stored.summary.readingsPlanned;
+        if (const auto dosing = rack.sheet.next()) {
+            action.kind = NextAction::Kind::Pipette;
+            action.dosing = *dosing;
+            action.count = rack.sheet.countOfRound(dosing->round);
+            return action;
+        }
         if (const auto place = nextUnread(rack.stored.method, rack.stored.run)) {
             action.place = *place;
             return action;
@@ -99,6 +107,36 @@ void BenchSession::correctReading(notebook::RunId id, const Place &place, double
     refresh(id);
 }
 
+void BenchSession::tick(notebook::RunId id, const std::vector<notebook::DoneDose> &doses)
+{
+    m_notebook.pipetting().markDone(id, doses, m_person);
+    refresh(id);
+}
+
+void BenchSession::untick(notebook::RunId id, const std::vector<notebook::Dose> &doses)
+{
+    m_notebook.pipetting().markUndone(id, doses, m_person);
+    refresh(id);
+}
+
+void BenchSession::spoilTube(notebook::RunId id, int tube, const QString &reason)
+{
+    m_notebook.pipetting().markSpoilt(id, tube, m_person, reason);
+    refresh(id);
+}
+
+void BenchSession::restoreTube(notebook::RunId id, int tube, const QString &reason)
+{
+    m_notebook.pipetting().markUnspoilt(id, tube, m_person, reason);
+    refresh(id);
+}
+
+void BenchSession::takeFromPaper(notebook::RunId id)
+{
+    m_fromPaper.insert(id);
+    refresh(id);
+}
+
 void BenchSession::decide(notebook::RunId id, notebook::DecisionKind kind, const QString &person,
                           const QString &reason)
 {
@@ -130,6 +168,7 @@ Rack BenchSession::rackOf(notebook::RunId id)
     rack.letter = letterFor(id);
     rack.stored = m_notebook.load(id);
     rack.evaluation = notebook::evaluationOf(rack.stored);
+    rack.sheet = sheetOf(rack.stored, {}, m_fromPaper.contains(id));
     return rack;
 }
 

@@ -4,11 +4,13 @@
 
 #include "core/evaluation/evaluation.h"
 #include "core/notebook/notebook.h"
+#include "ui/bench/pipettesheet.h"
 #include "ui/bench/places.h"
 
 #include <QObject>
 
 #include <map>
+#include <set>
 
 namespace plateau::ui {
 
@@ -18,17 +20,22 @@ struct Rack {
     QString letter;
     notebook::StoredRun stored;
     evaluation::Evaluation evaluation;
+    /// The worksheet with what is ticked on it.
+    PipetteSheet sheet;
 };
 
 /// The next thing to do on the bench.
 struct NextAction {
-    enum class Kind { Read, Review } kind = Kind::Read;
+    enum class Kind { Pipette, Read, Review } kind = Kind::Read;
     notebook::RunId run;
     QString letter;
     /// Of Read only.
     Place place;
     int readingsTaken = 0;
     int readingsPlanned = 0;
+    /// Of Pipette only, with how many tubes of its round are through.
+    Dosing dosing;
+    StepCount count;
     bool operator==(const NextAction &) const = default;
 };
 
@@ -46,8 +53,8 @@ public:
     const std::vector<Rack> &racks() const { return m_racks; }
     /// nullptr if that run is not on the bench.
     const Rack *find(notebook::RunId id) const;
-    /// The oldest rack with a reading to take; else the one in hand if it waits for its decision, else the
-    /// oldest that does; else nothing.
+    /// The oldest rack with an addition to make or a reading to take; else the one in hand if it waits for
+    /// its decision, else the oldest that does; else nothing.
     std::optional<NextAction> next() const;
     /// The rack that somebody works on.
     void takeInHand(notebook::RunId id);
@@ -61,6 +68,14 @@ public:
     void storeReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed);
     void correctReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed,
                         const QString &reason);
+    /// One act each, on disk together.
+    void tick(notebook::RunId id, const std::vector<notebook::DoneDose> &doses);
+    void untick(notebook::RunId id, const std::vector<notebook::Dose> &doses);
+    void spoilTube(notebook::RunId id, int tube, const QString &reason);
+    void restoreTube(notebook::RunId id, int tube, const QString &reason);
+    /// The additions are not ticked on screen: until the program ends nobody is asked for them. From its
+    /// first reading on a rack says so itself.
+    void takeFromPaper(notebook::RunId id);
     void decide(notebook::RunId id, notebook::DecisionKind kind, const QString &person,
                 const QString &reason);
     void reopen(notebook::RunId id, const QString &reason);
@@ -94,6 +109,7 @@ private:
     std::map<notebook::RunId, QString> m_letters;
     QString m_person;
     notebook::RunId m_inHand;
+    std::set<notebook::RunId> m_fromPaper;
 };
 
 /// The evaluation as it would be with this absorbance at that place. Nothing is stored.

@@ -46,7 +46,7 @@ EntryPanel::EntryPanel(const Theme &theme, QWidget *parent)
     connect(m_reason, &QLineEdit::textChanged, this, [this] { m_notice->clear(); });
     connect(m_store, &QPushButton::clicked, this, &EntryPanel::submit);
     connect(m_leave, &QPushButton::clicked, this, &EntryPanel::left);
-    connect(m_review, &QPushButton::clicked, this, &EntryPanel::reviewWanted);
+    connect(m_review, &QPushButton::clicked, this, &EntryPanel::goOnWanted);
     connect(&theme, &Theme::changed, this, &EntryPanel::dress);
     dress();
 }
@@ -133,13 +133,12 @@ void EntryPanel::ask(const Subject &subject, const Draft &draft)
     sayPending();
 }
 
-void EntryPanel::showDone()
+void EntryPanel::showDone(const WayOn &wayOn)
 {
     m_correcting = false;
-    m_place->setText(tr("All readings are in"));
-    m_contents->setText(
-        tr("Enter opens the review. To correct a reading, go to it in the table with the arrow keys and "
-           "press Enter there."));
+    m_place->setText(wayOn.title);
+    m_contents->setText(wayOn.text);
+    m_review->setText(wayOn.goOn);
     for (QWidget *widget : std::initializer_list<QWidget *>{m_stored, m_field, m_reasonRow, m_store, m_leave})
         widget->hide();
     m_notice->clear();

@@ -44,8 +44,13 @@ public:
     };
     /// Puts the entry on the subject, with what was typed there earlier, if anything. Takes the focus.
     void ask(const Subject &subject, const Draft &draft);
-    /// Nothing is left to key.
-    void showDone();
+    /// Nothing to key now: what is, and the way there.
+    struct WayOn {
+        QString title;
+        QString text;
+        QString goOn;
+    };
+    void showDone(const WayOn &wayOn);
     Draft draft() const;
     bool isCorrecting() const { return m_correcting; }
     /// Empties entry and reason.
@@ -64,7 +69,8 @@ Q_SIGNALS:
     void submitted(double absorbance, const QString &typed, const QString &reason, bool asked);
     /// Esc, or the button: back to what is next.
     void left();
-    void reviewWanted();
+    /// The way on was taken.
+    void goOnWanted();
     /// An arrow key: to the tube so many rows further down the table.
     void tubeWanted(int rows);
 

@@ -3,6 +3,7 @@
 #include "ui/bench/nextstrip.h"
 
 #include "ui/bench/benchsession.h"
+#include "ui/bench/pipettewords.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -57,9 +58,15 @@ void NextStrip::refresh()
     m_go->setVisible(next.has_value());
     m_next->setVisible(next.has_value());
     // A count without its rack would be taken for that of the rack on show.
-    m_progress->setVisible(next && next->kind == NextAction::Kind::Read);
+    m_progress->setVisible(next && next->kind != NextAction::Kind::Review);
     if (!next) {
         m_action->setText(tr("Nothing due"));
+        return;
+    }
+    if (next->kind == NextAction::Kind::Pipette) {
+        const PipetteSheet &sheet = m_session.find(next->run)->sheet;
+        m_action->setText(stripWords(next->letter, sheet, next->dosing));
+        m_progress->setText(tr("Rack %1: %2").arg(next->letter, countWords(next->count)));
         return;
     }
     m_progress->setText(

@@ -188,6 +188,19 @@ std::vector<Dosing> PipetteSheet::dueIn(int round, int firstTube, int lastTube) 
     return due;
 }
 
+bool PipetteSheet::isReadable(int tube, const QString &reading) const
+{
+    if (!isLed() || isUntouched())
+        return true;
+    for (const SheetStep &step : m_steps) {
+        if (step.reading == reading)
+            break;
+        if (step.round >= 0 && stateOf({step.round, tube}) == State::Due)
+            return false;
+    }
+    return true;
+}
+
 QStringList PipetteSheet::readingsMissingBefore(const Dosing &dosing) const
 {
     QStringList missing;

@@ -108,6 +108,9 @@ public:
     StepCount countOfRound(int round) const;
     /// Index of the round's step.
     int stepOf(int round) const;
+    /// Nothing that goes in before that reading is still to be ticked for the tube; true of every tube where
+    /// nothing was ticked at all, and where the bench is not led.
+    bool isReadable(int tube, const QString &reading) const;
     /// Readings that the tube should have had before that addition and has not.
     QStringList readingsMissingBefore(const Dosing &dosing) const;
 

@@ -54,6 +54,17 @@ QString additionWords(const PipetteSheet &sheet, const Dosing &dosing)
         .arg(volumeWords(dose->volume_mL), contentWords(sheet, dosing));
 }
 
+QString stripWords(const QString &rackLetter, const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const Dose *dose = sheet.doseOf(dosing);
+    if (!dose)
+        return {};
+    return Words::tr("Rack %1, tube %2: add %3 %4")
+        .arg(rackLetter)
+        .arg(dosing.tube + 1)
+        .arg(volumeWords(dose->volume_mL), contentWords(sheet, dosing));
+}
+
 QString tubeWords(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const QString contents = contentsText(sheet.run(), dosing.tube);

@@ -9,6 +9,8 @@ namespace plateau::ui {
 /// "Tube 7: add 20 µL starter", or with what stands in: "Tube 1: add 100 µL Water". Empty where the tube gets
 /// nothing.
 QString additionWords(const PipetteSheet &sheet, const Dosing &dosing);
+/// The same of a rack: "Rack B, tube 7: add 20 µL starter".
+QString stripWords(const QString &rackLetter, const PipetteSheet &sheet, const Dosing &dosing);
 /// What is pipetted: the sample, standard or stand-in by name, else the component.
 QString contentWords(const PipetteSheet &sheet, const Dosing &dosing);
 /// What goes in is the tube's sample, standard or spike, not a reagent.

@@ -69,9 +69,17 @@ std::optional<Place> nextUnread(const assay::Method &method, const run::Run &run
         if (at != order.end())
             std::rotate(order.begin(), at, order.end());
     }
-    const auto unread = std::find_if(order.begin(), order.end(),
-                                     [&run](const Place &place) { return !readingAt(run, place); });
+    const auto unread = std::find_if(order.begin(), order.end(), [&run](const Place &place) {
+        return run.tubes[static_cast<std::size_t>(place.tube)].spoilt.isEmpty() && !readingAt(run, place);
+    });
     return unread == order.end() ? std::nullopt : std::optional(*unread);
+}
+
+Place placeAfter(const assay::Method &method, const run::Run &run, const Place &place)
+{
+    const std::vector<Place> order = readingOrder(method, run);
+    const auto at = std::find(order.begin(), order.end(), place);
+    return at == order.end() || at + 1 == order.end() ? order.front() : *(at + 1);
 }
 
 QString contentsText(const run::Run &run, int tube)

@@ -29,9 +29,11 @@ std::vector<Place> readingOrder(const assay::Method &method, const run::Run &run
 /// The stored reading there, or nullptr.
 const run::Reading *readingAt(const run::Run &run, const Place &place);
 /// The first place without a reading, looking from the given one (itself included) to the end and on from the
-/// start.
+/// start. Nobody reads a spoilt tube.
 std::optional<Place> nextUnread(const assay::Method &method, const run::Run &run,
                                 const std::optional<Place> &from = std::nullopt);
+/// The place behind that one in the order of reading; the first one behind the last.
+Place placeAfter(const assay::Method &method, const run::Run &run, const Place &place);
 /// What the tube holds, in words: "blank 1 of 2", "sample P-104, 2 of 2", "standard STD".
 QString contentsText(const run::Run &run, int tube);
 /// "tube 7" counts from 1, as tubes are numbered in a rack.

@@ -3,6 +3,7 @@
 #include "ui/bench/rackpage.h"
 
 #include "ui/bench/benchsession.h"
+#include "ui/bench/pipettepage.h"
 #include "ui/bench/readpage.h"
 #include "ui/bench/reviewpage.h"
 #include "ui/shared/elidinglabel.h"
@@ -19,20 +20,23 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-RackPage::RackPage(const Theme &theme, BenchSession &session, QWidget *parent)
+RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_session(session)
     , m_letter(plainLabel({}, this))
     , m_title(new ElidingLabel(this))
     , m_method(new ElidingLabel(this))
-    , m_readButton(button(theme, tr("&1  Read"), u"stageRead"_s, this))
-    , m_reviewButton(button(theme, tr("&2  Review"), u"stageReview"_s, this))
+    , m_pipetteButton(button(theme, tr("&1  Pipette"), u"stagePipette"_s, this))
+    , m_readButton(button(theme, tr("&2  Read"), u"stageRead"_s, this))
+    , m_reviewButton(button(theme, tr("&3  Review"), u"stageReview"_s, this))
     , m_unstored(new Notice(theme, this))
     , m_stages(new QStackedWidget(this))
+    , m_pipette(new PipettePage(theme, session, stores, this))
     , m_read(new ReadPage(theme, session, this))
     , m_review(new ReviewPage(theme, session, this))
 {
+    m_stages->addWidget(m_pipette);
     m_stages->addWidget(m_read);
     m_stages->addWidget(m_review);
     auto *layout = new QVBoxLayout(this);
@@ -41,8 +45,12 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, QWidget *parent)
     layout->addWidget(buildHeader());
     layout->addWidget(m_unstored);
     layout->addWidget(m_stages, 1);
-    connect(m_readButton, &QPushButton::clicked, this, [this] { showStage(Read); });
-    connect(m_reviewButton, &QPushButton::clicked, this, [this] { showStage(Review); });
+    for (const auto &[push, stage] : stageButtons())
+        connect(push, &QPushButton::clicked, this, [this, wanted = stage] { showStage(wanted); });
+    connect(m_pipette, &PipettePage::readWanted, this, [this] { showStage(Read); });
+    connect(m_pipette, &PipettePage::reviewWanted, this, [this] { showStage(Review); });
+    connect(m_pipette, &PipettePage::personWanted, this, &RackPage::personWanted);
+    connect(m_read, &ReadPage::pipetteWanted, this, [this] { showStage(Pipette); });
     connect(m_read, &ReadPage::reviewWanted, this, [this] { showStage(Review); });
     connect(m_read, &ReadPage::unstoredChanged, this, &RackPage::sayUnstored);
     connect(m_read, &ReadPage::personWanted, this, &RackPage::personWanted);
@@ -65,13 +73,17 @@ QWidget *RackPage::buildHeader()
     layout->addWidget(m_letter);
     layout->addSpacing(m_theme.gap());
     layout->addLayout(names, 1);
-    layout->addWidget(m_readButton);
-    layout->addWidget(m_reviewButton);
-    for (QPushButton *stage : {m_readButton, m_reviewButton}) {
-        stage->setCheckable(true);
-        stage->setAutoExclusive(true);
+    for (const auto &[push, stage] : stageButtons()) {
+        layout->addWidget(push);
+        push->setCheckable(true);
+        push->setAutoExclusive(true);
     }
     return header;
+}
+
+std::vector<std::pair<QPushButton *, RackPage::Stage>> RackPage::stageButtons() const
+{
+    return {{m_pipetteButton, Pipette}, {m_readButton, Read}, {m_reviewButton, Review}};
 }
 
 void RackPage::dress()
@@ -81,18 +93,27 @@ void RackPage::dress()
     QPalette muted;
     muted.setColor(QPalette::WindowText, m_theme.mutedText());
     m_method->setPalette(muted);
-    for (QPushButton *stage : {m_readButton, m_reviewButton}) {
+    for (const auto &[push, stage] : stageButtons()) {
         QPalette own;
-        if (stage->isChecked())
+        if (push->isChecked())
             own.setColor(QPalette::Button, m_theme.tint(State::Info));
-        stage->setPalette(own);
-        stage->setFont(stage->isChecked() ? m_theme.bold() : font());
+        push->setPalette(own);
+        push->setFont(push->isChecked() ? m_theme.bold() : font());
     }
 }
 
 RackPage::Stage RackPage::stage() const
 {
+    if (m_stages->currentWidget() == m_pipette)
+        return Pipette;
     return m_stages->currentWidget() == m_review ? Review : Read;
+}
+
+RackPage::Stage RackPage::dueStage(const Rack &rack)
+{
+    if (rack.sheet.next())
+        return Pipette;
+    return nextUnread(rack.stored.method, rack.stored.run) ? Read : Review;
 }
 
 void RackPage::showRack(notebook::RunId id, Stage stage)
@@ -108,6 +129,7 @@ void RackPage::showRack(notebook::RunId id, Stage stage)
                           .arg(rack->stored.method.name)
                           .arg(rack->stored.method.version)
                           .arg(rack->stored.run.tubes.size()));
+    m_pipette->showRack(id);
     m_read->showRack(id);
     m_review->showRack(id);
     showStage(stage);
@@ -115,10 +137,13 @@ void RackPage::showRack(notebook::RunId id, Stage stage)
 
 void RackPage::showStage(Stage stage)
 {
-    m_readButton->setChecked(stage == Read);
-    m_reviewButton->setChecked(stage == Review);
+    for (const auto &[push, own] : stageButtons())
+        push->setChecked(own == stage);
     dress();
-    if (stage == Read) {
+    if (stage == Pipette) {
+        m_stages->setCurrentWidget(m_pipette);
+        m_pipette->takeUp();
+    } else if (stage == Read) {
         m_stages->setCurrentWidget(m_read);
         m_read->takeUp();
     } else {
@@ -132,7 +157,7 @@ void RackPage::showStage(Stage stage)
 
 void RackPage::sayUnstored()
 {
-    const QStringList typed = stage() == Review ? m_read->unstored(m_id) : m_read->unstoredElsewhere();
+    const QStringList typed = stage() == Read ? m_read->unstoredElsewhere() : m_read->unstored(m_id);
     if (typed.isEmpty())
         m_unstored->clear();
     else

@@ -6,6 +6,9 @@
 
 #include <QWidget>
 
+#include <utility>
+#include <vector>
+
 class QLabel;
 class QPushButton;
 class QStackedWidget;
@@ -14,9 +17,12 @@ namespace plateau::ui {
 
 class BenchSession;
 class Notice;
+class PipettePage;
 class ReadPage;
 class ReviewPage;
+class Stores;
 class Theme;
+struct Rack;
 
 /// One rack with its stages.
 class RackPage : public QWidget
@@ -24,12 +30,14 @@ class RackPage : public QWidget
     Q_OBJECT
 
 public:
-    enum Stage { Read, Review };
+    enum Stage { Pipette, Read, Review };
 
-    RackPage(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+    RackPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent = nullptr);
 
     notebook::RunId rackId() const { return m_id; }
     Stage stage() const;
+    /// Where the next thing to do of that rack is done.
+    static Stage dueStage(const Rack &rack);
     void showRack(notebook::RunId id, Stage stage);
     void showStage(Stage stage);
     ReadPage &readPage() { return *m_read; }
@@ -42,6 +50,7 @@ Q_SIGNALS:
 private:
     QWidget *buildHeader();
     void dress();
+    std::vector<std::pair<QPushButton *, Stage>> stageButtons() const;
     /// Says what was typed and is not stored, where the entry itself does not show it.
     void sayUnstored();
 
@@ -50,10 +59,12 @@ private:
     QLabel *m_letter;
     QLabel *m_title;
     QLabel *m_method;
+    QPushButton *m_pipetteButton;
     QPushButton *m_readButton;
     QPushButton *m_reviewButton;
     Notice *m_unstored;
     QStackedWidget *m_stages;
+    PipettePage *m_pipette;
     ReadPage *m_read;
     ReviewPage *m_review;
     notebook::RunId m_id;

@@ -137,13 +137,20 @@ QString ReadingsModel::readingCell(const Place &place) const
     return former ? tr("%1 (was %2)").arg(readingText(*stored), readingText(*former)) : readingText(*stored);
 }
 
+QString ReadingsModel::contentsCell(int tube) const
+{
+    const QString contents = contentsText(m_stored.run, tube);
+    const QString &spoilt = m_stored.run.tubes[static_cast<std::size_t>(tube)].spoilt;
+    return spoilt.isEmpty() ? contents : tr("%1, spoilt: %2").arg(contents, spoilt);
+}
+
 QString ReadingsModel::text(int tube, const Column &column) const
 {
     switch (column.kind) {
     case Kind::Number:
         return QString::number(tube + 1);
     case Kind::Contents:
-        return contentsText(m_stored.run, tube);
+        return contentsCell(tube);
     case Kind::Reading:
         if (isKeyed(tube, column) && m_typed)
             return readingText(*m_typed);

@@ -50,6 +50,7 @@ private:
     void touch();
     QString text(int tube, const Column &column) const;
     QString readingCell(const Place &place) const;
+    QString contentsCell(int tube) const;
     bool isKeyed(int tube, const Column &column) const;
 
     const Theme &m_theme;

@@ -5,6 +5,7 @@
 #include "core/evaluation/doubts.h"
 #include "core/evaluation/format.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/pipettewords.h"
 #include "ui/bench/readingsmodel.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/verdicts.h"
@@ -43,7 +44,12 @@ ReadPage::ReadPage(const Theme &theme, BenchSession &session, QWidget *parent)
             });
     connect(m_panel, &EntryPanel::left, this, &ReadPage::leave);
     connect(m_panel, &EntryPanel::tubeWanted, this, &ReadPage::stepInTable);
-    connect(m_panel, &EntryPanel::reviewWanted, this, &ReadPage::reviewWanted);
+    connect(m_panel, &EntryPanel::goOnWanted, this, [this] {
+        if (rack() && rack()->sheet.next())
+            Q_EMIT pipetteWanted();
+        else
+            Q_EMIT reviewWanted();
+    });
     m_table->installEventFilter(this);
     connect(m_table, &Table::activated, this, &ReadPage::chooseCell);
     connect(m_table, &Table::clicked, this, &ReadPage::chooseCell);
@@ -134,14 +140,39 @@ void ReadPage::goOn()
 {
     if (!rack())
         return;
-    const auto place = nextUnread(rack()->stored.method, rack()->stored.run, m_place);
-    if (place) {
+    if (const auto place = nextPlace()) {
         goTo(*place);
         return;
     }
     m_place.reset();
-    m_panel->showDone();
+    showWayOn();
     updatePreview();
+}
+
+std::optional<Place> ReadPage::nextPlace() const
+{
+    const notebook::StoredRun &stored = rack()->stored;
+    std::optional<Place> place = nextUnread(stored.method, stored.run, m_place);
+    const std::optional<Place> first = place;
+    while (place && !rack()->sheet.isReadable(place->tube, place->reading)) {
+        place = nextUnread(stored.method, stored.run, placeAfter(stored.method, stored.run, *place));
+        if (place == first)
+            return std::nullopt;
+    }
+    return place;
+}
+
+void ReadPage::showWayOn()
+{
+    if (const auto dosing = rack()->sheet.next())
+        m_panel->showDone({tr("Next is to pipette"),
+                           tr("%1. Enter leads there.").arg(additionWords(rack()->sheet, *dosing)),
+                           tr("Pipett&e")});
+    else
+        m_panel->showDone({tr("All readings are in"),
+                           tr("Enter opens the review. To correct a reading, go to it in the table with the "
+                              "arrow keys and press Enter there."),
+                           tr("&Review this rack")});
 }
 
 void ReadPage::goTo(const Place &place)

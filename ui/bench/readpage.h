@@ -46,6 +46,8 @@ public:
 
 Q_SIGNALS:
     void reviewWanted();
+    /// Something has to be pipetted before the next reading.
+    void pipetteWanted();
     /// A change needs somebody to answer for it, and nobody has given a name yet.
     void personWanted();
     /// What is typed and not stored may be another.
@@ -63,6 +65,9 @@ private:
     };
     void build();
     const Rack *rack() const;
+    /// The next place whose tube has all it is to have by then.
+    std::optional<Place> nextPlace() const;
+    void showWayOn();
     void updatePreview();
     void takeOver(const Submission &submission);
     void onRackChanged(notebook::RunId id);

@@ -1,0 +1,350 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+#include "ui/bench/pipettemodel.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+using State = ui::PipetteSheet::State;
+
+/// The worksheet on screen, by keys alone. The rack is the example run: two blanks and two tubes of P-104.
+class PipetteScreen : public WindowBench
+{
+protected:
+    void open()
+    {
+        openWindow();
+        giveName();
+        press(Qt::Key_G, Qt::ControlModifier);
+        ASSERT_EQ(focusName(), u"pipetteGrid"_s);
+    }
+    void giveName()
+    {
+        press(Qt::Key_P, Qt::AltModifier);
+        type(u"R. Okafor"_s);
+        press(Qt::Key_Return);
+    }
+    void keyReading(const QString &text)
+    {
+        ASSERT_EQ(focusName(), u"readingEntry"_s);
+        type(text);
+        press(Qt::Key_Enter, Qt::KeypadModifier);
+    }
+    QString action() const { return labelText(u"pipetteAction"_s); }
+    QString strip() const { return labelText(u"nextAction"_s); }
+    int marks(notebook::RunId id) const { return static_cast<int>(book->load(id).marks.size()); }
+    QModelIndex cell(int tube) const
+    {
+        const auto *grid = find<QTableView>(u"pipetteGrid"_s);
+        const int columns = grid->model()->columnCount();
+        return grid->model()->index(tube / columns, tube % columns);
+    }
+    State stateOf(int tube) const
+    {
+        return static_cast<State>(cell(tube).data(ui::PipetteModel::StateRole).toInt());
+    }
+    QString wordsOf(int tube) const { return cell(tube).data(ui::PipetteModel::StateWordsRole).toString(); }
+    QString stepTubes(int row) const
+    {
+        return find<QTableView>(u"pipetteSteps"_s)->model()->index(row, 2).data().toString();
+    }
+};
+
+TEST_F(PipetteScreen, AWholeRunIsPipettedAndReadByKeysAlone)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    EXPECT_EQ(strip(), u"Rack A, tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(labelText(u"nextProgress"_s), u"Rack A: tubes 0 of 4"_s);
+    press(Qt::Key_Space);
+    EXPECT_EQ(marks(id), 1);
+    EXPECT_EQ(stateOf(0), State::Ticked);
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(strip(), u"Rack A, tube 2: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(stepTubes(0), u"1 of 4"_s);
+    type(u"+"_s); // the rest of the row
+    EXPECT_EQ(marks(id), 4);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Water"_s);
+    type(u"*"_s);
+    EXPECT_EQ(action(), u"Tube 1: add 100\u00a0µL Water"_s) << "in place of sample";
+    EXPECT_TRUE(noticeText().contains(u"in place of Sample"_s)) << noticeText().toStdString();
+    press(Qt::Key_Enter, Qt::KeypadModifier);
+    press(Qt::Key_Space);
+    EXPECT_EQ(action(), u"Tube 3: add 100\u00a0µL P-104"_s);
+    press(Qt::Key_Space);
+    press(Qt::Key_Space);
+    EXPECT_EQ(marks(id), 12);
+
+    EXPECT_EQ(action(), u"Now read A1"_s);
+    EXPECT_TRUE(labelText(u"pipetteContents"_s).contains(u"wait 3 to 10\u00a0min"_s));
+    EXPECT_EQ(strip(), u"Rack A, tube 1: key A1"_s);
+    ASSERT_EQ(focusName(), u"pipetteGoOn"_s);
+    press(Qt::Key_Return);
+    for (const QString &text : {u"0.100"_s, u"0.101"_s, u"0.120"_s, u"0.121"_s})
+        keyReading(text);
+    ASSERT_EQ(focusName(), u"toReview"_s) << "nothing to key before the starter is in";
+    EXPECT_EQ(strip(), u"Rack A, tube 1: add 20\u00a0µL Enzyme suspension"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(focusName(), u"pipetteGrid"_s);
+    EXPECT_EQ(labelText(u"pipetteHints"_s), u"Swirl before use. Mix afterwards."_s);
+    type(u"*"_s);
+    EXPECT_EQ(action(), u"Now read A2"_s);
+    press(Qt::Key_Return);
+    for (const QString &text : {u"0.110"_s, u"0.111"_s, u"0.630"_s, u"0.633"_s})
+        keyReading(text);
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
+    EXPECT_EQ(marks(id), 16);
+}
+
+TEST_F(PipetteScreen, ATickIsShownOnlyWhenTheNotebookHasIt)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    book->decide(id, notebook::DecisionKind::Rejected, u"M. Lindqvist"_s, u"rack fell over"_s);
+    press(Qt::Key_Space);
+    EXPECT_EQ(marks(id), 0);
+    EXPECT_EQ(stateOf(0), State::Due);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s) << "the cursor stays";
+    EXPECT_FALSE(noticeText().isEmpty());
+}
+
+TEST_F(PipetteScreen, UndoTakesBackWhatTheLastKeyTicked)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    press(Qt::Key_Space);
+    type(u"*"_s);
+    ASSERT_EQ(marks(id), 4);
+    ASSERT_EQ(action(), u"Tube 1: add 1\u00a0mL Water"_s);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s) << "three ticks of one key";
+    EXPECT_EQ(stateOf(0), State::Ticked);
+    EXPECT_EQ(stateOf(1), State::Due);
+    EXPECT_EQ(stateOf(3), State::Due);
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(0), State::Due);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_FALSE(find<QPushButton>(u"pipetteUndo"_s)->isEnabled());
+}
+
+TEST_F(PipetteScreen, TheNextStartGoesOnWhereTheLastOneStopped)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    type(u"*"_s);
+    press(Qt::Key_Space);
+    window.reset();
+    open();
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Water"_s);
+    EXPECT_EQ(stepTubes(0), u"4 of 4"_s);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Water"_s) << "what was ticked yesterday can be taken back";
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s) << "four ticks of one key";
+    EXPECT_EQ(marks(id), 10);
+}
+
+TEST_F(PipetteScreen, AnotherVolumeIsNotedByTypingIt)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    type(u"*"_s);
+    type(u"*"_s);
+    press(Qt::Key_Right);
+    press(Qt::Key_Right);
+    ASSERT_EQ(action(), u"Tube 3: add 100\u00a0µL P-104"_s);
+    type(u"150"_s);
+    EXPECT_EQ(find<QLineEdit>(u"pipettedVolume"_s)->text(), u"150"_s);
+    EXPECT_TRUE(labelText(u"pipetteNoteTitle"_s).startsWith(u"Tube 3"_s));
+    press(Qt::Key_Enter, Qt::KeypadModifier);
+    ASSERT_EQ(focusName(), u"pipetteGrid"_s);
+    EXPECT_EQ(wordsOf(2), u"150\u00a0µL, not 100\u00a0µL"_s);
+    EXPECT_TRUE(cell(2).data(ui::PipetteModel::DifferentRole).toBool());
+    EXPECT_EQ(action(), u"Tube 4: add 100\u00a0µL P-104"_s) << "on with the next";
+    const run::Run run = book->load(id).run;
+    EXPECT_DOUBLE_EQ(run.tubes[2].pipetted_mL.at(u"sample"_s), 0.15);
+    EXPECT_FALSE(run.tubes[3].pipetted_mL.contains(u"sample"_s));
+}
+
+TEST_F(PipetteScreen, AVolumeThatCannotBeRightIsAskedAboutFirst)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    type(u"10"_s);
+    EXPECT_EQ(find<QLabel>(u"pipetteNoteTitle"_s)->text().contains(u"1\u00a0mL"_s), true);
+    press(Qt::Key_Return);
+    EXPECT_EQ(marks(id), 0);
+    EXPECT_TRUE(noticeText().contains(u"10\u00a0mL is far from 1\u00a0mL"_s)) << noticeText().toStdString();
+    press(Qt::Key_Backspace);
+    EXPECT_TRUE(noticeText().isEmpty()) << "another number, another question";
+    type(u",,"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(marks(id), 0) << "that is no number";
+    press(Qt::Key_Escape);
+    EXPECT_EQ(focusName(), u"pipetteGrid"_s);
+    EXPECT_EQ(stateOf(0), State::Due);
+    type(u"4"_s);
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    ASSERT_EQ(marks(id), 1);
+    EXPECT_EQ(book->load(id).marks[0].volume_mL, 4);
+}
+
+TEST_F(PipetteScreen, ASpoiltTubeIsLeftOutAndNotReadAndMayComeBack)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    type(u"/"_s);
+    ASSERT_EQ(focusName(), u"pipetteReason"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(marks(id), 0) << "no reason, no mark";
+    type(u"dropped"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->load(id).run.tubes[0].spoilt, u"dropped"_s);
+    EXPECT_EQ(stateOf(0), State::Spoilt);
+    EXPECT_EQ(wordsOf(0), u"spoilt: dropped"_s);
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s);
+    EXPECT_EQ(stepTubes(0), u"0 of 3"_s);
+    for (int round = 0; round < 3; ++round)
+        type(u"*"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s) << "nobody reads a spoilt tube";
+    EXPECT_TRUE(find<QTableView>(u"readingsTable"_s)
+                    ->model()
+                    ->index(0, 1)
+                    .data()
+                    .toString()
+                    .contains(u"spoilt: dropped"_s));
+
+    press(Qt::Key_1, Qt::ControlModifier);
+    tabTo(u"pipetteGrid"_s);
+    press(Qt::Key_Home, Qt::ControlModifier);
+    type(u"/"_s);
+    ASSERT_EQ(focusName(), u"pipetteReason"_s);
+    type(u"it was tube 1 of the other rack"_s);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(book->load(id).run.tubes[0].spoilt.isEmpty());
+    EXPECT_EQ(action(), u"Tube 1: add 1\u00a0mL Buffer pH 9"_s);
+}
+
+TEST_F(PipetteScreen, ARunPipettedFromPaperIsReadAtOnce)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    find<QPushButton>(u"pipetteFromPaper"_s)->setFocus();
+    press(Qt::Key_Space);
+    EXPECT_EQ(strip(), u"Rack A, tube 1: key A1"_s);
+    for (const QString &text : {u"0.100"_s, u"0.101"_s, u"0.120"_s, u"0.121"_s, u"0.110"_s})
+        keyReading(text);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A2"_s) << "the starter is nowhere asked for";
+    EXPECT_EQ(marks(id), 0);
+    window.reset();
+    openWindow();
+    EXPECT_EQ(strip(), u"Rack A, tube 2: key A2"_s) << "the readings say it at the next start";
+}
+
+TEST_F(PipetteScreen, WhoGoesToTheReadingsMayReadWithoutAnyTick)
+{
+    addRun(exampleRun());
+    open();
+    press(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s);
+    keyReading(u"0.100"_s);
+    EXPECT_EQ(strip(), u"Rack A, tube 2: key A1"_s);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s);
+}
+
+TEST_F(PipetteScreen, ARunThatCameWithReadingsIsNeverAskedToBePipetted)
+{
+    run::Run run = exampleRun();
+    run.tubes[0].readings = {{u"A1"_s, 0.1}};
+    addRun(run);
+    openWindow();
+    EXPECT_EQ(strip(), u"Rack A, tube 2: key A1"_s);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 2: A1"_s);
+    press(Qt::Key_1, Qt::ControlModifier);
+    EXPECT_EQ(action(), u"Pipetted from paper"_s);
+}
+
+TEST_F(PipetteScreen, TheTickWaitsForAName)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    openWindow();
+    press(Qt::Key_G, Qt::ControlModifier);
+    press(Qt::Key_Space);
+    EXPECT_EQ(marks(id), 0);
+    ASSERT_EQ(focusName(), u"person"_s);
+    type(u"R. Okafor"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(marks(id), 1);
+    EXPECT_EQ(book->load(id).marks[0].person, u"R. Okafor"_s);
+    EXPECT_EQ(focusName(), u"pipetteGrid"_s);
+    EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s);
+}
+
+TEST_F(PipetteScreen, TheStarterBeforeItsReadingIsAskedAboutOnce)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    for (int round = 0; round < 3; ++round)
+        type(u"*"_s);
+    ASSERT_EQ(marks(id), 12);
+    tabTo(u"pipetteSteps"_s);
+    auto *steps = find<QTableView>(u"pipetteSteps"_s);
+    steps->setCurrentIndex(steps->model()->index(6, 0));
+    press(Qt::Key_Return);
+    ASSERT_EQ(action(), u"Tube 1: add 20\u00a0µL Enzyme suspension"_s);
+    press(Qt::Key_Space);
+    EXPECT_EQ(marks(id), 12);
+    EXPECT_TRUE(noticeText().contains(u"A1 of tube 1 is not read yet"_s)) << noticeText().toStdString();
+    press(Qt::Key_Space);
+    EXPECT_EQ(marks(id), 13);
+    EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
+}
+
+TEST_F(PipetteScreen, TicksCarryTheLotAndThePipetteThatAreChosen)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    const notebook::LotId first =
+        book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), {}}, 100, u"M. Lindqvist"_s);
+    const notebook::LotId second =
+        book->lots().receive({u"buffer PH 9"_s, u"B-2"_s, {}, {}}, 100, u"M. Lindqvist"_s);
+    book->lots().receive({u"Water"_s, u"W-1"_s, {}, {}}, 100, u"M. Lindqvist"_s);
+    open();
+    press(Qt::Key_L, Qt::AltModifier);
+    ASSERT_EQ(focusName(), u"pipetteLot"_s);
+    const auto *lots = find<QComboBox>(u"pipetteLot"_s);
+    ASSERT_EQ(lots->count(), 3) << "none, and those of the buffer";
+    EXPECT_EQ(lots->itemText(1), u"B-1, good until 2027-01-31"_s);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    ASSERT_EQ(focusName(), u"pipetteGrid"_s);
+    press(Qt::Key_Space);
+    press(Qt::Key_L, Qt::AltModifier);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    press(Qt::Key_Space);
+    const std::vector<notebook::StoredMark> made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 2U);
+    EXPECT_EQ(made[0].lot, first);
+    EXPECT_EQ(made[1].lot, second);
+    EXPECT_EQ(made[1].pipette, u"piston pipette 100 to 1000 µL"_s) << "the smallest that makes 1 mL";
+    window.reset();
+    open();
+    press(Qt::Key_Space);
+    EXPECT_EQ(book->load(id).marks[2].lot, second) << "the lot in use is still that";
+}
+
+} // namespace
+} // namespace plateau::test

@@ -1,0 +1,209 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+
+// What is done on the worksheet. What is on show: pipettepage.cpp.
+#include "ui/bench/pipettepage.h"
+
+#include "ui/bench/benchsession.h"
+#include "ui/bench/benchworksheet.h"
+#include "ui/bench/pipettegrid.h"
+#include "ui/bench/pipettekeys.h"
+#include "ui/bench/pipettemodel.h"
+#include "ui/bench/pipettenote.h"
+#include "ui/bench/pipettesubject.h"
+#include "ui/bench/volumewords.h"
+#include "ui/shared/notice.h"
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+notebook::DoneDose PipettePage::doneDose(const Dosing &dosing) const
+{
+    const PipettePanel::Source source = sourceOf(dosing);
+    return {doseOf(m_sheet, dosing), std::nullopt, source.lot, source.pipette, {}};
+}
+
+bool PipettePage::mayTick(const std::vector<Dosing> &dosings)
+{
+    const std::pair key{m_id, m_round};
+    for (const Dosing &dosing : dosings) {
+        const QStringList missing = m_sheet.readingsMissingBefore(dosing);
+        if (missing.isEmpty() || m_asked.contains(key))
+            continue;
+        m_asked.insert(key);
+        m_panel->notice().say(
+            State::Attention,
+            tr("%1 of tube %2 is not read yet, and after %3 it cannot be. Read it first, or press the key "
+               "again to tick all the same.")
+                .arg(missing.join(tr(", ")))
+                .arg(dosing.tube + 1)
+                .arg(m_sheet.round(dosing.round).name));
+        return false;
+    }
+    return true;
+}
+
+void PipettePage::tick(const std::vector<Dosing> &dosings)
+{
+    if (dosings.empty() || !mayTick(dosings))
+        return;
+    withName([this, dosings] {
+        std::vector<notebook::DoneDose> doses;
+        for (const Dosing &dosing : dosings)
+            doses.push_back(doneDose(dosing));
+        if (store([&] { m_session.tick(m_id, doses); }))
+            moveOnFrom(dosings.back());
+    });
+}
+
+void PipettePage::tickAtCursor()
+{
+    if (!rack())
+        return;
+    if (m_paused) {
+        goOn();
+        return;
+    }
+    const Dosing at = atCursor();
+    if (m_sheet.stateOf(at) == PipetteSheet::State::Due)
+        tick({at});
+    else
+        moveOnFrom(at);
+}
+
+void PipettePage::tickRow()
+{
+    if (!rack() || m_paused)
+        return;
+    const auto [first, last] = m_tubes->rowOf(atCursor().tube);
+    tick(m_sheet.dueIn(m_round, first, last));
+}
+
+void PipettePage::tickRound()
+{
+    if (rack() && !m_paused)
+        tick(m_sheet.dueIn(m_round, 0, m_sheet.tubes() - 1));
+}
+
+void PipettePage::undo()
+{
+    if (!rack() || !m_note->isHidden())
+        return;
+    const std::vector<Dosing> last = lastTicks(m_sheet, rack()->stored);
+    if (last.empty())
+        return;
+    withName([this, last] {
+        std::vector<notebook::Dose> doses;
+        for (const Dosing &dosing : last)
+            doses.push_back(doseOf(m_sheet, dosing));
+        if (store([&] { m_session.untick(m_id, doses); }))
+            goTo(last.front());
+    });
+}
+
+void PipettePage::takeFromPaper()
+{
+    m_session.takeFromPaper(m_id);
+    m_paused = true;
+    Q_EMIT readWanted();
+}
+
+void PipettePage::beginVolume(const QString &text)
+{
+    if (!rack() || m_paused)
+        return;
+    const Dosing at = atCursor();
+    const auto *dose = m_sheet.doseOf(at);
+    if (!dose || !m_sheet.spoilt(at.tube).isEmpty())
+        return;
+    m_noted = at;
+    m_keys->hide();
+    m_note->show();
+    m_note->askVolume(volumeQuestion(m_sheet, at), volumeUnit(dose->volume_mL), text);
+}
+
+void PipettePage::beginSpoilt()
+{
+    if (!rack() || m_grid->currentTube() < 0)
+        return;
+    m_noted = atCursor();
+    const bool isSpoilt = !m_sheet.spoilt(m_noted.tube).isEmpty();
+    m_keys->hide();
+    m_note->show();
+    m_note->askReason(isSpoilt ? PipetteNote::Kind::Restored : PipetteNote::Kind::Spoilt,
+                      spoiltQuestion(m_sheet, m_noted));
+}
+
+void PipettePage::keepNote()
+{
+    if (m_note->kind() == PipetteNote::Kind::Volume)
+        keepVolume();
+    else
+        keepSpoilt();
+}
+
+void PipettePage::keepVolume()
+{
+    const auto typed = m_note->volume();
+    if (!typed) { // the field itself says why
+        m_note->resume();
+        return;
+    }
+    const double planned_mL = m_sheet.doseOf(m_noted)->volume_mL;
+    const double volume_mL = *typed / volumeUnitsPer_mL(planned_mL);
+    if (const QString doubt = doubtAbout(volume_mL, planned_mL); !doubt.isEmpty() && m_doubted != volume_mL) {
+        m_doubted = volume_mL;
+        m_panel->notice().say(State::Attention, doubt);
+        return;
+    }
+    withName([this, volume_mL] {
+        notebook::DoneDose dose = doneDose(m_noted);
+        dose.volume_mL = volume_mL;
+        dose.note = m_note->reason();
+        if (!store([&] { m_session.tick(m_id, {dose}); }))
+            return;
+        closeNote();
+        moveOnFrom(m_noted);
+    });
+}
+
+void PipettePage::keepSpoilt()
+{
+    const QString reason = m_note->reason();
+    const bool restored = m_note->kind() == PipetteNote::Kind::Restored;
+    if (reason.isEmpty()) {
+        m_panel->notice().say(State::Info, restored
+                                               ? tr("Say why the tube counts after all, then press Enter.")
+                                               : tr("Say what happened to the tube, then press Enter."));
+        m_note->resume();
+        return;
+    }
+    withName([this, reason, restored] {
+        const bool kept = store([&] {
+            if (restored)
+                m_session.restoreTube(m_id, m_noted.tube, reason);
+            else
+                m_session.spoilTube(m_id, m_noted.tube, reason);
+        });
+        if (!kept)
+            return;
+        closeNote();
+        if (m_paused || restored)
+            takeUp();
+        else
+            moveOnFrom(m_noted);
+    });
+}
+
+void PipettePage::closeNote()
+{
+    m_doubted.reset();
+    m_waiting = nullptr;
+    m_panel->notice().clear();
+    m_note->hide();
+    m_keys->show();
+    takeFocus();
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,295 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/pipettepage.h"
+
+#include "ui/bench/benchsession.h"
+#include "ui/bench/benchworksheet.h"
+#include "ui/bench/pipettegrid.h"
+#include "ui/bench/pipettekeys.h"
+#include "ui/bench/pipettemodel.h"
+#include "ui/bench/pipettenote.h"
+#include "ui/bench/pipettesource.h"
+#include "ui/bench/pipettestepsmodel.h"
+#include "ui/bench/pipettesubject.h"
+#include "ui/bench/pipettewords.h"
+#include "ui/bench/stores.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/table.h"
+#include "ui/shared/widgets.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QShortcut>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+PipettePage::PipettePage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_session(session)
+    , m_stores(stores)
+    , m_panel(new PipettePanel(theme, this))
+    , m_keys(new PipetteKeys(theme, this))
+    , m_note(new PipetteNote(theme, this))
+    , m_tubes(new PipetteModel(this))
+    , m_grid(new PipetteGrid(theme, m_tubes, this))
+    , m_steps(new PipetteStepsModel(theme, this))
+    , m_stepsTable(new Table(theme, m_steps, tr("Steps of the method"), u"pipetteSteps"_s, this))
+{
+    build();
+    connectAll();
+}
+
+void PipettePage::build()
+{
+    m_stepsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_stepsTable->setFlexibleColumn(PipetteStepsModel::Step);
+    m_stepsTable->setFixedWidth(fontMetrics().averageCharWidth() * 44);
+    m_note->hide();
+    auto *below = new QHBoxLayout;
+    below->setSpacing(m_theme.wideGap());
+    below->addWidget(m_grid, 1);
+    below->addWidget(m_stepsTable);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins(m_theme.wideGap(), 0, m_theme.wideGap(), m_theme.wideGap());
+    layout->setSpacing(m_theme.gap());
+    layout->addWidget(m_panel);
+    layout->addWidget(m_keys);
+    layout->addWidget(m_note);
+    layout->addLayout(below, 1);
+}
+
+void PipettePage::connectAll()
+{
+    connect(m_grid, &PipetteGrid::tickWanted, this, &PipettePage::tickAtCursor);
+    connect(m_grid, &PipetteGrid::rowWanted, this, &PipettePage::tickRow);
+    connect(m_grid, &PipetteGrid::roundWanted, this, &PipettePage::tickRound);
+    connect(m_grid, &PipetteGrid::undoWanted, this, &PipettePage::undo);
+    connect(m_grid, &PipetteGrid::volumeBegun, this, &PipettePage::beginVolume);
+    connect(m_grid, &PipetteGrid::spoiltWanted, this, &PipettePage::beginSpoilt);
+    connect(m_grid, &PipetteGrid::cursorMoved, this, &PipettePage::refresh);
+    connect(m_keys, &PipetteKeys::tickWanted, this, &PipettePage::tickAtCursor);
+    connect(m_keys, &PipetteKeys::rowWanted, this, &PipettePage::tickRow);
+    connect(m_keys, &PipetteKeys::roundWanted, this, &PipettePage::tickRound);
+    connect(m_keys, &PipetteKeys::undoWanted, this, &PipettePage::undo);
+    connect(m_keys, &PipetteKeys::volumeWanted, this, [this] { beginVolume({}); });
+    connect(m_keys, &PipetteKeys::spoiltWanted, this, &PipettePage::beginSpoilt);
+    connect(m_keys, &PipetteKeys::fromPaperWanted, this, &PipettePage::takeFromPaper);
+    connect(m_keys, &PipetteKeys::goOnWanted, this, &PipettePage::goOn);
+    connect(m_note, &PipetteNote::kept, this, &PipettePage::keepNote);
+    connect(m_note, &PipetteNote::left, this, &PipettePage::closeNote);
+    connect(m_note, &PipetteNote::edited, this, [this] {
+        m_doubted.reset();
+        m_waiting = nullptr; // what Enter was pressed on is not what stands there now
+        m_panel->notice().clear();
+    });
+    connect(m_panel, &PipettePanel::sourceChanged, this, &PipettePage::rememberSource);
+    connect(m_panel, &PipettePanel::sourceLeft, this, &PipettePage::takeFocus);
+    connect(m_stepsTable, &Table::activated, this, &PipettePage::chooseStep);
+    connect(m_stepsTable, &Table::clicked, this, &PipettePage::chooseStep);
+    auto *undoKeys = new QShortcut(QKeySequence::Undo, this);
+    undoKeys->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(undoKeys, &QShortcut::activated, this, &PipettePage::undo);
+    connect(&m_session, &BenchSession::rackChanged, this, &PipettePage::onRackChanged);
+    const auto onStores = [this] { onRackChanged(m_id); };
+    connect(&m_stores, &Stores::laboratoryChanged, this, onStores);
+    connect(&m_stores, &Stores::lotsChanged, this, onStores);
+    connect(&m_session, &BenchSession::personChanged, this, &PipettePage::onPerson);
+}
+
+const Rack *PipettePage::rack() const
+{
+    return m_session.find(m_id);
+}
+
+void PipettePage::readAnew()
+{
+    guarded(m_panel->notice(), [this] {
+        m_laboratory = m_stores.laboratory();
+        m_inHand = m_stores.lots();
+    });
+    m_sheet = sheetOf(rack()->stored, m_laboratory.glassware, rack()->sheet.isFromPaper());
+}
+
+Dosing PipettePage::atCursor() const
+{
+    return {m_round, std::max(0, m_grid->currentTube())};
+}
+
+void PipettePage::showRack(notebook::RunId id)
+{
+    m_id = id;
+    m_round = 0;
+    m_waiting = nullptr;
+    if (!rack())
+        return;
+    readAnew();
+    closeNote();
+    takeUp();
+    m_stepsTable->fit();
+}
+
+void PipettePage::takeUp()
+{
+    if (!rack() || m_sheet.rounds().empty())
+        return;
+    const auto next = m_sheet.next();
+    m_paused = !next;
+    if (next) {
+        goTo(*next);
+        return;
+    }
+    for (int step = 0; step < std::min<int>(m_sheet.currentStep(), static_cast<int>(m_sheet.steps().size()));
+         ++step) {
+        if (const int round = m_sheet.steps()[static_cast<std::size_t>(step)].round; round >= 0)
+            m_round = round;
+    }
+    refresh();
+    takeFocus();
+}
+
+void PipettePage::goTo(const Dosing &dosing)
+{
+    m_paused = false;
+    m_round = dosing.round;
+    m_tubes->show(m_sheet, m_round, rackColumns(rack()->stored, m_laboratory));
+    m_grid->goTo(dosing.tube);
+    refresh();
+    takeFocus();
+}
+
+void PipettePage::moveOnFrom(const Dosing &dosing)
+{
+    if (const auto next = m_sheet.nextIn(dosing.round, dosing.tube))
+        goTo(*next);
+    else
+        takeUp();
+}
+
+void PipettePage::takeFocus()
+{
+    if (!m_note->isHidden())
+        m_note->resume();
+    else if (!m_paused || !m_keys->focusGoOn())
+        m_grid->setFocus();
+}
+
+void PipettePage::goOn()
+{
+    if (m_sheet.currentStep() == static_cast<int>(m_sheet.steps().size()))
+        Q_EMIT reviewWanted();
+    else
+        Q_EMIT readWanted();
+}
+
+void PipettePage::chooseStep(const QModelIndex &index)
+{
+    if (!rack() || !index.isValid())
+        return;
+    const SheetStep &step = m_steps->step(index.row());
+    if (step.kind == SheetStep::Kind::Read)
+        Q_EMIT readWanted();
+    else if (step.kind == SheetStep::Kind::Add)
+        goTo(m_sheet.nextIn(step.round).value_or(Dosing{step.round, 0}));
+}
+
+void PipettePage::onRackChanged(notebook::RunId id)
+{
+    if (id != m_id || !rack())
+        return;
+    readAnew();
+    refresh();
+}
+
+void PipettePage::refresh()
+{
+    if (!rack() || m_sheet.rounds().empty())
+        return;
+    m_tubes->show(m_sheet, m_round, rackColumns(rack()->stored, m_laboratory));
+    m_steps->show(m_sheet, m_paused ? -1 : m_round);
+    m_grid->setCalm(m_paused);
+    if (m_paused)
+        showPause();
+    else
+        showAddition();
+    m_keys->setUndoable(!lastTicks(m_sheet, rack()->stored).empty());
+}
+
+void PipettePage::showAddition()
+{
+    const Dosing at = atCursor();
+    m_panel->ask(subjectOf(m_sheet, at), sourceOf(at));
+    m_keys->showAdding(!m_sheet.spoilt(at.tube).isEmpty(), m_sheet.isUntouched());
+}
+
+void PipettePage::showPause()
+{
+    const PipettePause pause = pauseOf(m_sheet);
+    m_panel->pause(pause.title, pause.text);
+    m_keys->showPause(pause.goOn);
+}
+
+void PipettePage::rememberSource()
+{
+    const Dosing at = atCursor();
+    m_chosenLots[{m_id, contentWords(m_sheet, at)}] = m_panel->lot();
+    m_chosenPipettes[{m_id, at.round}] = m_panel->pipette();
+}
+
+PipettePanel::Source PipettePage::sourceOf(const Dosing &dosing) const
+{
+    PipettePanel::Source source = plannedSource(m_sheet, dosing, m_inHand);
+    for (const planning::Pipette &pipette : m_laboratory.glassware.pipettes)
+        source.pipettes << pipette.name;
+    if (const auto lot = m_chosenLots.find({m_id, contentWords(m_sheet, dosing)}); lot != m_chosenLots.end())
+        source.lot = lot->second;
+    if (const auto pipette = m_chosenPipettes.find({m_id, dosing.round}); pipette != m_chosenPipettes.end())
+        source.pipette = pipette->second;
+    return source;
+}
+
+bool PipettePage::store(const std::function<void()> &step)
+{
+    m_panel->notice().clear();
+    return guarded(m_panel->notice(), step);
+}
+
+void PipettePage::withName(const std::function<void()> &step)
+{
+    if (!m_session.person().isEmpty()) {
+        step();
+        return;
+    }
+    m_panel->notice().say(State::Info,
+                          tr("Say who is at the bench first: type your name on the left and press "
+                             "Enter. What you did here waits for it."));
+    m_waiting = step;
+    Q_EMIT personWanted();
+}
+
+void PipettePage::onPerson()
+{
+    if (m_session.person().isEmpty() || !m_waiting)
+        return;
+    const std::function<void()> step = std::exchange(m_waiting, nullptr);
+    m_panel->notice().clear();
+    if (rack())
+        step();
+}
+
+void PipettePage::keyPressEvent(QKeyEvent *event)
+{
+    // While the button for what comes next has the focus.
+    if (event->text() == "-"_L1 || event->key() == Qt::Key_Backspace)
+        undo();
+    else if (event->text() == "/"_L1)
+        beginSpoilt();
+    else
+        QWidget::keyPressEvent(event);
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,124 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/marks.h"
+#include "core/planning/reagents.h"
+#include "ui/bench/pipettepanel.h"
+#include "ui/bench/pipettesheet.h"
+
+#include <QWidget>
+
+#include <functional>
+#include <map>
+#include <set>
+
+namespace plateau::ui {
+
+class BenchSession;
+class PipetteGrid;
+class PipetteKeys;
+class PipetteModel;
+class PipetteNote;
+class PipetteStepsModel;
+class Stores;
+class Table;
+class Theme;
+struct Rack;
+
+/// The worksheet of one rack on screen: one addition at a time over all tubes, in the method's order. A tick
+/// is shown when the notebook has it, and the cursor moves on then.
+class PipettePage : public QWidget
+{
+    Q_OBJECT
+
+public:
+    PipettePage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent = nullptr);
+
+    void showRack(notebook::RunId id);
+    /// Puts the cursor on the next addition, or says what comes instead.
+    void takeUp();
+
+Q_SIGNALS:
+    void readWanted();
+    void reviewWanted();
+    /// A change needs somebody to answer for it, and nobody has given a name yet.
+    void personWanted();
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    void build();
+    void connectAll();
+    const Rack *rack() const;
+    /// The worksheet as the notebook has it, with the laboratory's pipettes and lots.
+    void readAnew();
+    Dosing atCursor() const;
+
+    void goTo(const Dosing &dosing);
+    void moveOnFrom(const Dosing &dosing);
+    void goOn();
+    void chooseStep(const QModelIndex &index);
+    void refresh();
+    void showAddition();
+    void showPause();
+    void takeFocus();
+    void onRackChanged(notebook::RunId id);
+
+    void tick(const std::vector<Dosing> &dosings);
+    void tickAtCursor();
+    void tickRow();
+    void tickRound();
+    void undo();
+    void takeFromPaper();
+    /// Asks once before a tube gets what ends the chance of a reading it has not had.
+    bool mayTick(const std::vector<Dosing> &dosings);
+    notebook::DoneDose doneDose(const Dosing &dosing) const;
+
+    void beginVolume(const QString &text);
+    void beginSpoilt();
+    void keepNote();
+    void keepVolume();
+    void keepSpoilt();
+    void closeNote();
+
+    void rememberSource();
+    PipettePanel::Source sourceOf(const Dosing &dosing) const;
+
+    /// Does it once somebody has given a name. False where it is not done: the notebook cannot, or it waits.
+    bool store(const std::function<void()> &step);
+    void withName(const std::function<void()> &step);
+    void onPerson();
+
+    const Theme &m_theme;
+    BenchSession &m_session;
+    Stores &m_stores;
+    PipettePanel *m_panel;
+    PipetteKeys *m_keys;
+    PipetteNote *m_note;
+    PipetteModel *m_tubes;
+    PipetteGrid *m_grid;
+    PipetteStepsModel *m_steps;
+    Table *m_stepsTable;
+    notebook::RunId m_id;
+    PipetteSheet m_sheet;
+    planning::Laboratory m_laboratory;
+    std::vector<planning::Lot> m_inHand;
+    /// The round on show; while something else is to be done, the one before it.
+    int m_round = 0;
+    bool m_paused = false;
+    /// What the note that is open is about.
+    Dosing m_noted;
+    /// The volume that was questioned and may be kept now.
+    std::optional<double> m_doubted;
+    /// Rounds whose missing readings were asked about.
+    std::set<std::pair<notebook::RunId, int>> m_asked;
+    /// Chosen here, by run and by what is pipetted.
+    std::map<std::pair<notebook::RunId, QString>, std::optional<notebook::LotId>> m_chosenLots;
+    std::map<std::pair<notebook::RunId, int>, QString> m_chosenPipettes;
+    /// Waits until somebody has given a name.
+    std::function<void()> m_waiting;
+};
+
+} // namespace plateau::ui
