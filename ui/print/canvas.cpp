@@ -58,7 +58,7 @@ QString printable(const QString &text)
 {
     constexpr qsizetype longest = 1000;
     QString shown;
-    const QList<uint> signs = text.left(2 * longest).toUcs4();
+    const QList<uint> signs = text.left(2 * longest + 2).toUcs4();
     for (const char32_t sign : signs.first(std::min(longest, signs.size()))) {
         const auto category = QChar::category(sign);
         const bool breaks = category == QChar::Other_Control || category == QChar::Separator_Line ||
@@ -85,6 +85,9 @@ QFont Canvas::font(const TextStyle &style) const
     font.setPointSizeF(style.size_pt);
     font.setBold(style.bold);
     font.setHintingPreference(QFont::PreferNoHinting);
+    // Spaced by next to nothing, Qt leaves out ligatures: who searches for "buffer" has to find it.
+    constexpr double hardlyAny_dots = 0.02;
+    font.setLetterSpacing(QFont::AbsoluteSpacing, hardlyAny_dots);
     return QFont(font, m_painter.device());
 }
 

@@ -1,0 +1,203 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/print/worksheetpdf.h"
+
+#include "core/run/runcode.h"
+#include "tests/print/printed.h"
+#include "tests/print/racks.h"
+#include "tests/support/print.h"
+#include "ui/print/worksheettable.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace plateau::ui {
+
+using namespace Qt::StringLiterals;
+using test::Printed;
+
+namespace {
+
+Printed printed(const WorksheetContent &content)
+{
+    return Printed(worksheetPdf(content, Paper::A4));
+}
+
+} // namespace
+
+TEST(Worksheet, TakesOnePageForARackOfTwentyFourAndAsManyAsNeededForMore)
+{
+    const std::pair<int, int> expected[] = {{8, 1}, {24, 1}, {48, 2}, {96, 3}};
+    for (const auto &[tubes, pages] : expected)
+        EXPECT_EQ(printed(test::sheetOf(test::rackOf(tubes))).pages(), pages) << tubes;
+}
+
+TEST(Worksheet, HoldsEveryTubeWithItsNamePreparationVolumesAndLots)
+{
+    const WorksheetContent content = test::sheetOf(test::rackOf(48));
+    const Printed sheet = printed(content);
+    const QString text = sheet.text();
+    for (const run::Sample &sample : content.run.samples)
+        EXPECT_TRUE(text.contains(sample.id)) << sample.id.toStdString();
+    for (const QString &part :
+         {u"Tanks, 48 tubes"_s, u"L-malic acid in wine"_s, u"version 1"_s, u"Working standard"_s,
+          u"standard, 0.2 g/L"_s, u"sample, 5 → 50 mL, 2 → 20 mL"_s, u"B-0226"_s, u"until 2026-09-30"_s,
+          u"SO-0391"_s, u"swirl"_s, u"2026-03-02"_s, u"09:10"_s, u"mix, wait 3 to 5 min"_s,
+          u"piston pipette 100 to 1000 µL"_s})
+        EXPECT_TRUE(text.contains(part)) << part.toStdString();
+    for (const planning::Round &round : content.rounds)
+        EXPECT_TRUE(text.contains(round.name)) << round.name.toStdString();
+    for (const QString &caution : content.method.cautions)
+        EXPECT_TRUE(text.contains(caution)) << caution.toStdString();
+
+    const auto words = sheet.words();
+    const auto count = [&](const QString &word) {
+        return std::ranges::count_if(words, [&](const Printed::Word &each) { return each.text == word; });
+    };
+    for (int tube = 1; tube <= 48; ++tube)
+        EXPECT_GE(count(QString::number(tube)), 1) << tube;
+    // two suspensions of 0.01 mL in every tube, in the list and over two columns on two pages
+    EXPECT_EQ(count(u"0.01"_s), 2 * 48 + 2 + 2 * 2);
+    EXPECT_EQ(count(u"0.8"_s), 1); // what the diluent gives up for 0.2 mL of sample
+}
+
+TEST(Worksheet, RepeatsHeadCodeAndColumnsOnEveryPage)
+{
+    const WorksheetContent content = test::sheetOf(test::rackOf(96));
+    const Printed sheet = printed(content);
+    const int pages = sheet.pages();
+    for (int page = 1; page <= pages; ++page) {
+        const QString text = sheet.text(page);
+        for (const QString &part :
+             {u"Tanks, 96 tubes"_s, u"page %1 of %2"_s.arg(page).arg(pages), u"A1"_s, u"A2"_s, u"reads"_s,
+              run::groupedCode(run::runCode(content.run, content.method.version))})
+            EXPECT_TRUE(text.contains(part)) << page << ": " << part.toStdString();
+    }
+    EXPECT_EQ(sheet.text().count(u"Cautions"_s), 1);
+}
+
+TEST(Worksheet, CarriesACodeThatAScannerReads)
+{
+    const WorksheetContent content = test::sheetOf(test::rackOf(48));
+    const QString code = run::runCode(content.run, content.method.version);
+    const QStringList scanned = printed(content).codes();
+    EXPECT_EQ(scanned, (QStringList{run::scannedText(code), run::scannedText(code)}));
+    EXPECT_EQ(run::runCodeIn(scanned.front()), code);
+}
+
+TEST(Worksheet, EmbedsItsFonts)
+{
+    const auto fonts = printed(test::sheetOf(test::rackOf(8))).fonts();
+    EXPECT_GE(fonts.size(), 2u);
+    for (const auto &[name, embedded] : fonts)
+        EXPECT_TRUE(embedded) << name.toStdString();
+}
+
+TEST(Worksheet, ShowsAnOddVolumeWhiteOnBlack)
+{
+    const Printed sheet = printed(test::sheetOf(test::rackOf(24)));
+    const QImage page = sheet.image(1);
+    int odd = 0;
+    int usual = 0;
+    for (const Printed::Word &word : sheet.words()) {
+        if (word.text == "0.8"_L1) {
+            ++odd;
+            EXPECT_GT(test::darkPart(page, word.area_mm), 0.6);
+        } else if (word.text == "0.9"_L1) {
+            ++usual;
+            EXPECT_LT(test::darkPart(page, word.area_mm), 0.4);
+        }
+    }
+    EXPECT_EQ(odd, 1);
+    EXPECT_EQ(usual, 23 + 2); // and in the list and over the column
+}
+
+TEST(Worksheet, GivesAGlovedHandABoxOfFourMillimetresBesideEveryVolume)
+{
+    const Printed sheet = printed(test::sheetOf(test::rackOf(24)));
+    const QImage page = sheet.image(1);
+    int boxes = 0;
+    for (const Printed::Word &word : sheet.words()) {
+        if (word.text != "0.9"_L1 || word.area_mm.top() < 87) // the list and the head of the table
+            continue;
+        // to the left of the number stands the box's right side, and 4 mm of white before it
+        const double y = word.area_mm.center().y();
+        int x = static_cast<int>(word.area_mm.left() * 10) - 1;
+        const int row = static_cast<int>(y * 10);
+        const auto isDark = [&](int at) { return qGray(page.pixel(at, row)) < 128; };
+        while (!isDark(x))
+            --x;
+        while (isDark(x))
+            --x;
+        int white = 0;
+        while (!isDark(x - white))
+            ++white;
+        EXPECT_GE(white, 40);
+        EXPECT_LE(white, 46);
+        ++boxes;
+    }
+    EXPECT_EQ(boxes, 23);
+}
+
+TEST(Worksheet, NamesWhatStandsInAndWhatIsDue)
+{
+    WorksheetContent content = test::sheetOf(test::rackOf(8));
+    content.startInterval_s = 40;
+    content.readAt_s[u"A1"_s] = {300, 340, 380, 420, 460, 500, 540, 580};
+    content.person = u"M. Keel"_s;
+    content.laboratory = u"Orchard laboratory"_s;
+    const Printed sheet = printed(content);
+    const QString text = sheet.text();
+    for (const QString &part : {u"start the next one every 40 s"_s, u"M. Keel"_s, u"Orchard laboratory"_s})
+        EXPECT_TRUE(text.contains(part)) << part.toStdString();
+    const auto words = sheet.words();
+    const auto count = [&](const QString &word) {
+        return std::ranges::count_if(words, [&](const Printed::Word &each) { return each.text == word; });
+    };
+    EXPECT_EQ(count(u"Water"_s), 2 + 2); // in both blanks, the list and the head
+    EXPECT_EQ(count(u"5:40"_s), 1);
+    EXPECT_EQ(count(u"9:40"_s), 1);
+}
+
+TEST(Worksheet, GivesSpikesAColumnAndSpoiltTubesAWord)
+{
+    run::Run run = test::rackOf(8);
+    run.tubes[7].role = run::Role::Spiked;
+    run.tubes[7].sampleVolume_mL.reset();
+    run.tubes[7].spike = run::Spike{u"Working standard"_s, 0.15};
+    run.tubes[5].spoilt = u"knocked over"_s;
+    const Printed sheet = printed(test::sheetOf(run));
+    const QString text = sheet.text();
+    EXPECT_TRUE(text.contains(u"Spike"_s));
+    EXPECT_TRUE(text.contains(u"0.15"_s));
+    EXPECT_TRUE(text.contains(u"tube 6: knocked over"_s)) << text.toStdString();
+    EXPECT_TRUE(text.contains(u"–"_s)); // the others get none
+}
+
+TEST(Worksheet, FitsLetterPaperToo)
+{
+    const Printed sheet(worksheetPdf(test::sheetOf(test::rackOf(24)), Paper::Letter));
+    QSizeF size = sheet.pageSize_mm();
+    if (size.width() > size.height())
+        size.transpose();
+    EXPECT_NEAR(size.width(), 215.9, 0.5);
+    EXPECT_NEAR(size.height(), 279.4, 0.5);
+    for (const Printed::Word &word : sheet.words()) {
+        EXPECT_GE(word.area_mm.left(), 5) << word.text.toStdString();
+        EXPECT_LE(word.area_mm.right(), sheet.pageSize_mm().width() - 5) << word.text.toStdString();
+        EXPECT_LE(word.area_mm.bottom(), sheet.pageSize_mm().height() - 5) << word.text.toStdString();
+    }
+}
+
+TEST(WorksheetFileName, KeepsTheTitleWithoutWhatFoldersDoNotTake)
+{
+    run::Run run;
+    run.title = u"Perry/cider: \"tanks\" <7>\nmorning"_s;
+    EXPECT_EQ(worksheetFileName(run), u"worksheet Perry-cider- -tanks- -7- morning.pdf"_s);
+    run.title.clear();
+    EXPECT_EQ(worksheetFileName(run), u"worksheet.pdf"_s);
+}
+
+} // namespace plateau::ui
