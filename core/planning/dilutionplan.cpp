@@ -123,6 +123,16 @@ std::vector<DilutionTarget> targetsOf(const assay::Method &method, const Dilutio
     return targets;
 }
 
+/// As good in all that counts as one of fewer steps is not good enough to be made.
+bool isWorthItsSteps(const RankedProposal &longer, const std::vector<RankedProposal> &shorter)
+{
+    return std::ranges::none_of(shorter, [&](const RankedProposal &other) {
+        return other.proposal.chain.size() < longer.proposal.chain.size() &&
+               other.nearness <= longer.nearness && other.usualVolume >= longer.usualVolume &&
+               other.proposal.uncertainty_percent <= longer.proposal.uncertainty_percent + slack;
+    });
+}
+
 QString foldText(double logFactor)
 {
     return significantText(std::pow(10.0, logFactor), 3);
@@ -190,16 +200,21 @@ std::vector<DilutionProposal> proposeDilutions(const assay::Method &method, cons
 {
     const std::vector<DilutionTarget> targets = targetsOf(method, question, glassware);
     const std::vector<PossibleStep> steps = possibleSteps(glassware);
-    std::vector<DilutionProposal> proposals;
+    std::vector<RankedProposal> found;
     for (int length = 0; length <= longestChain; ++length) {
-        if (length > usualLongestChain && !proposals.empty())
+        if (length > usualLongestChain && !found.empty())
             break;
-        for (DilutionProposal &proposal : bestChains(targets, steps, length)) {
-            for (const Expected &each : expectedOf(method, question))
-                proposal.predictedSignal[each.measurand->id] =
-                    signalOf(method, question, each, proposal.sampleVolume_mL, proposal.factor);
-            proposals.push_back(std::move(proposal));
+        for (RankedProposal &ranked : bestChains(targets, steps, length)) {
+            if (isWorthItsSteps(ranked, found))
+                found.push_back(std::move(ranked));
         }
+    }
+    std::vector<DilutionProposal> proposals;
+    for (RankedProposal &ranked : found) {
+        DilutionProposal &proposal = proposals.emplace_back(std::move(ranked.proposal));
+        for (const Expected &each : expectedOf(method, question))
+            proposal.predictedSignal[each.measurand->id] =
+                signalOf(method, question, each, proposal.sampleVolume_mL, proposal.factor);
     }
     return proposals;
 }

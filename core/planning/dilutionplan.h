@@ -59,9 +59,10 @@ double predictedSignal(const assay::Method &method, const QString &measurand, do
 
 /// Ways to bring all expected measurands into aimedSignals, best first, of at most two steps (three where two
 /// do not do). Order: fewer steps; then the outermost signal nearest to the middle of that span, |log10| in
-/// whole tenths; then the method's own sample volume; then the smaller uncertainty; then the smaller flasks
-/// together. At most five of each number of steps, no two of one factor and sample volume. Empty where none
-/// does: whyNone says why.
+/// whole steps of 0.15; then the method's own sample volume; then the smaller uncertainty; then the smaller
+/// flasks together. At most five of each number of steps, no two with the same pipettes and flasks, and no
+/// longer chain that a shorter one equals in signal, sample volume and uncertainty. Empty where none does:
+/// whyNone says why.
 std::vector<DilutionProposal> proposeDilutions(const assay::Method &method, const DilutionQuestion &question,
                                                const Glassware &glassware);
 /// One sentence for an analyst: nothing expected, too weak at the largest volume, too strong for the

@@ -78,7 +78,15 @@ Rank rankOf(const Chain &chain, double logFactor, const DilutionTarget &target)
             factorOf(chain)};
 }
 
-/// The best so far, one for each factor and sample volume.
+/// The same pieces of glass, whatever they are set to: another setting of one pipette is no other plan.
+bool isSameGlass(const Chain &one, const Chain &other)
+{
+    return std::ranges::is_permutation(one, other, [](const PossibleStep *a, const PossibleStep *b) {
+        return a->pipette == b->pipette && a->flask == b->flask;
+    });
+}
+
+/// The best so far, one for each set of glass.
 class Shortlist
 {
 public:
@@ -89,10 +97,8 @@ public:
         Candidate candidate{rankOf(chain, logFactor, target), &target, chain};
         if (full() && candidate.rank > m_best.back().rank)
             return;
-        const auto same = std::ranges::find_if(m_best, [&](const Candidate &other) {
-            return other.target == &target &&
-                   std::abs(other.rank.factor - candidate.rank.factor) <= slack * candidate.rank.factor;
-        });
+        const auto same = std::ranges::find_if(
+            m_best, [&](const Candidate &other) { return isSameGlass(other.chain, candidate.chain); });
         if (same != m_best.end()) {
             if (same->rank <= candidate.rank)
                 return;
@@ -201,9 +207,10 @@ void search(const DilutionTarget &target, const std::vector<PossibleStep> &steps
     }
 }
 
-DilutionProposal proposalOf(const Candidate &candidate)
+RankedProposal proposalOf(const Candidate &candidate)
 {
-    DilutionProposal proposal;
+    RankedProposal ranked{{}, candidate.rank.nearness, !candidate.rank.unusual};
+    DilutionProposal &proposal = ranked.proposal;
     proposal.sampleVolume_mL = candidate.target->sampleVolume_mL;
     proposal.factor = candidate.rank.factor;
     proposal.uncertainty_percent = uncertaintyOf_percent(candidate.chain);
@@ -214,13 +221,13 @@ DilutionProposal proposalOf(const Candidate &candidate)
         return std::tuple(one.step.makeUpTo_mL, one.step.take_mL) >
                std::tuple(other.step.makeUpTo_mL, other.step.take_mL);
     });
-    return proposal;
+    return ranked;
 }
 
 } // namespace
 
-std::vector<DilutionProposal> bestChains(const std::vector<DilutionTarget> &targets,
-                                         const std::vector<PossibleStep> &steps, int length)
+std::vector<RankedProposal> bestChains(const std::vector<DilutionTarget> &targets,
+                                       const std::vector<PossibleStep> &steps, int length)
 {
     Shortlist shortlist;
     const int farthest = farthestOf(targets);
@@ -234,7 +241,7 @@ std::vector<DilutionProposal> bestChains(const std::vector<DilutionTarget> &targ
             }
         }
     }
-    std::vector<DilutionProposal> proposals;
+    std::vector<RankedProposal> proposals;
     for (const Candidate &candidate : shortlist.best())
         proposals.push_back(proposalOf(candidate));
     return proposals;

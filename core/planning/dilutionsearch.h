@@ -21,15 +21,22 @@ struct DilutionTarget {
     double spread = 0;
 };
 
-/// Part of a decade within which signals count as equally near the middle.
-inline constexpr double equallyNear = 0.1;
+/// Part of a decade within which signals count as equally near the middle: one-mark pipettes and flasks of
+/// the usual sizes (factors of 2, 2.5, 4, 5, 10) come so near to every one.
+inline constexpr double equallyNear = 0.15;
 /// Proposals kept for each number of steps.
 inline constexpr std::size_t proposalsForEachLength = 5;
 
-/// The best chains of exactly so many steps, best first, one for each factor and sample volume: nearest to
-/// the middle, usual sample volume first, smaller uncertainty, smaller flasks. Signals are left to the
-/// caller.
-std::vector<DilutionProposal> bestChains(const std::vector<DilutionTarget> &targets,
-                                         const std::vector<PossibleStep> &steps, int length);
+struct RankedProposal {
+    /// Its signals are left to the caller.
+    DilutionProposal proposal;
+    int nearness = 0;
+    bool usualVolume = true;
+};
+
+/// The best chains of exactly so many steps, best first, one for each set of pipettes and flasks: nearest to
+/// the middle, usual sample volume first, smaller uncertainty, smaller flasks.
+std::vector<RankedProposal> bestChains(const std::vector<DilutionTarget> &targets,
+                                       const std::vector<PossibleStep> &steps, int length);
 
 } // namespace plateau::planning

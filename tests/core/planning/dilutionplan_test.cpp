@@ -15,6 +15,7 @@
 
 #include <cmath>
 #include <limits>
+#include <set>
 #include <tuple>
 
 namespace plateau::planning {
@@ -175,9 +176,43 @@ TEST(DilutionPlan, TheUsualLaboratoryDilutesWhateverComes)
             proposeDilutions(test::risingMethod(), expecting(g_per_L), usualLaboratory().glassware);
         ASSERT_FALSE(proposals.empty()) << g_per_L;
         EXPECT_LE(proposals[0].chain.size(), 2U) << g_per_L;
-        EXPECT_NEAR(std::log10(proposals[0].predictedSignal.at(u"analyte"_s) / std::sqrt(0.1 * 0.8)), 0, 0.1);
+        EXPECT_GE(proposals[0].predictedSignal.at(u"analyte"_s), 0.1) << g_per_L;
+        EXPECT_LE(proposals[0].predictedSignal.at(u"analyte"_s), 0.8) << g_per_L;
         EXPECT_LE(proposals.size(), 15U);
     }
+}
+
+TEST(DilutionPlan, OneMarkGlassComesBeforeAPistonPipetteAndNoGlassTwice)
+{
+    // Signal 2.97 undiluted at 0.1 mL: 10-fold is near enough to the middle.
+    const Glassware glass = usualLaboratory().glassware;
+    const auto proposals = proposeDilutions(test::risingMethod(), expecting(1.0), glass);
+    ASSERT_FALSE(proposals.empty());
+    EXPECT_EQ(proposals[0].factor, 10);
+    EXPECT_EQ(proposals[0].sampleVolume_mL, 0.1);
+    EXPECT_EQ(glass.pipettes[static_cast<std::size_t>(proposals[0].chain[0].pipette)].step_mL, 0);
+    std::set<std::multiset<std::pair<int, int>>> sets;
+    for (const DilutionProposal &proposal : proposals) {
+        std::multiset<std::pair<int, int>> pieces;
+        for (const ChainStep &step : proposal.chain)
+            pieces.emplace(step.pipette, step.flask);
+        EXPECT_TRUE(sets.insert(pieces).second);
+    }
+}
+
+TEST(DilutionPlan, ALongerChainMustBeWorthIt)
+{
+    // Undiluted at the usual volume the signal is in the middle: nothing else is proposed.
+    EXPECT_EQ(proposeDilutions(test::risingMethod(), expecting(0.095), usualLaboratory().glassware).size(),
+              1U);
+    // 1 in 100 with a poor pipette; 10 in 100 twice with a good one is more certain.
+    Glassware glass;
+    glass.pipettes = {{u"1"_s, 1, 1, 0, 2}, {u"10"_s, 10, 10, 0, 0.1}};
+    glass.flasks = {{u"100"_s, 100, 0.05}};
+    const auto proposals = proposeDilutions(test::risingMethod(), expecting(10), glass);
+    ASSERT_EQ(proposals.size(), 2U);
+    EXPECT_EQ(volumesOf(proposals[0]), (std::vector<std::pair<double, double>>{{1, 100}}));
+    EXPECT_EQ(volumesOf(proposals[1]), (std::vector<std::pair<double, double>>{{10, 100}, {10, 100}}));
 }
 
 TEST(DilutionPlan, SaysWhyThereIsNone)
@@ -333,7 +368,7 @@ public:
         }
         if (!any)
             return std::nullopt;
-        return Order{steps, static_cast<int>(std::floor(farthest * 10 + 1e-9)),
+        return Order{steps, static_cast<int>(std::floor(farthest / 0.15 + 1e-9)),
                      std::abs(sampleVolume_mL - 0.1) > 1e-9, std::llround(std::sqrt(variance) * 1e7),
                      std::llround(flasks_mL * 1e7)};
     }
