@@ -59,7 +59,7 @@ TEST(QuamA1, StrengthOfTheCadmiumStandardAndItsBudget)
 
     const StrengthMade made = planning::strengthMade(cadmium(), stated());
     EXPECT_THAT(1000 * made.concentration_g_per_L, Published("1002.7"));
-    // The guide prints 0.9 from the volume's rounded 0.07 mL; from unrounded inputs it is this.
+    // The guide prints 0.9, from the volume's rounded 0.07 mL; from unrounded inputs it is this.
     EXPECT_THAT(1000 * made.standardUncertainty_g_per_L, Published("0.835199"));
     EXPECT_THAT(termOf_mg_per_L(made, u"mass"_s), Published("0.49995"));
     EXPECT_THAT(termOf_mg_per_L(made, u"purity"_s), Published("0.0578967"));
@@ -68,12 +68,11 @@ TEST(QuamA1, StrengthOfTheCadmiumStandardAndItsBudget)
     EXPECT_THAT(termOf_mg_per_L(made, u"temperature"_s), Published("0.486284"));
 }
 
-TEST(QuamA1, ThePrintedUncertaintyComesFromTheRoundedVolume)
+TEST(QuamA1, ThePrintedUncertaintyComesFromRoundedInputs)
 {
-    const StrengthMade made =
-        planning::strengthMade(cadmium(), {0.05, planning::rectangular(0.0001), 0.07, 0, 0});
+    const StrengthMade made = planning::strengthMade(cadmium(), {0.05, 0.000058, 0.07, 0, 0});
     EXPECT_THAT(1000 * made.standardUncertainty_g_per_L, Published("0.9"));
-    EXPECT_THAT(1000 * made.standardUncertainty_g_per_L, Recomputed(0.8637025901728));
+    EXPECT_THAT(1000 * made.standardUncertainty_g_per_L, Recomputed(0.8637025902));
 }
 
 TEST(QuamA1, TheBudgetIsSortedAndItsSharesAddUp)

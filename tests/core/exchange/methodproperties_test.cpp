@@ -313,6 +313,54 @@ TEST(MethodProperties, ADilutionMultipliesTheResults)
     });
 }
 
+TEST(MethodProperties, WhatWasPipettedAsPlannedChangesNothing)
+{
+    forSeeds(cases, [](Random &random) {
+        const Method method = soundMethod(random);
+        const run::Run run = randomRun(random, method);
+        run::Run changed = run;
+        for (run::Tube &tube : changed.tubes) {
+            for (const run::Addition &addition : run::plannedAdditions(method, tube))
+                tube.pipetted_mL[addition.component] = addition.volume_mL;
+        }
+        EXPECT_EQ(evaluation::evaluate(method, run), evaluation::evaluate(method, changed));
+    });
+}
+
+// Every volume times as large, noted as pipetted in one tube: its concentration is another by nothing.
+TEST(MethodProperties, ATubeOfAnotherSizeGivesTheSameConcentration)
+{
+    forSeeds(cases, [](Random &random) {
+        const Method method = soundMethod(random);
+        const run::Run run = randomRun(random, method);
+        run::Run changed = run;
+        const double times = random.magnitude(0.2, 5);
+        for (const run::Addition &addition : run::plannedAdditions(method, run.tubes[1]))
+            changed.tubes[1].pipetted_mL[addition.component] = times * addition.volume_mL;
+        expectSameValues(values(method, run), values(method, changed));
+    });
+}
+
+TEST(MethodProperties, ASpoiltTubeIsAsGoodAsNone)
+{
+    forSeeds(cases, [](Random &random) {
+        const Method method = soundMethod(random);
+        run::Run run = randomRun(random, method);
+        run.tubes.push_back(run.tubes[static_cast<std::size_t>(random.whole(0, 1))]);
+        run.tubes.back().readings = randomReadings(random, method);
+        run::Run without = run;
+        without.tubes.pop_back();
+        run.tubes.back().spoilt = u"knocked over"_s;
+        auto found = values(method, run);
+        ASSERT_EQ(found.size(), 3 * method.measurands.size());
+        for (std::size_t i = 2 * method.measurands.size(); i < found.size(); ++i)
+            EXPECT_FALSE(found[i]);
+        found.resize(2 * method.measurands.size());
+        EXPECT_EQ(found, values(method, without));
+        EXPECT_EQ(evaluation::evaluate(method, run).blanks, evaluation::evaluate(method, without).blanks);
+    });
+}
+
 // Whatever stands in for the sample, the diluent makes up for it, as long as there is enough of it.
 TEST(MethodProperties, ATubesVolumeStaysTheSameWithinTheSamplesRange)
 {

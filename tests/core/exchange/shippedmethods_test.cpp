@@ -225,6 +225,14 @@ TEST_P(ShippedMethod, KnowsItsSamples)
     }
 }
 
+TEST_P(ShippedMethod, SaysHowManyTubesARackHas)
+{
+    ASSERT_TRUE(m_method.tubes);
+    EXPECT_GE(m_method.tubes->blanks, 1);
+    EXPECT_GE(m_method.tubes->replicates, 2);
+    EXPECT_GE(m_method.tubes->standards, 1);
+}
+
 TEST_P(ShippedMethod, WarnsOfWhatCanHurt)
 {
     ASSERT_FALSE(m_method.cautions.empty());
