@@ -10,9 +10,12 @@
 #include "ui/bench/readpage.h"
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
+#include "ui/books/laboratorypage.h"
+#include "ui/books/lotspage.h"
 #include "ui/books/methodbook.h"
 #include "ui/books/methodspage.h"
 #include "ui/books/notebookpage.h"
+#include "ui/books/samplespage.h"
 #include "ui/plan/planpage.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
@@ -62,6 +65,9 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
     , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
+    , m_samples(new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
+    , m_lots(new LotsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
+    , m_laboratory(new LaboratoryPage(*m_theme, *m_session, *m_stores, this))
 {
     setPalette(m_theme->adjustments());
     build();
@@ -84,7 +90,8 @@ void MainWindow::build()
     m_emptyBench->setFont(m_theme->large());
     m_emptyBench->setMargin(m_theme->wideGap());
     for (QWidget *page :
-         std::initializer_list<QWidget *>{m_emptyBench, m_plan, m_runFile, m_rack, m_notebook, m_methods})
+         std::initializer_list<QWidget *>{m_emptyBench, m_plan, m_runFile, m_rack, m_notebook, m_methods,
+                                          m_samples, m_lots, m_laboratory})
         m_pages->addWidget(page);
 
     auto *right = new QVBoxLayout;
@@ -128,6 +135,10 @@ void MainWindow::connectPages()
     connect(m_notebook, &NotebookPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_notebook, &NotebookPage::pageChanged, this, &MainWindow::updateActions);
     connect(m_methods, &MethodsPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_samples, &SamplesPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_lots, &LotsPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_lots, &LotsPage::runWanted, this, &MainWindow::goToRecord);
+    connect(m_laboratory, &LaboratoryPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_methodBook, &MethodBook::changed, this, &MainWindow::refreshMethods);
     connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
     connect(m_session, &BenchSession::notebookChanged, this, &MainWindow::updateActions);
@@ -149,6 +160,10 @@ void MainWindow::connectActions()
             [this] { goToRack(m_side->rackBeside(m_rack->rackId(), -1)); });
     connect(m_actions.notebook, &QAction::triggered, this, &MainWindow::goToNotebook);
     connect(m_actions.methods, &QAction::triggered, this, &MainWindow::goToMethods);
+    connect(m_actions.samples, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Samples); });
+    connect(m_actions.lots, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Lots); });
+    connect(m_actions.laboratory, &QAction::triggered, this,
+            [this] { goToBook(Destination::Kind::Laboratory); });
     connect(m_actions.about, &QAction::triggered, this,
             [this] { m_dialogs->tell(this, tr("About Plateau"), aboutText()); });
 }
@@ -198,6 +213,12 @@ void MainWindow::markPage()
         m_side->markBook(Destination::Kind::Notebook);
     else if (page == m_methods)
         m_side->markBook(Destination::Kind::Methods);
+    else if (page == m_samples)
+        m_side->markBook(Destination::Kind::Samples);
+    else if (page == m_lots)
+        m_side->markBook(Destination::Kind::Lots);
+    else if (page == m_laboratory)
+        m_side->markBook(Destination::Kind::Laboratory);
     else
         m_side->markNothing();
 }
@@ -224,10 +245,20 @@ void MainWindow::goToRack(notebook::RunId id)
 
 void MainWindow::goToBook(Destination::Kind book)
 {
-    if (book == Destination::Kind::Notebook)
+    if (book == Destination::Kind::Notebook) {
         goToNotebook();
-    else if (book == Destination::Kind::Methods)
+    } else if (book == Destination::Kind::Methods) {
         goToMethods();
+    } else if (book == Destination::Kind::Samples) {
+        showPage(m_samples);
+        m_samples->open();
+    } else if (book == Destination::Kind::Lots) {
+        showPage(m_lots);
+        m_lots->open();
+    } else if (book == Destination::Kind::Laboratory) {
+        showPage(m_laboratory);
+        m_laboratory->open();
+    }
 }
 
 void MainWindow::goToNotebook()
@@ -358,6 +389,12 @@ QStringList MainWindow::unstored() const
         lines << tr("A new run that is not on the bench yet");
     if (m_methods->hasUnsavedChanges())
         lines << tr("A method that is not saved yet");
+    if (m_samples->hasUnsavedChanges())
+        lines << tr("Samples that are not on the shelf yet");
+    if (m_lots->hasUnsavedChanges())
+        lines << tr("What happened to a lot, not stored yet");
+    if (m_laboratory->hasUnsavedChanges())
+        lines << tr("Changes of the laboratory that are not saved yet");
     return lines;
 }
 

@@ -19,6 +19,8 @@ namespace plateau::ui {
 class BenchSession;
 class Clock;
 class Dialogs;
+class LaboratoryPage;
+class LotsPage;
 class MethodBook;
 class MethodsPage;
 class NextStrip;
@@ -27,6 +29,7 @@ class NotebookPage;
 class PlanPage;
 class RackPage;
 class RunFilePage;
+class SamplesPage;
 class SideBar;
 class Stores;
 class Theme;
@@ -101,6 +104,9 @@ private:
     NotebookPage *m_notebook;
     MethodBook *m_methodBook;
     MethodsPage *m_methods;
+    SamplesPage *m_samples;
+    LotsPage *m_lots;
+    LaboratoryPage *m_laboratory;
 };
 
 } // namespace plateau::ui

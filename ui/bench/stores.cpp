@@ -110,7 +110,20 @@ void Stores::correct(notebook::LotId lot, double found_mL, const QString &reason
 
 planning::Laboratory Stores::laboratory() const
 {
-    return planning::usualLaboratory();
+    return m_notebook.laboratory();
+}
+
+std::optional<notebook::LaboratorySaving> Stores::laboratorySaving() const
+{
+    return m_notebook.laboratorySaving();
+}
+
+bool Stores::saveLaboratory(const planning::Laboratory &laboratory)
+{
+    if (!m_notebook.saveLaboratory(laboratory, m_session.person()))
+        return false;
+    Q_EMIT laboratoryChanged();
+    return true;
 }
 
 } // namespace plateau::ui

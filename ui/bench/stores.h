@@ -47,6 +47,10 @@ public:
 
     /// As it was saved last; until then what is usual.
     planning::Laboratory laboratory() const;
+    /// Nothing where nobody saved it yet.
+    std::optional<notebook::LaboratorySaving> laboratorySaving() const;
+    /// False where it was saved exactly so already.
+    bool saveLaboratory(const planning::Laboratory &laboratory);
 
 Q_SIGNALS:
     /// What waits may be another: the shelf changed, or a run was begun or decided.

@@ -45,10 +45,14 @@ void CellsModel::reset(std::vector<CellRow> rows)
     endResetModel();
 }
 
-void CellsModel::setRows(std::vector<CellRow> rows)
+void CellsModel::setRows(std::vector<CellRow> rows, bool grows)
 {
     m_before.clear();
-    reset(std::move(rows));
+    beginResetModel();
+    m_grows = grows;
+    m_rows = std::move(rows);
+    m_facts.clear();
+    endResetModel();
 }
 
 void CellsModel::replaceRows(std::vector<CellRow> rows)

@@ -49,7 +49,9 @@ public:
     CellsModel(const Theme &theme, std::vector<CellColumn> columns, bool grows, QObject *parent = nullptr);
 
     /// Another set of rows altogether, with nothing to go back to; no edited().
-    void setRows(std::vector<CellRow> rows);
+    void setRows(std::vector<CellRow> rows) { setRows(std::move(rows), m_grows); }
+    /// From then on with an open row at its end, or without.
+    void setRows(std::vector<CellRow> rows, bool grows);
     const std::vector<CellRow> &rows() const { return m_rows; }
     const CellColumn &column(int column) const { return m_columns[static_cast<std::size_t>(column)]; }
     bool isOpenRow(int row) const { return row >= static_cast<int>(m_rows.size()); }

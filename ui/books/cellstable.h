@@ -37,7 +37,7 @@ public:
     /// The current row goes to that place of the viewport, as by dragging it there.
     void dropCurrentAt(const QPoint &place);
     /// The rows come from elsewhere: their keys do nothing.
-    void setRowsFixed() { m_rowsFixed = true; }
+    void setRowsFixed(bool fixed = true) { m_rowsFixed = fixed; }
     /// As high as so many rows.
     void setRowsShown(int rows);
 

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/waitingwords.h"
+
+#include "core/evaluation/format.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::WaitingWords)
+};
+
+QString repeatWords(const notebook::AdvisedRepeat &repeat)
+{
+    QStringList advices;
+    for (const notebook::AdvisedRepeat::Of &of : repeat.advice) {
+        if (const QString text = adviceWords(of.advice); !advices.contains(text))
+            advices << text;
+    }
+    const QString from = Words::tr("repeat of run %1").arg(repeat.run.value);
+    return advices.isEmpty() ? from : Words::tr("%1: %2").arg(from, advices.join(Words::tr(", ")));
+}
+
+} // namespace
+
+QString adviceWords(const evaluation::Advice &advice)
+{
+    if (advice.kind == evaluation::Advice::Kind::IncreaseVolume)
+        return Words::tr("take %1 of it")
+            .arg(evaluation::withUnit(evaluation::plainText(advice.sampleVolume_mL), u"mL"_s));
+    const QString factor = evaluation::plainText(advice.factor);
+    return advice.atLeast ? Words::tr("dilute at least %1 times").arg(factor)
+                          : Words::tr("dilute %1 times").arg(factor);
+}
+
+QString whyItWaits(const notebook::WaitingSample &waiting)
+{
+    if (!waiting.repeat)
+        return Words::tr("registered, not run yet");
+    const QString repeat = repeatWords(*waiting.repeat);
+    return waiting.shelf ? Words::tr("%1; registered anew").arg(repeat) : repeat;
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/shelf.h"
+
+#include <QString>
+
+namespace plateau::ui {
+
+/// "dilute at least 10 times", "take 0.5 mL of it".
+QString adviceWords(const evaluation::Advice &advice);
+/// Why the sample waits, in the middle of a line: "registered, not run yet", "repeat of run 12: dilute 10
+/// times", or both.
+QString whyItWaits(const notebook::WaitingSample &waiting);
+
+} // namespace plateau::ui

@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/lotlabelform.h"
+
+#include "core/assay/label.h"
+#include "ui/books/lotwords.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QComboBox>
+#include <QCompleter>
+#include <QFormLayout>
+#include <QLineEdit>
+#include <QSignalBlocker>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+LotLabelForm::LotLabelForm(const Theme &theme, QFormLayout *form, const QString &objectName)
+    : QObject(form->parentWidget())
+    , m_form(form)
+    , m_reagent(new QComboBox(form->parentWidget()))
+{
+    m_reagent->setEditable(true);
+    m_reagent->setInsertPolicy(QComboBox::NoInsert);
+    m_reagent->setMinimumHeight(theme.target());
+    m_reagent->completer()->setFilterMode(Qt::MatchContains);
+    m_reagent->completer()->setCompletionMode(QCompleter::PopupCompletion);
+    m_reagent->lineEdit()->setMaxLength(static_cast<int>(assay::maxLabelLength));
+    addFormRow(form, tr("&Reagent"), m_reagent, objectName + u"Reagent"_s);
+    m_lot = addLine(theme, tr("&Lot"), objectName + u"Lot"_s);
+    m_expires = addLine(theme, tr("Last good &day"), objectName + u"Expires"_s);
+    m_keeps_days = addLine(theme, tr("&Keeps once opened (days)"), objectName + u"Keeps"_s);
+    m_expires->setToolTip(tr("As 2026-12-31, or a month as 2026-12. Empty where none is stated."));
+    m_keeps_days->setToolTip(tr("Empty where nobody says."));
+    connect(m_reagent->lineEdit(), &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
+}
+
+QLineEdit *LotLabelForm::addLine(const Theme &theme, const QString &caption, const QString &objectName)
+{
+    auto *line = new QLineEdit(m_form->parentWidget());
+    line->setMinimumHeight(theme.target());
+    addFormRow(m_form, caption, line, objectName);
+    connect(line, &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
+    return line;
+}
+
+void LotLabelForm::setReagents(const QStringList &names)
+{
+    const QString typed = m_reagent->currentText();
+    const QSignalBlocker quiet(m_reagent);
+    m_reagent->clear();
+    m_reagent->addItems(names);
+    m_reagent->setEditText(typed);
+}
+
+void LotLabelForm::setLabel(const notebook::LotLabel &label)
+{
+    m_reagent->setEditText(label.reagent);
+    m_lot->setText(label.lot);
+    m_expires->setText(dayText(label.expires));
+    m_keeps_days->setText(label.keepsOpened_days ? QString::number(*label.keepsOpened_days) : QString());
+}
+
+std::optional<notebook::LotLabel> LotLabelForm::label(QString &fault) const
+{
+    notebook::LotLabel label;
+    label.reagent = m_reagent->currentText().simplified();
+    label.lot = m_lot->text().simplified();
+    const auto refuse = [&fault](QWidget *field, const QString &sentence) {
+        fault = sentence;
+        field->setFocus();
+        return std::nullopt;
+    };
+    if (label.reagent.isEmpty())
+        return refuse(m_reagent, tr("Say which reagent it is, by the name that the methods use."));
+    if (label.lot.isEmpty())
+        return refuse(m_lot,
+                      tr("Say which lot it is, as it stands on the label; of water or a buffer of your "
+                         "own the day it was made will do."));
+    if (!m_expires->text().trimmed().isEmpty()) {
+        const auto day = parseDay(m_expires->text());
+        if (std::holds_alternative<DayFault>(day))
+            return refuse(m_expires, tr("Last good day: %1").arg(dayFaultSentence(std::get<DayFault>(day))));
+        label.expires = std::get<QDate>(day);
+    }
+    if (const QString typed = m_keeps_days->text().trimmed(); !typed.isEmpty()) {
+        bool whole = false;
+        const int days = typed.toInt(&whole);
+        if (!whole || days < 1)
+            return refuse(m_keeps_days, tr("Keeps once opened: give whole days, 1 or more, or nothing where "
+                                           "nobody says."));
+        label.keepsOpened_days = days;
+    }
+    return label;
+}
+
+void LotLabelForm::setVisible(bool visible)
+{
+    for (QWidget *field : std::initializer_list<QWidget *>{m_reagent, m_lot, m_expires, m_keeps_days})
+        m_form->setRowVisible(field, visible);
+}
+
+void LotLabelForm::takeFocus()
+{
+    m_reagent->setFocus();
+}
+
+void LotLabelForm::focusLot()
+{
+    m_lot->setFocus();
+    m_lot->selectAll();
+}
+
+} // namespace plateau::ui

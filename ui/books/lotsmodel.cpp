@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/lotsmodel.h"
+
+#include "ui/books/measurandnames.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace plateau::ui {
+
+namespace {
+
+/// Used up ones last, then by reagent, then the one that is good for the shortest time.
+auto orderOf(const planning::Lot &lot)
+{
+    const std::optional<QDate> last = planning::lastGoodDay(lot);
+    return std::tuple(lot.remaining_mL == 0, foldedName(lot.reagent), !last.has_value(),
+                      last.value_or(QDate()), lot.id);
+}
+
+QString cellText(const LotRow &row, int column)
+{
+    const planning::Lot &lot = row.lot;
+    switch (column) {
+    case LotsModel::Reagent:
+        return lot.reagent;
+    case LotsModel::Lot:
+        return lot.lot;
+    case LotsModel::Standing:
+        return row.standing.words;
+    case LotsModel::Left:
+        return lotVolume(lot.remaining_mL);
+    case LotsModel::Expires:
+        return dayText(lot.expires);
+    case LotsModel::Opened:
+        return dayText(lot.opened);
+    case LotsModel::KeepsUntil:
+        return lot.opened && lot.keepsOpened_days ? dayText(lot.opened->addDays(*lot.keepsOpened_days))
+                                                  : QString();
+    default:
+        return {};
+    }
+}
+
+} // namespace
+
+LotsModel::LotsModel(const Theme &theme, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+void LotsModel::setLots(std::vector<planning::Lot> lots, const QDateTime &now,
+                        const std::function<LotUse(const QString &)> &use)
+{
+    std::ranges::sort(lots, {}, orderOf);
+    std::vector<LotRow> fresh;
+    for (const planning::Lot &lot : lots)
+        fresh.push_back({lot, standingOf(lot, now, use(lot.reagent))});
+    setRows(std::move(fresh));
+}
+
+int LotsModel::rowOf(qint64 id) const
+{
+    const auto found = std::ranges::find(rows(), id, [](const LotRow &row) { return row.lot.id; });
+    return found == rows().end() ? -1 : static_cast<int>(found - rows().begin());
+}
+
+int LotsModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant LotsModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const LotRow &shown = row(index.row());
+    if (role == Qt::DisplayRole)
+        return cellText(shown, index.column());
+    if (role == Qt::DecorationRole && index.column() == Standing)
+        return m_theme.icon(shown.standing.shape);
+    if (role == Qt::TextAlignmentRole && index.column() == Left)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    return {};
+}
+
+QVariant LotsModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal)
+        return {};
+    if (role == Qt::TextAlignmentRole && section == Left)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Reagent:
+        return tr("Reagent");
+    case Lot:
+        return tr("Lot");
+    case Standing:
+        return tr("State");
+    case Left:
+        return tr("Left");
+    case Expires:
+        return tr("Last good day");
+    case Opened:
+        return tr("Opened");
+    case KeepsUntil:
+        return tr("Opened, good until");
+    default:
+        return {};
+    }
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,255 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/lotspage.h"
+
+#include "ui/bench/benchsession.h"
+#include "ui/bench/stores.h"
+#include "ui/books/booklist.h"
+#include "ui/books/lotsmodel.h"
+#include "ui/books/lotview.h"
+#include "ui/books/methodbook.h"
+#include "ui/books/receiveview.h"
+#include "ui/books/wordfilter.h"
+#include "ui/shared/clock.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/table.h"
+#include "ui/shared/widgets.h"
+
+#include <QCheckBox>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+QString sayWhoIsThere()
+{
+    return LotsPage::tr(
+        "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
+}
+
+} // namespace
+
+LotsPage::LotsPage(const Theme &theme, const Clock &clock, const BenchSession &session, Stores &stores,
+                   const MethodBook &methods, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_clock(clock)
+    , m_session(session)
+    , m_stores(stores)
+    , m_methods(methods)
+    , m_model(new LotsModel(theme, this))
+    , m_pages(new QStackedWidget(this))
+    , m_list(new BookList(theme, new WordFilter(m_model), {u"lots"_s, u"lots"_s},
+                          {tr("Lots"), tr("Containers of reagents"), tr("Fin&d reagent, lot or state"),
+                           tr("No container is in hand. Receive the reagents, water and buffers there are; "
+                              "plans then say whether they are enough."),
+                           tr("No container has all of these words. Take one away to find more.")},
+                          this))
+    , m_usedUp(new QCheckBox(tr("Used &up too"), m_list))
+    , m_lot(new LotView(theme, this))
+    , m_receive(new ReceiveView(theme, this))
+{
+    m_pages->addWidget(m_list);
+    m_pages->addWidget(m_lot);
+    m_pages->addWidget(m_receive);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->addWidget(m_pages);
+    buildList();
+    connectLot();
+    connect(m_receive, &ReceiveView::received, this, &LotsPage::receive);
+    connect(m_receive, &ReceiveView::closed, this, &LotsPage::showList);
+    connect(&stores, &Stores::lotsChanged, this, &LotsPage::refresh);
+    connect(&stores, &Stores::laboratoryChanged, this, &LotsPage::refresh);
+    connect(&methods, &MethodBook::changed, this, &LotsPage::refresh);
+    connect(&session, &BenchSession::personChanged, this, &LotsPage::dropAnsweredQuestion);
+}
+
+void LotsPage::buildList()
+{
+    m_usedUp->setObjectName(u"usedUpToo"_s);
+    m_usedUp->setMinimumHeight(m_theme.target());
+    auto *fresh = button(m_theme, tr("&Receive a container…"), u"receiveLot"_s, m_list);
+    m_list->addButton(m_usedUp);
+    m_list->addButton(fresh);
+    m_list->table().setFlexibleColumn(LotsModel::Standing);
+    m_list->table().setFlexibleMinimum(26);
+    m_list->table().setLimit(34);
+    connect(m_usedUp, &QCheckBox::toggled, this, &LotsPage::fillList);
+    connect(fresh, &QPushButton::clicked, this, [this] {
+        m_receive->notice().clear();
+        m_pages->setCurrentWidget(m_receive);
+        m_receive->takeFocus();
+    });
+    connect(m_list, &BookList::opened, this, [this](int row) { showLot(m_model->row(row).lot.id); });
+}
+
+template <class Act> void LotsPage::note(Act &&act, const QString &sentence)
+{
+    if (personIsKnown(m_lot->notice()) && guarded(m_lot->notice(), act))
+        m_lot->markStored(sentence);
+}
+
+void LotsPage::connectLot()
+{
+    const auto lot = [this] { return notebook::LotId{m_lot->lotId()}; };
+    connect(m_lot, &LotView::closed, this, &LotsPage::showList);
+    connect(m_lot, &LotView::runWanted, this, &LotsPage::runWanted);
+    connect(m_lot, &LotView::openWanted, this, [this, lot](const QDate &day) {
+        note([&] { m_stores.openLot(lot(), day); }, tr("Noted as opened on %1.").arg(dayText(day)));
+    });
+    connect(m_lot, &LotView::useWanted, this, [this, lot](double volume_mL, const QString &why) {
+        note([&] { m_stores.use(lot(), volume_mL, why); }, tr("%1 taken.").arg(lotVolume(volume_mL)));
+    });
+    connect(m_lot, &LotView::discardWanted, this, [this, lot](double volume_mL, const QString &why) {
+        note([&] { m_stores.discard(lot(), volume_mL, why); },
+             tr("%1 thrown away.").arg(lotVolume(volume_mL)));
+    });
+    connect(m_lot, &LotView::correctWanted, this, [this, lot](double found_mL, const QString &why) {
+        note([&] { m_stores.correct(lot(), found_mL, why); },
+             tr("Corrected: %1 are left in it.").arg(lotVolume(found_mL)));
+    });
+    connect(m_lot, &LotView::relabelWanted, this,
+            [this, lot](const notebook::LotLabel &label, const QString &why) {
+                note([&] { m_stores.relabel(lot(), label, why); },
+                     tr("The label is corrected; what was decided on the old one keeps it."));
+            });
+}
+
+void LotsPage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    refresh(); // what is good today may not be tomorrow
+}
+
+Notice &LotsPage::noticeOnShow()
+{
+    return m_pages->currentWidget() == m_lot       ? m_lot->notice()
+           : m_pages->currentWidget() == m_receive ? m_receive->notice()
+                                                   : m_list->notice();
+}
+
+void LotsPage::refresh()
+{
+    if (!isVisible())
+        return; // it is read when it is shown next
+    const bool read = guarded(noticeOnShow(), [this] {
+        m_lots = m_stores.everyLot();
+        std::vector<assay::Method> methods;
+        for (const notebook::StoredMethod &stored : m_methods.catalogue())
+            methods.push_back(stored.method);
+        m_reagents = ReagentNames(methods);
+    });
+    if (!read)
+        return;
+    // A reagent of a lot is a name to go on with, also where no method has it.
+    QStringList names = m_reagents.names();
+    for (const planning::Lot &lot : m_lots) {
+        if (!names.contains(lot.reagent, Qt::CaseInsensitive))
+            names << lot.reagent;
+    }
+    m_lot->setReagents(names);
+    m_receive->setReagents(names);
+    fillList();
+    if (m_pages->currentWidget() == m_lot)
+        fillLot(m_lot->lotId());
+}
+
+void LotsPage::fillList()
+{
+    guarded(m_list->notice(), [this] {
+        const planning::Laboratory laboratory = m_stores.laboratory();
+        const int places = laboratory.rackRows * laboratory.rackColumns;
+        std::vector<planning::Lot> shown = m_lots;
+        if (!m_usedUp->isChecked())
+            std::erase_if(shown, [](const planning::Lot &lot) { return lot.remaining_mL == 0; });
+        m_model->setLots(std::move(shown), m_clock.now(), [&](const QString &reagent) {
+            return LotUse{m_reagents.largestDose_mL(reagent), places};
+        });
+    });
+    m_list->refresh();
+}
+
+void LotsPage::open()
+{
+    if (m_receive->hasUnsavedChanges())
+        m_pages->setCurrentWidget(m_receive);
+    else if (m_lot->hasUnsavedChanges())
+        m_pages->setCurrentWidget(m_lot);
+    else
+        showList();
+}
+
+bool LotsPage::hasUnsavedChanges() const
+{
+    return m_receive->hasUnsavedChanges() || m_lot->hasUnsavedChanges();
+}
+
+void LotsPage::showList()
+{
+    m_list->notice().clear();
+    m_pages->setCurrentWidget(m_list);
+    m_list->takeFocus();
+}
+
+void LotsPage::showLot(qint64 id)
+{
+    if (!fillLot(id))
+        return;
+    m_pages->setCurrentWidget(m_lot);
+    m_lot->takeFocus();
+}
+
+bool LotsPage::fillLot(qint64 id)
+{
+    const auto lot = std::ranges::find(m_lots, id, &planning::Lot::id);
+    if (lot == m_lots.end())
+        return false;
+    return guarded(noticeOnShow(), [&] {
+        const planning::Laboratory laboratory = m_stores.laboratory();
+        const LotUse use{m_reagents.largestDose_mL(lot->reagent),
+                         laboratory.rackRows * laboratory.rackColumns};
+        m_lot->show(
+            {*lot, standingOf(*lot, m_clock.now(), use), m_stores.movements({id}), m_stores.takings({id})},
+            m_session.allRuns(), m_clock.now().date());
+    });
+}
+
+void LotsPage::receive(const notebook::LotLabel &label, double volume_mL)
+{
+    if (!personIsKnown(m_receive->notice()))
+        return;
+    if (!guarded(m_receive->notice(), [&] { m_stores.receive(label, volume_mL); }))
+        return;
+    m_receive->markReceived(
+        tr("In the book: %1, lot %2, %3. The label stays here for the next container of it.")
+            .arg(label.reagent, label.lot, lotVolume(volume_mL)));
+}
+
+bool LotsPage::personIsKnown(Notice &notice)
+{
+    if (!m_session.person().isEmpty())
+        return true;
+    notice.say(State::Info, sayWhoIsThere());
+    Q_EMIT personWanted();
+    return false;
+}
+
+void LotsPage::dropAnsweredQuestion()
+{
+    if (m_session.person().isEmpty())
+        return;
+    for (Notice *notice : {&m_list->notice(), &m_lot->notice(), &m_receive->notice()}) {
+        if (notice->sentence() == sayWhoIsThere())
+            notice->clear();
+    }
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,103 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/lots.h"
+#include "core/notebook/records.h"
+#include "ui/books/lotwords.h"
+
+#include <QWidget>
+
+class QComboBox;
+class QFormLayout;
+class QLabel;
+class QLineEdit;
+
+namespace plateau::ui {
+
+class ElidingLabel;
+class LedgerModel;
+class LotLabelForm;
+class Notice;
+class NumberField;
+class Table;
+class TakingsModel;
+class Theme;
+
+/// One container: how it stands, its ledger, the runs that took from it, and a form to note what happened to
+/// it. Whoever opened it stores what the signals bring and shows it anew.
+class LotView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit LotView(const Theme &theme, QWidget *parent = nullptr);
+
+    struct Facts {
+        planning::Lot lot;
+        LotStanding standing;
+        std::vector<notebook::LotMovement> movements;
+        std::vector<notebook::LotTaking> takings;
+    };
+    /// today: offered as the day of opening.
+    void show(const Facts &facts, const std::vector<notebook::RunSummary> &runs, const QDate &today);
+    void setReagents(const QStringList &names);
+    qint64 lotId() const { return m_facts.lot.id; }
+    void takeFocus();
+    bool hasUnsavedChanges() const;
+    /// What was keyed is stored.
+    void markStored(const QString &sentence);
+    Notice &notice() { return *m_notice; }
+
+Q_SIGNALS:
+    void openWanted(const QDate &day);
+    void useWanted(double volume_mL, const QString &note);
+    void discardWanted(double volume_mL, const QString &reason);
+    void correctWanted(double found_mL, const QString &reason);
+    void relabelWanted(const plateau::notebook::LotLabel &label, const QString &reason);
+    void runWanted(plateau::notebook::RunId run);
+    void closed();
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    enum class Event { Opened, Used, Discarded, Corrected, Relabelled };
+
+    QWidget *buildHeader();
+    QWidget *buildTables();
+    QWidget *buildForm();
+    void addChoices();
+    Event chosen() const;
+    void showFields();
+    void resetFields();
+    QString balanceText() const;
+    void store();
+    /// Nothing, which is said, where it cannot be read.
+    std::optional<double> volume_mL();
+    std::optional<QString> reason(bool needed);
+    void storeOpening();
+    void storeLabel();
+    void ask(QWidget *field, const QString &sentence);
+
+    const Theme &m_theme;
+    Facts m_facts;
+    ElidingLabel *m_title;
+    ElidingLabel *m_subtitle;
+    QLabel *m_shape;
+    QLabel *m_balance;
+    Notice *m_notice;
+    LedgerModel *m_ledger;
+    TakingsModel *m_takings;
+    Table *m_ledgerTable = nullptr;
+    Table *m_takingsTable = nullptr;
+    QLabel *m_noTakings = nullptr;
+    QFormLayout *m_form = nullptr;
+    QComboBox *m_what = nullptr;
+    QLineEdit *m_day = nullptr;
+    NumberField *m_volume_mL = nullptr;
+    QLineEdit *m_reason = nullptr;
+    LotLabelForm *m_label = nullptr;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/assay/method.h"
+
+#include <QStringList>
+
+#include <map>
+#include <vector>
+
+namespace plateau::ui {
+
+/// What the methods measure, by id and by name. A name may stand for several ids, one in each method.
+class MeasurandNames
+{
+public:
+    MeasurandNames() = default;
+    explicit MeasurandNames(const std::vector<assay::Method> &methods);
+
+    /// The ids that an id or a name stands for, without regard to case; none if there is no such measurand.
+    std::vector<QString> idsOf(const QString &text) const;
+    /// The id itself where no method has it.
+    QString nameOf(const QString &id) const;
+    /// Each once, in alphabetical order.
+    QStringList names() const;
+
+private:
+    std::map<QString, QString> m_names;
+};
+
+/// As names are compared in this program: compatibility forms, case and outer blanks do not count.
+QString foldedName(const QString &text);
+
+} // namespace plateau::ui

@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/lots.h"
+
+#include <QWidget>
+
+namespace plateau::ui {
+
+class LotLabelForm;
+class Notice;
+class NumberField;
+class Theme;
+
+/// Where a container that came in is noted. The form keeps its label for the next one of the same delivery.
+class ReceiveView : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit ReceiveView(const Theme &theme, QWidget *parent = nullptr);
+
+    void setReagents(const QStringList &names);
+    void takeFocus();
+    bool hasUnsavedChanges() const;
+    /// It is in the book; the form waits for the next one.
+    void markReceived(const QString &sentence);
+    Notice &notice() { return *m_notice; }
+
+Q_SIGNALS:
+    void received(const plateau::notebook::LotLabel &label, double volume_mL);
+    void closed();
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    void receive();
+
+    LotLabelForm *m_label;
+    NumberField *m_volume_mL;
+    Notice *m_notice;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/format.h"
+#include "ui/books/shelfdraft.h"
+#include "ui/shared/matrixtext.h"
+#include "ui/shared/widgets.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::ShelfDraft)
+};
+
+} // namespace
+
+QString shelfColumnName(int column)
+{
+    switch (column) {
+    case shelf::Id:
+        return Words::tr("Sample");
+    case shelf::Product:
+        return Words::tr("Product");
+    case shelf::Matrix:
+        return Words::tr("Matrix");
+    case shelf::Form:
+        return Words::tr("Form");
+    case shelf::Received:
+        return Words::tr("Received at");
+    case shelf::From:
+        return Words::tr("Received from");
+    case shelf::Expected:
+        return Words::tr("Expected");
+    default:
+        return {};
+    }
+}
+
+QString formText(run::Form form)
+{
+    return form == run::Form::Solid ? Words::tr("Solid") : Words::tr("Liquid");
+}
+
+QString matrixValue(assay::Matrix matrix)
+{
+    return QString::number(static_cast<int>(matrix));
+}
+
+QString formValue(run::Form form)
+{
+    return QString::number(static_cast<int>(form));
+}
+
+std::optional<assay::Matrix> matrixOf(const QString &text)
+{
+    const QString wanted = foldedName(text);
+    for (const assay::Matrix matrix : allMatrices()) {
+        if (wanted == matrixValue(matrix) || wanted == foldedName(matrixText(matrix)))
+            return matrix;
+    }
+    if (wanted == foldedName(Words::tr("clear")))
+        return assay::Matrix::Clear;
+    if (wanted == foldedName(Words::tr("protein")))
+        return assay::Matrix::ProteinRich;
+    return std::nullopt;
+}
+
+std::optional<run::Form> formOf(const QString &text)
+{
+    const QString wanted = foldedName(text);
+    for (const run::Form form : {run::Form::Liquid, run::Form::Solid}) {
+        if (wanted == formValue(form) || wanted == foldedName(formText(form)))
+            return form;
+    }
+    return std::nullopt;
+}
+
+QString expectedText(const planning::ShelfSample &sample, const MeasurandNames &measurands, bool withUnits)
+{
+    const QString unit = sample.form == run::Form::Solid ? u"g/100 g"_s : u"g/L"_s;
+    QStringList parts;
+    for (const auto &[id, amount] : sample.expected) {
+        const QString number = evaluation::plainText(amount);
+        const QString part =
+            u"%1 %2"_s.arg(measurands.nameOf(id), withUnits ? evaluation::withUnit(number, unit) : number);
+        if (!parts.contains(part))
+            parts << part;
+    }
+    return parts.join(u"; "_s);
+}
+
+std::vector<QString> shelfCells(const planning::ShelfSample &sample, const MeasurandNames &measurands)
+{
+    std::vector<QString> cells(shelf::ColumnCount);
+    cells[shelf::Id] = sample.id;
+    cells[shelf::Product] = sample.product;
+    cells[shelf::Matrix] = matrixValue(sample.matrix);
+    cells[shelf::Form] = formValue(sample.form);
+    if (sample.receivedAt)
+        cells[shelf::Received] = momentText(*sample.receivedAt);
+    cells[shelf::From] = sample.receivedFrom;
+    cells[shelf::Expected] = expectedText(sample, measurands, false);
+    return cells;
+}
+
+} // namespace plateau::ui
