@@ -81,19 +81,6 @@ double usualVolume_mL(const std::vector<std::optional<Round::Dose>> &doses, doub
     return best == shares.end() ? own_mL : best->volume_mL;
 }
 
-QString pipetteFor(double volume_mL, const Glassware &glassware)
-{
-    const Pipette *best = nullptr;
-    const auto rank = [](const Pipette &pipette) {
-        return std::tuple(pipette.largest_mL, pipette.step_mL <= 0);
-    };
-    for (const Pipette &pipette : glassware.pipettes) {
-        if (makes(pipette, volume_mL) && (!best || rank(pipette) < rank(*best)))
-            best = &pipette;
-    }
-    return best ? best->name : QString();
-}
-
 /// All tubes' additions, planned and as they were made.
 struct Rack {
     const assay::Method &method;
@@ -139,6 +126,19 @@ Round roundOf(const Rack &rack, int step, const assay::Component &component, boo
 }
 
 } // namespace
+
+QString pipetteFor(double volume_mL, const Glassware &glassware)
+{
+    const Pipette *best = nullptr;
+    const auto rank = [](const Pipette &pipette) {
+        return std::tuple(pipette.largest_mL, pipette.step_mL <= 0);
+    };
+    for (const Pipette &pipette : glassware.pipettes) {
+        if (makes(pipette, volume_mL) && (!best || rank(pipette) < rank(*best)))
+            best = &pipette;
+    }
+    return best ? best->name : QString();
+}
 
 std::vector<Round> roundsOf(const assay::Method &method, const run::Run &run, const Glassware &glassware)
 {

@@ -47,4 +47,7 @@ struct Round {
 /// 0 mL.
 std::vector<Round> roundsOf(const assay::Method &method, const run::Run &run, const Glassware &glassware);
 
+/// The smallest pipette of the laboratory that makes the volume; empty where none does.
+QString pipetteFor(double volume_mL, const Glassware &glassware);
+
 } // namespace plateau::planning

@@ -4,6 +4,7 @@
 
 #include "ui/bench/benchsession.h"
 #include "ui/bench/pipettewords.h"
+#include "ui/shared/elidinglabel.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -20,7 +21,7 @@ NextStrip::NextStrip(const Theme &theme, BenchSession &session, QWidget *parent)
     , m_theme(theme)
     , m_session(session)
     , m_next(plainLabel(tr("Next"), this))
-    , m_action(plainLabel({}, this))
+    , m_action(new ElidingLabel(this))
     , m_progress(plainLabel({}, this))
     , m_go(button(theme, tr("&Go to it"), u"goToNext"_s, this))
 {

@@ -157,6 +157,8 @@ void PipettePage::keepVolume()
         m_panel->notice().say(State::Attention, doubt);
         return;
     }
+    if (!mayTick({m_noted}))
+        return;
     withName([this, volume_mL] {
         notebook::DoneDose dose = doneDose(m_noted);
         dose.volume_mL = volume_mL;

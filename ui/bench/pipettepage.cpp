@@ -233,21 +233,25 @@ void PipettePage::showPause()
     m_keys->showPause(pause.goOn);
 }
 
+std::tuple<notebook::RunId, int, double> PipettePage::pipetteKey(const Dosing &dosing) const
+{
+    const auto *dose = m_sheet.doseOf(dosing);
+    return {m_id, dosing.round, dose ? dose->volume_mL : 0};
+}
+
 void PipettePage::rememberSource()
 {
     const Dosing at = atCursor();
     m_chosenLots[{m_id, contentWords(m_sheet, at)}] = m_panel->lot();
-    m_chosenPipettes[{m_id, at.round}] = m_panel->pipette();
+    m_chosenPipettes[pipetteKey(at)] = m_panel->pipette();
 }
 
 PipettePanel::Source PipettePage::sourceOf(const Dosing &dosing) const
 {
-    PipettePanel::Source source = plannedSource(m_sheet, dosing, m_inHand);
-    for (const planning::Pipette &pipette : m_laboratory.glassware.pipettes)
-        source.pipettes << pipette.name;
+    PipettePanel::Source source = plannedSource(m_sheet, dosing, m_inHand, m_laboratory.glassware);
     if (const auto lot = m_chosenLots.find({m_id, contentWords(m_sheet, dosing)}); lot != m_chosenLots.end())
         source.lot = lot->second;
-    if (const auto pipette = m_chosenPipettes.find({m_id, dosing.round}); pipette != m_chosenPipettes.end())
+    if (const auto pipette = m_chosenPipettes.find(pipetteKey(dosing)); pipette != m_chosenPipettes.end())
         source.pipette = pipette->second;
     return source;
 }

@@ -12,6 +12,7 @@
 #include <functional>
 #include <map>
 #include <set>
+#include <tuple>
 
 namespace plateau::ui {
 
@@ -84,6 +85,7 @@ private:
     void closeNote();
 
     void rememberSource();
+    std::tuple<notebook::RunId, int, double> pipetteKey(const Dosing &dosing) const;
     PipettePanel::Source sourceOf(const Dosing &dosing) const;
 
     /// Does it once somebody has given a name. False where it is not done: the notebook cannot, or it waits.
@@ -114,9 +116,9 @@ private:
     std::optional<double> m_doubted;
     /// Rounds whose missing readings were asked about.
     std::set<std::pair<notebook::RunId, int>> m_asked;
-    /// Chosen here, by run and by what is pipetted.
+    /// Chosen here: by run and what is pipetted; by run, round and volume.
     std::map<std::pair<notebook::RunId, QString>, std::optional<notebook::LotId>> m_chosenLots;
-    std::map<std::pair<notebook::RunId, int>, QString> m_chosenPipettes;
+    std::map<std::tuple<notebook::RunId, int, double>, QString> m_chosenPipettes;
     /// Waits until somebody has given a name.
     std::function<void()> m_waiting;
 };

@@ -31,6 +31,8 @@ PipettePanel::PipettePanel(const Theme &theme, QWidget *parent)
     , m_notice(new Notice(theme, this))
 {
     build();
+    connect(m_lot, &QComboBox::currentIndexChanged, this, &PipettePanel::sourceChanged);
+    connect(m_pipette, &QComboBox::currentTextChanged, this, &PipettePanel::sourceChanged);
     connect(&theme, &Theme::changed, this, &PipettePanel::dress);
     dress();
 }
@@ -44,7 +46,6 @@ QComboBox *PipettePanel::box(const QString &name)
     combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     combo->setFocusPolicy(Qt::StrongFocus);
     combo->installEventFilter(this);
-    connect(combo, &QComboBox::currentTextChanged, this, &PipettePanel::sourceChanged);
     return combo;
 }
 

@@ -45,11 +45,12 @@ std::optional<LotId> lastLot(const PipetteSheet &sheet, const QString &reagent)
     return last;
 }
 
-QString lastPipette(const PipetteSheet &sheet, int round)
+QString lastPipette(const PipetteSheet &sheet, int round, double volume_mL)
 {
     QString last;
     for (int tube = 0; tube < sheet.tubes(); ++tube) {
-        if (const Pipetted *went = sheet.pipetted({round, tube}); went && !went->pipette.isEmpty())
+        const Pipetted *went = sheet.pipetted({round, tube});
+        if (went && went->planned_mL == volume_mL && !went->pipette.isEmpty())
             last = went->pipette;
     }
     return last;
@@ -58,12 +59,17 @@ QString lastPipette(const PipetteSheet &sheet, int round)
 } // namespace
 
 PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosing,
-                                   const std::vector<planning::Lot> &inHand)
+                                   const std::vector<planning::Lot> &inHand,
+                                   const planning::Glassware &glassware)
 {
     PipettePanel::Source source;
-    source.pipette = lastPipette(sheet, dosing.round);
-    if (source.pipette.isEmpty())
-        source.pipette = sheet.round(dosing.round).pipette;
+    for (const planning::Pipette &pipette : glassware.pipettes)
+        source.pipettes << pipette.name;
+    if (const auto *dose = sheet.doseOf(dosing)) {
+        source.pipette = lastPipette(sheet, dosing.round, dose->volume_mL);
+        if (source.pipette.isEmpty())
+            source.pipette = planning::pipetteFor(dose->volume_mL, glassware);
+    }
     const QString reagent = contentWords(sheet, dosing);
     const planning::Round *own = roundNamed(sheet, reagent);
     if (isTubesOwn(sheet, dosing) || !own)

@@ -9,9 +9,10 @@
 namespace plateau::ui {
 
 /// From which lot and with which pipette a dose is taken as long as nobody says otherwise: the lot that was
-/// ticked last of the same reagent in this run, else the one the run names; the pipette likewise, else the
-/// worksheet's. Of samples and standards there are no lots.
+/// ticked last of the same reagent in this run, else the one the run names; the pipette likewise of
+/// that volume in that round, else the smallest that makes it. Of samples and standards there are no lots.
 PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosing,
-                                   const std::vector<planning::Lot> &inHand);
+                                   const std::vector<planning::Lot> &inHand,
+                                   const planning::Glassware &glassware);
 
 } // namespace plateau::ui
