@@ -372,7 +372,7 @@ void MainWindow::updateTitle()
 void MainWindow::sayUnstored()
 {
     const Rack *rack = m_session->find(m_rack->rackId());
-    const QStringList typed = rack ? m_rack->readPage().unstored(rack->id) : QStringList();
+    const QStringList typed = rack ? m_rack->unstored(rack->id) : QStringList();
     if (!typed.isEmpty())
         m_notice->say(State::Attention, tr("Rack %1: typed and not stored, but kept where it was typed: %2.")
                                             .arg(rack->letter, typed.join(tr("; "))));
@@ -382,7 +382,7 @@ QStringList MainWindow::unstored() const
 {
     QStringList lines;
     for (const Rack &rack : m_session->racks()) {
-        for (const QString &typed : m_rack->readPage().unstored(rack.id))
+        for (const QString &typed : m_rack->unstored(rack.id))
             lines << tr("Rack %1, %2").arg(rack.letter, typed);
     }
     if (m_plan->isBegun())

@@ -9,7 +9,6 @@
 #include "ui/bench/pipettegrid.h"
 #include "ui/bench/pipettekeys.h"
 #include "ui/bench/pipettemodel.h"
-#include "ui/bench/pipettenote.h"
 #include "ui/bench/pipettesubject.h"
 #include "ui/bench/volumewords.h"
 #include "ui/shared/notice.h"
@@ -118,9 +117,7 @@ void PipettePage::beginVolume(const QString &text)
     if (!dose || !m_sheet.spoilt(at.tube).isEmpty())
         return;
     m_noted = at;
-    m_keys->hide();
-    m_note->show();
-    m_note->askVolume(volumeQuestion(m_sheet, at), volumeUnit(dose->volume_mL), text);
+    openNote({PipetteNote::Kind::Volume, text, {}});
 }
 
 void PipettePage::beginSpoilt()
@@ -129,10 +126,38 @@ void PipettePage::beginSpoilt()
         return;
     m_noted = atCursor();
     const bool isSpoilt = !m_sheet.spoilt(m_noted.tube).isEmpty();
+    openNote({isSpoilt ? PipetteNote::Kind::Restored : PipetteNote::Kind::Spoilt, {}, {}});
+}
+
+void PipettePage::openNote(const PipetteNote::Draft &draft)
+{
     m_keys->hide();
     m_note->show();
-    m_note->askReason(isSpoilt ? PipetteNote::Kind::Restored : PipetteNote::Kind::Spoilt,
-                      spoiltQuestion(m_sheet, m_noted));
+    if (draft.kind == PipetteNote::Kind::Volume)
+        m_note->askVolume(volumeQuestion(m_sheet, m_noted), volumeUnit(m_sheet.doseOf(m_noted)->volume_mL),
+                          draft);
+    else
+        m_note->askReason(spoiltQuestion(m_sheet, m_noted), draft);
+}
+
+void PipettePage::keepDraft()
+{
+    m_drafts.erase(m_id);
+    if (!m_note->isHidden() && !m_note->draft().isEmpty())
+        m_drafts[m_id] = {m_noted, m_note->draft()};
+}
+
+QStringList PipettePage::unstored(notebook::RunId id) const
+{
+    auto drafts = m_drafts;
+    drafts.erase(m_id);
+    if (!m_note->isHidden() && !m_note->draft().isEmpty())
+        drafts[m_id] = {m_noted, m_note->draft()};
+    const auto own = drafts.find(id);
+    if (own == drafts.end())
+        return {};
+    const auto &[dosing, draft] = own->second;
+    return {tr("tube %1: %2").arg(dosing.tube + 1).arg(draft.number.isEmpty() ? draft.reason : draft.number)};
 }
 
 void PipettePage::keepNote()

@@ -66,7 +66,7 @@ NumberEntry *PipetteNote::entry() const
     return m_volume->entry();
 }
 
-void PipetteNote::askVolume(const QString &title, const QString &unit, const QString &text)
+void PipetteNote::askVolume(const QString &title, const QString &unit, const Draft &draft)
 {
     m_kind = Kind::Volume;
     m_title->setText(title);
@@ -74,21 +74,26 @@ void PipetteNote::askVolume(const QString &title, const QString &unit, const QSt
     m_volume->show();
     m_unit->show();
     m_reasonCaption->setText(tr("No&te"));
-    m_reason->clear();
+    m_reason->setText(draft.reason);
     entry()->setAccessibleName(tr("Volume that went in, in %1").arg(unit));
-    entry()->setText(text);
+    entry()->setText(draft.number);
     entry()->setFocus();
 }
 
-void PipetteNote::askReason(Kind kind, const QString &title)
+void PipetteNote::askReason(const QString &title, const Draft &draft)
 {
-    m_kind = kind;
+    m_kind = draft.kind;
     m_title->setText(title);
     m_volume->hide();
     m_unit->hide();
     m_reasonCaption->setText(tr("R&eason"));
-    m_reason->clear();
+    m_reason->setText(draft.reason);
     m_reason->setFocus();
+}
+
+PipetteNote::Draft PipetteNote::draft() const
+{
+    return {m_kind, m_kind == Kind::Volume ? entry()->text().trimmed() : QString(), reason()};
 }
 
 std::optional<double> PipetteNote::volume() const

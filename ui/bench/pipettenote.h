@@ -27,10 +27,19 @@ public:
 
     explicit PipetteNote(const Theme &theme, QWidget *parent = nullptr);
 
-    /// unit: that of the number. text: what the number begins with.
-    void askVolume(const QString &title, const QString &unit, const QString &text);
-    void askReason(Kind kind, const QString &title);
+    /// What is typed and not kept yet.
+    struct Draft {
+        Kind kind = Kind::Volume;
+        QString number;
+        QString reason;
+        bool isEmpty() const { return number.isEmpty() && reason.isEmpty(); }
+    };
+
+    /// unit: that of the number.
+    void askVolume(const QString &title, const QString &unit, const Draft &draft);
+    void askReason(const QString &title, const Draft &draft);
     Kind kind() const { return m_kind; }
+    Draft draft() const;
     /// In the unit asked for; nothing while the field holds no number.
     std::optional<double> volume() const;
     QString reason() const;

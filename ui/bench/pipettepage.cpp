@@ -7,7 +7,6 @@
 #include "ui/bench/pipettegrid.h"
 #include "ui/bench/pipettekeys.h"
 #include "ui/bench/pipettemodel.h"
-#include "ui/bench/pipettenote.h"
 #include "ui/bench/pipettesource.h"
 #include "ui/bench/pipettestepsmodel.h"
 #include "ui/bench/pipettesubject.h"
@@ -122,15 +121,21 @@ Dosing PipettePage::atCursor() const
 
 void PipettePage::showRack(notebook::RunId id)
 {
+    keepDraft();
     m_id = id;
     m_round = 0;
-    m_waiting = nullptr;
     if (!rack())
         return;
     readAnew();
     closeNote();
     takeUp();
     m_stepsTable->fit();
+    if (const auto draft = m_drafts.find(id); draft != m_drafts.end()) {
+        const auto [dosing, begun] = draft->second;
+        goTo(dosing);
+        m_noted = dosing;
+        openNote(begun);
+    }
 }
 
 void PipettePage::takeUp()

@@ -4,6 +4,7 @@
 
 #include "core/notebook/marks.h"
 #include "core/planning/reagents.h"
+#include "ui/bench/pipettenote.h"
 #include "ui/bench/pipettepanel.h"
 #include "ui/bench/pipettesheet.h"
 
@@ -20,7 +21,6 @@ class BenchSession;
 class PipetteGrid;
 class PipetteKeys;
 class PipetteModel;
-class PipetteNote;
 class PipetteStepsModel;
 class Stores;
 class Table;
@@ -39,6 +39,8 @@ public:
     void showRack(notebook::RunId id);
     /// Puts the cursor on the next addition, or says what comes instead.
     void takeUp();
+    /// What was typed for this rack and not stored: "tube 3: 150" each.
+    QStringList unstored(notebook::RunId id) const;
 
 Q_SIGNALS:
     void readWanted();
@@ -79,6 +81,9 @@ private:
 
     void beginVolume(const QString &text);
     void beginSpoilt();
+    /// Opens the note on the dose it is about.
+    void openNote(const PipetteNote::Draft &draft);
+    void keepDraft();
     void keepNote();
     void keepVolume();
     void keepSpoilt();
@@ -112,6 +117,8 @@ private:
     bool m_paused = false;
     /// What the note that is open is about.
     Dosing m_noted;
+    /// Notes that were begun and not kept, of the racks that are not on show.
+    std::map<notebook::RunId, std::pair<Dosing, PipetteNote::Draft>> m_drafts;
     /// The volume that was questioned and may be kept now.
     std::optional<double> m_doubted;
     /// Rounds whose missing readings were asked about.

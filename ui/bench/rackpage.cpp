@@ -155,17 +155,32 @@ void RackPage::showStage(Stage stage)
     Q_EMIT stageChanged();
 }
 
+QStringList RackPage::unstored(notebook::RunId id) const
+{
+    return m_pipette->unstored(id) + m_read->unstored(id);
+}
+
 void RackPage::sayUnstored()
 {
-    const QStringList typed = stage() == Read ? m_read->unstoredElsewhere() : m_read->unstored(m_id);
-    if (typed.isEmpty())
+    // What the stage on show has in its own entry is seen there.
+    QStringList pipetted = m_pipette->unstored(m_id);
+    QStringList read = m_read->unstored(m_id);
+    if (stage() == Pipette)
+        pipetted.clear();
+    else if (stage() == Read)
+        read = m_read->unstoredElsewhere();
+    const auto sentence = [](const QString &stageName, const QStringList &typed) {
+        return typed.isEmpty() ? QString()
+                               : tr("Typed and not stored, so not in the results: %1. Go to it under %2 and "
+                                    "store it, or leave it with Esc.")
+                                     .arg(typed.join(tr("; ")), stageName);
+    };
+    QStringList sentences{sentence(tr("Pipette"), pipetted), sentence(tr("Read"), read)};
+    sentences.removeAll(QString());
+    if (sentences.isEmpty())
         m_unstored->clear();
     else
-        m_unstored->say(
-            State::Attention,
-            tr("Typed and not stored, so not in the results: %1. Go to it under Read and store it, or "
-               "leave it with Esc.")
-                .arg(typed.join(tr("; "))));
+        m_unstored->say(State::Attention, sentences.join(u'\n'));
 }
 
 } // namespace plateau::ui

@@ -4,6 +4,7 @@
 
 #include "core/notebook/records.h"
 
+#include <QStringList>
 #include <QWidget>
 
 #include <utility>
@@ -41,6 +42,8 @@ public:
     void showRack(notebook::RunId id, Stage stage);
     void showStage(Stage stage);
     ReadPage &readPage() { return *m_read; }
+    /// What was typed for that rack at any stage and not stored.
+    QStringList unstored(notebook::RunId id) const;
 
 Q_SIGNALS:
     void decided(plateau::notebook::RunId id);
