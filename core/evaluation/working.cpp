@@ -153,10 +153,13 @@ private:
         WorkingSection section{Text::tr("Calibration"), {}};
         for (size_t i = 0; i < m_terms.calibration.size(); ++i) {
             const CalibrationPoint &point = m_terms.calibration[i];
-            section.lines.push_back({Text::tr("standard in %1").arg(tubeName(point.tube)),
-                                     Text::tr("strength at use x volume; net signal"),
-                                     withUnit(figures(point.amount_mg), u"mg"_s),
-                                     signalText(m_model.calibrationSignal(i))});
+            addPipetted(m_layout.method(), m_layout.run(), point.tube, section.lines);
+            section.lines.push_back(
+                {Text::tr("standard in %1").arg(tubeName(point.tube)),
+                 hasUsualVolume(point.tube)
+                     ? Text::tr("strength at use x volume; net signal")
+                     : Text::tr("strength at use x volume; net signal at the usual volume"),
+                 withUnit(figures(point.amount_mg), u"mg"_s), signalText(m_model.calibrationSignal(i))});
         }
         if (m_layout.run().calibration == run::Calibration::Line) {
             const FittedLine<double> line = m_model.line();
@@ -197,7 +200,7 @@ private:
                 continue;
             const assay::Component *component = assay::findComponent(m_layout.method(), made[i].component);
             lines.push_back(
-                {Text::tr("volume of %1").arg(component->name),
+                {Text::tr("volume of %1 in %2").arg(component->name, tubeName(tube)),
                  Text::tr("as pipetted, planned %1").arg(withUnit(plainText(planned[i].volume_mL), u"mL"_s)),
                  {},
                  withUnit(plainText(made[i].volume_mL), u"mL"_s)});
@@ -267,7 +270,7 @@ private:
     WorkingSection tubeSection(int tube) const
     {
         WorkingSection section{Text::tr("Sample %1, %2").arg(m_sample.id, tubeName(tube)), {}};
-        addPipetted(tube, section.lines);
+        addPipetted(m_layout.method(), m_layout.run(), tube, section.lines);
         addSignal(Text::tr("signal"), tube, section.lines);
         for (const int blank : term(tube).sampleBlanks)
             addSignal(Text::tr("sample blank, %1").arg(tubeName(blank)), blank, section.lines);

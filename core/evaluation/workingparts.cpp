@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/evaluation/workingparts.h"
 
+#include "core/evaluation/checks.h"
 #include "core/evaluation/format.h"
+#include "core/run/volumes.h"
 
 #include <QCoreApplication>
 
@@ -113,6 +115,23 @@ void addBound(const Result &result, WorkingSection &section)
                                  Text::tr("more than: a reagent was used up"),
                                  {},
                                  u"> "_s + withUnit(lowerBoundText(*result.greaterThan, 3), result.unit)});
+}
+
+void addPipetted(const assay::Method &method, const run::Run &run, int tube, std::vector<WorkingLine> &lines)
+{
+    const run::Tube &content = run.tubes[static_cast<size_t>(tube)];
+    const std::vector<run::Addition> planned = run::plannedAdditions(method, content);
+    const std::vector<run::Addition> made = run::additions(method, content);
+    for (size_t i = 0; i < made.size(); ++i) {
+        if (made[i].volume_mL == planned[i].volume_mL)
+            continue;
+        const QString name = assay::findComponent(method, made[i].component)->name;
+        lines.push_back(
+            {Text::tr("volume of %1 in %2").arg(name, tubeName(tube)),
+             Text::tr("as pipetted, planned %1").arg(withUnit(plainText(planned[i].volume_mL), u"mL"_s)),
+             {},
+             withUnit(plainText(made[i].volume_mL), u"mL"_s)});
+    }
 }
 
 std::vector<WorkingSection> derivedWorking(const Result &result)

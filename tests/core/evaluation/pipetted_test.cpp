@@ -107,15 +107,32 @@ TEST(PipettedOtherwise, AnotherSampleVolumeIsAnotherLevelNotAReplicate)
 TEST(PipettedOtherwise, IsWrittenOutByAbsorptivity)
 {
     const QString text = written(runWith({{u"sample"_s, 0.2}, {u"buffer"_s, 0.8125}}));
-    EXPECT_TRUE(text.contains(u"Sample S, tube 3: volume of Sample: as pipetted, planned 0.1\u00a0mL:  = "
-                              "0.2\u00a0mL"_s))
+    EXPECT_TRUE(
+        text.contains(u"Sample S, tube 3: volume of Sample in tube 3: as pipetted, planned 0.1\u00a0mL:  = "
+                      "0.2\u00a0mL"_s))
         << text.toStdString();
-    EXPECT_TRUE(text.contains(u"Sample S, tube 3: volume of Buffer: as pipetted, planned 1\u00a0mL:  = "
-                              "0.8125\u00a0mL"_s));
+    EXPECT_TRUE(
+        text.contains(u"Sample S, tube 3: volume of Buffer in tube 3: as pipetted, planned 1\u00a0mL:  = "
+                      "0.8125\u00a0mL"_s));
     // 0.5 x 2.0325 x 100 / (6300 x 0.2) = 0.080655
     EXPECT_TRUE(text.contains(u"0.5000 x 2.0325 x 100 / (6300 x 1 x 0.2 x 1) = 0.080655\u00a0g/L"_s));
     EXPECT_FALSE(text.contains(u"Sample S, tube 2: volume of"_s));
     EXPECT_FALSE(text.contains(u"at the usual volume"_s));
+}
+
+TEST(PipettedOtherwise, AStandardPipettedOtherwiseIsWrittenOutToo)
+{
+    run::Run run = byStandard({});
+    run.tubes[3].pipetted_mL = {{u"sample"_s, 0.2}};
+    const QString text = written(run);
+    // V 2.22: 0.5 x 2.22 / 2.12 = 0.5236 for 0.04 mg
+    EXPECT_TRUE(
+        text.contains(u"Calibration: volume of Sample in tube 4: as pipetted, planned 0.1\u00a0mL:  = "
+                      "0.2\u00a0mL"_s))
+        << text.toStdString();
+    EXPECT_TRUE(text.contains(u"Calibration: standard in tube 4: strength at use x volume; net signal at the "
+                              "usual volume: 0.040000\u00a0mg = 0.5236"_s));
+    EXPECT_TRUE(text.contains(u"= 13.090 per mg"_s));
 }
 
 TEST(PipettedOtherwise, IsWrittenOutByAStandardAtTheUsualVolume)
