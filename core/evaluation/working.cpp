@@ -7,7 +7,6 @@
 #include "core/evaluation/layout.h"
 #include "core/evaluation/model.h"
 #include "core/evaluation/workingparts.h"
-#include "core/run/volumes.h"
 
 #include <QCoreApplication>
 
@@ -187,24 +186,6 @@ private:
             numbers += u" - "_s + signalText(m_model.meanSignal(term(tube).sampleBlanks));
         }
         lines.push_back({Text::tr("net signal dA"), formula, numbers, signalText(*value(tube).netSignal)});
-    }
-
-    /// What was pipetted otherwise than planned, so that V and v can be followed.
-    void addPipetted(int tube, std::vector<WorkingLine> &lines) const
-    {
-        const run::Tube &content = m_layout.run().tubes[static_cast<size_t>(tube)];
-        const std::vector<run::Addition> planned = run::plannedAdditions(m_layout.method(), content);
-        const std::vector<run::Addition> made = run::additions(m_layout.method(), content);
-        for (size_t i = 0; i < made.size(); ++i) {
-            if (made[i].volume_mL == planned[i].volume_mL)
-                continue;
-            const assay::Component *component = assay::findComponent(m_layout.method(), made[i].component);
-            lines.push_back(
-                {Text::tr("volume of %1 in %2").arg(component->name, tubeName(tube)),
-                 Text::tr("as pipetted, planned %1").arg(withUnit(plainText(planned[i].volume_mL), u"mL"_s)),
-                 {},
-                 withUnit(plainText(made[i].volume_mL), u"mL"_s)});
-        }
     }
 
     bool hasUsualVolume(int tube) const
