@@ -74,9 +74,11 @@ class AuditTest : public NotebookTest
 TEST_F(AuditTest, EveryActAddsExactlyOneEntry)
 {
     const auto notebook = create();
-    EXPECT_EQ(notebook->auditHead().entries, 2); // one for each step of the schema
+    EXPECT_EQ(notebook->auditHead().entries, 3); // one for each step of the schema
     fill(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, 2 + 13);
+    EXPECT_EQ(notebook->auditHead().entries, 3 + 13);
+    fillBench(*notebook);
+    EXPECT_EQ(notebook->auditHead().entries, 3 + 13 + 20);
 }
 
 TEST_F(AuditTest, RefusedActAddsNone)

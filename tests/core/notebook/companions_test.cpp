@@ -93,6 +93,24 @@ TEST_F(CompanionsTest, ADecisionKeepsWhatItRestedOn)
     EXPECT_FALSE(bound(*book, total));
 }
 
+TEST_F(CompanionsTest, ADecisionKeepsTheMarksOfTheOtherRunToo)
+{
+    const auto book = create();
+    const RunId free = add(*book, freeRun(), freeMethod());
+    book->pipetting().markDone(free, {{{1, u"sample"_s, false}, 0.101}}, u"Ines Kaddour"_s);
+    accept(*book, free);
+    const RunId total = add(*book, totalRun(), totalMethod());
+    accept(*book, total);
+    const double before = bound(*book, total).value();
+    book->reopen(free, u"Tomas Brandl"_s, u"another volume"_s);
+    book->pipetting().markDone(free, {{{1, u"sample"_s, false}, 0.102}}, u"Ines Kaddour"_s);
+    accept(*book, free);
+    EXPECT_EQ(bound(*book, total), before);
+    EXPECT_THAT(book->verify().findings, IsEmpty());
+    book->reopen(total, u"Tomas Brandl"_s, u"the free run changed"_s);
+    EXPECT_NE(bound(*book, total), before);
+}
+
 TEST_F(CompanionsTest, NothingIsDecidedOnARunThatWasChangedFromOutside)
 {
     RunId total;

@@ -134,6 +134,26 @@ TEST_P(FaultTest, WhatIsSaidOfARetiredMethodIsTrue)
         actsOnMethods);
 }
 
+TEST_P(FaultTest, WhatIsSaidOfATickedRowIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) {
+            notebook.pipetting().markDone(
+                {1}, {{{0, u"buffer"_s, false}}, {{1, u"buffer"_s, false}}, {{2, u"buffer"_s, false}}},
+                u"Ines Kaddour"_s);
+        },
+        [](Notebook &notebook) { return (notebook.load({1}).marks.size() + 2) / 3; });
+}
+
+TEST_P(FaultTest, WhatIsSaidOfAReceivedLotIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) {
+            notebook.lots().receive({u"Buffer"_s, u"B-17"_s, {}, {}}, 50, u"Ines Kaddour"_s);
+        },
+        [](Notebook &notebook) { return notebook.lots().inHand().size(); });
+}
+
 TEST_P(FaultTest, NotebookGoesOnAfterAFault)
 {
     const Fault fault = GetParam();
@@ -145,7 +165,7 @@ TEST_P(FaultTest, NotebookGoesOnAfterAFault)
     storage::work();
     add();
     EXPECT_THAT(notebook->verify().findings, IsEmpty());
-    EXPECT_EQ(notebook->auditHead().entries, 4);
+    EXPECT_EQ(notebook->auditHead().entries, 5);
 }
 
 INSTANTIATE_TEST_SUITE_P(Calls, FaultTest,

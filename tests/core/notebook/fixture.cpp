@@ -115,6 +115,47 @@ void NotebookTest::fillDerived(Notebook &notebook)
     notebook.decide(total, DecisionKind::Accepted, u"Tomas Brandl"_s, u""_s);
 }
 
+void NotebookTest::fillStores(Notebook &notebook)
+{
+    const QString person = u"Ines Kaddour"_s;
+    planning::ShelfSample told = fullPlan().samples[0].sample;
+    const ShelfId first = notebook.shelf().registerSample(told, person);
+    told.product = u"cider"_s;
+    notebook.shelf().change(first, told, person);
+    told.id = u"P-105"_s;
+    notebook.shelf().withdraw(notebook.shelf().registerSample(told, person), person, u"bottle broke"_s);
+    const LotId lot = notebook.lots().receive({u"Buffer"_s, u"B-17"_s, QDate(2026, 9, 30), 28}, 50, person);
+    notebook.lots().relabel(lot, {u"Buffer"_s, u"B-17"_s, QDate(2027, 9, 30), 28}, person, u"year misread"_s);
+    notebook.lots().open(lot, QDate(2026, 3, 1), person);
+    notebook.lots().use(lot, 1, person, {});
+    notebook.lots().discard(lot, 2, person, u"spilt"_s);
+    notebook.lots().correct(lot, 46.5, person, u"measured"_s);
+    planning::Laboratory laboratory = planning::usualLaboratory();
+    laboratory.name = u"Kaddour cidery"_s;
+    notebook.saveLaboratory(laboratory, person);
+}
+
+void NotebookTest::fillBench(Notebook &notebook)
+{
+    fillStores(notebook);
+    const QString person = u"Ines Kaddour"_s;
+    run::Run planned = fullRun();
+    planned.samples[0].dilution[0].uncertainty_percent = 0.3;
+    const RunId run = notebook.addRun(planned, risingMethod(), person, fullPlan());
+    notebook.pipetting().markDone(
+        run, {{{0, u"buffer"_s, false}, 1.02, LotId{1}, u"piston pipette 1 mL"_s, u"foamed"_s}}, person);
+    notebook.pipetting().markDone(run, {{{1, u"buffer"_s, false}}}, person);
+    notebook.pipetting().markUndone(run, {{1, u"buffer"_s, false}}, person);
+    notebook.pipetting().markSpoilt(run, 3, person, u"fell over"_s);
+    notebook.pipetting().markUnspoilt(run, 3, person, u"it was tube 5"_s);
+    run::Run strong = plainRun();
+    for (run::Tube &tube : strong.tubes)
+        tube.readings[u"A2"_s] = std::get<double>(tube.readings[u"A2"_s]) + (tube.sample.isEmpty() ? 0 : 0.7);
+    const RunId repeat = notebook.addRun(strong, risingMethod(), person);
+    notebook.decide(repeat, DecisionKind::Accepted, person, u"to be repeated"_s);
+    notebook.shelf().waiveRepeat(repeat, u"S"_s, person, u"poured away"_s);
+}
+
 void NotebookTest::fill(Notebook &notebook)
 {
     fillMethods(notebook);
@@ -157,6 +198,17 @@ void NotebookTest::write(const QString &path, const QByteArray &bytes) const
     QFile out(path);
     ASSERT_TRUE(out.open(QIODevice::WriteOnly)) << path.toStdString();
     ASSERT_EQ(out.write(bytes), bytes.size());
+}
+
+void OpenNotebookTest::expectRefused(const std::function<void()> &action, QLatin1StringView words)
+{
+    const AuditHead before = m_book->auditHead();
+    const Failure failure = failureOf(action);
+    EXPECT_EQ(failure.kind(), Failure::Kind::Refused)
+        << failure.what() << " " << failure.details().toStdString();
+    EXPECT_TRUE(failure.sentence().contains(words)) << failure.what();
+    expectOneSentence(failure);
+    EXPECT_EQ(m_book->auditHead().hash, before.hash);
 }
 
 assay::Method otherRisingMethod()
@@ -261,6 +313,29 @@ run::Run fullRun()
         blank(0.102, 0.115), standardTube("STD", 0.110, 0.560), wide, dark, unfinished, series, spiked};
     run.lots = {{u"buffer"_s, u"B-17"_s, QDate(2027, 1, 31)}, {u"starter"_s, u"E-3"_s, {}}};
     return run;
+}
+
+planning::PlanRecord fullPlan()
+{
+    planning::ShelfSample perry;
+    perry.id = u"P-104"_s;
+    perry.matrix = assay::Matrix::Coloured;
+    perry.product = u"Perry, tank 4"_s;
+    perry.receivedAt = QDateTime(QDate(2026, 3, 1), QTime(17, 40), Qt::OffsetFromUTC, 3600);
+    perry.receivedFrom = u"cellar"_s;
+    perry.expected = {{u"analyte"_s, 3.5}};
+    planning::ShelfSample rings;
+    rings.id = u"F-22"_s;
+    rings.matrix = assay::Matrix::Solid;
+    rings.form = run::Form::Solid;
+    planning::PlanRecord plan;
+    plan.samples = {
+        {perry, {{u"bulb pipette 5 mL"_s, u"flask 50 mL"_s}, {u"piston pipette 0.1 mL"_s, u"tube"_s}}, {}},
+        {rings, {{u"bulb pipette 10 mL"_s, u"flask 25 mL"_s}}, {}}};
+    plan.rackRows = 3;
+    plan.rackColumns = 8;
+    plan.interval_s = 45;
+    return plan;
 }
 
 QSqlDatabase notebookConnection()

@@ -80,6 +80,10 @@ protected:
     /// An accepted run of which the other takes its derived result, accepted too.
     void fillDerived(notebook::Notebook &notebook);
     void fillMethods(notebook::Notebook &notebook);
+    /// Acts of every kind on the shelf, lots, a planned run and its worksheet; with fill and fillDerived
+    /// every table has rows.
+    void fillBench(notebook::Notebook &notebook);
+    void fillStores(notebook::Notebook &notebook);
     /// The same as a file that is not open; made once for all tests.
     void makeFilledFile();
     QByteArray bytesOf(const QString &path) const;
@@ -88,6 +92,18 @@ protected:
     QTemporaryDir m_folder;
     QString m_version = QStringLiteral("9.8.7");
     QDateTime m_now{QDate(2026, 3, 2), QTime(9, 10), Qt::OffsetFromUTC, 3600};
+};
+
+/// A new notebook that is open.
+class OpenNotebookTest : public NotebookTest
+{
+protected:
+    void SetUp() override { m_book = create(); }
+    /// In one sentence that has these words in it, and nothing was stored.
+    void expectRefused(const std::function<void()> &action, QLatin1StringView words);
+
+    const QString person = QStringLiteral("Ines Kaddour");
+    std::unique_ptr<notebook::Notebook> m_book;
 };
 
 /// risingMethod with another volume, so that it has its id and version and other content.
@@ -109,6 +125,8 @@ run::Run totalRun();
 run::Run unreadRun();
 /// Every field of a run in use.
 run::Run fullRun();
+/// What was planned of it, every field in use but the run that it repeats.
+planning::PlanRecord fullPlan();
 
 /// The connection a notebook opened last.
 QSqlDatabase notebookConnection();

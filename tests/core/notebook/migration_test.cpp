@@ -62,7 +62,7 @@ TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
     const auto tables =
         raw.rows(u"SELECT name, \"strict\" FROM pragma_table_list WHERE type = 'table' AND schema = 'main' "
                  "AND name NOT LIKE 'sqlite%'"_s);
-    EXPECT_THAT(tables, SizeIs(16));
+    EXPECT_THAT(tables, SizeIs(34));
     for (const QVariantList &table : tables) {
         EXPECT_EQ(table[1].toInt(), 1) << table[0].toString().toStdString();
         EXPECT_EQ(
@@ -208,14 +208,25 @@ TEST_F(MigrationTest, CopyThatCannotBeMadeStopsTheMigration)
     EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now());
 }
 
-/// A file as the program wrote it when there was only the first step: data/README.md says how it was made.
-class SchemaOneTest : public MigrationTest
+/// A file as the program of some time wrote it: data/README.md says how they were made.
+class OldFileTest : public MigrationTest
 {
 protected:
-    void SetUp() override
+    void takeFile(int schema)
     {
-        write(file(), qUncompress(bytesOf(QStringLiteral(PLATEAU_NOTEBOOK_DATA "/schema1.plateau.z"))));
+        const QString packed = QStringLiteral(PLATEAU_NOTEBOOK_DATA "/schema%1.plateau.z").arg(schema);
+        write(file(), qUncompress(bytesOf(packed)));
         m_now = QDateTime(QDate(2026, 4, 1), QTime(7, 58), Qt::OffsetFromUTC, 3600);
+    }
+    /// All rows of every table but the audit trail, by table.
+    std::map<QString, std::vector<QVariantList>> rowsOfAllTables()
+    {
+        RawFile raw(file());
+        std::map<QString, std::vector<QVariantList>> rows;
+        for (const QVariantList &table :
+             raw.rows(u"SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'audit%'"_s))
+            rows[table[0].toString()] = raw.rows(u"SELECT * FROM "_s + table[0].toString());
+        return rows;
     }
     /// What is found wrong with file, schema, chain and rows; not with what an evaluation of today says.
     std::vector<Finding> recordedFindings()
@@ -227,6 +238,12 @@ protected:
             all.insert(all.end(), more.begin(), more.end());
         return all;
     }
+};
+
+class SchemaOneTest : public OldFileTest
+{
+protected:
+    void SetUp() override { takeFile(1); }
 };
 
 TEST_F(SchemaOneTest, IsBroughtUpToDateWithAllItHolds)
@@ -299,6 +316,80 @@ TEST_F(SchemaOneTest, IsNotTouchedWhenOnlyRead)
     const QByteArray before = bytesOf(file());
     EXPECT_EQ(failureOf([&] { reopen(Access::ReadOnly); }).kind(), Kind::Refused);
     EXPECT_EQ(bytesOf(file()), before);
+}
+
+TEST_F(SchemaOneTest, NothingIsLost)
+{
+    const auto before = rowsOfAllTables();
+    reopen();
+    const auto after = rowsOfAllTables();
+    EXPECT_THAT(before, SizeIs(12));
+    for (const auto &[table, rows] : before)
+        EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_THAT(after, SizeIs(32));
+}
+
+class SchemaTwoTest : public OldFileTest
+{
+protected:
+    void SetUp() override { takeFile(2); }
+};
+
+TEST_F(SchemaTwoTest, IsBroughtUpToDateWithAllItHolds)
+{
+    ASSERT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), 2);
+    const auto before = rowsOfAllTables();
+    EXPECT_THAT(before, SizeIs(14));
+    {
+        const auto notebook = reopen();
+        EXPECT_EQ(notebook->auditHead().entries, 21 + now() - 2);
+        EXPECT_THAT(notebook->runs(), SizeIs(6));
+        EXPECT_THAT(notebook->methods(), SizeIs(5));
+        const StoredRun total = notebook->load({5});
+        EXPECT_THAT(total.companions, SizeIs(1));
+        EXPECT_FALSE(total.plan);
+        EXPECT_THAT(total.marks, IsEmpty());
+        const StoredRun full = notebook->load({2});
+        EXPECT_TRUE(full.run.samples == fullRun().samples);
+        EXPECT_EQ(full.readings.back().typed, u"0.50 0.51"_s);
+    }
+    const auto after = rowsOfAllTables();
+    for (const auto &[table, rows] : before)
+        EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_EQ(RawFile(file()).value(u"SELECT details FROM audit WHERE id = 22"_s).toString(),
+              u"schema 3: the shelf, plans, lots, and what was done at the bench"_s);
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+    EXPECT_THAT(filesInFolder(),
+                ElementsAre(u"notebook-20260401-075900-schema2.plateau"_s, u"notebook.plateau"_s));
+}
+
+TEST_F(SchemaTwoTest, TakesEveryActOfTheBenchAfterwards)
+{
+    {
+        const auto notebook = reopen();
+        fillBench(*notebook);
+        notebook->pipetting().markDone({3}, {{{0, u"buffer"_s, false}, {}, LotId{1}}}, u"Ines"_s);
+        notebook->decide({3}, DecisionKind::Rejected, u"Ines"_s, u"not needed"_s);
+        notebook->reopen({1}, u"Ines"_s, u"look again"_s);
+        notebook->pipetting().markSpoilt({1}, 2, u"Ines"_s, u"scratched"_s);
+        notebook->decide({1}, DecisionKind::Accepted, u"Ines"_s, u"one tube is left"_s);
+        EXPECT_THAT(notebook->load({1}).decisions, SizeIs(3));
+    }
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
+/// Decisions of that time do not say in rows which samples are to be repeated; their evaluation does.
+TEST_F(SchemaTwoTest, RepeatsThatWereAdvisedBeforeWaitToo)
+{
+    const auto notebook = reopen();
+    const std::vector<WaitingSample> waiting = notebook->shelf().waiting();
+    ASSERT_THAT(waiting, SizeIs(1));
+    EXPECT_EQ(waiting[0].sample.id, u"S"_s);
+    EXPECT_EQ(waiting[0].repeat->run, RunId{6});
+    ASSERT_THAT(waiting[0].repeat->advice, SizeIs(1));
+    EXPECT_EQ(waiting[0].repeat->advice[0].advice.factor, 2);
+    notebook->addRun(plainRun(), risingMethod(), u"Ines"_s);
+    EXPECT_THAT(notebook->shelf().waiting(), IsEmpty());
 }
 
 } // namespace plateau::test

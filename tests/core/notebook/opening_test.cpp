@@ -47,7 +47,7 @@ TEST_F(OpeningTest, NewNotebookIsEmptyAndSound)
     const Verification verification = notebook->verify();
     EXPECT_THAT(verification.findings, IsEmpty());
     EXPECT_TRUE(verification.sound());
-    EXPECT_EQ(verification.auditEntries, 2);
+    EXPECT_EQ(verification.auditEntries, 3);
     EXPECT_EQ(verification.runsChecked, 0);
 }
 

@@ -24,7 +24,7 @@ protected:
     void SetUp() override
     {
         makeFilledFile();
-        fillDerived(*reopen());
+        fillTheRest();
         m_raw = std::make_unique<RawFile>(file());
         m_raw->execute(u"PRAGMA recursive_triggers=%1"_s.arg(std::get<1>(GetParam()) ? "ON"_L1 : "OFF"_L1));
         m_before = m_raw->rows(u"SELECT * FROM "_s + table());
@@ -40,6 +40,19 @@ protected:
         }
     }
 
+    /// Once for all tests.
+    void fillTheRest()
+    {
+        static const QByteArray filled = [this] {
+            {
+                const auto notebook = reopen();
+                fillDerived(*notebook);
+                fillBench(*notebook);
+            }
+            return bytesOf(file());
+        }();
+        write(file(), filled);
+    }
     QString table() const { return QString::fromLatin1(std::get<0>(GetParam()).name); }
     QString change() const { return QString::fromLatin1(std::get<0>(GetParam()).change); }
     /// All columns of row 1, the id as given.
@@ -102,6 +115,15 @@ INSTANTIATE_TEST_SUITE_P(
                           Table{"reading", "absorbance = 0.5"}, Table{"reading_point", "absorbance = 0.5"},
                           Table{"decision", "kind = 'rejected'"}, Table{"reopening", "reason = 'x'"},
                           Table{"method_act", "note = 'x'"}, Table{"decision_companion", "run = 1"},
+                          Table{"sample_detail", "name = 'x'"}, Table{"sample_expected", "amount = 7"},
+                          Table{"shelf_sample", "last_run = 9"}, Table{"shelf_version", "person = 'x'"},
+                          Table{"shelf_withdrawal", "reason = 'x'"}, Table{"decision_repeat", "sample = 'x'"},
+                          Table{"repeat_waiver", "reason = 'x'"}, Table{"plan", "rack_rows = 9"},
+                          Table{"plan_sample", "repeats = 1"}, Table{"plan_step", "flask = 'x'"},
+                          Table{"dilution_uncertainty", "percent = 9"}, Table{"laboratory", "person = 'x'"},
+                          Table{"lot", "id = 9"}, Table{"lot_version", "name = 'x'"},
+                          Table{"lot_opening", "day = '2026-03-02'"}, Table{"lot_movement", "note = 'x'"},
+                          Table{"pipetting_mark", "note = 'x'"}, Table{"decision_mark", "last_mark = 9"},
                           Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
         ::testing::Bool()),
     [](const auto &row) {
@@ -125,6 +147,11 @@ protected:
         return u"INSERT INTO reading (tube, name, absorbance, points, typed, person, at_utc, at_offset_min, "
                u"corrects, "
                "reason) VALUES (%1)"_s.arg(values);
+    }
+    QString mark(const QString &values) const
+    {
+        return u"INSERT INTO pipetting_mark (tube, kind, component, spike, volume_mL, planned_mL, note, "
+               "pipette, person, at_utc, at_offset_min) VALUES (%1, '', 'x', %2)"_s.arg(values, m_now);
     }
     static QString methodAct(const QString &values)
     {
@@ -207,6 +234,43 @@ TEST_F(RulesTest, MethodActWithoutWhatItNeedsIsRefused)
     expectRefused(methodAct(u"3, 'imported', 'x', %1, '', NULL"_s.arg(m_now)), "CHECK"_L1);
     expectRefused(methodAct(u"3, 'burnt', 'x', %1, 'why', NULL"_s.arg(m_now)), "CHECK"_L1);
     expectRefused(methodAct(u"999, 'retired', 'x', %1, 'why', NULL"_s.arg(m_now)), "FOREIGN KEY"_L1);
+}
+
+TEST_F(RulesTest, DecidedRunTakesNoMark)
+{
+    expectRefused(mark(u"5, 'done', 'buffer', 0, 1, 1, ''"_s), "the run is decided"_L1);
+    expectRefused(mark(u"5, 'spoilt', NULL, 0, NULL, NULL, 'fell over'"_s), "the run is decided"_L1);
+}
+
+TEST_F(RulesTest, MarkChangesSomething)
+{
+    expectRefused(mark(u"12, 'undone', 'buffer', 0, NULL, NULL, ''"_s), "so already"_L1);
+    expectRefused(mark(u"12, 'unspoilt', NULL, 0, NULL, NULL, 'why'"_s), "so already"_L1);
+    RawFile(file()).execute(mark(u"12, 'spoilt', NULL, 0, NULL, NULL, 'fell over'"_s));
+    expectRefused(mark(u"12, 'spoilt', NULL, 0, NULL, NULL, 'fell over'"_s), "so already"_L1);
+}
+
+TEST_F(RulesTest, MarkWithoutWhatItNeedsIsRefused)
+{
+    expectRefused(mark(u"12, 'done', 'buffer', 0, NULL, 1, ''"_s), "CHECK"_L1);
+    expectRefused(mark(u"12, 'done', NULL, 0, 1, 1, ''"_s), "CHECK"_L1);
+    expectRefused(mark(u"12, 'done', 'buffer', 0, -1, 1, ''"_s), "CHECK"_L1);
+    expectRefused(mark(u"12, 'spoilt', NULL, 0, NULL, NULL, ' '"_s), "CHECK"_L1);
+    expectRefused(mark(u"999, 'done', 'buffer', 0, 1, 1, ''"_s), "FOREIGN KEY"_L1);
+}
+
+TEST_F(RulesTest, MovementThatIsNoneIsRefused)
+{
+    RawFile(file()).execute(u"INSERT INTO lot DEFAULT VALUES"_s);
+    const auto movement = [this](const QString &values) {
+        return u"INSERT INTO lot_movement (lot, kind, change_mL, note, person, at_utc, at_offset_min) "
+               "VALUES (%1, 'x', %2)"_s.arg(values, m_now);
+    };
+    expectRefused(movement(u"1, 'received', -1, ''"_s), "CHECK"_L1);
+    expectRefused(movement(u"1, 'used', 1, ''"_s), "CHECK"_L1);
+    expectRefused(movement(u"1, 'corrected', 0, 'why'"_s), "CHECK"_L1);
+    expectRefused(movement(u"1, 'discarded', -1, ' '"_s), "CHECK"_L1);
+    expectRefused(movement(u"9, 'used', -1, ''"_s), "FOREIGN KEY"_L1);
 }
 
 TEST_F(RulesTest, AuditEntryHasToContinueTheChain)
