@@ -40,6 +40,8 @@ bool OffsetSearch::choose(std::size_t operation, int from, int to)
         m_start[operation] = start;
         if (complete(operation + 1))
             return true;
+        if (gaveUp())
+            break;
     }
     return false;
 }
@@ -54,7 +56,8 @@ bool OffsetSearch::complete(std::size_t operation)
         return false;
     if (choose(operation, soonestChoice(operation), latestChoice(operation)))
         return true;
-    m_hopeless.insert(std::move(situation));
+    if (!gaveUp())
+        m_hopeless.insert(std::move(situation));
     return false;
 }
 

@@ -16,12 +16,19 @@ namespace plateau::planning {
 class OffsetSearch
 {
 public:
+    /// So many beginnings are tried in vain, then the search is given up: a plan has to follow the keys.
+    /// Methods as they are need some dozens; a chain of many operations, none of which may be put off, can
+    /// need millions.
+    static constexpr std::size_t mostInVain = 10000;
+
     /// latestLast: latest start of the last operation of the first tube. What it refers to must stay.
     OffsetSearch(const Sequence &sequence, const Distances &distances, int interval,
                  std::optional<int> latestLast);
 
     /// The first in lexicographic order; nothing where there is none.
     std::optional<std::vector<int>> find();
+    /// Nothing was found, but there may be something.
+    bool gaveUp() const { return m_hopeless.size() >= mostInVain; }
 
 private:
     bool complete(std::size_t operation);

@@ -121,16 +121,30 @@ public:
             const auto latest = latestLast(interval);
             if (latest && *latest < 0)
                 break;
-            const auto distances = Distances::of(m_sequence, interval);
-            if (!distances || !partsFit(interval))
-                continue;
-            if (auto starts = OffsetSearch(m_sequence, *distances, interval, latest).find())
+            if (auto starts = startsAt(interval, latest))
                 return inSeconds(interval, *starts);
         }
         return std::nullopt;
     }
 
 private:
+    std::optional<std::vector<int>> startsAt(int interval, std::optional<int> latest) const
+    {
+        const auto distances = Distances::of(m_sequence, interval);
+        if (!distances || !partsFit(interval))
+            return std::nullopt;
+        OffsetSearch beside(m_sequence, *distances, interval, latest);
+        auto starts = beside.find();
+        if (starts || !beside.gaveUp() || m_sequence.handsFree.empty())
+            return starts;
+        // Too tangled to be worked beside the other rack: after it.
+        Sequence behind = m_sequence;
+        for (const std::vector<bool> &free : m_sequence.handsFree)
+            behind.earliestStart = std::max(behind.earliestStart, static_cast<int>(free.size()));
+        behind.handsFree.clear();
+        return OffsetSearch(behind, *distances, interval, latest).find();
+    }
+
     std::optional<int> latestLast(int interval) const
     {
         if (!m_bench.latestEnd_s)
@@ -142,6 +156,9 @@ private:
 
     bool partsFit(int interval) const
     {
+        // A single part on an empty bench is what is searched anyway.
+        if (m_parts.size() == 1 && m_sequence.handsFree.empty() && !m_bench.latestEnd_s)
+            return true;
         return std::all_of(m_parts.begin(), m_parts.end(), [interval](const Sequence &part) {
             const auto distances = Distances::of(part, interval);
             return distances && OffsetSearch(part, *distances, interval, {}).find();

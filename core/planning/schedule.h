@@ -64,6 +64,10 @@ struct Bench {
 /// earliest start and the earliest offsets, operation by operation. Nothing where there are no tubes or
 /// nothing is timed, and where the rack is not done by the latest end. Without a latest end there always is
 /// one: at the worst one tube after the other, and behind what the hands do already.
+///
+/// Where more than some five operations hang together by waits with an end, an interval may be passed over
+/// that would do (OffsetSearch::mostInVain), and with it a rack that would just be done by the latest end;
+/// what is returned is kept by every tube all the same.
 std::optional<Schedule> scheduleOf(const Procedure &procedure, int tubes, const Bench &bench = {});
 
 /// The largest rack that has a schedule, at most limit; 0 where not even one tube has.

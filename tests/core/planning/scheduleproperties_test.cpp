@@ -119,13 +119,27 @@ TEST(RandomSchedules, LargestRackIsTheLastThatWorks)
 
 TEST(RandomSchedules, LeaveNoTubeOutsideItsLimitsAtTheBench)
 {
-    forSeeds(400, [](Random &random) {
-        const Procedure procedure = randomProcedure(random, random.whole(1, 7), 40, 1200);
+    forSeeds(200, [](Random &random) {
+        const Procedure procedure = randomProcedure(random, random.whole(1, 10), 40, 1200);
         const int tubes = random.whole(1, 96);
         const auto schedule = scheduleOf(procedure, tubes);
         ASSERT_TRUE(schedule);
         EXPECT_THAT(test::workedAtTheBench(*schedule, procedure, tubes), IsEmpty());
         EXPECT_THAT(faultsOf(*schedule, procedure, tubes), IsEmpty());
+    });
+}
+
+TEST(RandomSchedules, OfLongChainsAreFoundBesideAnotherRackToo)
+{
+    forSeeds(20, [](Random &random) {
+        Procedure chain = randomProcedure(random, 8, 30, 600);
+        for (Operation &operation : chain.timed)
+            operation.largestWait_s = operation.smallestWait_s + random.whole(0, 600);
+        const Bench bench{randomBusySpans(random, 3000), 0, {}};
+        const int tubes = random.whole(12, 48);
+        const auto schedule = scheduleOf(chain, tubes, bench);
+        ASSERT_TRUE(schedule);
+        EXPECT_THAT(test::workedAtTheBench(*schedule, chain, tubes, bench.busy), IsEmpty());
     });
 }
 
