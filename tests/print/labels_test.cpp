@@ -60,10 +60,10 @@ TEST(LabelsOf, NameStandardsAndEveryFlaskOfADilution)
     ASSERT_EQ(labels.size(), 5u); // what is pipetted as it is needs none
     EXPECT_EQ(labels[0], (Label{u"SO2 working standard"_s, u"0.2\u00a0g/L"_s, u"2026-03-02 08:10"_s,
                                 u"2026-03-02 16:12"_s, u"M. Keel"_s})); // 85 % left after 8.04 h
-    EXPECT_EQ(labels[1].strength, u"1 in 10.0: 5 → 50\u00a0mL"_s);
+    EXPECT_EQ(labels[1].strength, u"1 in 10: 5 → 50\u00a0mL"_s);
     EXPECT_EQ(labels[2].strength, u"1 in 100: 5 → 50\u00a0mL, 2 → 20\u00a0mL"_s);
     EXPECT_EQ(labels[3].strength, u"extract: 5.012\u00a0g in 100\u00a0mL"_s);
-    EXPECT_EQ(labels[4].strength, u"1 in 2.50: 10 → 25\u00a0mL"_s);
+    EXPECT_EQ(labels[4].strength, u"1 in 2.5: 10 → 25\u00a0mL"_s);
 }
 
 TEST(LabelsPdf, SaysWhatHowStrongMadeUseByAndByWhom)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/labels.h"
 
+#include "core/assay/label.h"
 #include "core/evaluation/format.h"
 #include "core/planning/standardlife.h"
 #include "ui/print/canvas.h"
@@ -62,8 +63,7 @@ void addPreparation(std::vector<Label> &labels, const run::Sample &sample, const
             sample.dilution.begin(), sample.dilution.begin() + static_cast<std::ptrdiff_t>(step));
         labels.push_back(
             {sample.id,
-             Text::tr("1 in %1: %2")
-                 .arg(evaluation::significantText(run::dilutionFactor(chain), 3), dilutionOnPaper(chain)),
+             Text::tr("1 in %1: %2").arg(assay::shown(run::dilutionFactor(chain)), dilutionOnPaper(chain)),
              {},
              {},
              person});

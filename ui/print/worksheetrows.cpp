@@ -165,7 +165,7 @@ void WorksheetRows::paintGroup(Canvas &canvas, const QRectF &cell, const TubeGro
         ++style.lines;
     const double name_mm = std::min(inside.height() - below_mm, nameLine_mm * style.lines);
     const double top = inside.center().y() - (name_mm + below_mm) / 2;
-    if (!canvas.text({inside.left(), top, inside.width(), name_mm}, group.name, style) &&
+    if (!canvas.shrunkText({inside.left(), top, inside.width(), name_mm}, group.name, style, 6.5) &&
         std::ranges::none_of(m_cut,
                              [&](const TubeGroup &known) { return known.firstTube == group.firstTube; }))
         m_cut.push_back(group);
