@@ -6,6 +6,7 @@
 #include "app/evaluatecommand.h"
 #include "app/importcommand.h"
 #include "app/outcome.h"
+#include "app/printcommands.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
 #include "core/notebook/notebook.h"
@@ -72,12 +73,13 @@ struct Command {
     int (*run)(const QStringList &);
     /// Gets its arguments as given; the others take none but names.
     bool takesOptions = false;
+    /// Draws, and therefore needs fonts.
+    bool draws = false;
 };
 constexpr std::array commands{
-    Command{"evaluate"_L1, evaluateRun, true},
-    Command{"import"_L1, importFiles, true},
-    Command{"sample"_L1, buildSample},
-    Command{"verify"_L1, verifyNotebook},
+    Command{"evaluate"_L1, evaluateRun, true},     Command{"import"_L1, importFiles, true},
+    Command{"labels"_L1, printLabels, true, true}, Command{"sample"_L1, buildSample},
+    Command{"verify"_L1, verifyNotebook},          Command{"worksheet"_L1, printWorksheet, true, true},
 };
 
 } // namespace
@@ -85,6 +87,12 @@ constexpr std::array commands{
 bool isCommand(const QString &word)
 {
     return std::ranges::any_of(commands, [&](const Command &command) { return command.word == word; });
+}
+
+bool commandDraws(const QString &word)
+{
+    return std::ranges::any_of(commands,
+                               [&](const Command &command) { return command.word == word && command.draws; });
 }
 
 int runCommand(const QString &command, const QStringList &arguments)
@@ -117,6 +125,12 @@ QString usage()
         "      [--again]                           also runs that the notebook has already\n"
         "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated "
         "again\n"
+        "  plateau worksheet RUN.json --pdf FILE   the pipetting worksheet, to print and to write on\n"
+        "  plateau labels RUN.json --pdf FILE      labels for its standards and dilutions\n"
+        "      [--sheet COLUMNSxROWS,WIDTHxHEIGHT,LEFTxTOP[,GAPxGAP]]  of labels, in mm\n"
+        "      [--first N]                         the first label of the sheet that is still there\n"
+        "      [--paper a4|letter] [--by NAME]     worksheet and labels: the paper, who works\n"
+        "      [--notebook FILE]                   with the methods and glassware of a notebook\n"
         "  plateau sample NOTEBOOK                 make the sample notebook of an invented laboratory\n"
         "  plateau --version | --help\n"
         "\n"
@@ -124,7 +138,8 @@ QString usage()
         "--demo opens a fresh copy of the sample notebook, which is thrown away at the end.\n"
         "-- ends options.\n"
         "\n"
-        "Exit status: 0 everything reportable or sound; 1 evaluated or verified, and something needs\n"
+        "Exit status: 0 everything reportable, sound or written; 1 evaluated or verified, and something "
+        "needs\n"
         "attention; 2 the input could not be used: standard error names the file, the place in it (a JSON\n"
         "pointer) and what would be right, a line for each problem.\n");
 }

@@ -16,6 +16,8 @@ enum ExitStatus {
 
 /// Whether the word is a command that works without a window.
 bool isCommand(const QString &word);
+/// Whether it draws pages: it needs a QGuiApplication then, though no display.
+bool commandDraws(const QString &word);
 /// Runs it; the result goes to standard output, everything else to standard error.
 int runCommand(const QString &command, const QStringList &arguments);
 QString usage();

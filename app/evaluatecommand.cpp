@@ -3,12 +3,12 @@
 #include "app/evaluatecommand.h"
 
 #include "app/console.h"
+#include "app/methodsource.h"
 #include "app/outcome.h"
 #include "app/runfile.h"
 #include "core/assay/label.h"
 #include "core/evaluation/evaluation.h"
 #include "core/exchange/writers.h"
-#include "core/notebook/methodcatalogue.h"
 
 #include <QCoreApplication>
 
@@ -64,28 +64,6 @@ Arguments parsed(const QStringList &arguments)
         found.fault = Text::tr("evaluate takes one run file: plateau evaluate RUN.json [--with OTHER.json] "
                                "... [--notebook FILE]");
     return found;
-}
-
-exchange::MethodLookup shippedMethods()
-{
-    return [shipped = installedMethods().lookup()](const QString &id) {
-        exchange::NamedMethod named = shipped(id);
-        if (named.method)
-            return named;
-        return exchange::NamedMethod::none(
-            Text::tr("no method %1 is shipped; correct the id, put the whole method here in place of it, or "
-                     "name the notebook that holds it: --notebook FILE")
-                .arg(assay::quoted(id)));
-    };
-}
-
-/// Nothing of the notebook is changed. Throws notebook::Failure.
-exchange::MethodLookup methodsIn(const QString &path)
-{
-    if (path.isEmpty())
-        return shippedMethods();
-    const auto opened = notebook::Notebook::open(path, notebook::Access::ReadOnly);
-    return notebook::lookupIn(notebook::catalogueOf(opened->methods(), installedMethods().methods()));
 }
 
 /// Ids of the other methods that derived quantities take from, in their order.

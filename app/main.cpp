@@ -9,6 +9,7 @@
 
 #include <cstdlib>
 #include <cstring>
+#include <memory>
 
 using namespace Qt::StringLiterals;
 
@@ -20,10 +21,24 @@ void nameApplication()
     QCoreApplication::setApplicationVersion(u"" PLATEAU_VERSION ""_s);
 }
 
+/// Fonts need an application with a screen, be it none: its remarks about the missing desktop are nobody's
+/// concern.
+std::unique_ptr<QCoreApplication> drawingApplication(int &argc, char **argv)
+{
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QtMessageHandler usual =
+        qInstallMessageHandler([](QtMsgType, const QMessageLogContext &, const QString &) {});
+    auto application = std::make_unique<QGuiApplication>(argc, argv);
+    qInstallMessageHandler(usual);
+    return application;
+}
+
 /// What can be answered without a window must not need a display.
 int runWithoutWindow(int argc, char **argv)
 {
-    const QCoreApplication application(argc, argv);
+    const bool draws = plateau::app::commandDraws(QString::fromLocal8Bit(argv[1]));
+    const std::unique_ptr<QCoreApplication> application =
+        draws ? drawingApplication(argc, argv) : std::make_unique<QCoreApplication>(argc, argv);
     const QStringList arguments = QCoreApplication::arguments().mid(1);
     if (arguments.front() == "--version"_L1)
         return plateau::app::writeOut("plateau " PLATEAU_VERSION "\n") ? plateau::app::Sound
