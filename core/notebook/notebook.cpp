@@ -17,6 +17,7 @@
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/planstore.h"
 #include "core/notebook/readingstore.h"
+#include "core/notebook/runfinder.h"
 #include "core/notebook/runlist.h"
 #include "core/notebook/runstore.h"
 #include "core/notebook/samerun.h"
@@ -331,6 +332,12 @@ std::optional<RunSummary> Notebook::findSameRun(const run::Run &run, const assay
 {
     Transaction snapshot(*d->database, Transaction::Kind::Read);
     return notebook::findSameRun(*d->database, run, method);
+}
+
+std::vector<RunId> Notebook::findRuns(const QString &runCode) const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return notebook::findRuns(*d->database, runCode);
 }
 
 std::vector<AuditEntry> Notebook::history(RunId run) const

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/run/runcode.h"
 #include "tests/ui/bench.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/historymodel.h"
@@ -219,13 +220,16 @@ TEST_F(Models, AVolumeLeftEmptyShowsTheMethods)
     ui::SamplesModel model(theme);
     const Watch watch(&model);
     model.setNames({u"P-104"_s});
-    int column = 0;
-    while (column < model.columnCount() &&
-           model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() != u"In the tube (mL)"_s)
-        ++column;
-    const QModelIndex volume = model.index(0, column);
-    EXPECT_EQ(volume.data().toString(), QString());
+    const auto volumeCell = [&model] {
+        int column = 0;
+        while (column < model.columnCount() &&
+               model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() != u"In the tube (mL)"_s)
+            ++column;
+        return model.index(0, column);
+    };
+    EXPECT_EQ(volumeCell().data().toString(), QString());
     model.setAssay(&method(), 340, 10);
+    const QModelIndex volume = volumeCell();
     EXPECT_EQ(volume.data().toString(), u"0.1 (method)"_s);
     EXPECT_EQ(volume.data(Qt::EditRole).toString(), QString()) << "nothing was typed";
     EXPECT_EQ(volume.data(Qt::ForegroundRole).value<QColor>(), theme.mutedText());
@@ -298,6 +302,36 @@ TEST_F(Models, FilterFindsEveryWordInTitleSampleMethodOrState)
     EXPECT_EQ(found(u"example rejected"_s), 1);
     EXPECT_EQ(found(u"rejected P-104"_s), 0);
     EXPECT_EQ(found(u"lot viii"_s), 1) << "compatibility forms compare equal";
+}
+
+TEST_F(Models, TheCodeOfAPrintedSheetFindsItsRunHoweverItArrives)
+{
+    run::Run other = exampleRun();
+    other.title = u"Perry, second rack"_s;
+    addRun(other);
+    const notebook::RunId first = addRun(exampleRun());
+    const QString code = run::runCode(exampleRun(), method().version);
+    read(first, 2, u"A1"_s, 0.1);
+    EXPECT_EQ(book->findRuns(code), std::vector{first}) << "readings do not change it";
+    const notebook::RunId again = addRun(exampleRun());
+    EXPECT_EQ(book->findRuns(code), (std::vector{again, first})) << "newest first";
+    EXPECT_TRUE(book->findRuns(u"000000000000"_s).empty());
+
+    ui::RunsModel model(theme);
+    ui::RunsFilter filter(&model, [this](const QString &wanted) { return book->findRuns(wanted); });
+    Watch watch(&filter);
+    model.setRuns(book->runs());
+    const auto found = [&filter](const QString &text) {
+        filter.setFilter(text);
+        return filter.rowCount();
+    };
+    EXPECT_EQ(found(run::scannedText(code)), 2);
+    EXPECT_EQ(found(code), 2);
+    EXPECT_EQ(found(u"  "_s + run::groupedCode(code).toLower() + u"\n"_s), 2);
+    EXPECT_EQ(filter.index(0, ui::RunsModel::Title).data().toString(), exampleRun().title);
+    EXPECT_EQ(found(run::groupedCode(code).chopped(1)), 0) << "not a whole code";
+    EXPECT_EQ(found(u"000000000000"_s), 0);
+    EXPECT_EQ(found(u"second rack"_s), 1) << "words again";
 }
 
 TEST_F(Models, AResultOfUsedUpReagentIsOnlyKnownToBeLarger)

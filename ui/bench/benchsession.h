@@ -86,6 +86,8 @@ public:
     {
         return m_notebook.findSameRun(run, method);
     }
+    /// What the code of a printed sheet stands for.
+    std::vector<notebook::RunId> findRuns(const QString &runCode) const { return m_notebook.findRuns(runCode); }
     notebook::StoredRun load(notebook::RunId id) const { return m_notebook.load(id); }
 
 Q_SIGNALS:

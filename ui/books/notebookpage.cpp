@@ -22,11 +22,13 @@ NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *p
     , m_session(session)
     , m_runs(new RunsModel(theme, this))
     , m_pages(new QStackedWidget(this))
-    , m_list(new BookList(theme, new RunsFilter(m_runs), {u"notebook"_s, u"runs"_s},
-                          {tr("Notebook"), tr("Runs"), tr("Fin&d title, sample, method or state"),
-                           tr("No run is in the notebook yet. Start one with New run, or open a run file."),
-                           tr("No run has all of these words. Take one away to find more.")},
-                          this))
+    , m_list(
+          new BookList(theme, new RunsFilter(m_runs, [this](const QString &code) { return findRuns(code); }),
+                       {u"notebook"_s, u"runs"_s},
+                       {tr("Notebook"), tr("Runs"), tr("Fin&d title, sample, method, state or printed code"),
+                        tr("No run is in the notebook yet. Start one with New run, or open a run file."),
+                        tr("No run has all of these words, or that code. Take a word away to find more.")},
+                       this))
     , m_record(new RecordView(theme, session, this))
 {
     m_list->table().setFlexibleColumn(RunsModel::Title);
@@ -41,6 +43,13 @@ NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *p
     connect(m_record, &RecordView::rackWanted, this, &NotebookPage::rackWanted);
     connect(m_record, &RecordView::personWanted, this, &NotebookPage::personWanted);
     connect(&session, &BenchSession::notebookChanged, this, &NotebookPage::refresh);
+}
+
+std::vector<notebook::RunId> NotebookPage::findRuns(const QString &runCode)
+{
+    std::vector<notebook::RunId> found;
+    guarded(m_list->notice(), [&] { found = m_session.findRuns(runCode); });
+    return found;
 }
 
 void NotebookPage::showEvent(QShowEvent *event)

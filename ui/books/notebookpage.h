@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <vector>
+
 class QStackedWidget;
 
 namespace plateau::ui {
@@ -38,6 +40,7 @@ protected:
     void showEvent(QShowEvent *event) override;
 
 private:
+    std::vector<notebook::RunId> findRuns(const QString &runCode);
     /// At once while it can be seen, else when it is shown next.
     void refresh();
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/runsmodel.h"
 
+#include "core/run/runcode.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -165,10 +166,24 @@ QVariant RunsModel::headerData(int section, Qt::Orientation orientation, int rol
     }
 }
 
-RunsFilter::RunsFilter(RunsModel *source, QObject *parent)
+RunsFilter::RunsFilter(RunsModel *source, Finder finder, QObject *parent)
     : WordFilter(source, parent)
     , m_runs(source)
+    , m_finder(std::move(finder))
 {
+}
+
+void RunsFilter::setFilter(const QString &text)
+{
+    const auto code = m_finder ? run::runCodeIn(text) : std::nullopt;
+    m_found = code ? std::optional(m_finder(*code)) : std::nullopt;
+    WordFilter::setFilter(text);
+}
+
+bool RunsFilter::filterAcceptsRow(int sourceRow, const QModelIndex &sourceParent) const
+{
+    const bool hasWords = WordFilter::filterAcceptsRow(sourceRow, sourceParent);
+    return hasWords || (m_found && std::ranges::find(*m_found, m_runs->run(sourceRow).id) != m_found->end());
 }
 
 QString RunsFilter::textOf(int sourceRow) const

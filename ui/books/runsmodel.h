@@ -7,6 +7,8 @@
 
 #include <QAbstractTableModel>
 
+#include <functional>
+#include <optional>
 #include <vector>
 
 namespace plateau::ui {
@@ -42,19 +44,27 @@ private:
     std::vector<notebook::RunSummary> m_runs;
 };
 
-/// Searches title, samples, method and state of the runs, but neither their times nor their counts.
+/// Searches title, samples, method and state of the runs, but neither their times nor their counts. The code
+/// of a printed sheet, scanned, pasted or typed whole, finds what it stands for.
 class RunsFilter : public WordFilter
 {
     Q_OBJECT
 
 public:
-    explicit RunsFilter(RunsModel *source, QObject *parent = nullptr);
+    using Finder = std::function<std::vector<notebook::RunId>(const QString &runCode)>;
+    /// Without a finder no code is known.
+    explicit RunsFilter(RunsModel *source, Finder finder = {}, QObject *parent = nullptr);
+    void setFilter(const QString &text) override;
 
 protected:
     QString textOf(int sourceRow) const override;
+    bool filterAcceptsRow(int sourceRow, const QModelIndex &sourceParent) const override;
 
 private:
     RunsModel *m_runs;
+    Finder m_finder;
+    /// While the search is a code.
+    std::optional<std::vector<notebook::RunId>> m_found;
 };
 
 } // namespace plateau::ui

@@ -14,7 +14,7 @@ class WordFilter : public QSortFilterProxyModel
 
 public:
     explicit WordFilter(QAbstractItemModel *source, QObject *parent = nullptr);
-    void setFilter(const QString &text);
+    virtual void setFilter(const QString &text);
 
 protected:
     /// What is searched of a row of the source: what is shown of it.

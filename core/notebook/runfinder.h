@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/database.h"
+#include "core/notebook/records.h"
+
+namespace plateau::notebook {
+
+/// The runs that were planned under this code (run::runCode), newest first. Reads every plan: the code is not
+/// stored, so that it can never disagree with what it stands for.
+std::vector<RunId> findRuns(const Database &database, const QString &runCode);
+
+} // namespace plateau::notebook
