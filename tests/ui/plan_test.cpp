@@ -81,7 +81,8 @@ TEST_F(PlanPage, WhatIsExpectedIsDilutedIntoTheWindowByOneKey)
     press(Qt::Key_Return);
     EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 1) << "too strong as it is";
     press(Qt::Key_R, Qt::AltModifier);
-    EXPECT_TRUE(noticeText().startsWith(u"Dilutions proposed: 1"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(QTest::qWaitFor([this] { return noticeText().startsWith(u"Dilutions proposed: 1"_s); }))
+        << noticeText().toStdString();
     EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 0);
     const notebook::StoredRun stored = putOnBench();
     const double factor = run::dilutionFactor(stored.run.samples[0].dilution);
@@ -122,7 +123,7 @@ TEST_F(PlanPage, WhatWaitsIsTickedAndTaken)
     book->shelf().registerSample(sample, u"R. Okafor"_s);
     plan(u"From the shelf"_s, {});
     press(Qt::Key_Q, Qt::AltModifier);
-    ASSERT_EQ(focusName(), u"planQueue"_s);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return focusName() == u"planQueue"_s; }));
     press(Qt::Key_Space);
     press(Qt::Key_Down);
     press(Qt::Key_Space);

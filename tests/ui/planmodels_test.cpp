@@ -246,7 +246,7 @@ TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
     // Six tubes of 1 mL, and 10 % more.
     EXPECT_EQ(text(0, ui::ReagentsModel::Need), u"6.60\u00a0mL"_s);
     EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s) << "the one that expires first";
-    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough"_s);
+    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough: 50.00\u00a0mL, for tubes: 100"_s);
     EXPECT_EQ(text(1, ui::ReagentsModel::Remark), u"no lot in the book"_s);
     EXPECT_EQ(text(2, ui::ReagentsModel::Remark), u"no lot of it is fit"_s);
     ASSERT_TRUE(model.setData(model.index(0, ui::ReagentsModel::LotColumn), 1, Qt::EditRole));

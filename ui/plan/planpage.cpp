@@ -108,7 +108,9 @@ QWidget *PlanPage::buildReagents()
     m_reagentsTable->setItemDelegate(new ChoiceDelegate(ReagentsModel::OffersRole, m_reagentsTable));
     m_reagentsTable->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
                                      QAbstractItemView::DoubleClicked);
-    m_reagentsTable->setFlexibleMinimum(14);
+    m_reagentsTable->setFlexibleColumn(ReagentsModel::Remark);
+    m_reagentsTable->setFlexibleMinimum(20);
+    m_reagentsTable->setLimit(20);
     auto *hint =
         plainLabel(tr("The lot to use up first is chosen; choose another in its cell. Lots are kept under "
                       "Books, Lots."),
@@ -125,6 +127,8 @@ QWidget *PlanPage::buildQueue()
     auto *page = new QWidget(this);
     m_waitingTable = new Table(m_theme, m_waiting, tr("Samples that wait"), u"planQueue"_s, page);
     m_waitingTable->setFlexibleColumn(WaitingModel::Why);
+    m_waitingTable->setFlexibleMinimum(30);
+    m_waitingTable->setLimit(26);
     m_queueText = plainLabel({}, page);
     m_queueText->setWordWrap(true);
     auto *take = button(m_theme, tr("Take the ticked ones"), u"takeTicked"_s, page);

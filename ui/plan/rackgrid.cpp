@@ -138,7 +138,7 @@ void RackGrid::layOutPlaces()
 {
     const int rows = std::max(m_model->rowCount(), 1);
     const int least = fontMetrics().height() + 12;
-    const int most = fontMetrics().height() * 4;
+    const int most = fontMetrics().height() * 6;
     verticalHeader()->setDefaultSectionSize(std::clamp(viewport()->height() / rows, least, most));
 }
 

@@ -107,17 +107,19 @@ ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
             row.remark = tr("no lot noted");
         return row;
     }
-    row.remaining_mL = lot->remaining_mL;
     const LotFitness fitness = fitnessIn(need, lot->id);
     if (fitness != LotFitness::Good) {
         row.state = State::Bad;
         row.remark = fitnessText(fitness, *lot);
     } else if (lot->remaining_mL >= need.withOverage_mL) {
         row.state = State::Good;
-        row.remark = tr("enough");
+        row.remark = tr("enough: %1, for tubes: %2")
+                         .arg(volumeText(lot->remaining_mL), QString::number(need.tubesServed));
     } else if (need.short_mL > 0) {
         row.state = State::Bad;
-        row.remark = tr("short by %1").arg(volumeText(need.short_mL));
+        row.remark = tr("short by %1: in hand %2, for tubes: %3")
+                         .arg(volumeText(need.short_mL), volumeText(lot->remaining_mL),
+                              QString::number(need.tubesServed));
     } else {
         row.state = State::Attention;
         QStringList others;
@@ -161,8 +163,7 @@ QVariant ReagentsModel::data(const QModelIndex &index, int role) const
         return row.chosen;
     if (role == Qt::DecorationRole && index.column() == Remark)
         return m_theme.icon(row.state);
-    if (role == Qt::TextAlignmentRole &&
-        (index.column() == Need || index.column() == InHand || index.column() == Serves))
+    if (role == Qt::TextAlignmentRole && index.column() == Need)
         return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     if (role != Qt::DisplayRole)
         return {};
@@ -177,12 +178,8 @@ QVariant ReagentsModel::data(const QModelIndex &index, int role) const
                 return words;
         }
         return {};
-    case InHand:
-        return row.remaining_mL ? volumeText(*row.remaining_mL) : u"–"_s;
     case Remark:
         return row.remark;
-    case Serves:
-        return row.need.tubesServed > 0 ? QString::number(row.need.tubesServed) : u"–"_s;
     default:
         return {};
     }
@@ -216,12 +213,8 @@ QVariant ReagentsModel::headerData(int section, Qt::Orientation orientation, int
         return tr("Needed");
     case LotColumn:
         return tr("Lot");
-    case InHand:
-        return tr("In hand");
     case Remark:
         return tr("State");
-    case Serves:
-        return tr("Serves tubes");
     default:
         return {};
     }

@@ -19,8 +19,6 @@ struct ReagentRow {
     /// Lots of that reagent with the words to choose them by; 0 stands for none noted.
     std::vector<std::pair<qint64, QString>> offers;
     qint64 chosen = 0;
-    /// What is in hand of the chosen lot; nothing where none is.
-    std::optional<double> remaining_mL;
     State state = State::Pending;
     QString remark;
     bool operator==(const ReagentRow &) const = default;
@@ -33,7 +31,7 @@ class ReagentsModel : public RowsModel<QAbstractTableModel, ReagentRow>
     Q_OBJECT
 
 public:
-    enum Column { Component, Need, LotColumn, InHand, Remark, Serves, ColumnCount };
+    enum Column { Component, Need, LotColumn, Remark, ColumnCount };
     enum Role { OffersRole = Qt::UserRole };
 
     explicit ReagentsModel(const Theme &theme, QObject *parent = nullptr);

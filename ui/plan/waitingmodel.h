@@ -17,7 +17,7 @@ class WaitingModel : public QAbstractTableModel
     Q_OBJECT
 
 public:
-    enum Column { Sample, Product, Why, Received, ColumnCount };
+    enum Column { Sample, Why, Product, Received, ColumnCount };
 
     using QAbstractTableModel::QAbstractTableModel;
 
