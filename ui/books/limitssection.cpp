@@ -83,6 +83,20 @@ QWidget *buildStandard(DraftFields &fields, QWidget *parent)
     return group;
 }
 
+QWidget *buildTubes(DraftFields &fields, QWidget *parent)
+{
+    const auto [group, form] =
+        formGroup(Words::tr("Tubes of a rack"),
+                  Words::tr("How many a new run starts from. All empty: the method has no rule."), parent);
+    fields.addNumber(form, Words::tr("Blanks"), {}, u"usualBlanks"_s,
+                     [](MethodDraft &d) -> QString & { return d.usualTubes[0]; });
+    fields.addNumber(form, Words::tr("Of each sample"), {}, u"usualReplicates"_s,
+                     [](MethodDraft &d) -> QString & { return d.usualTubes[1]; });
+    fields.addNumber(form, Words::tr("Standards"), {}, u"usualStandards"_s,
+                     [](MethodDraft &d) -> QString & { return d.usualTubes[2]; });
+    return group;
+}
+
 } // namespace
 
 QWidget *buildLimitsSection(const SectionParts &parts, QWidget *parent)
@@ -93,6 +107,7 @@ QWidget *buildLimitsSection(const SectionParts &parts, QWidget *parent)
     layout->addWidget(buildWindow(parts.fields, page));
     layout->addWidget(buildAcceptance(parts.fields, page));
     layout->addWidget(buildStandard(parts.fields, page));
+    layout->addWidget(buildTubes(parts.fields, page));
     layout->addStretch(1);
     return page;
 }

@@ -162,7 +162,9 @@ MethodDraft draftOf(const assay::Method &method)
     draft.reactions = lines(method.reactions);
     draft.interferences = lines(method.interferences);
     draft.cautions = lines(method.cautions);
-    draft.tubes = method.tubes;
+    if (method.tubes)
+        draft.usualTubes = {QString::number(method.tubes->blanks), QString::number(method.tubes->replicates),
+                            QString::number(method.tubes->standards)};
     for (const assay::Preparation &preparation : method.samplePreparation)
         draft.preparation[static_cast<std::size_t>(preparation.matrix)] = preparation.text;
     return draft;

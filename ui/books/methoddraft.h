@@ -89,8 +89,8 @@ struct MethodDraft {
     LinesDraft cautions;
     /// In the order of assay::Matrix.
     std::array<QString, 7> preparation;
-    /// Has no field; kept as it was.
-    std::optional<assay::UsualTubes> tubes;
+    /// Blanks, replicates of each sample, standards; all empty: the method has no rule.
+    std::array<QString, 3> usualTubes;
     bool operator==(const MethodDraft &) const = default;
 };
 

@@ -175,12 +175,22 @@ void readLimits(const MethodDraft &draft, const DraftReader &reader, assay::Meth
             draft.extrapolatedReading, reader.whole(draft.lastReadings, u"/extrapolate/lastReadings"_s)};
 }
 
+void readUsualTubes(const MethodDraft &draft, const DraftReader &reader, assay::Method &method)
+{
+    const auto &texts = draft.usualTubes;
+    const bool none =
+        std::all_of(texts.begin(), texts.end(), [](const QString &text) { return text.trimmed().isEmpty(); });
+    if (!none)
+        method.tubes = assay::UsualTubes{reader.whole(texts[0], u"/tubes/blanks"_s),
+                                         reader.whole(texts[1], u"/tubes/replicates"_s),
+                                         reader.whole(texts[2], u"/tubes/standards"_s)};
+}
+
 void readTexts(const MethodDraft &draft, assay::Method &method)
 {
     method.reactions = linesOf(draft.reactions);
     method.interferences = linesOf(draft.interferences);
     method.cautions = linesOf(draft.cautions);
-    method.tubes = draft.tubes;
     for (std::size_t i = 0; i < draft.preparation.size(); ++i) {
         if (!draft.preparation[i].trimmed().isEmpty())
             method.samplePreparation.push_back({static_cast<assay::Matrix>(i), draft.preparation[i]});
@@ -224,6 +234,7 @@ MethodOutcome methodOf(const MethodDraft &draft)
     readMeasurands(draft, idsOf(draft.measurands), reader, method);
     readDerived(draft, reader, method);
     readLimits(draft, reader, method);
+    readUsualTubes(draft, reader, method);
     readTexts(draft, method);
     reader.addUnsaid(problemsOf(method, reader));
     return outcome;

@@ -144,6 +144,9 @@ const std::map<QString, MethodField> &singleFields()
         {u"standard"_s, {Section::Limits, u"usualStandard"_s}},
         {u"standard/concentration_g_per_L"_s, {Section::Limits, u"usualStandard"_s}},
         {u"standard/lossPerHour"_s, {Section::Limits, u"usualStandardLoss"_s}},
+        {u"tubes/blanks"_s, {Section::Limits, u"usualBlanks"_s}},
+        {u"tubes/replicates"_s, {Section::Limits, u"usualReplicates"_s}},
+        {u"tubes/standards"_s, {Section::Limits, u"usualStandards"_s}},
     };
     return fields;
 }

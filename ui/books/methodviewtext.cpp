@@ -217,6 +217,11 @@ void writeLimits(HtmlPage &page, const Method &method)
     if (method.standard && method.standard->lossPerHour)
         rows.push_back({Text::tr("The standard loses"),
                         Text::tr("%1 % in an hour").arg(percent(*method.standard->lossPerHour))});
+    if (method.tubes)
+        rows.push_back({Text::tr("Tubes of a rack"), Text::tr("blanks: %1, of each sample: %2, standards: %3")
+                                                         .arg(method.tubes->blanks)
+                                                         .arg(method.tubes->replicates)
+                                                         .arg(method.tubes->standards)});
     page.table(rows);
 }
 
