@@ -140,8 +140,8 @@ TEST_F(VerificationTest, EntryTakenOffTheEndLeavesItsRecordsUncovered)
 {
     makeFilledFile();
     const std::vector<Finding> findings = findingsAfter([](RawFile &raw) {
-        raw.execute(u"DELETE FROM audit_record WHERE audit = 15"_s);
-        raw.execute(u"DELETE FROM audit WHERE id = 15"_s);
+        raw.execute(u"DELETE FROM audit_record WHERE audit = 16"_s);
+        raw.execute(u"DELETE FROM audit WHERE id = 16"_s);
     });
     expectNamed(findings, u"run 3"_s);
 }
@@ -156,8 +156,8 @@ TEST_F(VerificationTest, EndTakenOffWithItsRecordsShowsInTheHead)
         printed = notebook->auditHead();
     }
     findingsAfter([](RawFile &raw) {
-        raw.execute(u"DELETE FROM audit_record WHERE audit = 15"_s);
-        raw.execute(u"DELETE FROM audit WHERE id = 15"_s);
+        raw.execute(u"DELETE FROM audit_record WHERE audit = 16"_s);
+        raw.execute(u"DELETE FROM audit WHERE id = 16"_s);
         for (const QString &table : {u"tube"_s, u"sample"_s})
             raw.execute(u"DELETE FROM %1 WHERE run = 3"_s.arg(table));
         raw.execute(u"DELETE FROM run WHERE id = 3"_s);
