@@ -76,6 +76,22 @@ TEST(RandomSchedules, AreTheSmallestIntervalAndTheEarliestOffsetsThereAre)
     });
 }
 
+TEST(RandomSchedules, OfNarrowWaitsInALongChainAreTheBestThereAre)
+{
+    // Where the first choice often leads nowhere.
+    forSeeds(1500, [](Random &random) {
+        Procedure procedure = randomProcedure(random, random.whole(4, 6), 20, 30);
+        for (Operation &operation : procedure.timed)
+            operation.largestWait_s = operation.smallestWait_s + random.whole(0, 40);
+        const int tubes = random.whole(2, 4);
+        const auto schedule = scheduleOf(procedure, tubes);
+        ASSERT_TRUE(schedule);
+        const auto [interval_s, starts] = smallestByTrial(procedure, tubes, {}, 1000);
+        EXPECT_EQ(schedule->interval_s, interval_s);
+        EXPECT_EQ(startsOf(*schedule), starts);
+    });
+}
+
 TEST(RandomSchedules, OnABusyBenchAndWithAnEndAreTheBestThereAreOrThereIsNone)
 {
     int none = 0;
