@@ -109,8 +109,8 @@ QWidget *PlanPage::buildReagents()
     m_reagentsTable->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
                                      QAbstractItemView::DoubleClicked);
     m_reagentsTable->setFlexibleColumn(ReagentsModel::Remark);
-    m_reagentsTable->setFlexibleMinimum(20);
-    m_reagentsTable->setLimit(20);
+    m_reagentsTable->setFlexibleMinimum(18);
+    m_reagentsTable->setLimit(15);
     auto *hint =
         plainLabel(tr("The lot to use up first is chosen; choose another in its cell. Lots are kept under "
                       "Books, Lots."),
