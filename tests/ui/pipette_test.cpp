@@ -201,6 +201,55 @@ TEST_F(PipetteScreen, AVolumeThatCannotBeRightIsAskedAboutFirst)
     EXPECT_EQ(book->load(id).marks[0].volume_mL, 4);
 }
 
+TEST_F(PipetteScreen, ANoteThatWasBegunWaitsWhereItWasTyped)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    addRun(exampleRun());
+    open();
+    type(u"1,2"_s);
+    press(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_TRUE(noticeText().contains(u"tube 1: 1,2"_s)) << noticeText().toStdString();
+    press(Qt::Key_PageDown, Qt::ControlModifier);
+    ASSERT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s);
+    ASSERT_EQ(focusName(), u"pipetteGrid"_s) << "nothing was begun in this rack";
+    window->close();
+    ASSERT_EQ(dialogs.questions.size(), 1);
+    EXPECT_TRUE(dialogs.questions[0].contains(u"Rack A, tube 1: 1,2"_s))
+        << dialogs.questions[0].toStdString();
+    press(Qt::Key_PageUp, Qt::ControlModifier);
+    ASSERT_EQ(focusName(), u"pipettedVolume"_s);
+    EXPECT_EQ(find<QLineEdit>(u"pipettedVolume"_s)->text(), u"1,2"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(marks(id), 1);
+    EXPECT_EQ(book->load(id).marks[0].volume_mL, 1.2);
+    window->close();
+    EXPECT_EQ(dialogs.questions.size(), 1) << "nothing is lost, nothing to ask";
+}
+
+TEST_F(PipetteScreen, ASpikeIsARoundOfItsOwn)
+{
+    run::Run run = exampleRun();
+    run.standards = {{u"STD"_s, 0.2, {}, {}, {}, 0}};
+    run.tubes[3].role = run::Role::Spiked;
+    run.tubes[3].spike = run::Spike{u"STD"_s, 0.1};
+    const notebook::RunId id = addRun(run);
+    open();
+    type(u"*"_s);
+    EXPECT_TRUE(cell(3).data(ui::PipetteModel::OddRole).toBool()) << "less water where the spike goes in";
+    EXPECT_EQ(wordsOf(3), u"900\u00a0µL"_s);
+    type(u"**"_s);
+    EXPECT_EQ(action(), u"Tube 4: add 100\u00a0µL STD"_s);
+    EXPECT_EQ(stateOf(0), State::Nothing);
+    EXPECT_EQ(wordsOf(0), u"nothing"_s);
+    press(Qt::Key_Space);
+    const std::vector<notebook::StoredMark> made = book->load(id).marks;
+    ASSERT_EQ(made.size(), 13U);
+    EXPECT_EQ(made.back().dose, (notebook::Dose{3, u"sample"_s, true}));
+    EXPECT_EQ(action(), u"Now read A1"_s);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(action(), u"Tube 4: add 100\u00a0µL STD"_s);
+}
+
 TEST_F(PipetteScreen, ASpoiltTubeIsLeftOutAndNotReadAndMayComeBack)
 {
     const notebook::RunId id = addRun(exampleRun());

@@ -47,9 +47,10 @@ protected:
     ui::PipetteSheet sheet() const { return {method(), run, rounds, marks}; }
     void tick(int round, int firstTube = 0, int lastTube = 3)
     {
-        for (int tube = firstTube; tube <= lastTube; ++tube)
-            marks.ticked[{round, tube}] = {
-                rounds[static_cast<std::size_t>(round)].usualVolume_mL, {}, {}, {}};
+        for (int tube = firstTube; tube <= lastTube; ++tube) {
+            const auto &dose = rounds[static_cast<std::size_t>(round)].doses[static_cast<std::size_t>(tube)];
+            marks.ticked[{round, tube}] = {dose->volume_mL, dose->volume_mL};
+        }
     }
     void read(const QString &reading, int firstTube = 0, int lastTube = 3)
     {
@@ -133,6 +134,21 @@ TEST_F(Pipette, ATubeThatWasReadSinceIsPassedAndTheOthersAreStillDue)
     EXPECT_EQ(sheet().stateOf({3, 2}), State::Due) << "the starter comes after A1";
     EXPECT_EQ(sheet().next(), (ui::Dosing{2, 3}));
     EXPECT_EQ(sheet().countOfRound(2), (ui::StepCount{3, 4}));
+}
+
+TEST_F(Pipette, ATubeIsReadableWhenAllIsInThatComesBefore)
+{
+    EXPECT_TRUE(sheet().isReadable(3, u"A2"_s)) << "nobody has to tick";
+    tick(0);
+    tick(1);
+    tick(2, 0, 1);
+    EXPECT_TRUE(sheet().isReadable(1, u"A1"_s));
+    EXPECT_FALSE(sheet().isReadable(2, u"A1"_s)) << "the sample is missing";
+    EXPECT_FALSE(sheet().isReadable(1, u"A2"_s)) << "the starter is missing";
+    tick(3, 1, 1);
+    EXPECT_TRUE(sheet().isReadable(1, u"A2"_s));
+    marks.fromPaper = true;
+    EXPECT_TRUE(sheet().isReadable(2, u"A1"_s));
 }
 
 TEST_F(Pipette, ASpoiltTubeCountsNowhere)

@@ -85,20 +85,35 @@ void PipetteCell::paintWords(QPainter &painter, const QRectF &area, const QModel
                              const QFont &font) const
 {
     const bool firm = isUnlike(index) || sheetState(index) == Sheet::Spoilt;
-    const QString texts[] = {index.data(PipetteModel::StateWordsRole).toString(),
-                             index.data(PipetteModel::ContentsRole).toString()};
-    QRectF line(area.left(), area.top(), area.width(), QFontMetricsF(font).height());
-    for (int at = 0; at < 2 && line.bottom() <= area.bottom() + 1; ++at) {
-        QFont own = font;
-        own.setBold(at == 0 && firm);
-        painter.setFont(own);
-        painter.setPen(at == 0 && sheetState(index) != Sheet::Nothing ? m_theme.text() : m_theme.mutedText());
-        // The end of "sample Orchard blend, tank 7, 1 of 2" tells the tubes apart.
-        const auto elide = at == 0 ? Qt::ElideRight : Qt::ElideMiddle;
-        painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                         QFontMetricsF(own).elidedText(texts[at], elide, line.width()));
-        line.translate(0, line.height());
-    }
+    const QString volume = index.data(PipetteModel::StateWordsRole).toString();
+    QFont own = m_theme.large();
+    own.setBold(firm);
+    if (QFontMetricsF(own).horizontalAdvance(volume) > area.width())
+        own.setPointSizeF(font.pointSizeF());
+    const QFontMetricsF metrics(own);
+    QRectF line(area.left(), area.top(), area.width(), metrics.height());
+    painter.setFont(own);
+    painter.setPen(sheetState(index) == Sheet::Nothing ? m_theme.mutedText() : m_theme.text());
+    painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                     metrics.elidedText(volume, Qt::ElideRight, line.width()));
+    paintContents(painter, QRectF(line.bottomLeft(), area.bottomRight()), index, font);
+}
+
+void PipetteCell::paintContents(QPainter &painter, const QRectF &area, const QModelIndex &index,
+                                const QFont &font) const
+{
+    const QFontMetricsF metrics(font);
+    const int lines = static_cast<int>((area.height() + 1) / metrics.lineSpacing());
+    if (lines < 1)
+        return;
+    // The end of "sample Orchard blend, tank 7, 1 of 2" tells the tubes apart; a line ends early to wrap.
+    const double room = lines == 1 ? area.width() : area.width() * (lines - 0.6);
+    const QString contents =
+        metrics.elidedText(index.data(PipetteModel::ContentsRole).toString(), Qt::ElideMiddle, room);
+    painter.setFont(font);
+    painter.setPen(m_theme.mutedText());
+    painter.setClipRect(area);
+    painter.drawText(area, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, contents);
 }
 
 void PipetteCell::paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const

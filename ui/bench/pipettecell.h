@@ -25,6 +25,9 @@ private:
     void paintShapes(QPainter &painter, const QRectF &line, const QModelIndex &index) const;
     void paintWords(QPainter &painter, const QRectF &area, const QModelIndex &index, const QFont &font) const;
 
+    void paintContents(QPainter &painter, const QRectF &area, const QModelIndex &index,
+                       const QFont &font) const;
+
     const Theme &m_theme;
 };
 

@@ -92,9 +92,9 @@ void PipetteGrid::fitRows()
 {
     if (m_tubes->rowCount() == 0)
         return;
-    const int smallest = std::max(m_theme.target() * 2, fontMetrics().height() * 4);
+    const int smallest = QFontMetrics(m_theme.large()).height() * 2 + fontMetrics().height() * 2;
     const int share = viewport()->height() / m_tubes->rowCount();
-    verticalHeader()->setDefaultSectionSize(std::clamp(share, smallest, smallest * 2));
+    verticalHeader()->setDefaultSectionSize(std::clamp(share, smallest, smallest * 3));
 }
 
 void PipetteGrid::resizeEvent(QResizeEvent *event)

@@ -36,6 +36,7 @@ PipetteKeys::PipetteKeys(const Theme &theme, QWidget *parent)
 QPushButton *PipetteKeys::key(const QString &text, const QString &name, void (PipetteKeys::*signal)())
 {
     QPushButton *push = button(m_theme, text, name, this);
+    push->setMinimumHeight(m_theme.target() * 3 / 2); // for a glove
     connect(push, &QPushButton::clicked, this, signal);
     return push;
 }

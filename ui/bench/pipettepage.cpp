@@ -47,7 +47,6 @@ void PipettePage::build()
 {
     m_stepsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_stepsTable->setFlexibleColumn(PipetteStepsModel::Step);
-    m_stepsTable->setFixedWidth(fontMetrics().averageCharWidth() * 44);
     m_note->hide();
     auto *below = new QHBoxLayout;
     below->setSpacing(m_theme.wideGap());
@@ -117,6 +116,12 @@ void PipettePage::readAnew()
 Dosing PipettePage::atCursor() const
 {
     return {m_round, std::max(0, m_grid->currentTube())};
+}
+
+void PipettePage::resizeEvent(QResizeEvent *event)
+{
+    m_stepsTable->setFixedWidth(std::max(fontMetrics().averageCharWidth() * 40, width() * 3 / 10));
+    QWidget::resizeEvent(event);
 }
 
 void PipettePage::showRack(notebook::RunId id)

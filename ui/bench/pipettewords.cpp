@@ -124,10 +124,8 @@ QString wordsBefore(const PipetteSheet &sheet, int step)
         --first;
     QStringList words;
     for (int at = first; at < step; ++at) {
-        QString word = steps[static_cast<std::size_t>(at)].words;
-        if (!words.isEmpty())
-            word = word.left(1).toLower() + word.mid(1);
-        words << word;
+        const QString &word = steps[static_cast<std::size_t>(at)].words;
+        words << word.left(1).toLower() + word.mid(1);
     }
     return words.join(u", "_s);
 }

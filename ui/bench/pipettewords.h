@@ -22,7 +22,7 @@ QString tubeWords(const PipetteSheet &sheet, const Dosing &dosing);
 QString oddWords(const PipetteSheet &sheet, const Dosing &dosing);
 /// How it stands with that addition: "20 µL", "150 µL, not 100 µL", "spoilt: dropped", "nothing".
 QString stateWords(const PipetteSheet &sheet, const Dosing &dosing);
-/// The mixing and waiting between what comes before that step and the step: "Mix, wait 3 to 10 min". Empty
+/// The mixing and waiting between what comes before that step and the step: "mix, wait 3 to 10 min". Empty
 /// where there is none.
 QString wordsBefore(const PipetteSheet &sheet, int step);
 /// "tubes 6 of 14"
