@@ -132,8 +132,8 @@ public:
     /// The newest run that came with exactly this content, if there is one: somebody is about to store it
     /// twice. See samerun.h.
     std::optional<RunSummary> findSameRun(const run::Run &run, const assay::Method &method) const;
-    /// The runs that this code stands for on paper (core/run/runcode.h), newest first; several where they were
-    /// planned alike to the last sign.
+    /// The runs that this code stands for on paper (core/run/runcode.h), newest first; several where they
+    /// were planned alike to the last sign.
     std::vector<RunId> findRuns(const QString &runCode) const;
     /// The acts on one run, oldest first.
     std::vector<AuditEntry> history(RunId run) const;
