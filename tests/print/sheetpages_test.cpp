@@ -22,6 +22,15 @@ int tubesOn(const SheetPages &pages)
                            [](int sum, const auto &page) { return sum + page.second - page.first; });
 }
 
+/// Every so many tubes; none for 0.
+std::vector<int> starts(int every, int tubes = 96)
+{
+    std::vector<int> found;
+    for (int tube = 0; every > 0 && tube < tubes; tube += every)
+        found.push_back(tube);
+    return found;
+}
+
 } // namespace
 
 TEST(SheetPages, HoldEveryTubeOnceInOrderAndInsideTheirRoom)
@@ -29,7 +38,7 @@ TEST(SheetPages, HoldEveryTubeOnceInOrderAndInsideTheirRoom)
     for (int tubes = 1; tubes <= 96; ++tubes) {
         for (const int rackColumns : {0, 1, 6, 8, 96}) {
             for (const double tail_mm : {0.0, 30.0, 500.0}) {
-                const SheetPages pages = pagesOf(tubes, 160, 220, tail_mm, rackColumns);
+                const SheetPages pages = pagesOf(tubes, 160, 220, tail_mm, starts(rackColumns));
                 EXPECT_GE(pages.row_mm, smallestRow_mm);
                 EXPECT_LE(pages.row_mm, largestRow_mm);
                 int next = 0;
@@ -48,11 +57,11 @@ TEST(SheetPages, HoldEveryTubeOnceInOrderAndInsideTheirRoom)
 
 TEST(SheetPages, EndWithARowOfTheRackAndUseTheRoomForHighRows)
 {
-    const SheetPages two = pagesOf(30, 160, 220, 20, 6); // 25 rows of 6.2 mm would fit on the first
+    const SheetPages two = pagesOf(30, 160, 220, 20, starts(6)); // 25 rows of 6.2 mm would fit on the first
     ASSERT_EQ(two.tubes.size(), 2u);
     EXPECT_EQ(two.tubes[0].second % 6, 0);
-    EXPECT_EQ(pagesOf(8, 160, 220, 20, 6).row_mm, largestRow_mm);
-    const SheetPages tight = pagesOf(20, 160, 220, 20, 0); // (160 - 20) / 20 = 7.0
+    EXPECT_EQ(pagesOf(8, 160, 220, 20, starts(6)).row_mm, largestRow_mm);
+    const SheetPages tight = pagesOf(20, 160, 220, 20, {}); // (160 - 20) / 20 = 7.0
     ASSERT_EQ(tight.tubes.size(), 1u);
     EXPECT_NEAR(tight.row_mm, 7.0, 0.1001);
     EXPECT_FALSE(tight.tailApart);
@@ -60,8 +69,17 @@ TEST(SheetPages, EndWithARowOfTheRackAndUseTheRoomForHighRows)
 
 TEST(SheetPages, GiveATailThatHasNoRoomAPageOfItsOwn)
 {
-    EXPECT_FALSE(pagesOf(8, 160, 220, 90, 0).tailApart);
-    EXPECT_TRUE(pagesOf(8, 160, 220, 190, 0).tailApart);
+    EXPECT_FALSE(pagesOf(8, 160, 220, 90, {}).tailApart);
+    EXPECT_TRUE(pagesOf(8, 160, 220, 190, {}).tailApart);
+}
+
+TEST(SheetPages, LeaveNoSingleTubeOverWhereTheTailNeedsAPageAnyway)
+{
+    const SheetPages pages =
+        pagesOf(24, 200, 240, 60, starts(2)); // 24 rows of 8.3 mm, and no room for the tail
+    ASSERT_EQ(pages.tubes.size(), 1u);
+    EXPECT_TRUE(pages.tailApart);
+    EXPECT_NEAR(pages.row_mm, 8.3, 0.1001);
 }
 
 TEST(SheetTable, StaysOnThePaperForEveryShippedMethod)

@@ -45,7 +45,7 @@ public:
         const double other_mm = bottom() - rowsTop(false);
         const SheetPages pages =
             pagesOf(static_cast<int>(m_content.run.tubes.size()), bottom() - rowsTop(true), other_mm,
-                    tail.height_mm() + tailGap_mm, m_content.rackColumns.value_or(0));
+                    tail.height_mm() + tailGap_mm, pageStarts());
         m_pages = static_cast<int>(pages.tubes.size()) + tailPages(pages, tail);
         double y = 0;
         for (const auto &[first, end] : pages.tubes) {
@@ -73,6 +73,20 @@ private:
     }
     double bottom() const { return m_table.sheetHeight_mm - sheetBottom_mm; }
 
+    /// With a row of the rack, or where the rack is not known with what is in several tubes.
+    std::vector<int> pageStarts() const
+    {
+        std::vector<int> starts;
+        const int tubes = static_cast<int>(m_content.run.tubes.size());
+        if (m_content.rackColumns) {
+            for (int tube = 0; tube < tubes; tube += std::max(1, *m_content.rackColumns))
+                starts.push_back(tube);
+        } else {
+            for (const TubeGroup &group : tubeGroups(m_content.run))
+                starts.push_back(group.firstTube);
+        }
+        return starts;
+    }
     /// Pages that the tail takes for itself.
     int tailPages(const SheetPages &pages, const WorksheetTail &tail) const
     {

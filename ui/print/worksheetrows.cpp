@@ -183,7 +183,7 @@ void WorksheetRows::paintRows(Canvas &canvas, double headTop_mm, int first, int 
         paintTube(canvas, {m_table.left_mm, rowTop(tube), m_table.width_mm, row_mm}, tube);
         canvas.line({m_table.left_mm + m_table.number_mm + m_table.contents_mm, rowTop(tube)},
                     {right, rowTop(tube)}, hairline_mm);
-        const bool newRackRow = m_content.rackColumns && tube % *m_content.rackColumns == 0;
+        const bool newRackRow = m_content.rackColumns && tube % std::max(1, *m_content.rackColumns) == 0;
         if (newRackRow && tube > first)
             canvas.line({m_table.left_mm, rowTop(tube)}, {right, rowTop(tube)}, rackLine_mm);
     }

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <numeric>
 
 using namespace Qt::StringLiterals;
@@ -114,16 +115,18 @@ int decimalsOf(double volume_mL)
 }
 
 /// How the tubes fall on pages with rows of this height.
-SheetPages fill(int tubes, double first_mm, double other_mm, double tail_mm, int rackColumns, double row_mm)
+SheetPages fill(int tubes, double first_mm, double other_mm, double tail_mm, const std::vector<int> &starts,
+                double row_mm)
 {
     SheetPages pages{row_mm, {}, false};
     double left_mm = 0;
     for (int from = 0; from < tubes;) {
         const double room_mm = from == 0 ? first_mm : other_mm;
-        int fitting = std::max(1, static_cast<int>(room_mm / row_mm + 1e-9));
-        if (from + fitting < tubes && rackColumns > 0 && fitting >= rackColumns)
-            fitting -= fitting % rackColumns;
-        const int to = std::min(tubes, from + fitting);
+        const int fitting = std::max(1, static_cast<int>(room_mm / row_mm + 1e-9));
+        int to = std::min(tubes, from + fitting);
+        const auto behind = std::ranges::upper_bound(starts, to);
+        if (to < tubes && behind != starts.begin() && *std::prev(behind) > from)
+            to = *std::prev(behind);
         pages.tubes.emplace_back(from, to);
         left_mm = room_mm - (to - from) * row_mm;
         from = to;
@@ -184,18 +187,19 @@ SheetTable tableOf(const WorksheetContent &content, Paper paper)
     return table;
 }
 
-SheetPages pagesOf(int tubes, double first_mm, double other_mm, double tail_mm, int rackColumns)
+SheetPages pagesOf(int tubes, double first_mm, double other_mm, double tail_mm,
+                   const std::vector<int> &starts)
 {
-    const auto with = [&](double row_mm) {
-        return fill(tubes, first_mm, other_mm, tail_mm, rackColumns, row_mm);
-    };
-    const std::size_t fewest = count(with(smallestRow_mm));
+    const auto with = [&](double row_mm) { return fill(tubes, first_mm, other_mm, tail_mm, starts, row_mm); };
+    // Fewer pages with tubes count before higher rows: none for a single tube where the tail needs one
+    // anyway.
+    const SheetPages tightest = with(smallestRow_mm);
     for (double row_mm = largestRow_mm; row_mm > smallestRow_mm; row_mm -= 0.1) {
-        const SheetPages pages = with(row_mm);
-        if (count(pages) == fewest && (!pages.tailApart || with(smallestRow_mm).tailApart))
+        SheetPages pages = with(row_mm);
+        if (count(pages) == count(tightest) && pages.tubes.size() == tightest.tubes.size())
             return pages;
     }
-    return with(smallestRow_mm);
+    return tightest;
 }
 
 } // namespace plateau::ui

@@ -62,9 +62,10 @@ struct SheetPages {
     std::vector<std::pair<int, int>> tubes;
     bool tailApart = false;
 };
-/// As few pages as hold all rows and the tail, and then the highest rows. A page ends with a row of the rack
-/// where the rack is known and a whole one fits. first, other: room for rows on the first and the other
-/// pages.
-SheetPages pagesOf(int tubes, double first_mm, double other_mm, double tail_mm, int rackColumns);
+/// As few pages as hold all rows and the tail, and then the highest rows. starts: tubes that a page should
+/// begin with, in order (of a rack's row, of a group); elsewhere it begins only where not even one of them is
+/// in reach. first, other: room for rows on the first and the other pages.
+SheetPages pagesOf(int tubes, double first_mm, double other_mm, double tail_mm,
+                   const std::vector<int> &starts);
 
 } // namespace plateau::ui
