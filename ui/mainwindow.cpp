@@ -6,6 +6,7 @@
 #include "ui/abouttext.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/nextstrip.h"
+#include "ui/bench/printing.h"
 #include "ui/bench/rackpage.h"
 #include "ui/bench/readpage.h"
 #include "ui/bench/runfilepage.h"
@@ -17,6 +18,8 @@
 #include "ui/books/notebookpage.h"
 #include "ui/books/samplespage.h"
 #include "ui/plan/planpage.h"
+#include "ui/print/labels.h"
+#include "ui/print/worksheetpdf.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
@@ -29,6 +32,7 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLocale>
 #include <QSaveFile>
 #include <QScreen>
 #include <QStackedWidget>
@@ -89,9 +93,8 @@ void MainWindow::build()
     m_emptyBench->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_emptyBench->setFont(m_theme->large());
     m_emptyBench->setMargin(m_theme->wideGap());
-    for (QWidget *page :
-         std::initializer_list<QWidget *>{m_emptyBench, m_plan, m_runFile, m_rack, m_notebook, m_methods,
-                                          m_samples, m_lots, m_laboratory})
+    for (QWidget *page : std::initializer_list<QWidget *>{m_emptyBench, m_plan, m_runFile, m_rack, m_notebook,
+                                                          m_methods, m_samples, m_lots, m_laboratory})
         m_pages->addWidget(page);
 
     auto *right = new QVBoxLayout;
@@ -149,6 +152,8 @@ void MainWindow::connectActions()
     connect(m_actions.newRun, &QAction::triggered, this, &MainWindow::goToNewRun);
     connect(m_actions.openFile, &QAction::triggered, this, &MainWindow::chooseFile);
     connect(m_actions.saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
+    connect(m_actions.saveWorksheet, &QAction::triggered, this, &MainWindow::saveWorksheet);
+    connect(m_actions.saveLabels, &QAction::triggered, this, &MainWindow::saveLabels);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_actions.next, &QAction::triggered, this, &MainWindow::goToNext);
     connect(m_actions.pipette, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Pipette); });
@@ -332,6 +337,38 @@ void MainWindow::saveCopy()
     });
 }
 
+void MainWindow::saveWorksheet()
+{
+    const auto id = runOnShow();
+    if (!id)
+        return;
+    m_notice->clear();
+    guarded(*m_notice, [&] {
+        const notebook::StoredRun stored = m_session->load(*id);
+        const WorksheetContent content = worksheetOf(stored, m_stores->laboratory(), m_session->person());
+        savePdfAs(this, *m_dialogs, *m_notice, worksheetFileName(stored.run),
+                  worksheetPdf(content, usualPaper(QLocale::system())));
+    });
+}
+
+void MainWindow::saveLabels()
+{
+    const auto id = runOnShow();
+    if (!id)
+        return;
+    m_notice->clear();
+    guarded(*m_notice, [&] {
+        const std::vector<Label> labels = labelsOf(m_session->load(*id).run, m_session->person());
+        if (labels.empty())
+            m_notice->say(State::Info,
+                          tr("There is nothing to label: the run has no standard, and no sample of it "
+                             "is diluted or extracted."));
+        else
+            savePdfAs(this, *m_dialogs, *m_notice, tr("labels.pdf"),
+                      labelsPdf(labels, usualLabels(usualPaper(QLocale::system()))));
+    });
+}
+
 void MainWindow::onRacksChanged()
 {
     markPage(); // the rack on show may have been decided, or put back
@@ -347,7 +384,8 @@ void MainWindow::updateActions()
     m_actions.review->setEnabled(onRack);
     m_actions.nextRack->setEnabled(!m_session->racks().empty());
     m_actions.previousRack->setEnabled(!m_session->racks().empty());
-    m_actions.saveCopy->setEnabled(runOnShow().has_value());
+    for (QAction *action : {m_actions.saveCopy, m_actions.saveWorksheet, m_actions.saveLabels})
+        action->setEnabled(runOnShow().has_value());
     updateTitle();
 }
 

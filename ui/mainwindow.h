@@ -76,6 +76,8 @@ private:
     void goToNewRun();
     void chooseFile();
     void saveCopy();
+    void saveWorksheet();
+    void saveLabels();
     /// What was typed anywhere and is nowhere stored, in words; empty if all is.
     QStringList unstored() const;
     /// Of the rack that is being left.

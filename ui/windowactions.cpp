@@ -38,6 +38,9 @@ WindowActions::WindowActions(QMainWindow &window)
     file->addSeparator();
     saveCopy = add(file, Words::tr("&Save a copy of the run as file…"), u"actionSaveCopy"_s,
                    QKeySequence(u"Ctrl+Shift+S"_s));
+    saveWorksheet =
+        add(file, Words::tr("&Worksheet as PDF…"), u"actionSaveWorksheet"_s, QKeySequence(u"Ctrl+P"_s));
+    saveLabels = add(file, Words::tr("&Labels as PDF…"), u"actionSaveLabels"_s);
     file->addSeparator();
     quit = add(file, Words::tr("&Quit"), u"actionQuit"_s, QKeySequence(u"Ctrl+Q"_s));
     quit->setMenuRole(QAction::QuitRole);
@@ -57,8 +60,7 @@ WindowActions::WindowActions(QMainWindow &window)
     methods = add(view, Words::tr("&Methods"), u"actionMethods"_s, QKeySequence(u"Ctrl+M"_s));
     samples = add(view, Words::tr("&Samples"), u"actionSamples"_s, QKeySequence(u"Ctrl+J"_s));
     lots = add(view, Words::tr("&Lots"), u"actionLots"_s, QKeySequence(u"Ctrl+L"_s));
-    laboratory =
-        add(view, Words::tr("Labora&tory"), u"actionLaboratory"_s, QKeySequence(u"Ctrl+Shift+L"_s));
+    laboratory = add(view, Words::tr("Labora&tory"), u"actionLaboratory"_s, QKeySequence(u"Ctrl+Shift+L"_s));
 
     QMenu *help = window.menuBar()->addMenu(Words::tr("&Help"));
     about = add(help, Words::tr("&About Plateau"), u"actionAbout"_s);

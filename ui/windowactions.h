@@ -14,6 +14,8 @@ struct WindowActions {
     QAction *newRun;
     QAction *openFile;
     QAction *saveCopy;
+    QAction *saveWorksheet;
+    QAction *saveLabels;
     QAction *quit;
     QAction *next;
     QAction *pipette;

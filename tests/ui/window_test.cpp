@@ -58,6 +58,7 @@ TEST_F(Window, AnEmptyNotebookSaysWhatToDoNext)
     EXPECT_FALSE(action(u"actionPipette"_s)->isEnabled());
     EXPECT_FALSE(action(u"actionRead"_s)->isEnabled());
     EXPECT_FALSE(action(u"actionSaveCopy"_s)->isEnabled());
+    EXPECT_FALSE(action(u"actionSaveWorksheet"_s)->isEnabled());
 }
 
 TEST_F(Window, AFileWithProblemsListsThemAllAndOpensNothing)
@@ -305,6 +306,36 @@ TEST_F(Window, ACopyThatCannotBeWrittenIsSaid)
     dialogs.nextFile = folder.filePath(u"no/such/folder/copy.json"_s);
     action(u"actionSaveCopy"_s)->trigger();
     EXPECT_TRUE(noticeText().contains(u"could not be written"_s)) << noticeText().toStdString();
+}
+
+TEST_F(Window, TheWorksheetAndTheLabelsOfTheRunOnShowBecomePdfFiles)
+{
+    run::Run run = readRun(0.5);
+    run.samples[0].dilution = {{5, 50, {}}};
+    addRun(run);
+    openWindow();
+    for (const QString &name : {u"actionSaveWorksheet"_s, u"actionSaveLabels"_s}) {
+        dialogs.nextFile = folder.filePath(name + u".pdf"_s);
+        ASSERT_TRUE(action(name)->isEnabled());
+        action(name)->trigger();
+        EXPECT_TRUE(noticeText().contains(dialogs.nextFile)) << noticeText().toStdString();
+        QFile file(dialogs.nextFile);
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
+    }
+    dialogs.nextFile = folder.filePath(u"no/such/folder/sheet.pdf"_s);
+    action(u"actionSaveWorksheet"_s)->trigger();
+    EXPECT_TRUE(noticeText().contains(u"was not written"_s)) << noticeText().toStdString();
+}
+
+TEST_F(Window, ARunWithNothingToLabelSaysSoAndAsksForNoFile)
+{
+    addRun(readRun(0.5));
+    openWindow();
+    dialogs.nextFile = folder.filePath(u"labels.pdf"_s);
+    action(u"actionSaveLabels"_s)->trigger();
+    EXPECT_TRUE(noticeText().contains(u"nothing to label"_s)) << noticeText().toStdString();
+    EXPECT_FALSE(QFile::exists(dialogs.nextFile));
 }
 
 TEST_F(Window, AboutNamesVersionsAndLicences)

@@ -35,7 +35,7 @@ QString Dialogs::fileToSave(QWidget *parent, const QString &title, const QString
 {
     QFileDialog dialog(parent, title, startFolder(m_folder), filter);
     dialog.setAcceptMode(QFileDialog::AcceptSave);
-    dialog.setDefaultSuffix(u"json"_s);
+    dialog.setDefaultSuffix(QFileInfo(suggestedName).suffix());
     dialog.selectFile(suggestedName);
     if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
         return {};

@@ -15,7 +15,8 @@ public:
     virtual ~Dialogs() = default;
     /// Empty if the user thought better of it.
     virtual QString fileToOpen(QWidget *parent, const QString &title, const QString &filter);
-    /// Asks before an existing file is replaced. Empty as above.
+    /// Asks before an existing file is replaced; a name without an ending gets that of the suggested one.
+    /// Empty as above.
     virtual QString fileToSave(QWidget *parent, const QString &title, const QString &suggestedName,
                                const QString &filter);
     /// True if the person wants what the question names; the safe answer is preset.

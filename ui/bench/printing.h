@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+#include "core/planning/laboratory.h"
+#include "ui/print/worksheetcontent.h"
+
+class QWidget;
+
+namespace plateau::ui {
+
+class Dialogs;
+class Notice;
+
+/// The sheet of a stored run as it was planned, with the rack and the start interval of its plan, and when
+/// each reading is due where the laboratory's handling times still give that interval.
+WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::Laboratory &laboratory,
+                             const QString &person);
+
+/// Asks where the PDF goes, writes it, and says in the page what became of it. A file to be looked at,
+/// printed and kept by whatever the desktop has for that.
+void savePdfAs(QWidget *parent, Dialogs &dialogs, Notice &notice, const QString &suggestedName,
+               const QByteArray &pdf);
+
+} // namespace plateau::ui
