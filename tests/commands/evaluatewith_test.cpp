@@ -195,7 +195,7 @@ TEST_F(EvaluateWith, HelpNamesTheOptions)
 {
     const QByteArray help = runProgram({u"--help"_s}).out;
     EXPECT_TRUE(help.contains("--with OTHER.json"));
-    EXPECT_TRUE(help.contains("--notebook FILE                   with the methods"));
+    EXPECT_TRUE(help.contains("[--notebook FILE]                   with the methods"));
 }
 
 TEST_F(EvaluateWith, ANotebookKnowsTheLaboratorysMethods)
