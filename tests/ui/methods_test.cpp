@@ -492,6 +492,7 @@ TEST_F(MethodsWindow, ResultsOfATemplateSaySoWhereverTheyAreRead)
     assay::Method pattern = method();
     pattern.name = u"Pear acid (template)"_s;
     decided(pattern);
+    run.method = pattern.id;
     book->addRun(run, pattern, u"R. Okafor"_s);
     openWindow(); // at the review that is next
     const QString mark =

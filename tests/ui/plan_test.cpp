@@ -140,7 +140,7 @@ TEST_F(PlanPage, WhatWaitsIsTickedAndTaken)
 TEST_F(PlanPage, AFreshStandardIsWeighedAndTaken)
 {
     plan(u"With a standard"_s, {u"P-104"_s});
-    press(Qt::Key_G, Qt::AltModifier);
+    press(Qt::Key_X, Qt::AltModifier);
     const auto fill = [this](const QString &name, const QString &text) {
         tabTo(name);
         press(Qt::Key_A, Qt::ControlModifier);

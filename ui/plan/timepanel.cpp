@@ -46,7 +46,7 @@ TimePanel::TimePanel(const Theme &theme, QWidget *parent)
     m_secondTubes->setMinimumHeight(theme.target());
     auto *form = new QFormLayout;
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    addFormRow(form, tr("Ma&x. time at the bench"), m_most, u"planMost"_s);
+    addFormRow(form, tr("Max. time at the bench"), m_most, u"planMost"_s);
     form->addRow(m_withSecond);
     addFormRow(form, tr("Its method"), m_secondMethod, u"secondMethod"_s);
     addFormRow(form, tr("Its tubes"), m_secondTubes, u"secondTubes"_s);

@@ -23,7 +23,7 @@ namespace plateau::ui {
 using evaluation::withUnit;
 
 WeighingForm::WeighingForm(const Theme &theme, const Clock &clock, QWidget *parent)
-    : QGroupBox(tr("Wei&gh a fresh standard"), parent)
+    : QGroupBox(tr("Weigh a fresh standard e&xactly"), parent)
     , m_theme(theme)
     , m_clock(clock)
     , m_measurand(new QComboBox(this))
