@@ -172,8 +172,11 @@ TEST_F(Keyboard, ADilutionInTwoStepsIsKeyedAndAStepTakenAway)
     tabTo(u"putOnBench"_s);
     press(Qt::Key_Return);
     ASSERT_EQ(book->runs().size(), 1U);
-    EXPECT_EQ(book->load(book->runs()[0].id).run.samples[0].dilution,
-              (std::vector<run::DilutionStep>{{5, 50}, {10, 100}}));
+    const std::vector<run::DilutionStep> steps = book->load(book->runs()[0].id).run.samples[0].dilution;
+    ASSERT_EQ(steps.size(), 2U);
+    EXPECT_EQ(std::pair(steps[0].take_mL, steps[0].makeUpTo_mL), std::pair(5.0, 50.0));
+    EXPECT_EQ(std::pair(steps[1].take_mL, steps[1].makeUpTo_mL), std::pair(10.0, 100.0));
+    EXPECT_TRUE(steps[1].uncertainty_percent) << "that of the laboratory's glass";
     press(Qt::Key_N, Qt::ControlModifier);
     EXPECT_FALSE(find<QPushButton>(u"removeDilutionStep"_s)->isEnabled())
         << "the next run starts with one step";
@@ -214,6 +217,7 @@ TEST_F(Keyboard, AStandardIsAskedForWhatTheMethodDoesNotSay)
     EXPECT_FALSE(run.standards[0].usedAt) << "nobody knows yet";
     ASSERT_EQ(run.tubes.size(), 6U);
     EXPECT_EQ(run.tubes[3].role, run::Role::Standard) << "two tubes, as of blanks and samples";
+    press(Qt::Key_2, Qt::ControlModifier); // pipetted without the screen
     for (const QString &text : {u"0.1"_s, u"0.1"_s, u"0.11"_s})
         keyReading(text);
     const notebook::StoredRun stored = book->load(id);

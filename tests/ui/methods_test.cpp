@@ -499,6 +499,7 @@ TEST_F(MethodsWindow, ResultsOfATemplateSaySoWhereverTheyAreRead)
         u"Made with a template whose volumes nobody confirmed: Pear acid (template), version 1."_s;
     EXPECT_EQ(labelText(u"templateText"_s), mark);
     press(Qt::Key_B, Qt::ControlModifier);
+    press(Qt::Key_Return); // from the search to the list
     press(Qt::Key_Down);
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
@@ -508,6 +509,7 @@ TEST_F(MethodsWindow, ResultsOfATemplateSaySoWhereverTheyAreRead)
     decided(method());
     openWindow();
     press(Qt::Key_B, Qt::ControlModifier);
+    press(Qt::Key_Return);
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
     EXPECT_FALSE(window->findChildren<QLabel *>(u"templateText"_s).isEmpty());
