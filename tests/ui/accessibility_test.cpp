@@ -50,6 +50,10 @@ protected:
         for (run::Tube &tube : read.tubes)
             tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.6}};
         book->decide(addRun(read), notebook::DecisionKind::Accepted, u"M. Lindqvist"_s, {});
+        planning::ShelfSample waiting;
+        waiting.id = u"P-105"_s;
+        book->shelf().registerSample(waiting, u"M. Lindqvist"_s);
+        book->lots().receive({u"Buffer pH 9"_s, u"4711"_s, {}, {}}, 500, u"M. Lindqvist"_s);
         openWindow();
         GetParam().open(*window);
         QApplication::processEvents();
@@ -172,6 +176,31 @@ const std::vector<Page> pages{
          QTest::keyClick(window.findChild<QAbstractItemView *>(u"methods"_s), Qt::Key_Return);
          QTest::keyClick(&window, Qt::Key_S, Qt::AltModifier);
      }},
+    {"Samples", [](ui::MainWindow &window) { trigger(window, u"actionSamples"_s); }},
+    {"RegisterSamples",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionSamples"_s);
+         window.findChild<QAbstractButton *>(u"registerSamples"_s)->click();
+     }},
+    {"Lots", [](ui::MainWindow &window) { trigger(window, u"actionLots"_s); }},
+    {"Lot",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionLots"_s);
+         QTest::keyClick(window.findChild<QAbstractItemView *>(u"lots"_s), Qt::Key_Return);
+     }},
+    {"LotLabel",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionLots"_s);
+         QTest::keyClick(window.findChild<QAbstractItemView *>(u"lots"_s), Qt::Key_Return);
+         auto *what = window.findChild<QComboBox *>(u"lotEvent"_s);
+         what->setCurrentIndex(what->count() - 1);
+     }},
+    {"ReceiveLot",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionLots"_s);
+         window.findChild<QAbstractButton *>(u"receiveLot"_s)->click();
+     }},
+    {"Laboratory", [](ui::MainWindow &window) { trigger(window, u"actionLaboratory"_s); }},
     {"RunFile", [](ui::MainWindow &window) { window.openRunFile(u"/nowhere/run.json"_s); }},
 };
 

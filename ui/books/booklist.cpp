@@ -10,6 +10,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 
 using namespace Qt::StringLiterals;
 
@@ -72,6 +73,8 @@ BookList::BookList(const Theme &theme, WordFilter *filter, const Names &names, c
 void BookList::addButton(QWidget *button)
 {
     m_head->addWidget(button);
+    if (!m_firstButton && qobject_cast<QPushButton *>(button))
+        m_firstButton = button;
     // Where they stand is where Tab comes to them.
     setTabOrder(button, m_search);
 }
@@ -85,7 +88,8 @@ void BookList::refresh()
 void BookList::takeFocus()
 {
     if (m_filter->rowCount() == 0) {
-        m_search->setFocus();
+        QWidget *const next = m_search->isEnabled() || !m_firstButton ? m_search : m_firstButton;
+        next->setFocus();
         return;
     }
     if (!m_table->currentIndex().isValid())

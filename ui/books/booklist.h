@@ -46,7 +46,8 @@ public:
     void addButton(QWidget *button);
     /// To be called when the model has changed for good.
     void refresh();
-    /// The table, with a row chosen; the search where the table is empty.
+    /// The table, with a row chosen; the search where it finds nothing; what there is to do where there is
+    /// nothing to search.
     void takeFocus();
     /// The search with its words selected, so that the next ones take their place; nothing where there is
     /// nothing to search.
@@ -63,6 +64,7 @@ private:
     WordFilter *m_filter;
     Texts m_texts;
     QHBoxLayout *m_head;
+    QWidget *m_firstButton = nullptr;
     QLineEdit *m_search;
     Notice *m_notice;
     QLabel *m_empty;

@@ -62,7 +62,8 @@ LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const Lot
         near << (days == 0 ? Words::tr("good until tonight") : Words::tr("good until %1").arg(dayText(last)));
     }
     if (const auto tubes = tubesIfLow(lot, use))
-        near << Words::tr("low, enough for tubes: %1").arg(*tubes);
+        near << (*tubes == 0 ? Words::tr("too little for a tube")
+                             : Words::tr("low, enough for tubes: %1").arg(*tubes));
     if (!near.isEmpty())
         return {State::Attention, near.join(Words::tr("; "))};
     return {State::Good, lot.opened ? Words::tr("in use") : Words::tr("not opened")};

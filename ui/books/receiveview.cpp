@@ -36,8 +36,8 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     auto *host = new QWidget(this);
     auto *form = new QFormLayout(host);
     form->setContentsMargins({});
-    m_label = new LotLabelForm(theme, form, u"receive"_s);
-    addFormRow(form, tr("Vol&ume in it (mL)"), m_volume_mL, u"receiveVolume"_s);
+    m_label = new LotLabelForm(theme, form, u"received"_s);
+    addFormRow(form, tr("Vol&ume in it (mL)"), m_volume_mL, u"receivedVolume"_s);
     auto *store = button(theme, tr("&Store it in the book"), u"storeReceipt"_s, this);
     auto *row = new QHBoxLayout;
     row->addWidget(store);

@@ -42,12 +42,12 @@ std::vector<CellChoice> formChoices()
             {formValue(run::Form::Solid), formText(run::Form::Solid)}};
 }
 
-/// A solid matrix is a solid, whatever stood there.
-void followMatrix(std::vector<CellRow> &rows, int row, int column)
+/// A time that was understood stands there in full, so that its day can be seen.
+void writeOutReceived(std::vector<QString> &cells, const QDateTime &now)
 {
-    std::vector<QString> &cells = rows[static_cast<std::size_t>(row)].cells;
-    if (column == shelf::Matrix && matrixOf(cells[shelf::Matrix]) == assay::Matrix::Solid)
-        cells[shelf::Form] = formValue(run::Form::Solid);
+    const auto moment = receivedMoment(cells[shelf::Received], now);
+    if (const QDateTime *understood = std::get_if<QDateTime>(&moment))
+        cells[shelf::Received] = momentText(*understood);
 }
 
 /// Words that mean one of the choices become that choice, so that the table shows it as such.
@@ -129,7 +129,14 @@ CellsModel *RegisterView::newModel()
         row.cells = asChoices(std::move(row.cells));
         return row;
     });
-    model->setConsequence(followMatrix);
+    model->setConsequence([this](std::vector<CellRow> &rows, int row, int column) {
+        std::vector<QString> &cells = rows[static_cast<std::size_t>(row)].cells;
+        // A solid matrix is a solid, whatever stood there.
+        if (column == shelf::Matrix && matrixOf(cells[shelf::Matrix]) == assay::Matrix::Solid)
+            cells[shelf::Form] = formValue(run::Form::Solid);
+        if (column == shelf::Received)
+            writeOutReceived(cells, m_clock.now());
+    });
     return model;
 }
 
@@ -300,8 +307,10 @@ void RegisterView::paste(const QString &text)
     const PastedSamples pasted = readPasted(text, m_measurands);
     if (!pasted.rows.empty()) {
         std::vector<CellRow> rows = m_model->rows();
-        for (const std::vector<QString> &cells : pasted.rows)
+        for (const std::vector<QString> &cells : pasted.rows) {
             rows.push_back({m_model->blankRow().key, asChoices(cells)});
+            writeOutReceived(rows.back().cells, m_clock.now());
+        }
         const auto first = static_cast<int>(m_model->rows().size());
         m_model->replaceRows(std::move(rows));
         m_table->setFocus();
@@ -329,7 +338,8 @@ void RegisterView::store()
         return;
     }
     m_notice->clear();
-    Q_EMIT stored(m_reading.samples);
+    const std::vector<planning::ShelfSample> samples = m_reading.samples; // is read anew once they are stored
+    Q_EMIT stored(samples);
 }
 
 void RegisterView::leave()

@@ -200,6 +200,7 @@ void SamplesPage::describeChosen()
     const notebook::WaitingSample *sample = chosen();
     m_strip->setVisible(m_model->rowCount() > 0);
     m_change->setEnabled(sample);
+    m_change->setText(sample && !sample->shelf ? tr("&Complete what is known…") : tr("&Change…"));
     m_reason->setEnabled(sample);
     m_withdraw->setEnabled(sample && sample->shelf);
     m_waive->setEnabled(sample && sample->repeat);

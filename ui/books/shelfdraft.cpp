@@ -4,7 +4,6 @@
 
 #include "core/assay/label.h"
 #include "core/exchange/decimal.h"
-#include "core/exchange/keyedmoment.h"
 #include "ui/shared/matrixtext.h"
 
 #include <QCoreApplication>
@@ -89,9 +88,7 @@ private:
         const QString typed = text(shelf::Received);
         if (typed.isEmpty())
             return;
-        static const QRegularExpression day(u"^\\d{4}-\\d{2}-\\d{2}$"_s);
-        const bool dayAlone = day.match(typed).hasMatch();
-        const auto parsed = exchange::parseKeyedMoment(dayAlone ? typed + u" 0:00"_s : typed, m_now);
+        const auto parsed = receivedMoment(typed, m_now);
         if (const auto *moment = std::get_if<QDateTime>(&parsed))
             sample.receivedAt = *moment;
         else if (std::get<exchange::MomentFault>(parsed) == exchange::MomentFault::InTheFuture)
@@ -177,6 +174,13 @@ private:
 
 } // namespace
 
+std::variant<QDateTime, exchange::MomentFault> receivedMoment(const QString &text, const QDateTime &now)
+{
+    static const QRegularExpression day(u"^\\d{4}-\\d{2}-\\d{2}$"_s);
+    const QString typed = text.trimmed();
+    return exchange::parseKeyedMoment(day.match(typed).hasMatch() ? typed + u" 0:00"_s : typed, now);
+}
+
 ShelfReading readShelf(const std::vector<CellRow> &rows, const MeasurandNames &measurands,
                        const QDateTime &now)
 {
@@ -186,7 +190,7 @@ ShelfReading readShelf(const std::vector<CellRow> &rows, const MeasurandNames &m
         const int number = static_cast<int>(i);
         reading.samples.push_back(RowReader(rows[i], number, measurands, now, reading).sample());
         const QString &id = reading.samples.back().id;
-        const auto [first, isNew] = seen.try_emplace(id, number);
+        const auto [first, isNew] = seen.try_emplace(foldedName(id), number);
         if (!isNew && !id.isEmpty())
             reading.problems.push_back(
                 {number, shelf::Id,

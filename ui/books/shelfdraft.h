@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/exchange/keyedmoment.h"
 #include "core/planning/shelf.h"
 #include "ui/books/cellsmodel.h"
 #include "ui/books/measurandnames.h"
 
 #include <QDateTime>
 
+#include <variant>
 #include <vector>
 
 namespace plateau::ui {
@@ -44,6 +46,8 @@ std::vector<QString> shelfCells(const planning::ShelfSample &sample, const Measu
 /// "Example acid 3.5 g/L; other 10 g/L"; one name once.
 QString expectedText(const planning::ShelfSample &sample, const MeasurandNames &measurands, bool withUnits);
 QString formText(run::Form form);
+/// A time as it may be typed for a sample; a day alone begins at midnight.
+std::variant<QDateTime, exchange::MomentFault> receivedMoment(const QString &text, const QDateTime &now);
 
 /// The values of the choices.
 QString matrixValue(assay::Matrix matrix);

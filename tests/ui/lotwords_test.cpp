@@ -1,0 +1,232 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/support/print.h"
+#include "ui/books/laboratorydraft.h"
+#include "ui/books/lotledger.h"
+#include "ui/books/lotsmodel.h"
+#include "ui/books/reagentnames.h"
+#include "ui/books/shelfmodel.h"
+#include "ui/shared/theme.h"
+
+#include <QAbstractItemModelTester>
+#include <QSignalSpy>
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+using Mode = QAbstractItemModelTester::FailureReportingMode;
+using ui::State;
+
+QString shown(const QAbstractItemModel &model, int row, int column)
+{
+    return model.index(row, column).data(Qt::DisplayRole).toString();
+}
+
+const QDateTime now = QDateTime::fromString(u"2026-03-02T09:10:00+01:00"_s, Qt::ISODate);
+const QDate today(2026, 3, 2);
+
+assay::Component component(const QString &id, const QString &name, double volume_mL)
+{
+    assay::Component component;
+    component.id = id;
+    component.name = name;
+    component.volume_mL = volume_mL;
+    return component;
+}
+
+planning::Lot lotOf(double remaining_mL)
+{
+    return {7, u"Buffer pH 9"_s, u"4711"_s, {}, {}, {}, remaining_mL};
+}
+
+TEST(LotWords, StateSaysWhatCountsMost)
+{
+    const ui::LotUse unknown{};
+    const auto standing = [&](const planning::Lot &lot) { return ui::standingOf(lot, now, unknown); };
+    planning::Lot lot = lotOf(100);
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Good, u"not opened"_s}));
+    lot.opened = QDate(2026, 2, 20);
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Good, u"in use"_s}));
+    lot.keepsOpened_days = 10;
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Attention, u"good until tonight"_s}));
+    lot.keepsOpened_days = 9;
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"open too long, was good until 2026-03-01"_s}));
+    lot.expires = QDate(2026, 3, 1);
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"expired on 2026-03-01"_s}));
+    lot.remaining_mL = 0;
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Pending, u"used up"_s}));
+    lot.remaining_mL = -0.5;
+    EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"more taken than it held"_s}));
+}
+
+TEST(LotWords, LastGoodDayIsPointedOutAWeekAhead)
+{
+    planning::Lot lot = lotOf(100);
+    lot.expires = today.addDays(ui::warnAhead_days);
+    EXPECT_EQ(ui::standingOf(lot, now, {}).words, u"good until 2026-03-09"_s);
+    lot.expires = today.addDays(ui::warnAhead_days + 1);
+    EXPECT_EQ(ui::standingOf(lot, now, {}).shape, State::Good);
+}
+
+TEST(LotWords, LowIsLessThanARackOfTubes)
+{
+    EXPECT_EQ(ui::standingOf(lotOf(24), now, {1.0, 24}).shape, State::Good);
+    EXPECT_EQ(ui::standingOf(lotOf(23.9), now, {1.0, 24}),
+              (ui::LotStanding{State::Attention, u"low, enough for tubes: 23"_s}));
+    EXPECT_EQ(ui::standingOf(lotOf(0.1), now, {std::nullopt, 24}).shape, State::Good)
+        << "nobody knows what a tube takes";
+}
+
+TEST(LotWords, DaysAreReadAsPrintedOnLabels)
+{
+    EXPECT_EQ(std::get<QDate>(ui::parseDay(u" 2026-12-31 "_s)), QDate(2026, 12, 31));
+    EXPECT_EQ(std::get<QDate>(ui::parseDay(u"2028-2"_s)), QDate(2028, 2, 29)) << "a month's last day";
+    for (const QString &text : {u"31.12.2026"_s, u"2026-13"_s, u"2026-02-30"_s, u"soon"_s})
+        EXPECT_EQ(std::get<ui::DayFault>(ui::parseDay(text)), ui::DayFault::NotADay) << text.toStdString();
+    EXPECT_EQ(std::get<ui::DayFault>(ui::parseDay(u" "_s)), ui::DayFault::Empty);
+}
+
+TEST(LotWords, ReagentsAreEveryComponentButTheSample)
+{
+    assay::Method one;
+    one.sample = u"s"_s;
+    one.components = {component(u"b"_s, u"Buffer"_s, 1.0), component(u"s"_s, u"Sample"_s, 0.1),
+                      component(u"w"_s, u"Water"_s, 1.5)};
+    assay::Method other;
+    other.sample = u"s"_s;
+    other.components = {component(u"w"_s, u"water "_s, 2.0), component(u"s"_s, u"Sample"_s, 0.1)};
+    const ui::ReagentNames names({one, other});
+    EXPECT_EQ(names.names(), (QStringList{u"Buffer"_s, u"Water"_s}));
+    EXPECT_EQ(names.largestDose_mL(u"WATER"_s), 2.0);
+    EXPECT_EQ(names.largestDose_mL(u"Sample"_s), std::nullopt);
+}
+
+TEST(LotsList, ByReagentTheOneToUseFirstOnTopAndUsedUpLast)
+{
+    const ui::Theme theme;
+    ui::LotsModel model(theme);
+    const QAbstractItemModelTester tester(&model, Mode::Warning);
+    const QSignalSpy reset(&model, &QAbstractItemModel::modelReset);
+    const auto use = [](const QString &) { return ui::LotUse{}; };
+    model.setLots({{1, u"water"_s, u"w"_s, {}, {}, {}, 500},
+                   {2, u"Buffer"_s, u"late"_s, QDate(2027, 1, 1), {}, {}, 50},
+                   {3, u"Buffer"_s, u"gone"_s, QDate(2026, 12, 1), {}, {}, 0},
+                   {4, u"buffer"_s, u"opened"_s, QDate(2027, 5, 1), today, 30, 12.3456}},
+                  now, use);
+    ASSERT_EQ(model.rowCount(), 4);
+    QStringList lots;
+    for (int row = 0; row < 4; ++row)
+        lots << shown(model, row, ui::LotsModel::Lot);
+    EXPECT_EQ(lots, (QStringList{u"opened"_s, u"late"_s, u"w"_s, u"gone"_s}));
+    EXPECT_EQ(shown(model, 0, ui::LotsModel::Left), u"12.346\u00a0mL"_s);
+    EXPECT_EQ(shown(model, 0, ui::LotsModel::KeepsUntil), u"2026-04-01"_s);
+    EXPECT_EQ(shown(model, 3, ui::LotsModel::Standing), u"used up"_s);
+    EXPECT_EQ(model.rowOf(4), 0);
+    EXPECT_EQ(model.rowOf(99), -1);
+    model.setLots({{1, u"water"_s, u"w"_s, {}, {}, {}, 400}}, now, use);
+    EXPECT_EQ(model.rowCount(), 1);
+    EXPECT_EQ(reset.count(), 0);
+}
+
+TEST(LotsList, LedgerAndRunsInWords)
+{
+    ui::LedgerModel ledger;
+    const QAbstractItemModelTester ledgerTester(&ledger, Mode::Warning);
+    using Kind = notebook::LotMovementKind;
+    ledger.setMovements(
+        {{Kind::Received, 500, {}, u"Ines"_s, now}, {Kind::Discarded, -0.25, u"spilt"_s, u"Ines"_s, now}});
+    ASSERT_EQ(ledger.rowCount(), 2);
+    EXPECT_EQ(shown(ledger, 0, ui::LedgerModel::Change), u"+500\u00a0mL"_s);
+    EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::Change), u"\u22120.25\u00a0mL"_s);
+    EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::What), u"thrown away"_s);
+    EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::Note), u"spilt"_s);
+
+    ui::TakingsModel takings;
+    const QAbstractItemModelTester takingsTester(&takings, Mode::Warning);
+    notebook::RunSummary run;
+    run.id = {12};
+    run.title = u"Perry tanks"_s;
+    takings.setTakings({{{12}, 8, 8}, {{13}, 1, 1}}, {run});
+    ASSERT_EQ(takings.rowCount(), 2);
+    EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Title), u"Perry tanks"_s);
+    EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Tubes), u"8"_s);
+    EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Volume), u"8\u00a0mL"_s);
+    EXPECT_EQ(takings.row(1).run, notebook::RunId{13});
+}
+
+TEST(ShelfList, SaysWhyEachSampleWaits)
+{
+    const ui::Theme theme;
+    ui::ShelfModel model(theme);
+    const QAbstractItemModelTester tester(&model, Mode::Warning);
+    notebook::WaitingSample registered;
+    registered.sample.id = u"P-1"_s;
+    registered.sample.expected = {{u"acid"_s, 3.5}};
+    registered.shelf = notebook::ShelfId{1};
+    evaluation::Advice dilute;
+    dilute.factor = 10;
+    dilute.atLeast = true;
+    evaluation::Advice more;
+    more.kind = evaluation::Advice::Kind::IncreaseVolume;
+    more.sampleVolume_mL = 0.5;
+    notebook::WaitingSample repeat;
+    repeat.sample.id = u"P-2"_s;
+    repeat.repeat =
+        notebook::AdvisedRepeat{{12}, u"m"_s, {{u"a"_s, dilute}, {u"b"_s, dilute}, {u"c"_s, more}}};
+    notebook::WaitingSample both = repeat;
+    both.repeat->advice.clear();
+    both.shelf = notebook::ShelfId{2};
+    model.setWaiting({repeat, registered, both}, {});
+    ASSERT_EQ(model.rowCount(), 3);
+    EXPECT_EQ(shown(model, 0, ui::ShelfModel::Why),
+              u"repeat of run 12: dilute at least 10 times, take 0.5\u00a0mL of it"_s);
+    EXPECT_EQ(model.row(0).shape, State::Attention);
+    EXPECT_EQ(shown(model, 1, ui::ShelfModel::Why), u"registered, not run yet"_s);
+    EXPECT_EQ(shown(model, 1, ui::ShelfModel::Expected), u"acid 3.5\u00a0g/L"_s);
+    EXPECT_EQ(model.row(1).shape, State::Pending);
+    EXPECT_EQ(shown(model, 2, ui::ShelfModel::Why), u"repeat of run 12; registered anew"_s);
+}
+
+TEST(LaboratoryForm, WhatIsNotTouchedIsKeptToItsLastDigit)
+{
+    const planning::Laboratory usual = planning::usualLaboratory();
+    const ui::LaboratoryDraft draft = ui::draftOf(usual);
+    EXPECT_EQ(draft.pipettes[3].cells[ui::pipette::Step_mL], QString()) << "a pipette of one volume";
+    EXPECT_LE(draft.pipettes[3].cells[ui::pipette::Uncertainty_percent].size(), 5);
+    const ui::LaboratoryOutcome outcome = ui::laboratoryOf(draft, usual);
+    EXPECT_TRUE(outcome.problems.empty());
+    EXPECT_EQ(outcome.laboratory, usual);
+}
+
+TEST(LaboratoryForm, ProblemsNameTheirField)
+{
+    const planning::Laboratory usual = planning::usualLaboratory();
+    ui::LaboratoryDraft draft = ui::draftOf(usual);
+    draft.rackRows = u"4,5"_s;
+    draft.mix_s = u"quick"_s;
+    draft.overage_percent = u"-1"_s;
+    draft.pipettes[1].cells[ui::pipette::Largest_mL] = u""_s;
+    draft.pipettes[2].cells[ui::pipette::Step_mL] = u"0,7"_s;
+    draft.flasks[0].cells[ui::flask::Name] = draft.flasks[1].cells[ui::flask::Name];
+    const ui::LaboratoryOutcome outcome = ui::laboratoryOf(draft, usual);
+    QStringList places;
+    for (const assay::Problem &problem : outcome.problems)
+        places << ui::laboratoryField(problem.pointer).words;
+    places.sort();
+    EXPECT_EQ(places, (QStringList{u"Flask 2, name"_s, u"Pipette 2, largest volume"_s, u"Pipette 3, step"_s,
+                                   u"Reagent beyond the need"_s, u"Rows of a rack"_s, u"Time to mix"_s}))
+        << places.join(u" | "_s).toStdString();
+    const ui::LaboratoryField field = ui::laboratoryField(u"/glassware/pipettes/1/largest_mL"_s);
+    EXPECT_EQ(field.objectName, u"pipettes"_s);
+    EXPECT_EQ(field.row, 1);
+    EXPECT_EQ(field.column, int{ui::pipette::Largest_mL});
+}
+
+} // namespace
+} // namespace plateau::test

@@ -1,0 +1,359 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+#include "ui/books/cellsmodel.h"
+#include "ui/books/lotsmodel.h"
+#include "ui/books/registerview.h"
+#include "ui/books/shelfmodel.h"
+#include "ui/shared/problemlist.h"
+
+#include <QAbstractItemModelTester>
+#include <QAction>
+#include <QApplication>
+#include <QCheckBox>
+#include <QClipboard>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+using Mode = QAbstractItemModelTester::FailureReportingMode;
+
+QString shown(const QAbstractItemModel &model, int row, int column)
+{
+    return model.index(row, column).data(Qt::DisplayRole).toString();
+}
+
+/// The window with somebody at the bench.
+class StoresWindow : public WindowBench
+{
+protected:
+    void open(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::ControlModifier)
+    {
+        openWindow();
+        nameBench();
+        press(key, modifiers);
+    }
+    void nameBench()
+    {
+        press(Qt::Key_P, Qt::AltModifier);
+        type(u"R. Okafor"_s);
+        press(Qt::Key_Return);
+    }
+    void click(const QString &name) const { find<QPushButton>(name)->click(); }
+    void enter(const QString &name, const QString &text) const
+    {
+        auto *line = find<QLineEdit>(name);
+        line->setFocus();
+        line->selectAll();
+        type(text);
+    }
+    QAbstractItemModel &model(const QString &view) const { return *find<QAbstractItemView>(view)->model(); }
+    void choose(const QString &view, int row) const
+    {
+        find<QAbstractItemView>(view)->setCurrentIndex(model(view).index(row, 0));
+    }
+    void paste(const QString &text) const
+    {
+        QApplication::clipboard()->setText(text);
+        find<QTableView>(u"shelfRows"_s)->setFocus();
+        press(Qt::Key_V, Qt::ControlModifier);
+    }
+    planning::ShelfSample sample(const QString &id) const
+    {
+        planning::ShelfSample sample;
+        sample.id = id;
+        return sample;
+    }
+    notebook::RunId runThatAdvisesRepeat()
+    {
+        run::Run run = exampleRun();
+        for (run::Tube &tube : run.tubes)
+            tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 1.6}};
+        const notebook::RunId id = addRun(run);
+        book->decide(id, notebook::DecisionKind::Accepted, u"R. Okafor"_s, u"for the record"_s);
+        return id;
+    }
+};
+
+TEST_F(StoresWindow, PastedSamplesAreShownAndStoredAllOrNone)
+{
+    open(Qt::Key_J);
+    EXPECT_TRUE(labelText(u"shelfEmpty"_s).contains(u"Register what came in"_s));
+    click(u"registerSamples"_s);
+    const QAbstractItemModelTester tester(&model(u"shelfRows"_s), Mode::Warning);
+    paste(
+        u"Sample\tProduct\tExample acid (g/L)\tReceived\nP-1\tPerry\t3,5\t8:10\nP-2\tPerry\tmuch\t\nP-3\tCider\t\t"_s);
+    EXPECT_TRUE(noticeText().contains(u"column 1 is sample, 2 is product, 3 is Example acid expected"_s))
+        << noticeText().toStdString();
+    ASSERT_EQ(model(u"shelfRows"_s).rowCount(), 4) << "three and the open one";
+    EXPECT_EQ(shown(model(u"shelfRows"_s), 0, ui::shelf::Expected), u"Example acid 3,5"_s);
+    EXPECT_EQ(shown(model(u"shelfRows"_s), 0, ui::shelf::Received), u"2026-03-02 08:10"_s) << "as understood";
+    EXPECT_EQ(labelText(u"shelfSummary"_s), u"Samples: 3. Still to be put right (1), Enter goes there:"_s);
+    EXPECT_TRUE(shown(model(u"shelfProblems"_s), 0, 0).startsWith(u"Line 2, expected: "_s));
+
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_TRUE(book->shelf().waiting().empty()) << "nothing half stored";
+    EXPECT_EQ(focusName(), u"shelfProblems"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(focusName(), u"shelfRows"_s);
+    const QModelIndex at = find<QTableView>(u"shelfRows"_s)->currentIndex();
+    EXPECT_EQ(at.row(), 1);
+    EXPECT_EQ(at.column(), int{ui::shelf::Expected});
+    model(u"shelfRows"_s).setData(at, u"Example acid 4"_s, Qt::EditRole);
+    press(Qt::Key_S, Qt::ControlModifier);
+
+    const auto waiting = book->shelf().waiting();
+    ASSERT_EQ(waiting.size(), 3U);
+    EXPECT_EQ(waiting[0].sample.expected, (std::map<QString, double>{{u"example-acid"_s, 3.5}}));
+    EXPECT_EQ(waiting[1].sample.expected, (std::map<QString, double>{{u"example-acid"_s, 4}}));
+    EXPECT_EQ(noticeText(), u"On the shelf now: 3."_s);
+    ASSERT_EQ(model(u"waiting"_s).rowCount(), 3);
+    EXPECT_EQ(shown(model(u"waiting"_s), 0, ui::ShelfModel::Why), u"registered, not run yet"_s);
+    EXPECT_EQ(labelText(u"aboutSample"_s), u"P-1: registered, not run yet."_s);
+}
+
+TEST_F(StoresWindow, AnIdThatWaitsIsNotRegisteredTwice)
+{
+    book->shelf().registerSample(sample(u"P-1"_s), u"Ines"_s);
+    open(Qt::Key_J);
+    click(u"registerSamples"_s);
+    paste(u"P-0\np-1"_s);
+    EXPECT_TRUE(
+        shown(model(u"shelfProblems"_s), 0, 0).startsWith(u"Line 2, sample: \"p-1\" waits on the shelf"_s))
+        << shown(model(u"shelfProblems"_s), 0, 0).toStdString();
+    click(u"storeSamples"_s);
+    EXPECT_EQ(book->shelf().waiting().size(), 1U);
+    click(u"leaveSamples"_s);
+    EXPECT_TRUE(noticeText().contains(u"Leave again to drop them"_s));
+    EXPECT_FALSE(window->close());
+    EXPECT_TRUE(dialogs.questions.value(0).contains(u"Samples that are not on the shelf yet"_s));
+    click(u"leaveSamples"_s);
+    EXPECT_EQ(model(u"waiting"_s).rowCount(), 1);
+}
+
+TEST_F(StoresWindow, SampleIsChangedAndWithdrawnWithItsReason)
+{
+    book->shelf().registerSamples({sample(u"P-1"_s), sample(u"P-2"_s)}, u"Ines"_s);
+    open(Qt::Key_J);
+    choose(u"waiting"_s, 1);
+    press(Qt::Key_Return);
+    ASSERT_EQ(model(u"shelfRows"_s).rowCount(), 1) << "one sample, no open row";
+    model(u"shelfRows"_s)
+        .setData(model(u"shelfRows"_s).index(0, ui::shelf::Product), u"Perry"_s, Qt::EditRole);
+    click(u"storeSamples"_s);
+    EXPECT_EQ(book->shelf().waiting()[1].sample.product, u"Perry"_s);
+    EXPECT_EQ(noticeText(), u"The change of P-2 is stored."_s);
+
+    choose(u"waiting"_s, 0);
+    EXPECT_FALSE(find<QPushButton>(u"waiveRepeat"_s)->isEnabled());
+    click(u"withdrawSample"_s);
+    EXPECT_TRUE(noticeText().contains(u"why it will not be run"_s));
+    EXPECT_EQ(book->shelf().waiting().size(), 2U);
+    ASSERT_EQ(focusName(), u"shelfReason"_s);
+    type(u"bottle broken"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(noticeText(), u"P-1 was withdrawn."_s);
+    ASSERT_EQ(book->shelf().waiting().size(), 1U);
+    EXPECT_EQ(book->shelf().waiting()[0].sample.id, u"P-2"_s);
+}
+
+TEST_F(StoresWindow, RepeatSaysWhyAndIsWaivedWithItsReason)
+{
+    runThatAdvisesRepeat();
+    open(Qt::Key_J);
+    ASSERT_EQ(model(u"waiting"_s).rowCount(), 1);
+    const QString why = shown(model(u"waiting"_s), 0, ui::ShelfModel::Why);
+    EXPECT_TRUE(why.startsWith(u"repeat of run 1: dilute"_s)) << why.toStdString();
+    choose(u"waiting"_s, 0);
+    EXPECT_FALSE(find<QPushButton>(u"withdrawSample"_s)->isEnabled()) << "nobody registered it";
+    enter(u"shelfReason"_s, u"no sample left"_s);
+    click(u"waiveRepeat"_s);
+    EXPECT_TRUE(book->shelf().waiting().empty());
+    EXPECT_TRUE(labelText(u"shelfEmpty"_s).contains(u"No sample waits"_s));
+}
+
+TEST_F(StoresWindow, NothingIsStoredBeforeSomebodySaidWhoIsThere)
+{
+    openWindow();
+    press(Qt::Key_J, Qt::ControlModifier);
+    click(u"registerSamples"_s);
+    paste(u"P-1"_s);
+    click(u"storeSamples"_s);
+    EXPECT_TRUE(book->shelf().waiting().empty());
+    ASSERT_EQ(focusName(), u"person"_s);
+    type(u"Ines"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(noticeText(), QString());
+    click(u"storeSamples"_s);
+    EXPECT_EQ(book->shelf().waiting().size(), 1U);
+}
+
+TEST_F(StoresWindow, ContainerIsReceivedByKeysAlone)
+{
+    open(Qt::Key_L);
+    EXPECT_TRUE(labelText(u"lotsEmpty"_s).contains(u"No container is in hand"_s));
+    ASSERT_EQ(focusName(), u"receiveLot"_s) << "an empty book has one thing to do";
+    press(Qt::Key_Return);
+    ASSERT_EQ(focusName(), u"receivedReagent"_s);
+    const auto *offered = find<QComboBox>(u"receivedReagent"_s);
+    EXPECT_EQ(offered->count(), 3) << "buffer, water and enzyme suspension, not the sample";
+    type(u"Buffer pH 9"_s);
+    tabTo(u"receivedLot"_s);
+    type(u"4711"_s);
+    press(Qt::Key_Tab);
+    type(u"2026-12"_s);
+    press(Qt::Key_Tab);
+    type(u"30"_s);
+    press(Qt::Key_Tab);
+    press(Qt::Key_Return);
+    EXPECT_EQ(noticeText(), u"Say how much is in it, in mL."_s);
+    EXPECT_TRUE(book->lots().all().empty());
+    type(u"0,5"_s);
+    press(Qt::Key_Return);
+    const auto lots = book->lots().all();
+    ASSERT_EQ(lots.size(), 1U);
+    EXPECT_EQ(lots[0].reagent, u"Buffer pH 9"_s);
+    EXPECT_EQ(lots[0].lot, u"4711"_s);
+    EXPECT_EQ(lots[0].expires, QDate(2026, 12, 31));
+    EXPECT_EQ(lots[0].keepsOpened_days, 30);
+    EXPECT_EQ(lots[0].remaining_mL, 0.5);
+    EXPECT_EQ(focusName(), u"receivedLot"_s) << "ready for the next one";
+    press(Qt::Key_Escape);
+    EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Standing), u"too little for a tube"_s);
+}
+
+TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
+{
+    book->lots().receive({u"Buffer pH 9"_s, u"4711"_s, {}, 30}, 100, u"Ines"_s);
+    open(Qt::Key_L);
+    choose(u"lots"_s, 0);
+    press(Qt::Key_Return);
+    EXPECT_EQ(labelText(u"lotTitle"_s), u"Buffer pH 9, lot 4711"_s);
+    auto *what = find<QComboBox>(u"lotEvent"_s);
+    EXPECT_EQ(what->count(), 5);
+    EXPECT_EQ(find<QLineEdit>(u"lotDay"_s)->text(), u"2026-03-02"_s);
+    enter(u"lotDay"_s, u"2026-02-27"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->lots().all()[0].opened, QDate(2026, 2, 27));
+    EXPECT_EQ(what->count(), 4) << "it is opened once";
+
+    what->setCurrentIndex(0);
+    enter(u"lotVolume"_s, u"10"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->lots().all()[0].remaining_mL, 90);
+    what->setCurrentIndex(1);
+    enter(u"lotVolume"_s, u"5"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(noticeText(), u"Say why; the ledger keeps it."_s);
+    EXPECT_EQ(book->lots().all()[0].remaining_mL, 90);
+    type(u"spilt"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->lots().all()[0].remaining_mL, 85);
+    what->setCurrentIndex(1);
+    enter(u"lotVolume"_s, u"86"_s);
+    enter(u"lotReason"_s, u"old"_s);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(noticeText().contains(u"has 85 mL left"_s)) << noticeText().toStdString();
+    EXPECT_EQ(find<QLineEdit>(u"lotVolume"_s)->text(), u"86"_s) << "what was typed stays";
+    what->setCurrentIndex(2);
+    enter(u"lotVolume"_s, u"0"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->lots().all()[0].remaining_mL, 0);
+    EXPECT_EQ(model(u"lotLedger"_s).rowCount(), 4);
+    EXPECT_EQ(labelText(u"lotBalance"_s),
+              u"By the ledger 0\u00a0mL, of which runs took 0\u00a0mL; left: 0\u00a0mL."_s);
+
+    what->setCurrentIndex(3);
+    enter(u"labelLot"_s, u"4712"_s);
+    enter(u"lotReason"_s, u"misread"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->lots().all()[0].lot, u"4712"_s);
+    EXPECT_EQ(labelText(u"lotTitle"_s), u"Buffer pH 9, lot 4712"_s);
+
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(labelText(u"lotsEmpty"_s).contains(u"No container is in hand"_s)) << "it is used up";
+    find<QCheckBox>(u"usedUpToo"_s)->click();
+    ASSERT_EQ(model(u"lots"_s).rowCount(), 1);
+    EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Standing), u"used up"_s);
+}
+
+TEST_F(StoresWindow, LotsAreFoundByWordsOfReagentLotAndState)
+{
+    for (int i = 0; i < 100; ++i)
+        book->lots().receive(
+            {i % 2 ? u"Water"_s : u"Buffer pH 9"_s, u"L-%1"_s.arg(i, 3, 10, QChar(u'0')), {}, {}}, 1000,
+            u"Ines"_s);
+    book->lots().receive({u"Enzyme suspension"_s, u"E-1"_s, QDate(2026, 3, 1), {}}, 1, u"Ines"_s);
+    open(Qt::Key_L);
+    ASSERT_EQ(model(u"lots"_s).rowCount(), 101);
+    press(Qt::Key_D, Qt::AltModifier);
+    ASSERT_EQ(focusName(), u"lotsFilter"_s);
+    type(u"expired susp"_s);
+    ASSERT_EQ(model(u"lots"_s).rowCount(), 1);
+    EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Lot), u"E-1"_s);
+    enter(u"lotsFilter"_s, u"water l-07"_s);
+    EXPECT_EQ(model(u"lots"_s).rowCount(), 5);
+    enter(u"lotsFilter"_s, u"sulphite"_s);
+    EXPECT_EQ(labelText(u"lotsEmpty"_s),
+              u"No container has all of these words. Take one away to find more."_s);
+}
+
+TEST_F(StoresWindow, LaboratoryIsCommonPracticeUntilSomebodySavesIt)
+{
+    open(Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_TRUE(noticeText().startsWith(u"Common practice, no source: put your own in its place."_s));
+    ASSERT_EQ(focusName(), u"laboratoryName"_s);
+    type(u"Orchard bench"_s);
+    enter(u"rackRows"_s, u"1x"_s);
+    ASSERT_EQ(find<ui::ProblemList>(u"laboratoryProblems"_s)->model()->rowCount(), 1);
+    EXPECT_TRUE(shown(model(u"laboratoryProblems"_s), 0, 0).startsWith(u"Rows of a rack: "_s));
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_FALSE(book->laboratorySaving().has_value());
+    EXPECT_FALSE(window->close());
+    EXPECT_TRUE(dialogs.questions.value(0).contains(u"Changes of the laboratory that are not saved yet"_s));
+
+    enter(u"rackRows"_s, u"8"_s);
+    enter(u"rackColumns"_s, u"12"_s);
+    press(Qt::Key_S, Qt::ControlModifier);
+    const planning::Laboratory saved = book->laboratory();
+    EXPECT_EQ(saved.name, u"Orchard bench"_s);
+    EXPECT_EQ(saved.rackRows, 8);
+    EXPECT_EQ(saved.rackColumns, 12);
+    EXPECT_EQ(saved.glassware, planning::usualLaboratory().glassware);
+    ASSERT_TRUE(book->laboratorySaving());
+    EXPECT_EQ(book->laboratorySaving()->version, 1);
+    EXPECT_EQ(book->laboratorySaving()->person, u"R. Okafor"_s);
+    EXPECT_TRUE(noticeText().contains(u"Version 1, saved by R. Okafor"_s)) << noticeText().toStdString();
+    press(Qt::Key_S, Qt::ControlModifier);
+    EXPECT_EQ(book->laboratorySaving()->version, 1) << "the same is not saved twice";
+}
+
+TEST_F(StoresWindow, GlasswareIsEditedInItsTables)
+{
+    open(Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    QAbstractItemModel &flasks = model(u"flasks"_s);
+    const QAbstractItemModelTester tester(&flasks, Mode::Warning);
+    const int before = flasks.rowCount();
+    const auto key = [&](int row, int column, const QString &text) {
+        EXPECT_TRUE(flasks.setData(flasks.index(row, column), text, Qt::EditRole));
+    };
+    key(before - 1, 0, u"flask 500 mL"_s);
+    EXPECT_EQ(model(u"laboratoryProblems"_s).rowCount(), 2) << "volume and uncertainty";
+    key(before - 1, 1, u"500"_s);
+    key(before - 1, 2, u"0,03"_s);
+    click(u"saveLaboratory"_s);
+    EXPECT_EQ(book->laboratory().glassware.flasks.back(), (planning::Flask{u"flask 500 mL"_s, 500, 0.03}));
+    key(0, 0, u"other"_s);
+    click(u"dropLaboratoryChanges"_s);
+    EXPECT_EQ(shown(flasks, 0, 0), u"flask 10 mL"_s);
+}
+
+} // namespace
+} // namespace plateau::test
