@@ -205,7 +205,7 @@ TEST_F(Pipette, AnotherVolumeIsSaidWhereItWentIn)
     marks.ticked[{2, 3}] = {0.2, 0.2};
     EXPECT_TRUE(sheet().isDifferent({2, 2}));
     EXPECT_FALSE(sheet().isDifferent({2, 3})) << "odd by plan is not different";
-    EXPECT_EQ(ui::stateWords(sheet(), {2, 2}), u"150\u00a0µL, not 100\u00a0µL"_s);
+    EXPECT_EQ(ui::stateWords(sheet(), {2, 2}), u"150, not 100\u00a0µL"_s);
 }
 
 TEST_F(Pipette, CellsStandAsTheTubesDoInTheRack)
@@ -232,6 +232,7 @@ TEST_F(Pipette, CellsStandAsTheTubesDoInTheRack)
     EXPECT_EQ(changed.count(), 1);
     EXPECT_EQ(model.index(0, 0).data(ui::PipetteModel::StateRole).toInt(), static_cast<int>(State::Ticked));
     EXPECT_TRUE(model.index(1, 0).data(ui::PipetteModel::OddRole).toBool());
+    EXPECT_EQ(model.index(0, 2).data(ui::PipetteModel::ContentsRole).toString(), u"P-104, 1 of 2"_s);
     EXPECT_EQ(model.index(0, 1).data(Qt::AccessibleTextRole).toString(),
               u"Tube 2, blank, 2 of 2, 100\u00a0µL, to do, Water in place of Sample"_s);
     EXPECT_EQ(model.index(0, 0).data(Qt::AccessibleTextRole).toString(),

@@ -124,6 +124,11 @@ void PipettePage::beginSpoilt()
 {
     if (!rack() || m_grid->currentTube() < 0)
         return;
+    if (!m_grid->isMarked()) {
+        m_panel->notice().say(State::Info, tr("Go to the tube with the arrow keys and press / there."));
+        m_grid->setFocus();
+        return;
+    }
     m_noted = atCursor();
     const bool isSpoilt = !m_sheet.spoilt(m_noted.tube).isEmpty();
     openNote({isSpoilt ? PipetteNote::Kind::Restored : PipetteNote::Kind::Spoilt, {}, {}});

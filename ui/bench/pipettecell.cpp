@@ -22,9 +22,9 @@ Sheet sheetState(const QModelIndex &index)
 
 bool isUnlike(const QModelIndex &index)
 {
-    const Sheet state = sheetState(index);
-    return index.data(PipetteModel::DifferentRole).toBool() ||
-           (index.data(PipetteModel::OddRole).toBool() && state != Sheet::Spoilt);
+    // Once the tube has it, only what went in otherwise is worth a look.
+    return sheetState(index) == Sheet::Due ? index.data(PipetteModel::OddRole).toBool()
+                                           : index.data(PipetteModel::DifferentRole).toBool();
 }
 
 std::optional<State> shapeOf(const QModelIndex &index)

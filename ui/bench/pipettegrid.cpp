@@ -53,10 +53,16 @@ int PipetteGrid::currentTube() const
 
 void PipetteGrid::setCalm(bool calm)
 {
-    if (calm && !hasFocus())
+    if (calm && !m_calm)
         clearSelection();
     else if (!calm && currentIndex().isValid())
         selectionModel()->select(currentIndex(), QItemSelectionModel::ClearAndSelect);
+    m_calm = calm;
+}
+
+bool PipetteGrid::isMarked() const
+{
+    return selectionModel()->isSelected(currentIndex());
 }
 
 bool PipetteGrid::act(const QString &text)

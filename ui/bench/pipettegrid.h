@@ -23,6 +23,8 @@ public:
     int currentTube() const;
     /// No tube is next: none is marked until the cursor moves.
     void setCalm(bool calm);
+    /// The tube at the cursor is marked.
+    bool isMarked() const;
 
 Q_SIGNALS:
     /// Space or Enter.
@@ -49,6 +51,7 @@ private:
 
     const Theme &m_theme;
     PipetteModel *m_tubes;
+    bool m_calm = false;
 };
 
 } // namespace plateau::ui

@@ -101,7 +101,7 @@ QVariant PipetteModel::data(const QModelIndex &index, int role) const
     case StateRole:
         return static_cast<int>(m_sheet.stateOf(dosing));
     case ContentsRole:
-        return contentsText(m_sheet.run(), *tube);
+        return briefContentsText(m_sheet.run(), *tube);
     case StateWordsRole:
         return stateWords(m_sheet, dosing);
     case OddRole:

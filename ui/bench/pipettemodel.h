@@ -18,7 +18,7 @@ public:
     enum Role {
         /// PipetteSheet::State as int.
         StateRole = Qt::UserRole,
-        /// What the tube holds.
+        /// What the tube holds, in few words.
         ContentsRole,
         /// How it stands: volume, what really went in, why it is spoilt.
         StateWordsRole,

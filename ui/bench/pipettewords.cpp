@@ -26,6 +26,15 @@ const run::Tube &tubeOf(const PipetteSheet &sheet, const Dosing &dosing)
     return sheet.run().tubes.at(static_cast<std::size_t>(dosing.tube));
 }
 
+/// "150, not 100 µL"
+QString differenceWords(const Pipetted &went)
+{
+    QString volume = volumeWords(went.volume_mL);
+    if (volumeUnit(went.volume_mL) == volumeUnit(went.planned_mL))
+        volume = volume.section(QChar(QChar::Nbsp), 0, 0);
+    return Words::tr("%1, not %2").arg(volume, volumeWords(went.planned_mL));
+}
+
 } // namespace
 
 QString contentWords(const PipetteSheet &sheet, const Dosing &dosing)
@@ -104,9 +113,7 @@ QString stateWords(const PipetteSheet &sheet, const Dosing &dosing)
         return Words::tr("spoilt: %1").arg(sheet.spoilt(dosing.tube));
     case State::Ticked:
         if (sheet.isDifferent(dosing))
-            return Words::tr("%1, not %2")
-                .arg(volumeWords(sheet.pipetted(dosing)->volume_mL),
-                     volumeWords(sheet.pipetted(dosing)->planned_mL));
+            return differenceWords(*sheet.pipetted(dosing));
         break;
     case State::Passed:
     case State::Due:

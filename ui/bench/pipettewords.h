@@ -20,7 +20,7 @@ QString tubeWords(const PipetteSheet &sheet, const Dosing &dosing);
 /// What is unlike the other tubes: "200 µL, where most tubes get 100 µL", "in place of Sample". Empty where
 /// nothing is.
 QString oddWords(const PipetteSheet &sheet, const Dosing &dosing);
-/// How it stands with that addition: "20 µL", "150 µL, not 100 µL", "spoilt: dropped", "nothing".
+/// How it stands with that addition: "20 µL", "150, not 100 µL", "spoilt: dropped", "nothing".
 QString stateWords(const PipetteSheet &sheet, const Dosing &dosing);
 /// The mixing and waiting between what comes before that step and the step: "mix, wait 3 to 10 min". Empty
 /// where there is none.

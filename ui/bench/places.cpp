@@ -82,15 +82,30 @@ Place placeAfter(const assay::Method &method, const run::Run &run, const Place &
     return at == order.end() || at + 1 == order.end() ? order.front() : *(at + 1);
 }
 
-QString contentsText(const run::Run &run, int tube)
+namespace {
+
+QString numbered(const QString &name, const run::Run &run, int tube)
 {
     const run::Tube &own = run.tubes.at(static_cast<std::size_t>(tube));
     const auto alike = [&own](const run::Tube &other) { return sameContents(own, other); };
     const auto all = std::count_if(run.tubes.begin(), run.tubes.end(), alike);
     if (all == 1)
-        return contentsName(own);
+        return name;
     const auto upToHere = std::count_if(run.tubes.begin(), run.tubes.begin() + tube + 1, alike);
-    return Words::tr("%1, %2 of %3").arg(contentsName(own)).arg(upToHere).arg(all);
+    return Words::tr("%1, %2 of %3").arg(name).arg(upToHere).arg(all);
+}
+
+} // namespace
+
+QString contentsText(const run::Run &run, int tube)
+{
+    return numbered(contentsName(run.tubes.at(static_cast<std::size_t>(tube))), run, tube);
+}
+
+QString briefContentsText(const run::Run &run, int tube)
+{
+    const run::Tube &own = run.tubes.at(static_cast<std::size_t>(tube));
+    return numbered(own.role == run::Role::Sample ? own.sample : contentsName(own), run, tube);
 }
 
 int tubeNumber(const Place &place)
