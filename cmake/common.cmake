@@ -19,6 +19,17 @@ if(PLATEAU_SANITIZE)
   target_link_options(plateau_common INTERFACE -fsanitize=address,undefined)
 endif()
 
+# Tests are compiled much more often than they run long: they are not optimised, only what they test is.
+add_library(plateau_test_options INTERFACE)
+target_compile_options(plateau_test_options INTERFACE -O0)
+
+# The older linker takes several times as long over the many test programs.
+include(CheckLinkerFlag)
+check_linker_flag(CXX -fuse-ld=gold PLATEAU_HAS_GOLD)
+if(PLATEAU_HAS_GOLD)
+  target_link_options(plateau_common INTERFACE -fuse-ld=gold)
+endif()
+
 # plateau_precompiled(TARGET HEADER OWNER): the target reads cmake/precompiled/HEADER compiled. The first target, the
 # owner, compiles it; the others of the same compiler options share it.
 function(plateau_precompiled target header owner)
