@@ -4,11 +4,11 @@
 
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
-#include "core/exchange/decimal.h"
 #include "core/exchange/keyedmoment.h"
 #include "core/planning/expectation.h"
 #include "core/planning/glassfor.h"
 #include "core/run/soundness.h"
+#include "ui/shared/numberreader.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -28,41 +28,11 @@ struct Words {
 
 using assay::pointerTo;
 
-/// Reads the texts of a draft; what is no number goes to the problems with its place.
-class Reader
+/// Reads the texts of a draft; what is no number or no time goes to the problems with its place.
+class Reader : public NumberReader
 {
 public:
-    explicit Reader(assay::Problems &problems)
-        : m_problems(problems)
-    {
-    }
-
-    double number(const QString &text, const QString &pointer) const
-    {
-        const auto parsed = exchange::parseDecimal(text);
-        if (const double *value = std::get_if<double>(&parsed))
-            return *value;
-        m_problems.push_back(assay::error(
-            pointer,
-            text.trimmed().isEmpty()
-                ? Words::tr("A number is needed here.")
-                : Words::tr("\"%1\" is no number. %2")
-                      .arg(text, exchange::faultSentence(std::get<exchange::DecimalFault>(parsed)))));
-        return 0;
-    }
-
-    std::optional<double> optionalNumber(const QString &text, const QString &pointer) const
-    {
-        return text.trimmed().isEmpty() ? std::nullopt : std::optional(number(text, pointer));
-    }
-
-    /// As optionalNumber, and nothing too where the text is no number.
-    std::optional<double> numberIfAny(const QString &text, const QString &pointer) const
-    {
-        const std::size_t before = m_problems.size();
-        const std::optional<double> value = optionalNumber(text, pointer);
-        return m_problems.size() > before ? std::nullopt : value;
-    }
+    using NumberReader::NumberReader;
 
     QDateTime moment(const QString &text, const QDateTime &now, const QString &pointer) const
     {
@@ -73,17 +43,10 @@ public:
         return now;
     }
 
-    void complain(const QString &pointer, const QString &sentence) const
-    {
-        m_problems.push_back(assay::error(pointer, sentence));
-    }
     void remark(const QString &pointer, const QString &sentence) const
     {
         m_problems.push_back(assay::warning(pointer, sentence));
     }
-
-private:
-    assay::Problems &m_problems;
 };
 
 bool isBlank(const DilutionDraft &step)
@@ -168,7 +131,7 @@ planning::PlannedSample plannedOf(const SampleDraft &draft, const run::Sample &s
     const std::size_t known = std::min(draft.expected.size(), method.measurands.size());
     for (std::size_t measurand = 0; measurand < known; ++measurand) {
         const auto expected =
-            reader.numberIfAny(draft.expected[measurand], pointerTo(pointer, u"expected"_s));
+            reader.optionalNumber(draft.expected[measurand], pointerTo(pointer, u"expected"_s));
         if (expected)
             planned.sample.expected[method.measurands[measurand].id] = *expected;
     }
@@ -184,7 +147,7 @@ planning::PlannedSample plannedOf(const SampleDraft &draft, const run::Sample &s
 /// A whole number of tubes that was typed.
 int tubeCount(const QString &text, int usual, const Reader &reader, const QString &pointer)
 {
-    const std::optional<double> typed = reader.numberIfAny(text, pointer);
+    const std::optional<double> typed = reader.optionalNumber(text, pointer);
     if (!typed)
         return usual;
     if (*typed >= 1 && *typed <= 12 && *typed == std::floor(*typed))
@@ -209,7 +172,7 @@ void addStandardTubes(run::Run &run, const StandardDraft &draft, run::Role role,
     if (volumes.isEmpty())
         addTubes(run, tube, draft.tubes);
     for (const QString &volume : volumes) {
-        tube.sampleVolume_mL = reader.numberIfAny(volume, pointerTo(pointer, u"sampleVolume_mL"_s));
+        tube.sampleVolume_mL = reader.optionalNumber(volume, pointerTo(pointer, u"sampleVolume_mL"_s));
         addTubes(run, tube, draft.tubes);
     }
 }
@@ -221,7 +184,7 @@ void addSampleTubes(run::Run &run, const SampleDraft &sample, const RunDraft &dr
     run::Tube tube;
     tube.sample = sample.id;
     tube.sampleVolume_mL =
-        reader.numberIfAny(sample.sampleVolume_mL, pointerTo(samplePointer, u"sampleVolume_mL"_s));
+        reader.optionalNumber(sample.sampleVolume_mL, pointerTo(samplePointer, u"sampleVolume_mL"_s));
     addTubes(
         run, tube,
         tubeCount(sample.replicates, draft.replicates, reader, pointerTo(samplePointer, u"replicates"_s)));
@@ -229,7 +192,7 @@ void addSampleTubes(run::Run &run, const SampleDraft &sample, const RunDraft &dr
         run::Tube spiked = tube;
         spiked.role = run::Role::Spiked;
         const QString spikePlace = pointerTo(samplePointer, u"spike"_s);
-        const std::optional<double> volume_mL = reader.numberIfAny(sample.spike_mL, spikePlace);
+        const std::optional<double> volume_mL = reader.optionalNumber(sample.spike_mL, spikePlace);
         if (draft.standard && volume_mL) {
             spiked.spike = run::Spike{run.standards.front().id, *volume_mL};
             addTubes(run, spiked, 1);

@@ -2,13 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/draftreader.h"
 
-#include "core/exchange/decimal.h"
-
 #include <QCoreApplication>
 #include <QSet>
 
 #include <algorithm>
-#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -32,45 +29,6 @@ bool sameOrWithin(const QString &one, const QString &other)
 }
 
 } // namespace
-
-void DraftReader::complain(const QString &pointer, const QString &sentence) const
-{
-    m_problems.push_back(assay::error(pointer, sentence));
-}
-
-double DraftReader::number(const QString &text, const QString &pointer) const
-{
-    const auto parsed = exchange::parseDecimal(text);
-    if (const double *value = std::get_if<double>(&parsed))
-        return *value;
-    complain(pointer,
-             isBlank(text)
-                 ? Words::tr("is empty; a number is needed")
-                 : Words::tr("\"%1\" is no number. %2")
-                       .arg(text, exchange::faultSentence(std::get<exchange::DecimalFault>(parsed))));
-    return 0;
-}
-
-int DraftReader::whole(const QString &text, const QString &pointer) const
-{
-    const auto before = m_problems.size();
-    const double value = number(text, pointer);
-    constexpr double largest = 1e6;
-    if (m_problems.size() == before && (value != std::floor(value) || std::abs(value) > largest)) {
-        complain(pointer, Words::tr("must be a whole number, not %1").arg(text.trimmed()));
-        return 0;
-    }
-    return static_cast<int>(value);
-}
-
-std::optional<double> DraftReader::optionalNumber(const QString &text, const QString &pointer) const
-{
-    if (isBlank(text))
-        return std::nullopt;
-    const auto before = m_problems.size();
-    const double value = number(text, pointer);
-    return m_problems.size() == before ? std::optional(value) : std::nullopt;
-}
 
 std::optional<double> DraftReader::optionalFraction(const QString &percent, const QString &pointer) const
 {

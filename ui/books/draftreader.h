@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/books/methoddraft.h"
+#include "ui/shared/numberreader.h"
 
 #include <optional>
 
@@ -10,25 +11,17 @@ namespace plateau::ui {
 
 /// Reads the texts of a method draft; what cannot be read goes to the problems with its place and stands as
 /// 0.
-class DraftReader
+class DraftReader : public NumberReader
 {
 public:
-    explicit DraftReader(assay::Problems &problems)
-        : m_problems(problems)
-    {
-    }
+    using NumberReader::NumberReader;
 
-    double number(const QString &text, const QString &pointer) const;
-    int whole(const QString &text, const QString &pointer) const;
-    /// Nothing while blank, or where it cannot be read.
-    std::optional<double> optionalNumber(const QString &text, const QString &pointer) const;
     /// The fraction that a text in per cent stands for, 0 to 1; nothing as above.
     std::optional<double> optionalFraction(const QString &percent, const QString &pointer) const;
     /// Nothing while both are blank; one end alone is a problem.
     std::optional<assay::Interval> interval(const QString &from, const QString &to,
                                             const QString &pointer) const;
     assay::Interval neededInterval(const QString &from, const QString &to, const QString &pointer) const;
-    void complain(const QString &pointer, const QString &sentence) const;
     bool hasComplainedOf(const QString &pointer) const;
     /// Those whose place has nothing wrong with it yet: a text that could not be read is said once, not again
     /// as a wrong number.
@@ -36,9 +29,6 @@ public:
 
     static QString nothingAdded();
     static QString wavelengthTwice();
-
-private:
-    assay::Problems &m_problems;
 };
 
 /// The ids of the rows: the key of what had one, else made from the name in the first cell, each once.

@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/shared/numberreader.h"
+
+#include "core/exchange/decimal.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::NumberReader)
+};
+
+} // namespace
+
+void NumberReader::complain(const QString &pointer, const QString &sentence) const
+{
+    m_problems.push_back(assay::error(pointer, sentence));
+}
+
+double NumberReader::number(const QString &text, const QString &pointer) const
+{
+    const auto parsed = exchange::parseDecimal(text);
+    if (const double *value = std::get_if<double>(&parsed))
+        return *value;
+    complain(pointer,
+             text.trimmed().isEmpty()
+                 ? Words::tr("is empty; a number is needed")
+                 : Words::tr("\"%1\" is no number. %2")
+                       .arg(text, exchange::faultSentence(std::get<exchange::DecimalFault>(parsed))));
+    return 0;
+}
+
+int NumberReader::whole(const QString &text, const QString &pointer) const
+{
+    const auto before = m_problems.size();
+    const double value = number(text, pointer);
+    constexpr double largest = 1e6;
+    if (m_problems.size() == before && (value != std::floor(value) || std::abs(value) > largest)) {
+        complain(pointer, Words::tr("must be a whole number, not %1").arg(text.trimmed()));
+        return 0;
+    }
+    return static_cast<int>(value);
+}
+
+std::optional<double> NumberReader::optionalNumber(const QString &text, const QString &pointer) const
+{
+    if (text.trimmed().isEmpty())
+        return std::nullopt;
+    const auto before = m_problems.size();
+    const double value = number(text, pointer);
+    return m_problems.size() == before ? std::optional(value) : std::nullopt;
+}
+
+} // namespace plateau::ui
