@@ -3,6 +3,7 @@
 #include "app/samplenotebook.h"
 
 #include "app/runfile.h"
+#include "core/assay/matrix.h"
 #include "core/notebook/notebook.h"
 
 #include <QCoreApplication>
@@ -54,6 +55,52 @@ void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry)
     notebook.decide(id, kind, entry.value("reviewer"_L1).toString(), entry.value("reason"_L1).toString());
 }
 
+void addSampleOnTheShelf(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst)
+{
+    planning::ShelfSample sample;
+    sample.id = entry.value("id"_L1).toString();
+    sample.product = entry.value("product"_L1).toString();
+    sample.receivedFrom = entry.value("from"_L1).toString();
+    sample.receivedAt = QDateTime::currentDateTime();
+    for (const auto &[word, matrix] : assay::matrixWords()) {
+        if (word == entry.value("matrix"_L1).toString())
+            sample.matrix = matrix;
+    }
+    const QJsonObject expected = entry.value("expected"_L1).toObject();
+    for (auto each = expected.begin(); each != expected.end(); ++each)
+        sample.expected[each.key()] = each.value().toDouble();
+    notebook.shelf().registerSample(sample, analyst);
+}
+
+/// Days count from the day it is made, so that the sample notebook never is all expired.
+void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst)
+{
+    const QDate today = QDate::currentDate();
+    notebook::LotLabel label;
+    label.reagent = entry.value("reagent"_L1).toString();
+    label.lot = entry.value("lot"_L1).toString();
+    label.expires = today.addDays(entry.value("goodFor_days"_L1).toInt());
+    if (entry.contains("keepsOpened_days"_L1))
+        label.keepsOpened_days = entry.value("keepsOpened_days"_L1).toInt();
+    const notebook::LotId lot =
+        notebook.lots().receive(label, entry.value("volume_mL"_L1).toDouble(), analyst);
+    if (entry.contains("openFor_days"_L1))
+        notebook.lots().open(lot, today.addDays(-entry.value("openFor_days"_L1).toInt()), analyst);
+}
+
+void addSampleStores(notebook::Notebook &notebook)
+{
+    const QString name = u"notebook/stores.json"_s;
+    const QJsonObject stores = QJsonDocument::fromJson(resource(name)).object();
+    if (stores.isEmpty())
+        refuse(name);
+    const QString analyst = stores.value("analyst"_L1).toString();
+    for (const QJsonValue &sample : stores.value("samples"_L1).toArray())
+        addSampleOnTheShelf(notebook, sample.toObject(), analyst);
+    for (const QJsonValue &lot : stores.value("lots"_L1).toArray())
+        addSampleLot(notebook, lot.toObject(), analyst);
+}
+
 } // namespace
 
 void buildSampleNotebook(const QString &path)
@@ -66,6 +113,7 @@ void buildSampleNotebook(const QString &path)
     try {
         for (const QJsonValue &run : runs)
             addSampleRun(*made, run.toObject());
+        addSampleStores(*made);
     } catch (...) {
         made.reset(); // closed first: a file that is open is not removed
         QFile::remove(path);

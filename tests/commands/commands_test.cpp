@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/notebook.h"
 #include "tests/commands/program.h"
 
 #include <QDir>
@@ -153,6 +154,22 @@ TEST_F(Commands, SampleNotebookIsMadeAndVerifies)
     EXPECT_TRUE(verified.out.endsWith("sound\n"));
     EXPECT_EQ(runProgram({u"sample"_s, path}).status, 2); // never over an existing file
     EXPECT_EQ(runProgram({u"verify"_s, path}).status, 0);
+}
+
+TEST_F(Commands, SampleNotebookHasSamplesThatWaitAndLotsInHand)
+{
+    const QString path = m_folder.filePath(u"sample.plateau"_s);
+    ASSERT_EQ(runProgram({u"sample"_s, path}).status, 0);
+    const auto book = notebook::Notebook::open(path, notebook::Access::ReadOnly);
+    int registered = 0;
+    for (const notebook::WaitingSample &waiting : book->shelf().waiting())
+        registered += waiting.shelf ? 1 : 0;
+    EXPECT_EQ(registered, 4);
+    const std::vector<planning::Lot> lots = book->lots().inHand();
+    ASSERT_EQ(lots.size(), 6U);
+    EXPECT_EQ(lots[1].reagent, u"NADH and NADH peroxidase solution"_s);
+    EXPECT_EQ(lots[1].remaining_mL, 11.0);
+    EXPECT_EQ(lots[1].opened, QDate::currentDate().addDays(-3));
 }
 
 TEST_F(Commands, ImportPutsRunsOnTheBenchOrNothingAtAll)
