@@ -32,6 +32,8 @@ PipetteGrid::PipetteGrid(const Theme &theme, PipetteModel *model, QWidget *paren
     setHorizontalScrollMode(ScrollPerPixel);
     horizontalHeader()->hide();
     verticalHeader()->hide();
+    // Number, two shapes and a volume side by side; a window too narrow for the row scrolls.
+    horizontalHeader()->setMinimumSectionSize(fontMetrics().averageCharWidth() * 12);
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     connect(model, &QAbstractItemModel::modelReset, this, &PipetteGrid::fitRows);
