@@ -8,6 +8,7 @@
 #include <QJsonArray>
 #include <QTemporaryDir>
 
+using namespace plateau;
 using namespace plateau::test;
 using namespace Qt::StringLiterals;
 
