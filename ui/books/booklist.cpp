@@ -12,6 +12,8 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -92,8 +94,9 @@ void BookList::takeFocus()
         next->setFocus();
         return;
     }
-    if (!m_table->currentIndex().isValid())
-        m_table->selectRow(0);
+    // A table that got the focus by itself has a current row that is not chosen.
+    if (!m_table->selectionModel()->hasSelection())
+        m_table->selectRow(std::max(0, m_table->currentIndex().row()));
     m_table->setFocus();
 }
 

@@ -53,11 +53,13 @@ void LotLabelForm::setReagents(const QStringList &names)
     m_reagent->clear();
     m_reagent->addItems(names);
     m_reagent->setEditText(typed);
+    m_reagent->lineEdit()->setCursorPosition(0); // the beginning of a long name tells it apart
 }
 
 void LotLabelForm::setLabel(const notebook::LotLabel &label)
 {
     m_reagent->setEditText(label.reagent);
+    m_reagent->lineEdit()->setCursorPosition(0);
     m_lot->setText(label.lot);
     m_expires->setText(dayText(label.expires));
     m_keeps_days->setText(label.keepsOpened_days ? QString::number(*label.keepsOpened_days) : QString());

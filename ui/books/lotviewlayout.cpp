@@ -94,7 +94,7 @@ QWidget *LotView::buildTables()
     layout->addWidget(m_balance);
     layout->addWidget(runs);
     layout->addWidget(m_takingsTable, 1);
-    layout->addWidget(m_noTakings, 1, Qt::AlignTop);
+    layout->addWidget(m_noTakings);
     connect(m_takingsTable, &Table::activated, this,
             [this](const QModelIndex &index) { Q_EMIT runWanted(m_takings->row(index.row()).run); });
     return host;

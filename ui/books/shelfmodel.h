@@ -30,7 +30,7 @@ class ShelfModel : public RowsModel<QAbstractTableModel, ShelfRow>
     Q_OBJECT
 
 public:
-    enum Column { Sample, Product, Why, Expected, Matrix, Received, From, ColumnCount };
+    enum Column { Sample, Product, Why, Expected, Received, From, Matrix, ColumnCount };
 
     explicit ShelfModel(const Theme &theme, QObject *parent = nullptr);
     void setWaiting(std::vector<notebook::WaitingSample> waiting, const MeasurandNames &measurands);
