@@ -14,6 +14,8 @@
 
 #include <gtest/gtest.h>
 
+#include <functional>
+
 /// What the tests of the window stand on: a notebook of their own, one small method, dialogs that answer by
 /// themselves.
 namespace plateau::test {
@@ -34,6 +36,8 @@ public:
         QStringList told;
         QStringList questions;
         bool answer = false;
+        /// Fills in a form and says whether it is accepted; without it, as it stands.
+        std::function<bool(QDialog &)> fillIn;
     };
     explicit QuietDialogs(Log &log)
         : m_log(log)
@@ -51,6 +55,7 @@ public:
         m_log.questions << question;
         return m_log.answer;
     }
+    bool isAccepted(QDialog &form) override { return !m_log.fillIn || m_log.fillIn(form); }
 
 private:
     Log &m_log;

@@ -63,4 +63,9 @@ void Dialogs::tell(QWidget *parent, const QString &title, const QString &text)
     box.exec();
 }
 
+bool Dialogs::isAccepted(QDialog &form)
+{
+    return form.exec() == QDialog::Accepted;
+}
+
 } // namespace plateau::ui

@@ -4,6 +4,7 @@
 
 #include <QString>
 
+class QDialog;
 class QWidget;
 
 namespace plateau::ui {
@@ -23,6 +24,8 @@ public:
     virtual bool confirm(QWidget *parent, const QString &title, const QString &question, const QString &yes,
                          const QString &no);
     virtual void tell(QWidget *parent, const QString &title, const QString &text);
+    /// Shows a form of the program's own until it is answered; true if the person wants what it says.
+    virtual bool isAccepted(QDialog &form);
 
 private:
     QString m_folder;
