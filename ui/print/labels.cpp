@@ -110,13 +110,6 @@ void paintLabel(Canvas &canvas, const QRectF &label, const Label &content)
     paintLine(canvas, part(0.14), Text::tr("by"), content.by, small_pt);
 }
 
-QRectF placeOf(const LabelSheet &sheet, int position)
-{
-    return {sheet.left_mm + (position % sheet.columns) * (sheet.width_mm + sheet.columnGap_mm),
-            sheet.top_mm + (position / sheet.columns) * (sheet.height_mm + sheet.rowGap_mm), sheet.width_mm,
-            sheet.height_mm};
-}
-
 } // namespace
 
 std::vector<Label> labelsOf(const run::Run &run, const QString &person)
@@ -161,6 +154,13 @@ QString faultOf(const LabelSheet &sheet)
             .arg(withUnit(plainText(right_mm), u"mm"_s), withUnit(plainText(bottom_mm), u"mm"_s),
                  withUnit(plainText(paper.width()), u"mm"_s), withUnit(plainText(paper.height()), u"mm"_s));
     return {};
+}
+
+QRectF placeOf(const LabelSheet &sheet, int position)
+{
+    return {sheet.left_mm + (position % sheet.columns) * (sheet.width_mm + sheet.columnGap_mm),
+            sheet.top_mm + (position / sheet.columns) * (sheet.height_mm + sheet.rowGap_mm), sheet.width_mm,
+            sheet.height_mm};
 }
 
 QByteArray labelsPdf(const std::vector<Label> &labels, const LabelSheet &sheet, int firstFree)

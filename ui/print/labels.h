@@ -7,6 +7,7 @@
 #include "ui/print/paper.h"
 
 #include <QByteArray>
+#include <QRectF>
 #include <QString>
 
 #include <vector>
@@ -50,6 +51,9 @@ LabelSheet usualLabels(Paper paper);
 /// Why nothing can be printed on it, in one sentence: no labels, labels too small to read, or off the paper.
 /// Empty: it is sound.
 QString faultOf(const LabelSheet &sheet);
+
+/// Where the label of that position lies on the paper, in mm, counted from 0 along the rows.
+QRectF placeOf(const LabelSheet &sheet, int position);
 
 /// firstFree: the first label of the first sheet that is still there, counted from 1 along the rows. Empty
 /// where the sheet is not sound, firstFree is not on it, or nothing could be drawn.
