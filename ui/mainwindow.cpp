@@ -5,6 +5,7 @@
 #include "core/exchange/writers.h"
 #include "ui/abouttext.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/labelprinting.h"
 #include "ui/bench/nextstrip.h"
 #include "ui/bench/printing.h"
 #include "ui/bench/rackpage.h"
@@ -18,7 +19,6 @@
 #include "ui/books/notebookpage.h"
 #include "ui/books/samplespage.h"
 #include "ui/plan/planpage.h"
-#include "ui/print/labels.h"
 #include "ui/print/worksheetpdf.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
@@ -358,14 +358,7 @@ void MainWindow::saveLabels()
         return;
     m_notice->clear();
     guarded(*m_notice, [&] {
-        const std::vector<Label> labels = labelsOf(m_session->load(*id).run, m_session->person());
-        if (labels.empty())
-            m_notice->say(State::Info,
-                          tr("There is nothing to label: the run has no standard, and no sample of it "
-                             "is diluted or extracted."));
-        else
-            savePdfAs(this, *m_dialogs, *m_notice, tr("labels.pdf"),
-                      labelsPdf(labels, usualLabels(usualPaper(QLocale::system()))));
+        saveLabelsAs(this, *m_theme, *m_dialogs, *m_notice, m_session->load(*id).run, m_session->person());
     });
 }
 

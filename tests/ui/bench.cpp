@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QLabel>
+#include <QSettings>
 
 using namespace Qt::StringLiterals;
 
@@ -51,6 +52,8 @@ run::Run exampleRun()
 
 Bench::Bench()
 {
+    // What the window keeps between uses is nobody's but this test's.
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, folder.path());
     QDir(folder.path()).mkdir(u"methods"_s);
     writeFile(u"methods/example-acid.json"_s, exampleMethod());
     library = exchange::MethodLibrary::load(folder.filePath(u"methods"_s));

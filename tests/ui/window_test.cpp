@@ -7,6 +7,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QDialog>
 #include <QFile>
 #include <QGroupBox>
 #include <QLabel>
@@ -14,6 +15,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QSettings>
 #include <QTabWidget>
 #include <QTableView>
 #include <QTextBrowser>
@@ -326,6 +328,57 @@ TEST_F(Window, TheWorksheetAndTheLabelsOfTheRunOnShowBecomePdfFiles)
     dialogs.nextFile = folder.filePath(u"no/such/folder/sheet.pdf"_s);
     action(u"actionSaveWorksheet"_s)->trigger();
     EXPECT_TRUE(noticeText().contains(u"was not written"_s)) << noticeText().toStdString();
+}
+
+TEST_F(Window, LabelsArePrintedOnTheSheetThatWasTypedWhichIsThereTheNextTime)
+{
+    run::Run run = readRun(0.5);
+    run.samples[0].dilution = {{5, 50, {}}, {2, 20, {}}}; // two flasks
+    addRun(run);
+    openWindow();
+    nameBench();
+    const auto field = [](QDialog &form, const QString &name) { return form.findChild<QLineEdit *>(name); };
+    dialogs.nextFile = folder.filePath(u"labels.pdf"_s);
+    dialogs.fillIn = [&](QDialog &form) {
+        EXPECT_EQ(field(form, u"labelBy"_s)->text(), u"R. Okafor"_s);
+        field(form, u"labelRows"_s)->setText(u"4"_s);
+        field(form, u"labelFirstFree"_s)->setText(u"3"_s);
+        return false;
+    };
+    action(u"actionSaveLabels"_s)->trigger();
+    EXPECT_FALSE(QFile::exists(dialogs.nextFile)); // thought better of it
+    dialogs.fillIn = [&](QDialog &form) {
+        EXPECT_EQ(field(form, u"labelFirstFree"_s)->text(), u"1"_s);
+        field(form, u"labelRows"_s)->setText(u"4"_s);
+        field(form, u"labelFirstFree"_s)->setText(u"3"_s);
+        return true;
+    };
+    action(u"actionSaveLabels"_s)->trigger();
+    EXPECT_TRUE(QFile::exists(dialogs.nextFile));
+    EXPECT_TRUE(noticeText().contains(dialogs.nextFile)) << noticeText().toStdString();
+    int asked = 0;
+    dialogs.fillIn = [&](QDialog &form) {
+        ++asked;
+        EXPECT_EQ(field(form, u"labelRows"_s)->text(), u"4"_s);
+        EXPECT_EQ(field(form, u"labelFirstFree"_s)->text(), u"5"_s); // two were printed
+        return false;
+    };
+    action(u"actionSaveLabels"_s)->trigger();
+    EXPECT_EQ(asked, 1);
+}
+
+TEST_F(Window, ASheetOfLabelsThatCannotBeKeptIsSaidButTheLabelsAreWritten)
+{
+    run::Run run = readRun(0.5);
+    run.samples[0].dilution = {{5, 50, {}}};
+    addRun(run);
+    openWindow();
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, book->path()); // a file, no folder
+    dialogs.nextFile = folder.filePath(u"labels.pdf"_s);
+    action(u"actionSaveLabels"_s)->trigger();
+    EXPECT_TRUE(QFile::exists(dialogs.nextFile));
+    EXPECT_TRUE(noticeText().contains(dialogs.nextFile)) << noticeText().toStdString();
+    EXPECT_TRUE(noticeText().contains(u"not kept for the next time"_s)) << noticeText().toStdString();
 }
 
 TEST_F(Window, ARunWithNothingToLabelSaysSoAndAsksForNoFile)

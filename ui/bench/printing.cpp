@@ -65,18 +65,19 @@ WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::
     return content;
 }
 
-void savePdfAs(QWidget *parent, Dialogs &dialogs, Notice &notice, const QString &suggestedName,
+bool savePdfAs(QWidget *parent, Dialogs &dialogs, Notice &notice, const QString &suggestedName,
                const QByteArray &pdf)
 {
     const QString path =
         dialogs.fileToSave(parent, Words::tr("Save as PDF"), suggestedName, Words::tr("PDF files (*.pdf)"));
     if (path.isEmpty())
-        return;
+        return false;
     const QString fault = savePdf(path, pdf);
     if (fault.isEmpty())
         notice.say(State::Good, Words::tr("%1 was written; open it to look at it or to print it.").arg(path));
     else
         notice.say(State::Bad, fault);
+    return fault.isEmpty();
 }
 
 } // namespace plateau::ui

@@ -19,8 +19,8 @@ WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::
                              const QString &person);
 
 /// Asks where the PDF goes, writes it, and says in the page what became of it. A file to be looked at,
-/// printed and kept by whatever the desktop has for that.
-void savePdfAs(QWidget *parent, Dialogs &dialogs, Notice &notice, const QString &suggestedName,
+/// printed and kept by whatever the desktop has for that. True where it was written.
+bool savePdfAs(QWidget *parent, Dialogs &dialogs, Notice &notice, const QString &suggestedName,
                const QByteArray &pdf);
 
 } // namespace plateau::ui

@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/labelprinting.h"
+
+#include "ui/bench/labelsheetdialog.h"
+#include "ui/bench/printing.h"
+#include "ui/shared/dialogs.h"
+#include "ui/shared/notice.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QSettings>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Printing)
+};
+
+} // namespace
+
+void saveLabelsAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice &notice, const run::Run &run,
+                  const QString &person)
+{
+    const int count = static_cast<int>(labelsOf(run, person).size());
+    if (count == 0) {
+        notice.say(State::Info, Words::tr("There is nothing to label: the run has no standard, and no sample "
+                                          "of it is diluted or extracted."));
+        return;
+    }
+    QSettings settings(QSettings::IniFormat, QSettings::UserScope, u"plateau"_s, u"plateau"_s);
+    LabelChoice choice = keptLabels(settings, usualPaper(QLocale::system()));
+    choice.by = person;
+    LabelSheetDialog form(theme, count, choice, parent);
+    if (!dialogs.isAccepted(form))
+        return;
+    choice = form.choice();
+    const bool written = savePdfAs(parent, dialogs, notice, Words::tr("labels.pdf"),
+                                   labelsPdf(labelsOf(run, choice.by), choice.sheet, choice.firstFree));
+    if (written)
+        choice.firstFree = firstFreeAfter(choice, count);
+    if (!keepLabels(settings, choice) && written)
+        notice.say(State::Attention,
+                   Words::tr("%1 The sheet is not kept for the next time: %2 can't be written.")
+                       .arg(notice.sentence(), settings.fileName()));
+}
+
+} // namespace plateau::ui
