@@ -91,6 +91,8 @@ public:
             return wrong;
         if (const QString high = sentenceOf(alone, CheckId::AbsorbanceHigh); !high.isEmpty())
             return high;
+        if (const QString blank = blankSignal(); !blank.isEmpty())
+            return blank;
         return distance();
     }
 
@@ -127,6 +129,32 @@ private:
                 all.push_back(std::move(check));
         }
         return all;
+    }
+
+    /// Of a blank with this reading, alone in its rack: the first blank has no other to be compared with.
+    QString blankSignal() const
+    {
+        const std::optional<double> limit = m_method.acceptance.maxBlankSignal;
+        if (content().role != run::Role::Blank || !limit)
+            return {};
+        run::Run run = m_run;
+        run.tubes = {withThis().tubes[static_cast<size_t>(m_tube)]};
+        for (const TubeValue &value : evaluate(m_method, run, m_rules).tubes) {
+            if (!value.signal || std::abs(*value.signal) <= *limit || !restsOnThis(value.measurand))
+                continue;
+            const QStringList texts = comparedTexts(*value.signal, {*limit}, 3);
+            return CheckText::tr("%1: with this the blank's signal is %2, and the method allows %3. Look for a "
+                                 "slipped decimal point or another tube.")
+                .arg(capitalised(tubeName(m_tube)), texts[0], texts[1]);
+        }
+        return {};
+    }
+
+    bool restsOnThis(const QString &measurand) const
+    {
+        const assay::Measurand *found = assay::findMeasurand(m_method, measurand);
+        const std::vector<QString> names = found ? assay::readingsOf(found->signal) : std::vector<QString>();
+        return std::ranges::find(names, m_reading) != names.end();
     }
 
     bool isFirstReading() const { return m_reading == assay::readingsInOrder(m_method).front(); }

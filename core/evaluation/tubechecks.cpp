@@ -155,6 +155,9 @@ Check sampleVolumes(const CheckContext &context, const TubeGroup &group, const a
     CheckBuilder check(CheckId::SampleVolumeOutsideRange, group,
                        CheckText::tr("Every sample volume is one the method allows."));
     for (const int tube : group.tubes) {
+        // The range is that of the sample: a standard has its levels.
+        if (context.layout.run().tubes[static_cast<size_t>(tube)].sample.isEmpty())
+            continue;
         const double volume_mL = context.value(tube, group.measurand).sampleVolume_mL;
         if (volume_mL < range_mL.lower * (1 - 1e-9) || volume_mL > range_mL.upper * (1 + 1e-9))
             check.fail(tube, CheckText::tr("%1 of sample, outside %2 to %3")

@@ -106,7 +106,7 @@ DilutionTarget targetOf(const assay::Method &method, const DilutionQuestion &que
     target.usual = isSame(sampleVolume_mL, usualSampleVolume_mL(method));
     target.lowest = std::log10(strongest / span.upper);
     target.highest = std::log10(weakest / span.lower);
-    target.middle = std::log10(std::sqrt(strongest * weakest) / std::sqrt(span.lower * span.upper));
+    target.middle = std::log10(std::sqrt(strongest * weakest) / aimedSignal(method.window));
     target.spread = std::log10(strongest / weakest) / 2;
     return target;
 }
@@ -178,6 +178,12 @@ assay::Interval aimedSignals(const assay::Window &window)
     const double upper = aimedPart * window.maxSignal;
     const double lower = window.minSignal > 0 ? window.minSignal : smallestAimedSignal;
     return {lower, lower < upper ? upper : window.maxSignal};
+}
+
+double aimedSignal(const assay::Window &window)
+{
+    const assay::Interval span = aimedSignals(window);
+    return std::clamp(window.maxSignal / 2, span.lower, span.upper);
 }
 
 double predictedSignal(const assay::Method &method, const QString &measurand, double expected_g_per_L,

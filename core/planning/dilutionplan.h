@@ -50,6 +50,9 @@ inline constexpr double smallestAimedSignal = 0.005 * 10 / 3.3;
 
 /// From the window's smallest signal to 0.8 of its largest, or to the largest where that leaves nothing.
 assay::Interval aimedSignals(const assay::Window &window);
+/// Half of the largest signal, within aimedSignals: there the readings' own error counts little, and a sample
+/// twice as strong as expected still is inside the window.
+double aimedSignal(const assay::Window &window);
 
 /// Net signal that a sample of this strength gives: c v e d n / (F V M), with V of a tube of that sample
 /// volume. 0 where the method lacks the measurand or an absorptivity at the wavelength.
@@ -58,11 +61,11 @@ double predictedSignal(const assay::Method &method, const QString &measurand, do
                        double pathLength_mm);
 
 /// Ways to bring all expected measurands into aimedSignals, best first, of at most two steps (three where two
-/// do not do). Order: fewer steps; then the outermost signal nearest to the middle of that span, |log10| in
-/// whole steps of 0.15; then the method's own sample volume; then the smaller uncertainty; then the smaller
-/// flasks together. At most five of each number of steps, no two with the same pipettes and flasks, and no
-/// longer chain that a shorter one equals in signal, sample volume and uncertainty. Empty where none does:
-/// whyNone says why.
+/// do not do). Order: fewer steps; then the outermost signal nearest to aimedSignal, |log10| in whole steps
+/// of 0.3; then the method's own sample volume; then the smaller uncertainty in whole steps of half a
+/// percent; then the smaller flasks together; then the smaller uncertainty. At most five of each number of
+/// steps, no two with the same pipettes and flasks, and no longer chain that a shorter one equals in signal,
+/// sample volume and uncertainty. Empty where none does: whyNone says why.
 std::vector<DilutionProposal> proposeDilutions(const assay::Method &method, const DilutionQuestion &question,
                                                const Glassware &glassware);
 /// One sentence for an analyst: nothing expected, too weak at the largest volume, too strong for the

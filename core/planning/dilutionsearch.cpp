@@ -20,8 +20,9 @@ using Chain = std::vector<const PossibleStep *>;
 struct Rank {
     int nearness = 0;
     bool unusual = false;
-    long long uncertainty = 0;
+    long long certainty = 0;
     long long flasks = 0;
+    long long uncertainty = 0;
     /// Ties beyond the stated order, so that it is always the same.
     long long distance = 0;
     double sampleVolume_mL = 0;
@@ -69,10 +70,12 @@ Rank rankOf(const Chain &chain, double logFactor, const DilutionTarget &target)
     for (const PossibleStep *step : chain)
         flasks_mL += step->step.makeUpTo_mL;
     const double distance = distanceOf(logFactor, target);
+    const long long uncertainty = std::llround(uncertaintyOf_percent(chain) * units);
     return {nearnessOf(distance),
             !target.usual,
-            std::llround(uncertaintyOf_percent(chain) * units),
+            uncertainty / std::llround(equallyCertain_percent * units),
             std::llround(flasks_mL * units),
+            uncertainty,
             std::llround(distance * units),
             target.sampleVolume_mL,
             factorOf(chain)};

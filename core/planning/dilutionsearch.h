@@ -16,14 +16,17 @@ struct DilutionTarget {
     /// The factors that bring every measurand into the span; none where lowest > highest.
     double lowest = 0;
     double highest = 0;
-    /// The factor that brings them to its middle, and how far the outermost then are from it.
+    /// The factor that brings them to the signal aimed at, and how far the outermost then are from it.
     double middle = 0;
     double spread = 0;
 };
 
-/// Part of a decade within which signals count as equally near the middle: one-mark pipettes and flasks of
-/// the usual sizes (factors of 2, 2.5, 4, 5, 10) come so near to every one.
-inline constexpr double equallyNear = 0.15;
+/// Part of a decade within which signals count as equally near the one aimed at: a factor of two, so that no
+/// sample is diluted, and no sample volume changed, for less.
+inline constexpr double equallyNear = 0.3;
+/// Within so much a smaller flask is worth more than a smaller uncertainty of the factor, in percent: it
+/// saves sample, and the result's own uncertainty is several times that.
+inline constexpr double equallyCertain_percent = 0.5;
 /// Proposals kept for each number of steps.
 inline constexpr std::size_t proposalsForEachLength = 5;
 
@@ -34,8 +37,8 @@ struct RankedProposal {
     bool usualVolume = true;
 };
 
-/// The best chains of exactly so many steps, best first, one for each set of pipettes and flasks: nearest to
-/// the middle, usual sample volume first, smaller uncertainty, smaller flasks.
+/// The best chains of exactly so many steps, best first, one for each set of pipettes and flasks: in the
+/// order of proposeDilutions.
 std::vector<RankedProposal> bestChains(const std::vector<DilutionTarget> &targets,
                                        const std::vector<PossibleStep> &steps, int length);
 

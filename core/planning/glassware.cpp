@@ -18,12 +18,11 @@ double rounded_mL(double volume_mL)
     return std::round(volume_mL * perMillilitre) / perMillilitre;
 }
 
-bool isBetter(const PossibleStep &one, const PossibleStep &other)
+/// Of one factor: no worse in anything that counts.
+bool isAsGood(const PossibleStep &one, const PossibleStep &other)
 {
-    const double difference = *one.step.uncertainty_percent - *other.step.uncertainty_percent;
-    if (std::abs(difference) > slack)
-        return difference < 0;
-    return one.step.makeUpTo_mL < other.step.makeUpTo_mL;
+    return *one.step.uncertainty_percent <= *other.step.uncertainty_percent + slack &&
+           one.step.makeUpTo_mL <= other.step.makeUpTo_mL;
 }
 
 } // namespace
@@ -62,11 +61,18 @@ std::vector<PossibleStep> possibleSteps(const Glassware &glassware)
     }
     std::ranges::stable_sort(all, {}, &PossibleStep::logFactor);
     std::vector<PossibleStep> best;
+    std::size_t group = 0; // where the steps of this factor begin
     for (const PossibleStep &step : all) {
-        if (best.empty() || step.logFactor - best.back().logFactor > slack)
-            best.push_back(step);
-        else if (isBetter(step, best.back()))
-            best.back() = step;
+        if (group < best.size() && step.logFactor - best[group].logFactor > slack)
+            group = best.size();
+        const auto sameFactor =
+            std::ranges::subrange(best.begin() + static_cast<std::ptrdiff_t>(group), best.end());
+        if (std::ranges::any_of(sameFactor, [&](const PossibleStep &other) { return isAsGood(other, step); }))
+            continue;
+        std::erase_if(best, [&, place = std::size_t(0)](const PossibleStep &other) mutable {
+            return place++ >= group && isAsGood(step, other);
+        });
+        best.push_back(step);
     }
     return best;
 }

@@ -26,7 +26,7 @@ struct PossibleStep {
 };
 
 /// What a pipette and a flask make of one step, with its relative standard uncertainty: both volumes count,
-/// as independent. One step for each factor above 1, the most certain, then that of the smaller flask; by
+/// as independent. Of each factor above 1 those that no other one equals in both uncertainty and flask; by
 /// factor.
 std::vector<PossibleStep> possibleSteps(const Glassware &glassware);
 

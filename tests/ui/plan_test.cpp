@@ -95,6 +95,29 @@ TEST_F(PlanPage, WhatIsExpectedIsDilutedIntoTheWindowByOneKey)
     EXPECT_EQ(stored.plan->samples[0].sample.expected.at(u"example-acid"_s), 5.0);
 }
 
+TEST_F(PlanPage, EnterGoesDownAColumnAndAColumnIsPastedIntoIt)
+{
+    plan(u"Four tanks"_s, {u"P-1\tperry\t0.2"_s, u"P-2"_s, u"P-3"_s, u"P-4"_s});
+    const auto *samples = find<QTableView>(u"samples"_s);
+    const auto expected = [samples](int row) { return samples->model()->index(row, 1).data().toString(); };
+    EXPECT_EQ(expected(0), u"0.2"_s) << "beside its name in the spreadsheet";
+    tabTo(u"samples"_s);
+    press(Qt::Key_Right);
+    press(Qt::Key_Down);
+    type(u"0.3"_s);
+    press(Qt::Key_Return);
+    type(u"0,25"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(expected(1), u"0.3"_s);
+    EXPECT_EQ(expected(2), u"0,25"_s);
+    QApplication::clipboard()->setText(u"0.11\n0.12\n"_s);
+    press(Qt::Key_Up);
+    press(Qt::Key_V, Qt::ControlModifier);
+    EXPECT_EQ(expected(2), u"0.11"_s);
+    EXPECT_EQ(expected(3), u"0.12"_s);
+    EXPECT_EQ(putOnBench().plan->samples[0].sample.product, u"perry"_s);
+}
+
 TEST_F(PlanPage, ATubeIsMovedByTheKeys)
 {
     plan(u"Moved"_s, {u"P-104"_s});

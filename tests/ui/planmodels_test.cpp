@@ -248,7 +248,9 @@ TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
     EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s) << "the one that expires first";
     EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough: 50.00\u00a0mL, for tubes: 100"_s);
     EXPECT_EQ(text(1, ui::ReagentsModel::Remark), u"no lot in the book"_s);
-    EXPECT_EQ(text(2, ui::ReagentsModel::Remark), u"no lot of it is fit"_s);
+    EXPECT_EQ(text(2, ui::ReagentsModel::Remark), u"no fit lot: E-1 expired on 2026-01-31"_s);
+    ASSERT_EQ(model.remarks().size(), 1U);
+    EXPECT_EQ(model.remarks()[0].pointer, u"Enzyme suspension"_s);
     ASSERT_TRUE(model.setData(model.index(0, ui::ReagentsModel::LotColumn), 1, Qt::EditRole));
     ASSERT_TRUE(model.setData(model.index(2, ui::ReagentsModel::LotColumn), 3, Qt::EditRole));
     EXPECT_TRUE(text(2, ui::ReagentsModel::Remark).startsWith(u"expired on 2026-01-31"_s));

@@ -38,7 +38,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     m_tubes->setMinimumHeight(theme.target());
     m_tubes->setRange(1, 12);
     m_usedWhenRead->setMinimumHeight(theme.target());
-    auto *form = new QFormLayout(this);
+    QFormLayout *form = foldingForm(this);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     addFormRow(form, tr("Name"), m_id, kind.prefix + u"Id"_s);
     addFormRow(form, tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);

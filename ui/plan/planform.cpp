@@ -114,12 +114,16 @@ void PlanForm::connectAll()
     connect(m_title, &QLineEdit::textChanged, this, &PlanForm::changed);
     connect(m_names, &QPlainTextEdit::textChanged, this, [this] {
         QStringList names;
+        std::vector<QStringList> rows;
         for (const QString &line : m_names->toPlainText().split(u'\n')) {
-            // Of a row of a spreadsheet the first cell.
-            if (const QString name = line.section(u'\t', 0, 0).simplified(); !name.isEmpty())
+            const QStringList cells = line.split(u'\t');
+            if (const QString name = cells.front().simplified(); !name.isEmpty()) {
                 names << name;
+                rows.push_back(cells.mid(1));
+            }
         }
         m_samples->setNames(names);
+        m_samples->fillIn(rows);
     });
     connect(m_samples, &SampleSection::rowsAdded, this, [this](const QStringList &names) {
         const QSignalBlocker quiet(m_names);

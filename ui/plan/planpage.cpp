@@ -246,10 +246,13 @@ void PlanPage::check()
         return;
     }
     const DraftOutcome now = outcome();
-    m_problems->setProblems(inWordsOfTheForm(now.problems, now.run));
     showRack(now);
     showTimes(now);
     showReagents(now);
+    assay::Problems problems = inWordsOfTheForm(now.problems, now.run);
+    const assay::Problems reagents = m_reagents->remarks();
+    problems.insert(problems.end(), reagents.begin(), reagents.end());
+    m_problems->setProblems(problems);
     showWorth(now);
     summarise(now);
 }
@@ -316,7 +319,7 @@ void PlanPage::summarise(const DraftOutcome &outcome)
         m_summary->setText(tr("%1. Still to be put right:").arg(tubes));
     else if (!feasible)
         m_summary->setText(tr("%1. One person cannot read them all in time: see Time.").arg(tubes));
-    else if (!outcome.problems.empty())
+    else if (!outcome.problems.empty() || !m_reagents->remarks().empty())
         m_summary->setText(tr("%1. Nothing stands in the way, but look at this:").arg(tubes));
     else
         m_summary->setText(tr("%1. Nothing stands in the way.").arg(tubes));

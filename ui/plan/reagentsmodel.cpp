@@ -101,10 +101,15 @@ ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
         row.chosen = need.shares.front().lot;
     const planning::Lot *lot = findLot(m_lots, row.chosen);
     if (!lot) {
-        row.state = need.lots.empty() ? State::Pending : State::Attention;
-        row.remark = need.lots.empty() ? tr("no lot in the book") : tr("no lot of it is fit");
-        if (chosen != m_chosen.end())
-            row.remark = tr("no lot noted");
+        row.remark = chosen != m_chosen.end() ? tr("no lot noted") : tr("no lot in the book");
+        if (chosen == m_chosen.end() && !need.lots.empty()) {
+            // The first of them says best why none is fit.
+            const planning::Lot *first = findLot(m_lots, need.lots.front().first);
+            row.state = State::Bad;
+            row.remark =
+                first ? tr("no fit lot: %1 %2").arg(first->lot, fitnessText(need.lots.front().second, *first))
+                      : tr("no fit lot");
+        }
         return row;
     }
     const LotFitness fitness = fitnessIn(need, lot->id);
@@ -141,6 +146,16 @@ std::vector<run::LotUse> ReagentsModel::lotUses() const
             uses.push_back({row.need.component, lot->lot, lot->expires});
     }
     return uses;
+}
+
+assay::Problems ReagentsModel::remarks() const
+{
+    assay::Problems problems;
+    for (const ReagentRow &row : rows()) {
+        if (row.state == State::Bad)
+            problems.push_back(assay::warning(row.need.reagent, row.remark));
+    }
+    return problems;
 }
 
 int ReagentsModel::columnCount(const QModelIndex &parent) const

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/assay/problem.h"
 #include "core/planning/reagents.h"
 #include "ui/shared/syncrows.h"
 #include "ui/shared/theme.h"
@@ -39,6 +40,9 @@ public:
     void setNeeds(const std::vector<planning::ReagentNeed> &needs, const std::vector<planning::Lot> &lots);
     /// What is chosen or proposed of each component, for the run.
     std::vector<run::LotUse> lotUses() const;
+    /// A warning for every reagent that is short or not fit, by its name; none where the book has no lot of
+    /// it.
+    assay::Problems remarks() const;
     /// Forgets what was chosen by hand.
     void startAnew();
 

@@ -4,9 +4,8 @@
 
 #include "ui/bench/samplesignals.h"
 #include "ui/bench/samplesmodel.h"
-#include "ui/plan/samplecelldelegate.h"
+#include "ui/plan/samplestable.h"
 #include "ui/shared/notice.h"
-#include "ui/shared/table.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -24,13 +23,10 @@ SampleSection::SampleSection(const Theme &theme, QWidget *parent)
     : QGroupBox(tr("What is planned for each sample"), parent)
     , m_theme(theme)
     , m_model(new SamplesModel(theme, this))
-    , m_table(new Table(theme, m_model, tr("What is planned for each sample"), u"samples"_s, this))
+    , m_table(new SamplesTable(theme, m_model, this))
     , m_notice(new Notice(theme, this))
     , m_glassware(planning::usualLaboratory().glassware)
 {
-    m_table->setItemDelegate(new SampleCellDelegate(theme, m_table));
-    m_table->setEditTriggers(QAbstractItemView::AnyKeyPressed | QAbstractItemView::EditKeyPressed |
-                             QAbstractItemView::DoubleClicked);
     m_table->setMinimumHeight(theme.target() * 6);
     build();
     connect(m_model, &QAbstractItemModel::dataChanged, this, &SampleSection::changed);
@@ -43,10 +39,10 @@ void SampleSection::build()
     auto *more = button(m_theme, tr("Add a d&ilution step"), u"addDilutionStep"_s, this);
     m_fewerSteps = button(m_theme, tr("Ta&ke the last step away"), u"removeDilutionStep"_s, this);
     m_fewerSteps->setEnabled(false);
-    auto *hint =
-        plainLabel(tr("Type what is expected, and let the dilutions be proposed, or type them. Left empty: "
-                      "undiluted, and the method's own volume in the tube."),
-                   this);
+    auto *hint = plainLabel(tr("Type what is expected, Enter goes down, and let the dilutions be proposed, "
+                               "or type them. Left empty: "
+                               "undiluted, and the method's own volume in the tube."),
+                            this);
     hint->setWordWrap(true);
     auto *layout = new QVBoxLayout(this);
     layout->addWidget(hint);
@@ -151,6 +147,24 @@ void SampleSection::setNames(const QStringList &names)
     m_model->setNames(names);
     m_table->fit();
     Q_EMIT changed();
+}
+
+void SampleSection::fillIn(const std::vector<QStringList> &rows)
+{
+    for (int row = 0; row < std::min(static_cast<int>(rows.size()), m_model->rowCount()); ++row) {
+        SampleDraft sample = m_model->row(row);
+        if (m_method)
+            sample.expected.resize(std::max<std::size_t>(sample.expected.size(), 1));
+        for (const QString &cell : rows[static_cast<std::size_t>(row)]) {
+            QString *place = !numberIn(cell)            ? &sample.product
+                             : !sample.expected.empty() ? &sample.expected.front()
+                                                        : nullptr;
+            if (place && place->trimmed().isEmpty())
+                *place = cell.trimmed();
+        }
+        if (sample != m_model->row(row))
+            m_model->replaceRow(row, sample);
+    }
 }
 
 void SampleSection::addRows(const std::vector<SampleDraft> &rows)

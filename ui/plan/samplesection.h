@@ -16,7 +16,7 @@ namespace plateau::ui {
 
 class Notice;
 class SamplesModel;
-class Table;
+class SamplesTable;
 class Theme;
 
 /// The samples of a plan as a table, with what makes filling it in quick: dilution steps more or less, and
@@ -30,6 +30,9 @@ public:
 
     const SamplesModel &model() const { return *m_model; }
     void setNames(const QStringList &names);
+    /// What stood beside the names in a spreadsheet, row by row: a number is what is expected of the first
+    /// quantity, a text the product. What was typed already stays.
+    void fillIn(const std::vector<QStringList> &rows);
     /// From the shelf; what is there already under that name is left as it is.
     void addRows(const std::vector<SampleDraft> &rows);
     void setForm(run::Form form);
@@ -57,7 +60,7 @@ private:
 
     const Theme &m_theme;
     SamplesModel *m_model;
-    Table *m_table;
+    SamplesTable *m_table;
     QPushButton *m_fewerSteps = nullptr;
     Notice *m_notice;
     planning::Glassware m_glassware;

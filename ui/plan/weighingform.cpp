@@ -53,19 +53,14 @@ WeighingForm::WeighingForm(const Theme &theme, const Clock &clock, QWidget *pare
 
 void WeighingForm::build()
 {
-    auto *form = new QFormLayout(this);
+    QFormLayout *form = foldingForm(this);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     addFormRow(form, tr("Standard of"), m_measurand, u"weighingMeasurand"_s);
     addFormRow(form, tr("Strength wanted"), m_wanted, u"weighingWanted"_s);
     addFormRow(form, tr("Flask"), m_flask, u"weighingFlask"_s);
-    addFormRow(form, tr("Molar mass of the substance, water of crystallisation included"), m_substance,
-               u"weighingSubstance"_s);
-    addFormRow(form, tr("Molecules of the analyte in one of the substance"), m_perMolecule,
-               u"weighingPerMolecule"_s);
+    addFormRow(form, tr("Molar mass of the substance"), m_substance, u"weighingSubstance"_s);
+    addFormRow(form, tr("Analyte molecules in one of it"), m_perMolecule, u"weighingPerMolecule"_s);
     addFormRow(form, tr("Purity"), m_purity, u"weighingPurity"_s);
-    form->labelForField(m_substance)->setMaximumWidth(fontMetrics().averageCharWidth() * 34);
-    for (QWidget *long_ : {form->labelForField(m_substance), form->labelForField(m_perMolecule)})
-        qobject_cast<QLabel *>(long_)->setWordWrap(true);
     m_recipe->setObjectName(u"weighingRecipe"_s);
     m_result->setObjectName(u"weighingResult"_s);
     for (QLabel *label : {m_recipe, m_result}) {
@@ -74,12 +69,15 @@ void WeighingForm::build()
     }
     form->addRow(m_recipe);
     addFormRow(form, tr("Really weighed"), m_weighed, u"weighingMass"_s);
-    addFormRow(form, tr("Standard uncertainty of the mass"), m_massUncertainty, u"weighingMassU"_s);
-    addFormRow(form, tr("Standard uncertainty of the purity"), m_purityUncertainty, u"weighingPurityU"_s);
-    addFormRow(form, tr("Standard uncertainty of the flask, filling and temperature"), m_flaskUncertainty,
-               u"weighingFlaskU"_s);
-    qobject_cast<QLabel *>(form->labelForField(m_flaskUncertainty))->setWordWrap(true);
+    addFormRow(form, tr("u of the mass"), m_massUncertainty, u"weighingMassU"_s);
+    addFormRow(form, tr("u of the purity"), m_purityUncertainty, u"weighingPurityU"_s);
+    addFormRow(form, tr("u of flask and filling"), m_flaskUncertainty, u"weighingFlaskU"_s);
     form->addRow(m_result);
+    auto *meaning = plainLabel(tr("Molar mass as weighed: a monohydrate with its water. u: standard "
+                                  "uncertainty (k = 1)."),
+                               this);
+    meaning->setWordWrap(true);
+    form->addRow(meaning);
     auto *caution = plainLabel(
         tr("Wear what your local safety rules and the supplier's sheet ask for; they come first."), this);
     caution->setWordWrap(true);

@@ -7,8 +7,10 @@
 #include <QDateTime>
 #include <QEvent>
 #include <QFormLayout>
+#include <QGroupBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -41,6 +43,17 @@ QLabel *plainLabel(const QString &text, QWidget *parent)
     auto *label = new QLabel(text, parent);
     label->setTextFormat(Qt::PlainText);
     return label;
+}
+
+QFormLayout *foldingForm(QGroupBox *group)
+{
+    auto *host = new QWidget(group);
+    auto *form = new QFormLayout(host);
+    form->setContentsMargins({});
+    auto *layout = new QVBoxLayout(group);
+    layout->addWidget(host);
+    QObject::connect(group, &QGroupBox::toggled, host, &QWidget::setVisible);
+    return form;
 }
 
 void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const QString &objectName)

@@ -6,6 +6,7 @@
 
 class QDateTime;
 class QFormLayout;
+class QGroupBox;
 class QLabel;
 class QLayout;
 class QLineEdit;
@@ -18,6 +19,8 @@ class Theme;
 
 /// A label that shows text as it is: user text is never taken for markup.
 QLabel *plainLabel(const QString &text, QWidget *parent);
+/// A form inside a checkable group, out of the way while the group is not checked.
+QFormLayout *foldingForm(QGroupBox *group);
 /// A row with a label whose buddy is the widget or what stands in for its focus; the object name is the
 /// handle of tests, and is put on the widget that takes the focus. The wheel turns a box only while that has
 /// the focus.

@@ -117,6 +117,21 @@ TEST(Doubts, LaterReadingIsHeldAgainstItsOwnReplicatesOnly)
     EXPECT_EQ(doubtAbout(method, run, 3, u"A2"_s, 0.230), QString());
 }
 
+TEST(Doubts, TheFirstBlanksSignalIsHeldAgainstTheMethodsLimit)
+{
+    const run::Run run = withA1(unreadRun(), {0.105});
+    const assay::Method method = test::risingMethod();
+    const double limit = *method.acceptance.maxBlankSignal;
+    const QString doubt = doubtAbout(method, run, 0, u"A2"_s, 1.15);
+    EXPECT_TRUE(doubt.startsWith(u"Tube 1: with this the blank's signal is 1.045"_s)) << doubt.toStdString();
+    EXPECT_EQ(doubtAbout(method, run, 0, u"A2"_s, 0.105 + limit * 0.99), QString());
+    EXPECT_NE(doubtAbout(method, run, 0, u"A2"_s, 0.105 + limit * 1.01), QString());
+    EXPECT_EQ(doubtAbout(method, run, 2, u"A2"_s, 1.15), QString()) << "a sample may be strong";
+    assay::Method without = method;
+    without.acceptance.maxBlankSignal.reset();
+    EXPECT_EQ(doubtAbout(without, run, 0, u"A2"_s, 1.15), QString());
+}
+
 TEST(Doubts, SignalInTheWrongDirectionIsAskedAboutBeyondNoise)
 {
     const run::Run rising = withA1(unreadRun(), {0.102, 0.103, 0.521});

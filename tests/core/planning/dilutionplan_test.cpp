@@ -120,26 +120,29 @@ TEST(DilutionPlan, SampleVolumeMayServeInPlaceOfADilution)
 {
     Glassware glass = bulbs();
     glass.pipettes.push_back({u"piston"_s, 0.05, 0.5, 0.01, 0.8});
-    // Signal 0.089 at 0.1 mL is below 0.1; 0.32 mL gives 0.285.
+    // Signal 0.089 at 0.1 mL is below 0.1; 0.5 mL gives 0.446, the nearest to 0.5.
     const auto proposals = proposeDilutions(test::risingMethod(), expecting(0.03), glass);
     ASSERT_FALSE(proposals.empty());
     EXPECT_TRUE(proposals[0].chain.empty());
-    EXPECT_NEAR(proposals[0].sampleVolume_mL, 0.32, 1e-12);
+    EXPECT_NEAR(proposals[0].sampleVolume_mL, 0.5, 1e-12);
 }
 
 TEST(DilutionPlan, TwoStepsGoFromTheLargeFlaskToTheSmallOne)
 {
-    // 2970 undiluted: 12500-fold gives 0.238, and one step makes 250-fold at most. 5 in 250 and 1 in 250 is
-    // more certain than 1 in 250 and 1 in 50.
+    // 2970 undiluted: 5000-fold gives 0.594, and one step makes 250-fold at most. 5 in 250 and 1 in 100, or 5
+    // in 100 and 1 in 250, is more certain than 1 in 100 and 1 in 50 by more than half a percent counts.
     auto proposals = proposeDilutions(test::risingMethod(), expecting(1000), bulbs());
     ASSERT_FALSE(proposals.empty());
-    EXPECT_EQ(volumesOf(proposals[0]), (std::vector<std::pair<double, double>>{{5, 250}, {1, 250}}));
-    EXPECT_NEAR(proposals[0].uncertainty_percent, std::sqrt(0.4 * 0.4 + 0.15 * 0.15 + 2 * 0.03 * 0.03),
-                1e-12);
+    EXPECT_NEAR(proposals[0].factor, 5000, 1e-9);
+    ASSERT_EQ(proposals[0].chain.size(), 2U);
+    EXPECT_EQ(proposals[0].chain[0].step.makeUpTo_mL, 250);
+    EXPECT_EQ(proposals[0].chain[1].step.makeUpTo_mL, 100);
+    EXPECT_NEAR(proposals[0].uncertainty_percent,
+                std::sqrt(0.4 * 0.4 + 0.15 * 0.15 + 0.03 * 0.03 + 0.06 * 0.06), 1e-12);
     Glassware onlyOne = bulbs();
     onlyOne.pipettes.pop_back();
     proposals = proposeDilutions(test::risingMethod(), expecting(1000), onlyOne);
-    EXPECT_EQ(volumesOf(proposals[0]), (std::vector<std::pair<double, double>>{{1, 250}, {1, 50}}));
+    EXPECT_EQ(volumesOf(proposals[0]), (std::vector<std::pair<double, double>>{{1, 100}, {1, 50}}));
 }
 
 TEST(DilutionPlan, AThirdStepIsTakenOnlyWhereTwoDoNotDo)
@@ -184,11 +187,13 @@ TEST(DilutionPlan, TheUsualLaboratoryDilutesWhateverComes)
 
 TEST(DilutionPlan, OneMarkGlassComesBeforeAPistonPipetteAndNoGlassTwice)
 {
-    // Signal 2.97 undiluted at 0.1 mL: 10-fold is near enough to the middle.
+    // Signal 2.97 undiluted at 0.1 mL: 5-fold and 10-fold are both near enough to 0.5; 2 in 10 is more
+    // certain.
     const Glassware glass = usualLaboratory().glassware;
     const auto proposals = proposeDilutions(test::risingMethod(), expecting(1.0), glass);
     ASSERT_FALSE(proposals.empty());
-    EXPECT_EQ(proposals[0].factor, 10);
+    EXPECT_EQ(proposals[0].factor, 5);
+    EXPECT_EQ(proposals[0].chain[0].step.makeUpTo_mL, 10) << "no more sample than is needed";
     EXPECT_EQ(proposals[0].sampleVolume_mL, 0.1);
     EXPECT_EQ(glass.pipettes[static_cast<std::size_t>(proposals[0].chain[0].pipette)].step_mL, 0);
     std::set<std::multiset<std::pair<int, int>>> sets;
@@ -260,7 +265,7 @@ TEST(DilutionPlan, TheEdgesOfTheSpanBelongToIt)
 namespace {
 
 /// What is compared, in the order of the header.
-using Order = std::tuple<std::size_t, int, bool, long long, long long>;
+using Order = std::tuple<std::size_t, int, bool, long long, long long, long long>;
 
 struct Bench {
     assay::Method method;
@@ -364,13 +369,18 @@ public:
             const double signal = g_per_L / factor / gramsOfOne(measurand, sampleVolume_mL);
             if (signal < lower * (1 - 1e-9) || signal > upper * (1 + 1e-9))
                 return std::nullopt;
-            farthest = std::max(farthest, std::abs(std::log10(signal / std::sqrt(lower * upper))));
+            farthest = std::max(
+                farthest, std::abs(std::log10(signal / std::clamp(window.maxSignal / 2, lower, upper))));
         }
         if (!any)
             return std::nullopt;
-        return Order{steps, static_cast<int>(std::floor(farthest / 0.15 + 1e-9)),
-                     std::abs(sampleVolume_mL - 0.1) > 1e-9, std::llround(std::sqrt(variance) * 1e7),
-                     std::llround(flasks_mL * 1e7)};
+        const long long uncertainty = std::llround(std::sqrt(variance) * 1e7);
+        return Order{steps,
+                     static_cast<int>(std::floor(farthest / 0.3 + 1e-9)),
+                     std::abs(sampleVolume_mL - 0.1) > 1e-9,
+                     uncertainty / 5'000'000,
+                     std::llround(flasks_mL * 1e7),
+                     uncertainty};
     }
 
 private:

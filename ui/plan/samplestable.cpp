@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/plan/samplestable.h"
+
+#include "ui/bench/samplesmodel.h"
+#include "ui/plan/samplecelldelegate.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QKeyEvent>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+SamplesTable::SamplesTable(const Theme &theme, SamplesModel *model, QWidget *parent)
+    : Table(theme, model, tr("What is planned for each sample"), u"samples"_s, parent)
+{
+    setItemDelegate(new SampleCellDelegate(theme, this));
+    setEditTriggers(AnyKeyPressed | EditKeyPressed | DoubleClicked);
+}
+
+void SamplesTable::keyPressEvent(QKeyEvent *event)
+{
+    if (event->matches(QKeySequence::Paste))
+        paste();
+    else
+        Table::keyPressEvent(event);
+}
+
+void SamplesTable::paste()
+{
+    const QModelIndex from = currentIndex();
+    if (!from.isValid())
+        return;
+    QString text = QApplication::clipboard()->text();
+    while (text.endsWith(u'\n'))
+        text.chop(1);
+    int row = from.row();
+    for (const QString &line : text.split(u'\n')) {
+        int column = from.column();
+        for (const QString &cell : line.split(u'\t')) {
+            const QModelIndex at = model()->index(row, column++);
+            const auto editor = static_cast<SamplesModel::Editor>(at.data(SamplesModel::EditorRole).toInt());
+            // Names come from the list above, and a matrix is chosen.
+            if (at.isValid() &&
+                (editor == SamplesModel::Editor::Number || editor == SamplesModel::Editor::Text))
+                model()->setData(at, cell.trimmed(), Qt::EditRole);
+        }
+        ++row;
+    }
+}
+
+void SamplesTable::closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint)
+{
+    const bool on = hint == QAbstractItemDelegate::SubmitModelCache;
+    Table::closeEditor(editor, on ? QAbstractItemDelegate::NoHint : hint);
+    if (on)
+        goDown();
+}
+
+void SamplesTable::goDown()
+{
+    const QModelIndex below = model()->index(currentIndex().row() + 1, currentIndex().column());
+    if (below.isValid())
+        setCurrentIndex(below);
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/shared/table.h"
+
+namespace plateau::ui {
+
+class SamplesModel;
+
+/// The samples of a plan, filled in down a column: Enter goes to the sample below, and what is pasted fills
+/// the cells from the chosen one on, as it stood in a spreadsheet.
+class SamplesTable : public Table
+{
+    Q_OBJECT
+
+public:
+    SamplesTable(const Theme &theme, SamplesModel *model, QWidget *parent = nullptr);
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+    void closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint) override;
+
+private:
+    void paste();
+    void goDown();
+};
+
+} // namespace plateau::ui
