@@ -124,6 +124,16 @@ TEST_F(ShelfText, EachFaultNamesItsRowAndColumnAndWhatWouldBeRight)
     EXPECT_EQ(reading.samples.size(), 9U) << "what is typed stays";
 }
 
+TEST_F(ShelfText, ANumberIsNoMatrixAndNoForm)
+{
+    // Of a column of expected values that was taken for the matrix.
+    for (int number = 0; number < 8; ++number) {
+        EXPECT_FALSE(ui::matrixOf(QString::number(number))) << number;
+        EXPECT_FALSE(ui::formOf(QString::number(number))) << number;
+    }
+    EXPECT_EQ(ui::matrixOf(u"turbid"_s), assay::Matrix::Turbid);
+}
+
 TEST_F(ShelfText, CellsOfASampleReadBackAsTheSample)
 {
     planning::ShelfSample sample;

@@ -212,6 +212,7 @@ TEST_F(StoresWindow, ContainerIsReceivedByKeysAlone)
     press(Qt::Key_Tab);
     type(u"30"_s);
     press(Qt::Key_Tab);
+    EXPECT_EQ(focusName(), u"receivedVolume"_s);
     press(Qt::Key_Return);
     EXPECT_EQ(noticeText(), u"Say how much is in it, in mL."_s);
     EXPECT_TRUE(book->lots().all().empty());

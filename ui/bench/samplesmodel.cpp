@@ -330,7 +330,7 @@ QString SamplesModel::headerText(const Column &column) const
     case Kind::OwnBlank:
         return tr("Sample blank");
     case Kind::Spike:
-        return tr("Spike (mL)");
+        return tr("Spike of the standard (mL)");
     case Kind::Product:
         return tr("Product");
     case Kind::Matrix:

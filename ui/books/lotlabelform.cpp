@@ -107,6 +107,7 @@ void LotLabelForm::setVisible(bool visible)
 void LotLabelForm::takeFocus()
 {
     m_reagent->setFocus();
+    m_reagent->lineEdit()->selectAll(); // another reagent is typed over it
 }
 
 void LotLabelForm::focusLot()

@@ -228,9 +228,14 @@ void LotsPage::receive(const notebook::LotLabel &label, double volume_mL)
         return;
     if (!guarded(m_receive->notice(), [&] { m_stores.receive(label, volume_mL); }))
         return;
-    m_receive->markReceived(
+    const bool over = label.expires && *label.expires < m_clock.now().date();
+    const QString stored =
         tr("In the book: %1, lot %2, %3. The label stays here for the next container of it.")
-            .arg(label.reagent, label.lot, lotVolume(volume_mL)));
+            .arg(label.reagent, label.lot, lotVolume(volume_mL));
+    m_receive->markReceived(over ? State::Attention : State::Good,
+                            over ? tr("%1 Its last good day, %2, is past already.")
+                                       .arg(stored, label.expires->toString(Qt::ISODate))
+                                 : stored);
 }
 
 bool LotsPage::personIsKnown(Notice &notice)

@@ -20,7 +20,6 @@ namespace plateau::ui {
 
 ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     : QWidget(parent)
-    , m_volume_mL(new NumberField(theme, u"mL"_s, this))
     , m_notice(new Notice(theme, this))
 {
     auto *heading = plainLabel(tr("Receive a container"), this);
@@ -37,6 +36,8 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     auto *form = new QFormLayout(host);
     form->setContentsMargins({});
     m_label = new LotLabelForm(theme, form, u"received"_s);
+    // Made after the label's fields, for that is the order of the Tab key.
+    m_volume_mL = new NumberField(theme, u"mL"_s, this);
     addFormRow(form, tr("Vol&ume in it (mL)"), m_volume_mL, u"receivedVolume"_s);
     auto *store = button(theme, tr("&Store it in the book"), u"storeReceipt"_s, this);
     auto *row = new QHBoxLayout;
@@ -72,10 +73,10 @@ bool ReceiveView::hasUnsavedChanges() const
     return !m_volume_mL->entry()->isBlank();
 }
 
-void ReceiveView::markReceived(const QString &sentence)
+void ReceiveView::markReceived(State state, const QString &sentence)
 {
     m_volume_mL->entry()->clear();
-    m_notice->say(State::Good, sentence);
+    m_notice->say(state, sentence);
     m_label->focusLot();
 }
 

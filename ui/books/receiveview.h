@@ -4,6 +4,8 @@
 
 #include "core/notebook/lots.h"
 
+#include "ui/shared/theme.h"
+
 #include <QWidget>
 
 namespace plateau::ui {
@@ -25,7 +27,7 @@ public:
     void takeFocus();
     bool hasUnsavedChanges() const;
     /// It is in the book; the form waits for the next one.
-    void markReceived(const QString &sentence);
+    void markReceived(State state, const QString &sentence);
     Notice &notice() { return *m_notice; }
 
 Q_SIGNALS:
@@ -39,7 +41,7 @@ private:
     void receive();
 
     LotLabelForm *m_label;
-    NumberField *m_volume_mL;
+    NumberField *m_volume_mL = nullptr;
     Notice *m_notice;
 };
 

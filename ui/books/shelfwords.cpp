@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/matrix.h"
 #include "core/evaluation/format.h"
 #include "ui/books/shelfdraft.h"
 #include "ui/shared/matrixtext.h"
@@ -48,19 +49,19 @@ QString formText(run::Form form)
 
 QString matrixValue(assay::Matrix matrix)
 {
-    return QString::number(static_cast<int>(matrix));
+    return assay::matrixWord(matrix);
 }
 
 QString formValue(run::Form form)
 {
-    return QString::number(static_cast<int>(form));
+    return form == run::Form::Solid ? u"solid"_s : u"liquid"_s;
 }
 
 std::optional<assay::Matrix> matrixOf(const QString &text)
 {
     const QString wanted = foldedName(text);
     for (const assay::Matrix matrix : allMatrices()) {
-        if (wanted == matrixValue(matrix) || wanted == foldedName(matrixText(matrix)))
+        if (wanted == foldedName(matrixValue(matrix)) || wanted == foldedName(matrixText(matrix)))
             return matrix;
     }
     if (wanted == foldedName(Words::tr("clear")))
@@ -74,7 +75,7 @@ std::optional<run::Form> formOf(const QString &text)
 {
     const QString wanted = foldedName(text);
     for (const run::Form form : {run::Form::Liquid, run::Form::Solid}) {
-        if (wanted == formValue(form) || wanted == foldedName(formText(form)))
+        if (wanted == foldedName(formValue(form)) || wanted == foldedName(formText(form)))
             return form;
     }
     return std::nullopt;

@@ -90,6 +90,7 @@ void SampleSection::propose()
     const int fromPast = fillExpectations();
     QStringList without;
     int proposed = 0;
+    int undiluted = 0;
     int expected = 0;
     for (int row = 0; row < m_model->rowCount(); ++row) {
         QString why;
@@ -98,7 +99,10 @@ void SampleSection::propose()
         expected += planned || !why.isEmpty() ? 1 : 0;
         if (planned) {
             m_model->replaceRow(row, *planned);
-            ++proposed;
+            const bool diluted =
+                std::any_of(planned->dilution.begin(), planned->dilution.end(),
+                            [](const DilutionDraft &step) { return !step.take_mL.isEmpty(); });
+            (diluted ? proposed : undiluted) += 1;
         } else if (!why.isEmpty()) {
             without << why;
         }
@@ -112,7 +116,10 @@ void SampleSection::propose()
     else if (!without.isEmpty())
         m_notice->say(State::Attention, without.join(u' '));
     else
-        m_notice->say(State::Good, tr("Dilutions proposed: %1. They can be typed over.").arg(proposed));
+        m_notice->say(State::Good,
+                      tr("Dilutions proposed: %1, to be run undiluted: %2. They can be typed over.")
+                          .arg(proposed)
+                          .arg(undiluted));
     if (fromPast > 0)
         m_notice->say(without.isEmpty() ? State::Good : State::Attention,
                       tr("%1 Expected from the last results of the same product: %2.")
