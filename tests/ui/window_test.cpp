@@ -7,6 +7,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QComboBox>
 #include <QDialog>
 #include <QFile>
 #include <QGroupBox>
@@ -349,12 +350,17 @@ TEST_F(Window, LabelsArePrintedOnTheSheetThatWasTypedWhichIsThereTheNextTime)
     EXPECT_FALSE(QFile::exists(dialogs.nextFile)); // thought better of it
     dialogs.fillIn = [&](QDialog &form) {
         EXPECT_EQ(field(form, u"labelFirstFree"_s)->text(), u"1"_s);
+        form.findChild<QComboBox *>(u"labelPaper"_s)->setCurrentIndex(1);
         field(form, u"labelRows"_s)->setText(u"4"_s);
         field(form, u"labelFirstFree"_s)->setText(u"3"_s);
         return true;
     };
     action(u"actionSaveLabels"_s)->trigger();
-    EXPECT_TRUE(QFile::exists(dialogs.nextFile));
+    QFile pdf(dialogs.nextFile);
+    ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+    const QByteArray bytes = pdf.readAll();
+    EXPECT_TRUE(bytes.contains("/MediaBox [0 0 612"))
+        << bytes.mid(bytes.indexOf("/MediaBox"), 60).toStdString();
     EXPECT_TRUE(noticeText().contains(dialogs.nextFile)) << noticeText().toStdString();
     int asked = 0;
     dialogs.fillIn = [&](QDialog &form) {
