@@ -246,7 +246,7 @@ TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
     // Six tubes of 1 mL, and 10 % more.
     EXPECT_EQ(text(0, ui::ReagentsModel::Need), u"6.60\u00a0mL"_s);
     EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s) << "the one that expires first";
-    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough: 50.00\u00a0mL, for tubes: 100"_s);
+    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough: 100 tubes"_s);
     EXPECT_EQ(text(1, ui::ReagentsModel::Remark), u"no lot in the book"_s);
     EXPECT_EQ(text(2, ui::ReagentsModel::Remark), u"no fit lot: E-1 expired on 2026-01-31"_s);
     ASSERT_EQ(model.remarks().size(), 1U);

@@ -118,8 +118,7 @@ ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
         row.remark = fitnessText(fitness, *lot);
     } else if (lot->remaining_mL >= need.withOverage_mL) {
         row.state = State::Good;
-        row.remark = tr("enough: %1, for tubes: %2")
-                         .arg(volumeText(lot->remaining_mL), QString::number(need.tubesServed));
+        row.remark = tr("enough: %1 tubes").arg(need.tubesServed);
     } else if (need.short_mL > 0) {
         row.state = State::Bad;
         row.remark = tr("short by %1: in hand %2, for tubes: %3")
