@@ -138,6 +138,74 @@ TEST_F(PipetteScreen, UndoTakesBackWhatTheLastKeyTicked)
     EXPECT_FALSE(find<QPushButton>(u"pipetteUndo"_s)->isEnabled());
 }
 
+TEST_F(PipetteScreen, UndoTakesBackASpoiltMarkBeforeTheTicksAheadOfIt)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    press(Qt::Key_Space);
+    press(Qt::Key_Space);
+    type(u"/"_s);
+    type(u"dropped"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(stateOf(2), State::Spoilt);
+    EXPECT_TRUE(noticeText().contains(u"Tube 3 is marked as spoilt: dropped. Undo"_s))
+        << noticeText().toStdString();
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(1), State::Ticked) << "the tick of another tube stays";
+    EXPECT_EQ(stateOf(2), State::Due);
+    EXPECT_EQ(book->load(id).marks.back().kind, notebook::MarkKind::Unspoilt);
+    EXPECT_EQ(book->load(id).marks.back().note, u"taken back at once"_s);
+    EXPECT_TRUE(noticeText().contains(u"tube 3 is not marked as spoilt any more (dropped)"_s))
+        << noticeText().toStdString();
+    EXPECT_EQ(action(), u"Tube 3: add 1\u00a0mL Buffer pH 9"_s);
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(1), State::Due);
+    EXPECT_EQ(stateOf(0), State::Ticked);
+    EXPECT_TRUE(noticeText().contains(u"Taken back: 1\u00a0mL Buffer pH 9 in tube 2."_s))
+        << noticeText().toStdString();
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(0), State::Due);
+    EXPECT_FALSE(find<QPushButton>(u"pipetteUndo"_s)->isEnabled());
+}
+
+TEST_F(PipetteScreen, UndoTakesBackARestoredTubeAndAnotherVolume)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    open();
+    press(Qt::Key_Space);
+    type(u"/"_s);
+    type(u"dropped"_s);
+    press(Qt::Key_Return);
+    press(Qt::Key_Space); // tube 3
+    press(Qt::Key_Left);
+    press(Qt::Key_Left);
+    EXPECT_TRUE(labelText(u"pipetteHints"_s).contains(u"Press / to let it count again"_s));
+    type(u"/"_s);
+    type(u"only the cap"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(stateOf(1), State::Due);
+    type(u"-"_s);
+    EXPECT_EQ(book->load(id).run.tubes[1].spoilt, u"dropped"_s);
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(2), State::Due);
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(1), State::Due);
+    EXPECT_EQ(stateOf(0), State::Ticked);
+
+    press(Qt::Key_Home, Qt::ControlModifier);
+    type(u"0.8"_s);
+    press(Qt::Key_Return);
+    ASSERT_DOUBLE_EQ(book->load(id).run.tubes[0].pipetted_mL.at(u"buffer"_s), 0.8);
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(0), State::Ticked) << "what was ticked before counts again";
+    EXPECT_FALSE(book->load(id).run.tubes[0].pipetted_mL.contains(u"buffer"_s));
+    EXPECT_TRUE(
+        noticeText().contains(u"Taken back: 800\u00a0µL Buffer pH 9 in tube 1; 1\u00a0mL counts again."_s))
+        << noticeText().toStdString();
+    type(u"-"_s);
+    EXPECT_EQ(stateOf(0), State::Due);
+}
+
 TEST_F(PipetteScreen, TheNextStartGoesOnWhereTheLastOneStopped)
 {
     const notebook::RunId id = addRun(exampleRun());

@@ -10,6 +10,40 @@ namespace plateau::ui {
 
 namespace {
 
+/// What counts of a dose, or of a tube as a whole.
+using Effect = std::pair<notebook::Dose, std::optional<notebook::StoredMark>>;
+
+WorksheetAct::Change changeBy(const notebook::StoredMark &mark, std::vector<Effect> &effects)
+{
+    auto effect = std::find_if(effects.begin(), effects.end(),
+                               [&mark](const Effect &known) { return known.first == mark.dose; });
+    if (effect == effects.end())
+        effect = effects.insert(effects.end(), {mark.dose, std::nullopt});
+    WorksheetAct::Change change{mark.dose, effect->second, std::nullopt};
+    if (mark.kind == notebook::MarkKind::Done || mark.kind == notebook::MarkKind::Spoilt)
+        change.now = mark;
+    effect->second = change.now;
+    return change;
+}
+
+bool isAlike(const std::optional<notebook::StoredMark> &one, const std::optional<notebook::StoredMark> &other)
+{
+    if (!one || !other)
+        return one.has_value() == other.has_value();
+    return one->volume_mL == other->volume_mL && one->lot == other->lot && one->pipette == other->pipette &&
+           one->note == other->note;
+}
+
+bool takesBack(const WorksheetAct &act, const WorksheetAct &earlier)
+{
+    return std::is_permutation(act.changes.begin(), act.changes.end(), earlier.changes.begin(),
+                               earlier.changes.end(), [](const auto &one, const auto &other) {
+                                   return one.dose == other.dose && isAlike(one.now, other.before);
+                               });
+}
+
+} // namespace
+
 std::optional<Dosing> dosingOf(const PipetteSheet &sheet, const notebook::Dose &dose)
 {
     for (int round = 0; round < static_cast<int>(sheet.rounds().size()); ++round) {
@@ -19,8 +53,6 @@ std::optional<Dosing> dosingOf(const PipetteSheet &sheet, const notebook::Dose &
     }
     return std::nullopt;
 }
-
-} // namespace
 
 notebook::Dose doseOf(const PipetteSheet &sheet, const Dosing &dosing)
 {
@@ -54,21 +86,24 @@ int rackColumns(const notebook::StoredRun &stored, const planning::Laboratory &l
     return stored.plan ? stored.plan->rackColumns : laboratory.rackColumns;
 }
 
-std::vector<Dosing> lastTicks(const PipetteSheet &sheet, const notebook::StoredRun &stored)
+std::optional<WorksheetAct> lastAct(const notebook::StoredRun &stored)
 {
-    std::vector<Dosing> ticks;
-    QDateTime at;
-    for (auto mark = stored.marks.rbegin(); mark != stored.marks.rend(); ++mark) {
-        if (mark->kind != notebook::MarkKind::Done || (at.isValid() && mark->at != at) ||
-            notebook::doneMark(stored.marks, mark->dose) != &*mark)
-            continue;
-        if (const auto dosing = dosingOf(sheet, mark->dose)) {
-            at = mark->at;
-            ticks.push_back(*dosing);
-        }
+    std::vector<WorksheetAct> standing;
+    std::vector<Effect> effects;
+    const auto &marks = stored.marks;
+    for (auto first = marks.begin(); first != marks.end();) {
+        const auto end = std::find_if(first, marks.end(), [first](const notebook::StoredMark &mark) {
+            return mark.kind != first->kind || mark.at != first->at;
+        });
+        WorksheetAct act;
+        for (; first != end; ++first)
+            act.changes.push_back(changeBy(*first, effects));
+        if (!standing.empty() && takesBack(act, standing.back()))
+            standing.pop_back();
+        else
+            standing.push_back(std::move(act));
     }
-    std::reverse(ticks.begin(), ticks.end());
-    return ticks;
+    return standing.empty() ? std::nullopt : std::optional(standing.back());
 }
 
 } // namespace plateau::ui

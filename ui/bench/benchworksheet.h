@@ -18,8 +18,25 @@ notebook::Dose doseOf(const PipetteSheet &sheet, const Dosing &dosing);
 /// Of the rack that was planned for it, else the laboratory's.
 int rackColumns(const notebook::StoredRun &stored, const planning::Laboratory &laboratory);
 
-/// The ticks that were made last by one act and still count, in the order they were made; empty where none
-/// does.
-std::vector<Dosing> lastTicks(const PipetteSheet &sheet, const notebook::StoredRun &stored);
+/// What one act did to the worksheet: ticks of one key, or one tube marked as spoilt or restored.
+struct WorksheetAct {
+    struct Change {
+        /// Of a spoilt or restored tube without a component.
+        notebook::Dose dose;
+        /// The tick, or the spoilt mark, that counted before and that counts since; nothing: none did.
+        std::optional<notebook::StoredMark> before;
+        std::optional<notebook::StoredMark> now;
+    };
+    /// Never empty, all of one kind.
+    std::vector<Change> changes;
+    bool isOfTube() const { return changes.front().dose.component.isEmpty(); }
+};
+
+/// The last act that was not taken back. An act that leaves things as they were before the one ahead of it
+/// takes that one back.
+std::optional<WorksheetAct> lastAct(const notebook::StoredRun &stored);
+
+/// Where that dose stands on the worksheet.
+std::optional<Dosing> dosingOf(const PipetteSheet &sheet, const notebook::Dose &dose);
 
 } // namespace plateau::ui

@@ -89,16 +89,41 @@ void PipettePage::undo()
 {
     if (!rack() || !m_note->isHidden())
         return;
-    const std::vector<Dosing> last = lastTicks(m_sheet, rack()->stored);
-    if (last.empty())
+    const auto last = lastAct(rack()->stored);
+    if (!last)
         return;
     withName([this, last] {
-        std::vector<notebook::Dose> doses;
-        for (const Dosing &dosing : last)
-            doses.push_back(doseOf(m_sheet, dosing));
-        if (store([&] { m_session.untick(m_id, doses); }))
-            goTo(last.front());
+        if (!store([&] { takeBack(*last); }))
+            return;
+        const notebook::Dose &first = last->changes.front().dose;
+        const Dosing at = dosingOf(m_sheet, first).value_or(Dosing{m_round, first.tube});
+        if (m_sheet.stateOf(at) == PipetteSheet::State::Due)
+            goTo(at);
+        else
+            takeUp();
+        m_panel->notice().say(State::Info, takenBackWords(m_sheet, *last));
     });
+}
+
+void PipettePage::takeBack(const WorksheetAct &act)
+{
+    const WorksheetAct::Change &first = act.changes.front();
+    if (act.isOfTube() && first.before) {
+        m_session.spoilTube(m_id, first.dose.tube, first.before->note);
+    } else if (act.isOfTube()) {
+        m_session.restoreTube(m_id, first.dose.tube, tr("taken back at once"));
+    } else if (first.before) {
+        std::vector<notebook::DoneDose> doses;
+        for (const WorksheetAct::Change &change : act.changes)
+            doses.push_back({change.dose, change.before->volume_mL, change.before->lot,
+                             change.before->pipette, change.before->note});
+        m_session.tick(m_id, doses);
+    } else {
+        std::vector<notebook::Dose> doses;
+        for (const WorksheetAct::Change &change : act.changes)
+            doses.push_back(change.dose);
+        m_session.untick(m_id, doses);
+    }
 }
 
 void PipettePage::takeFromPaper()
@@ -225,6 +250,11 @@ void PipettePage::keepSpoilt()
             takeUp();
         else
             moveOnFrom(m_noted);
+        if (!restored)
+            m_panel->notice().say(State::Info,
+                                  tr("Tube %1 is marked as spoilt: %2. Undo (−) takes that back.")
+                                      .arg(m_noted.tube + 1)
+                                      .arg(reason));
     });
 }
 

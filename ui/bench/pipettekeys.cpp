@@ -46,13 +46,19 @@ void PipetteKeys::showAdding(bool spoilt, bool untouched)
     for (QPushButton *push : {m_tick, m_row, m_round, m_volume, m_spoilt})
         push->show();
     m_volume->setEnabled(!spoilt);
-    m_spoilt->setText(spoilt ? tr("Not &spoilt  /") : tr("&Spoilt  /"));
+    sayWhetherSpoilt(spoilt);
     m_goOn->hide();
     m_fromPaper->setVisible(untouched);
 }
 
-void PipetteKeys::showPause(const QString &goOn)
+void PipetteKeys::sayWhetherSpoilt(bool spoilt)
 {
+    m_spoilt->setText(spoilt ? tr("Not &spoilt  /") : tr("&Spoilt  /"));
+}
+
+void PipetteKeys::showPause(const QString &goOn, bool spoilt)
+{
+    sayWhetherSpoilt(spoilt);
     for (QPushButton *push : {m_tick, m_row, m_round, m_volume, m_fromPaper})
         push->hide();
     m_goOn->setText(goOn);

@@ -20,8 +20,8 @@ public:
 
     /// While additions are ticked. spoilt: the tube at the cursor is. untouched: nothing was ticked yet.
     void showAdding(bool spoilt, bool untouched);
-    /// While something else is to be done: the way there. Empty: nothing.
-    void showPause(const QString &goOn);
+    /// While something else is to be done: the way there. Empty: nothing. spoilt: of the tube at the cursor.
+    void showPause(const QString &goOn, bool spoilt);
     void setUndoable(bool undoable);
     /// False where there is no way on to be shown.
     bool focusGoOn();
@@ -37,6 +37,7 @@ Q_SIGNALS:
     void goOnWanted();
 
 private:
+    void sayWhetherSpoilt(bool spoilt);
     QPushButton *key(const QString &text, const QString &name, void (PipetteKeys::*signal)());
 
     const Theme &m_theme;

@@ -226,7 +226,7 @@ void PipettePage::refresh()
         showPause();
     else
         showAddition();
-    m_keys->setUndoable(!lastTicks(m_sheet, rack()->stored).empty());
+    m_keys->setUndoable(lastAct(rack()->stored).has_value());
 }
 
 void PipettePage::showAddition()
@@ -239,8 +239,10 @@ void PipettePage::showAddition()
 void PipettePage::showPause()
 {
     const PipettePause pause = pauseOf(m_sheet);
-    m_panel->pause(pause.title, pause.text);
-    m_keys->showPause(pause.goOn);
+    const int tube = m_grid->isMarked() ? m_grid->currentTube() : -1;
+    const bool spoilt = tube >= 0 && !m_sheet.spoilt(tube).isEmpty();
+    m_panel->pause(pause.title, pause.text, spoilt ? spoiltHint(tube) : QString());
+    m_keys->showPause(pause.goOn, spoilt);
 }
 
 std::tuple<notebook::RunId, int, double> PipettePage::pipetteKey(const Dosing &dosing) const

@@ -26,6 +26,7 @@ class Stores;
 class Table;
 class Theme;
 struct Rack;
+struct WorksheetAct;
 
 /// The worksheet of one rack on screen: one addition at a time over all tubes, in the method's order. A tick
 /// is shown when the notebook has it, and the cursor moves on then.
@@ -75,6 +76,7 @@ private:
     void tickRow();
     void tickRound();
     void undo();
+    void takeBack(const WorksheetAct &act);
     void takeFromPaper();
     /// Asks once before a tube gets what ends the chance of a reading it has not had.
     bool mayTick(const std::vector<Dosing> &dosings);

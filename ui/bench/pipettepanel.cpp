@@ -135,12 +135,13 @@ void PipettePanel::fill(const Source &source)
     m_pipette->lineEdit()->setCursorPosition(0);
 }
 
-void PipettePanel::pause(const QString &title, const QString &text)
+void PipettePanel::pause(const QString &title, const QString &text, const QString &hints)
 {
     m_action->setText(title);
     m_progress->clear();
     m_contents->setText(text);
-    m_hints->hide();
+    m_hints->setText(hints);
+    m_hints->setVisible(!hints.isEmpty());
     m_unlike->clear();
     m_source->hide();
 }

@@ -50,7 +50,7 @@ public:
 
     void ask(const Subject &subject, const Source &source);
     /// Nothing to pipette now.
-    void pause(const QString &title, const QString &text);
+    void pause(const QString &title, const QString &text, const QString &hints);
     std::optional<notebook::LotId> lot() const;
     QString pipette() const;
     Notice &notice() { return *m_notice; }

@@ -74,6 +74,8 @@ PipettePanel::Subject subjectOf(const PipetteSheet &sheet, const Dosing &dosing)
     const State state = sheet.stateOf(dosing);
     if (state == State::Due)
         subject.hints = hintsOf(sheet, dosing);
+    if (!sheet.spoilt(dosing.tube).isEmpty())
+        subject.hints = spoiltHint(dosing.tube);
     if (state == State::Due)
         subject.unlike = oddWords(sheet, dosing);
     else if (state == State::Spoilt || sheet.isDifferent(dosing))
@@ -121,6 +123,41 @@ QString spoiltQuestion(const PipetteSheet &sheet, const Dosing &dosing)
     return Words::tr("Tube %1 is marked as spoilt (%2). Why does it count after all?")
         .arg(dosing.tube + 1)
         .arg(spoilt);
+}
+
+QString spoiltHint(int tube)
+{
+    return Words::tr("Tube %1 does not count. Press / to let it count again.").arg(tube + 1);
+}
+
+QString takenBackWords(const PipetteSheet &sheet, const WorksheetAct &act)
+{
+    const WorksheetAct::Change &first = act.changes.front();
+    const int number = first.dose.tube + 1;
+    if (act.isOfTube())
+        return first.before ? Words::tr("Taken back: tube %1 is marked as spoilt again (%2).")
+                                  .arg(number)
+                                  .arg(first.before->note)
+                            : Words::tr("Taken back: tube %1 is not marked as spoilt any more (%2).")
+                                  .arg(number)
+                                  .arg(first.now->note);
+    QStringList tubes;
+    for (const WorksheetAct::Change &change : act.changes)
+        tubes << QString::number(change.dose.tube + 1);
+    const notebook::StoredMark &said = first.now ? *first.now : *first.before;
+    const auto dosing = dosingOf(sheet, first.dose);
+    const QString content = dosing ? contentWords(sheet, *dosing) : first.dose.component;
+    const QString what = Words::tr("%1 %2").arg(volumeWords(said.volume_mL), content);
+    if (first.now && first.before)
+        return Words::tr("Taken back: %1 in tube %2; %3 counts again.")
+            .arg(what)
+            .arg(number)
+            .arg(volumeWords(first.before->volume_mL));
+    if (!first.now)
+        return Words::tr("Ticked again: %1 in tube %2.").arg(what, tubes.join(Words::tr(", ")));
+    return act.changes.size() == 1
+               ? Words::tr("Taken back: %1 in tube %2.").arg(what).arg(number)
+               : Words::tr("Taken back: %1 in tubes %2.").arg(what, tubes.join(Words::tr(", ")));
 }
 
 QString doubtAbout(double volume_mL, double planned_mL)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/bench/benchworksheet.h"
 #include "ui/bench/pipettepanel.h"
 #include "ui/bench/pipettesheet.h"
 
@@ -25,5 +26,10 @@ QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing);
 QString spoiltQuestion(const PipetteSheet &sheet, const Dosing &dosing);
 /// What speaks against a volume that is typed, and that Enter keeps it all the same; empty for nothing.
 QString doubtAbout(double volume_mL, double planned_mL);
+
+/// How a spoilt tube comes back.
+QString spoiltHint(int tube);
+/// "Taken back: 20 µL starter in tubes 2, 3."
+QString takenBackWords(const PipetteSheet &sheet, const WorksheetAct &act);
 
 } // namespace plateau::ui
