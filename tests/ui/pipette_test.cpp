@@ -86,6 +86,7 @@ TEST_F(PipetteScreen, AWholeRunIsPipettedAndReadByKeysAlone)
     EXPECT_EQ(marks(id), 12);
 
     EXPECT_EQ(action(), u"Now read A1"_s);
+    EXPECT_EQ(wordsOf(0), u"to read"_s);
     EXPECT_TRUE(labelText(u"pipetteContents"_s).contains(u"wait 3 to 10\u00a0min"_s));
     EXPECT_EQ(strip(), u"Rack A, tube 1: key A1"_s);
     ASSERT_EQ(focusName(), u"pipetteGoOn"_s);
@@ -237,7 +238,8 @@ TEST_F(PipetteScreen, AnotherVolumeIsNotedByTypingIt)
     EXPECT_TRUE(labelText(u"pipetteNoteTitle"_s).startsWith(u"Tube 3"_s));
     press(Qt::Key_Enter, Qt::KeypadModifier);
     ASSERT_EQ(focusName(), u"pipetteGrid"_s);
-    EXPECT_EQ(wordsOf(2), u"150, not 100\u00a0µL"_s);
+    EXPECT_EQ(wordsOf(2), u"150\u00a0µL"_s);
+    EXPECT_EQ(cell(2).data(ui::PipetteModel::DetailRole).toString(), u"noted, not 100\u00a0µL"_s);
     EXPECT_TRUE(cell(2).data(ui::PipetteModel::DifferentRole).toBool());
     EXPECT_EQ(action(), u"Tube 4: add 100\u00a0µL P-104"_s) << "on with the next";
     const run::Run run = book->load(id).run;

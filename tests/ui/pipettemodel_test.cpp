@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+#include "ui/bench/pipettecell.h"
 #include "ui/bench/pipettemodel.h"
 #include "ui/bench/pipettestepsmodel.h"
+#include "ui/bench/pipettesubject.h"
 #include "ui/bench/pipettewords.h"
 #include "ui/bench/volumewords.h"
 #include "ui/shared/theme.h"
@@ -232,11 +234,67 @@ TEST_F(Pipette, CellsStandAsTheTubesDoInTheRack)
     EXPECT_EQ(changed.count(), 1);
     EXPECT_EQ(model.index(0, 0).data(ui::PipetteModel::StateRole).toInt(), static_cast<int>(State::Ticked));
     EXPECT_TRUE(model.index(1, 0).data(ui::PipetteModel::OddRole).toBool());
-    EXPECT_EQ(model.index(0, 2).data(ui::PipetteModel::ContentsRole).toString(), u"P-104, 1 of 2"_s);
+    EXPECT_EQ(model.index(0, 2).data(ui::PipetteModel::ContentsRole).toString(), u"P-104"_s);
+    EXPECT_EQ(model.index(0, 2).data(ui::PipetteModel::WhichRole).toString(), u"1 of 2"_s);
+    EXPECT_EQ(model.index(0, 1).data(ui::PipetteModel::DetailRole).toString(), u"Water"_s);
     EXPECT_EQ(model.index(0, 1).data(Qt::AccessibleTextRole).toString(),
               u"Tube 2, blank, 2 of 2, 100\u00a0µL, to do, Water in place of Sample"_s);
     EXPECT_EQ(model.index(0, 0).data(Qt::AccessibleTextRole).toString(),
               u"Tube 1, blank, 1 of 2, 100\u00a0µL, done, Water in place of Sample"_s);
+}
+
+TEST_F(Pipette, CellsTellWhatIsPlannedFromWhatWasNoted)
+{
+    EXPECT_EQ(ui::cellWords(sheet(), {2, 0}), (ui::CellWords{u"100\u00a0µL"_s, u"Water"_s}));
+    EXPECT_EQ(ui::cellWords(sheet(), {2, 2}), (ui::CellWords{u"100\u00a0µL"_s, QString()}));
+    EXPECT_EQ(ui::cellWords(sheet(), {2, 3}), (ui::CellWords{u"200\u00a0µL"_s, u"as planned"_s}));
+    EXPECT_TRUE(ui::subjectOf(sheet(), {2, 3}).planned);
+    marks.ticked[{2, 0}] = {0.12, 0.1};
+    marks.ticked[{2, 3}] = {0.15, 0.2};
+    EXPECT_EQ(ui::cellWords(sheet(), {2, 0}),
+              (ui::CellWords{u"120\u00a0µL"_s, u"Water, noted, not 100\u00a0µL"_s}));
+    EXPECT_EQ(ui::cellWords(sheet(), {2, 3}), (ui::CellWords{u"150\u00a0µL"_s, u"noted, not 200\u00a0µL"_s}));
+    EXPECT_FALSE(ui::subjectOf(sheet(), {2, 3}).planned);
+}
+
+TEST_F(Pipette, CellsShowTheReadingWhileTubesAreRead)
+{
+    run.tubes[3].spoilt = u"dropped"_s;
+    tick(0);
+    tick(1);
+    tick(2);
+    read(u"A1"_s, 0, 0);
+    EXPECT_EQ(sheet().currentReading(), u"A1"_s);
+    ui::PipetteModel model;
+    model.show(sheet(), 2, 4, sheet().currentReading());
+    const auto shown = [&model](int tube, int role) { return model.index(0, tube).data(role); };
+    EXPECT_EQ(shown(0, ui::PipetteModel::StateWordsRole).toString(), u"0.100"_s);
+    EXPECT_EQ(shown(0, ui::PipetteModel::StateRole).toInt(), static_cast<int>(State::Ticked));
+    EXPECT_EQ(shown(1, ui::PipetteModel::StateWordsRole).toString(), u"to read"_s);
+    EXPECT_EQ(shown(1, ui::PipetteModel::StateRole).toInt(), static_cast<int>(State::Due));
+    EXPECT_FALSE(shown(1, ui::PipetteModel::OddRole).toBool());
+    EXPECT_EQ(shown(2, Qt::AccessibleTextRole).toString(), u"Tube 3, sample P-104, 1 of 2, A1 to read"_s);
+    EXPECT_EQ(shown(2, ui::PipetteModel::ContentsRole).toString(), u"P-104"_s);
+    EXPECT_EQ(shown(3, ui::PipetteModel::StateWordsRole).toString(), u"spoilt: dropped"_s);
+    EXPECT_EQ(shown(3, ui::PipetteModel::StateRole).toInt(), static_cast<int>(State::Spoilt));
+    read(u"A1"_s);
+    EXPECT_EQ(sheet().currentReading(), u"A2"_s);
+}
+
+TEST_F(Pipette, ANameKeepsBothEndsInTwoLines)
+{
+    const QFontMetricsF metrics(theme.large());
+    const auto width = [&metrics](const QString &text) { return metrics.horizontalAdvance(text) + 1; };
+    EXPECT_EQ(ui::inTwoLines(u"Must A"_s, metrics, width(u"Must A"_s)).lines, QStringList{u"Must A"_s});
+    const ui::BrokenText two = ui::inTwoLines(u"Orchard blend 7"_s, metrics, width(u"Orchard bl"_s));
+    EXPECT_EQ(two.lines, (QStringList{u"Orchard"_s, u"blend 7"_s}));
+    EXPECT_TRUE(two.isWhole);
+    const ui::BrokenText cut =
+        ui::inTwoLines(u"Must from the northern slope, tank B"_s, metrics, width(u"Must from"_s));
+    ASSERT_EQ(cut.lines.size(), 2);
+    EXPECT_TRUE(cut.lines[0].startsWith(u"Must"_s));
+    EXPECT_TRUE(cut.lines[1].endsWith(u"B"_s)) << cut.lines[1].toStdString();
+    EXPECT_FALSE(cut.isWhole);
 }
 
 TEST_F(Pipette, StepsCountTheTubesThatAreThrough)

@@ -20,11 +20,19 @@ Sheet sheetState(const QModelIndex &index)
     return static_cast<Sheet>(index.data(PipetteModel::StateRole).toInt());
 }
 
-bool isUnlike(const QModelIndex &index)
+bool isDifferent(const QModelIndex &index)
 {
-    // Once the tube has it, only what went in otherwise is worth a look.
-    return sheetState(index) == Sheet::Due ? index.data(PipetteModel::OddRole).toBool()
-                                           : index.data(PipetteModel::DifferentRole).toBool();
+    return index.data(PipetteModel::DifferentRole).toBool();
+}
+
+/// Once the tube has it, what was planned is no news any more.
+std::optional<State> remarkOf(const QModelIndex &index)
+{
+    if (isDifferent(index))
+        return State::Attention;
+    if (sheetState(index) == Sheet::Due && index.data(PipetteModel::OddRole).toBool())
+        return State::Info;
+    return std::nullopt;
 }
 
 std::optional<State> shapeOf(const QModelIndex &index)
@@ -45,6 +53,22 @@ std::optional<State> shapeOf(const QModelIndex &index)
 
 } // namespace
 
+BrokenText inTwoLines(const QString &text, const QFontMetricsF &metrics, double width)
+{
+    if (text.isEmpty())
+        return {};
+    if (metrics.horizontalAdvance(text) <= width)
+        return {{text}, true};
+    qsizetype fits = 1;
+    while (fits < text.size() && metrics.horizontalAdvance(text.left(fits + 1)) <= width)
+        ++fits;
+    const qsizetype space = text.lastIndexOf(u' ', fits);
+    const qsizetype end = space > 0 ? space : fits;
+    const QString rest = text.mid(end).trimmed();
+    const bool fitsToo = metrics.horizontalAdvance(rest) <= width;
+    return {{text.left(end), metrics.elidedText(rest, Qt::ElideLeft, width)}, fitsToo && space > 0};
+}
+
 PipetteCell::PipetteCell(const Theme &theme, QObject *parent)
     : QStyledItemDelegate(parent)
     , m_theme(theme)
@@ -64,7 +88,7 @@ void PipetteCell::paintGround(QPainter &painter, const QRectF &area, const QMode
     painter.setPen(QPen(next ? m_theme.text() : m_theme.mutedText(), next ? line * 3 : line));
     painter.setBrush(ground);
     painter.drawRect(area);
-    if (isUnlike(index)) {
+    if (isDifferent(index)) {
         painter.setPen(QPen(m_theme.text(), line));
         painter.setBrush(Qt::NoBrush);
         const double inset = line * 3;
@@ -77,43 +101,48 @@ void PipetteCell::paintShapes(QPainter &painter, const QRectF &line, const QMode
     QRectF place(line.right() - line.height(), line.top(), line.height(), line.height());
     if (const auto shape = shapeOf(index))
         m_theme.paintShape(painter, place, *shape);
-    if (isUnlike(index))
-        m_theme.paintShape(painter, place.translated(-line.height() - m_theme.gap(), 0), State::Attention);
+    if (const auto remark = remarkOf(index))
+        m_theme.paintShape(painter, place.translated(-line.height() - m_theme.gap() / 2, 0), *remark);
 }
 
 void PipetteCell::paintWords(QPainter &painter, const QRectF &area, const QModelIndex &index,
                              const QFont &font) const
 {
-    const bool firm = isUnlike(index) || sheetState(index) == Sheet::Spoilt;
+    QFont firm = font;
+    firm.setBold(true);
+    const QString name = index.data(PipetteModel::ContentsRole).toString();
+    const QString which = index.data(PipetteModel::WhichRole).toString();
     const QString volume = index.data(PipetteModel::StateWordsRole).toString();
-    QFont own = m_theme.large();
-    own.setBold(firm);
-    if (QFontMetricsF(own).horizontalAdvance(volume) > area.width())
-        own.setPointSizeF(font.pointSizeF());
-    const QFontMetricsF metrics(own);
-    QRectF line(area.left(), area.top(), area.width(), metrics.height());
-    painter.setFont(own);
-    painter.setPen(sheetState(index) == Sheet::Nothing ? m_theme.mutedText() : m_theme.text());
-    painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
-                     metrics.elidedText(volume, Qt::ElideRight, line.width()));
-    paintContents(painter, QRectF(line.bottomLeft(), area.bottomRight()), index, font);
-}
-
-void PipetteCell::paintContents(QPainter &painter, const QRectF &area, const QModelIndex &index,
-                                const QFont &font) const
-{
-    const QFontMetricsF metrics(font);
-    const int lines = static_cast<int>((area.height() + 1) / metrics.lineSpacing());
-    if (lines < 1)
+    const QString detail = index.data(PipetteModel::DetailRole).toString();
+    const bool spoilt = sheetState(index) == Sheet::Spoilt;
+    QRectF left = area;
+    const auto line = [&](const QString &text, const QFont &own, const QColor &ink) {
+        const QFontMetricsF metrics(own);
+        painter.setFont(own);
+        painter.setPen(ink);
+        painter.drawText(QRectF(left.left(), left.top(), left.width(), metrics.height()),
+                         Qt::AlignLeft | Qt::AlignVCenter, text);
+        left.setTop(left.top() + metrics.height());
+    };
+    QFont large = m_theme.large();
+    if (!inTwoLines(name, QFontMetricsF(large), area.width()).isWhole)
+        large = firm;
+    for (const QString &part : inTwoLines(name, QFontMetricsF(large), area.width()).lines)
+        line(part, large, m_theme.text());
+    line(which, font, m_theme.mutedText());
+    if (spoilt) {
+        for (const QString &part : inTwoLines(volume, QFontMetricsF(firm), area.width()).lines)
+            line(part, firm, m_theme.text());
         return;
-    // The end of "sample Orchard blend, tank 7, 1 of 2" tells the tubes apart; a line ends early to wrap.
-    const double room = lines == 1 ? area.width() : area.width() * (lines - 0.6);
-    const QString contents =
-        metrics.elidedText(index.data(PipetteModel::ContentsRole).toString(), Qt::ElideMiddle, room);
-    painter.setFont(font);
-    painter.setPen(m_theme.mutedText());
-    painter.setClipRect(area);
-    painter.drawText(area, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, contents);
+    }
+    QFont own = m_theme.large();
+    own.setBold(isDifferent(index));
+    // A unit that is cut off is a wrong volume.
+    if (const double width = QFontMetricsF(own).horizontalAdvance(volume); width > area.width())
+        own.setPointSizeF(own.pointSizeF() * area.width() / width);
+    line(volume, own, sheetState(index) == Sheet::Nothing ? m_theme.mutedText() : m_theme.text());
+    for (const QString &part : inTwoLines(detail, QFontMetricsF(firm), area.width()).lines)
+        line(part, firm, m_theme.text());
 }
 
 void PipetteCell::paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const

@@ -2,14 +2,26 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include <QFontMetricsF>
+#include <QStringList>
 #include <QStyledItemDelegate>
 
 namespace plateau::ui {
 
 class Theme;
 
+/// At most two lines.
+struct BrokenText {
+    QStringList lines;
+    /// Nothing left out, and no word broken.
+    bool isWhole = true;
+};
+/// Both ends of the text stay; what is left out is left out in the middle.
+BrokenText inTwoLines(const QString &text, const QFontMetricsF &metrics, double width);
+
 /// Draws one tube of the rack: its number, what it holds, the volume, and a shape for how it stands. The tube
-/// that is next has a thick frame, one unlike the others a warning shape and a double line.
+/// that is next has a thick frame, one planned unlike the others an information shape, one that got another
+/// volume a warning shape and a double line.
 class PipetteCell : public QStyledItemDelegate
 {
     Q_OBJECT
@@ -24,9 +36,6 @@ private:
     void paintGround(QPainter &painter, const QRectF &area, const QModelIndex &index, bool next) const;
     void paintShapes(QPainter &painter, const QRectF &line, const QModelIndex &index) const;
     void paintWords(QPainter &painter, const QRectF &area, const QModelIndex &index, const QFont &font) const;
-
-    void paintContents(QPainter &painter, const QRectF &area, const QModelIndex &index,
-                       const QFont &font) const;
 
     const Theme &m_theme;
 };

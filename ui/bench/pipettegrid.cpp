@@ -100,9 +100,10 @@ void PipetteGrid::fitRows()
 {
     if (m_tubes->rowCount() == 0)
         return;
-    const int smallest = QFontMetrics(m_theme.large()).height() * 2 + fontMetrics().height() * 2;
+    // Number, name, volume; which of those alike, and two lines more.
+    const int smallest = QFontMetrics(m_theme.large()).height() * 4 + fontMetrics().height() * 3;
     const int share = viewport()->height() / m_tubes->rowCount();
-    verticalHeader()->setDefaultSectionSize(std::clamp(share, smallest, smallest * 3));
+    verticalHeader()->setDefaultSectionSize(std::clamp(share, smallest, smallest * 2));
 }
 
 void PipetteGrid::resizeEvent(QResizeEvent *event)

@@ -16,7 +16,7 @@ PipetteModel::PipetteModel(QObject *parent)
 {
 }
 
-void PipetteModel::show(const PipetteSheet &sheet, int round, int rackColumns)
+void PipetteModel::show(const PipetteSheet &sheet, int round, int rackColumns, const QString &reading)
 {
     const int columns = std::max(1, rackColumns);
     const bool same = columns == m_columns && sheet.tubes() == m_sheet.tubes() && !m_sheet.rounds().empty() &&
@@ -25,6 +25,7 @@ void PipetteModel::show(const PipetteSheet &sheet, int round, int rackColumns)
         beginResetModel();
     m_sheet = sheet;
     m_round = round;
+    m_reading = reading;
     m_columns = columns;
     if (!same)
         endResetModel();
@@ -86,11 +87,41 @@ QString PipetteModel::spoken(const Dosing &dosing) const
     return words.join(u", "_s);
 }
 
+QString PipetteModel::spokenReading(int tube) const
+{
+    return QStringList{tr("Tube %1").arg(tube + 1), contentsText(m_sheet.run(), tube),
+                       tr("%1 %2").arg(m_reading, readingWords(m_sheet, tube, m_reading))}
+        .join(u", "_s);
+}
+
+QVariant PipetteModel::readingData(int tube, int role) const
+{
+    using State = PipetteSheet::State;
+    switch (role) {
+    case Qt::AccessibleTextRole:
+    case Qt::ToolTipRole:
+        return spokenReading(tube);
+    case StateRole:
+        if (!m_sheet.spoilt(tube).isEmpty())
+            return static_cast<int>(State::Spoilt);
+        return static_cast<int>(readingAt(m_sheet.run(), {tube, m_reading}) ? State::Ticked : State::Due);
+    case StateWordsRole:
+        return readingWords(m_sheet, tube, m_reading);
+    case OddRole:
+    case DifferentRole:
+        return false;
+    default:
+        return {};
+    }
+}
+
 QVariant PipetteModel::data(const QModelIndex &index, int role) const
 {
     const auto tube = tubeAt(index);
     if (!tube)
         return {};
+    if (!m_reading.isEmpty() && role != Qt::DisplayRole && role != ContentsRole && role != WhichRole)
+        return readingData(*tube, role);
     const Dosing dosing{m_round, *tube};
     switch (role) {
     case Qt::DisplayRole:
@@ -102,8 +133,12 @@ QVariant PipetteModel::data(const QModelIndex &index, int role) const
         return static_cast<int>(m_sheet.stateOf(dosing));
     case ContentsRole:
         return briefContentsText(m_sheet.run(), *tube);
+    case WhichRole:
+        return whichOfAlikeText(m_sheet.run(), *tube);
     case StateWordsRole:
-        return stateWords(m_sheet, dosing);
+        return cellWords(m_sheet, dosing).volume;
+    case DetailRole:
+        return cellWords(m_sheet, dosing).detail;
     case OddRole:
         return !oddWords(m_sheet, dosing).isEmpty();
     case DifferentRole:

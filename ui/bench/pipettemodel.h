@@ -18,11 +18,14 @@ public:
     enum Role {
         /// PipetteSheet::State as int.
         StateRole = Qt::UserRole,
-        /// What the tube holds, in few words.
+        /// What the tube holds, in few words, and which of those alike: "P-104", "1 of 2".
         ContentsRole,
-        /// How it stands: volume, what really went in, why it is spoilt.
+        WhichRole,
+        /// How it stands: the volume, the reading, why it is spoilt.
         StateWordsRole,
-        /// Unlike the other tubes of the round, by volume or by content.
+        /// What stands in, and whether another volume is planned or noted.
+        DetailRole,
+        /// Planned unlike the other tubes of the round, by volume or by content.
         OddRole,
         /// Ticked with another volume than the worksheet's.
         DifferentRole,
@@ -30,8 +33,9 @@ public:
 
     explicit PipetteModel(QObject *parent = nullptr);
 
-    /// Same tubes and columns as before: changes only. Else a reset.
-    void show(const PipetteSheet &sheet, int round, int rackColumns);
+    /// Same tubes and columns as before: changes only. Else a reset. With a reading the tubes stand as that
+    /// reading does.
+    void show(const PipetteSheet &sheet, int round, int rackColumns, const QString &reading = {});
 
     int round() const { return m_round; }
     /// Nothing for a cell behind the last tube.
@@ -47,9 +51,13 @@ public:
 
 private:
     QString spoken(const Dosing &dosing) const;
+    QString spokenReading(int tube) const;
+    QVariant readingData(int tube, int role) const;
 
     PipetteSheet m_sheet;
     int m_round = 0;
+    /// Empty while an addition is on show.
+    QString m_reading;
     int m_columns = 1;
 };
 

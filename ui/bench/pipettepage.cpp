@@ -219,7 +219,8 @@ void PipettePage::refresh()
 {
     if (!rack() || m_sheet.rounds().empty())
         return;
-    m_tubes->show(m_sheet, m_round, rackColumns(rack()->stored, m_laboratory));
+    m_tubes->show(m_sheet, m_round, rackColumns(rack()->stored, m_laboratory),
+                  m_paused ? m_sheet.currentReading() : QString());
     m_steps->show(m_sheet, m_paused ? -1 : m_round);
     m_grid->setCalm(m_paused);
     if (m_paused)

@@ -110,7 +110,7 @@ void PipettePanel::ask(const Subject &subject, const Source &source)
     if (subject.unlike.isEmpty())
         m_unlike->clear();
     else
-        m_unlike->say(State::Attention, subject.unlike);
+        m_unlike->say(subject.planned ? State::Info : State::Attention, subject.unlike);
     fill(source);
     m_source->show();
 }

@@ -31,6 +31,8 @@ public:
         /// Swirling, mixing.
         QString hints;
         QString unlike;
+        /// unlike is by plan, nothing went wrong.
+        bool planned = false;
     };
     struct Source {
         struct Lot {

@@ -201,6 +201,20 @@ bool PipetteSheet::isReadable(int tube, const QString &reading) const
     return true;
 }
 
+QString PipetteSheet::currentReading() const
+{
+    QString reading;
+    for (int step = 0; step < static_cast<int>(m_steps.size()); ++step) {
+        const SheetStep &own = m_steps[static_cast<std::size_t>(step)];
+        if (own.kind != Kind::Read)
+            continue;
+        reading = own.reading;
+        if (const StepCount count = countOf(step); count.done < count.planned)
+            break;
+    }
+    return reading;
+}
+
 QStringList PipetteSheet::readingsMissingBefore(const Dosing &dosing) const
 {
     QStringList missing;

@@ -111,6 +111,8 @@ public:
     /// Nothing that goes in before that reading is still to be ticked for the tube; true of every tube where
     /// nothing was ticked at all, and where the bench is not led.
     bool isReadable(int tube, const QString &reading) const;
+    /// The first reading that tubes still lack, else the last one; empty for a method without any.
+    QString currentReading() const;
     /// Readings that the tube should have had before that addition and has not.
     QStringList readingsMissingBefore(const Dosing &dosing) const;
 

@@ -76,7 +76,8 @@ PipettePanel::Subject subjectOf(const PipetteSheet &sheet, const Dosing &dosing)
         subject.hints = hintsOf(sheet, dosing);
     if (!sheet.spoilt(dosing.tube).isEmpty())
         subject.hints = spoiltHint(dosing.tube);
-    if (state == State::Due)
+    subject.planned = state == State::Due;
+    if (subject.planned)
         subject.unlike = oddWords(sheet, dosing);
     else if (state == State::Spoilt || sheet.isDifferent(dosing))
         subject.unlike = stateWords(sheet, dosing);

@@ -122,6 +122,34 @@ QString stateWords(const PipetteSheet &sheet, const Dosing &dosing)
     return volumeWords(dose->volume_mL);
 }
 
+CellWords cellWords(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const Dose *dose = sheet.doseOf(dosing);
+    const State state = sheet.stateOf(dosing);
+    if (!dose || state == State::Spoilt)
+        return {stateWords(sheet, dosing), {}};
+    QStringList details;
+    if (!dose->content.isEmpty() && !isTubesOwn(sheet, dosing))
+        details << dose->content;
+    double volume_mL = dose->volume_mL;
+    if (state == State::Ticked && sheet.isDifferent(dosing)) {
+        const Pipetted &went = *sheet.pipetted(dosing);
+        volume_mL = went.volume_mL;
+        details << Words::tr("noted, not %1").arg(volumeWords(went.planned_mL));
+    } else if (dose->odd) {
+        details << Words::tr("as planned");
+    }
+    return {volumeWords(volume_mL), details.join(Words::tr(", "))};
+}
+
+QString readingWords(const PipetteSheet &sheet, int tube, const QString &reading)
+{
+    if (const QString spoilt = sheet.spoilt(tube); !spoilt.isEmpty())
+        return Words::tr("spoilt: %1").arg(spoilt);
+    const run::Reading *read = readingAt(sheet.run(), {tube, reading});
+    return read ? readingText(*read) : Words::tr("to read");
+}
+
 QString wordsBefore(const PipetteSheet &sheet, int step)
 {
     const auto &steps = sheet.steps();

@@ -22,6 +22,15 @@ QString tubeWords(const PipetteSheet &sheet, const Dosing &dosing);
 QString oddWords(const PipetteSheet &sheet, const Dosing &dosing);
 /// How it stands with that addition: "20 µL", "150, not 100 µL", "spoilt: dropped", "nothing".
 QString stateWords(const PipetteSheet &sheet, const Dosing &dosing);
+/// What a cell shows of the addition: "100 µL", below it "water", "as planned" or "noted, not 1 mL".
+struct CellWords {
+    QString volume;
+    QString detail;
+    bool operator==(const CellWords &) const = default;
+};
+CellWords cellWords(const PipetteSheet &sheet, const Dosing &dosing);
+/// What a cell shows while tubes are read: "0.123", "to read", "spoilt: dropped".
+QString readingWords(const PipetteSheet &sheet, int tube, const QString &reading);
 /// The mixing and waiting between what comes before that step and the step: "mix, wait 3 to 10 min". Empty
 /// where there is none.
 QString wordsBefore(const PipetteSheet &sheet, int step);

@@ -84,28 +84,35 @@ Place placeAfter(const assay::Method &method, const run::Run &run, const Place &
 
 namespace {
 
-QString numbered(const QString &name, const run::Run &run, int tube)
+QString whichText(const run::Run &run, int tube)
 {
     const run::Tube &own = run.tubes.at(static_cast<std::size_t>(tube));
     const auto alike = [&own](const run::Tube &other) { return sameContents(own, other); };
     const auto all = std::count_if(run.tubes.begin(), run.tubes.end(), alike);
     if (all == 1)
-        return name;
+        return {};
     const auto upToHere = std::count_if(run.tubes.begin(), run.tubes.begin() + tube + 1, alike);
-    return Words::tr("%1, %2 of %3").arg(name).arg(upToHere).arg(all);
+    return Words::tr("%1 of %2").arg(upToHere).arg(all);
 }
 
 } // namespace
 
 QString contentsText(const run::Run &run, int tube)
 {
-    return numbered(contentsName(run.tubes.at(static_cast<std::size_t>(tube))), run, tube);
+    const QString name = contentsName(run.tubes.at(static_cast<std::size_t>(tube)));
+    const QString which = whichText(run, tube);
+    return which.isEmpty() ? name : Words::tr("%1, %2").arg(name, which);
 }
 
 QString briefContentsText(const run::Run &run, int tube)
 {
     const run::Tube &own = run.tubes.at(static_cast<std::size_t>(tube));
-    return numbered(own.role == run::Role::Sample ? own.sample : contentsName(own), run, tube);
+    return own.role == run::Role::Sample ? own.sample : contentsName(own);
+}
+
+QString whichOfAlikeText(const run::Run &run, int tube)
+{
+    return whichText(run, tube);
 }
 
 int tubeNumber(const Place &place)

@@ -36,8 +36,9 @@ std::optional<Place> nextUnread(const assay::Method &method, const run::Run &run
 Place placeAfter(const assay::Method &method, const run::Run &run, const Place &place);
 /// What the tube holds, in words: "blank 1 of 2", "sample P-104, 2 of 2", "standard STD".
 QString contentsText(const run::Run &run, int tube);
-/// The same in few words, for a narrow place: "P-104, 2 of 2".
+/// The same in two parts, for a narrow place: "P-104" and "2 of 2"; the second is empty for the only one.
 QString briefContentsText(const run::Run &run, int tube);
+QString whichOfAlikeText(const run::Run &run, int tube);
 /// "tube 7" counts from 1, as tubes are numbered in a rack.
 int tubeNumber(const Place &place);
 /// Three decimals, or as many as were read.
