@@ -26,7 +26,7 @@ void checkRack(const Laboratory &laboratory, Problems &problems)
     const auto before = problems.size();
     checkWithin(problems, u"/rackRows"_s, laboratory.rackRows, 1, limit::tubesOfARack, {});
     checkWithin(problems, u"/rackColumns"_s, laboratory.rackColumns, 1, limit::tubesOfARack, {});
-    const int places = laboratory.rackRows * laboratory.rackColumns;
+    const qint64 places = qint64(laboratory.rackRows) * laboratory.rackColumns; // any int may have come in
     if (problems.size() == before && places > limit::tubesOfARack)
         problems.push_back(error(u"/rackColumns"_s,
                                  Wording::tr("makes a rack of %1 places with %2 rows; at most %3 are allowed")
