@@ -3,6 +3,7 @@
 #include "ui/plan/waitingmodel.h"
 
 #include "core/evaluation/format.h"
+#include "ui/bench/waitingwords.h"
 #include "ui/shared/widgets.h"
 
 #include <algorithm>
@@ -17,30 +18,6 @@ bool isSame(const notebook::WaitingSample &one, const notebook::WaitingSample &o
 {
     return one.sample.id == other.sample.id && one.repeat.has_value() == other.repeat.has_value() &&
            (!one.repeat || one.repeat->run == other.repeat->run);
-}
-
-QString adviceText(const evaluation::Advice &advice)
-{
-    if (advice.kind == evaluation::Advice::Kind::Dilute)
-        return advice.atLeast
-                   ? WaitingModel::tr("dilute at least %1 times").arg(evaluation::plainText(advice.factor))
-                   : WaitingModel::tr("dilute %1 times").arg(evaluation::plainText(advice.factor));
-    return WaitingModel::tr("take %1 of it")
-        .arg(evaluation::withUnit(evaluation::plainText(advice.sampleVolume_mL), u"mL"_s));
-}
-
-QString whyText(const notebook::WaitingSample &waiting)
-{
-    if (!waiting.repeat)
-        return WaitingModel::tr("registered, not run yet");
-    QStringList advices;
-    for (const auto &of : waiting.repeat->advice) {
-        if (const QString text = adviceText(of.advice); !advices.contains(text))
-            advices << text;
-    }
-    const QString from = WaitingModel::tr("repeat of run %1").arg(waiting.repeat->run.value);
-    return advices.isEmpty() ? from
-                             : WaitingModel::tr("%1: %2").arg(from, advices.join(WaitingModel::tr(", ")));
 }
 
 void apply(const evaluation::Advice &advice, SampleDraft &draft)
@@ -138,7 +115,7 @@ QVariant WaitingModel::data(const QModelIndex &index, int role) const
     case Product:
         return row.waiting.sample.product;
     case Why:
-        return whyText(row.waiting);
+        return whyItWaits(row.waiting);
     case Received:
         return momentText(row.waiting.sample.receivedAt.value_or(QDateTime()));
     default:
