@@ -98,6 +98,10 @@ struct Tube {
     QString spoilt{};
     /// By reading name; one not taken yet is absent.
     std::map<QString, Reading> readings{};
+    /// When it was done, in minutes on the run's own clock, which begins with the first thing that was marked:
+    /// additions by component id, readings by name (of a series, the last). Absent where nobody marked it.
+    std::map<QString, double> addedAt_min{};
+    std::map<QString, double> readAt_min{};
     bool operator==(const Tube &) const = default;
 };
 

@@ -72,8 +72,9 @@ std::set<std::string> reachableFrom(const std::string &room)
         {"core/quality", {"core/run"}},
         {"core/evaluation", {"core/quality"}},
         {"core/planning", {"core/evaluation"}},
+        {"core/timing", {"core/run"}},
         {"core/exchange", {"core/planning"}},
-        {"core/notebook", {"core/exchange"}},
+        {"core/notebook", {"core/exchange", "core/timing"}},
         {"ui", {"core/notebook"}},
         {"app", {"ui"}},
     };
