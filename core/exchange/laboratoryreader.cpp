@@ -3,6 +3,7 @@
 #include "core/exchange/documentformat.h"
 #include "core/exchange/methodreader.h"
 #include "core/exchange/readers.h"
+#include "core/exchange/reportingparts.h"
 
 #include <QCoreApplication>
 
@@ -23,6 +24,10 @@ const Consequences &consequences()
         {u"/rackRows"_s, u"/rackColumns"_s},
         {u"/glassware/pipettes/*/name"_s, u"/glassware/pipettes/*/name"_s},
         {u"/glassware/flasks/*/name"_s, u"/glassware/flasks/*/name"_s},
+        {u"/review/rejectionReasons/*"_s, u"/review/rejectionReasons/*"_s},
+        {u"/reportHead/logo/type"_s, u"/reportHead/logo/base64"_s},
+        {u"/reportUnits/*/product"_s, u"/reportUnits/*/product"_s},
+        {u"/reportUnits/*/measurand"_s, u"/reportUnits/*/product"_s},
         {u"/glassware/pipettes/#/smallest_mL"_s, u"/glassware/pipettes/#/largest_mL"_s},
         {u"/glassware/pipettes/#/smallest_mL"_s, u"/glassware/pipettes/#/step_mL"_s},
         {u"/glassware/pipettes/#/largest_mL"_s, u"/glassware/pipettes/#/smallest_mL"_s},
@@ -97,6 +102,7 @@ void takeLaboratory(const Place &place, Laboratory &laboratory)
     fields.needed(u"overage_percent"_s, laboratory.overage_percent);
     if (const auto glassware = fields.need(u"glassware"_s))
         takeGlassware(*glassware, laboratory.glassware);
+    takeReporting(fields, laboratory);
     fields.done();
     place.findings.meaning(problemsOf(laboratory), place.pointer, consequences());
 }

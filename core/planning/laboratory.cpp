@@ -51,6 +51,10 @@ Laboratory usualLaboratory()
     };
     laboratory.glassware.flasks = {flask(10, 0.025), flask(20, 0.04), flask(25, 0.04),
                                    flask(50, 0.06),  flask(100, 0.1), flask(250, 0.15)};
+    laboratory.review.rejectionReasons = {
+        Sentence::tr("a mistake in pipetting"),       Sentence::tr("the blank is out of its limits"),
+        Sentence::tr("the standard was not found"),   Sentence::tr("the control is out of its limits"),
+        Sentence::tr("duplicates lie too far apart"), Sentence::tr("the wrong sample was taken")};
     return laboratory;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/assay/problem.h"
+#include "core/planning/reporting.h"
 
 #include <QString>
 
@@ -54,6 +55,9 @@ struct Laboratory {
     /// Reagent beyond what the tubes take, of the need.
     double overage_percent = 10;
     Glassware glassware;
+    ReviewRules review;
+    ReportHead reportHead;
+    std::vector<ReportUnit> reportUnits;
     bool operator==(const Laboratory &) const = default;
 };
 
@@ -69,7 +73,7 @@ inline constexpr double largestOverage_percent = 1000;
 inline constexpr double largestPipette_mL = 1000;
 inline constexpr std::size_t mostGlassware = 100;
 
-/// What is wrong with it: a rack of more than 96 places or none, times and overage that cannot be, a pipette
+/// What is wrong with it (see also checkReporting): a rack of more than 96 places or none, times and overage that cannot be, a pipette
 /// whose steps do not lead from its smallest to its largest volume, glassware of one kind with one name.
 /// Places are JSON pointers in a plateau-laboratory/1 document.
 assay::Problems problemsOf(const Laboratory &laboratory);

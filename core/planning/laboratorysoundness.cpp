@@ -148,6 +148,7 @@ Problems problemsOf(const Laboratory &laboratory)
                 u"%"_s);
     checkPipettes(laboratory.glassware.pipettes, problems);
     checkFlasks(laboratory.glassware.flasks, problems);
+    checkReporting(laboratory, problems);
     return problems;
 }
 

@@ -1,0 +1,185 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/planning/reporting.h"
+
+#include "core/assay/label.h"
+#include "core/assay/limits.h"
+#include "core/planning/laboratory.h"
+
+#include <QCoreApplication>
+#include <QSet>
+#include <QXmlStreamReader>
+#include <QtEndian>
+
+namespace plateau::planning {
+
+using namespace Qt::StringLiterals;
+using namespace plateau::assay;
+
+namespace {
+
+struct Wording {
+    Q_DECLARE_TR_FUNCTIONS(plateau::planning::Reporting)
+};
+
+QString keyOf(const QString &name)
+{
+    return name.normalized(QString::NormalizationForm_KC).toCaseFolded().simplified();
+}
+
+/// Signature, then the first chunk: IHDR with width and height (ISO/IEC 15948, 5.2 and 11.2.2).
+std::optional<QString> pngFault(const QByteArray &bytes)
+{
+    static const QByteArray signature = QByteArray::fromHex("89504e470d0a1a0a");
+    constexpr qsizetype sizeEnd = 24;
+    if (!bytes.startsWith(signature) || bytes.size() < sizeEnd || bytes.mid(12, 4) != "IHDR")
+        return Wording::tr("it is no PNG picture");
+    const quint32 width_px = qFromBigEndian<quint32>(bytes.constData() + 16);
+    const quint32 height_px = qFromBigEndian<quint32>(bytes.constData() + 20);
+    const auto fits = [](quint32 side_px) { return side_px >= 1 && side_px <= quint32(largestLogo_px); };
+    if (!fits(width_px) || !fits(height_px))
+        return Wording::tr("it measures %1 by %2 pixels; 1 to %3 each way are allowed")
+            .arg(width_px)
+            .arg(height_px)
+            .arg(largestLogo_px);
+    return std::nullopt;
+}
+
+bool staysInside(const QXmlStreamAttributes &attributes)
+{
+    for (const QXmlStreamAttribute &attribute : attributes) {
+        const QStringView value = attribute.value().trimmed();
+        if (attribute.name() == "href"_L1 && !value.startsWith(u'#') &&
+            !value.startsWith("data:image/"_L1, Qt::CaseInsensitive))
+            return false;
+    }
+    return true;
+}
+
+std::optional<QString> svgFault(const QByteArray &bytes)
+{
+    QXmlStreamReader reader(bytes);
+    bool root = true;
+    while (!reader.atEnd()) {
+        reader.readNext();
+        if (reader.tokenType() == QXmlStreamReader::DTD)
+            return Wording::tr("it holds a document type declaration; save it without");
+        if (reader.tokenType() != QXmlStreamReader::StartElement)
+            continue;
+        if (root && reader.name() != "svg"_L1)
+            return Wording::tr("it is no SVG picture");
+        root = false;
+        if (!staysInside(reader.attributes()))
+            return Wording::tr("it takes in a file from outside; put everything into the picture itself");
+    }
+    if (root || reader.hasError())
+        return Wording::tr("it is no SVG picture");
+    return std::nullopt;
+}
+
+void checkReview(const ReviewRules &review, Problems &problems)
+{
+    const QString list = u"/review/rejectionReasons"_s;
+    if (review.rejectionReasons.size() > mostRejectionReasons)
+        problems.push_back(error(list, Wording::tr("lists %1 reasons; at most %2 are allowed")
+                                           .arg(review.rejectionReasons.size())
+                                           .arg(mostRejectionReasons)));
+    QSet<QString> taken;
+    for (qsizetype i = 0; i < review.rejectionReasons.size(); ++i) {
+        const QString &reason = review.rejectionReasons[i];
+        const QString place = pointerTo(list, i);
+        checkLabel(problems, place, reason, Wording::tr("the reason"));
+        if (taken.contains(keyOf(reason)))
+            problems.push_back(error(
+                place,
+                Wording::tr("the reason %1 stands in the list already; take one away").arg(quoted(reason))));
+        taken.insert(keyOf(reason));
+    }
+}
+
+void checkHead(const ReportHead &head, Problems &problems)
+{
+    const QString list = u"/reportHead/address"_s;
+    if (head.address.size() > mostAddressLines)
+        problems.push_back(error(list, Wording::tr("has %1 lines; at most %2 are allowed")
+                                           .arg(head.address.size())
+                                           .arg(mostAddressLines)));
+    for (qsizetype i = 0; i < head.address.size(); ++i)
+        checkLabel(problems, pointerTo(list, i), head.address[i], Wording::tr("the line"));
+    if (!head.contact.isEmpty())
+        checkLabel(problems, u"/reportHead/contact"_s, head.contact, Wording::tr("the contact"));
+    if (!head.logo)
+        return;
+    if (const auto fault = logoFault(*head.logo))
+        problems.push_back(
+            error(u"/reportHead/logo/base64"_s, Wording::tr("the logo cannot be used: %1").arg(*fault)));
+}
+
+void checkUnits(const std::vector<ReportUnit> &units, Problems &problems)
+{
+    const QString list = u"/reportUnits"_s;
+    if (units.size() > mostReportUnits)
+        problems.push_back(error(
+            list,
+            Wording::tr("lists %1 units; at most %2 are allowed").arg(units.size()).arg(mostReportUnits)));
+    QSet<std::pair<QString, QString>> taken;
+    for (std::size_t i = 0; i < units.size(); ++i) {
+        const ReportUnit &unit = units[i];
+        const QString pointer = pointerTo(list, static_cast<qsizetype>(i));
+        checkLabel(problems, pointerTo(pointer, u"product"_s), unit.product, Wording::tr("the product"));
+        if (!unit.measurand.isEmpty())
+            checkLabel(problems, pointerTo(pointer, u"measurand"_s), unit.measurand,
+                       Wording::tr("the measurand"));
+        if (!reportUnitWords().contains(unit.unit))
+            problems.push_back(error(pointerTo(pointer, u"unit"_s),
+                                     Wording::tr("%1 is no unit of a report; use one of %2")
+                                         .arg(quoted(unit.unit), reportUnitWords().join(u", "_s))));
+        const std::pair key(keyOf(unit.product), unit.measurand);
+        if (taken.contains(key))
+            problems.push_back(error(pointerTo(pointer, u"product"_s),
+                                     Wording::tr("has a unit for this already; take one away")));
+        taken.insert(key);
+    }
+}
+
+} // namespace
+
+const QStringList &reportUnitWords()
+{
+    static const QStringList words{u"g/L"_s,       u"mg/L"_s,    u"mmol/L"_s,
+                                   u"mg/100 mL"_s, u"g/100 g"_s, u"mg/kg"_s};
+    return words;
+}
+
+std::optional<QString> reportUnitOf(const Laboratory &laboratory, const QString &product,
+                                    const QString &measurand)
+{
+    std::optional<QString> ofProduct;
+    for (const ReportUnit &unit : laboratory.reportUnits) {
+        if (keyOf(unit.product) != keyOf(product))
+            continue;
+        if (unit.measurand == measurand)
+            return unit.unit;
+        if (unit.measurand.isEmpty())
+            ofProduct = unit.unit;
+    }
+    return ofProduct;
+}
+
+std::optional<QString> logoFault(const Logo &logo)
+{
+    if (logo.bytes.size() > largestLogo_bytes)
+        return Wording::tr("it has %1 kB; at most %2 kB are allowed")
+            .arg((logo.bytes.size() + 1023) / 1024)
+            .arg(largestLogo_bytes / 1024);
+    return logo.kind == LogoKind::Png ? pngFault(logo.bytes) : svgFault(logo.bytes);
+}
+
+void checkReporting(const Laboratory &laboratory, Problems &problems)
+{
+    checkReview(laboratory.review, problems);
+    checkHead(laboratory.reportHead, problems);
+    checkUnits(laboratory.reportUnits, problems);
+}
+
+} // namespace plateau::planning
