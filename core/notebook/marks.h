@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/ids.h"
+#include "core/timing/stamp.h"
 
 #include <QDateTime>
 #include <QString>
@@ -56,6 +57,8 @@ struct StoredMark {
     QString note;
     QString person;
     QDateTime at;
+    /// id is empty where it is not known, as for a mark that came with its run.
+    timing::BootTime boot{};
 };
 
 /// The mark that says that the dose is done; nullptr where it is not, or not any more.

@@ -124,7 +124,7 @@ RunId Notebook::addRun(const run::Run &run, const assay::Method &method, const Q
 }
 
 ReadingId Notebook::addReading(RunId run, int tube, const QString &reading, const run::Reading &value,
-                               const QString &typed, const QString &person)
+                               const QString &typed, const QString &person, const ReadingOrigin &)
 {
     Act act = d->act(person, u"readingAdded"_s);
     act.concerns(run);
@@ -163,6 +163,29 @@ ReadingId Notebook::correctReading(RunId run, int tube, const QString &reading, 
     const ReadingId id = storeReading(act, {row, reading, value, typed, current->id, reason});
     act.commit();
     return id;
+}
+
+ReadingId Notebook::readAgain(RunId, int, const QString &, double, const QString &, const QString &,
+                              const ReadingOrigin &)
+{
+    throw refused(Sentence::tr("A series cannot be stored yet; nothing was stored."));
+}
+
+ReadingId Notebook::correctLastOfSeries(RunId run, int tube, const QString &reading, double absorbance,
+                                        const QString &typed, const QString &person, const QString &reason)
+{
+    return correctReading(run, tube, reading, absorbance, typed, person, reason);
+}
+
+void Notebook::addTubes(RunId, const std::vector<run::Sample> &, const std::vector<run::Tube> &,
+                        const std::vector<planning::PlannedSample> &, const QString &)
+{
+    throw refused(Sentence::tr("Tubes cannot be added yet; nothing was stored."));
+}
+
+void Notebook::noteClockJump(qint64, const QString &)
+{
+    throw refused(Sentence::tr("The jump of the clock cannot be kept yet; nothing was stored."));
 }
 
 void Notebook::decide(RunId run, DecisionKind kind, const QString &person, const QString &reason)
@@ -319,6 +342,8 @@ StoredRun Notebook::load(RunId run) const
         loadCompanions(*d->database, stored.summary.state == RunState::OnBench
                                          ? findCompanions(*d->database, run, inputs)
                                          : loadCompanionRows(*d->database, decisions.back().id));
+    stored.plannedSamples = int(stored.run.samples.size());
+    stored.plannedTubes = int(stored.run.tubes.size());
     stored.plan = loadPlanRecord(*d->database, run);
     stored.readings = inputs.readings;
     stored.marks = inputs.marks;

@@ -7,6 +7,7 @@
 #include "core/notebook/records.h"
 #include "core/notebook/shelf.h"
 #include "core/planning/laboratory.h"
+#include "core/timing/stamp.h"
 
 #include <exception>
 #include <functional>
@@ -46,12 +47,14 @@ private:
 enum class Access { ReadWrite, ReadOnly };
 
 /// What is stored beside every act without being asked for: the program's version, the operating system's
-/// account and host name, and the clock.
+/// account and host name, and the clocks.
 struct Surroundings {
     QString programVersion;
     QString account;
     QString host;
     std::function<QDateTime()> now;
+    /// The clock that nobody can set; left out: there is none, and times rest on the one on the wall.
+    std::function<timing::BootTime()> boot{};
     static Surroundings ofThisProgram();
 };
 
@@ -81,12 +84,31 @@ public:
     /// has. plan: what was planned beyond that.
     RunId addRun(const run::Run &run, const assay::Method &method, const QString &person,
                  const std::optional<planning::PlanRecord> &plan = {});
-    /// A reading of a tube that has none at that point yet. typed: as keyed.
+    /// A reading of a tube that has none at that point yet. typed: as keyed, or the number as it stands in
+    /// the line it came in.
     ReadingId addReading(RunId run, int tube, const QString &reading, const run::Reading &value,
-                         const QString &typed, const QString &person);
-    /// Replaces the current value of a reading; needs a reason that is more than blanks.
+                         const QString &typed, const QString &person, const ReadingOrigin &origin = {});
+    /// One more reading at a point that has one: the two or more are a series, whose minutes count from the
+    /// last addition before that point (as a rule the starter's). Refused where the time of that addition, or
+    /// of the reading before, is not known.
+    ReadingId readAgain(RunId run, int tube, const QString &reading, double absorbance, const QString &typed,
+                        const QString &person, const ReadingOrigin &origin = {});
+    /// Replaces the current value of a reading, a series as a whole; needs a reason that is more than blanks.
+    /// When it was read stays as it was.
     ReadingId correctReading(RunId run, int tube, const QString &reading, const run::Reading &value,
                              const QString &typed, const QString &person, const QString &reason);
+    /// The same of what was read last at that point, be it the last of a series or the only one.
+    ReadingId correctLastOfSeries(RunId run, int tube, const QString &reading, double absorbance,
+                                  const QString &typed, const QString &person, const QString &reason);
+    /// Further tubes of a run on the bench, behind those it has: a repeat of a sample at a stronger dilution,
+    /// say, while the rack still stands there. samples: those that the run does not hold yet; one that
+    /// repeats another of the run says so (run::Sample::repeats). planned: what is known of them, in any
+    /// order. Tubes come as planned, without readings, marks and times.
+    void addTubes(RunId run, const std::vector<run::Sample> &samples, const std::vector<run::Tube> &tubes,
+                  const std::vector<planning::PlannedSample> &planned, const QString &person);
+    /// Somebody, or something, set the clock on the wall by so much (timing::jump_ms) while the program ran.
+    /// Kept on the notebook as a whole and with every run that is on the bench.
+    void noteClockJump(qint64 shift_ms, const QString &person);
     /// Locks the run. The evaluation is made here, from what is stored. Rejecting needs a reason; accepting
     /// needs one where the evaluation is not acceptable.
     void decide(RunId run, DecisionKind kind, const QString &person, const QString &reason);

@@ -8,6 +8,7 @@
 #include "core/notebook/marks.h"
 #include "core/planning/planrecord.h"
 #include "core/run/run.h"
+#include "core/timing/timeline.h"
 
 #include <QDateTime>
 #include <QString>
@@ -40,18 +41,37 @@ struct RunSummary {
     int readingsPlanned = 0;
 };
 
-/// A reading as it was keyed. Only ever added; a correction names the one it replaces.
+/// How a number came into the notebook.
+struct ReadingOrigin {
+    enum class Kind { Keyed, Pasted, File, Serial, Network } kind = Kind::Keyed;
+    /// The file's name without its folder, or the line or address that was listened to; empty where there is
+    /// none, as with what was keyed.
+    QString source{};
+    /// What came, as rawLine (rawline.h) shows it.
+    QString line{};
+    bool operator==(const ReadingOrigin &) const = default;
+};
+
+/// A reading as it was keyed. Only ever added; a correction names the one it replaces, and so does one more
+/// reading of a series.
 struct StoredReading {
     ReadingId id;
     int tube = 0;
     QString reading;
+    /// Of a series all that was read so far.
     run::Reading value;
     /// What was typed, character by character; empty for a reading that came in a file.
     QString typed;
     QString person;
     QDateTime at;
     std::optional<ReadingId> corrects;
+    /// Of a correction, never blank; else empty.
     QString reason;
+    /// Read once more: nothing is corrected, though corrects names the one before.
+    bool again = false;
+    /// id is empty where it is not known, as for a reading that came with its run.
+    timing::BootTime boot{};
+    ReadingOrigin origin{};
 };
 
 enum class DecisionKind { Accepted, Rejected };
@@ -78,12 +98,30 @@ struct Reopening {
     QDateTime at;
 };
 
+/// The clock on the wall was set while the run was on the bench.
+struct ClockJump {
+    /// By the clock as it was set.
+    QDateTime at;
+    /// Positive for forward.
+    qint64 shift_ms = 0;
+    QString person;
+};
+
 /// A run as it stands in the notebook.
 struct StoredRun {
     RunSummary summary;
     /// With the current readings, and with what the marks say of it: what was pipetted otherwise, spoilt
-    /// tubes, and the lots that were taken.
+    /// tubes, the lots that were taken, and when each dose and reading was done.
     run::Run run;
+    /// What it was planned with; samples and tubes behind those were added at the bench.
+    int plannedSamples = 0;
+    int plannedTubes = 0;
+    /// The run's clock, up to the last thing that was marked or read at the bench: minutesOf tells what is
+    /// now on it. Empty before the first one, and for good where the run came with times but without its
+    /// start.
+    timing::Timeline clock;
+    /// Oldest first.
+    std::vector<ClockJump> clockJumps;
     /// As it was when the run began.
     assay::Method method;
     /// The runs by other methods that derived quantities take from: those of the last decision, or on the
@@ -163,6 +201,8 @@ struct LaboratorySaving {
 
 /// The evaluation of what is stored, derived quantities and all.
 evaluation::Evaluation evaluationOf(const StoredRun &stored);
+/// run::runCode of the rack as it was planned, which stands on what was printed of it then.
+QString runCodeOf(const StoredRun &stored);
 
 /// Who did what, and when. account and host are those of the operating system, beside the person who is
 /// named.
@@ -175,6 +215,7 @@ struct AuditEntry {
     QString programVersion;
     /// "notebookCreated", "schemaStep", "runAdded", "readingAdded", "readingCorrected", "runAccepted",
     /// "runRejected", "runReopened", "methodSaved", "methodImported", "methodRetired", "methodReinstated",
+    /// "readingAgain", "tubesAdded", "clockJumped",
     /// "dosesDone", "dosesUndone", "tubeSpoilt", "tubeUnspoilt", "sampleRegistered", "sampleChanged",
     /// "sampleWithdrawn", "repeatWaived", "lotReceived", "lotChanged", "lotOpened", "lotUsed",
     /// "lotDiscarded", "lotCorrected", "laboratorySaved".

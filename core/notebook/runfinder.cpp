@@ -23,4 +23,12 @@ std::vector<RunId> findRuns(const Database &database, const QString &runCode)
     return found;
 }
 
+QString runCodeOf(const StoredRun &stored)
+{
+    run::Run planned = stored.run;
+    planned.samples.resize(size_t(stored.plannedSamples));
+    planned.tubes.resize(size_t(stored.plannedTubes));
+    return run::runCode(planned, stored.method.version);
+}
+
 } // namespace plateau::notebook

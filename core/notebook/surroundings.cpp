@@ -31,7 +31,7 @@ QString accountName()
 Surroundings Surroundings::ofThisProgram()
 {
     return {QStringLiteral(PLATEAU_VERSION), accountName(), QSysInfo::machineHostName(),
-            [] { return QDateTime::currentDateTime(); }};
+            [] { return QDateTime::currentDateTime(); }, timing::bootTime};
 }
 
 } // namespace plateau::notebook

@@ -37,6 +37,8 @@ struct Sample {
     std::optional<double> mass_g;
     std::optional<double> extract_mL;
     std::vector<DilutionStep> dilution;
+    /// Id of the sample of the same run that this one repeats (at another dilution, say); empty: none.
+    QString repeats{};
     bool operator==(const Sample &) const = default;
 };
 
