@@ -58,7 +58,8 @@ std::optional<double> standardUncertainty(const Reported &reported);
 /// "152.3 ± 9.1 mg/L", "< 10 mg/L", "> 300 mg/L", "no value": a bound stands before a value.
 QString reportedText(const Reported &reported);
 
-/// What came of it, or one sentence that says why not and what to do.
+/// What came of it, or why not and what to do: one sentence without its capital and its full stop, to stand
+/// by itself (capitalised) or after a colon.
 template <class T> struct Converted {
     std::optional<T> value;
     QString obstacle;

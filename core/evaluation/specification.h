@@ -40,7 +40,7 @@ QString decisionRuleName(DecisionRule rule);
 ///   freedom) ExpandedUncertainty  size x U Absolute             size, in the limit's unit
 struct GuardBand {
     enum class Kind { OneSided95, ExpandedUncertainty, Absolute } kind = Kind::OneSided95;
-    /// Greater than 0; without meaning for OneSided95.
+    /// Greater than 0; of OneSided95, which has none, 1.
     double size = 1;
     bool operator==(const GuardBand &) const = default;
 };
@@ -67,7 +67,7 @@ struct Specification {
     bool operator==(const Specification &) const = default;
 };
 
-/// "at most 200 mg/L", "at least 3 g/L", "3 to 5 g/L", "label threshold 10 mg/L".
+/// "at most 200 mg/L", "at least 3 g/L", "3 to 5 g/L", "a label threshold of 10 mg/L".
 QString limitText(const Specification &specification);
 
 /// Places are JSON pointers in one entry of a plateau-specifications/1 document.
@@ -76,7 +76,9 @@ assay::Problems problemsOf(const Specification &specification);
 /// source). Places are JSON pointers in the document.
 assay::Problems problemsOf(const std::vector<Specification> &specifications);
 
-/// More are a slip. Common practice, no source.
+/// A number outside is a slip of the pen. Common practice, no source; set wide on purpose.
+inline constexpr double largestLimit = 1e7;
+inline constexpr double mostExpandedUncertainties = 10;
 inline constexpr std::size_t mostSpecifications = 1000;
 
 /// Those for a measurand (or derived quantity) of this method in a sample of this product, in the list's

@@ -56,6 +56,17 @@ double studentTwoSided(double coverage, double degreesOfFreedom)
     return quantile(complement(boost::math::students_t(degreesOfFreedom), tail));
 }
 
+double studentAbove(double t, double degreesOfFreedom)
+{
+    if (std::isnan(t) || !(degreesOfFreedom > 0))
+        return nan;
+    if (std::isinf(t))
+        return t > 0 ? 0 : 1;
+    if (std::isinf(degreesOfFreedom))
+        return cdf(complement(boost::math::normal(), t));
+    return cdf(complement(boost::math::students_t(degreesOfFreedom), t));
+}
+
 double studentisedRange(double coverage, int n)
 {
     if (!isPart(coverage) || n < 2)

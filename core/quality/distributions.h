@@ -8,6 +8,9 @@ namespace plateau::quality {
 /// 0, not necessarily whole; infinity gives the normal distribution. NaN for anything else.
 double studentTwoSided(double coverage, double degreesOfFreedom);
 
+/// The part of Student's t distribution that lies above t. degreesOfFreedom as above; t may be infinite.
+double studentAbove(double t, double degreesOfFreedom);
+
 /// The point below which this part of all ranges of n independent standard normal values lies: the
 /// studentised range with infinite degrees of freedom. 0 < coverage < 1, n >= 2; NaN for anything else.
 /// Solved by integration, some 0.1 ms a call.

@@ -32,6 +32,22 @@ double partOfRangesUpTo(double w, int n)
 
 } // namespace
 
+TEST(StudentAbove, IsTheOtherWayRoundOfTheTwoSidedPoint)
+{
+    for (const double degreesOfFreedom : {1.0, 4.5, 30.0, infinity}) {
+        for (const double coverage : {0.1, 0.9, 0.9545, 0.999}) {
+            const double t = studentTwoSided(coverage, degreesOfFreedom);
+            EXPECT_NEAR(studentAbove(t, degreesOfFreedom), (1 - coverage) / 2, 1e-12);
+            EXPECT_NEAR(studentAbove(-t, degreesOfFreedom), (1 + coverage) / 2, 1e-12);
+        }
+        EXPECT_DOUBLE_EQ(studentAbove(0, degreesOfFreedom), 0.5);
+        EXPECT_EQ(studentAbove(infinity, degreesOfFreedom), 0);
+        EXPECT_EQ(studentAbove(-infinity, degreesOfFreedom), 1);
+    }
+    EXPECT_TRUE(std::isnan(studentAbove(1, 0)));
+    EXPECT_TRUE(std::isnan(studentAbove(std::nan(""), 4)));
+}
+
 TEST(StudentTwoSided, TakesDegreesOfFreedomThatAreNotWhole)
 {
     const double below = studentTwoSided(0.9545, 16);
