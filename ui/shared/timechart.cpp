@@ -3,17 +3,42 @@
 #include "ui/shared/timechart.h"
 
 #include "ui/shared/theme.h"
+#include "ui/shared/timechartnow.h"
 #include "ui/shared/timechartpainting.h"
+#include "ui/shared/widgets.h"
 
-#include <QEvent>
+#include <QFontMetricsF>
+#include <QHelpEvent>
 #include <QKeyEvent>
-#include <QMouseEvent>
 #include <QPainter>
+#include <QScrollArea>
+#include <QToolTip>
 
 #include <algorithm>
 #include <cmath>
 
+using namespace Qt::StringLiterals;
+
 namespace plateau::ui {
+
+namespace {
+
+/// The scroll area that moves this widget itself.
+QScrollArea *scrollAreaOf(const QWidget *widget)
+{
+    QWidget *viewport = widget->parentWidget();
+    auto *area = viewport ? qobject_cast<QScrollArea *>(viewport->parentWidget()) : nullptr;
+    return area && area->viewport() == viewport && area->widget() == widget ? area : nullptr;
+}
+
+bool isAnyLate(const std::vector<std::optional<TimeStanding>> &standings)
+{
+    return std::any_of(standings.begin(), standings.end(), [](const std::optional<TimeStanding> &standing) {
+        return standing && standing->phase == TimeStanding::Phase::Late;
+    });
+}
+
+} // namespace
 
 TimeChart::TimeChart(const Theme &theme, const QString &accessibleName, QWidget *parent)
     : QWidget(parent)
@@ -22,19 +47,50 @@ TimeChart::TimeChart(const Theme &theme, const QString &accessibleName, QWidget 
     setAccessibleName(accessibleName);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    connect(&theme, &Theme::changed, this, qOverload<>(&QWidget::update));
+    connect(&theme, &Theme::changed, this, &TimeChart::redraw);
+    measure();
+    layOutAnew();
     describe();
 }
 
 void TimeChart::setData(TimeChartData data)
 {
-    if (data == m_data)
+    const std::optional<int> now_s = data.now_s;
+    data.now_s = m_data.now_s;
+    if (data == m_data) {
+        setNow(now_s);
         return;
+    }
+    data.now_s = now_s;
     m_data = std::move(data);
     m_chosen = std::min(m_chosen, rowsOf(m_data) - 1);
+    m_standings = standingsOf(m_data);
+    measure();
+    layOutAnew();
     describe();
     updateGeometry();
-    update();
+}
+
+void TimeChart::setNow(std::optional<int> now_s)
+{
+    if (now_s == m_data.now_s)
+        return;
+    const QRect before = areaOfNow();
+    const TimeStretch shown{m_layout.first_s, m_layout.last_s};
+    const bool wasKnown = m_data.now_s.has_value();
+    m_data.now_s = now_s;
+    std::vector<std::optional<TimeStanding>> standings = standingsOf(m_data);
+    const bool isOtherwise = standings != m_standings || wasKnown != now_s.has_value();
+    m_standings = std::move(standings);
+    if (isOtherwise || (!m_data.visible_s && shown != extentOf(m_data)))
+        layOutAnew();
+    // A screen reader is not to read it all again with every second: what it has says as of when it is.
+    if (!m_data.live || (isOtherwise && !hasFocus()))
+        describe();
+    if (isAnyLate(m_standings))
+        update();
+    else
+        update(before.united(areaOfNow()));
 }
 
 void TimeChart::chooseRow(int row)
@@ -44,8 +100,27 @@ void TimeChart::chooseRow(int row)
         return;
     m_chosen = row;
     describe();
-    update();
+    redraw();
+    if (row >= 0)
+        reveal(row);
     Q_EMIT rowChosen(row);
+}
+
+void TimeChart::reveal(int row)
+{
+    QScrollArea *area = scrollAreaOf(this);
+    if (!area)
+        return;
+    const QRectF place = m_layout.rowArea(row);
+    // Room above for the axis, which stands over the rows there.
+    const int margin = static_cast<int>(std::ceil(m_layout.plot.top() + m_layout.rowHeight));
+    area->ensureVisible(-x(), static_cast<int>(place.center().y()), 0,
+                        std::min(margin, area->viewport()->height() / 2));
+}
+
+int TimeChart::headTop() const
+{
+    return scrollAreaOf(this) ? std::max(0, -y()) : 0;
 }
 
 void TimeChart::describe()
@@ -55,47 +130,119 @@ void TimeChart::describe()
     if (m_chosen >= 0)
         text = tr("Row %1 of %2, %3")
                    .arg(QString::number(m_chosen + 1), QString::number(rowsOf(m_data)),
-                        rowText(rowOf(m_data, m_chosen))) +
+                        rowText(rowOf(m_data, m_chosen), m_data.now_s)) +
                u'\n' + text;
     setAccessibleDescription(text);
 }
 
-TextMeasures TimeChart::measures() const
+void TimeChart::measure()
 {
     const QFontMetricsF metrics(font());
-    double name = 0;
+    double name = m_data.live ? 0 : metrics.horizontalAdvance(handsWord());
+    // Room for the usual one from the start, so that the plot does not shift when it comes.
+    double remark = m_data.live ? metrics.horizontalAdvance(earlyRemark(u"A1"_s, 0).text) : 0;
     for (const TimeRack &rack : m_data.racks) {
-        for (const TimeRow &row : rack.rows)
+        for (const TimeRow &row : rack.rows) {
             name = std::max(name, metrics.horizontalAdvance(row.name));
+            if (m_data.live)
+                remark = std::max(remark, metrics.horizontalAdvance(widestBeside(row)));
+        }
     }
-    name = std::max(name, metrics.horizontalAdvance(handsWord()));
-    return {metrics.lineSpacing(), std::min(name, 16 * metrics.averageCharWidth()),
-            metrics.horizontalAdvance(QStringLiteral("000"))};
+    const double shape = metrics.lineSpacing();
+    m_measures = {metrics.lineSpacing(), std::min(name, 16 * metrics.averageCharWidth()),
+                  metrics.horizontalAdvance(QStringLiteral("000")), m_data.live ? remark + shape : 0};
 }
 
-TimeChartLayout TimeChart::currentLayout() const
+void TimeChart::layOutAnew()
 {
-    return layOut(m_data, size(), measures());
+    m_layout = layOut(m_data, size(), m_measures);
+    redraw();
+}
+
+void TimeChart::redraw()
+{
+    m_picture = {};
+    update();
 }
 
 QSize TimeChart::sizeHint() const
 {
-    const TextMeasures text = measures();
-    return {static_cast<int>(text.name + 40 * text.number / 2),
-            static_cast<int>(std::ceil(usualHeight(m_data, text)))};
+    return {static_cast<int>(m_measures.name + 40 * m_measures.number / 2 + m_measures.remark),
+            static_cast<int>(std::ceil(usualHeight(m_data, m_measures)))};
 }
 
 QSize TimeChart::minimumSizeHint() const
 {
-    const TextMeasures text = measures();
-    return {static_cast<int>(text.name + 8 * text.number),
-            static_cast<int>(std::ceil(smallestHeight(m_data, text)))};
+    return {static_cast<int>(m_measures.name + 8 * m_measures.number +
+                             std::min(m_measures.remark, 8 * m_measures.number)),
+            static_cast<int>(std::ceil(smallestHeight(m_data, m_measures)))};
 }
 
-void TimeChart::paintEvent(QPaintEvent *)
+TimeChartView TimeChart::view() const
 {
+    return {m_theme, m_data, m_layout, m_standings, m_chosen, hasFocus()};
+}
+
+QRect TimeChart::areaOfNow() const
+{
+    return nowArea(view(), QFontMetricsF(font())).toAlignedRect();
+}
+
+void TimeChart::drawPicture()
+{
+    const double scale = devicePixelRatioF();
+    m_picture = QPixmap((QSizeF(size()) * scale).toSize().expandedTo({1, 1}));
+    m_picture.setDevicePixelRatio(scale);
+    m_picture.fill(palette().color(QPalette::Window));
+    QPainter painter(&m_picture);
+    painter.setFont(font());
+    painter.setLayoutDirection(layoutDirection());
+    paintTimeChart(painter, view());
+    ++m_drawings;
+}
+
+void TimeChart::paintEvent(QPaintEvent *event)
+{
+    if (m_picture.isNull() || m_picture.devicePixelRatio() != devicePixelRatioF())
+        drawPicture();
     QPainter painter(this);
-    paintTimeChart(painter, {m_theme, m_data, currentLayout(), m_chosen, hasFocus()});
+    painter.drawPixmap(QPointF(), m_picture);
+    paintTimeChartLate(painter, view(), event->rect());
+    const int top = headTop();
+    if (top > 0) {
+        // The axis goes along: over the rows that were moved up.
+        painter.save();
+        painter.setClipRect(QRectF(0, top, width(), m_layout.plot.top()), Qt::IntersectClip);
+        painter.drawPixmap(QPointF(0, top), m_picture);
+        painter.restore();
+    }
+    paintTimeChartNow(painter, view(), top);
+}
+
+bool TimeChart::event(QEvent *event)
+{
+    if (event->type() != QEvent::ToolTip)
+        return QWidget::event(event);
+    const auto *help = static_cast<QHelpEvent *>(event);
+    const int row = rowAt(help->pos());
+    if (row < 0)
+        QToolTip::hideText();
+    else
+        QToolTip::showText(help->globalPos(), tipText(rowText(rowOf(m_data, row), m_data.now_s)), this);
+    return true;
+}
+
+void TimeChart::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    layOutAnew();
+}
+
+void TimeChart::moveEvent(QMoveEvent *event)
+{
+    QWidget::moveEvent(event);
+    if (scrollAreaOf(this))
+        update();
 }
 
 void TimeChart::keyPressEvent(QKeyEvent *event)
@@ -121,31 +268,63 @@ void TimeChart::keyPressEvent(QKeyEvent *event)
     case Qt::Key_End:
         chooseRow(last);
         break;
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (m_chosen >= 0) {
+            Q_EMIT rowActivated(m_chosen);
+            break;
+        }
+        [[fallthrough]];
     default:
         QWidget::keyPressEvent(event);
     }
 }
 
+int TimeChart::rowAt(const QPointF &position) const
+{
+    return position.y() < headTop() + m_layout.plot.top() ? -1 : m_layout.rowAt(position.y());
+}
+
 void TimeChart::mousePressEvent(QMouseEvent *event)
 {
-    const int row = currentLayout().rowAt(event->position().y());
-    if (row >= 0)
+    if (const int row = rowAt(event->position()); row >= 0)
         chooseRow(row);
+}
+
+void TimeChart::mouseDoubleClickEvent(QMouseEvent *event)
+{
+    const int row = rowAt(event->position());
+    if (event->button() == Qt::LeftButton && row >= 0)
+        Q_EMIT rowActivated(row);
 }
 
 void TimeChart::focusInEvent(QFocusEvent *event)
 {
-    // Whoever comes by the keyboard hears a row at once.
+    // Whoever comes by the keyboard hears a row at once, as it stands now.
     if (m_chosen < 0)
         chooseRow(0);
+    else
+        describe();
+    redraw();
     QWidget::focusInEvent(event);
+}
+
+void TimeChart::focusOutEvent(QFocusEvent *event)
+{
+    redraw();
+    QWidget::focusOutEvent(event);
 }
 
 void TimeChart::changeEvent(QEvent *event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::FontChange)
+    if (event->type() == QEvent::FontChange) {
+        measure();
+        layOutAnew();
         updateGeometry();
+    } else if (event->type() == QEvent::PaletteChange) {
+        redraw();
+    }
 }
 
 } // namespace plateau::ui

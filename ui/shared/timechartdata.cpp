@@ -2,24 +2,22 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/timechartdata.h"
 
-#include <QCoreApplication>
-#include <QStringList>
-
-#include <cstdlib>
-
-using namespace Qt::StringLiterals;
+#include <algorithm>
 
 namespace plateau::ui {
 
 namespace {
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(plateau::ui::TimeChart)
-};
-
 std::size_t index(int number)
 {
     return static_cast<std::size_t>(number);
+}
+
+/// The multiple of step at or below.
+int floored(int number, int step)
+{
+    const int rest = number % step;
+    return number - (rest < 0 ? rest + step : rest);
 }
 
 } // namespace
@@ -52,42 +50,70 @@ const TimeRow &rowOf(const TimeChartData &data, int row)
     return data.racks.back().rows.back();
 }
 
-QString stopwatchText(int time_s)
+TimeStretch extentOf(const TimeChartData &data)
 {
-    const int rest_s = std::abs(time_s);
-    return (time_s < 0 ? u"-"_s : QString()) + QString::number(rest_s / 60) + u':' +
-           QString::number(rest_s % 60).rightJustified(2, u'0');
-}
-
-QString rowText(const TimeRow &row)
-{
-    QStringList parts;
-    for (const TimeBar &bar : row.bars) {
-        if (bar.kind == TimeBar::Kind::Wait)
-            continue;
-        const QString name = !bar.name.isEmpty()               ? bar.name
-                             : bar.kind == TimeBar::Kind::Read ? Words::tr("reading")
-                                                               : Words::tr("addition");
-        parts << name + QChar::Nbsp + stopwatchText(bar.start_s);
-    }
-    return Words::tr("%1: %2").arg(row.name, parts.join(Words::tr(", ")));
-}
-
-QString chartText(const TimeChartData &data)
-{
-    QStringList lines;
+    constexpr int minute_s = 60;
+    TimeStretch extent;
+    bool any = false;
+    const auto include = [&](int time_s) {
+        extent.first_s = any ? std::min(extent.first_s, time_s) : time_s;
+        extent.last_s = any ? std::max(extent.last_s, time_s) : time_s;
+        any = true;
+    };
     for (const TimeRack &rack : data.racks) {
-        if (!rack.name.isEmpty())
-            lines << rack.name;
-        for (const TimeRow &row : rack.rows)
-            lines << rowText(row);
+        for (const TimeRow &row : rack.rows) {
+            for (const TimeBar &bar : row.bars) {
+                include(bar.start_s);
+                include(bar.openEnded ? bar.start_s + minute_s : bar.end_s);
+            }
+        }
     }
-    for (const FreeTime &span : data.free)
-        lines << Words::tr("Hands free from %1 to %2")
-                     .arg(stopwatchText(span.start_s), stopwatchText(span.end_s));
-    if (data.now_s)
-        lines << Words::tr("Now %1").arg(stopwatchText(*data.now_s));
-    return lines.join(u'\n');
+    if (data.now_s && any) {
+        const int now_s = *data.now_s;
+        if (!data.live) {
+            include(now_s);
+        } else if (now_s < extent.first_s) {
+            include(floored(now_s, minute_s));
+        } else if (now_s > extent.last_s) {
+            include(floored(now_s, minute_s) + minute_s);
+        }
+    }
+    extent.last_s = std::max(extent.last_s, extent.first_s + minute_s);
+    return extent;
+}
+
+std::optional<TimeStretch> stretchAroundNow(const TimeChartData &data, int length_s)
+{
+    const TimeStretch all = extentOf(data);
+    if (!data.now_s || all.last_s - all.first_s <= length_s)
+        return std::nullopt;
+    const int quarter_s = std::max(15, length_s / 4);
+    const int first_s = std::max(floored(*data.now_s, quarter_s) - quarter_s, all.first_s);
+    return TimeStretch{first_s, first_s + 4 * quarter_s};
+}
+
+std::optional<TimeStanding> standingOf(const TimeRow &row, int now_s)
+{
+    using Phase = TimeStanding::Phase;
+    const auto window = std::find_if(row.bars.begin(), row.bars.end(), [](const TimeBar &bar) {
+        return bar.kind == TimeBar::Kind::Window && bar.awaited;
+    });
+    if (row.spoilt || window == row.bars.end())
+        return std::nullopt;
+    const bool isLate = !window->openEnded && now_s > window->end_s;
+    const Phase phase = isLate ? Phase::Late : now_s < window->start_s ? Phase::Waiting : Phase::Due;
+    return TimeStanding{phase, static_cast<int>(window - row.bars.begin())};
+}
+
+std::vector<std::optional<TimeStanding>> standingsOf(const TimeChartData &data)
+{
+    std::vector<std::optional<TimeStanding>> standings;
+    standings.reserve(index(rowsOf(data)));
+    for (const TimeRack &rack : data.racks) {
+        for (const TimeRow &row : rack.rows)
+            standings.push_back(data.now_s ? standingOf(row, *data.now_s) : std::nullopt);
+    }
+    return standings;
 }
 
 } // namespace plateau::ui

@@ -11,6 +11,9 @@ namespace {
 
 constexpr double gap = 6;
 constexpr double smallestMark = 5;
+constexpr double highestMark = 14;
+/// As part of the chart's width.
+constexpr double widestRemark = 0.3;
 
 bool hasHeadings(const TimeChartData &data)
 {
@@ -23,31 +26,16 @@ double headings(const TimeChartData &data, const TextMeasures &text)
     return hasHeadings(data) ? static_cast<double>(data.racks.size()) * (text.line + gap) : 0;
 }
 
-/// Of everything but rows and headings.
-double framing(const TextMeasures &text)
+/// Of everything but rows and headings: words and axis, and what else there is below the rows.
+double framing(const TextMeasures &text, bool withLane, bool withKey)
 {
-    return 4 * text.line + 6 * gap;
+    const int parts = 2 + (withLane ? 1 : 0) + (withKey ? 1 : 0);
+    return parts * text.line + (parts + 2) * gap;
 }
 
-void spanOf(const TimeChartData &data, TimeChartLayout &layout)
+double smallestRowOf(const TimeChartData &data, const TextMeasures &text)
 {
-    bool any = false;
-    const auto include = [&](int time_s) {
-        layout.first_s = any ? std::min(layout.first_s, time_s) : time_s;
-        layout.last_s = any ? std::max(layout.last_s, time_s) : time_s;
-        any = true;
-    };
-    for (const TimeRack &rack : data.racks) {
-        for (const TimeRow &row : rack.rows) {
-            for (const TimeBar &bar : row.bars) {
-                include(bar.start_s);
-                include(bar.end_s);
-            }
-        }
-    }
-    if (data.now_s && any)
-        include(*data.now_s);
-    layout.last_s = std::max(layout.last_s, layout.first_s + 60);
+    return data.live ? smallestLiveRow * text.line : smallestRow;
 }
 
 } // namespace
@@ -63,26 +51,35 @@ int tickStep_s(double pixelsPerSecond, double smallestPixels)
 
 double usualHeight(const TimeChartData &data, const TextMeasures &text)
 {
-    return framing(text) + headings(data, text) + rowsOf(data) * text.line;
+    return framing(text, !data.live, true) + headings(data, text) + rowsOf(data) * text.line;
 }
 
 double smallestHeight(const TimeChartData &data, const TextMeasures &text)
 {
-    return framing(text) + headings(data, text) + rowsOf(data) * smallestRow;
+    return framing(text, !data.live, !data.live) + headings(data, text) +
+           rowsOf(data) * smallestRowOf(data, text);
 }
 
 TimeChartLayout layOut(const TimeChartData &data, const QSizeF &size, const TextMeasures &text)
 {
     TimeChartLayout layout;
-    spanOf(data, layout);
+    const TimeStretch shown = data.visible_s ? *data.visible_s : extentOf(data);
+    layout.first_s = shown.first_s;
+    layout.last_s = std::max(shown.last_s, shown.first_s + 1);
     const double left = text.name + 3 * gap;
-    const double width = std::max(1.0, size.width() - left - text.number / 2 - gap);
+    const double remark = data.live ? std::min(text.remark, widestRemark * size.width()) + gap : 0;
+    const double width = std::max(1.0, size.width() - left - text.number / 2 - gap - remark);
     layout.words = {gap, gap, size.width() - 2 * gap, text.line};
     layout.axis = {left, layout.words.bottom() + gap, width, text.line};
     const int rows = rowsOf(data);
-    const double room = size.height() - framing(text) - headings(data, text);
-    layout.rowHeight = rows == 0 ? 0 : std::clamp(room / rows, smallestRow, 1.6 * text.line);
-    layout.namedEvery = rows == 0 ? 1 : static_cast<int>(std::ceil(0.85 * text.line / layout.rowHeight));
+    const double smallest = smallestRowOf(data, text);
+    const auto roomWith = [&](bool key) {
+        return size.height() - framing(text, !data.live, key) - headings(data, text);
+    };
+    const bool withKey = !data.live || roomWith(true) >= rows * smallest;
+    layout.rowHeight = rows == 0 ? 0 : std::clamp(roomWith(withKey) / rows, smallest, 1.6 * text.line);
+    layout.namedEvery =
+        rows == 0 ? 1 : static_cast<int>(std::ceil(smallestLiveRow * text.line / layout.rowHeight - 1e-9));
 
     const double top = layout.axis.bottom() + gap;
     double y = top;
@@ -95,8 +92,12 @@ TimeChartLayout layOut(const TimeChartData &data, const QSizeF &size, const Text
             layout.rowTops.push_back(y);
     }
     layout.plot = {left, top, width, y - top};
-    layout.lane = {left, y + gap, width, text.line};
-    layout.key = {gap, layout.lane.bottom() + gap, size.width() - 2 * gap, text.line};
+    if (data.live)
+        layout.remarks = {layout.plot.right() + gap, top, remark + text.number / 2 - gap, y - top};
+    else
+        layout.lane = {left, y + gap, width, text.line};
+    if (withKey)
+        layout.key = {gap, std::max(y, layout.lane.bottom()) + gap, size.width() - 2 * gap, text.line};
     layout.tick_s = tickStep_s(width / (layout.last_s - layout.first_s), 2 * text.number);
     return layout;
 }
@@ -118,12 +119,24 @@ QRectF TimeChartLayout::rowArea(int row) const
     return {plot.left(), rowTops[static_cast<std::size_t>(row)], plot.width(), rowHeight};
 }
 
+QRectF TimeChartLayout::nameArea(double top, double height) const
+{
+    return {0, top, plot.left() - 10, height};
+}
+
 QRectF TimeChartLayout::markArea(int row, const TimeBar &bar) const
 {
     const double left = xOf(bar.start_s);
     const double width = std::max(smallestMark, xOf(bar.end_s) - left);
-    const double height = std::min(rowHeight * 0.8, 14.0);
+    const double height = std::min(rowHeight * 0.8, highestMark);
     return {left, rowArea(row).center().y() - height / 2, width, height};
+}
+
+QRectF TimeChartLayout::across(int start_s, int end_s, const QRectF &part) const
+{
+    const double left = std::clamp(xOf(start_s), part.left(), part.right());
+    const double right = std::clamp(xOf(end_s), part.left(), part.right());
+    return {left, part.top(), right - left, part.height()};
 }
 
 } // namespace plateau::ui

@@ -17,15 +17,19 @@ struct TextMeasures {
     /// Widest name of a row, and the widest number under the axis.
     double name = 60;
     double number = 24;
+    /// Widest remark beside a row, with its shape; of a live chart.
+    double remark = 120;
 };
 
 /// Where everything of the chart goes, in pixels. From the top: words on the row that is chosen, the axis,
-/// the rows, the lane of the hands, the key.
+/// the rows, the lane of the hands (not of a live chart), the key (where there is room for it).
 struct TimeChartLayout {
     QRectF words;
     QRectF axis;
-    /// Names are left of it.
+    /// Names are left of it, remarks right of it.
     QRectF plot;
+    QRectF remarks;
+    /// Null where they are left out.
     QRectF lane;
     QRectF key;
     double rowHeight = 0;
@@ -38,16 +42,23 @@ struct TimeChartLayout {
     int last_s = 0;
     int tick_s = 60;
 
+    /// Of a time out of sight, out of the plot.
     double xOf(int time_s) const;
     /// -1 where there is none.
     int rowAt(double y) const;
     QRectF rowArea(int row) const;
+    QRectF nameArea(double top, double height) const;
     /// Of an addition or a reading: as wide as it takes, but never too narrow to be seen.
     QRectF markArea(int row, const TimeBar &bar) const;
+    /// Where it lies within a part that is as wide as the plot; cut at both ends of what is shown.
+    QRectF across(int start_s, int end_s, const QRectF &part) const;
+    bool isInSight(int start_s, int end_s) const { return start_s <= last_s && end_s >= first_s; }
 };
 
-/// Smallest height of a row; so many of them make the chart's smallest height.
+/// Smallest height of a row; so many of them make the chart's smallest height. On a live chart each is high
+/// enough for its words, as part of a line of text.
 inline constexpr double smallestRow = 5;
+inline constexpr double smallestLiveRow = 0.8;
 
 TimeChartLayout layOut(const TimeChartData &data, const QSizeF &size, const TextMeasures &text);
 /// With rows as high as a line of text, or as small as they may be.

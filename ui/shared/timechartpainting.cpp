@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/timechartpainting.h"
 
-#include "ui/shared/theme.h"
 #include "ui/shared/timechartmarks.h"
+#include "ui/shared/timechartrows.h"
+#include "ui/shared/timechartwords.h"
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
@@ -38,7 +39,8 @@ public:
     {
         m_painter.fillRect(m_layout.plot, m_theme.base());
         for (const FreeTime &span : m_view.data.free)
-            m_painter.fillRect(across(span, m_layout.plot), m_theme.tint(State::Pending));
+            m_painter.fillRect(m_layout.across(span.start_s, span.end_s, m_layout.plot),
+                               m_theme.tint(State::Pending));
     }
 
     void paintAxis() const
@@ -57,7 +59,7 @@ public:
                                Qt::AlignCenter, numberText(time_s));
         }
         m_painter.setPen(m_theme.mutedText());
-        m_painter.drawText(beside(m_layout.axis.top(), m_layout.axis.height()),
+        m_painter.drawText(m_layout.nameArea(m_layout.axis.top(), m_layout.axis.height()),
                            Qt::AlignRight | Qt::AlignVCenter, Words::tr("min"));
         m_painter.drawLine(m_layout.plot.topLeft(), m_layout.plot.topRight());
     }
@@ -69,8 +71,7 @@ public:
             if (rack < m_layout.headingTops.size())
                 paintHeading(m_layout.headingTops[rack], m_view.data.racks[rack].name);
             for (std::size_t own = 0; own < m_view.data.racks[rack].rows.size(); ++own, ++row)
-                paintRow(row, m_view.data.racks[rack].rows[own],
-                         static_cast<int>(own) % m_layout.namedEvery == 0);
+                paintTimeRow(m_painter, m_view, row, static_cast<int>(own) % m_layout.namedEvery == 0);
         }
     }
 
@@ -78,13 +79,17 @@ public:
     void paintLane() const
     {
         const QRectF lane = m_layout.lane;
+        if (lane.isNull())
+            return;
         m_painter.setPen(m_theme.text());
-        m_painter.drawText(beside(lane.top(), lane.height()), Qt::AlignRight | Qt::AlignVCenter, handsWord());
+        m_painter.drawText(m_layout.nameArea(lane.top(), lane.height()), Qt::AlignRight | Qt::AlignVCenter,
+                           handsWord());
         for (int row = 0; row < rowsOf(m_view.data); ++row) {
             for (const TimeBar &bar : rowOf(m_view.data, row).bars) {
-                if (bar.kind == TimeBar::Kind::Wait)
+                if (bar.kind == TimeBar::Kind::Wait || bar.kind == TimeBar::Kind::Window ||
+                    !m_layout.isInSight(bar.start_s, bar.end_s))
                     continue;
-                QRectF stroke = across({bar.start_s, bar.end_s}, lane);
+                QRectF stroke = m_layout.across(bar.start_s, bar.end_s, lane);
                 stroke.setWidth(std::max(1.0, stroke.width()));
                 m_painter.fillRect(stroke.adjusted(0, lane.height() / 4, 0, -lane.height() / 4),
                                    m_theme.mutedText());
@@ -94,24 +99,11 @@ public:
             paintFree(span);
     }
 
-    void paintNow() const
-    {
-        if (!m_view.data.now_s)
-            return;
-        const double x = m_layout.xOf(*m_view.data.now_s);
-        m_painter.setPen(QPen(m_theme.colour(State::Bad), 2));
-        m_painter.drawLine(QPointF(x, m_layout.plot.top()), QPointF(x, m_layout.lane.bottom()));
-        m_painter.setBrush(m_theme.colour(State::Bad));
-        m_painter.setPen(m_theme.text());
-        const double top = m_layout.plot.top();
-        m_painter.drawPolygon(QPolygonF({{x - 6, top}, {x + 6, top}, {x, top + 10}}));
-    }
-
     void paintWords() const
     {
         if (m_view.chosen < 0)
             return;
-        QString text = rowText(rowOf(m_view.data, m_view.chosen));
+        QString text = rowText(rowOf(m_view.data, m_view.chosen), m_view.data.now_s);
         const QString rack = rackOf(m_view.data, m_view.chosen).name;
         if (!rack.isEmpty())
             text = rack + u" – "_s + text;
@@ -120,16 +112,21 @@ public:
                            m_metrics.elidedText(text, Qt::ElideRight, m_layout.words.width()));
     }
 
+    /// As many entries as there is room for.
     void paintKey() const
     {
-        double x = m_layout.plot.left();
+        if (m_layout.key.isNull())
+            return;
+        double x = m_view.data.live ? m_layout.key.left() : m_layout.plot.left();
         const double side = m_layout.key.height() * 0.7;
         const double y = m_layout.key.center().y();
         const auto entry = [&](const QString &word, double width, auto paint) {
+            const double length = m_metrics.horizontalAdvance(word);
+            if (x + width + 6 + length > m_layout.key.right())
+                return;
             paint(QRectF(x, y - side / 2, width, side));
             x += width + 6;
             m_painter.setPen(m_theme.text());
-            const double length = m_metrics.horizontalAdvance(word);
             m_painter.drawText(QRectF(x, m_layout.key.top(), length + 2, m_layout.key.height()),
                                Qt::AlignVCenter, word);
             x += length + 3 * side / 2;
@@ -139,21 +136,22 @@ public:
               [&](const QRectF &area) { paintThread(m_painter, m_theme, area.left(), area.right(), y); });
         entry(Words::tr("read"), side * 0.6,
               [&](const QRectF &area) { paintCuvette(m_painter, m_theme, area); });
+        if (m_view.data.live) {
+            entry(Words::tr("time for it"), side * 2, [&](const QRectF &area) {
+                paintWindow(m_painter, m_theme, area, WindowLook::Awaited, false);
+            });
+            entry(Words::tr("due"), side * 2,
+                  [&](const QRectF &area) { paintWindow(m_painter, m_theme, area, WindowLook::Due, false); });
+            entry(Words::tr("late"), side * 2, [&](const QRectF &area) {
+                paintLateness(m_painter, m_theme, area.left(), area.right(), y);
+            });
+        }
         if (m_view.data.now_s)
             entry(Words::tr("now"), 2,
                   [&](const QRectF &area) { m_painter.fillRect(area, m_theme.colour(State::Bad)); });
     }
 
 private:
-    QRectF across(const FreeTime &span, const QRectF &band) const
-    {
-        const double left = m_layout.xOf(span.start_s);
-        return {left, band.top(), m_layout.xOf(span.end_s) - left, band.height()};
-    }
-
-    /// Left of the plot, where names go.
-    QRectF beside(double top, double height) const { return {0, top, m_layout.plot.left() - 10, height}; }
-
     QString numberText(int time_s) const
     {
         const bool half = m_layout.tick_s < 60;
@@ -177,50 +175,11 @@ private:
         m_painter.setFont(plain);
     }
 
-    void paintRow(int row, const TimeRow &data, bool named) const
-    {
-        const QRectF area = m_layout.rowArea(row);
-        const bool chosen = row == m_view.chosen;
-        if (chosen) {
-            m_painter.fillRect(area, m_theme.tint(State::Info));
-            m_painter.setPen(QPen(m_theme.text(), m_view.focused ? 2 : 1));
-            m_painter.setBrush(Qt::NoBrush);
-            m_painter.drawRect(area);
-        }
-        if (chosen || (named && !isBesideChosen(row)))
-            paintName(area, data.name, chosen);
-        for (const TimeBar &bar : data.bars) {
-            if (bar.kind == TimeBar::Kind::Wait)
-                paintThread(m_painter, m_theme, m_layout.xOf(bar.start_s), m_layout.xOf(bar.end_s),
-                            area.center().y());
-        }
-        for (const TimeBar &bar : data.bars)
-            paintMark(m_painter, m_theme, m_layout.markArea(row, bar), bar.kind);
-    }
-
-    /// Where the name of the chosen row would be written over this one's.
-    bool isBesideChosen(int row) const
-    {
-        if (m_view.chosen < 0)
-            return false;
-        const double apart = m_layout.rowArea(row).top() - m_layout.rowArea(m_view.chosen).top();
-        return std::abs(apart) < 0.85 * m_metrics.lineSpacing();
-    }
-
-    void paintName(const QRectF &row, const QString &name, bool chosen) const
-    {
-        const double line = m_metrics.lineSpacing();
-        const QRectF area = beside(row.center().y() - line / 2, line);
-        if (chosen)
-            m_painter.fillRect(area.adjusted(4, 0, 4, 0), m_theme.tint(State::Info));
-        m_painter.setPen(m_theme.text());
-        m_painter.drawText(area, Qt::AlignRight | Qt::AlignVCenter,
-                           m_metrics.elidedText(name, Qt::ElideRight, area.width() - 4));
-    }
-
     void paintFree(const FreeTime &span) const
     {
-        const QRectF area = across(span, m_layout.lane);
+        if (!m_layout.isInSight(span.start_s, span.end_s))
+            return;
+        const QRectF area = m_layout.across(span.start_s, span.end_s, m_layout.lane);
         const double y = area.center().y();
         const QString text = Words::tr("free %1").arg(stopwatchText(span.end_s - span.start_s));
         const double length = m_metrics.horizontalAdvance(text) + 8;
@@ -263,7 +222,6 @@ void paintTimeChart(QPainter &painter, const TimeChartView &view)
     picture.paintAxis();
     picture.paintRacks();
     picture.paintLane();
-    picture.paintNow();
     picture.paintWords();
     picture.paintKey();
 }
