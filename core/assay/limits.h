@@ -24,6 +24,8 @@ inline constexpr double chromophorePerMolecule = 20;
 inline constexpr double absorbance = 100;
 inline constexpr double concentration_g_per_L = 10000;
 inline constexpr double wait_min = 10080;
+/// On the clock of a run: ten weeks.
+inline constexpr double clock_min = 100000;
 inline constexpr double mass_g = 100000;
 inline constexpr double smallestMass_g = 1e-6;
 inline constexpr double dilutionFactor = 1e9;

@@ -68,8 +68,12 @@ std::vector<Check> readingChecks(const CheckContext &context, const TubeGroup &g
 std::vector<Check> directionChecks(const CheckContext &context, const TubeGroup &group);
 /// signal-low and signal-high, without advice; nothing while no tube of the group has a net signal.
 std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &group);
-/// reaction-unfinished, reading-early, reading-late of readings taken as series; empty where there are none.
+/// reaction-unfinished of readings taken as series; empty where there are none.
 std::vector<Check> seriesChecks(const CheckContext &context, const TubeGroup &group);
+/// reading-early and reading-late, by the times that were marked and by those of series; empty where the time
+/// of no reading is known that the method has a wait before. Both ends of the wait are in time, to the
+/// second.
+std::vector<Check> timingChecks(const CheckContext &context, const TubeGroup &group);
 
 /// Blanks, lots and standards: what holds for every sample of the run.
 std::vector<Check> runChecks(const CheckContext &context);

@@ -9,6 +9,8 @@
 
 namespace plateau::evaluation {
 
+using namespace Qt::StringLiterals;
+
 namespace {
 
 QString fixed(double value, int decimals)
@@ -82,6 +84,12 @@ QString withUnit(const QString &number, const QString &unit)
     QString together = unit;
     together.replace(u' ', noBreakSpace);
     return number + noBreakSpace + together;
+}
+
+QString minutesText(double time_min)
+{
+    const qint64 seconds = std::llround(std::abs(time_min) * 60);
+    return withUnit(u"%1:%2"_s.arg(seconds / 60).arg(seconds % 60, 2, 10, QChar(u'0')), u"min"_s);
 }
 
 QString spreadText(double spread, double value, int figures)

@@ -35,6 +35,8 @@ QStringList comparedTexts(double value, const std::vector<double> &limits, int d
 int decimalsFor(double value, int figures);
 /// "0.151 g/L", "95 %": number and unit with a no-break space (U+00A0), so that they stay on one line.
 QString withUnit(const QString &number, const QString &unit);
+/// A length of time to the second: "1:30 min", "75:05 min". Its sign is left out.
+QString minutesText(double time_min);
 /// The sentence with a capital at its beginning.
 QString capitalised(const QString &sentence);
 

@@ -116,6 +116,8 @@ void addBlankChecks(const CheckContext &context, size_t measurand, std::vector<C
             checks.push_back(std::move(check));
         for (Check &check : seriesChecks(context, blanks))
             checks.push_back(std::move(check));
+        for (Check &check : timingChecks(context, blanks))
+            checks.push_back(std::move(check));
     }
     if (method.acceptance.maxBlankSignal && !signals.empty())
         checks.push_back(blankHigh(scope, *quality::mean(signals), *method.acceptance.maxBlankSignal, read));
@@ -223,6 +225,8 @@ void addStandardChecks(const CheckContext &context, const run::Standard &standar
                 checks.push_back(std::move(check));
         }
         for (Check &check : seriesChecks(context, group))
+            checks.push_back(std::move(check));
+        for (Check &check : timingChecks(context, group))
             checks.push_back(std::move(check));
         const auto recovery =
             std::ranges::find_if(context.evaluation.standards, [&](const StandardRecovery &r) {

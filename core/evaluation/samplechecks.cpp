@@ -93,6 +93,8 @@ std::vector<Check> sampleChecks(const CheckContext &context, const Result &resul
         checks.push_back(std::move(check));
     for (Check &check : seriesChecks(context, read))
         checks.push_back(std::move(check));
+    for (Check &check : timingChecks(context, read))
+        checks.push_back(std::move(check));
     addAgreementChecks(view, checks);
     if (!spiked.tubes.empty()) {
         for (Check &check : readingChecks(context, spiked)) {
@@ -100,9 +102,11 @@ std::vector<Check> sampleChecks(const CheckContext &context, const Result &resul
                 (check.id == CheckId::ReadingMissing || check.id == CheckId::ReadingImplausible))
                 checks.push_back(std::move(check));
         }
-        for (Check &check : directionChecks(context, spiked)) {
-            if (!check.passed)
-                checks.push_back(std::move(check));
+        for (auto look : {directionChecks, timingChecks}) {
+            for (Check &check : look(context, spiked)) {
+                if (!check.passed)
+                    checks.push_back(std::move(check));
+            }
         }
     }
     addSpikeCheck(view, checks);

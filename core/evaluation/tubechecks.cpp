@@ -167,40 +167,6 @@ Check sampleVolumes(const CheckContext &context, const TubeGroup &group, const a
     return check.finish(CheckText::tr("Pipette a volume within the method's range."));
 }
 
-/// Series have their times: minutes since the starter, against the wait the method states before the reading.
-std::optional<double> usedAt_min(const run::Reading &reading)
-{
-    const auto *series = std::get_if<run::ReadingSeries>(&reading);
-    return series ? std::optional(series->back().at_min) : std::nullopt;
-}
-
-Check timingCheck(const CheckContext &context, const TubeGroup &group, CheckId id)
-{
-    const bool early = id == CheckId::ReadingEarly;
-    const assay::Method &method = context.layout.method();
-    CheckBuilder check(id, group,
-                       early ? CheckText::tr("No reading was taken too early.")
-                             : CheckText::tr("No reading was taken too late."));
-    forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
-        const std::optional<double> at_min = reading ? usedAt_min(*reading) : std::nullopt;
-        const std::optional<assay::Interval> wait_min = assay::waitBefore(method, name);
-        if (!at_min || !wait_min)
-            return;
-        const bool extrapolated = method.extrapolate && method.extrapolate->reading == name;
-        if (early && *at_min < wait_min->lower)
-            check.fail(tube, CheckText::tr("%1 was read %2 after the starter, %3 too early")
-                                 .arg(name, withUnit(plainText(*at_min), u"min"_s),
-                                      withUnit(significantText(wait_min->lower - *at_min, 2), u"min"_s)));
-        // A series that is extrapolated goes on past the wait on purpose.
-        if (!early && !extrapolated && *at_min > wait_min->upper)
-            check.fail(tube, CheckText::tr("%1 was read %2 after the starter, %3 too late")
-                                 .arg(name, withUnit(plainText(*at_min), u"min"_s),
-                                      withUnit(significantText(*at_min - wait_min->upper, 2), u"min"_s)));
-    });
-    return check.finish(early ? CheckText::tr("Read again when the wait is over.")
-                              : CheckText::tr("A slow side reaction may have added to the signal."));
-}
-
 Check finishedCheck(const CheckContext &context, const TubeGroup &group)
 {
     CheckBuilder check(CheckId::ReactionUnfinished, group,
@@ -312,16 +278,8 @@ std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &gr
 
 std::vector<Check> seriesChecks(const CheckContext &context, const TubeGroup &group)
 {
-    const TubeGroup counted = parted(context, group).counted;
-    if (!hasSeries(context, counted))
-        return {};
-    std::vector<Check> checks;
-    const TubeGroup judged = trusted(context, counted);
-    if (hasSeries(context, judged))
-        checks.push_back(finishedCheck(context, judged));
-    checks.push_back(timingCheck(context, counted, CheckId::ReadingEarly));
-    checks.push_back(timingCheck(context, counted, CheckId::ReadingLate));
-    return checks;
+    const TubeGroup judged = trusted(context, parted(context, group).counted);
+    return hasSeries(context, judged) ? std::vector{finishedCheck(context, judged)} : std::vector<Check>{};
 }
 
 } // namespace plateau::evaluation

@@ -4,6 +4,7 @@
 
 #include "core/assay/label.h"
 #include "core/assay/limits.h"
+#include "core/run/timefit.h"
 #include "core/run/volumes.h"
 
 #include <QCoreApplication>
@@ -155,6 +156,7 @@ void checkFit(const Run &run, const Method &method, Problems &problems)
     checkMethod(run, method, problems);
     checkReadings(run, method, problems);
     checkPipetted(run, method, problems);
+    checkTimes(run, method, problems);
     checkTubeVolumes(run, method, problems);
     checkNames(run, method, problems);
     checkCalibration(run, method, problems);

@@ -9,7 +9,7 @@ namespace plateau::run {
 
 /// Where run and method do not fit together: another method's id, a wavelength without absorptivity,
 /// readings, components or measurands the method does not have, a tube that runs over, too few standards for
-/// the calibration.
+/// the calibration. Times that contradict the method's order are warnings.
 void checkFit(const Run &run, const assay::Method &method, assay::Problems &problems);
 
 } // namespace plateau::run

@@ -37,6 +37,8 @@ public:
         checkVolumes();
         if (!m_tube.spoilt.isEmpty())
             checkLabel(m_problems, at(u"spoilt"_s), m_tube.spoilt, Wording::tr("the reason"));
+        checkTimes(u"addedAt_min"_s, m_tube.addedAt_min);
+        checkTimes(u"readAt_min"_s, m_tube.readAt_min);
         for (const auto &[name, reading] : m_tube.readings)
             checkReading(pointerTo(at(u"readings"_s), name), reading);
     }
@@ -124,6 +126,12 @@ private:
         for (const auto &[component, volume_mL] : m_tube.pipetted_mL)
             checkWithin(m_problems, pointerTo(at(u"pipetted_mL"_s), component), volume_mL, 0,
                         limit::tubeVolume_mL, u"mL"_s);
+    }
+
+    void checkTimes(const QString &key, const std::map<QString, double> &times_min)
+    {
+        for (const auto &[name, time_min] : times_min)
+            checkWithin(m_problems, pointerTo(at(key), name), time_min, 0, limit::clock_min, u"min"_s);
     }
 
     void checkAbsorbance(const QString &pointer, double absorbance)

@@ -44,6 +44,8 @@ TEST(RunCode, StaysWhileTheRunIsWorkedOn)
     run.tubes[2].spoilt = u"spilled"_s;
     run.tubes[0].pipetted_mL[u"water"_s] = 0.9;
     run.lots = {{u"buffer"_s, u"B-1"_s, {}}};
+    run.tubes[0].addedAt_min = {{u"starter"_s, 12.5}};
+    run.tubes[0].readAt_min = {{u"A1"_s, 9.0}, {u"A2"_s, 31.0}};
     run.standards[0].usedAt = QDateTime(QDate(2026, 3, 2), QTime(9, 40), Qt::UTC);
     run.standards[0].lossPerHour = 0.01;
     run.uncertainty = test::uncertainties();
