@@ -91,13 +91,25 @@ void takeHead(const Place &place, ReportHead &head)
     fields.done();
 }
 
-ReportUnit takeUnit(const Place &place)
+const std::vector<std::pair<QString, evaluation::ReportUnit>> &unitWords()
 {
-    ReportUnit unit;
+    static const std::vector<std::pair<QString, evaluation::ReportUnit>> words = [] {
+        std::vector<std::pair<QString, evaluation::ReportUnit>> list;
+        for (const evaluation::ReportUnit unit : evaluation::reportUnits())
+            list.emplace_back(evaluation::reportUnitWord(unit), unit);
+        return list;
+    }();
+    return words;
+}
+
+ProductUnit takeUnit(const Place &place)
+{
+    ProductUnit unit;
     Fields fields(place);
     fields.needed(u"product"_s, unit.product);
     takeOptionalText(fields, u"measurand"_s, unit.measurand);
-    fields.needed(u"unit"_s, unit.unit);
+    if (const auto word = fields.need(u"unit"_s))
+        takeWord(*word, unitWords(), unit.unit);
     fields.done();
     return unit;
 }
@@ -118,12 +130,12 @@ ordered_json headJson(const ReportHead &head)
     return object;
 }
 
-ordered_json unitJson(const ReportUnit &unit)
+ordered_json unitJson(const ProductUnit &unit)
 {
     ordered_json object{{"product", utf8(unit.product)}};
     if (!unit.measurand.isEmpty())
         object["measurand"] = utf8(unit.measurand);
-    object["unit"] = utf8(unit.unit);
+    object["unit"] = utf8(evaluation::reportUnitWord(unit.unit));
     return object;
 }
 

@@ -57,7 +57,7 @@ struct Laboratory {
     Glassware glassware;
     ReviewRules review;
     ReportHead reportHead;
-    std::vector<ReportUnit> reportUnits;
+    std::vector<ProductUnit> reportUnits;
     bool operator==(const Laboratory &) const = default;
 };
 

@@ -115,25 +115,21 @@ void checkHead(const ReportHead &head, Problems &problems)
             error(u"/reportHead/logo/base64"_s, Wording::tr("the logo cannot be used: %1").arg(*fault)));
 }
 
-void checkUnits(const std::vector<ReportUnit> &units, Problems &problems)
+void checkUnits(const std::vector<ProductUnit> &units, Problems &problems)
 {
     const QString list = u"/reportUnits"_s;
-    if (units.size() > mostReportUnits)
+    if (units.size() > mostProductUnits)
         problems.push_back(error(
             list,
-            Wording::tr("lists %1 units; at most %2 are allowed").arg(units.size()).arg(mostReportUnits)));
+            Wording::tr("lists %1 units; at most %2 are allowed").arg(units.size()).arg(mostProductUnits)));
     QSet<std::pair<QString, QString>> taken;
     for (std::size_t i = 0; i < units.size(); ++i) {
-        const ReportUnit &unit = units[i];
+        const ProductUnit &unit = units[i];
         const QString pointer = pointerTo(list, static_cast<qsizetype>(i));
         checkLabel(problems, pointerTo(pointer, u"product"_s), unit.product, Wording::tr("the product"));
         if (!unit.measurand.isEmpty())
             checkLabel(problems, pointerTo(pointer, u"measurand"_s), unit.measurand,
                        Wording::tr("the measurand"));
-        if (!reportUnitWords().contains(unit.unit))
-            problems.push_back(error(pointerTo(pointer, u"unit"_s),
-                                     Wording::tr("%1 is no unit of a report; use one of %2")
-                                         .arg(quoted(unit.unit), reportUnitWords().join(u", "_s))));
         const std::pair key(keyOf(unit.product), unit.measurand);
         if (taken.contains(key))
             problems.push_back(error(pointerTo(pointer, u"product"_s),
@@ -144,18 +140,11 @@ void checkUnits(const std::vector<ReportUnit> &units, Problems &problems)
 
 } // namespace
 
-const QStringList &reportUnitWords()
+std::optional<evaluation::ReportUnit> reportUnitOf(const Laboratory &laboratory, const QString &product,
+                                                   const QString &measurand)
 {
-    static const QStringList words{u"g/L"_s,       u"mg/L"_s,    u"mmol/L"_s,
-                                   u"mg/100 mL"_s, u"g/100 g"_s, u"mg/kg"_s};
-    return words;
-}
-
-std::optional<QString> reportUnitOf(const Laboratory &laboratory, const QString &product,
-                                    const QString &measurand)
-{
-    std::optional<QString> ofProduct;
-    for (const ReportUnit &unit : laboratory.reportUnits) {
+    std::optional<evaluation::ReportUnit> ofProduct;
+    for (const ProductUnit &unit : laboratory.reportUnits) {
         if (keyOf(unit.product) != keyOf(product))
             continue;
         if (unit.measurand == measurand)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/assay/problem.h"
+#include "core/evaluation/reportunit.h"
 
 #include <QByteArray>
 #include <QString>
@@ -46,27 +47,24 @@ struct ReportHead {
 };
 
 /// The unit in which the results of a product are reported.
-struct ReportUnit {
+struct ProductUnit {
     QString product;
     /// Empty: of every measurand of the product.
     QString measurand;
-    /// One of reportUnitWords.
-    QString unit;
-    bool operator==(const ReportUnit &) const = default;
+    evaluation::ReportUnit unit = evaluation::ReportUnit::GramPerLitre;
+    bool operator==(const ProductUnit &) const = default;
 };
-/// g/L, mg/L, mmol/L, mg/100 mL, g/100 g, mg/kg.
-const QStringList &reportUnitWords();
 /// The unit for that measurand of the product: what names both before what names the product alone; nothing
 /// where none is kept. Products are compared without regard to case and spaces at the ends.
-std::optional<QString> reportUnitOf(const Laboratory &laboratory, const QString &product,
-                                    const QString &measurand);
+std::optional<evaluation::ReportUnit> reportUnitOf(const Laboratory &laboratory, const QString &product,
+                                                   const QString &measurand);
 
 /// Common practice, no source.
 inline constexpr qsizetype largestLogo_bytes = 256 * 1024;
 inline constexpr int largestLogo_px = 4096;
 inline constexpr qsizetype mostAddressLines = 8;
 inline constexpr qsizetype mostRejectionReasons = 100;
-inline constexpr std::size_t mostReportUnits = 1000;
+inline constexpr std::size_t mostProductUnits = 1000;
 
 /// Why the bytes are no logo of that kind, as a sentence part; nothing if they are one. A PNG begins as one
 /// and is at most largestLogo_px wide and high; an SVG is well-formed and takes in nothing from outside.

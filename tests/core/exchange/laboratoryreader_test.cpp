@@ -15,6 +15,7 @@
 namespace plateau::exchange {
 
 using namespace Qt::StringLiterals;
+using evaluation::ReportUnit;
 using nlohmann::ordered_json;
 using planning::Laboratory;
 using test::bytes;
@@ -25,15 +26,24 @@ using test::Random;
 
 namespace {
 
+/// A PNG of one grey pixel.
+constexpr auto onePixel =
+    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNoAAAAggCBd81ytgAAAABJRU5ErkJggg==";
+
 ordered_json laboratoryDocument()
 {
-    return ordered_json::parse(R"({
+    return ordered_json::parse(QString(R"({
  "format": "plateau-laboratory/1", "name": "Cellar", "rackRows": 3, "rackColumns": 8,
  "handling": {"addition_s": 7, "mix_s": 3.5, "reading_s": 12}, "overage_percent": 15,
  "glassware": {
   "pipettes": [{"name": "piston", "smallest_mL": 0.1, "largest_mL": 1, "step_mL": 0.01, "uncertainty_percent": 0.6},
                {"name": "bulb", "smallest_mL": 5, "largest_mL": 5, "step_mL": 0, "uncertainty_percent": 0.2}],
-  "flasks": [{"name": "50 mL", "volume_mL": 50, "uncertainty_percent": 0.07}]}})");
+  "flasks": [{"name": "50 mL", "volume_mL": 50, "uncertainty_percent": 0.07}]},
+ "review": {"reviewerDecides": true, "secondPersonReviews": false, "rejectionReasons": ["spilt", "mixed up"]},
+ "reportHead": {"address": ["Lane 1", "Town"], "contact": "cellar@example.org", "logo": {"type": "png", "base64": "%PNG%"}},
+ "reportUnits": [{"product": "cider", "unit": "mg/L"}, {"product": "cider", "measurand": "Ethanol", "unit": "mmol/L"}]})"_L1)
+                                   .replace("%PNG%"_L1, QLatin1StringView(onePixel))
+                                   .toStdString());
 }
 
 struct Row {
@@ -69,6 +79,16 @@ Laboratory soundLaboratory(Random &random)
     for (int i = random.whole(0, 5); i > 0; --i)
         laboratory.glassware.flasks.push_back(
             {u"flask "_s + QString::number(i), random.magnitude(0.01, 1e5), random.between(0, 100)});
+    if (random.chance())
+        laboratory.review = {random.chance(), random.chance(), {u"spilt"_s}};
+    if (random.chance())
+        laboratory.reportHead.address = {u"Lane 1"_s};
+    if (random.chance())
+        laboratory.reportHead.logo = {planning::LogoKind::Svg, "<svg/>"};
+    for (int i = random.whole(0, 3); i > 0; --i)
+        laboratory.reportUnits.push_back({u"product "_s + QString::number(i),
+                                          random.chance() ? u"Ethanol"_s : QString(),
+                                          evaluation::reportUnits()[size_t(random.whole(0, 6))]});
     return laboratory;
 }
 
@@ -87,6 +107,12 @@ TEST(LaboratoryReader, EveryFieldArrives)
     expected.overage_percent = 15;
     expected.glassware.pipettes = {{u"piston"_s, 0.1, 1, 0.01, 0.6}, {u"bulb"_s, 5, 5, 0, 0.2}};
     expected.glassware.flasks = {{u"50 mL"_s, 50, 0.07}};
+    expected.review = {true, false, {u"spilt"_s, u"mixed up"_s}};
+    expected.reportHead = {{u"Lane 1"_s, u"Town"_s},
+                           u"cellar@example.org"_s,
+                           planning::Logo{planning::LogoKind::Png, QByteArray::fromBase64(onePixel)}};
+    expected.reportUnits = {{u"cider"_s, {}, ReportUnit::MilligramPerLitre},
+                            {u"cider"_s, u"Ethanol"_s, ReportUnit::MillimolPerLitre}};
     EXPECT_EQ(*read.value, expected);
     EXPECT_EQ(formatOf(bytes(laboratoryDocument())), QString::fromUtf16(laboratoryFormat));
 }
@@ -130,6 +156,31 @@ TEST(LaboratoryReader, OneFaultGivesOneProblem)
         {{"/glassware/pipettes/1/name", R"("piston")"}, "/glassware/pipettes/1/name", "is taken"},
         {{"/glassware/flasks/0/volume_mL", "0"}, "/glassware/flasks/0/volume_mL", "greater than 0"},
         {{"/glassware/flasks/0/volume_mL", "null"}, "/glassware/flasks/0/volume_mL", "expected a number"},
+        {{"/review", nullptr}, "", ""},
+        {{"/reportHead", nullptr}, "", ""},
+        {{"/reportHead/logo", nullptr}, "", ""},
+        {{"/reportHead/contact", nullptr}, "", ""},
+        {{"/reportUnits", nullptr}, "", ""},
+        {{"/review/rejectionReasons", "[]"}, "", ""},
+        {{"/review/reviewerDecides", nullptr}, "/review/reviewerDecides", "is missing"},
+        {{"/review/secondPersonReviews", "1"}, "/review/secondPersonReviews", "expected true or false"},
+        {{"/review/rejectionReasons/1", R"("Spilt ")"}, "/review/rejectionReasons/1", "in the list already"},
+        {{"/review/rejectionReasons/0", "7"}, "/review/rejectionReasons/0", "expected text"},
+        {{"/review/rejectionReasons/0", R"(" ")"}, "/review/rejectionReasons/0", "the reason cannot be used"},
+        {{"/reportHead/address", nullptr}, "/reportHead/address", "is missing"},
+        {{"/reportHead/address/0", R"("")"}, "/reportHead/address/0", "the line cannot be used"},
+        {{"/reportHead/contact", R"("")"}, "/reportHead/contact", "is blank"},
+        {{"/reportHead/logo/type", R"("gif")"}, "/reportHead/logo/type", "gif"},
+        {{"/reportHead/logo/type", R"("svg")"}, "/reportHead/logo/base64", "it is no SVG picture"},
+        {{"/reportHead/logo/base64", R"("AAAA")"}, "/reportHead/logo/base64", "it is no PNG picture"},
+        {{"/reportHead/logo/base64", R"("AAA")"}, "/reportHead/logo/base64", "is no base64 text"},
+        {{"/reportHead/logo/base64", R"("A*AA")"}, "/reportHead/logo/base64", "is no base64 text"},
+        {{"/reportUnits/0/unit", R"("g/l")"}, "/reportUnits/0/unit", "g/l"},
+        {{"/reportUnits/0/measurand", R"("Ethanol")"},
+         "/reportUnits/1/product",
+         "has a unit for this already"},
+        {{"/reportUnits/0/measurand", R"("")"}, "/reportUnits/0/measurand", "is blank"},
+        {{"/reportUnits/1/product", nullptr}, "/reportUnits/1/product", "is missing"},
         {{"/glassware/flasks/0/uncertainty_percent", "101"},
          "/glassware/flasks/0/uncertainty_percent",
          "not 101"},
