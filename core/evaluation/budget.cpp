@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <optional>
 #include <utility>
 
@@ -174,6 +175,27 @@ QString dilutionName(const run::DilutionStep &step, size_t number)
         .arg(plainText(step.take_mL), plainText(step.makeUpTo_mL));
 }
 
+/// What the concentrations of the standards are off by. Those that hold the same come from one stock: they
+/// are off together, each by its own part.
+std::vector<UncertaintyTerm> standardConcentrations(JointSensitivities &sensitivities)
+{
+    const std::vector<run::Standard> &standards = sensitivities.share().layout->run().standards;
+    std::map<QString, double> byContent;
+    for (size_t i = 0; i < standards.size(); ++i) {
+        if (const double percent = standards[i].uncertainty_percent.value_or(0); percent > 0)
+            byContent[standards[i].measurand] +=
+                sensitivities.to(sensitivities.index().standard + i) * percent / 100;
+    }
+    std::vector<UncertaintyTerm> terms;
+    for (const auto &[content, uncertainty] : byContent) {
+        const QString name = content.isEmpty() || byContent.size() == 1
+                                 ? Term::tr("concentration of the standard")
+                                 : Term::tr("concentration of the standard (%1)").arg(content);
+        terms.push_back({name, std::abs(uncertainty), infinite});
+    }
+    return terms;
+}
+
 /// A run's part of the budget. The absorptivity stands apart, with its sign: another run may share it.
 struct ShareBudget {
     std::vector<UncertaintyTerm> before;
@@ -198,8 +220,11 @@ ShareBudget budgetOf(const RunShare &share)
          infinite});
     budget.before.push_back(
         {Term::tr("sample blank"), propagatedReadings(sensitivities, sampleBlanksOf), infinite});
-    if (share.layout->run().calibration != run::Calibration::Absorptivity)
+    if (share.layout->run().calibration != run::Calibration::Absorptivity) {
         budget.before.push_back(calibration(sensitivities));
+        for (UncertaintyTerm &term : standardConcentrations(sensitivities))
+            budget.before.push_back(std::move(term));
+    }
     budget.absorptivity = relative(index.absorptivity, stated.absorptivity_percent);
 
     const auto addRelative = [&](const QString &name, size_t input, double percent) {

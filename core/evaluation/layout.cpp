@@ -211,7 +211,8 @@ void Layout::findCalibration(MeasurandTerms &terms) const
         return;
     }
     const bool single = m_run.calibration == run::Calibration::Standard;
-    for (const run::Standard &standard : m_run.standards) {
+    for (size_t i = 0; i < m_run.standards.size(); ++i) {
+        const run::Standard &standard = m_run.standards[i];
         if (!holds(standard, *terms.measurand))
             continue;
         bool measured = false;
@@ -221,7 +222,8 @@ void Layout::findCalibration(MeasurandTerms &terms) const
                 continue;
             measured = true;
             if (term.hasNetSignal() && term.trusted())
-                terms.calibration.push_back({term.tube, strength_g_per_L(standard) * term.sampleVolume_mL});
+                terms.calibration.push_back(
+                    {term.tube, strength_g_per_L(standard) * term.sampleVolume_mL, i});
         }
         if (single && measured)
             break; // the first standard of the run calibrates, the others are checked against it

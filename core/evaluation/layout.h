@@ -52,6 +52,8 @@ struct CalibrationPoint {
     int tube = 0;
     /// Standard in the tube: concentration at use x volume.
     double amount_mg = 0;
+    /// Of run().standards.
+    size_t standard = 0;
 };
 
 struct MeasurandTerms {

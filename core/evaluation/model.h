@@ -10,8 +10,8 @@
 namespace plateau::evaluation {
 
 /// Where each input of the calculation stands in the vector the Model reads: first every absorbance, then the
-/// relative factors (1 when nothing is off) that are common to the run, one factor for each dilution step,
-/// and one additive offset (0) for each calibration point.
+/// relative factors (1 when nothing is off) that are common to the run, one factor for the concentration of
+/// each standard, one for each dilution step, and one additive offset (0) for each calibration point.
 struct InputIndex {
     explicit InputIndex(const Layout &layout, size_t dilutionSteps, size_t calibrationPoints)
         : absorptivity(layout.absorbances().size())
@@ -19,7 +19,8 @@ struct InputIndex {
         , totalVolume(absorptivity + 2)
         , sampleVolume(absorptivity + 3)
         , extract(absorptivity + 4)
-        , dilution(absorptivity + 5)
+        , standard(absorptivity + 5)
+        , dilution(standard + layout.run().standards.size())
         , calibrationOffset(dilution + dilutionSteps)
         , size(calibrationOffset + calibrationPoints)
     {
@@ -29,6 +30,7 @@ struct InputIndex {
     size_t totalVolume;
     size_t sampleVolume;
     size_t extract;
+    size_t standard;
     size_t dilution;
     size_t calibrationOffset;
     size_t size;
@@ -206,7 +208,8 @@ private:
 
     T calibrationAmount_mg(size_t point) const
     {
-        return m_input[m_index.sampleVolume] * m_terms.calibration[point].amount_mg;
+        const CalibrationPoint &known = m_terms.calibration[point];
+        return m_input[m_index.sampleVolume] * m_input[m_index.standard + known.standard] * known.amount_mg;
     }
 
     /// Tube volume against that at the default sample volume: 1 but where the diluent could not make up.

@@ -82,6 +82,7 @@ Standard takeStandard(const Place &place)
     fields.optional(u"preparedAt"_s, standard.preparedAt);
     fields.optional(u"usedAt"_s, standard.usedAt);
     fields.optional(u"lossPerHour"_s, standard.lossPerHour);
+    fields.optional(u"uncertainty_percent"_s, standard.uncertainty_percent);
     fields.done();
     return standard;
 }

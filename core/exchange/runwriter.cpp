@@ -46,6 +46,7 @@ ordered_json standardJson(const Standard &standard)
     if (standard.usedAt)
         object["usedAt"] = utf8(momentText(*standard.usedAt));
     object["lossPerHour"] = standard.lossPerHour;
+    writeOptional(object, "uncertainty_percent", standard.uncertainty_percent);
     return object;
 }
 

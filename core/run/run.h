@@ -57,6 +57,10 @@ struct Standard {
     std::optional<QDateTime> usedAt;
     /// Fraction lost per hour, 0 <= p < 1.
     double lossPerHour = 0;
+    /// Relative standard uncertainty (k = 1) of its concentration, from its recipe or its certificate.
+    /// Standards of a run that hold the same are taken to come from one stock and to be off together. Absent:
+    /// 0.
+    std::optional<double> uncertainty_percent{};
     bool operator==(const Standard &) const = default;
 };
 
@@ -100,8 +104,9 @@ struct Tube {
     QString spoilt{};
     /// By reading name; one not taken yet is absent.
     std::map<QString, Reading> readings{};
-    /// When it was done, in minutes on the run's own clock, which begins with the first thing that was marked:
-    /// additions by component id, readings by name (of a series, the last). Absent where nobody marked it.
+    /// When it was done, in minutes on the run's own clock, which begins with the first thing that was
+    /// marked: additions by component id, readings by name (of a series, the last). Absent where nobody
+    /// marked it.
     std::map<QString, double> addedAt_min{};
     std::map<QString, double> readAt_min{};
     bool operator==(const Tube &) const = default;

@@ -179,6 +179,9 @@ void checkStandards(const Run &run, Problems &problems)
                 error(pointerTo(pointer, u"lossPerHour"_s),
                       Wording::tr("must be a fraction from 0 to below 1 (0.02 for 2 % an hour), not %1")
                           .arg(shown(standard.lossPerHour))));
+        if (standard.uncertainty_percent)
+            checkWithin(problems, pointerTo(pointer, u"uncertainty_percent"_s), *standard.uncertainty_percent,
+                        0, 100, u"%"_s);
         checkAge(standard, run.startedAt, pointer, problems);
     }
 }
