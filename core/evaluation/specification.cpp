@@ -85,6 +85,19 @@ QString decisionRuleName(DecisionRule rule)
     return Wording::tr("guard band for acceptance and rejection");
 }
 
+QString guardBandWord(GuardBand::Kind kind)
+{
+    switch (kind) {
+    case GuardBand::Kind::OneSided95:
+        return u"oneSided95"_s;
+    case GuardBand::Kind::ExpandedUncertainty:
+        return u"expandedUncertainty"_s;
+    case GuardBand::Kind::Absolute:
+        break;
+    }
+    return u"absolute"_s;
+}
+
 QString limitText(const Specification &specification)
 {
     const auto number = [&](const std::optional<double> &limit) {

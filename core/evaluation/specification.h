@@ -44,6 +44,8 @@ struct GuardBand {
     double size = 1;
     bool operator==(const GuardBand &) const = default;
 };
+/// "oneSided95", "expandedUncertainty", "absolute".
+QString guardBandWord(GuardBand::Kind kind);
 
 /// A limit for a product as the laboratory entered it: data with a source and a date, nothing the program
 /// knows by itself.

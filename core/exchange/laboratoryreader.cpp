@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/documentformat.h"
+#include "core/exchange/measuringparts.h"
 #include "core/exchange/methodreader.h"
 #include "core/exchange/readers.h"
 #include "core/exchange/reportingparts.h"
@@ -33,6 +34,10 @@ const Consequences &consequences()
         {u"/glassware/pipettes/#/largest_mL"_s, u"/glassware/pipettes/#/smallest_mL"_s},
         {u"/glassware/pipettes/#/largest_mL"_s, u"/glassware/pipettes/#/step_mL"_s},
         {u"/glassware/pipettes/#/step_mL"_s, u"/glassware/pipettes/#/largest_mL"_s},
+        {u"/methodUncertainties/*/method"_s, u"/methodUncertainties/*/method"_s},
+        {u"/methodUncertainties/#/*"_s, u"/methodUncertainties/#/$"_s},
+        {u"/photometer/absorbance"_s, u"/photometer/source"_s},
+        {u"/photometer/pathLength_percent"_s, u"/photometer/source"_s},
     };
     return all;
 }
@@ -103,6 +108,7 @@ void takeLaboratory(const Place &place, Laboratory &laboratory)
     if (const auto glassware = fields.need(u"glassware"_s))
         takeGlassware(*glassware, laboratory.glassware);
     takeReporting(fields, laboratory);
+    takeMeasuring(fields, laboratory);
     fields.done();
     place.findings.meaning(problemsOf(laboratory), place.pointer, consequences());
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/jsonparts.h"
 #include "core/exchange/jsontext.h"
+#include "core/exchange/measuringparts.h"
 #include "core/exchange/reportingparts.h"
 #include "core/exchange/writers.h"
 
@@ -44,6 +45,7 @@ QByteArray writeLaboratory(const Laboratory &laboratory)
     object["glassware"] = {{"pipettes", listOf(laboratory.glassware.pipettes, pipetteJson)},
                            {"flasks", listOf(laboratory.glassware.flasks, flaskJson)}};
     writeReporting(object, laboratory);
+    writeMeasuring(object, laboratory);
     return jsonText(object);
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/assay/method.h"
 #include "core/assay/problem.h"
+#include "core/evaluation/specification.h"
 #include "core/planning/laboratory.h"
 #include "core/run/run.h"
 
@@ -12,6 +13,7 @@
 #include <functional>
 #include <optional>
 #include <utility>
+#include <vector>
 
 namespace plateau::exchange {
 
@@ -60,6 +62,9 @@ Read<RunDocument> readRun(const QByteArray &json, const MethodLookup &installedM
 
 /// A plateau-laboratory/1 document, checked by planning::problemsOf.
 Read<planning::Laboratory> readLaboratory(const QByteArray &json);
+
+/// A plateau-specifications/1 document, checked by evaluation::problemsOf.
+Read<std::vector<evaluation::Specification>> readSpecifications(const QByteArray &json);
 
 /// The bytes of a regular file of at most maxFileSize_bytes. Never follows into devices or pipes.
 Read<QByteArray> readFile(const QString &path);

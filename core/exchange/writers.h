@@ -4,10 +4,13 @@
 
 #include "core/assay/method.h"
 #include "core/evaluation/evaluation.h"
+#include "core/evaluation/specification.h"
 #include "core/planning/laboratory.h"
 #include "core/run/run.h"
 
 #include <QByteArray>
+
+#include <vector>
 
 namespace plateau::exchange {
 
@@ -18,6 +21,7 @@ QByteArray writeMethod(const assay::Method &method);
 /// method: written whole into the run if given, else by its id.
 QByteArray writeRun(const run::Run &run, const assay::Method *method = nullptr);
 QByteArray writeLaboratory(const planning::Laboratory &laboratory);
+QByteArray writeSpecifications(const std::vector<evaluation::Specification> &specifications);
 QByteArray writeEvaluation(const evaluation::Evaluation &evaluation);
 
 } // namespace plateau::exchange

@@ -3,10 +3,12 @@
 #pragma once
 
 #include "core/assay/problem.h"
+#include "core/planning/photometer.h"
 #include "core/planning/reporting.h"
 
 #include <QString>
 
+#include <optional>
 #include <vector>
 
 namespace plateau::planning {
@@ -58,6 +60,8 @@ struct Laboratory {
     ReviewRules review;
     ReportHead reportHead;
     std::vector<ProductUnit> reportUnits;
+    std::optional<Photometer> photometer;
+    std::vector<MethodUncertainty> methodUncertainties;
     bool operator==(const Laboratory &) const = default;
 };
 
@@ -73,9 +77,9 @@ inline constexpr double largestOverage_percent = 1000;
 inline constexpr double largestPipette_mL = 1000;
 inline constexpr std::size_t mostGlassware = 100;
 
-/// What is wrong with it (see also checkReporting): a rack of more than 96 places or none, times and overage that cannot be, a pipette
-/// whose steps do not lead from its smallest to its largest volume, glassware of one kind with one name.
-/// Places are JSON pointers in a plateau-laboratory/1 document.
+/// What is wrong with it (see also checkReporting, checkMeasuring): a rack of more than 96 places or none,
+/// times and overage that cannot be, a pipette whose steps do not lead from its smallest to its largest
+/// volume, glassware of one kind with one name. Places are JSON pointers in a plateau-laboratory/1 document.
 assay::Problems problemsOf(const Laboratory &laboratory);
 
 } // namespace plateau::planning

@@ -149,6 +149,7 @@ Problems problemsOf(const Laboratory &laboratory)
     checkPipettes(laboratory.glassware.pipettes, problems);
     checkFlasks(laboratory.glassware.flasks, problems);
     checkReporting(laboratory, problems);
+    checkMeasuring(laboratory, problems);
     return problems;
 }
 
