@@ -16,40 +16,6 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-/// What one unit of signal is worth in the tube, in g/L of the sample as received.
-double signalWorth_g_per_L(const SampleView &view, int tube)
-{
-    const TubeValue &value = view.context.value(tube, view.measurand);
-    return view.context.layout.measurands()[view.measurand].cuvette_g_per_L * value.totalVolume_mL /
-           value.sampleVolume_mL * run::dilutionFactor(view.sample.dilution);
-}
-
-/// How far apart n values may lie, in g/L, with a word on where that comes from. The method's r is for two
-/// results; for more the critical range of ISO 5725-6 grows with f(n)/f(2). The laboratory's own limit is
-/// relative, and near nothing a part of nothing: there the noise of the two readings of a tube is the limit.
-std::pair<double, QString> rangeLimit(const SampleView &view, double mean_g_per_L, int n,
-                                      std::span<const int> tubes)
-{
-    const double rangeFactor = quality::criticalRangeFactor(n);
-    const double widening = rangeFactor / quality::criticalRangeFactor(2);
-    const auto &published = view.context.layout.method().acceptance.repeatability;
-    if (published) {
-        const double r = published->constant_g_per_L + published->proportional * std::abs(mean_g_per_L);
-        return {r * widening, CheckText::tr("the method's repeatability limit")};
-    }
-    const double relative = view.context.rules.relativeRepeatability;
-    const double own = relative * std::abs(mean_g_per_L) * widening;
-    double noise = 0;
-    for (const int tube : tubes)
-        noise = std::max(noise, signalWorth_g_per_L(view, tube));
-    noise *= rangeFactor * std::sqrt(2.0) * view.context.absorbanceUncertainty;
-    if (noise > own)
-        return {noise, CheckText::tr("the noise of the readings")};
-    return {
-        own,
-        CheckText::tr("the laboratory's own limit of %1").arg(withUnit(plainText(100 * relative), u"%"_s))};
-}
-
 /// Concentrations (g/L) by sample volume, with their tubes.
 struct VolumeGroup {
     std::vector<double> values;
@@ -110,6 +76,36 @@ Check agreement(const SampleView &view, CheckId id, std::span<const double> valu
 }
 
 } // namespace
+
+double signalWorth_g_per_L(const SampleView &view, int tube)
+{
+    const TubeValue &value = view.context.value(tube, view.measurand);
+    return view.context.layout.measurands()[view.measurand].cuvette_g_per_L * value.totalVolume_mL /
+           value.sampleVolume_mL * run::dilutionFactor(view.sample.dilution);
+}
+
+std::pair<double, QString> rangeLimit(const SampleView &view, double mean_g_per_L, int n,
+                                      std::span<const int> tubes)
+{
+    const double rangeFactor = quality::criticalRangeFactor(n);
+    const double widening = rangeFactor / quality::criticalRangeFactor(2);
+    const auto &published = view.context.layout.method().acceptance.repeatability;
+    if (published) {
+        const double r = published->constant_g_per_L + published->proportional * std::abs(mean_g_per_L);
+        return {r * widening, CheckText::tr("the method's repeatability limit")};
+    }
+    const double relative = view.context.rules.relativeRepeatability;
+    const double own = relative * std::abs(mean_g_per_L) * widening;
+    double noise = 0;
+    for (const int tube : tubes)
+        noise = std::max(noise, signalWorth_g_per_L(view, tube));
+    noise *= rangeFactor * std::sqrt(2.0) * view.context.absorbanceUncertainty;
+    if (noise > own)
+        return {noise, CheckText::tr("the noise of the readings")};
+    return {
+        own,
+        CheckText::tr("the laboratory's own limit of %1").arg(withUnit(plainText(100 * relative), u"%"_s))};
+}
 
 void addAgreementChecks(const SampleView &view, std::vector<Check> &checks)
 {

@@ -41,6 +41,8 @@ struct TubeGroup {
     Scope scope;
     size_t measurand = 0;
     std::vector<int> tubes;
+    /// The only reading that is looked at; empty: all that the measurand takes.
+    QString reading{};
 };
 
 /// Collects the tubes that fail a check, with a part sentence for each, and makes one Check of it.

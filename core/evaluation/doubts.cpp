@@ -3,8 +3,11 @@
 #include "core/evaluation/doubts.h"
 
 #include "core/evaluation/checks.h"
+#include "core/evaluation/distances.h"
 #include "core/evaluation/format.h"
-#include "core/run/volumes.h"
+#include "core/evaluation/model.h"
+#include "core/evaluation/othertubes.h"
+#include "core/evaluation/sampleview.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,218 +18,257 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-// Common practice, no source: see the header.
-constexpr double smallestDoubt = 0.05;
-constexpr double scaledDeviations = 3;
-/// Turns a median absolute deviation into a standard deviation of normally distributed values.
-constexpr double deviationScale = 1.4826;
+/// So many times the reserve is nearly used up (common practice, no source).
+constexpr double nearReserve = 1.5;
 
-struct Others {
-    std::vector<int> tubes;
-    std::vector<double> absorbances;
-};
-
-double lastAbsorbance(const run::Reading &reading)
+run::Run withReading(const run::Run &run, int tube, const QString &reading, double absorbance)
 {
-    const auto *series = std::get_if<run::ReadingSeries>(&reading);
-    return series ? series->back().absorbance : std::get<double>(reading);
+    run::Run changed = run;
+    changed.tubes[static_cast<size_t>(tube)].readings[reading] = absorbance;
+    return changed;
 }
 
-double medianOf(std::vector<double> values)
+bool isBlank(run::Role role)
 {
-    std::ranges::sort(values);
-    const size_t middle = values.size() / 2;
-    return values.size() % 2 == 1 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
+    return role == run::Role::Blank || role == run::Role::SampleBlank;
 }
 
-double scaledDeviationOf(const std::vector<double> &values, double median)
-{
-    std::vector<double> deviations;
-    for (const double value : values)
-        deviations.push_back(std::abs(value - median));
-    return deviationScale * medianOf(std::move(deviations));
-}
-
-bool isFar(double absorbance, const std::vector<double> &others)
-{
-    const double median = medianOf(others);
-    const double distance = std::abs(absorbance - median);
-    if (distance <= std::max(smallestDoubt, scaledDeviations * scaledDeviationOf(others, median)))
-        return false;
-    const auto [less, more] = std::minmax(absorbance, median);
-    return less <= 0 || more > std::sqrt(10.0) * less;
-}
-
-QString sentenceOf(const std::vector<Check> &checks, CheckId id)
-{
-    const auto found =
-        std::ranges::find_if(checks, [id](const Check &check) { return check.id == id && !check.passed; });
-    return found == checks.end() ? QString() : capitalised(found->message);
-}
-
-/// One reading of one tube under judgement.
+/// One reading of one tube under judgement. The run is laid out once, and signals are formed only of the tube
+/// and its replicates: this is asked at every key.
 class Judgement
 {
 public:
     Judgement(const assay::Method &method, const run::Run &run, int tube, const QString &reading,
               double absorbance, const Rules &rules)
-        : m_method(method)
-        , m_run(run)
+        : m_run(withReading(run, tube, reading, absorbance))
         , m_tube(tube)
         , m_reading(reading)
         , m_absorbance(absorbance)
         , m_rules(rules)
+        , m_layout(method, m_run, rules)
+        , m_others(method, m_run, tube, reading)
+        , m_replicates(m_others.replicates().tubes)
+        , m_context{m_layout, m_evaluation, rules, m_layout.absorbanceUncertainty()}
     {
+        for (size_t m = 0; m < method.measurands.size(); ++m) {
+            const std::vector<QString> names = assay::readingsOf(method.measurands[m].signal);
+            if (std::ranges::find(names, reading) != names.end())
+                m_measurands.push_back(m);
+        }
+        m_evaluation.tubes.resize(m_run.tubes.size() * method.measurands.size());
+        for (const size_t measurand : m_measurands)
+            formSignals(measurand);
     }
 
-    QString sentence() const
+    // Layout and context refer to members beside them.
+    Judgement(const Judgement &) = delete;
+    Judgement &operator=(const Judgement &) = delete;
+
+    std::vector<Doubt> doubts()
     {
-        // Alone in its tube, so that nothing is said again of what was read there before.
-        const std::vector<Check> alone = checks(onlyThis(), readingChecks);
-        if (const QString implausible = sentenceOf(alone, CheckId::ReadingImplausible);
-            !implausible.isEmpty())
-            return implausible;
-        if (const QString wrong = sentenceOf(checks(withThis(), directionChecks), CheckId::WrongDirection);
-            !wrong.isEmpty())
-            return wrong;
-        if (const QString high = sentenceOf(alone, CheckId::AbsorbanceHigh); !high.isEmpty())
-            return high;
-        if (const QString blank = blankSignal(); !blank.isEmpty())
-            return blank;
-        return distance();
+        if (add(Doubt::Kind::Implausible, readingChecks, CheckId::ReadingImplausible) ||
+            add(Doubt::Kind::WrongDirection, directionChecks, CheckId::WrongDirection))
+            return m_doubts;
+        addHighAbsorbance();
+        addBlankSignal();
+        addDistance();
+        addRemarks();
+        addNeighbour();
+        return m_doubts;
     }
 
 private:
+    const assay::Method &method() const { return m_layout.method(); }
     const run::Tube &content() const { return m_run.tubes[static_cast<size_t>(m_tube)]; }
+    TubeGroup alone(size_t measurand) const { return {{}, measurand, {m_tube}, m_reading}; }
 
-    run::Run withThis() const
+    void formSignals(size_t measurand)
     {
-        run::Run run = m_run;
-        run.tubes[static_cast<size_t>(m_tube)].readings[m_reading] = m_absorbance;
-        return run;
-    }
-
-    run::Run onlyThis() const
-    {
-        run::Run run = withThis();
-        run.tubes[static_cast<size_t>(m_tube)].readings = {{m_reading, m_absorbance}};
-        return run;
-    }
-
-    /// Of the tube alone, as every measurand sees it that rests on the reading.
-    std::vector<Check> checks(const run::Run &run,
-                              std::vector<Check> (*look)(const CheckContext &, const TubeGroup &)) const
-    {
-        const Layout layout(m_method, run, m_rules);
-        const Evaluation evaluation = evaluate(m_method, run, m_rules);
-        const CheckContext context{layout, evaluation, m_rules, layout.absorbanceUncertainty()};
-        std::vector<Check> all;
-        for (size_t m = 0; m < layout.measurands().size(); ++m) {
-            const std::vector<QString> names = assay::readingsOf(m_method.measurands[m].signal);
-            if (std::ranges::find(names, m_reading) == names.end())
+        const MeasurandTerms &terms = m_layout.measurands()[measurand];
+        const InputIndex index(m_layout, 0, 0);
+        const std::vector<double> input = inputValues<double>(m_layout, index);
+        const Model<double> model(m_layout, terms, index, input);
+        std::vector<int> tubes = m_replicates;
+        tubes.push_back(m_tube);
+        for (const int tube : tubes) {
+            const TubeTerm &term = terms.tubes[static_cast<size_t>(tube)];
+            TubeValue &value =
+                m_evaluation.tubes[static_cast<size_t>(tube) * m_layout.measurands().size() + measurand];
+            value.index = tube;
+            value.role = term.role;
+            value.totalVolume_mL = term.totalVolume_mL;
+            value.sampleVolume_mL = term.sampleVolume_mL;
+            if (!term.computable())
                 continue;
-            for (Check &check : look(context, {{}, m, {m_tube}}))
-                all.push_back(std::move(check));
+            value.signal = model.signal(tube);
+            if (!isBlank(term.role) && term.hasNetSignal())
+                value.netSignal = model.netSignal(tube);
         }
-        return all;
     }
 
-    /// Of a blank with this reading, alone in its rack: the first blank has no other to be compared with.
-    QString blankSignal() const
+    bool has(Doubt::Kind kind) const
     {
-        const std::optional<double> limit = m_method.acceptance.maxBlankSignal;
+        return std::ranges::find(m_doubts, kind, &Doubt::kind) != m_doubts.end();
+    }
+
+    void add(Doubt::Kind kind, const QString &sentence, bool asks)
+    {
+        if (!has(kind))
+            m_doubts.push_back({kind, sentence, asks});
+    }
+
+    /// A failed check of that id, as any measurand sees it that rests on the reading.
+    bool add(Doubt::Kind kind, std::vector<Check> (*look)(const CheckContext &, const TubeGroup &),
+             CheckId id)
+    {
+        for (const size_t measurand : m_measurands) {
+            for (const Check &check : look(m_context, alone(measurand))) {
+                if (check.id == id && !check.passed)
+                    add(kind, capitalised(check.message), true);
+            }
+        }
+        return has(kind);
+    }
+
+    void addHighAbsorbance()
+    {
+        const auto &limit = method().window.maxAbsorbance;
+        if (!limit || m_absorbance <= *limit)
+            return;
+        const QStringList texts = comparedTexts(m_absorbance, {*limit}, 3);
+        add(Doubt::Kind::AbsorbanceHigh,
+            CheckText::tr("%1: %2 is %3, above the photometer's limit of %4. An absorbance that high is not "
+                          "proportional to concentration.")
+                .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], texts[1]),
+            true);
+    }
+
+    void addBlankSignal()
+    {
+        const std::optional<double> limit = method().acceptance.maxBlankSignal;
         if (content().role != run::Role::Blank || !limit)
-            return {};
-        run::Run run = m_run;
-        run.tubes = {withThis().tubes[static_cast<size_t>(m_tube)]};
-        for (const TubeValue &value : evaluate(m_method, run, m_rules).tubes) {
-            if (!value.signal || std::abs(*value.signal) <= *limit || !restsOnThis(value.measurand))
+            return;
+        for (const size_t measurand : m_measurands) {
+            const std::optional<double> signal = m_context.value(m_tube, measurand).signal;
+            if (!signal || std::abs(*signal) <= *limit + 1e-12)
                 continue;
-            const QStringList texts = comparedTexts(*value.signal, {*limit}, 3);
-            return CheckText::tr("%1: with this the blank's signal is %2, and the method allows %3. Look for a "
-                                 "slipped decimal point or another tube.")
-                .arg(capitalised(tubeName(m_tube)), texts[0], texts[1]);
+            const QStringList texts = comparedTexts(*signal, {*limit}, 3);
+            add(Doubt::Kind::BlankHigh,
+                CheckText::tr("%1: with this the blank's signal is %2, and the method allows %3. Look for a "
+                              "slipped decimal point or another tube.")
+                    .arg(capitalised(tubeName(m_tube)), texts[0], texts[1]),
+                true);
         }
-        return {};
     }
 
-    bool restsOnThis(const QString &measurand) const
+    /// Of the tube alone; a tube without a sample has one of nothing.
+    SampleView viewOf(size_t measurand) const
     {
-        const assay::Measurand *found = assay::findMeasurand(m_method, measurand);
-        const std::vector<QString> names = found ? assay::readingsOf(found->signal) : std::vector<QString>();
-        return std::ranges::find(names, m_reading) != names.end();
+        static const run::Sample none;
+        const run::Sample *sample = run::findSample(m_run, content().sample);
+        const run::Sample &held = sample ? *sample : none;
+        return {m_context, held, measurand, {Scope::Kind::Sample, held.id, {}}, u"g/L"_s, {m_tube}, {}, {}};
     }
 
-    bool isFirstReading() const { return m_reading == assay::readingsInOrder(m_method).front(); }
-
-    /// Before the starter a sample's own blank and its spiked tube read what the sample reads.
-    bool holdsTheSame(const run::Tube &other) const
+    void addDistance()
     {
-        const run::Tube &own = content();
-        return other.sample == own.sample && other.standard == own.standard &&
-               (other.role == own.role || (isFirstReading() && !own.sample.isEmpty()));
-    }
-
-    bool hasSameContents(const run::Tube &other) const
-    {
-        return holdsTheSame(other) &&
-               run::sampleVolume_mL(m_method, other) == run::sampleVolume_mL(m_method, content());
-    }
-
-    template <class Belongs> Others othersRead(Belongs belongs) const
-    {
-        Others others;
-        for (int i = 0; i < static_cast<int>(m_run.tubes.size()); ++i) {
-            const run::Tube &other = m_run.tubes[static_cast<size_t>(i)];
-            const auto read = other.readings.find(m_reading);
-            if (i == m_tube || read == other.readings.end() || !other.spoilt.isEmpty() || !belongs(other))
-                continue;
-            others.tubes.push_back(i);
-            others.absorbances.push_back(lastAbsorbance(read->second));
+        if (const auto far = farInReading(m_others, m_tube, m_reading, m_absorbance, m_rules)) {
+            add(far->kind, far->sentence, far->asks);
+            return;
         }
-        return others;
+        for (const size_t measurand : m_measurands) {
+            if (const auto far = farInSignal(viewOf(measurand), m_tube, m_replicates))
+                add(far->kind, far->sentence, far->asks);
+        }
     }
 
-    QString distance() const
+    void addRemarks()
     {
-        const Others alike = othersRead([this](const run::Tube &other) { return hasSameContents(other); });
-        if (!alike.tubes.empty())
-            return isFar(m_absorbance, alike.absorbances)
-                       ? distanceText(
-                             alike,
-                             CheckText::tr("%1 with the same contents read").arg(tubeNames(alike.tubes)))
-                       : QString();
-        if (!isFirstReading())
-            return {};
-        const Others all = othersRead([](const run::Tube &) { return true; });
-        const Others own = othersRead([this](const run::Tube &other) { return holdsTheSame(other); });
-        const bool explained = !own.tubes.empty() && !isFar(m_absorbance, own.absorbances);
-        if (all.tubes.empty() || explained || !isFar(m_absorbance, all.absorbances))
-            return {};
-        return distanceText(all, CheckText::tr("the other tubes with the same reagents read about"));
+        for (const size_t measurand : m_measurands) {
+            addNearReserve(measurand);
+            const bool repeatable = !content().sample.isEmpty() && content().role != run::Role::SampleBlank;
+            std::vector<Check> checks = readingChecks(m_context, alone(measurand));
+            if (repeatable) {
+                for (Check &check : windowChecks(m_context, alone(measurand)))
+                    checks.push_back(std::move(check));
+                addAdvice(viewOf(measurand), checks);
+            }
+            addFailed(checks, CheckId::ReserveLow, Doubt::Kind::ReserveLow);
+            addFailed(checks, CheckId::SignalHigh, Doubt::Kind::SignalHigh);
+            // A replicate far away says why.
+            if (!has(Doubt::Kind::FarFromReplicate))
+                addFailed(checks, CheckId::SignalLow, Doubt::Kind::SignalLow);
+        }
     }
 
-    QString distanceText(const Others &others, const QString &read) const
+    void addFailed(const std::vector<Check> &checks, CheckId id, Doubt::Kind kind)
     {
-        const QStringList texts = comparedTexts(m_absorbance, {medianOf(others.absorbances)}, 3);
-        return CheckText::tr("%1: %2 is %3, but %4 %5. Look for a slipped decimal point or another tube.")
-            .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], read, texts[1]);
+        const auto found = std::ranges::find_if(
+            checks, [id](const Check &check) { return check.id == id && !check.passed; });
+        if (found != checks.end())
+            add(kind, capitalised(found->message), false);
     }
 
-    const assay::Method &m_method;
-    const run::Run &m_run;
+    void addNearReserve(size_t measurand)
+    {
+        const auto &reserve = method().window.reserveAbsorbance;
+        const bool falling = method().direction == assay::Direction::Falling;
+        const QString later = assay::laterReading(method().measurands[measurand].signal);
+        if (!falling || !reserve || m_reading != later || m_absorbance < *reserve ||
+            m_absorbance >= nearReserve * *reserve - 1e-12)
+            return;
+        const QStringList texts = comparedTexts(m_absorbance, {*reserve}, 3);
+        add(Doubt::Kind::ReserveNear,
+            CheckText::tr("%1: %2 is %3, and %4 must remain: the reagent is nearly used up.")
+                .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], texts[1]),
+            false);
+    }
+
+    void addNeighbour()
+    {
+        const std::optional<int> neighbour = m_others.neighbour();
+        if (!neighbour || m_others.absorbanceOf(*neighbour) != m_absorbance)
+            return;
+        add(Doubt::Kind::SameAsNeighbour,
+            CheckText::tr("%1: %2 is %3, to the last digit what %4 shows, which was read just before and "
+                          "holds something else. Make sure that the cuvette was changed.")
+                .arg(capitalised(tubeName(m_tube)), m_reading, plainText(m_absorbance), tubeName(*neighbour)),
+            false);
+    }
+
+    const run::Run m_run;
     int m_tube;
-    const QString &m_reading;
+    const QString m_reading;
     double m_absorbance;
-    const Rules &m_rules;
+    const Rules m_rules;
+    Layout m_layout;
+    OtherTubes m_others;
+    std::vector<int> m_replicates;
+    Evaluation m_evaluation;
+    CheckContext m_context;
+    /// Those that rest on the reading.
+    std::vector<size_t> m_measurands;
+    std::vector<Doubt> m_doubts;
 };
 
 } // namespace
 
+std::vector<Doubt> doubtsAbout(const assay::Method &method, const run::Run &run, int tube,
+                               const QString &reading, double absorbance, const Rules &rules)
+{
+    std::vector<Doubt> doubts = Judgement(method, run, tube, reading, absorbance, rules).doubts();
+    std::ranges::stable_sort(doubts, {}, &Doubt::kind);
+    return doubts;
+}
+
 QString doubtAbout(const assay::Method &method, const run::Run &run, int tube, const QString &reading,
                    double absorbance, const Rules &rules)
 {
-    return Judgement(method, run, tube, reading, absorbance, rules).sentence();
+    for (const Doubt &doubt : doubtsAbout(method, run, tube, reading, absorbance, rules)) {
+        if (doubt.asks)
+            return doubt.sentence;
+    }
+    return {};
 }
 
 } // namespace plateau::evaluation

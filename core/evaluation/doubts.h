@@ -4,21 +4,63 @@
 
 #include "core/evaluation/evaluation.h"
 
+#include <vector>
+
 namespace plateau::evaluation {
 
-/// What speaks against storing this absorbance as that reading of the tube: one sentence for a person, the
-/// most serious if there are several; empty if nothing does. In this order: no photometer shows it; the
-/// signal it completes runs in the wrong direction; it is above the method's maxAbsorbance; it is far from
-/// what tubes of the same contents read at that point, or, at the first reading, where every tube holds the
-/// same reagents, from what all the others read.
+/// Something about an absorbance that is worth a look before it is stored.
+struct Doubt {
+    /// Most serious first.
+    enum class Kind {
+        /// No photometer shows it. Nothing else is said then.
+        Implausible,
+        /// The signal it completes runs in the wrong direction. Nothing else is said then.
+        WrongDirection,
+        /// Above the method's maxAbsorbance.
+        AbsorbanceHigh,
+        /// With it a blank's signal is beyond the method's maxBlankSignal.
+        BlankHigh,
+        FarFromReplicate,
+        /// A first reading, where every tube holds the same reagents.
+        FarFromOthers,
+        /// A falling reagent is used up, or nearly so: less than 1.5 times the reserve is left.
+        ReserveLow,
+        ReserveNear,
+        /// The net signal it completes lies past the method's window.
+        SignalHigh,
+        SignalLow,
+        /// To the last digit what the tube read just before shows, which holds something else.
+        SameAsNeighbour,
+    } kind = Kind::Implausible;
+    /// One for a person, with the number, the limit and what to do.
+    QString sentence;
+    /// Points to a slip of the hand: to be asked before it is stored. Else a fact that is told beside it.
+    bool asks = false;
+    bool operator==(const Doubt &) const = default;
+};
+
+/// All that is worth a look about this absorbance as that reading of the tube, most serious first, each kind
+/// once.
 ///
-/// Far (common practice, no source): more than 0.05 and more than three scaled median absolute deviations
-/// from the others' median, and by a factor of more than the root of ten, so that it is closer to their tenth
-/// or tenfold than to them. A coloured sample is asked about once at most: its next tube is held against its
-/// first.
+/// Far from a replicate (same contents, same sample volume): at the first reading by more than first readings
+/// scatter; where it completes a signal, by more in signal than the method's repeatability limit comes to by
+/// absorptivity, else than the laboratory's own (of blanks: than Rules::maxBlankSpread, or the noise). At any
+/// reading, as by a slipped decimal point: more than 0.05 and more than three scaled median absolute
+/// deviations from their median, and by a factor of more than the root of ten, so that it is closer to their
+/// tenth or tenfold than to them.
+///
+/// Far from the others (only without a replicate to be held against): as by a slipped decimal point, or by
+/// more than Rules::firstReadingScatter, 3 % and three scaled median absolute deviations from the median of
+/// at least three others of a like matrix: blanks and standards among themselves, samples by sample; a sample
+/// may lie above blanks and standards, since it may be coloured, but not below. So a coloured sample is asked
+/// about once at most. All of this: common practice, no source.
 ///
 /// What the tube and the run have read so far stands in the run; a value already there is not looked at, so
 /// that a correction is judged like a first reading. The method has that reading and the run that tube.
+std::vector<Doubt> doubtsAbout(const assay::Method &method, const run::Run &run, int tube,
+                               const QString &reading, double absorbance, const Rules &rules = {});
+
+/// The sentence of the first that asks; empty if none does.
 QString doubtAbout(const assay::Method &method, const run::Run &run, int tube, const QString &reading,
                    double absorbance, const Rules &rules = {});
 

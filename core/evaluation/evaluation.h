@@ -244,6 +244,9 @@ struct Rules {
     assay::Interval plausibleAbsorbance{-0.1, 4.0};
     /// Uncertainty of one absorbance reading (k = 1), for the checks of a run that states none.
     double assumedAbsorbanceUncertainty = 0.002;
+    /// First readings of tubes with the same reagents and a like matrix agree within this (absorbance), or
+    /// within 3 % where that is more.
+    double firstReadingScatter = 0.030;
     bool operator==(const Rules &) const = default;
 };
 

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <initializer_list>
 #include <optional>
+#include <span>
+#include <utility>
 #include <vector>
 
 namespace plateau::evaluation {
@@ -35,6 +37,13 @@ struct SampleView {
 
 SampleView viewOf(const CheckContext &context, const Result &result);
 
+/// What one unit of signal is worth in the tube, in g/L of the sample as received, by absorptivity.
+double signalWorth_g_per_L(const SampleView &view, int tube);
+/// How far apart n values may lie, in g/L, with a word on where that comes from. The method's r is for two
+/// results; for more the critical range of ISO 5725-6 grows with f(n)/f(2). The laboratory's own limit is
+/// relative, and near nothing a part of nothing: there the noise of the two readings of a tube is the limit.
+std::pair<double, QString> rangeLimit(const SampleView &view, double mean_g_per_L, int n,
+                                      std::span<const int> tubes);
 /// duplicate-spread among the tubes of one sample volume, volume-proportionality among the volumes.
 void addAgreementChecks(const SampleView &view, std::vector<Check> &checks);
 /// Gives the failed window checks of the sample the advice for its repeat, in data and in words; none where

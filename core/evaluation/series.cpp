@@ -13,6 +13,14 @@ namespace plateau::evaluation {
 namespace {
 
 constexpr size_t readingsWithoutExtrapolation = 4;
+/// Two changes at least can be alike.
+constexpr size_t fewestForSteadiness = 3;
+
+std::span<const run::TimedAbsorbance> lastOf(const run::ReadingSeries &series, size_t wanted)
+{
+    const size_t used = std::min(wanted, series.size());
+    return {series.data() + series.size() - used, used};
+}
 
 /// Two readings differ by their noise alone up to this, in 95 of 100 cases.
 double noiseOfAChange(double absorbanceUncertainty)
@@ -33,10 +41,9 @@ bool changesAreSteady(std::span<const run::TimedAbsorbance> points, double slope
 
 SeriesFit fitSeries(const run::ReadingSeries &series, size_t wanted, bool extrapolated, double noise)
 {
-    const size_t used = std::min(wanted, series.size());
-    const std::span<const run::TimedAbsorbance> last(series.data() + series.size() - used, used);
+    const std::span<const run::TimedAbsorbance> last = lastOf(series, wanted);
     SeriesFit fit;
-    fit.points = static_cast<int>(used);
+    fit.points = static_cast<int>(last.size());
     fit.atStart = last.back().absorbance;
     std::vector<double> times;
     std::vector<double> absorbances;
@@ -50,9 +57,11 @@ SeriesFit fitSeries(const run::ReadingSeries &series, size_t wanted, bool extrap
     fit.atStart = line->intercept;
     fit.slope_per_min = line->slope;
     fit.slopeStandardError_per_min = line->slopeStandardError;
+    const std::span<const run::TimedAbsorbance> judged =
+        lastOf(series, std::max(wanted, fewestForSteadiness));
     const double drift = std::abs(line->slope * (times.back() - times.front()));
-    fit.ended =
-        changesAreSteady(last, line->slope, noise) && (extrapolated ? used == wanted : drift <= noise);
+    const bool enough = judged.size() >= std::max(wanted, fewestForSteadiness);
+    fit.ended = changesAreSteady(judged, line->slope, noise) && (extrapolated ? enough : drift <= noise);
     return fit;
 }
 

@@ -44,6 +44,8 @@ void forEachReading(const CheckContext &context, const TubeGroup &group, Visitor
     for (const int index : group.tubes) {
         const auto &readings = context.tube(index).readings;
         for (const QString &name : assay::readingsOf(measurand.signal)) {
+            if (!group.reading.isEmpty() && name != group.reading)
+                continue;
             const auto found = readings.find(name);
             visit(index, name, found == readings.end() ? nullptr : &found->second);
         }
@@ -58,7 +60,7 @@ struct Parted {
 
 Parted parted(const CheckContext &context, const TubeGroup &group)
 {
-    Parted parts{{group.scope, group.measurand, {}}, {}};
+    Parted parts{{group.scope, group.measurand, {}, group.reading}, {}};
     for (const int tube : group.tubes)
         (context.term(tube, group.measurand).spoilt ? parts.spoilt : parts.counted.tubes).push_back(tube);
     return parts;
