@@ -165,21 +165,39 @@ void takeSpike(const Place &place, std::optional<Spike> &spike)
     spike = added;
 }
 
-void takePipetted(const Place &place, std::map<QString, double> &pipetted_mL)
+/// At least one number by its name; expected says so otherwise.
+void takeNumbers(const Place &place, const QString &expected, std::map<QString, double> &numbers)
 {
     const auto *object = std::get_if<json::Object>(&place.node.value);
     if (!object || object->empty()) {
-        place.findings.broken(place.pointer,
-                              Wording::tr("expected an object of volumes in mL by component, as "
-                                          "{\"nadh\": 0.1}; leave it out where the tube was "
-                                          "pipetted as planned"));
+        place.findings.broken(place.pointer, expected);
         return;
     }
-    for (const auto &[component, node] : *object) {
-        double volume_mL = 0;
-        if (take({node, pointerTo(place.pointer, component), place.findings}, volume_mL))
-            pipetted_mL[component] = volume_mL;
+    for (const auto &[name, node] : *object) {
+        double number = 0;
+        if (take({node, pointerTo(place.pointer, name), place.findings}, number))
+            numbers[name] = number;
     }
+}
+
+void takeDone(Fields &fields, Tube &tube)
+{
+    if (const auto pipetted = fields.find(u"pipetted_mL"_s))
+        takeNumbers(*pipetted,
+                    Wording::tr("expected an object of volumes in mL by component, as "
+                                "{\"nadh\": 0.1}; leave it out where the tube was "
+                                "pipetted as planned"),
+                    tube.pipetted_mL);
+    if (const auto added = fields.find(u"addedAt_min"_s))
+        takeNumbers(*added,
+                    Wording::tr("expected an object of minutes by component, as {\"starter\": 12.5}; "
+                                "leave it out where nobody marked the time"),
+                    tube.addedAt_min);
+    if (const auto read = fields.find(u"readAt_min"_s))
+        takeNumbers(*read,
+                    Wording::tr("expected an object of minutes by reading, as {\"A1\": 5}; leave it out "
+                                "where nobody marked the time"),
+                    tube.readAt_min);
 }
 
 Tube takeTube(const Place &place)
@@ -198,8 +216,7 @@ Tube takeTube(const Place &place)
     fields.optional(u"sampleVolume_mL"_s, tube.sampleVolume_mL);
     if (const auto spike = fields.find(u"spike"_s))
         takeSpike(*spike, tube.spike);
-    if (const auto pipetted = fields.find(u"pipetted_mL"_s))
-        takePipetted(*pipetted, tube.pipetted_mL);
+    takeDone(fields, tube);
     if (const auto spoilt = fields.find(u"spoilt"_s);
         spoilt && take(*spoilt, tube.spoilt) && tube.spoilt.trimmed().isEmpty())
         spoilt->findings.broken(spoilt->pointer,

@@ -68,6 +68,17 @@ ordered_json readingJson(const Reading &reading)
     });
 }
 
+/// Only where there is something to say.
+void writeNumbers(ordered_json &object, const char *key, const std::map<QString, double> &numbers)
+{
+    if (numbers.empty())
+        return;
+    ordered_json byName = ordered_json::object();
+    for (const auto &[name, number] : numbers)
+        byName[utf8(name)] = number;
+    object[key] = std::move(byName);
+}
+
 ordered_json tubeJson(const Tube &tube)
 {
     ordered_json object{{"role", utf8(roleWord(tube.role))}};
@@ -78,18 +89,15 @@ ordered_json tubeJson(const Tube &tube)
     writeOptional(object, "sampleVolume_mL", tube.sampleVolume_mL);
     if (tube.spike)
         object["spike"] = {{"standard", utf8(tube.spike->standard)}, {"volume_mL", tube.spike->volume_mL}};
-    if (!tube.pipetted_mL.empty()) {
-        ordered_json pipetted = ordered_json::object();
-        for (const auto &[component, volume_mL] : tube.pipetted_mL)
-            pipetted[utf8(component)] = volume_mL;
-        object["pipetted_mL"] = pipetted;
-    }
+    writeNumbers(object, "pipetted_mL", tube.pipetted_mL);
     if (!tube.spoilt.isEmpty())
         object["spoilt"] = utf8(tube.spoilt);
     ordered_json readings = ordered_json::object();
     for (const auto &[name, reading] : tube.readings)
         readings[utf8(name)] = readingJson(reading);
     object["readings"] = readings;
+    writeNumbers(object, "addedAt_min", tube.addedAt_min);
+    writeNumbers(object, "readAt_min", tube.readAt_min);
     return object;
 }
 

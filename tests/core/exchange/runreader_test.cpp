@@ -68,6 +68,7 @@ TEST(RunReader, EveryFieldArrives)
     EXPECT_EQ(run.uncertainty, (run::UncertaintyInputs{0.002, 0.5, 0.2, 0.5, 0.8, 0.4, 0.2}));
     ASSERT_EQ(run.standards.size(), 1U);
     EXPECT_EQ(run.standards[0].lossPerHour, 0.02);
+    EXPECT_EQ(run.standards[0].uncertainty_percent, 0.75);
     EXPECT_EQ(run.standards[0].measurand, u"example-acid"_s);
     EXPECT_EQ(run.standards[0].preparedAt->secsTo(*run.standards[0].usedAt), 5400);
     ASSERT_EQ(run.samples.size(), 2U);
@@ -78,6 +79,10 @@ TEST(RunReader, EveryFieldArrives)
     EXPECT_EQ(run.tubes[3].sampleVolume_mL, 0.2);
     EXPECT_EQ(run.tubes[3].readings.size(), 1U);
     EXPECT_EQ(run.tubes[3].pipetted_mL, (std::map<QString, double>{{u"buffer"_s, 1.1}, {u"sample"_s, 0.21}}));
+    EXPECT_EQ(run.tubes[2].addedAt_min,
+              (std::map<QString, double>{{u"sample"_s, 1.25}, {u"starter"_s, 6.5}}));
+    EXPECT_EQ(run.tubes[2].readAt_min, (std::map<QString, double>{{u"A1"_s, 5.5}, {u"A2"_s, 22.0}}));
+    EXPECT_TRUE(run.tubes[3].addedAt_min.empty() && run.tubes[3].readAt_min.empty());
     EXPECT_EQ(run.tubes[4].spoilt, u"knocked over"_s);
     EXPECT_EQ(run.tubes[5].spike, (run::Spike{u"STD"_s, 0.1}));
     EXPECT_EQ(run.tubes[7].readings.at(u"A2"_s), run::Reading(run::ReadingSeries{{15, 0.512}, {20, 0.514}}));
@@ -100,6 +105,7 @@ TEST(RunReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
         {{"/lots/0/expires", nullptr}, "", ""},
         {{"/standards/0/measurand", nullptr}, "", ""},
         {{"/standards/0/lossPerHour", nullptr}, "", ""},
+        {{"/standards/0/uncertainty_percent", nullptr}, "", ""},
         {{"/standards/0/usedAt", nullptr}, "", ""},
         {{"/samples/0/form", nullptr}, "", ""},
         {{"/samples/0/dilution", nullptr}, "", ""},
@@ -107,6 +113,9 @@ TEST(RunReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
         {{"/tubes/3/pipetted_mL", nullptr}, "", ""},
         {{"/tubes/4/spoilt", nullptr}, "", ""},
         {{"/tubes/4/readings", nullptr}, "", ""},
+        {{"/tubes/2/addedAt_min", nullptr}, "", ""},
+        {{"/tubes/2/readAt_min", nullptr}, "", ""},
+        {{"/tubes/2/readAt_min/A1", nullptr}, "", ""},
         {{"/format", nullptr}, "/format", "is missing"},
         {{"/method", nullptr}, "/method", "is missing"},
         {{"/samples", nullptr}, "/samples", "is missing"},
@@ -154,6 +163,8 @@ TEST(RunReader, OneFaultGivesOneProblem)
         {{"/standards/0/preparedAt", R"("2026-03-02T10:10:00+02:00")"}, "", ""},
         {{"/standards/0/preparedAt", R"("2026-03-02")"}, "/standards/0/preparedAt", "a time with its offset"},
         {{"/standards/0/lossPerHour", "2"}, "/standards/0/lossPerHour", "below 1"},
+        {{"/standards/0/uncertainty_percent", "101"}, "/standards/0/uncertainty_percent", "not 101"},
+        {{"/standards/0/uncertainty_percent", R"("1 %")"}, "/standards/0/uncertainty_percent", "found text"},
         {{"/standards/0/concentration_g_per_L", "-0.2"}, "/standards/0/concentration_g_per_L", "not -0.2"},
         {{"/standards/0/measurand", R"("malt")"}, "/standards/0/measurand", "no measurand \"malt\""},
         {{"/samples/0/form", R"("gas")"}, "/samples/0/form", R"(expected one of "liquid", "solid")"},
@@ -189,6 +200,14 @@ TEST(RunReader, OneFaultGivesOneProblem)
         {{"/tubes/3/pipetted_mL/buffer", "0"}, "", ""},
         {{"/tubes/3/pipetted_mL/buffer", "-0.1"}, "/tubes/3/pipetted_mL/buffer", "not -0.1"},
         {{"/tubes/3/pipetted_mL/salt", "0.1"}, "/tubes/3/pipetted_mL/salt", "no component \"salt\""},
+        {{"/tubes/2/addedAt_min", "{}"}, "/tubes/2/addedAt_min", R"(as {"starter": 12.5}; leave it out)"},
+        {{"/tubes/2/addedAt_min", "12.5"}, "/tubes/2/addedAt_min", "an object of minutes by component"},
+        {{"/tubes/2/readAt_min", "{}"}, "/tubes/2/readAt_min", R"(as {"A1": 5}; leave it out)"},
+        {{"/tubes/2/readAt_min/A1", R"("5")"}, "/tubes/2/readAt_min/A1", "found text"},
+        {{"/tubes/2/addedAt_min/starter", "-1"}, "/tubes/2/addedAt_min/starter", "between 0 and 100000 min"},
+        {{"/tubes/2/readAt_min/A2", "100001"}, "/tubes/2/readAt_min/A2", "not 100001"},
+        {{"/tubes/2/addedAt_min/salt", "1"}, "/tubes/2/addedAt_min/salt", "no component \"salt\""},
+        {{"/tubes/2/readAt_min/A9", "50"}, "/tubes/2/readAt_min/A9", "no reading \"A9\""},
         {{"/tubes/4/spoilt", R"(" ")"}, "/tubes/4/spoilt", "say what spoilt the tube"},
         {{"/tubes/4/spoilt", "true"}, "/tubes/4/spoilt", "expected text"},
         {{"/tubes/4/spoilt", R"("a\nb")"}, "/tubes/4/spoilt", "the reason cannot be used"},
@@ -282,6 +301,19 @@ TEST(RunReader, ASampleWithoutATubeComesAsAWarningBesideTheRun)
     EXPECT_TRUE(result.value);
     ASSERT_EQ(result.problems.size(), 1U);
     EXPECT_TRUE(names(result.problems, "/samples/2", "no tube holds", Problem::Severity::Warning));
+}
+
+TEST(RunReader, ATimeBeforeWhatComesAheadOfItComesAsAWarningBesideTheRun)
+{
+    auto document = runDocument();
+    document["tubes"][2]["readAt_min"]["A2"] = 6.25;
+    const auto result = read(document);
+    ASSERT_TRUE(result.value) << listed(result.problems);
+    EXPECT_EQ(result.value->run.tubes[2].readAt_min.at(u"A2"_s), 6.25);
+    ASSERT_EQ(result.problems.size(), 1U);
+    EXPECT_TRUE(names(result.problems, "/tubes/2/readAt_min/A2", "6.25 min lies before \"starter\"",
+                      Problem::Severity::Warning))
+        << listed(result.problems);
 }
 
 TEST(RunReader, NinetySixTubesFitAndNoMore)

@@ -87,6 +87,15 @@ TEST(Writers, RunsComeBackAsTheyWere)
     }
 }
 
+TEST(Writers, TimesStandOnlyWhereTheyWereMarked)
+{
+    const auto read = readRun(bytes(test::runDocument()), test::installed);
+    const ordered_json tubes = parsed(writeRun(read.value->run))["tubes"];
+    EXPECT_EQ(tubes[2]["addedAt_min"], (ordered_json{{"sample", 1.25}, {"starter", 6.5}}));
+    EXPECT_EQ(tubes[2]["readAt_min"], (ordered_json{{"A1", 5.5}, {"A2", 22.0}}));
+    EXPECT_FALSE(tubes[3].contains("addedAt_min") || tubes[3].contains("readAt_min"));
+}
+
 TEST(Writers, ABareRunComesBackAsItWas)
 {
     const assay::Method method = test::risingMethod();

@@ -196,6 +196,10 @@ TEST(RunSoundness, StandardsHaveAStrengthAndAPast)
          "taken"},
         {"negative concentration", [](Bench &r) { r.standards[0].concentration_g_per_L = -0.1; },
          "/standards/0/concentration_g_per_L", "not -0.1"},
+        {"a standard known to be off", [](Bench &r) { r.standards[0].uncertainty_percent = -0.1; },
+         "/standards/0/uncertainty_percent", "not -0.1"},
+        {"a standard nobody knows", [](Bench &r) { r.standards[0].uncertainty_percent = 100.1; },
+         "/standards/0/uncertainty_percent", "not 100.1"},
         {"loses everything", [](Bench &r) { r.standards[0].lossPerHour = 1; }, "/standards/0/lossPerHour",
          "below 1"},
         {"gains", [](Bench &r) { r.standards[0].lossPerHour = -0.01; }, "/standards/0/lossPerHour", "from 0"},
@@ -361,6 +365,55 @@ TEST(RunSoundness, WhatHappenedToATubeIsToldByComponentAndReason)
         {"no reason", spoilt(u" "_s), "/tubes/1/spoilt", "the reason cannot be used"},
         {"two lines", spoilt(u"knocked\nover"_s), "/tubes/1/spoilt", "the reason cannot be used"},
     });
+}
+
+TEST(RunSoundness, TimesStandOnTheRunsClockByComponentAndReading)
+{
+    const auto added = [](const QString &component, double time_min) {
+        return [=](Bench &r) { r.tubes[1].addedAt_min[component] = time_min; };
+    };
+    const auto readAt = [](const QString &name, double time_min) {
+        return [=](Bench &r) { r.tubes[1].readAt_min[name] = time_min; };
+    };
+    expectRows({
+        {"added", added(u"starter"_s, 12.5), "", ""},
+        {"first of all", added(u"buffer"_s, 0), "", ""},
+        {"ten weeks", readAt(u"A1"_s, 100000), "", ""},
+        {"longer", readAt(u"A1"_s, 100001), "/tubes/1/readAt_min/A1", "not 100001"},
+        {"before the clock", added(u"buffer"_s, -0.1), "/tubes/1/addedAt_min/buffer",
+         "between 0 and 100000 min"},
+        {"no number", added(u"buffer"_s, std::numeric_limits<double>::quiet_NaN()),
+         "/tubes/1/addedAt_min/buffer", "not nan"},
+        {"no end", readAt(u"A2"_s, std::numeric_limits<double>::infinity()), "/tubes/1/readAt_min/A2",
+         "not inf"},
+        {"unknown component", added(u"salt"_s, 1), "/tubes/1/addedAt_min/salt", "no component \"salt\""},
+        {"unknown reading", readAt(u"A7"_s, 1), "/tubes/1/readAt_min/A7", "no reading \"A7\""},
+    });
+}
+
+TEST(RunSoundness, ATimeThatContradictsTheMethodsOrderIsAWarning)
+{
+    const auto timed = [](std::map<QString, double> added, std::map<QString, double> read) {
+        Bench run = fullRun();
+        run.tubes[2].addedAt_min = std::move(added);
+        run.tubes[2].readAt_min = std::move(read);
+        return problemsOf(run, test::risingMethod());
+    };
+    const auto warns = [](const Problems &problems, const char *pointer, const char *fragment) {
+        return problems.size() == 1 && names(problems, pointer, fragment, Problem::Severity::Warning);
+    };
+    EXPECT_TRUE(timed({{u"sample"_s, 2}, {u"starter"_s, 9}}, {{u"A1"_s, 9}, {u"A2"_s, 25}}).empty())
+        << "at once is in order";
+    const Problems early = timed({{u"sample"_s, 2}, {u"starter"_s, 8.9}}, {{u"A1"_s, 9}, {u"A2"_s, 25}});
+    EXPECT_TRUE(warns(early, "/tubes/2/addedAt_min/starter", "8.9 min lies before \"A1\" (9 min)"))
+        << listed(early);
+    // The starter was not marked: what is known is held against each other.
+    const Problems unmarked = timed({{u"sample"_s, 2}}, {{u"A1"_s, 9}, {u"A2"_s, 5}});
+    EXPECT_TRUE(warns(unmarked, "/tubes/2/readAt_min/A2", "before \"A1\"")) << listed(unmarked);
+    const Problems unread = timed({{u"sample"_s, 9}, {u"starter"_s, 8}}, {});
+    EXPECT_TRUE(warns(unread, "/tubes/2/addedAt_min/starter", "before \"sample\"")) << listed(unread);
+    // Nobody minds which of buffer and water goes in first.
+    EXPECT_TRUE(timed({{u"buffer"_s, 3}, {u"water"_s, 2}, {u"sample"_s, 1}}, {{u"A1"_s, 9}}).empty());
 }
 
 TEST(RunSoundness, WhatHappenedToAStandardMakesNoOtherCalibrationOfTheRun)
