@@ -7,6 +7,7 @@
 #include "core/exchange/keyedmoment.h"
 #include "core/planning/expectation.h"
 #include "core/planning/glassfor.h"
+#include "core/planning/uncertaintysources.h"
 #include "core/run/soundness.h"
 #include "ui/shared/numberreader.h"
 
@@ -300,15 +301,7 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
 
 run::UncertaintyInputs usualUncertainty()
 {
-    run::UncertaintyInputs usual;
-    usual.absorbance = 0.002;
-    usual.absorptivity_percent = 0.5;
-    usual.pathLength_percent = 0.2;
-    usual.totalVolume_percent = 0.5;
-    usual.sampleVolume_percent = 0.8;
-    usual.dilution_percent = 0.4;
-    usual.extract_percent = 0.2;
-    return usual;
+    return planning::usualUncertainty();
 }
 
 } // namespace plateau::ui

@@ -182,6 +182,7 @@ LaboratoryOutcome laboratoryOf(const LaboratoryDraft &draft, const planning::Lab
     LaboratoryOutcome outcome;
     const Reader reader(outcome.problems);
     planning::Laboratory &laboratory = outcome.laboratory;
+    laboratory = kept; // what the form does not show stays as it was
     laboratory.name = draft.name.trimmed();
     laboratory.rackRows = reader.whole(draft.rackRows, u"/rackRows"_s);
     laboratory.rackColumns = reader.whole(draft.rackColumns, u"/rackColumns"_s);
