@@ -5,6 +5,10 @@
 #include "core/exchange/writers.h"
 #include "ui/abouttext.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/benchsettings.h"
+#include "ui/bench/benchsettingsdialog.h"
+#include "ui/bench/benchsounds.h"
+#include "ui/bench/doseticker.h"
 #include "ui/bench/labelprinting.h"
 #include "ui/bench/nextstrip.h"
 #include "ui/bench/printing.h"
@@ -12,6 +16,7 @@
 #include "ui/bench/readpage.h"
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
+#include "ui/bench/timewords.h"
 #include "ui/books/laboratorypage.h"
 #include "ui/books/lotspage.h"
 #include "ui/books/methodbook.h"
@@ -23,6 +28,7 @@
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/sounder.h"
 #include "ui/shared/widgets.h"
 #include "ui/sidebar.h"
 
@@ -44,20 +50,25 @@ using namespace Qt::StringLiterals;
 namespace plateau::ui {
 
 MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibrary &methods, QWidget *parent)
-    : MainWindow(notebook, methods, std::make_unique<Dialogs>(), std::make_unique<Clock>(), parent)
+    : MainWindow(notebook, methods, std::make_unique<Dialogs>(), std::make_unique<Clock>(),
+                 std::make_unique<ToneSounder>(), parent)
 {
 }
 
 MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibrary &methods,
-                       std::unique_ptr<Dialogs> dialogs, std::unique_ptr<Clock> clock, QWidget *parent)
+                       std::unique_ptr<Dialogs> dialogs, std::unique_ptr<Clock> clock,
+                       std::unique_ptr<Sounder> sounder, QWidget *parent)
     : QMainWindow(parent)
     , m_dialogs(std::move(dialogs))
     , m_clock(std::move(clock))
+    , m_sounder(std::move(sounder))
     , m_theme(new Theme(this))
-    , m_session(new BenchSession(notebook, this))
+    , m_session(new BenchSession(notebook, *m_clock, this))
+    , m_settings(new BenchSettings(this))
+    , m_sounds(new BenchSounds(*m_session, *m_settings, *m_sounder, this))
     , m_notebookName(QFileInfo(notebook.path()).fileName())
     , m_actions(*this)
-    , m_strip(new NextStrip(*m_theme, *m_session, this))
+    , m_strip(new NextStrip(*m_theme, *m_session, *m_settings, this))
     , m_side(new SideBar(*m_theme, *m_session, this))
     , m_notice(new Notice(*m_theme, this))
     , m_pages(new QStackedWidget(this))
@@ -65,7 +76,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_stores(new Stores(notebook, *m_session, this))
     , m_plan(new PlanPage(*m_theme, *m_clock, *m_session, *m_stores, this))
     , m_runFile(new RunFilePage(*m_theme, *m_session, this))
-    , m_rack(new RackPage(*m_theme, *m_session, *m_stores, this))
+    , m_rack(new RackPage(*m_theme, *m_session, *m_stores, *m_settings, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
     , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
@@ -122,6 +133,9 @@ void MainWindow::build()
 void MainWindow::connectPages()
 {
     connect(m_strip, &NextStrip::wanted, this, &MainWindow::goToNext);
+    connect(m_strip, &NextStrip::doneWanted, this, &MainWindow::doneNow);
+    connect(m_rack, &RackPage::doneWanted, this, &MainWindow::doneNow);
+    connect(m_session, &BenchSession::clockSet, this, &MainWindow::sayClockSet);
     connect(m_side, &SideBar::rackWanted, this, &MainWindow::goToRack);
     connect(m_side, &SideBar::bookWanted, this, &MainWindow::goToBook);
     connect(m_side, &SideBar::newRunWanted, this, &MainWindow::goToNewRun);
@@ -156,6 +170,9 @@ void MainWindow::connectActions()
     connect(m_actions.saveLabels, &QAction::triggered, this, &MainWindow::saveLabels);
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_actions.next, &QAction::triggered, this, &MainWindow::goToNext);
+    connect(m_actions.done, &QAction::triggered, this, &MainWindow::doneNow);
+    connect(m_actions.undoMark, &QAction::triggered, m_rack, &RackPage::undoMark);
+    connect(m_actions.benchSettings, &QAction::triggered, this, &MainWindow::chooseBenchSettings);
     connect(m_actions.pipette, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Pipette); });
     connect(m_actions.read, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Read); });
     connect(m_actions.review, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Review); });
@@ -175,7 +192,15 @@ void MainWindow::connectActions()
 
 void MainWindow::start(const exchange::MethodLibrary &methods)
 {
+    const auto takeLead = [this] { m_session->setLead(m_settings->choice().lead_s); };
+    connect(m_settings, &BenchSettings::changed, this, takeLead);
+    takeLead();
     const bool loaded = guarded(*m_notice, [this] { m_session->reload(); });
+    // A coarse timer comes up to a twentieth early or late, and a count that skips a second looks broken.
+    m_heart.setTimerType(Qt::PreciseTimer);
+    m_heart.setInterval(tick_ms);
+    connect(&m_heart, &QTimer::timeout, this, [this] { guarded(*m_notice, [this] { m_session->tick(); }); });
+    m_heart.start();
     refreshMethods();
     if (m_session->next())
         goToNext();
@@ -237,6 +262,43 @@ void MainWindow::goToNext()
     showPage(m_rack);
     if (next->kind == NextAction::Kind::Read)
         m_rack->readPage().goTo(next->place);
+}
+
+void MainWindow::doneNow()
+{
+    const auto next = m_session->next();
+    if (!next)
+        return;
+    if (next->kind != NextAction::Kind::Pipette) {
+        goToNext();
+        return;
+    }
+    m_notice->clear();
+    guarded(*m_notice, [&] {
+        const QString first = tickNext(*m_session, *m_stores, *next);
+        if (first.isEmpty())
+            return;
+        m_notice->say(State::Attention, first);
+        if (m_session->person().isEmpty())
+            m_side->askPerson();
+    });
+}
+
+void MainWindow::sayClockSet(qint64 shift_ms)
+{
+    m_notice->say(State::Attention,
+                  tr("The computer's clock was set: %1. The timers go on by a clock that nobody can set, so "
+                     "nothing is due earlier or later; the notebook has a record of it.")
+                      .arg(shiftText(shift_ms)));
+}
+
+void MainWindow::chooseBenchSettings()
+{
+    BenchSettingsDialog dialog(*m_theme, m_settings->choice(), *m_sounder, this);
+    if (m_dialogs->isAccepted(dialog) && !m_settings->setChoice(dialog.choice()))
+        m_notice->say(
+            State::Attention,
+            tr("The settings hold until the program ends; they could not be kept for the next time."));
 }
 
 void MainWindow::goToRack(notebook::RunId id)
@@ -372,6 +434,8 @@ void MainWindow::updateActions()
 {
     const bool onRack = m_pages->currentWidget() == m_rack;
     m_actions.next->setEnabled(m_session->next().has_value());
+    m_actions.done->setEnabled(m_session->next().has_value());
+    m_actions.undoMark->setEnabled(onRack);
     m_actions.pipette->setEnabled(onRack);
     m_actions.read->setEnabled(onRack);
     m_actions.review->setEnabled(onRack);

@@ -8,6 +8,7 @@
 #include "ui/windowactions.h"
 
 #include <QMainWindow>
+#include <QTimer>
 
 #include <memory>
 
@@ -17,6 +18,8 @@ class QStackedWidget;
 namespace plateau::ui {
 
 class BenchSession;
+class BenchSettings;
+class BenchSounds;
 class Clock;
 class Dialogs;
 class LaboratoryPage;
@@ -31,6 +34,7 @@ class RackPage;
 class RunFilePage;
 class SamplesPage;
 class SideBar;
+class Sounder;
 class Stores;
 class Theme;
 
@@ -43,9 +47,10 @@ class MainWindow : public QMainWindow
 public:
     MainWindow(notebook::Notebook &notebook, const exchange::MethodLibrary &methods,
                QWidget *parent = nullptr);
-    /// With other dialogs and another clock than the desktop's.
+    /// With other dialogs, another clock and other sounds than the desktop's.
     MainWindow(notebook::Notebook &notebook, const exchange::MethodLibrary &methods,
-               std::unique_ptr<Dialogs> dialogs, std::unique_ptr<Clock> clock, QWidget *parent = nullptr);
+               std::unique_ptr<Dialogs> dialogs, std::unique_ptr<Clock> clock,
+               std::unique_ptr<Sounder> sounder, QWidget *parent = nullptr);
     ~MainWindow() override;
 
     /// What the title calls the notebook, instead of the name of its file.
@@ -68,6 +73,10 @@ private:
     /// Marks in the side list where the window is.
     void markPage();
     void goToNext();
+    /// The strip's addition was made just now; its reading is gone to.
+    void doneNow();
+    void sayClockSet(qint64 shift_ms);
+    void chooseBenchSettings();
     void goToRack(notebook::RunId id);
     void goToBook(Destination::Kind book);
     void goToNotebook();
@@ -90,8 +99,11 @@ private:
 
     std::unique_ptr<Dialogs> m_dialogs;
     std::unique_ptr<Clock> m_clock;
+    std::unique_ptr<Sounder> m_sounder;
     Theme *m_theme;
     BenchSession *m_session;
+    BenchSettings *m_settings;
+    BenchSounds *m_sounds;
     QString m_notebookName;
     WindowActions m_actions;
     NextStrip *m_strip;
@@ -109,6 +121,7 @@ private:
     SamplesPage *m_samples;
     LotsPage *m_lots;
     LaboratoryPage *m_laboratory;
+    QTimer m_heart;
 };
 
 } // namespace plateau::ui

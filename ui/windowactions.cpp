@@ -45,6 +45,13 @@ WindowActions::WindowActions(QMainWindow &window)
     quit = add(file, Words::tr("&Quit"), u"actionQuit"_s, QKeySequence(u"Ctrl+Q"_s));
     quit->setMenuRole(QAction::QuitRole);
 
+    QMenu *bench = window.menuBar()->addMenu(Words::tr("Bench"));
+    done = add(bench, Words::tr("What is next is &done now"), u"actionDone"_s, QKeySequence(u"F9"_s));
+    undoMark =
+        add(bench, Words::tr("&Take back the last mark"), u"actionUndoMark"_s, QKeySequence(u"Ctrl+T"_s));
+    bench->addSeparator();
+    benchSettings = add(bench, Words::tr("&Sound, lead time and keying…"), u"actionBenchSettings"_s);
+
     QMenu *view = window.menuBar()->addMenu(Words::tr("&View"));
     next = add(view, Words::tr("&Go to what is next"), u"actionNext"_s, QKeySequence(u"Ctrl+G"_s));
     view->addSeparator();

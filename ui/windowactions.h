@@ -17,6 +17,9 @@ struct WindowActions {
     QAction *saveWorksheet;
     QAction *saveLabels;
     QAction *quit;
+    QAction *done;
+    QAction *undoMark;
+    QAction *benchSettings;
     QAction *next;
     QAction *pipette;
     QAction *read;

@@ -84,7 +84,8 @@ WindowBench::~WindowBench()
 void WindowBench::openWindow()
 {
     window = std::make_unique<ui::MainWindow>(*book, library, std::make_unique<QuietDialogs>(dialogs),
-                                              std::make_unique<StoppedClock>());
+                                              std::make_unique<StoppedClock>(),
+                                              std::make_unique<QuietSounder>(heard));
     window->show();
     window->activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));

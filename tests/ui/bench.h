@@ -8,6 +8,7 @@
 #include "ui/mainwindow.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
+#include "ui/shared/sounder.h"
 
 #include <QTemporaryDir>
 #include <QtTest/QTest>
@@ -68,6 +69,21 @@ public:
     {
         return QDateTime::fromString(u"2026-03-02T09:10:00+01:00", Qt::ISODate);
     }
+    timing::BootTime boot() const override { return {QStringLiteral("stopped"), 0}; }
+};
+
+/// What was to be heard, instead of making noise.
+class QuietSounder : public ui::Sounder
+{
+public:
+    explicit QuietSounder(std::vector<ui::Sound> &heard)
+        : m_heard(heard)
+    {
+    }
+    void play(ui::Sound sound, int) override { m_heard.push_back(sound); }
+
+private:
+    std::vector<ui::Sound> &m_heard;
 };
 
 /// A notebook in a folder that goes away with the test, and the library with the one method.
@@ -117,6 +133,7 @@ protected:
     QString focusName() const;
 
     QuietDialogs::Log dialogs;
+    std::vector<ui::Sound> heard;
     std::unique_ptr<ui::MainWindow> window;
 };
 

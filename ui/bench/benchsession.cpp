@@ -9,9 +9,50 @@
 
 namespace plateau::ui {
 
+namespace {
+
+/// Where nobody ticks, what is read was pipetted.
+std::vector<timing::Due> dueIn(const Rack &rack)
+{
+    const PipetteSheet &sheet = rack.sheet;
+    return timing::dueOf(rack.stored.method, rack.stored.run, [&sheet](int tube, const QString &component) {
+        for (int round = 0; round < static_cast<int>(sheet.rounds().size()); ++round) {
+            if (sheet.isLed() && sheet.round(round).component == component &&
+                sheet.stateOf({round, tube}) == PipetteSheet::State::Due)
+                return false;
+        }
+        return true;
+    });
+}
+
+/// The newest thing that somebody marked in any of the racks since that start of the machine.
+std::optional<timing::Stamp> newestStamp(const std::vector<Rack> &racks, const QString &bootId)
+{
+    std::optional<timing::Stamp> newest;
+    const auto look = [&newest, &bootId](const timing::Stamp &stamp) {
+        if (stamp.boot.id == bootId && (!newest || stamp.boot.ms > newest->boot.ms))
+            newest = stamp;
+    };
+    for (const Rack &rack : racks) {
+        for (const notebook::StoredReading &reading : rack.stored.readings)
+            look({reading.at, reading.boot});
+        for (const notebook::StoredMark &mark : rack.stored.marks)
+            look({mark.at, mark.boot});
+    }
+    return newest;
+}
+
+} // namespace
+
 BenchSession::BenchSession(notebook::Notebook &notebook, QObject *parent)
+    : BenchSession(notebook, Clock::ofSystem(), parent)
+{
+}
+
+BenchSession::BenchSession(notebook::Notebook &notebook, const Clock &clock, QObject *parent)
     : QObject(parent)
     , m_notebook(notebook)
+    , m_clock(clock)
 {
 }
 
@@ -44,28 +85,61 @@ const Rack *BenchSession::find(notebook::RunId id) const
 
 std::optional<NextAction> BenchSession::next() const
 {
-    std::optional<NextAction> review;
-    for (const Rack &rack : m_racks) {
-        NextAction action;
-        action.run = rack.id;
-        action.letter = rack.letter;
-        action.readingsTaken = rack.stored.summary.readingsTaken;
-        action.readingsPlanned = rack.stored.summary.readingsPlanned;
-        if (const auto dosing = rack.sheet.next()) {
-            action.kind = NextAction::Kind::Pipette;
-            action.dosing = *dosing;
-            action.count = rack.sheet.countOfRound(dosing->round);
-            return action;
-        }
-        if (const auto place = nextUnread(rack.stored.method, rack.stored.run)) {
-            action.place = *place;
-            return action;
-        }
-        action.kind = NextAction::Kind::Review;
-        if (!review || rack.id == m_inHand)
-            review = action;
-    }
-    return review;
+    return nextAction(m_racks, nowOfRacks_min(), m_inHand, m_lead_s);
+}
+
+std::vector<NextAction> BenchSession::timed() const
+{
+    return timedActions(m_racks, nowOfRacks_min());
+}
+
+double BenchSession::now_min(const Rack &rack) const
+{
+    return rack.stored.clock.minutesOf(m_clock.stamp());
+}
+
+std::vector<double> BenchSession::nowOfRacks_min() const
+{
+    const timing::Stamp stamp = m_clock.stamp(); // one moment for all
+    std::vector<double> all_min;
+    for (const Rack &rack : m_racks)
+        all_min.push_back(rack.stored.clock.minutesOf(stamp));
+    return all_min;
+}
+
+void BenchSession::setLead(int lead_s)
+{
+    m_lead_s = lead_s;
+    Q_EMIT nextChanged();
+}
+
+void BenchSession::tick()
+{
+    noteJump();
+    Q_EMIT ticked();
+}
+
+void BenchSession::noteJump()
+{
+    const timing::Stamp stamp = m_clock.stamp();
+    const std::optional<timing::Stamp> before = m_lastTick ? m_lastTick : newestStamp(m_racks, stamp.boot.id);
+    m_lastTick = stamp;
+    const auto shift_ms = before ? timing::jump_ms(*before, stamp) : std::nullopt;
+    if (!shift_ms)
+        return;
+    // Nobody did it at the bench; where nobody has given a name yet, the program answers for what it saw.
+    m_notebook.noteClockJump(*shift_ms, m_person.isEmpty() ? tr("the program") : m_person);
+    reload();
+    Q_EMIT clockSet(*shift_ms);
+}
+
+void BenchSession::keepBeat(notebook::RunId id, const std::optional<Beat> &beat)
+{
+    if (beat)
+        m_beats[id] = *beat;
+    else
+        m_beats.erase(id);
+    refresh(id);
 }
 
 void BenchSession::takeInHand(notebook::RunId id)
@@ -94,16 +168,23 @@ notebook::RunId BenchSession::addRun(const run::Run &run, const assay::Method &m
 }
 
 void BenchSession::storeReading(notebook::RunId id, const Place &place, double absorbance,
-                                const QString &typed)
+                                const QString &typed, const notebook::ReadingOrigin &origin)
 {
-    m_notebook.addReading(id, place.tube, place.reading, absorbance, typed, m_person);
+    m_notebook.addReading(id, place.tube, place.reading, absorbance, typed, m_person, origin);
+    refresh(id);
+}
+
+void BenchSession::readAgain(notebook::RunId id, const Place &place, double absorbance, const QString &typed,
+                             const notebook::ReadingOrigin &origin)
+{
+    m_notebook.readAgain(id, place.tube, place.reading, absorbance, typed, m_person, origin);
     refresh(id);
 }
 
 void BenchSession::correctReading(notebook::RunId id, const Place &place, double absorbance,
                                   const QString &typed, const QString &reason)
 {
-    m_notebook.correctReading(id, place.tube, place.reading, absorbance, typed, m_person, reason);
+    m_notebook.correctLastOfSeries(id, place.tube, place.reading, absorbance, typed, m_person, reason);
     refresh(id);
 }
 
@@ -128,6 +209,12 @@ void BenchSession::spoilTube(notebook::RunId id, int tube, const QString &reason
 void BenchSession::restoreTube(notebook::RunId id, int tube, const QString &reason)
 {
     m_notebook.pipetting().markUnspoilt(id, tube, m_person, reason);
+    refresh(id);
+}
+
+void BenchSession::addRepeat(notebook::RunId id, const planning::RackRepeat &repeat)
+{
+    m_notebook.addTubes(id, {repeat.sample}, repeat.tubes, {repeat.planned}, m_person);
     refresh(id);
 }
 
@@ -169,6 +256,9 @@ Rack BenchSession::rackOf(notebook::RunId id)
     rack.stored = m_notebook.load(id);
     rack.evaluation = notebook::evaluationOf(rack.stored);
     rack.sheet = sheetOf(rack.stored, {}, m_fromPaper.contains(id));
+    rack.due = dueIn(rack);
+    if (const auto beat = m_beats.find(id); beat != m_beats.end())
+        rack.beat = beat->second;
     return rack;
 }
 
@@ -190,7 +280,12 @@ QString BenchSession::letterFor(notebook::RunId id)
 evaluation::Evaluation preview(const notebook::StoredRun &stored, const Place &place, double absorbance)
 {
     run::Run run = stored.run;
-    run.tubes.at(static_cast<std::size_t>(place.tube)).readings[place.reading] = absorbance;
+    run::Reading &reading = run.tubes.at(static_cast<std::size_t>(place.tube)).readings[place.reading];
+    auto *series = std::get_if<run::ReadingSeries>(&reading);
+    if (series)
+        series->back().absorbance = absorbance;
+    else
+        reading = absorbance;
     return evaluation::evaluate(stored.method, run, {}, stored.companions);
 }
 

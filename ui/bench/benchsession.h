@@ -4,8 +4,11 @@
 
 #include "core/evaluation/evaluation.h"
 #include "core/notebook/notebook.h"
+#include "core/planning/rackrepeat.h"
+#include "ui/bench/nextaction.h"
 #include "ui/bench/pipettesheet.h"
 #include "ui/bench/places.h"
+#include "ui/shared/clock.h"
 
 #include <QObject>
 
@@ -22,21 +25,10 @@ struct Rack {
     evaluation::Evaluation evaluation;
     /// The worksheet with what is ticked on it.
     PipetteSheet sheet;
-};
-
-/// The next thing to do on the bench.
-struct NextAction {
-    enum class Kind { Pipette, Read, Review } kind = Kind::Read;
-    notebook::RunId run;
-    QString letter;
-    /// Of Read only.
-    Place place;
-    int readingsTaken = 0;
-    int readingsPlanned = 0;
-    /// Of Pipette only, with how many tubes of its round are through.
-    Dosing dosing;
-    StepCount count;
-    bool operator==(const NextAction &) const = default;
+    /// What is next for each tube, and when.
+    std::vector<timing::Due> due;
+    /// The rhythm that is kept for a round of additions, if there is one.
+    std::optional<Beat> beat;
 };
 
 /// The racks on the bench: every undecided run of the notebook, oldest first, each with a letter it keeps
@@ -47,15 +39,30 @@ class BenchSession : public QObject
     Q_OBJECT
 
 public:
+    static constexpr int usualLead_s = 20;
+
+    /// notebook and clock outlive it.
     explicit BenchSession(notebook::Notebook &notebook, QObject *parent = nullptr);
+    BenchSession(notebook::Notebook &notebook, const Clock &clock, QObject *parent = nullptr);
 
     void reload();
     const std::vector<Rack> &racks() const { return m_racks; }
     /// nullptr if that run is not on the bench.
     const Rack *find(notebook::RunId id) const;
-    /// The oldest rack with an addition to make or a reading to take; else the one in hand if it waits for
-    /// its decision, else the oldest that does; else nothing.
+    /// See nextAction.
     std::optional<NextAction> next() const;
+    /// See timedActions.
+    std::vector<NextAction> timed() const;
+    /// Minutes on the rack's own clock.
+    double now_min(const Rack &rack) const;
+    timing::Stamp now() const { return m_clock.stamp(); }
+    /// How long before its time something is next already.
+    void setLead(int lead_s);
+    /// Time went on: what is next may be another, and the clock on the wall may have been set, which is noted
+    /// in the notebook and said by clockSet.
+    void tick();
+    /// Nothing: no rhythm any more. While the program runs.
+    void keepBeat(notebook::RunId id, const std::optional<Beat> &beat);
     /// The rack that somebody works on.
     void takeInHand(notebook::RunId id);
 
@@ -65,7 +72,12 @@ public:
 
     notebook::RunId addRun(const run::Run &run, const assay::Method &method,
                            const std::optional<planning::PlanRecord> &plan = {});
-    void storeReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed);
+    void storeReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed,
+                      const notebook::ReadingOrigin &origin = {});
+    /// One more of a series at that point.
+    void readAgain(notebook::RunId id, const Place &place, double absorbance, const QString &typed,
+                   const notebook::ReadingOrigin &origin = {});
+    /// Of a series, the last one.
     void correctReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed,
                         const QString &reason);
     /// One act each, on disk together.
@@ -73,6 +85,8 @@ public:
     void untick(notebook::RunId id, const std::vector<notebook::Dose> &doses);
     void spoilTube(notebook::RunId id, int tube, const QString &reason);
     void restoreTube(notebook::RunId id, int tube, const QString &reason);
+    /// Further tubes for a rack on the bench.
+    void addRepeat(notebook::RunId id, const planning::RackRepeat &repeat);
     /// The additions are not ticked on screen: until the program ends nobody is asked for them. From its
     /// first reading on a rack says so itself.
     void takeFromPaper(notebook::RunId id);
@@ -87,7 +101,10 @@ public:
         return m_notebook.findSameRun(run, method);
     }
     /// What the code of a printed sheet stands for.
-    std::vector<notebook::RunId> findRuns(const QString &runCode) const { return m_notebook.findRuns(runCode); }
+    std::vector<notebook::RunId> findRuns(const QString &runCode) const
+    {
+        return m_notebook.findRuns(runCode);
+    }
     notebook::StoredRun load(notebook::RunId id) const { return m_notebook.load(id); }
 
 Q_SIGNALS:
@@ -99,20 +116,33 @@ Q_SIGNALS:
     void notebookChanged();
     /// What is next may be another.
     void nextChanged();
+    /// A second or so has passed.
+    void ticked();
+    /// Somebody, or the system, set the clock on the wall: by so much, positive for forward.
+    void clockSet(qint64 shift_ms);
     void personChanged();
 
 private:
     void refresh(notebook::RunId id);
     Rack rackOf(notebook::RunId id);
     QString letterFor(notebook::RunId id);
+    std::vector<double> nowOfRacks_min() const;
+    void noteJump();
 
     notebook::Notebook &m_notebook;
+    const Clock &m_clock;
     std::vector<Rack> m_racks;
     std::map<notebook::RunId, QString> m_letters;
     QString m_person;
     notebook::RunId m_inHand;
     std::set<notebook::RunId> m_fromPaper;
+    std::map<notebook::RunId, Beat> m_beats;
+    int m_lead_s = usualLead_s;
+    std::optional<timing::Stamp> m_lastTick;
 };
+
+/// The window's heart beats at it.
+inline constexpr int tick_ms = 500;
 
 /// The evaluation as it would be with this absorbance at that place. Nothing is stored.
 evaluation::Evaluation preview(const notebook::StoredRun &stored, const Place &place, double absorbance);

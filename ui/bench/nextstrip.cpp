@@ -3,7 +3,9 @@
 #include "ui/bench/nextstrip.h"
 
 #include "ui/bench/benchsession.h"
+#include "ui/bench/benchsettings.h"
 #include "ui/bench/pipettewords.h"
+#include "ui/bench/timewords.h"
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -16,40 +18,94 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-NextStrip::NextStrip(const Theme &theme, BenchSession &session, QWidget *parent)
+namespace {
+
+State stateOf(const std::optional<NextAction> &next)
+{
+    if (!next || !next->times)
+        return State::Info;
+    switch (next->times->phase()) {
+    case timing::Phase::Open:
+        return State::Good;
+    case timing::Phase::Late:
+        return State::Attention;
+    case timing::Phase::Waiting:
+    case timing::Phase::Free:
+        break;
+    }
+    return State::Info;
+}
+
+} // namespace
+
+NextStrip::NextStrip(const Theme &theme, BenchSession &session, BenchSettings &settings, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_session(session)
+    , m_settings(settings)
     , m_next(plainLabel(tr("Next"), this))
     , m_action(new ElidingLabel(this))
     , m_progress(plainLabel({}, this))
+    , m_countdown(plainLabel({}, this))
+    , m_done(button(theme, tr("Done now  F9"), u"doneNow"_s, this))
     , m_go(button(theme, tr("&Go to it"), u"goToNext"_s, this))
+    , m_sound(button(theme, {}, u"soundSwitch"_s, this))
+{
+    build();
+    connect(m_done, &QPushButton::clicked, this, &NextStrip::doneWanted);
+    connect(m_go, &QPushButton::clicked, this, &NextStrip::wanted);
+    connect(m_sound, &QPushButton::clicked, this, [this] {
+        BenchChoice choice = m_settings.choice();
+        choice.muted = !choice.muted;
+        m_settings.setChoice(choice);
+    });
+    connect(&session, &BenchSession::notebookChanged, this, &NextStrip::refresh);
+    connect(&session, &BenchSession::nextChanged, this, &NextStrip::refresh);
+    connect(&session, &BenchSession::ticked, this, &NextStrip::refresh);
+    connect(&settings, &BenchSettings::changed, this, &NextStrip::showSound);
+    connect(&theme, &Theme::changed, this, &NextStrip::dress);
+    showSound();
+    dress();
+    refresh();
+}
+
+void NextStrip::build()
 {
     setAutoFillBackground(true);
     m_action->setObjectName(u"nextAction"_s);
     m_progress->setObjectName(u"nextProgress"_s);
+    m_countdown->setObjectName(u"nextCountdown"_s);
+    // Pressing them must not take the focus from the number that is being keyed.
+    for (QPushButton *push : {m_done, m_go, m_sound})
+        push->setFocusPolicy(Qt::TabFocus);
     auto *layout = new QHBoxLayout(this);
-    setGaps(theme, layout);
-    layout->setSpacing(theme.wideGap());
+    setGaps(m_theme, layout);
+    layout->setSpacing(m_theme.wideGap());
     layout->addWidget(m_next);
     layout->addWidget(m_action, 1);
+    layout->addWidget(m_countdown);
     layout->addWidget(m_progress);
+    layout->addWidget(m_done);
     layout->addWidget(m_go);
-    connect(m_go, &QPushButton::clicked, this, &NextStrip::wanted);
-    connect(&session, &BenchSession::notebookChanged, this, &NextStrip::refresh);
-    connect(&session, &BenchSession::nextChanged, this, &NextStrip::refresh);
-    connect(&theme, &Theme::changed, this, &NextStrip::dress);
-    dress();
-    refresh();
+    layout->addWidget(m_sound);
+}
+
+void NextStrip::showSound()
+{
+    const bool muted = m_settings.choice().muted;
+    m_sound->setText(muted ? tr("Sound is off") : tr("Sound is on"));
+    m_sound->setAccessibleDescription(muted ? tr("Press to hear when something is due")
+                                            : tr("Press to silence it"));
 }
 
 void NextStrip::dress()
 {
     m_next->setFont(m_theme.large());
     m_action->setFont(m_theme.huge());
+    m_countdown->setFont(m_theme.huge());
     m_progress->setFont(m_theme.large());
     QPalette own;
-    own.setColor(QPalette::Window, m_theme.tint(State::Info));
+    own.setColor(QPalette::Window, m_theme.tint(stateOf(m_session.next())));
     setPalette(own);
 }
 
@@ -58,27 +114,33 @@ void NextStrip::refresh()
     const auto next = m_session.next();
     m_go->setVisible(next.has_value());
     m_next->setVisible(next.has_value());
+    m_done->setVisible(next && next->kind == NextAction::Kind::Pipette);
     // A count without its rack would be taken for that of the rack on show.
     m_progress->setVisible(next && next->kind != NextAction::Kind::Review);
-    if (!next) {
+    m_countdown->setVisible(next && next->times);
+    if (next)
+        say(*next);
+    else
         m_action->setText(tr("Nothing due"));
-        return;
-    }
-    if (next->kind == NextAction::Kind::Pipette) {
-        const PipetteSheet &sheet = m_session.find(next->run)->sheet;
-        m_action->setText(stripWords(next->letter, sheet, next->dosing));
-        m_progress->setText(tr("Rack %1: %2").arg(next->letter, countWords(next->count)));
+    dress();
+}
+
+void NextStrip::say(const NextAction &next)
+{
+    m_countdown->setText(next.times ? countdownText(next.times->opens_s, next.times->closes_s) : QString());
+    if (next.kind == NextAction::Kind::Pipette) {
+        const PipetteSheet &sheet = m_session.find(next.run)->sheet;
+        m_action->setText(stripWords(next.letter, sheet, next.dosing));
+        m_progress->setText(tr("Rack %1: %2").arg(next.letter, countWords(next.count)));
         return;
     }
     m_progress->setText(
-        tr("Rack %1: %2 of %3 read").arg(next->letter).arg(next->readingsTaken).arg(next->readingsPlanned));
-    if (next->kind == NextAction::Kind::Read)
-        m_action->setText(tr("Rack %1, tube %2: key %3")
-                              .arg(next->letter)
-                              .arg(tubeNumber(next->place))
-                              .arg(next->place.reading));
+        tr("Rack %1: %2 of %3 read").arg(next.letter).arg(next.readingsTaken).arg(next.readingsPlanned));
+    if (next.kind == NextAction::Kind::Read)
+        m_action->setText(
+            tr("Rack %1, tube %2: key %3").arg(next.letter).arg(next.place.tube + 1).arg(next.place.reading));
     else
-        m_action->setText(tr("Rack %1: review and decide").arg(next->letter));
+        m_action->setText(tr("Rack %1: review and decide").arg(next.letter));
 }
 
 } // namespace plateau::ui

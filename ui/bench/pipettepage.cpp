@@ -11,6 +11,7 @@
 #include "ui/bench/pipettestepsmodel.h"
 #include "ui/bench/pipettesubject.h"
 #include "ui/bench/pipettewords.h"
+#include "ui/bench/rhythmrow.h"
 #include "ui/bench/stores.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
@@ -33,6 +34,7 @@ PipettePage::PipettePage(const Theme &theme, BenchSession &session, Stores &stor
     , m_stores(stores)
     , m_panel(new PipettePanel(theme, this))
     , m_keys(new PipetteKeys(theme, this))
+    , m_rhythm(new RhythmRow(theme, session, this))
     , m_note(new PipetteNote(theme, this))
     , m_tubes(new PipetteModel(this))
     , m_grid(new PipetteGrid(theme, m_tubes, this))
@@ -57,6 +59,7 @@ void PipettePage::build()
     layout->setSpacing(m_theme.gap());
     layout->addWidget(m_panel);
     layout->addWidget(m_keys);
+    layout->addWidget(m_rhythm);
     layout->addWidget(m_note);
     layout->addLayout(below, 1);
 }
@@ -227,6 +230,7 @@ void PipettePage::refresh()
         showPause();
     else
         showAddition();
+    m_rhythm->showRound(m_id, m_paused ? -1 : m_round);
     m_keys->setUndoable(lastAct(rack()->stored).has_value());
 }
 

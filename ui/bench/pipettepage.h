@@ -22,6 +22,7 @@ class PipetteGrid;
 class PipetteKeys;
 class PipetteModel;
 class PipetteStepsModel;
+class RhythmRow;
 class Stores;
 class Table;
 class Theme;
@@ -40,6 +41,8 @@ public:
     void showRack(notebook::RunId id);
     /// Puts the cursor on the next addition, or says what comes instead.
     void takeUp();
+    /// Takes back the last act on the worksheet.
+    void undo();
     /// What was typed for this rack and not stored: "tube 3: 150" each.
     QStringList unstored(notebook::RunId id) const;
 
@@ -75,7 +78,6 @@ private:
     void tickAtCursor();
     void tickRow();
     void tickRound();
-    void undo();
     void takeBack(const WorksheetAct &act);
     void takeFromPaper();
     /// Asks once before a tube gets what ends the chance of a reading it has not had.
@@ -106,6 +108,7 @@ private:
     Stores &m_stores;
     PipettePanel *m_panel;
     PipetteKeys *m_keys;
+    RhythmRow *m_rhythm;
     PipetteNote *m_note;
     PipetteModel *m_tubes;
     PipetteGrid *m_grid;

@@ -20,7 +20,8 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
+RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, const BenchSettings &settings,
+                   QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_session(session)
@@ -33,7 +34,7 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, QW
     , m_unstored(new Notice(theme, this))
     , m_stages(new QStackedWidget(this))
     , m_pipette(new PipettePage(theme, session, stores, this))
-    , m_read(new ReadPage(theme, session, this))
+    , m_read(new ReadPage(theme, session, stores, settings, this))
     , m_review(new ReviewPage(theme, session, this))
 {
     m_stages->addWidget(m_pipette);
@@ -53,6 +54,7 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, QW
     connect(m_read, &ReadPage::pipetteWanted, this, [this] { showStage(Pipette); });
     connect(m_read, &ReadPage::reviewWanted, this, [this] { showStage(Review); });
     connect(m_read, &ReadPage::unstoredChanged, this, &RackPage::sayUnstored);
+    connect(m_read, &ReadPage::doneWanted, this, &RackPage::doneWanted);
     connect(m_read, &ReadPage::personWanted, this, &RackPage::personWanted);
     connect(m_review, &ReviewPage::decided, this, &RackPage::decided);
     connect(&theme, &Theme::changed, this, &RackPage::dress);
@@ -153,6 +155,11 @@ void RackPage::showStage(Stage stage)
     }
     sayUnstored();
     Q_EMIT stageChanged();
+}
+
+void RackPage::undoMark()
+{
+    m_pipette->undo();
 }
 
 QStringList RackPage::unstored(notebook::RunId id) const

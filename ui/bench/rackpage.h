@@ -17,6 +17,7 @@ class QStackedWidget;
 namespace plateau::ui {
 
 class BenchSession;
+class BenchSettings;
 class Notice;
 class PipettePage;
 class ReadPage;
@@ -33,7 +34,8 @@ class RackPage : public QWidget
 public:
     enum Stage { Pipette, Read, Review };
 
-    RackPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent = nullptr);
+    RackPage(const Theme &theme, BenchSession &session, Stores &stores, const BenchSettings &settings,
+             QWidget *parent = nullptr);
 
     notebook::RunId rackId() const { return m_id; }
     Stage stage() const;
@@ -41,12 +43,16 @@ public:
     static Stage dueStage(const Rack &rack);
     void showRack(notebook::RunId id, Stage stage);
     void showStage(Stage stage);
+    /// Takes back the last mark of the rack on show.
+    void undoMark();
     ReadPage &readPage() { return *m_read; }
     /// What was typed for that rack at any stage and not stored.
     QStringList unstored(notebook::RunId id) const;
 
 Q_SIGNALS:
     void decided(plateau::notebook::RunId id);
+    /// What the bench has next, on whatever rack, is done.
+    void doneWanted();
     void personWanted();
     void stageChanged();
 

@@ -1,15 +1,18 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+
+// Where the entry stands and what is shown beside it. What becomes of a number: readacts.cpp.
 #include "ui/bench/readpage.h"
 
-#include "core/evaluation/doubts.h"
-#include "core/evaluation/format.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/benchsettings.h"
 #include "ui/bench/pipettewords.h"
+#include "ui/bench/racktimes.h"
 #include "ui/bench/readingsmodel.h"
+#include "ui/bench/repeatoffer.h"
 #include "ui/bench/resultsmodel.h"
+#include "ui/bench/timewords.h"
 #include "ui/bench/verdicts.h"
-#include "ui/shared/guard.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
@@ -25,23 +28,37 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-ReadPage::ReadPage(const Theme &theme, BenchSession &session, QWidget *parent)
+ReadPage::ReadPage(const Theme &theme, BenchSession &session, Stores &stores, const BenchSettings &settings,
+                   QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_session(session)
+    , m_stores(stores)
+    , m_settings(settings)
     , m_panel(new EntryPanel(theme, this))
+    , m_repeat(new RepeatOffer(theme, this))
+    , m_times(new RackTimes(theme, session, this))
     , m_readings(new ReadingsModel(theme, this))
     , m_results(new ResultsModel(theme, this))
 {
     build();
+    connectAll();
+}
+
+void ReadPage::connectAll()
+{
     connect(m_panel, &EntryPanel::judged, this, [this] {
-        m_waitsForName.reset(); // what was entered is not what stands there now
+        m_waitsForName = nullptr; // what was entered is not what stands there now
         updatePreview();
     });
+    connect(m_panel, &EntryPanel::settled, this, &ReadPage::remark);
+    connect(m_panel, &EntryPanel::modeChanged, this, &ReadPage::updatePreview);
     connect(m_panel, &EntryPanel::submitted, this,
             [this](double absorbance, const QString &typed, const QString &reason, bool asked) {
-                takeOver({absorbance, typed, reason, asked});
+                takeOver({absorbance, typed, reason, asked, {}});
             });
+    connect(m_panel, &EntryPanel::spoiltWanted, this, &ReadPage::changeSpoilt);
+    connect(m_panel, &EntryPanel::doneWanted, this, &ReadPage::doneWanted);
     connect(m_panel, &EntryPanel::left, this, &ReadPage::leave);
     connect(m_panel, &EntryPanel::tubeWanted, this, &ReadPage::stepInTable);
     connect(m_panel, &EntryPanel::goOnWanted, this, [this] {
@@ -50,11 +67,20 @@ ReadPage::ReadPage(const Theme &theme, BenchSession &session, QWidget *parent)
         else
             Q_EMIT reviewWanted();
     });
+    connect(m_repeat, &RepeatOffer::repeatWanted, this, &ReadPage::addRepeat);
+    connect(m_times, &RackTimes::tubeWanted, this, [this](int tube) {
+        if (m_place && tube != m_place->tube)
+            goTo({tube, m_place->reading});
+    });
     m_table->installEventFilter(this);
     connect(m_table, &Table::activated, this, &ReadPage::chooseCell);
     connect(m_table, &Table::clicked, this, &ReadPage::chooseCell);
-    connect(&session, &BenchSession::rackChanged, this, &ReadPage::onRackChanged);
-    connect(&session, &BenchSession::personChanged, this, &ReadPage::onPerson);
+    connect(&m_session, &BenchSession::rackChanged, this, &ReadPage::onRackChanged);
+    connect(&m_session, &BenchSession::personChanged, this, &ReadPage::onPerson);
+    connect(&m_session, &BenchSession::ticked, this, &ReadPage::onTick);
+    const auto onSettings = [this] { m_panel->entry()->setThousandths(m_settings.choice().keysThousandths); };
+    connect(&m_settings, &BenchSettings::changed, this, onSettings);
+    onSettings();
 }
 
 void ReadPage::build()
@@ -82,6 +108,7 @@ void ReadPage::build()
     leftLayout->setContentsMargins({});
     leftLayout->setSpacing(m_theme.gap());
     leftLayout->addWidget(m_panel);
+    leftLayout->addWidget(m_repeat);
     leftLayout->addWidget(m_table, 1);
     auto *results = new QWidget(this);
     auto *resultsLayout = new QVBoxLayout(results);
@@ -90,10 +117,12 @@ void ReadPage::build()
     resultsLayout->addWidget(m_basis);
     resultsLayout->addWidget(m_resultsTable, 1);
     auto *right = new QSplitter(Qt::Vertical, this);
+    right->addWidget(m_times);
     right->addWidget(results);
     right->addWidget(m_failures);
-    right->setStretchFactor(0, 3);
-    right->setStretchFactor(1, 2);
+    right->setStretchFactor(0, 4);
+    right->setStretchFactor(1, 3);
+    right->setStretchFactor(2, 2);
     auto *both = new QSplitter(Qt::Horizontal, this);
     both->addWidget(left);
     both->addWidget(right);
@@ -115,14 +144,18 @@ const Rack *ReadPage::rack() const
 void ReadPage::showRack(notebook::RunId id)
 {
     keepDraft();
+    if (id != m_id)
+        m_taken.clear(); // they were for the other rack
     m_id = id;
     m_place.reset();
     if (!rack())
         return;
+    m_times->showRack(id);
     m_readings->show(rack()->stored, rack()->evaluation);
     m_results->show(rack()->stored.method, rack()->evaluation);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
     takeUp();
+    offerRepeat();
     m_table->fit();
     m_resultsTable->fit();
 }
@@ -142,6 +175,7 @@ void ReadPage::goOn()
         return;
     if (const auto place = nextPlace()) {
         goTo(*place);
+        m_chosen = false;
         return;
     }
     m_place.reset();
@@ -149,8 +183,24 @@ void ReadPage::goOn()
     updatePreview();
 }
 
+std::optional<Place> ReadPage::duePlace() const
+{
+    std::optional<Place> first;
+    double opens_min = 0;
+    for (const timing::Due &due : rack()->due) {
+        if (due.isTimed() && due.act.kind == run::TubeAct::Kind::Read &&
+            (!first || *due.opens_min < opens_min)) {
+            first = Place{due.tube, due.act.name};
+            opens_min = *due.opens_min;
+        }
+    }
+    return first;
+}
+
 std::optional<Place> ReadPage::nextPlace() const
 {
+    if (const auto due = duePlace())
+        return due;
     const notebook::StoredRun &stored = rack()->stored;
     std::optional<Place> place = nextUnread(stored.method, stored.run, m_place);
     const std::optional<Place> first = place;
@@ -160,6 +210,40 @@ std::optional<Place> ReadPage::nextPlace() const
             return std::nullopt;
     }
     return place;
+}
+
+void ReadPage::onTick()
+{
+    if (!rack() || !isVisible())
+        return;
+    // Nobody is at it: the entry goes where something is due.
+    const bool idle = !m_chosen && m_panel->mode() == EntryPanel::Mode::First && m_panel->draft().isEmpty() &&
+                      m_panel->entry()->hasFocus();
+    if (const auto due = duePlace(); idle && due && due != m_place)
+        goOn();
+    showTimes();
+}
+
+void ReadPage::showTimes()
+{
+    if (!rack() || !m_place)
+        return;
+    const auto due = std::ranges::find_if(rack()->due, [this](const timing::Due &each) {
+        return each.tube == m_place->tube && each.act.kind == run::TubeAct::Kind::Read &&
+               each.act.name == m_place->reading && each.isTimed();
+    });
+    if (due == rack()->due.end()) {
+        m_panel->setTimes({}, State::Info);
+        return;
+    }
+    const double now_min = m_session.now_min(*rack());
+    const double opens_s = (*due->opens_min - now_min) * 60;
+    const double closes_s = (*due->closes_min - now_min) * 60;
+    const QString window = tr("%1 to %2 after what came before")
+                               .arg(countText((*due->opens_min - *due->since_min) * 60),
+                                    countText((*due->closes_min - *due->since_min) * 60));
+    m_panel->setTimes(tr("Read it %1 (%2)").arg(countdownText(opens_s, closes_s), window),
+                      closes_s < 0 ? State::Attention : State::Info);
 }
 
 void ReadPage::showWayOn()
@@ -180,11 +264,15 @@ void ReadPage::goTo(const Place &place)
     keepDraft();
     m_place = place;
     const auto draft = m_drafts.find({m_id, place});
-    m_waitsForName.reset();
+    m_waitsForName = nullptr;
+    m_chosen = true;
+    m_questioned.reset();
     m_panel->ask(subjectOf(place), draft == m_drafts.end() ? EntryPanel::Draft() : draft->second);
     const QModelIndex cell = m_readings->indexOf(place);
     m_table->setCurrentIndex(cell);
     m_table->scrollTo(cell);
+    m_times->showTube(place.tube);
+    showTimes();
     updatePreview();
 }
 
@@ -194,6 +282,9 @@ EntryPanel::Subject ReadPage::subjectOf(const Place &place) const
     EntryPanel::Subject subject{tr("Tube %1: %2").arg(tubeNumber(place)).arg(place.reading),
                                 contentsText(stored.run, place.tube),
                                 {}};
+    subject.isSpoilt = !stored.run.tubes[static_cast<std::size_t>(place.tube)].spoilt.isEmpty();
+    const run::Reading *read = readingAt(stored.run, place);
+    subject.isSeries = read && std::holds_alternative<run::ReadingSeries>(*read);
     for (const notebook::StoredReading &reading : stored.readings) {
         if (reading.tube != place.tube || reading.reading != place.reading)
             continue;
@@ -261,7 +352,9 @@ void ReadPage::updatePreview()
 {
     if (!rack())
         return;
-    const auto typed = m_place ? m_panel->entry()->value() : std::nullopt;
+    // A further reading of a series has its time only when it is stored.
+    const bool shown = m_place && m_panel->mode() != EntryPanel::Mode::Again;
+    const auto typed = shown ? m_panel->entry()->value() : std::nullopt;
     const evaluation::Evaluation evaluation =
         typed ? preview(rack()->stored, *m_place, *typed) : rack()->evaluation;
     m_readings->setKeyed(m_place, typed, evaluation);
@@ -280,72 +373,13 @@ void ReadPage::updatePreview()
     Q_EMIT unstoredChanged();
 }
 
-void ReadPage::takeOver(const Submission &submission)
-{
-    if (!rack() || !m_place)
-        return;
-    if (m_session.person().isEmpty()) {
-        m_panel->notice().say(State::Info,
-                              tr("Say who is at the bench first: type your name on the left and press "
-                                 "Enter. The reading waits for it, and is then stored unless something "
-                                 "speaks against it."));
-        m_waitsForName = submission;
-        Q_EMIT personWanted();
-        return;
-    }
-    const Place place = *m_place;
-    if (!submission.asked) {
-        const notebook::StoredRun &stored = rack()->stored;
-        const QString doubt = evaluation::doubtAbout(stored.method, stored.run, place.tube, place.reading,
-                                                     submission.absorbance);
-        if (!doubt.isEmpty()) {
-            m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubt));
-            return;
-        }
-    }
-    const bool correction = readingAt(rack()->stored.run, place) != nullptr;
-    const bool stored = guarded(m_panel->notice(), [&] {
-        if (correction)
-            m_session.correctReading(m_id, place, submission.absorbance, submission.typed, submission.reason);
-        else
-            m_session.storeReading(m_id, place, submission.absorbance, submission.typed);
-    });
-    if (!stored)
-        return;
-    m_panel->forget();
-    keepDraft();
-    goOn();
-    m_table->fit(); // a correction shows two values
-    // The tube still stands in the rack: say at once what is wrong with it. Whoever was asked knows.
-    if (const QString fault = submission.asked ? QString() : faultOf(place.tube); !fault.isEmpty())
-        m_panel->notice().say(State::Attention, fault);
-}
-
-void ReadPage::onPerson()
-{
-    if (m_session.person().isEmpty() || !m_waitsForName)
-        return;
-    const Submission submission = *m_waitsForName;
-    m_waitsForName.reset();
-    m_panel->notice().clear();
-    takeOver(submission);
-}
-
-QString ReadPage::faultOf(int tube) const
-{
-    for (const evaluation::Check &check : rack()->evaluation.checks) {
-        const bool here = std::find(check.tubes.begin(), check.tubes.end(), tube) != check.tubes.end();
-        if (here && !check.passed && check.id != evaluation::CheckId::ReadingMissing)
-            return evaluation::capitalised(check.message);
-    }
-    return {};
-}
-
 void ReadPage::onRackChanged(notebook::RunId id)
 {
     if (id != m_id || !rack())
         return;
     m_readings->show(rack()->stored, rack()->evaluation);
+    offerRepeat();
+    showTimes();
     updatePreview();
 }
 

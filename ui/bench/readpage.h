@@ -3,12 +3,16 @@
 #pragma once
 
 #include "core/notebook/records.h"
+#include "core/planning/rackrepeat.h"
 #include "ui/bench/entrypanel.h"
 #include "ui/bench/places.h"
+#include "ui/bench/takenreading.h"
 
 #include <QStringList>
 #include <QWidget>
 
+#include <deque>
+#include <functional>
 #include <map>
 
 class QLabel;
@@ -16,21 +20,26 @@ class QLabel;
 namespace plateau::ui {
 
 class BenchSession;
+class BenchSettings;
+class RackTimes;
 class ReadingsModel;
+class RepeatOffer;
 class ResultsModel;
 class SentenceList;
+class Stores;
 class Table;
 class Theme;
 struct Rack;
 
-/// Keying the readings of one rack: the entry on the tube that is next, or on the one chosen in the table;
+/// Keying the readings of one rack: the entry on the tube that is due, or on the one chosen in the table;
 /// what comes of it is shown with every keystroke. Enter stores in the notebook and moves on.
 class ReadPage : public QWidget
 {
     Q_OBJECT
 
 public:
-    ReadPage(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+    ReadPage(const Theme &theme, BenchSession &session, Stores &stores, const BenchSettings &settings,
+             QWidget *parent = nullptr);
 
     void showRack(notebook::RunId id);
     /// Puts the entry there: first reading or correction.
@@ -39,6 +48,9 @@ public:
     void goOn();
     /// Puts the entry where something typed waits to be stored, else on the next place without a reading.
     void takeUp();
+    /// Readings that an instrument sent or that were pasted: one after the other into the tubes that are due,
+    /// as if they were keyed. What speaks against one is asked, and the others wait for the answer.
+    void take(const std::vector<Submission> &readings);
     /// What was typed for this rack and not stored: "tube 3, A1: 0.512" each.
     QStringList unstored(notebook::RunId id) const;
     /// The same without the place the entry stands on.
@@ -52,30 +64,28 @@ Q_SIGNALS:
     void personWanted();
     /// What is typed and not stored may be another.
     void unstoredChanged();
+    /// What the bench has next, on whatever rack, is done.
+    void doneWanted();
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 private:
-    struct Submission {
-        double absorbance = 0;
-        QString typed;
-        QString reason;
-        bool asked = false;
-    };
     void build();
+    void connectAll();
     const Rack *rack() const;
-    /// The next place whose tube has all it is to have by then.
+    /// The place that is due, else the next one whose tube has all it is to have by then.
     std::optional<Place> nextPlace() const;
+    std::optional<Place> duePlace() const;
     void showWayOn();
+    void showTimes();
     void updatePreview();
-    void takeOver(const Submission &submission);
+    void onTick();
     void onRackChanged(notebook::RunId id);
     void chooseCell(const QModelIndex &index);
     void stepInTable(int rows);
     /// The number begun on a cell of the table goes into the entry for that cell.
     void typeFor(const QModelIndex &cell, const QString &text);
-    void onPerson();
     void leave();
     /// Where something typed and not stored waits in this rack.
     std::optional<Place> waitingPlace() const;
@@ -84,9 +94,24 @@ private:
     QString faultOf(int tube) const;
     EntryPanel::Subject subjectOf(const Place &place) const;
 
+    void takeOver(Submission submission);
+    void store(const Place &place, const Submission &submission);
+    void remark();
+    void changeSpoilt(const QString &reason);
+    void addRepeat(const planning::RackRepeat &repeat);
+    void offerRepeat();
+    void takeWaiting();
+    /// Does it once somebody has given a name, as long as the entry stays as it is.
+    void withName(const QString &sentence, const std::function<void()> &step);
+    void onPerson();
+
     const Theme &m_theme;
     BenchSession &m_session;
+    Stores &m_stores;
+    const BenchSettings &m_settings;
     EntryPanel *m_panel;
+    RepeatOffer *m_repeat;
+    RackTimes *m_times;
     ReadingsModel *m_readings;
     ResultsModel *m_results;
     Table *m_table;
@@ -97,8 +122,14 @@ private:
     std::optional<Place> m_place;
     /// What was typed and not yet stored, by run and place.
     std::map<std::pair<notebook::RunId, Place>, EntryPanel::Draft> m_drafts;
-    /// Enter was pressed on it before anybody had given a name; the name stores it.
-    std::optional<Submission> m_waitsForName;
+    /// Somebody went there; else the entry follows what is due.
+    bool m_chosen = false;
+    /// Waits until somebody has given a name.
+    std::function<void()> m_waitsForName;
+    /// What came and is not stored yet; the first of it may stand in the entry with a question.
+    std::deque<Submission> m_taken;
+    std::optional<Submission> m_questioned;
+    bool m_taking = false;
 };
 
 } // namespace plateau::ui

@@ -10,4 +10,15 @@ QDateTime Clock::now() const
     return local.toOffsetFromUtc(local.offsetFromUtc());
 }
 
+timing::BootTime Clock::boot() const
+{
+    return timing::bootTime();
+}
+
+const Clock &Clock::ofSystem()
+{
+    static const Clock clock;
+    return clock;
+}
+
 } // namespace plateau::ui

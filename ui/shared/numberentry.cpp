@@ -8,7 +8,19 @@
 
 #include <QAction>
 
+#include <algorithm>
+
 namespace plateau::ui {
+
+namespace {
+
+/// With a sign before them, if need be.
+bool isDigitsAlone(const QString &text)
+{
+    return std::ranges::none_of(text, [](QChar sign) { return sign == u'.' || sign == u','; });
+}
+
+} // namespace
 
 NumberEntry::NumberEntry(const Theme &theme, QWidget *parent)
     : QLineEdit(parent)
@@ -28,6 +40,14 @@ void NumberEntry::setValue(double value)
     setText(evaluation::plainText(value));
 }
 
+void NumberEntry::setThousandths(bool thousandths)
+{
+    if (thousandths == m_thousandths)
+        return;
+    m_thousandths = thousandths;
+    judge();
+}
+
 bool NumberEntry::isBlank() const
 {
     return text().trimmed().isEmpty();
@@ -40,7 +60,7 @@ void NumberEntry::judge()
     if (!isBlank()) {
         const auto parsed = exchange::parseDecimal(text());
         if (const double *number = std::get_if<double>(&parsed))
-            m_value = *number;
+            m_value = m_thousandths && isDigitsAlone(text()) ? *number / 1000 : *number;
         else
             m_fault = exchange::faultSentence(std::get<exchange::DecimalFault>(parsed));
     }

@@ -25,6 +25,8 @@ public:
     /// Nothing while the field is empty or holds no number.
     std::optional<double> value() const { return m_value; }
     void setValue(double value);
+    /// Digits alone are thousandths: 512 is 0.512. A text with a decimal mark stays what it is.
+    void setThousandths(bool thousandths);
     bool isBlank() const;
     /// One sentence; empty for a number and for an empty field.
     QString fault() const { return m_fault; }
@@ -39,6 +41,7 @@ private:
 
     const Theme &m_theme;
     QAction *m_mark;
+    bool m_thousandths = false;
     std::optional<double> m_value;
     QString m_fault;
 };

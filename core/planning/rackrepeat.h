@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/evaluation.h"
+#include "core/planning/laboratory.h"
+#include "core/planning/planrecord.h"
+
+#include <optional>
+#include <vector>
+
+namespace plateau::planning {
+
+/// What is added to a rack that still stands on the bench, to repeat one of its samples.
+struct RackRepeat {
+    /// Named after the sample it repeats: "P-104, 10-fold".
+    run::Sample sample;
+    /// As many as the sample has that count, and its own blanks once more.
+    std::vector<run::Tube> tubes;
+    PlannedSample planned;
+    bool operator==(const RackRepeat &) const = default;
+};
+
+/// The repeat of a sample as advised, with the laboratory's glass; where that makes no chain of the factor,
+/// with the chain of the advice. What is known of the sample is taken over from plan, which may be nullptr.
+/// Nothing where the run has no such sample.
+std::optional<RackRepeat> repeatInRack(const run::Run &run, const QString &sample,
+                                       const evaluation::Advice &advice, const Glassware &glassware,
+                                       const PlanRecord *plan);
+
+/// The advice on a sample that no other sample of the run repeats yet: of the checks that failed. Nothing
+/// where there is none.
+std::optional<evaluation::Advice> openAdvice(const run::Run &run, const evaluation::Evaluation &evaluation,
+                                             const QString &sample);
+
+} // namespace plateau::planning

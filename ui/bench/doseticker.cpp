@@ -1,0 +1,47 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/doseticker.h"
+
+#include "ui/bench/benchsession.h"
+#include "ui/bench/benchworksheet.h"
+#include "ui/bench/pipettesource.h"
+#include "ui/bench/stores.h"
+
+#include <QCoreApplication>
+
+namespace plateau::ui {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::DoseTicker)
+};
+
+} // namespace
+
+QString tickNext(BenchSession &session, const Stores &stores, const NextAction &next)
+{
+    const Rack *rack = session.find(next.run);
+    if (!rack || next.kind != NextAction::Kind::Pipette)
+        return {};
+    if (session.person().isEmpty())
+        return Words::tr("Say who is at the bench first: type your name on the left and press Enter.");
+    const QStringList missing = rack->sheet.readingsMissingBefore(next.dosing);
+    if (!missing.isEmpty())
+        return Words::tr(
+                   "Nothing was ticked: %1 of tube %2 in rack %3 is not read yet, and after %4 it cannot "
+                   "be. Read it first, or tick the tube on the Pipette page.")
+            .arg(missing.join(u", "_s))
+            .arg(next.dosing.tube + 1)
+            .arg(rack->letter, rack->sheet.round(next.dosing.round).name);
+    const planning::Laboratory laboratory = stores.laboratory();
+    const PipetteSheet sheet = sheetOf(rack->stored, laboratory.glassware, rack->sheet.isFromPaper());
+    const PipettePanel::Source source =
+        plannedSource(sheet, next.dosing, stores.lots(), laboratory.glassware);
+    session.tick(next.run, {{doseOf(sheet, next.dosing), std::nullopt, source.lot, source.pipette, {}}});
+    return {};
+}
+
+} // namespace plateau::ui

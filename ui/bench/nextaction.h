@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/timing/due.h"
+#include "ui/bench/pipettesheet.h"
+#include "ui/bench/places.h"
+
+#include <vector>
+
+namespace plateau::ui {
+
+struct Rack;
+
+/// A steady rhythm for one round of additions, tube after tube.
+struct Beat {
+    int round = 0;
+    int interval_s = 30;
+    bool operator==(const Beat &) const = default;
+};
+
+/// When something may be done, in seconds from now: negative is past.
+struct ActTimes {
+    double opens_s = 0;
+    /// Absent: it may come late without harm.
+    std::optional<double> closes_s;
+    timing::Phase phase() const;
+    bool operator==(const ActTimes &) const = default;
+};
+
+/// The next thing to do on the bench.
+struct NextAction {
+    enum class Kind { Pipette, Read, Review } kind = Kind::Read;
+    notebook::RunId run;
+    QString letter;
+    /// Of Read only.
+    Place place{};
+    int readingsTaken = 0;
+    int readingsPlanned = 0;
+    /// Of Pipette only, with how many tubes of its round are through.
+    Dosing dosing{};
+    StepCount count{};
+    /// Absent: at any time.
+    std::optional<ActTimes> times{};
+    int tube() const { return kind == Kind::Pipette ? dosing.tube : place.tube; }
+    bool operator==(const NextAction &) const = default;
+};
+
+/// Everything of the racks that has its time, the earliest first: readings after their waits, additions after
+/// theirs, and the next beat. now: minutes on each rack's own clock, in the order of the racks.
+std::vector<NextAction> timedActions(const std::vector<Rack> &racks, const std::vector<double> &now_min);
+
+/// What to do now: of what is due by its time the earliest; what comes due within lead_s; else the oldest
+/// rack's addition or reading that may be done at any time; else what comes due next; else the review of the
+/// rack in hand, or of the oldest one.
+std::optional<NextAction> nextAction(const std::vector<Rack> &racks, const std::vector<double> &now_min,
+                                     notebook::RunId inHand, double lead_s);
+
+} // namespace plateau::ui

@@ -1,0 +1,201 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+
+// What becomes of a number that is keyed or sent. Where the entry stands: readpage.cpp.
+#include "core/evaluation/doubts.h"
+#include "core/evaluation/format.h"
+#include "ui/bench/benchsession.h"
+#include "ui/bench/readingsmodel.h"
+#include "ui/bench/readpage.h"
+#include "ui/bench/repeatoffer.h"
+#include "ui/bench/stores.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/notice.h"
+#include "ui/shared/numberentry.h"
+#include "ui/shared/table.h"
+
+#include <QScopedValueRollback>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+void ReadPage::withName(const QString &sentence, const std::function<void()> &step)
+{
+    if (!m_session.person().isEmpty()) {
+        step();
+        return;
+    }
+    m_panel->notice().say(
+        State::Info,
+        tr("Say who is at the bench first: type your name on the left and press Enter. %1").arg(sentence));
+    m_waitsForName = step;
+    Q_EMIT personWanted();
+}
+
+void ReadPage::onPerson()
+{
+    if (m_session.person().isEmpty() || !m_waitsForName)
+        return;
+    const std::function<void()> step = std::exchange(m_waitsForName, nullptr);
+    m_panel->notice().clear();
+    if (rack())
+        step();
+}
+
+void ReadPage::takeOver(Submission submission)
+{
+    if (!rack() || !m_place)
+        return;
+    // Enter on what an instrument sent and the page asked about.
+    if (m_questioned && m_questioned->absorbance == submission.absorbance)
+        submission.origin = m_questioned->origin;
+    if (m_session.person().isEmpty()) {
+        withName(tr("The reading waits for it, and is then stored unless something speaks against it."),
+                 [this, submission] { takeOver(submission); });
+        return;
+    }
+    const Place place = *m_place;
+    if (!submission.asked) {
+        const notebook::StoredRun &stored = rack()->stored;
+        const QString doubt = evaluation::doubtAbout(stored.method, stored.run, place.tube, place.reading,
+                                                     submission.absorbance);
+        if (!doubt.isEmpty()) {
+            m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubt));
+            return;
+        }
+    }
+    store(place, submission);
+}
+
+void ReadPage::store(const Place &place, const Submission &submission)
+{
+    const EntryPanel::Mode mode = m_panel->mode();
+    const bool stored = guarded(m_panel->notice(), [&] {
+        if (mode == EntryPanel::Mode::Correct)
+            m_session.correctReading(m_id, place, submission.absorbance, submission.typed, submission.reason);
+        else if (mode == EntryPanel::Mode::Again)
+            m_session.readAgain(m_id, place, submission.absorbance, submission.typed, submission.origin);
+        else
+            m_session.storeReading(m_id, place, submission.absorbance, submission.typed, submission.origin);
+    });
+    if (!stored)
+        return;
+    m_questioned.reset();
+    m_panel->forget();
+    keepDraft();
+    goOn();
+    m_table->fit(); // a correction shows two values
+    // The tube still stands in the rack: say at once what is wrong with it. Whoever was asked knows.
+    if (const QString fault = submission.asked ? QString() : faultOf(place.tube); !fault.isEmpty())
+        m_panel->notice().say(State::Attention, fault);
+    takeWaiting();
+}
+
+QString ReadPage::faultOf(int tube) const
+{
+    for (const evaluation::Check &check : rack()->evaluation.checks) {
+        const bool here = std::find(check.tubes.begin(), check.tubes.end(), tube) != check.tubes.end();
+        if (here && !check.passed && check.id != evaluation::CheckId::ReadingMissing)
+            return evaluation::capitalised(check.message);
+    }
+    return {};
+}
+
+void ReadPage::remark()
+{
+    const auto typed = m_place && rack() ? m_panel->entry()->value() : std::nullopt;
+    if (!typed) {
+        m_panel->remark({});
+        return;
+    }
+    const notebook::StoredRun &stored = rack()->stored;
+    const QString doubt =
+        evaluation::doubtAbout(stored.method, stored.run, m_place->tube, m_place->reading, *typed);
+    m_panel->remark(doubt.isEmpty() ? QStringList() : QStringList{doubt});
+}
+
+void ReadPage::changeSpoilt(const QString &reason)
+{
+    if (!rack() || !m_place)
+        return;
+    withName(tr("The tube waits for it."), [this, reason, tube = m_place->tube] {
+        const bool spoilt = !rack()->stored.run.tubes[static_cast<std::size_t>(tube)].spoilt.isEmpty();
+        const bool kept = guarded(m_panel->notice(), [&] {
+            if (spoilt)
+                m_session.restoreTube(m_id, tube, reason);
+            else
+                m_session.spoilTube(m_id, tube, reason);
+        });
+        if (!kept)
+            return;
+        m_questioned.reset();
+        m_panel->forget();
+        keepDraft();
+        goOn();
+        m_panel->notice().say(State::Info, spoilt
+                                               ? tr("Tube %1 counts again.").arg(tube + 1)
+                                               : tr("Tube %1 does not count: %2. To take that back, go to it "
+                                                    "in the table and press /.")
+                                                     .arg(tube + 1)
+                                                     .arg(reason));
+        takeWaiting();
+    });
+}
+
+void ReadPage::offerRepeat()
+{
+    guarded(m_panel->notice(), [this] { m_repeat->show(*rack(), m_stores.laboratory()); });
+}
+
+void ReadPage::addRepeat(const planning::RackRepeat &repeat)
+{
+    withName(tr("The repeat waits for it."), [this, repeat] {
+        if (!guarded(m_panel->notice(), [&] { m_session.addRepeat(m_id, repeat); }))
+            return;
+        m_readings->show(rack()->stored, rack()->evaluation);
+        m_table->fit();
+        goOn();
+        m_panel->notice().say(
+            State::Good, tr("%1 stands in the rack now, in tube %2 and on: pipette it as the strip says.")
+                             .arg(repeat.sample.id)
+                             .arg(rack()->stored.run.tubes.size() - repeat.tubes.size() + 1));
+    });
+}
+
+void ReadPage::take(const std::vector<Submission> &readings)
+{
+    m_taken.insert(m_taken.end(), readings.begin(), readings.end());
+    takeWaiting();
+}
+
+void ReadPage::takeWaiting()
+{
+    if (m_taking)
+        return;
+    const QScopedValueRollback<bool> taking(m_taking, true);
+    // One at a time, and none over what somebody types or is asked about.
+    while (!m_taken.empty() && rack()) {
+        if (m_questioned || m_panel->mode() == EntryPanel::Mode::Spoilt || !m_panel->draft().isEmpty())
+            return;
+        if (!m_place) {
+            m_panel->notice().say(
+                State::Attention,
+                tr("%n reading(s) came for which no tube waits, the first of them %1; nothing "
+                   "was stored of it. Go to the tube in the table first.",
+                   nullptr, static_cast<int>(m_taken.size()))
+                    .arg(readingText(m_taken.front().absorbance)));
+            m_taken.clear();
+            return;
+        }
+        const Submission next = m_taken.front();
+        m_taken.pop_front();
+        m_panel->entry()->setText(readingText(next.absorbance));
+        m_questioned = next;
+        takeOver(next);
+    }
+}
+
+} // namespace plateau::ui
