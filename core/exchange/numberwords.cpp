@@ -46,10 +46,6 @@ std::string_view startOf(std::string_view text, const std::array<std::string_vie
 
 constexpr std::array<std::string_view, 3> blanksBeyondAscii{"\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x89"};
 constexpr std::array<std::string_view, 2> minusSigns{"-", "\xE2\x88\x92"};
-/// Less than, greater than, about: what follows is no reading.
-constexpr std::array<std::string_view, 6> limitSigns{"<",           ">", "~", "\xE2\x89\xA4", "\xE2\x89\xA5",
-                                                     "\xE2\x89\x88"};
-
 class Words
 {
 public:
@@ -136,10 +132,10 @@ std::optional<NumberWord> numberOf(std::string_view word, std::string_view befor
     while (!word.empty() && (isMark(word.back()) || word.back() == ':'))
         word.remove_suffix(1);
     const std::string_view whole = word;
-    bool isLimit = !startOf(before, limitSigns).empty();
-    while (!startOf(word, limitSigns).empty()) {
-        word.remove_prefix(startOf(word, limitSigns).size());
-        isLimit = true;
+    bool isBound = isLimit(before);
+    while (isLimit(word)) {
+        word.remove_prefix(static_cast<unsigned char>(word.front()) < 0x80 ? 1 : 3);
+        isBound = true;
     }
     std::size_t digits = word.starts_with('+') ? 1 : startOf(word, minusSigns).size();
     const std::size_t first = digits;
@@ -159,9 +155,8 @@ std::optional<NumberWord> numberOf(std::string_view word, std::string_view befor
         return NumberWord{whole, parseReading(word, sign)};
     if (!std::ranges::all_of(rest, isUnitByte))
         return std::nullopt;
-    if (isLimit)
-        return NumberWord{whole, refused(Wording::tr("It is a limit and not a reading; dilute and read anew, "
-                                                     "or key what the display shows."))};
+    if (isBound)
+        return NumberWord{whole, refused(limitSentence())};
     if (first == 0 && startOf(before, minusSigns).size() == before.size() && !before.empty())
         return NumberWord{
             whole, refused(Wording::tr("A minus stands apart from it, so that its sign is not certain."))};

@@ -9,6 +9,8 @@
 #include <QCoreApplication>
 #include <QStringDecoder>
 
+#include <algorithm>
+
 namespace plateau::exchange {
 
 using namespace Qt::StringLiterals;
@@ -99,6 +101,8 @@ std::variant<QString, QString> decodeLine(const QByteArray &bytes, TextEncoding 
 std::variant<double, QString> parseReading(std::string_view utf8, DecimalSign sign)
 {
     using Result = std::variant<double, QString>;
+    if (isLimit(utf8))
+        return Result(std::in_place_index<1>, limitSentence());
     const auto parsed = parseDecimal(utf8);
     if (const auto *fault = std::get_if<DecimalFault>(&parsed))
         return Result(std::in_place_index<1>, faultSentence(*fault));
@@ -109,6 +113,19 @@ std::variant<double, QString> parseReading(std::string_view utf8, DecimalSign si
         return Result(std::in_place_index<1>,
                       Wording::tr("It is written with a point, but the decimal sign is set to the comma."));
     return Result(std::in_place_index<0>, std::get<double>(parsed));
+}
+
+bool isLimit(std::string_view utf8)
+{
+    // The last three: U+2264, U+2265, U+2248.
+    constexpr std::string_view signs[] = {"<", ">", "~", "\xE2\x89\xA4", "\xE2\x89\xA5", "\xE2\x89\x88"};
+    return std::ranges::any_of(signs, [utf8](std::string_view sign) { return utf8.starts_with(sign); });
+}
+
+QString limitSentence()
+{
+    return Wording::tr(
+        "It is a limit and not a reading; dilute and read anew, or key what the display shows.");
 }
 
 QString onOneLine(const QString &text)

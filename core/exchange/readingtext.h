@@ -27,8 +27,13 @@ std::variant<QString, QString> decodeReadings(const QByteArray &bytes, TextEncod
 /// The same of a line by itself, where what looks like a mark is noise.
 std::variant<QString, QString> decodeLine(const QByteArray &bytes, TextEncoding encoding);
 
-/// parseDecimal() for one decimal sign: the number, or one sentence why it is none.
+/// parseDecimal() for one decimal sign: the number, or one sentence why it is none. What is less or greater
+/// than a number is none.
 std::variant<double, QString> parseReading(std::string_view utf8, DecimalSign sign);
+
+/// Less than, greater than, about, and how such a limit is refused.
+bool isLimit(std::string_view utf8);
+QString limitSentence();
 
 /// On one line and no longer than a sentence bears: control characters and signs that reorder a line as
 /// codes.

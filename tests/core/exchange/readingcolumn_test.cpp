@@ -93,6 +93,10 @@ TEST(ReadColumn, TakesAllOrNothingAndNamesTheFaultyPlaces)
                             u"line 3, column 2: The cell is empty."_s));
     EXPECT_THAT(faultsOf(u"0.512\n\"0.498\n"_s),
                 ElementsAre(u"line 2, column 1: A quotation mark has no partner in the line."_s));
+    EXPECT_THAT(
+        faultsOf(u"0.512\n> 3.0\n"_s),
+        ElementsAre(
+            u"line 2, column 1: It is a limit and not a reading; dilute and read anew, or key what the display shows."_s));
     ColumnMapping point;
     point.decimal = DecimalSign::Point;
     EXPECT_THAT(

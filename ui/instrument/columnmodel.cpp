@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/instrument/columnmodel.h"
+
+#include "ui/instrument/linesmodel.h"
+#include "ui/shared/theme.h"
+
+namespace plateau::ui {
+
+using exchange::ColumnRow;
+
+namespace {
+
+State stateOf(ColumnRow::Kind kind)
+{
+    return kind == ColumnRow::Kind::Reading ? State::Good
+           : kind == ColumnRow::Kind::Fault ? State::Bad
+                                            : State::Pending;
+}
+
+} // namespace
+
+ColumnModel::ColumnModel(const Theme &theme, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+int ColumnModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant ColumnModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    if (role == Qt::DecorationRole && index.column() == Result)
+        return m_theme.icon(stateOf(row(index.row()).kind));
+    if (role == Qt::DisplayRole)
+        return text(row(index.row()), index.column());
+    return {};
+}
+
+QString ColumnModel::text(const ColumnRow &row, int column) const
+{
+    switch (column) {
+    case Line:
+        return QString::number(row.line);
+    case Raw:
+        return exchange::onOneLine(QString(row.raw).replace(u'\t', u' '));
+    case Tube:
+        return row.tube ? exchange::onOneLine(*row.tube) : QString();
+    default:
+        return row.kind == ColumnRow::Kind::Reading ? absorbanceText(row.absorbance) : row.sentence;
+    }
+}
+
+QVariant ColumnModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Line:
+        return tr("Line");
+    case Raw:
+        return tr("Text");
+    case Tube:
+        return tr("Tube");
+    default:
+        return tr("Absorbance");
+    }
+}
+
+} // namespace plateau::ui
