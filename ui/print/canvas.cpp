@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/canvas.h"
 
+#include <QBuffer>
+#include <QImageReader>
 #include <QPainterPath>
+#include <QSvgRenderer>
 #include <QTextLayout>
 
 #include <algorithm>
@@ -240,6 +243,39 @@ void Canvas::qrCode(const QRectF &area, const QrCode &code)
         }
     }
     m_painter.fillPath(path, Qt::black);
+}
+
+bool Canvas::picture(const QRectF &area, const QByteArray &bytes, Qt::Alignment alignment)
+{
+    constexpr int largest_px = 8192;
+    const auto placed = [&](const QSizeF &size) {
+        QRectF target(QPointF(), size.scaled(area.size(), Qt::KeepAspectRatio));
+        target.moveTopLeft(area.topLeft());
+        if (alignment & Qt::AlignRight)
+            target.moveRight(area.right());
+        if (alignment & Qt::AlignBottom)
+            target.moveBottom(area.bottom());
+        return dots(target);
+    };
+    if (bytes.trimmed().startsWith('<')) {
+        QSvgRenderer drawing(bytes);
+        if (!drawing.isValid() || drawing.defaultSize().isEmpty())
+            return false;
+        drawing.render(&m_painter, placed(drawing.defaultSize()));
+        return true;
+    }
+    QBuffer buffer;
+    buffer.setData(bytes);
+    buffer.open(QIODevice::ReadOnly);
+    QImageReader reader(&buffer);
+    const QSize size = reader.size();
+    if (size.isEmpty() || size.width() > largest_px || size.height() > largest_px)
+        return false;
+    const QImage image = reader.read();
+    if (image.isNull())
+        return false;
+    m_painter.drawImage(placed(image.size()), image);
+    return true;
 }
 
 } // namespace plateau::ui

@@ -54,6 +54,9 @@ public:
     void fillDisc(const QRectF &area);
     /// With its quiet zone inside the area.
     void qrCode(const QRectF &area, const QrCode &code);
+    /// A PNG, JPEG or SVG file's bytes, as large as the area lets it be without being distorted. False where
+    /// they are none, or hold a picture of absurd size: nothing is drawn then.
+    bool picture(const QRectF &area, const QByteArray &bytes, Qt::Alignment alignment);
 
 private:
     QFont font(const TextStyle &style) const;

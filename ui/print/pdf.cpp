@@ -48,11 +48,27 @@ QString savePdf(const QString &path, const QByteArray &pdf)
 {
     if (pdf.isEmpty())
         return Text::tr("%1 was not written: the pages could not be drawn.").arg(path);
+    return saveBytes(path, pdf);
+}
+
+QString saveBytes(const QString &path, const QByteArray &bytes)
+{
     QSaveFile file(path);
-    const bool written = file.open(QIODevice::WriteOnly) && file.write(pdf) == pdf.size() && file.commit();
+    const bool written =
+        file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
     return written ? QString()
                    : Text::tr("%1 was not written: %2. Name a file in a folder that you may write to.")
                          .arg(path, file.errorString());
+}
+
+QString fileNameOf(const QString &text, const QString &ending)
+{
+    QString name = text;
+    for (QChar &sign : name) {
+        if (u"/\\:*?\"<>|"_s.contains(sign))
+            sign = u'-';
+    }
+    return name.simplified() + ending;
 }
 
 } // namespace plateau::ui

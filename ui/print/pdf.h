@@ -22,4 +22,10 @@ QByteArray paintedPdf(const QString &title, const QPageLayout &sheet, const Page
 /// written, in one sentence that names the file.
 QString savePdf(const QString &path, const QByteArray &pdf);
 
+/// The same of a file of any kind, which may be empty.
+QString saveBytes(const QString &path, const QByteArray &bytes);
+
+/// What a file dialog proposes: the text on one line, without signs that folders do not take.
+QString fileNameOf(const QString &text, const QString &ending);
+
 } // namespace plateau::ui

@@ -138,12 +138,7 @@ QByteArray worksheetPdf(const WorksheetContent &content, Paper paper)
 
 QString worksheetFileName(const run::Run &run)
 {
-    QString name = printable(run.title).left(80);
-    for (QChar &sign : name) {
-        if (u"/\\:*?\"<>|"_s.contains(sign))
-            sign = u'-';
-    }
-    return Text::tr("worksheet %1", "a file name").arg(name.simplified()).trimmed() + u".pdf"_s;
+    return fileNameOf(Text::tr("worksheet %1", "a file name").arg(printable(run.title).left(80)), u".pdf"_s);
 }
 
 } // namespace plateau::ui

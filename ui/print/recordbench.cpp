@@ -1,0 +1,228 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/format.h"
+#include "core/exchange/moment.h"
+#include "core/run/volumes.h"
+#include "ui/print/recordparts.h"
+#include "ui/print/reporttext.h"
+#include "ui/print/worksheetcontent.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+using evaluation::plainText;
+using evaluation::withUnit;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunRecord)
+};
+
+using Fit = TableColumn::Fit;
+const QString none = u"–"_s;
+
+/// Corrections of one reading, oldest first.
+std::vector<const ReportReading *> correctionsOf(const RecordPart &part, int tube, const QString &reading)
+{
+    std::vector<const ReportReading *> found;
+    if (!part.record)
+        return found;
+    for (const ReportReading &keyed : part.record->readings) {
+        if (keyed.tube == tube && keyed.reading == reading && keyed.replaces)
+            found.push_back(&keyed);
+    }
+    return found;
+}
+
+QString contentOf(const run::Tube &tube)
+{
+    const QString role = roleOnPaper(tube.role);
+    const QString name = tube.sample.isEmpty() ? tube.standard : tube.sample;
+    return name.isEmpty() ? role : Text::tr("%1: %2", "a tube's role and what is in it").arg(role, name);
+}
+
+QString notesOn(const RecordPart &part, const run::Tube &tube)
+{
+    QStringList notes;
+    if (!tube.spoilt.isEmpty())
+        notes << Text::tr("does not count: %1").arg(tube.spoilt);
+    if (tube.spike)
+        notes << part.local(
+            Text::tr("spiked with %1 of %2")
+                .arg(withUnit(plainText(tube.spike->volume_mL), u"mL"_s), tube.spike->standard));
+    for (const auto &[id, volume_mL] : tube.pipetted_mL) {
+        const assay::Component *component = assay::findComponent(part.method, id);
+        notes << part.local(
+            Text::tr("%1: %2 pipetted")
+                .arg(component ? component->name : id, withUnit(plainText(volume_mL), u"mL"_s)));
+    }
+    return notes.join(u"; "_s);
+}
+
+class TubeTable
+{
+public:
+    explicit TubeTable(const RecordPart &part)
+        : m_part(part)
+        , m_readings(assay::readingsInOrder(part.method))
+    {
+        const bool hasSeries = std::ranges::any_of(part.run.tubes, [](const run::Tube &tube) {
+            return std::ranges::any_of(tube.readings, [](const auto &reading) {
+                return std::holds_alternative<run::ReadingSeries>(reading.second);
+            });
+        });
+        m_table.columns = {{Text::tr("tube"), Fit::Natural, true},
+                           {Text::tr("contents"), Fit::Wrap},
+                           {Text::tr("v, mL"), Fit::Natural, true},
+                           {Text::tr("V, mL"), Fit::Natural, true}};
+        for (const QString &reading : m_readings)
+            m_table.columns.push_back({reading, hasSeries ? Fit::Wrap : Fit::Natural, !hasSeries});
+        m_table.mostLines = hasSeries ? 20 : 4;
+        const bool hasNotes = std::ranges::any_of(
+            part.run.tubes, [&part](const run::Tube &tube) { return !notesOn(part, tube).isEmpty(); });
+        if (hasNotes)
+            m_table.columns.push_back({Text::tr("note"), Fit::Wrap});
+        for (std::size_t tube = 0; tube < part.run.tubes.size(); ++tube)
+            addRow(static_cast<int>(tube), hasNotes);
+    }
+
+    const PrintedTable &table() const { return m_table; }
+    const QStringList &footnotes() const { return m_footnotes; }
+
+private:
+    void addRow(int index, bool withNotes)
+    {
+        const run::Tube &tube = m_part.run.tubes[static_cast<std::size_t>(index)];
+        QStringList row{QString::number(index + 1), contentOf(tube),
+                        m_part.local(plainText(run::sampleVolume_mL(m_part.method, tube))),
+                        m_readings.empty()
+                            ? none
+                            : m_part.local(evaluation::significantText(
+                                  run::volumeAt_mL(m_part.method, tube, m_readings.back()), 5))};
+        for (const QString &name : m_readings)
+            row << cellOf(index, tube, name);
+        if (withNotes)
+            row << notesOn(m_part, tube);
+        m_table.rows.push_back(row);
+    }
+
+    QString cellOf(int index, const run::Tube &tube, const QString &name)
+    {
+        const auto found = tube.readings.find(name);
+        if (found == tube.readings.end())
+            return none;
+        QString cell = readingOnReport(m_part.content, found->second);
+        for (const ReportReading *correction : correctionsOf(m_part, index, name)) {
+            const QString mark = footnoteMark(static_cast<int>(m_footnotes.size()));
+            cell += withUnit({}, mark + u')');
+            m_footnotes << Text::tr("%1) tube %2, %3: was %4, corrected to %5 by %6 on %7. Reason: %8")
+                               .arg(mark)
+                               .arg(index + 1)
+                               .arg(name, readingOnReport(m_part.content, *correction->replaces),
+                                    readingOnReport(m_part.content, correction->value),
+                                    personOnReport(correction->act), momentOnReport(correction->act.at),
+                                    correction->act.reason);
+        }
+        return cell;
+    }
+
+    const RecordPart &m_part;
+    std::vector<QString> m_readings;
+    PrintedTable m_table;
+    QStringList m_footnotes;
+};
+
+void writeKeyedReadings(PageFlow &flow, const RecordPart &part)
+{
+    PrintedTable table;
+    table.size_pt = 7;
+    table.columns = {
+        {Text::tr("tube"), Fit::Natural, true}, {Text::tr("reading")},       {Text::tr("value"), Fit::Wrap},
+        {Text::tr("as typed"), Fit::Wrap},      {Text::tr("by"), Fit::Wrap}, {Text::tr("at")},
+        {Text::tr("replaces"), Fit::Wrap}};
+    for (const ReportReading &reading : part.record->readings)
+        table.rows.push_back(
+            {QString::number(reading.tube + 1), reading.reading, readingOnReport(part.content, reading.value),
+             reading.typed.isEmpty() ? Text::tr("came in a file") : reading.typed, reading.act.person,
+             momentOnReport(reading.act.at),
+             reading.replaces ? readingOnReport(part.content, *reading.replaces) : QString()});
+    flow.subheading(Text::tr("Readings as they were keyed, oldest first"));
+    flow.table(table);
+}
+
+void writeDosings(PageFlow &flow, const RecordPart &part)
+{
+    if (part.record->dosings.empty())
+        return;
+    PrintedTable table;
+    table.size_pt = 7;
+    table.columns = {{Text::tr("component"), Fit::Wrap},   {Text::tr("tubes"), Fit::Natural, true},
+                     {Text::tr("lot"), Fit::Wrap},         {Text::tr("last good day")},
+                     {Text::tr("pipette"), Fit::Wrap},     {Text::tr("by"), Fit::Wrap},
+                     {Text::tr("first at"), Fit::Natural}, {Text::tr("last at"), Fit::Natural}};
+    for (const ReportDosing &dosing : part.record->dosings)
+        table.rows.push_back({dosing.component, QString::number(dosing.tubes),
+                              dosing.lot.isEmpty() ? none : dosing.lot,
+                              dosing.lotExpires ? exchange::dateText(*dosing.lotExpires) : none,
+                              dosing.pipette.isEmpty() ? none : dosing.pipette, dosing.person,
+                              momentOnReport(dosing.first), momentOnReport(dosing.last)});
+    flow.subheading(Text::tr("Pipetting as it was ticked"));
+    flow.table(table);
+}
+
+/// Minutes on the run's own clock, where somebody marked them.
+void writeClock(PageFlow &flow, const RecordPart &part)
+{
+    const auto isMarked = [](const run::Tube &tube) {
+        return !tube.addedAt_min.empty() || !tube.readAt_min.empty();
+    };
+    if (std::ranges::none_of(part.run.tubes, isMarked))
+        return;
+    PrintedTable table;
+    table.size_pt = 7;
+    table.columns = {{Text::tr("tube"), Fit::Natural, true},
+                     {Text::tr("added, minutes on the run's clock"), Fit::Wrap},
+                     {Text::tr("read, minutes on the run's clock"), Fit::Wrap}};
+    const auto timesOf = [&part](const std::map<QString, double> &times) {
+        QStringList texts;
+        for (const auto &[name, at_min] : times)
+            texts << Text::tr("%1: %2").arg(name, QString::number(at_min, 'f', 2));
+        return part.local(texts.join(u"; "_s));
+    };
+    for (std::size_t i = 0; i < part.run.tubes.size(); ++i) {
+        if (isMarked(part.run.tubes[i]))
+            table.rows.push_back({QString::number(i + 1), timesOf(part.run.tubes[i].addedAt_min),
+                                  timesOf(part.run.tubes[i].readAt_min)});
+    }
+    flow.subheading(Text::tr("When it was done"));
+    flow.table(table);
+}
+
+} // namespace
+
+void writeTubes(PageFlow &flow, const RecordPart &part)
+{
+    flow.heading(Text::tr("Tubes and readings"), 20);
+    const TubeTable tubes(part);
+    flow.table(tubes.table());
+    for (const QString &footnote : tubes.footnotes())
+        flow.paragraph(footnote, 7.5);
+}
+
+void writeBenchLog(PageFlow &flow, const RecordPart &part)
+{
+    writeClock(flow, part);
+    if (!part.record)
+        return;
+    flow.heading(Text::tr("At the bench"), 20);
+    writeDosings(flow, part);
+    writeKeyedReadings(flow, part);
+}
+
+} // namespace plateau::ui

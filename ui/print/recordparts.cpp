@@ -1,0 +1,281 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/print/recordparts.h"
+
+#include "core/evaluation/format.h"
+#include "core/evaluation/standardage.h"
+#include "core/exchange/moment.h"
+#include "ui/print/reporttext.h"
+#include "ui/print/worksheetcontent.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+using evaluation::plainText;
+using evaluation::significantText;
+using evaluation::withUnit;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunRecord)
+};
+
+using Fit = TableColumn::Fit;
+const QString none = u"–"_s;
+
+QString joined(const std::vector<QString> &names)
+{
+    return QStringList(names.begin(), names.end()).join(u", "_s);
+}
+
+QString stepText(const assay::Method &method, const assay::Step &step)
+{
+    if (const auto *add = std::get_if<assay::AddStep>(&step)) {
+        const assay::Component *component = assay::findComponent(method, add->component);
+        return Text::tr("add %1").arg(component ? component->name : add->component);
+    }
+    if (const auto *wait = std::get_if<assay::WaitStep>(&step))
+        return Text::tr("wait %1").arg(waitOnPaper(*wait));
+    if (const auto *read = std::get_if<assay::ReadStep>(&step))
+        return Text::tr("read %1").arg(read->reading);
+    return Text::tr("mix");
+}
+
+QString signalText(const assay::Measurand &measurand, const assay::Method &method)
+{
+    const std::vector<QString> names = assay::readingsOf(measurand.signal);
+    const bool rising = method.direction == assay::Direction::Rising;
+    if (names.size() == 2)
+        return rising ? u"%1 - %2"_s.arg(names[1], names[0]) : u"%1 - %2"_s.arg(names[0], names[1]);
+    return Text::tr("coupled indicator of %1").arg(joined(names));
+}
+
+void writeComponents(PageFlow &flow, const RecordPart &part)
+{
+    PrintedTable table;
+    table.columns = {{Text::tr("component"), Fit::Wrap},
+                     {Text::tr("volume, mL"), Fit::Natural, true},
+                     {Text::tr("may be, mL"), Fit::Natural, true},
+                     {Text::tr("part"), Fit::Wrap}};
+    for (const assay::Component &component : part.method.components) {
+        QStringList roles;
+        if (component.id == part.method.sample)
+            roles << Text::tr("sample");
+        if (component.id == part.method.diluent)
+            roles << Text::tr("diluent, makes up for the sample");
+        if (component.id == part.method.starter)
+            roles << Text::tr("starter");
+        if (component.suspension)
+            roles << Text::tr("suspension");
+        table.rows.push_back({component.name, part.local(plainText(component.volume_mL)),
+                              component.range_mL ? part.local(Text::tr("%1 to %2")
+                                                                  .arg(plainText(component.range_mL->lower),
+                                                                       plainText(component.range_mL->upper)))
+                                                 : none,
+                              roles.join(u"; "_s)});
+    }
+    flow.table(table);
+}
+
+void writeMeasurands(PageFlow &flow, const RecordPart &part)
+{
+    PrintedTable table;
+    table.columns = {{Text::tr("measured"), Fit::Wrap},
+                     {Text::tr("signal"), Fit::Wrap},
+                     {Text::tr("M, g/mol"), Fit::Natural, true},
+                     {Text::tr("n"), Fit::Natural, true},
+                     {Text::tr("factor, g/L for one unit of signal"), Fit::Natural, true}};
+    for (const assay::Measurand &measurand : part.method.measurands) {
+        const auto factor =
+            std::ranges::find(part.evaluation.factors, measurand.id, &evaluation::Factor::measurand);
+        table.rows.push_back({measurand.name, signalText(measurand, part.method),
+                              part.local(plainText(measurand.molarMass_g_per_mol)),
+                              part.local(plainText(measurand.chromophorePerMolecule)),
+                              factor == part.evaluation.factors.end()
+                                  ? none
+                                  : part.local(significantText(factor->factor_g_per_L, 5))});
+    }
+    flow.table(table);
+}
+
+void addInput(PrintedTable &table, const RecordPart &part, const QString &name, double value,
+              const QString &unit)
+{
+    table.rows.push_back({name, part.local(plainText(value)), unit});
+}
+
+void writeInputs(PageFlow &flow, const RecordPart &part)
+{
+    if (!part.run.uncertainty) {
+        flow.paragraph(Text::tr("The run states no uncertainties of its inputs."));
+        return;
+    }
+    const run::UncertaintyInputs &inputs = *part.run.uncertainty;
+    PrintedTable table;
+    table.columns = {{Text::tr("standard uncertainty (k = 1) of"), Fit::Wrap},
+                     {Text::tr("value"), Fit::Natural, true},
+                     {Text::tr("unit")}};
+    const QString percent = Text::tr("% of it");
+    addInput(table, part, Text::tr("each absorbance"), inputs.absorbance, Text::tr("absorbance"));
+    addInput(table, part, Text::tr("absorptivity"), inputs.absorptivity_percent, percent);
+    addInput(table, part, Text::tr("path length"), inputs.pathLength_percent, percent);
+    addInput(table, part, Text::tr("total volume"), inputs.totalVolume_percent, percent);
+    addInput(table, part, Text::tr("sample volume"), inputs.sampleVolume_percent, percent);
+    addInput(table, part, Text::tr("each dilution step, unless it has its own"), inputs.dilution_percent,
+             percent);
+    addInput(table, part, Text::tr("extract"), inputs.extract_percent, percent);
+    flow.table(table);
+}
+
+QString calibrationText(run::Calibration calibration)
+{
+    switch (calibration) {
+    case run::Calibration::Standard:
+        return Text::tr("by the run's own standard");
+    case run::Calibration::Line:
+        return Text::tr("by a line through the run's standards");
+    case run::Calibration::Absorptivity:
+        break;
+    }
+    return Text::tr("by the molar absorptivity");
+}
+
+/// "5 → 50 mL ± 0.3 % (k = 1)": a step's own uncertainty travels with it.
+QString stepsText(const std::vector<run::DilutionStep> &steps)
+{
+    QStringList parts;
+    for (const run::DilutionStep &step : steps) {
+        const QString made = dilutionOnPaper({step});
+        parts << (step.uncertainty_percent
+                      ? Text::tr("%1 (u = %2)")
+                            .arg(made, withUnit(plainText(*step.uncertainty_percent), u"%"_s))
+                      : made);
+    }
+    return parts.join(u", "_s);
+}
+
+void writeSamples(PageFlow &flow, const RecordPart &part)
+{
+    PrintedTable table;
+    table.columns = {{Text::tr("sample"), Fit::Wrap},
+                     {Text::tr("weighed, g"), Fit::Natural, true},
+                     {Text::tr("extract, mL"), Fit::Natural, true},
+                     {Text::tr("dilution"), Fit::Wrap},
+                     {Text::tr("factor F"), Fit::Natural, true}};
+    for (const run::Sample &sample : part.run.samples)
+        table.rows.push_back(
+            {sample.id, sample.mass_g ? part.local(plainText(*sample.mass_g)) : none,
+             sample.extract_mL ? part.local(plainText(*sample.extract_mL)) : none,
+             sample.dilution.empty() ? Text::tr("as it is") : part.local(stepsText(sample.dilution)),
+             part.local(plainText(run::dilutionFactor(sample.dilution)))});
+    flow.subheading(Text::tr("Samples"));
+    flow.table(table);
+}
+
+void writeStandards(PageFlow &flow, const RecordPart &part)
+{
+    if (part.run.standards.empty())
+        return;
+    PrintedTable table;
+    table.columns = {{Text::tr("standard"), Fit::Wrap},
+                     {Text::tr("holds"), Fit::Wrap},
+                     {Text::tr("made, g/L"), Fit::Natural, true},
+                     {Text::tr("prepared"), Fit::Wrap},
+                     {Text::tr("used"), Fit::Wrap},
+                     {Text::tr("lost in an hour, %"), Fit::Natural, true},
+                     {Text::tr("at use, g/L"), Fit::Natural, true}};
+    for (const run::Standard &standard : part.run.standards)
+        table.rows.push_back({standard.id,
+                              standard.measurand.isEmpty() ? Text::tr("all measured")
+                                                           : quantityName(part.method, standard.measurand),
+                              part.local(plainText(standard.concentration_g_per_L)),
+                              standard.preparedAt ? momentOnReport(*standard.preparedAt) : none,
+                              standard.usedAt ? momentOnReport(*standard.usedAt) : none,
+                              part.local(significantText(standard.lossPerHour * 100, 3)),
+                              part.local(significantText(run::concentrationAtUse_g_per_L(standard), 5))});
+    flow.subheading(Text::tr("Standards"));
+    flow.table(table);
+}
+
+void writeLots(PageFlow &flow, const RecordPart &part)
+{
+    flow.subheading(Text::tr("Lots"), 6);
+    if (part.run.lots.empty()) {
+        flow.paragraph(Text::tr("The run names no lots."));
+        return;
+    }
+    PrintedTable table;
+    table.columns = {
+        {Text::tr("component"), Fit::Wrap}, {Text::tr("lot"), Fit::Wrap}, {Text::tr("last good day")}};
+    for (const run::LotUse &lot : part.run.lots) {
+        const assay::Component *component = assay::findComponent(part.method, lot.component);
+        table.rows.push_back({component ? component->name : lot.component, lot.lot,
+                              lot.expires ? exchange::dateText(*lot.expires) : none});
+    }
+    flow.table(table);
+}
+
+} // namespace
+
+void writeMethod(PageFlow &flow, const RecordPart &part)
+{
+    const assay::Method &method = part.method;
+    flow.heading(Text::tr("Method"));
+    flow.paragraph(methodTitle(method), 9);
+    if (const QString sentence = templateSentence(method); !sentence.isEmpty())
+        flow.paragraph(sentence);
+    flow.paragraph(Text::tr("Source: %1").arg(method.source));
+    if (!method.principle.isEmpty())
+        flow.paragraph(method.principle);
+    for (const QString &reaction : method.reactions)
+        flow.paragraph(reaction, 8, 3);
+    writeComponents(flow, part);
+    QStringList steps;
+    for (const assay::Step &step : method.steps)
+        steps << stepText(method, step);
+    flow.paragraph(Text::tr("Steps: %1.").arg(part.local(steps.join(u"; "_s))));
+    writeMeasurands(flow, part);
+}
+
+void writeConditions(PageFlow &flow, const RecordPart &part)
+{
+    const assay::Method &method = part.method;
+    const int wavelength_nm = part.run.wavelength_nm.value_or(method.wavelength_nm);
+    const double path_mm = part.run.pathLength_mm.value_or(method.pathLength_mm);
+    const auto absorptivity = assay::absorptivity(method, wavelength_nm);
+    const bool corrects = method.volumeCorrection == assay::VolumeCorrection::ToFinalVolume;
+    const assay::Window &window = method.window;
+    flow.heading(Text::tr("Conditions"));
+    flow.fields(
+        {{Text::tr("wavelength"), withUnit(QString::number(wavelength_nm), u"nm"_s)},
+         {Text::tr("path length d"), part.local(withUnit(plainText(path_mm / 10), u"cm"_s))},
+         {Text::tr("molar absorptivity e"),
+          absorptivity ? part.local(withUnit(plainText(*absorptivity), u"L/(mol cm)"_s)) : none},
+         {Text::tr("calibration"), calibrationText(part.run.calibration)},
+         {Text::tr("direction"),
+          method.direction == assay::Direction::Rising ? Text::tr("rising") : Text::tr("falling")},
+         {Text::tr("readings"),
+          corrects ? Text::tr("brought to the final volume") : Text::tr("as read, no correction for volume")},
+         {Text::tr("net signal to be reported"),
+          part.local(Text::tr("%1 to %2").arg(plainText(window.minSignal), plainText(window.maxSignal)))},
+         {Text::tr("largest absorbance"),
+          window.maxAbsorbance ? part.local(plainText(*window.maxAbsorbance)) : none},
+         {Text::tr("absorbance that has to remain"),
+          window.reserveAbsorbance ? part.local(plainText(*window.reserveAbsorbance)) : none}},
+        3);
+    writeInputs(flow, part);
+}
+
+void writeMaterials(PageFlow &flow, const RecordPart &part)
+{
+    flow.heading(Text::tr("Samples, standards, lots"), 20);
+    writeSamples(flow, part);
+    writeStandards(flow, part);
+    writeLots(flow, part);
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,364 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/print/resultsreport.h"
+
+#include "core/evaluation/format.h"
+#include "core/exchange/moment.h"
+#include "ui/print/pdf.h"
+#include "ui/print/reporthead.h"
+#include "ui/print/reporttext.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Report)
+};
+
+using Fit = TableColumn::Fit;
+constexpr double body_pt = 8.5;
+
+class ResultsReport
+{
+public:
+    ResultsReport(const ReportContent &content, PageFlow &flow)
+        : m_content(content)
+        , m_flow(flow)
+    {
+    }
+
+    void write()
+    {
+        paintLaboratory(m_flow, m_content.laboratory);
+        paintTitle(m_flow, Text::tr("Report of results"), numberLine());
+        writeParties();
+        writeItems();
+        writeResults();
+        writeCompliance();
+        writeMethod();
+        writeRemarks();
+        writeStatements();
+        writeAuthorisation();
+        paintEnd(m_flow, Text::tr("End of report %1").arg(numberOf(m_content)));
+    }
+
+    static QString numberOf(const ReportContent &content)
+    {
+        const QString given = content.fields.value(u"report-number"_s);
+        return given.isEmpty() ? reportNumber(content) : given;
+    }
+
+private:
+    QString field(const QString &name) const { return m_content.fields.value(name); }
+
+    QString numberLine() const
+    {
+        return Text::tr("Report %1, revision %2").arg(numberOf(m_content)).arg(revisionOf(m_content));
+    }
+
+    void writeParties()
+    {
+        const ReportDecision *decision = decisionOf(m_content);
+        QString issued = field(u"issued"_s);
+        if (issued.isEmpty() && decision)
+            issued = dayOnReport(m_content.madeAt);
+        QString tested = field(u"tested"_s);
+        if (tested.isEmpty())
+            tested = daysOfTest(m_content);
+        m_flow.fields({{Text::tr("customer"), field(u"customer"_s), 1},
+                       {Text::tr("customer's address or contact"), field(u"customer-contact"_s), 1},
+                       {Text::tr("order or reference"), field(u"order"_s), 1},
+                       {Text::tr("date of the tests"), tested, 1},
+                       {Text::tr("place of the tests, if elsewhere"), field(u"location"_s), 1},
+                       {Text::tr("date of issue"), issued, 1}},
+                      3, body_pt);
+    }
+
+    /// In the order of the results, each once.
+    QStringList samples() const
+    {
+        QStringList samples;
+        for (const evaluation::Result &result : m_content.evaluation.results) {
+            if (!samples.contains(result.sample))
+                samples << result.sample;
+        }
+        return samples;
+    }
+
+    QString orField(const QString &known, const QString &name, const QString &sample) const
+    {
+        const QString given = m_content.fields.value(name, sample);
+        return given.isEmpty() ? known : given;
+    }
+
+    void writeItems()
+    {
+        m_flow.heading(Text::tr("Items tested"), 20);
+        PrintedTable table;
+        table.size_pt = body_pt;
+        table.columns = {{Text::tr("sample"), Fit::Wrap, false, true},
+                         {Text::tr("what it is"), Fit::Wrap},
+                         {Text::tr("state on arrival"), Fit::Wrap},
+                         {Text::tr("received")},
+                         {Text::tr("sampled")}};
+        // A line to write on where nobody knows.
+        const auto known = [](const QString &text) { return text.isEmpty() ? u"______________"_s : text; };
+        for (const QString &sample : samples()) {
+            const ReportItem *item = findItem(m_content, sample);
+            QString received;
+            if (item && item->receivedAt)
+                received = dayOnReport(*item->receivedAt);
+            table.rows.push_back({sample, known(orField(item ? item->product : QString(), u"item"_s, sample)),
+                                  known(orField({}, u"condition"_s, sample)),
+                                  known(orField(received, u"received"_s, sample)),
+                                  known(orField({}, u"sampled"_s, sample))});
+        }
+        m_flow.table(table);
+    }
+
+    /// What has to be said of a result beside its number.
+    QStringList remarksOn(const evaluation::Result &result) const
+    {
+        QStringList remarks;
+        if (const ReportedResult *reported = reportedAs(m_content, result);
+            reported && !reported->remark.isEmpty())
+            remarks << local(m_content, reported->remark);
+        for (const evaluation::Check &check : result.checks) {
+            if (!check.passed)
+                remarks << checkOnReport(m_content, check);
+        }
+        return remarks;
+    }
+
+    QString footnoteOf(const QString &remark)
+    {
+        qsizetype place = m_footnotes.indexOf(remark);
+        if (place < 0) {
+            place = m_footnotes.size();
+            m_footnotes << remark;
+        }
+        return footnoteMark(static_cast<int>(place));
+    }
+
+    void writeResults()
+    {
+        m_flow.heading(Text::tr("Results"), 20);
+        const auto &results = m_content.evaluation.results;
+        const bool uncertain = std::ranges::any_of(
+            results, [](const auto &result) { return result.expandedUncertainty.has_value(); });
+        PrintedTable table;
+        table.size_pt = 9;
+        table.columns = {{Text::tr("sample"), Fit::Wrap},
+                         {Text::tr("quantity"), Fit::Wrap},
+                         {Text::tr("result"), Fit::Natural, true, true}};
+        if (uncertain)
+            table.columns.push_back({Text::tr("± U"), Fit::Natural, true});
+        table.columns.push_back({Text::tr("unit")});
+        if (uncertain)
+            table.columns.push_back({Text::tr("k"), Fit::Natural, true});
+        table.columns.push_back({Text::tr("note")});
+        for (const evaluation::Result &result : results)
+            table.rows.push_back(resultRow(result, uncertain));
+        m_flow.table(table);
+        for (qsizetype i = 0; i < m_footnotes.size(); ++i)
+            m_flow.paragraph(Text::tr("%1) %2").arg(footnoteMark(static_cast<int>(i)), m_footnotes[i]), 7.5);
+        m_flow.paragraph(uncertain
+                             ? uncertaintySentence()
+                             : Text::tr("No uncertainty is stated: the run states none for its inputs."),
+                         7.5);
+    }
+
+    QStringList resultRow(const evaluation::Result &result, bool uncertain)
+    {
+        const ReportedResult *reported = reportedAs(m_content, result);
+        const bool isReported = !reported || reported->isReported;
+        const ResultWords words = wordsOf(m_content, result);
+        const QString none = u"–"_s;
+        QStringList row{result.sample, quantityName(m_content.method, result.measurand),
+                        isReported ? words.value : Text::tr("not reported")};
+        if (uncertain)
+            row << (isReported ? words.uncertainty : none);
+        row << (isReported ? words.unit : none);
+        if (uncertain)
+            row << (isReported ? words.coverage : none);
+        QStringList notes;
+        for (const QString &remark : remarksOn(result))
+            notes << footnoteOf(remark);
+        return row << notes.join(u", "_s);
+    }
+
+    /// k and level as the evaluation makes them: k = 2 from 30 effective degrees of freedom, else Student's t
+    /// at 95.45 %.
+    QString uncertaintySentence() const
+    {
+        return local(m_content,
+                     Text::tr("U is the expanded uncertainty of the result, in its unit: the standard "
+                              "uncertainty multiplied by the coverage factor k of its line, for a level of "
+                              "confidence of about 95 % (95.45 %). A result with < or > is a bound and has "
+                              "no U."));
+    }
+
+    void writeCompliance()
+    {
+        if (m_content.compliance.empty())
+            return;
+        m_flow.heading(Text::tr("Comparison with specifications"), 20);
+        PrintedTable table;
+        table.size_pt = body_pt;
+        table.columns = {{Text::tr("sample"), Fit::Wrap},
+                         {Text::tr("quantity"), Fit::Wrap},
+                         {Text::tr("specification"), Fit::Wrap},
+                         {Text::tr("statement"), Fit::Wrap, false, true},
+                         {Text::tr("decision rule"), Fit::Wrap}};
+        for (const ReportCompliance &line : m_content.compliance)
+            table.rows.push_back({line.sample, quantityName(m_content.method, line.measurand),
+                                  local(m_content, line.specification), local(m_content, line.statement),
+                                  local(m_content, line.rule)});
+        m_flow.table(table);
+    }
+
+    void writeMethodOf(const assay::Method &method)
+    {
+        m_flow.paragraph(methodTitle(method), body_pt);
+        m_flow.paragraph(method.source, 7.5);
+        if (const QString sentence = templateSentence(method); !sentence.isEmpty())
+            m_flow.paragraph(sentence, 7.5);
+    }
+
+    void writeMethod()
+    {
+        m_flow.heading(Text::tr("Method"));
+        writeMethodOf(m_content.method);
+        QStringList written{m_content.method.id};
+        for (const ReportCompanion &companion : m_content.companions) {
+            if (written.contains(companion.method.id))
+                continue;
+            written << companion.method.id;
+            writeMethodOf(companion.method);
+        }
+        for (const evaluation::Result &result : m_content.evaluation.results) {
+            if (!result.terms.empty() && !written.contains(result.measurand)) {
+                written << result.measurand;
+                m_flow.paragraph(derivedSentence(result), 7.5);
+            }
+        }
+    }
+
+    QString derivedSentence(const evaluation::Result &result) const
+    {
+        QStringList parts;
+        for (const evaluation::ResultTerm &term : result.terms)
+            parts << Text::tr("%1 times %2 (method %3)")
+                         .arg(local(m_content, evaluation::significantText(term.factor, 5)), term.measurand,
+                              term.method);
+        return Text::tr("%1 is calculated: the sum of %2. Its uncertainty takes account of what the parts "
+                        "have in common.")
+            .arg(quantityName(m_content.method, result.measurand), parts.join(u"; "_s));
+    }
+
+    void writeRemarks()
+    {
+        m_flow.heading(Text::tr("Further information"), 16);
+        QString deviations = field(u"deviations"_s);
+        if (deviations.isEmpty())
+            deviations = recordedDeviations().join(u' ');
+        m_flow.fields({{Text::tr("additions to, deviations or exclusions from the method"), deviations, 1},
+                       {Text::tr("sampling: plan and method, where it was ours"), field(u"sampling"_s), 1},
+                       {Text::tr("results from external providers"), field(u"external"_s), 1},
+                       {Text::tr("opinions and interpretations"), field(u"opinions"_s), 1}},
+                      2, body_pt);
+        writeRevision();
+    }
+
+    /// What the run itself says was done otherwise.
+    QStringList recordedDeviations() const
+    {
+        QStringList sentences;
+        for (std::size_t i = 0; i < m_content.run.tubes.size(); ++i) {
+            const run::Tube &tube = m_content.run.tubes[i];
+            if (!tube.pipetted_mL.empty())
+                sentences << Text::tr("Tube %1 was pipetted otherwise than the method says, and is "
+                                      "calculated as pipetted.")
+                                 .arg(i + 1);
+        }
+        return sentences;
+    }
+
+    /// A report that replaces another says which, and why.
+    void writeRevision()
+    {
+        if (!m_content.record || m_content.record->revision < 2)
+            return;
+        const auto &decisions = m_content.record->decisions;
+        const auto taken = std::find_if(decisions.rbegin(), decisions.rend(),
+                                        [](const ReportDecision &decision) { return !!decision.takenBack; });
+        if (taken == decisions.rend())
+            return;
+        m_flow.paragraph(
+            Text::tr("This is revision %1 and replaces revision %2. It was opened again on %3 by "
+                     "%4: %5.")
+                .arg(m_content.record->revision)
+                .arg(m_content.record->revision - 1)
+                .arg(dayOnReport(taken->takenBack->at), taken->takenBack->person, taken->takenBack->reason),
+            body_pt);
+    }
+
+    void writeStatements()
+    {
+        m_flow.advance(1);
+        m_flow.paragraph(
+            Text::tr("The results relate only to the items tested, as they were received. What the "
+                     "customer says of the samples is given as it was told. This report is not to be "
+                     "reproduced except in full without the laboratory's approval."),
+            body_pt);
+        if (const QString sentence = stateSentence(stateOf(m_content)); !sentence.isEmpty())
+            m_flow.paragraph(sentence, body_pt);
+    }
+
+    void writeAuthorisation()
+    {
+        const ReportDecision *decision = decisionOf(m_content);
+        QString person = field(u"authorised-by"_s);
+        if (person.isEmpty() && decision && stateOf(m_content) == ReportState::Accepted)
+            person = Text::tr("%1, %2").arg(personOnReport(decision->act), dayOnReport(decision->act.at));
+        m_flow.need(24);
+        m_flow.advance(2);
+        m_flow.fields({{Text::tr("authorised by"), person, 1}, {Text::tr("signature"), {}, 2}}, 2, 9);
+    }
+
+    const ReportContent &m_content;
+    PageFlow &m_flow;
+    QStringList m_footnotes;
+};
+
+} // namespace
+
+QByteArray resultsReportPdf(const ReportContent &content, Paper paper)
+{
+    const QString number = ResultsReport::numberOf(content);
+    RunningText running;
+    running.title = Text::tr("Report of results %1").arg(number);
+    running.headLeft = content.laboratory.name.isEmpty() ? running.title : content.laboratory.name;
+    running.headRight = Text::tr("report %1, revision %2").arg(number).arg(revisionOf(content));
+    running.mark = stateMark(stateOf(content));
+    running.foot = Text::tr("Report %1, revision %2, made %3 with Plateau %4")
+                       .arg(number)
+                       .arg(revisionOf(content))
+                       .arg(momentOnReport(content.madeAt), content.programVersion);
+    return flowedPdf(running, paper, [&](PageFlow &flow) { ResultsReport(content, flow).write(); });
+}
+
+QString resultsReportFileName(const ReportContent &content)
+{
+    return fileNameOf(Text::tr("report %1", "a file name").arg(printable(content.run.title).left(80)),
+                      u".pdf"_s);
+}
+
+} // namespace plateau::ui
