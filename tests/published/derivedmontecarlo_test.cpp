@@ -102,7 +102,54 @@ double diluted(Inputs &in, double factor)
 
 constexpr double ratio = 342.30 / 180.16;
 
+/// Calibrated by the run's own standard: of a solution that holds both measurands, or of one for each.
+evaluation::Result byStandard(double one, double other, bool oneSolution)
+{
+    auto method = cascadeOf(scheme, 0.02, 100, at340);
+    method.derived = {{u"joint"_s, u"Joint"_s, {{{}, u"first"_s, one}, {{}, u"second"_s, other}}}};
+    auto run = stating(runOf(liquidSample({{5, 50}}), {withThird(tubeOf(Role::Blank, 0.100, 0.112), 0.121),
+                                                       withThird(sampleTube(0.121, 0.401), 0.714)}));
+    run.calibration = run::Calibration::Standard;
+    const auto add = [&](const QString &id, const QString &measurand, double percent) {
+        run.standards.push_back({id, 0.2, measurand, {}, {}, 0, percent});
+        run::Tube tube = withThird(tubeOf(Role::Standard, 0.110, 0.712), 1.314);
+        tube.standard = id;
+        run.tubes.push_back(tube);
+    };
+    add(u"STD"_s, oneSolution ? QString() : u"first"_s, 1.2);
+    if (!oneSolution)
+        add(u"STD 2"_s, u"second"_s, 1.4);
+    return evaluation::evaluate(method, run).results.at(2);
+}
+
+HandCalculation byStandardByHand(double one, double other, bool oneSolution)
+{
+    return [=](Inputs &in) {
+        const Pair blank = changes(in, 0.100, 0.112, 0.121);
+        const Pair tube = changes(in, 0.121, 0.401, 0.714);
+        const Pair first = changes(in, 0.110, 0.712, 1.314);
+        const Pair second = oneSolution ? first : changes(in, 0.110, 0.712, 1.314);
+        const double firstOff = in.factor(1.2);
+        const double secondOff = oneSolution ? firstOff : in.factor(1.4);
+        return (one * (tube.first - blank.first) / (first.first - blank.first) * firstOff +
+                other * (tube.second - blank.second) / (second.second - blank.second) * secondOff) *
+               0.2 * 10 * in.factor(stated.dilution_percent);
+    };
+}
+
 } // namespace
+
+TEST(MonteCarlo, MeasurandsOfOneStandardAreOffTogether)
+{
+    expectSameUncertainty(byStandard(1, 1, true), byStandardByHand(1, 1, true));
+    expectSameUncertainty(byStandard(2, -1, true), byStandardByHand(2, -1, true));
+}
+
+TEST(MonteCarlo, MeasurandsOfTwoStandardsAreOffEachByItself)
+{
+    expectSameUncertainty(byStandard(1, 1, false), byStandardByHand(1, 1, false));
+    expectSameUncertainty(byStandard(2, -1, false), byStandardByHand(2, -1, false));
+}
 
 TEST(MonteCarlo, SumOfTwoMeasurandsThatShareAReading)
 {

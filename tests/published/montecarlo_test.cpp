@@ -215,12 +215,57 @@ TEST(MonteCarlo, CalibratedByTheRunsOwnStandard)
               {tubeOf(Role::Blank, 0.100, 0.110), standardTube(u"STD"_s, 0.110, 0.912),
                standardTube(u"STD"_s, 0.111, 0.914), sampleTube(0.121, 0.281), sampleTube(0.120, 0.282)});
     run.standards = {standardOf(u"STD"_s, 0.2)};
+    run.standards[0].uncertainty_percent = 0.7;
     run.calibration = run::Calibration::Standard;
     expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [](Inputs &in) {
         const double blank = change(in, 0.100, 0.110);
         const double standard = (change(in, 0.110, 0.912) + change(in, 0.111, 0.914)) / 2 - blank;
         const double sample = (change(in, 0.121, 0.281) + change(in, 0.120, 0.282)) / 2 - blank;
-        return sample / standard * 0.2 * diluted(in, 5, 50);
+        return sample / standard * 0.2 * in.factor(0.7) * diluted(in, 5, 50);
+    });
+}
+
+TEST(MonteCarlo, CoupledIndicatorCalibratedByAStandard)
+{
+    auto method = cascadeOf(scheme, 0.02, 100, at340);
+    method.measurands = {
+        {u"analyte"_s, u"Analyte"_s, 100, 1, assay::CoupledIndicatorSignal{u"A1"_s, u"A2"_s, u"A3"_s}}};
+    auto run = runOf(liquidSample(), {withThird(tubeOf(Role::Blank, 0.100, 0.130), 0.180),
+                                      withThird(standardTube(u"STD"_s, 0.300, 0.500), 1.000),
+                                      withThird(sampleTube(0.300, 0.400), 0.600)});
+    run.standards = {standardOf(u"STD"_s, 0.2)};
+    run.standards[0].uncertainty_percent = 0.9;
+    run.calibration = run::Calibration::Standard;
+    const auto signal = [](Inputs &in, double base, double middle, double last) {
+        const double a0 = absorbance(in, base);
+        const double before = absorbance(in, middle) - a0;
+        const double whole = absorbance(in, last) - a0;
+        return whole - before * before / whole;
+    };
+    expectSameUncertainty(resultOf(method, run), [&](Inputs &in) {
+        const double blank = signal(in, 0.100, 0.130, 0.180);
+        const double standard = signal(in, 0.300, 0.500, 1.000) - blank;
+        return (signal(in, 0.300, 0.400, 0.600) - blank) / standard * 0.2 * in.factor(0.9);
+    });
+}
+
+TEST(MonteCarlo, FallingCorrectedForVolumeAndCalibratedByAStandard)
+{
+    auto method = methodOf({{1.0}, 0.5, 0.1, 0.2}, 100, at340);
+    method.direction = assay::Direction::Falling;
+    method.volumeCorrection = assay::VolumeCorrection::ToFinalVolume;
+    auto run = runOf(liquidSample(), {tubeOf(Role::Blank, 1.600, 1.390), standardTube(u"STD"_s, 1.610, 0.700),
+                                      sampleTube(1.605, 1.100)});
+    run.standards = {standardOf(u"STD"_s, 0.2)};
+    run.standards[0].uncertainty_percent = 0.8;
+    run.calibration = run::Calibration::Standard;
+    const auto signal = [](Inputs &in, double first, double second) {
+        return absorbance(in, first) * 1.6 / 1.8 - absorbance(in, second);
+    };
+    expectSameUncertainty(resultOf(method, run), [&](Inputs &in) {
+        const double blank = signal(in, 1.600, 1.390);
+        const double standard = signal(in, 1.610, 0.700) - blank;
+        return (signal(in, 1.605, 1.100) - blank) / standard * 0.2 * in.factor(0.8);
     });
 }
 
@@ -233,6 +278,7 @@ TEST(MonteCarlo, CalibratedByALine)
     for (std::size_t i = 0; i < 4; ++i) {
         const QString id = u"L%1"_s.arg(i);
         run.standards.push_back(standardOf(id, levels_g_per_L[i]));
+        run.standards.back().uncertainty_percent = 0.5; // all from one stock
         run.tubes.push_back(standardTube(id, 0.100, read[i]));
     }
     run.calibration = run::Calibration::Line;
@@ -249,7 +295,44 @@ TEST(MonteCarlo, CalibratedByALine)
             square += x * x;
         }
         const double sample = (change(in, 0.121, 0.481) + change(in, 0.120, 0.482)) / 2 - blank;
-        return (0.1625 + (sample - mean) / (product / square)) * diluted(in, 5, 50);
+        return (0.1625 + (sample - mean) / (product / square)) * in.factor(0.5) * diluted(in, 5, 50);
+    });
+}
+
+TEST(MonteCarlo, ALineThroughLevelsThatAreOffByDifferentParts)
+{
+    // One stock, but the smaller levels are less well known: they are off together, each by its own part.
+    const std::array levels_g_per_L{0.05, 0.10, 0.20, 0.30};
+    const std::array percents{2.0, 1.5, 1.0, 0.5};
+    const std::array read{0.200, 0.301, 0.500, 0.701};
+    auto run = runOf(liquidSample(), {tubeOf(Role::Blank, 0.100, 0.110), sampleTube(0.121, 0.481)});
+    for (std::size_t i = 0; i < 4; ++i) {
+        const QString id = u"L%1"_s.arg(i);
+        run.standards.push_back(standardOf(id, levels_g_per_L[i]));
+        run.standards.back().uncertainty_percent = percents[i];
+        run.tubes.push_back(standardTube(id, 0.100, read[i]));
+    }
+    run.calibration = run::Calibration::Line;
+    expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [&](Inputs &in) {
+        const double blank = change(in, 0.100, 0.110);
+        const double off = in.drawn(0, 0.01);
+        std::array<double, 4> x{};
+        std::array<double, 4> y{};
+        double xMean = 0;
+        double yMean = 0;
+        for (std::size_t i = 0; i < 4; ++i) {
+            x[i] = levels_g_per_L[i] * (1 + percents[i] * off);
+            y[i] = change(in, 0.100, read[i]) - blank;
+            xMean += x[i] / 4;
+            yMean += y[i] / 4;
+        }
+        double product = 0;
+        double square = 0;
+        for (std::size_t i = 0; i < 4; ++i) {
+            product += (x[i] - xMean) * (y[i] - yMean);
+            square += (x[i] - xMean) * (x[i] - xMean);
+        }
+        return xMean + (change(in, 0.121, 0.481) - blank - yMean) / (product / square);
     });
 }
 

@@ -138,6 +138,43 @@ TEST(Uncertainty, WhatTheStandardSharesWithTheSampleCancels)
                 1e-12);
 }
 
+TEST(Uncertainty, TheStandardsOwnConcentrationCountsOnlyWhereItCalibrates)
+{
+    run::Run run = statedRun();
+    run.standards = {{u"STD"_s, 0.2, {}, {}, {}, 0, 1.5}};
+    run.tubes.push_back(test::standardTube("STD", 0.1, 0.71));
+    EXPECT_EQ(termOf(resultOf(run), u"concentration of the standard"_s), 0);
+    run.calibration = run::Calibration::Standard;
+    const evaluation::Result result = resultOf(run);
+    EXPECT_NEAR(termOf(result, u"concentration of the standard"_s), *result.value * 0.015, 1e-12);
+    // The sample is diluted, read and blanked apart from it: the variances add up.
+    run.standards[0].uncertainty_percent.reset();
+    const evaluation::Result without = resultOf(run);
+    EXPECT_EQ(termOf(without, u"concentration of the standard"_s), 0);
+    const double u = *result.expandedUncertainty / *result.coverageFactor;
+    const double uWithout = *without.expandedUncertainty / *without.coverageFactor;
+    EXPECT_NEAR(u * u - uWithout * uWithout, std::pow(*result.value * 0.015, 2), 1e-12);
+    // The second standard of a run does not calibrate, and says nothing.
+    run.standards.push_back({u"CHECK"_s, 0.2, {}, {}, {}, 0, 5});
+    run.tubes.push_back(test::standardTube("CHECK", 0.1, 0.70));
+    EXPECT_EQ(termOf(resultOf(run), u"concentration of the standard"_s), 0);
+}
+
+TEST(Uncertainty, LevelsOfOneStockAreOffTogether)
+{
+    run::Run run = statedRun();
+    run.calibration = run::Calibration::Line;
+    for (int level = 1; level <= 4; ++level) {
+        const QString id = u"L%1"_s.arg(level);
+        run.standards.push_back({id, 0.05 * level, {}, {}, {}, 0, 1.5});
+        run.tubes.push_back(test::standardTube(id.toLatin1().constData(), 0.1, 0.110 + 0.15 * level));
+    }
+    const evaluation::Result result = resultOf(run);
+    // Every amount is off by the same part, and so is what is read back from the line: no averaging over
+    // levels.
+    EXPECT_NEAR(termOf(result, u"concentration of the standard"_s), *result.value * 0.015, 1e-12);
+}
+
 TEST(Uncertainty, LineTakesTheLargerOfScatterAndPropagatedReadings)
 {
     run::Run run = statedRun();

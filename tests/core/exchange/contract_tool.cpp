@@ -27,6 +27,8 @@ bool accepts(const QString &path, const MethodLookup &lookup)
         return false;
     if (path.endsWith("laboratory.json"_L1))
         return readLaboratory(*bytes.value).value.has_value();
+    if (path.endsWith("specifications.json"_L1))
+        return readSpecifications(*bytes.value).value.has_value();
     return path.endsWith("method.json"_L1) ? readMethod(*bytes.value).value.has_value()
                                            : readRun(*bytes.value, lookup).value.has_value();
 }

@@ -19,7 +19,7 @@ TOOL = sys.argv[2]
 GONE = object()
 
 SCHEMAS = {kind: json.loads((SOURCE / f"resources/schemas/plateau-{kind}-1.schema.json").read_text("utf-8"))
-           for kind in ("method", "run", "evaluation", "laboratory")}
+           for kind in ("method", "run", "evaluation", "laboratory", "specifications")}
 STORE = {schema["$id"]: schema for schema in SCHEMAS.values()}
 
 
@@ -72,7 +72,7 @@ RUN = {
     "uncertainty": {"absorbance": 0.002, "absorptivity_percent": 0.5},
     "standards": [{"id": "STD", "concentration_g_per_L": 0.3, "measurand": "sulphite",
                    "preparedAt": "2026-03-02T08:10:00+01:00", "usedAt": "2026-03-02T09:40:00+01:00",
-                   "lossPerHour": 0.02}],
+                   "lossPerHour": 0.02, "uncertainty_percent": 0.8}],
     "samples": [{"id": "P-104", "form": "liquid", "dilution": [{"take_mL": 5, "makeUpTo_mL": 50}]},
                 {"id": "F-22", "form": "solid", "mass_g": 5.012, "extract_mL": 100}],
     "tubes": [{"role": "blank", "readings": {"A1": 1.502, "A2": 1.495}},
@@ -128,9 +128,11 @@ BAD_METHODS = [
 GOOD_RUNS = [
     ("/title", GONE), ("/wavelength_nm", GONE), ("/pathLength_mm", GONE), ("/calibration", GONE),
     ("/startedAt", GONE), ("/startedAt", "2026-03-02T09:10:00.25Z"), ("/uncertainty", {}), ("/uncertainty", GONE),
-    ("/lots", GONE), ("/standards/0/measurand", GONE), ("/standards/0/usedAt", GONE), ("/method", METHOD),
+    ("/standards/0/uncertainty_percent", GONE), ("/standards/0/uncertainty_percent", 0),
+    ("/standards/0/uncertainty_percent", 100), ("/lots", GONE), ("/standards/0/measurand", GONE), ("/standards/0/usedAt", GONE), ("/method", METHOD),
     ("/samples/0/form", GONE), ("/samples/0/dilution", GONE), ("/calibration", "standard"),
     ("/tubes/5", {"role": "control", "sample": "P-104"}), ("/tubes/2/sampleVolume_mL", 0.2),
+    ("/tubes/2/addedAt_min", {"buffer": 0, "sample": 100000}), ("/tubes/2/readAt_min", {"A1": 5.25, "A2": 30}),
     ("/tubes/2/pipetted_mL", {"buffer": 0, "sample": 0.11}), ("/tubes/2/spoilt", "knocked over"),
     ("/samples/0/dilution/0/uncertainty_percent", 0), ("/samples/0/dilution/0/uncertainty_percent", 100)]
 BAD_RUNS = [
@@ -140,6 +142,7 @@ BAD_RUNS = [
     ("/startedAt", "2026-03-02T09:10:00"), ("/startedAt", "2026-03-02"), ("/uncertainty/absorbance", -0.1),
     ("/uncertainty/extract_percent", 101), ("/uncertainty/pipette_percent", 1), ("/standards/0/id", ""),
     ("/standards/0/concentration_g_per_L", -1), ("/standards/0/lossPerHour", 1), ("/standards/0/preparedAt", GONE),
+    ("/standards/0/uncertainty_percent", -0.1), ("/standards/0/uncertainty_percent", 101),
     ("/samples/0/id", "a\u2066b"), ("/samples/0/form", "gas"), ("/samples/0/mass_g", 5),
     ("/samples/0/extract_mL", 100), ("/samples/1/mass_g", GONE), ("/samples/1/extract_mL", 0),
     ("/samples/0/dilution/0/take_mL", 0), ("/samples/0/dilution", "1:10"), ("/tubes/0/role", "probe"),
@@ -150,7 +153,9 @@ BAD_RUNS = [
     ("/tubes/5/standard", GONE), ("/tubes/2/sampleVolume_mL", 101), ("/tubes/2/readings/A1", "1.5"),
     ("/tubes/2/readings/A1", None), ("/tubes/2/readings/A1", 101), ("/tubes/6/readings/A2", []),
     ("/tubes/6/readings/A2/0/at_min", -1), ("/tubes/6/readings/A2/0/absorbance", GONE), ("/lots/0/lot", " "),
-    ("/tubes/2/pipetted_mL", {}), ("/tubes/2/pipetted_mL", {"buffer": -0.1}), ("/tubes/2/pipetted_mL", {"buffer": 101}),
+    ("/tubes/2/addedAt_min", {}), ("/tubes/2/addedAt_min", {"buffer": -0.1}), ("/tubes/2/addedAt_min", [1]),
+    ("/tubes/2/readAt_min", {"A1": 100001}), ("/tubes/2/readAt_min", {"A1": "5"}), ("/tubes/2/readAt_min", {}),
+    ("/tubes/2/readAt_min", {" ": 5}), ("/tubes/2/pipetted_mL", {}), ("/tubes/2/pipetted_mL", {"buffer": -0.1}), ("/tubes/2/pipetted_mL", {"buffer": 101}),
     ("/tubes/2/pipetted_mL", {"buffer": "1"}), ("/tubes/2/pipetted_mL", [1]), ("/tubes/2/spoilt", " "),
     ("/tubes/2/spoilt", True), ("/tubes/2/spoilt", "a\nb"), ("/samples/0/dilution/0/uncertainty_percent", -0.1),
     ("/samples/0/dilution/0/uncertainty_percent", 101),
@@ -161,11 +166,24 @@ LABORATORY = {
     "glassware": {
         "pipettes": [{"name": "piston", "smallest_mL": 0.1, "largest_mL": 1, "step_mL": 0.01, "uncertainty_percent": 0.6},
                      {"name": "bulb", "smallest_mL": 5, "largest_mL": 5, "step_mL": 0, "uncertainty_percent": 0.2}],
-        "flasks": [{"name": "50 mL", "volume_mL": 50, "uncertainty_percent": 0.07}]}}
+        "flasks": [{"name": "50 mL", "volume_mL": 50, "uncertainty_percent": 0.07}]},
+    "review": {"reviewerDecides": True, "secondPersonReviews": False, "rejectionReasons": ["spilt"]},
+    "reportHead": {
+        "address": ["Lane 1", "Town"], "contact": "cellar@example.org", "logo": {"type": "svg", "base64": "PHN2Zy8+"}},
+    "reportUnits": [{"product": "cider", "measurand": "Ethanol", "unit": "mg/L"}],
+    "photometer": {"name": "P1", "absorbance": 0.0012, "pathLength_percent": 0.1, "source": "Check record 7",
+                   "checkedOn": "2026-09-14"},
+    "methodUncertainties": [{"method": "ethanol", "source": "Validation\nof 2026", "absorptivity_percent": 0.3}]}
 GOOD_LABORATORIES = [
     ("/name", GONE), ("/rackRows", 1), ("/rackRows", 16), ("/handling/mix_s", 0), ("/handling/addition_s", 600),
     ("/overage_percent", 0), ("/overage_percent", 1000), ("/glassware/pipettes", []), ("/glassware/flasks", []),
-    ("/glassware/pipettes/1/uncertainty_percent", 0), ("/glassware/flasks/0/volume_mL", 100000)]
+    ("/glassware/pipettes/1/uncertainty_percent", 0), ("/glassware/flasks/0/volume_mL", 100000),
+    ("/review", GONE), ("/review/rejectionReasons", []), ("/reportHead", GONE), ("/reportHead/address", []),
+    ("/reportHead/contact", GONE), ("/reportHead/logo", GONE), ("/reportUnits", []), ("/reportUnits/0/measurand", GONE),
+    ("/reportUnits/0/unit", "mg/kg"),
+    ("/photometer", GONE), ("/photometer", {"name": "P1"}), ("/photometer/absorbance", 0), ("/photometer/checkedOn", GONE),
+    ("/photometer/pathLength_percent", GONE), ("/methodUncertainties", GONE), ("/methodUncertainties", []),
+    ("/methodUncertainties/0/absorbance", 1), ("/methodUncertainties/0/extract_percent", 100)]
 BAD_LABORATORIES = [
     ("/format", "plateau-laboratory/2"), ("/format", GONE), ("/name", " "), ("/name", 7), ("/rackRows", 0), ("/rackRows", 97),
     ("/rackColumns", 1.5), ("/rackColumns", GONE), ("/handling", GONE), ("/handling/addition_s", 0),
@@ -178,7 +196,50 @@ BAD_LABORATORIES = [
     ("/glassware/flasks/0/volume_mL", 0), ("/glassware/flasks/0/volume_mL", 100001),
     ("/glassware/flasks/0/uncertainty_percent", -1), ("/glassware/flasks/0/uncertainty_percent", GONE),
     ("/glassware/flasks", [{"name": str(i), "volume_mL": 50, "uncertainty_percent": 0} for i in range(101)]),
-    ("/glassware/beakers", []), ("/operator", "me")]
+    ("/glassware/beakers", []), ("/operator", "me"),
+    ("/review/reviewerDecides", GONE), ("/review/secondPersonReviews", 1), ("/review/rejectionReasons", [" "]),
+    ("/review/rejectionReasons", [str(i) for i in range(101)]), ("/review/boss", "me"), ("/reportHead/address", GONE),
+    ("/reportHead/address", [str(i) for i in range(9)]), ("/reportHead/contact", ""), ("/reportHead/logo/type", "gif"),
+    ("/reportHead/logo/base64", "PHN2Zy8"), ("/reportHead/logo/base64", "PHN2Zy8*"), ("/reportHead/logo/base64", ""),
+    ("/reportUnits/0/product", GONE), ("/reportUnits/0/unit", "g/l"), ("/reportUnits/0/measurand", ""),
+    ("/reportUnits", [{"product": str(i), "unit": "g/L"} for i in range(1001)]),
+    ("/photometer", 7), ("/photometer/name", GONE), ("/photometer/name", " "), ("/photometer/absorbance", 1.1),
+    ("/photometer/absorbance", "0.001"), ("/photometer/pathLength_percent", -1), ("/photometer/source", GONE),
+    ("/photometer/source", " "), ("/photometer/checkedOn", "September"), ("/photometer/lamp", "new"),
+    ("/methodUncertainties", {}), ("/methodUncertainties/0/method", GONE), ("/methodUncertainties/0/method", ""),
+    ("/methodUncertainties/0/source", GONE), ("/methodUncertainties/0/source", ""),
+    ("/methodUncertainties/0/absorptivity_percent", GONE), ("/methodUncertainties/0/absorptivity_percent", 101),
+    ("/methodUncertainties/0/repeatability", 1), ("/methodUncertainties/0/dilution_percent", "1")]
+
+SPECIFICATIONS = {"format": "plateau-specifications/1", "specifications": [
+    {"product": "perry", "measurand": "sulphite", "kind": "maximum", "upper": 200, "unit": "mg/L",
+     "source": "Customer", "date": "2026-01-15", "rule": "simpleAcceptance"},
+    {"product": "perry", "measurand": "sulphite", "kind": "labelThreshold", "upper": 10, "unit": "mg/L",
+     "source": "Customer", "date": "2026-01-15", "rule": "guardedBoth", "guard": {"kind": "oneSided95"}},
+    {"product": "apple rings", "measurand": "Sucrose", "kind": "range", "lower": 1, "upper": 5, "unit": "g/100 g",
+     "source": "House rule\nof 2025", "date": "2025-12-31", "rule": "guardedAcceptance",
+     "guard": {"kind": "expandedUncertainty", "size": 0.5}}]}
+GOOD_SPECIFICATIONS = [
+    ("/specifications", []), ("/specifications/2/lower", 0), ("/specifications/0/upper", 10000000),
+    ("/specifications/0/unit", "mmol/L"), ("/specifications/2/guard/size", 10), ("/specifications/1/rule", "guardedRejection"),
+    ("/specifications/1/guard", {"kind": "absolute", "size": 2}),
+    ("/specifications/0", {"product": "p", "measurand": "m", "kind": "minimum", "lower": 1, "unit": "g/kg", "source": "s",
+                           "date": "2026-01-15", "rule": "simpleAcceptance"})]
+BAD_SPECIFICATIONS = [
+    ("/format", "plateau-specifications/2"), ("/format", GONE), ("/specifications", GONE), ("/specifications", {}),
+    ("/operator", "me"), ("/specifications/0/product", " "), ("/specifications/0/product", GONE),
+    ("/specifications/0/measurand", ""), ("/specifications/0/measurand", "a\nb"), ("/specifications/0/kind", "most"),
+    ("/specifications/0/kind", GONE), ("/specifications/0/kind", "minimum"), ("/specifications/0/kind", "range"),
+    ("/specifications/0/upper", GONE), ("/specifications/0/upper", 0), ("/specifications/0/upper", "200"),
+    ("/specifications/0/upper", 10000001), ("/specifications/0/lower", 1), ("/specifications/2/lower", GONE),
+    ("/specifications/2/lower", -1), ("/specifications/0/unit", "ppm"), ("/specifications/0/unit", GONE),
+    ("/specifications/0/source", " "), ("/specifications/0/source", GONE), ("/specifications/0/date", "15.01.2026"),
+    ("/specifications/0/date", GONE), ("/specifications/0/rule", "fair"), ("/specifications/0/rule", GONE),
+    ("/specifications/0/rule", "guardedBoth"), ("/specifications/0/guard", {"kind": "oneSided95"}),
+    ("/specifications/1/guard", GONE), ("/specifications/1/guard", 5), ("/specifications/1/guard/size", 1),
+    ("/specifications/1/guard/kind", "absolute"), ("/specifications/1/guard", {}), ("/specifications/2/guard/size", GONE),
+    ("/specifications/2/guard/size", 11), ("/specifications/2/guard/size", 0), ("/specifications/2/guard/kind", "U"),
+    ("/specifications/0/law", "x")]
 
 
 class Contract(unittest.TestCase):
@@ -235,11 +296,14 @@ class Contract(unittest.TestCase):
         self.expect_accepted("method", METHOD, [("/name", METHOD["name"]), *GOOD_METHODS])
         self.expect_accepted("run", RUN, [("/title", RUN["title"]), *GOOD_RUNS])
         self.expect_accepted("laboratory", LABORATORY, [("/name", LABORATORY["name"]), *GOOD_LABORATORIES])
+        self.expect_accepted("specifications", SPECIFICATIONS,
+                             [("/format", SPECIFICATIONS["format"]), *GOOD_SPECIFICATIONS])
 
     def test_schema_and_reader_refuse_the_same_faults(self):
         self.expect_refused("method", METHOD, BAD_METHODS)
         self.expect_refused("run", RUN, BAD_RUNS)
         self.expect_refused("laboratory", LABORATORY, BAD_LABORATORIES)
+        self.expect_refused("specifications", SPECIFICATIONS, BAD_SPECIFICATIONS)
 
     def test_a_method_inside_a_run_is_held_to_the_methods_schema(self):
         run = changed(RUN, "/method", METHOD)
