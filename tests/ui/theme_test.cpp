@@ -92,6 +92,18 @@ TEST_P(ThemeOn, DrawsIconsInTheTextColour)
 
 INSTANTIATE_TEST_SUITE_P(LightAndDark, ThemeOn, ::testing::Bool());
 
+TEST(Theme, KnowsADarkDesktopFromTheStart)
+{
+    const QPalette before = QApplication::palette();
+    QApplication::setPalette(darkPalette());
+    const Theme dark;
+    QApplication::setPalette(lightPalette());
+    const Theme light;
+    QApplication::setPalette(before);
+    EXPECT_TRUE(dark.isDark());
+    EXPECT_FALSE(light.isDark());
+}
+
 TEST(Theme, SaysOnceThatItChanged)
 {
     Theme theme;

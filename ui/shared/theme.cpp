@@ -33,6 +33,11 @@ double luminance(const QColor &colour)
            0.0722 * linear(colour.blueF());
 }
 
+bool isDarkOn(const QPalette &palette)
+{
+    return palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+}
+
 } // namespace
 
 double contrast(const QColor &one, const QColor &other)
@@ -44,8 +49,10 @@ double contrast(const QColor &one, const QColor &other)
 
 Theme::Theme(QObject *parent)
     : QObject(parent)
+    , m_palette(QGuiApplication::palette())
+    , m_font(QGuiApplication::font())
+    , m_dark(isDarkOn(m_palette))
 {
-    refresh(QGuiApplication::palette(), QGuiApplication::font());
 }
 
 void Theme::refresh(const QPalette &palette, const QFont &font)
@@ -54,7 +61,7 @@ void Theme::refresh(const QPalette &palette, const QFont &font)
         return;
     m_palette = palette;
     m_font = font;
-    m_dark = palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness();
+    m_dark = isDarkOn(palette);
     Q_EMIT changed();
 }
 

@@ -1,0 +1,188 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/support/print.h"
+#include "ui/shared/pointchart.h"
+#include "ui/shared/theme.h"
+
+#include <QCategoryAxis>
+#include <QChart>
+#include <QChartView>
+#include <QLabel>
+#include <QScatterSeries>
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace plateau::ui {
+namespace {
+
+using namespace Qt::StringLiterals;
+
+PointHistory historyOf(const std::vector<double> &values)
+{
+    PointHistory history;
+    history.lower = 90;
+    history.upper = 110;
+    history.quantity = u"recovery in %"_s;
+    for (std::size_t i = 0; i < values.size(); ++i)
+        history.points.push_back({u"day %1"_s.arg(i + 1), values[i]});
+    return history;
+}
+
+PointHistory longHistory()
+{
+    std::vector<double> values(10000, 100);
+    values[3333] = 120;
+    values[3334] = 80;
+    values.back() = 101;
+    return historyOf(values);
+}
+
+TEST(PointHistoryBand, BothLimitsBelongToIt)
+{
+    PointHistory history = historyOf({});
+    EXPECT_EQ(sideOf(history, 90), BandSide::Within);
+    EXPECT_EQ(sideOf(history, 89.999), BandSide::Below);
+    EXPECT_EQ(sideOf(history, 110), BandSide::Within);
+    EXPECT_EQ(sideOf(history, 110.001), BandSide::Above);
+    history.upper.reset();
+    EXPECT_EQ(sideOf(history, 1000), BandSide::Within);
+    history.lower.reset();
+    EXPECT_EQ(sideOf(history, -1000), BandSide::Within);
+}
+
+TEST(PointHistoryWords, TellTheNewestItsLimitsAndHowManyAreOutside)
+{
+    EXPECT_EQ(historyText(historyOf({112, 100, 90})),
+              u"Newest 90.0 on day 3, within the limits; limits 90.0 to 110.0. Outside: 1 of 3."_s);
+    EXPECT_EQ(historyText(historyOf({89.9})),
+              u"Newest 89.9 on day 1, below the limit; limits 90.0 to 110.0. Outside: 1 of 1."_s);
+    PointHistory open = historyOf({111});
+    open.lower.reset();
+    EXPECT_EQ(historyText(open),
+              u"Newest 111.0 on day 1, above the limit; upper limit 110.0. Outside: 1 of 1."_s);
+    open.upper.reset();
+    EXPECT_EQ(historyText(open), u"Newest 111.0 on day 1; no limits."_s);
+    EXPECT_EQ(historyText({}), u"There is no history yet."_s);
+}
+
+TEST(PointHistoryWords, DescriptionGoesBackFromTheNewest)
+{
+    const QStringList few = historyDescription(historyOf({112, 100})).split(u'\n');
+    ASSERT_EQ(few.size(), 4);
+    EXPECT_EQ(few[0], u"recovery in %"_s);
+    EXPECT_EQ(few[2], u"100.0 on day 2, within the limits"_s);
+    EXPECT_EQ(few[3], u"112.0 on day 1, above the limit"_s);
+    const QStringList many = historyDescription(longHistory()).split(u'\n');
+    EXPECT_EQ(many.size(), 33);
+    EXPECT_EQ(many[2], u"The newest 30 of 10000:"_s);
+    EXPECT_EQ(many[3], u"101.0 on day 10000, within the limits"_s);
+}
+
+TEST(PointHistoryThinned, KeepsEverythingThatFits)
+{
+    EXPECT_EQ(thinned(historyOf({1, 2, 3}), 2), (std::vector<int>{0, 1, 2}));
+    EXPECT_EQ(thinned(historyOf(std::vector<double>(200, 1)), 100).size(), 200U);
+    EXPECT_EQ(thinned(historyOf({1, 2, 3}), 0).size(), 3U);
+    EXPECT_TRUE(thinned({}, 100).empty());
+}
+
+TEST(PointHistoryThinned, KeepsTheExtremesAndTheNewestInOrder)
+{
+    const std::vector<int> shown = thinned(longHistory(), 200);
+    EXPECT_LE(shown.size(), 401U);
+    EXPECT_TRUE(std::is_sorted(shown.begin(), shown.end()));
+    for (const int point : {3333, 3334, 9999})
+        EXPECT_EQ(std::count(shown.begin(), shown.end(), point), 1) << point;
+}
+
+class PointChartWidget : public ::testing::Test
+{
+protected:
+    PointChartWidget()
+    {
+        chart.resize(400, 250);
+        chart.show();
+    }
+    QChartView &view() { return *chart.findChild<QChartView *>(u"pointChart"_s); }
+    /// Band, path, points within, outside, the newest, the limits' labels.
+    QXYSeries &drawn(int series) { return *qobject_cast<QXYSeries *>(view().chart()->series().at(series)); }
+
+    Theme theme;
+    PointChart chart{theme, u"Recovery of the standard"_s};
+};
+
+TEST_F(PointChartWidget, NewestStandsApartFromThoseWithinAndOutside)
+{
+    chart.setHistory(historyOf({100, 111, 110, 89, 99}));
+    EXPECT_EQ(drawn(1).count(), 5);
+    EXPECT_EQ(drawn(2).points(), (QList<QPointF>{{1, 100}, {3, 110}}));
+    EXPECT_EQ(drawn(3).points(), (QList<QPointF>{{2, 111}, {4, 89}}));
+    EXPECT_EQ(drawn(4).points(), (QList<QPointF>{{5, 99}}));
+    EXPECT_EQ(drawn(4).pointLabelsFormat(), u"99.0"_s);
+    EXPECT_TRUE(drawn(4).pointLabelsVisible());
+    const auto shapeOf = [&](int series) {
+        return qobject_cast<QScatterSeries *>(&drawn(series))->markerShape();
+    };
+    EXPECT_NE(shapeOf(4), shapeOf(2));
+    EXPECT_NE(shapeOf(4), shapeOf(3));
+    EXPECT_NE(shapeOf(2), shapeOf(3));
+}
+
+TEST_F(PointChartWidget, LimitsAreWrittenWhereTheyAre)
+{
+    chart.setHistory(historyOf({100, 101}));
+    ASSERT_EQ(drawn(5).count(), 1);
+    EXPECT_EQ(drawn(5).at(0).y(), 90);
+    EXPECT_EQ(drawn(5).pointLabelsFormat(), u"90.0"_s);
+    EXPECT_EQ(drawn(6).pointLabelsFormat(), u"110.0"_s);
+    PointHistory open = historyOf({100, 101});
+    open.upper.reset();
+    chart.setHistory(open);
+    EXPECT_EQ(drawn(5).count(), 1);
+    EXPECT_EQ(drawn(6).count(), 0);
+}
+
+TEST_F(PointChartWidget, FirstAndNewestHaveTheirLabels)
+{
+    chart.setHistory(historyOf(std::vector<double>(23, 100)));
+    auto *axis = qobject_cast<QCategoryAxis *>(view().chart()->axes(Qt::Horizontal).first());
+    ASSERT_TRUE(axis);
+    EXPECT_EQ(axis->categoriesLabels().first(), u"day 1"_s);
+    EXPECT_EQ(axis->categoriesLabels().last(), u"day 23"_s);
+    EXPECT_EQ(axis->endValue(u"day 23"_s), 23);
+    chart.setHistory(historyOf({100}));
+    EXPECT_EQ(axis->categoriesLabels(), QStringList{u"day 1"_s});
+    PointHistory sameDay = historyOf({100, 101, 102});
+    for (PointHistory::Point &point : sameDay.points)
+        point.label = u"2026-11-25"_s;
+    chart.setHistory(sameDay);
+    EXPECT_EQ(axis->categoriesLabels(), QStringList{u"2026-11-25"_s});
+}
+
+TEST_F(PointChartWidget, TenThousandPointsAreThinnedToTheWidth)
+{
+    chart.setHistory(longHistory());
+    EXPECT_LE(drawn(1).count(), 2 * 400 + 1);
+    EXPECT_GE(drawn(1).count(), 200);
+    EXPECT_EQ(drawn(2).count(), 0);
+    EXPECT_EQ(drawn(3).points(), (QList<QPointF>{{3334, 120}, {3335, 80}}));
+    EXPECT_EQ(drawn(4).points(), (QList<QPointF>{{10000, 101}}));
+}
+
+TEST_F(PointChartWidget, SpeaksItsNumbersAndSaysWhenThereAreNone)
+{
+    EXPECT_FALSE(view().isVisible());
+    chart.setHistory(historyOf({100, 111}));
+    EXPECT_TRUE(view().isVisible());
+    EXPECT_EQ(view().accessibleName(), u"Recovery of the standard"_s);
+    EXPECT_EQ(view().accessibleDescription(), historyDescription(historyOf({100, 111})));
+    EXPECT_EQ(chart.findChild<QLabel *>(u"pointWords"_s)->text(), historyText(historyOf({100, 111})));
+    chart.setHistory({});
+    EXPECT_FALSE(view().isVisible());
+    EXPECT_EQ(view().accessibleDescription(), u"There is no history yet."_s);
+}
+
+} // namespace
+} // namespace plateau::ui

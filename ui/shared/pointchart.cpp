@@ -1,0 +1,257 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/shared/pointchart.h"
+
+#include "ui/shared/chartaxes.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QAreaSeries>
+#include <QCategoryAxis>
+#include <QChart>
+#include <QChartView>
+#include <QEvent>
+#include <QFontMetricsF>
+#include <QLabel>
+#include <QLineSeries>
+#include <QScatterSeries>
+#include <QVBoxLayout>
+#include <QValueAxis>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+/// More than these are drawn as a path, with marks only where they are outside.
+constexpr int mostMarks = 120;
+constexpr double markSize = 7;
+
+QScatterSeries *scatter(QScatterSeries::MarkerShape shape, double size)
+{
+    auto *series = new QScatterSeries;
+    series->setMarkerShape(shape);
+    series->setMarkerSize(size);
+    return series;
+}
+
+} // namespace
+
+PointChart::PointChart(const Theme &theme, const QString &accessibleName, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_view(plainChartView(this))
+    , m_words(plainLabel({}, this))
+    , m_nothing(plainLabel(tr("There is no history yet."), this))
+    , m_bandTop(new QLineSeries)
+    , m_bandBottom(new QLineSeries)
+    , m_band(new QAreaSeries(m_bandTop, m_bandBottom))
+    , m_path(new QLineSeries)
+    , m_within(scatter(QScatterSeries::MarkerShapeCircle, markSize))
+    , m_outside(scatter(QScatterSeries::MarkerShapeRectangle, markSize))
+    , m_newest(scatter(QScatterSeries::MarkerShapeRotatedRectangle, 2 * markSize))
+    , m_lower(scatter(QScatterSeries::MarkerShapeCircle, 1))
+    , m_upper(scatter(QScatterSeries::MarkerShapeCircle, 1))
+    , m_order(new QCategoryAxis)
+    , m_values(new QValueAxis)
+{
+    m_view->setAccessibleName(accessibleName);
+    m_view->setObjectName(u"pointChart"_s);
+    m_words->setWordWrap(true);
+    m_words->setObjectName(u"pointWords"_s);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(theme.gap());
+    layout->addWidget(m_view, 1);
+    layout->addWidget(m_words);
+    layout->addWidget(m_nothing, 1, Qt::AlignCenter);
+    // The series that bound an area aren't the chart's.
+    m_bandTop->setParent(m_band);
+    m_bandBottom->setParent(m_band);
+    build();
+    dress();
+    draw();
+    connect(&theme, &Theme::changed, this, &PointChart::dress);
+}
+
+void PointChart::build()
+{
+    QChart &chart = *m_view->chart();
+    chart.addAxis(m_order, Qt::AlignBottom);
+    chart.addAxis(m_values, Qt::AlignLeft);
+    m_order->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
+    m_order->setGridLineVisible(false);
+    for (QAbstractSeries *series : std::initializer_list<QAbstractSeries *>{
+             m_band, m_path, m_within, m_outside, m_newest, m_lower, m_upper}) {
+        chart.addSeries(series);
+        series->attachAxis(m_order);
+        series->attachAxis(m_values);
+    }
+}
+
+void PointChart::setHistory(PointHistory history)
+{
+    if (history == m_history)
+        return;
+    m_history = std::move(history);
+    draw();
+}
+
+QSize PointChart::minimumSizeHint() const
+{
+    const int line = fontMetrics().height();
+    return {14 * line, 9 * line};
+}
+
+void PointChart::draw()
+{
+    const bool any = !m_history.points.empty();
+    m_view->setVisible(any);
+    m_words->setVisible(any);
+    m_nothing->setVisible(!any);
+    m_words->setText(any ? historyText(m_history) : QString());
+    m_view->setAccessibleDescription(historyDescription(m_history));
+    if (!any)
+        return;
+    double lowest = m_history.points.front().value;
+    double highest = lowest;
+    for (const PointHistory::Point &point : m_history.points) {
+        lowest = std::min(lowest, point.value);
+        highest = std::max(highest, point.value);
+    }
+    for (const std::optional<double> &limit : {m_history.lower, m_history.upper}) {
+        if (limit) {
+            lowest = std::min(lowest, *limit);
+            highest = std::max(highest, *limit);
+        }
+    }
+    setScale(*m_values, roundScale(lowest, highest, 5, std::pow(10, -m_history.decimals)));
+    m_values->setTitleText(m_history.quantity);
+    // Room beside the newest for its value.
+    const double last = static_cast<double>(m_history.points.size());
+    const double aside = std::max(0.5, 0.08 * (last - 1));
+    m_order->setRange(1 - aside, last + aside);
+    drawBand();
+    drawLabels();
+    drawPoints();
+}
+
+/// A side without a limit is open to the edge.
+void PointChart::drawBand()
+{
+    const double left = m_order->min();
+    const double right = m_order->max();
+    const double lower = m_history.lower.value_or(m_values->min());
+    const double upper = m_history.upper.value_or(m_values->max());
+    m_band->setVisible(m_history.lower || m_history.upper);
+    m_bandBottom->replace(QList<QPointF>{{left, lower}, {right, lower}});
+    m_bandTop->replace(QList<QPointF>{{left, upper}, {right, upper}});
+    const double inside = left + 0.1 * (right - left);
+    const auto write = [&](QScatterSeries *series, const std::optional<double> &limit) {
+        series->replace(limit ? QList<QPointF>{{inside, *limit}} : QList<QPointF>{});
+        if (limit)
+            series->setPointLabelsFormat(QString::number(*limit, 'f', m_history.decimals));
+    };
+    write(m_lower, m_history.lower);
+    write(m_upper, m_history.upper);
+}
+
+/// Of the first and the newest point, and of some between where there is room for them.
+void PointChart::drawLabels()
+{
+    const QStringList former = m_order->categoriesLabels();
+    for (const QString &label : former)
+        m_order->remove(label);
+    const QFontMetricsF metrics(font());
+    const auto labelOf = [&](std::size_t point) { return m_history.points[point].label; };
+    const std::size_t last = m_history.points.size() - 1;
+    const double widest =
+        std::max(metrics.horizontalAdvance(labelOf(0)), metrics.horizontalAdvance(labelOf(last)));
+    // Half of the newest point's label stands beyond it.
+    m_view->chart()->setMargins({0, 0, static_cast<int>(metrics.horizontalAdvance(labelOf(last)) / 2), 0});
+    const int room = static_cast<int>(width() / std::max(1.0, 1.6 * widest));
+    const std::size_t steps = static_cast<std::size_t>(std::clamp(room - 1, 1, 4));
+    QStringList labels;
+    for (std::size_t step = 0; step <= steps; ++step) {
+        const std::size_t point = last * step / steps;
+        // The axis takes every label once.
+        if (!labels.contains(labelOf(point)))
+            m_order->append(labelOf(point), static_cast<double>(point + 1));
+        labels << labelOf(point);
+    }
+}
+
+void PointChart::drawPoints()
+{
+    QList<QPointF> path;
+    QList<QPointF> within;
+    QList<QPointF> outside;
+    const bool isMarked = m_history.points.size() <= mostMarks;
+    const int pixels = std::max(100, static_cast<int>(m_view->chart()->plotArea().width()));
+    for (const int point : thinned(m_history, pixels)) {
+        const double value = m_history.points[static_cast<std::size_t>(point)].value;
+        path << QPointF(point + 1, value);
+        if (sideOf(m_history, value) != BandSide::Within)
+            outside << path.back();
+        else if (isMarked)
+            within << path.back();
+    }
+    const QPointF newest = path.back();
+    for (QList<QPointF> *marks : {&within, &outside})
+        marks->removeAll(newest);
+    m_path->replace(path);
+    m_within->replace(within);
+    m_outside->replace(outside);
+    m_newest->replace({newest});
+    m_newest->setPointLabelsFormat(QString::number(newest.y(), 'f', m_history.decimals));
+}
+
+void PointChart::dress()
+{
+    dressChart(m_theme, *m_view->chart(), font());
+    m_view->setBackgroundBrush(m_theme.base());
+    const QPen outline(m_theme.text(), 1);
+    m_band->setBrush(m_theme.tint(State::Good));
+    m_band->setPen(QPen(m_theme.mutedText(), 1, Qt::DashLine));
+    m_path->setPen(QPen(m_theme.mutedText(), 1));
+    m_within->setPen(outline);
+    m_within->setColor(m_theme.base());
+    m_outside->setPen(outline);
+    m_outside->setColor(m_theme.colour(State::Attention));
+    m_newest->setPen(outline);
+    m_newest->setColor(m_theme.colour(State::Info));
+    for (QScatterSeries *labelled : {m_newest, m_lower, m_upper}) {
+        labelled->setPointLabelsVisible(true);
+        labelled->setPointLabelsClipping(false);
+        labelled->setPointLabelsColor(m_theme.text());
+        labelled->setPointLabelsFont(labelled == m_newest ? m_theme.bold() : font());
+    }
+    for (QScatterSeries *unseen : {m_lower, m_upper}) {
+        unseen->setPen(Qt::NoPen);
+        unseen->setBrush(Qt::NoBrush);
+    }
+}
+
+void PointChart::changeEvent(QEvent *event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        dress();
+}
+
+void PointChart::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    if (m_history.points.empty())
+        return;
+    // Another width has room for other labels, and shows another choice of many points.
+    drawLabels();
+    if (m_history.points.size() > mostMarks)
+        drawPoints();
+}
+
+} // namespace plateau::ui

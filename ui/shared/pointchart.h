@@ -1,0 +1,102 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QString>
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+QT_BEGIN_NAMESPACE
+class QAreaSeries;
+class QCategoryAxis;
+class QChartView;
+class QLabel;
+class QLineSeries;
+class QScatterSeries;
+class QValueAxis;
+QT_END_NAMESPACE
+
+namespace plateau::ui {
+
+class Theme;
+
+/// Values that came one after the other, the newest last, and the band they should lie in.
+struct PointHistory {
+    struct Point {
+        /// Of the day, or whatever tells it from the others.
+        QString label;
+        double value = 0;
+        bool operator==(const Point &) const = default;
+    };
+    /// None that is not a finite number.
+    std::vector<Point> points;
+    /// A limit belongs to the band; each may be absent.
+    std::optional<double> lower{};
+    std::optional<double> upper{};
+    /// "recovery in %", and with how many decimals values and limits are written.
+    QString quantity{};
+    int decimals = 1;
+    bool operator==(const PointHistory &) const = default;
+};
+
+/// Below, within or above the band, both limits included.
+enum class BandSide { Below, Within, Above };
+BandSide sideOf(const PointHistory &history, double value);
+
+/// The newest with its limits, and how many of all lie outside: what stands below the chart.
+QString historyText(const PointHistory &history);
+/// That, and the newest points one by one.
+QString historyDescription(const PointHistory &history);
+
+/// Of more points than the width can show, the lowest and the highest of each pixel; the newest always. By
+/// their place in the history, in its order.
+std::vector<int> thinned(const PointHistory &history, int pixels);
+
+/// Points in their order against the band: discs within, squares outside, the newest a large diamond with its
+/// value; the limits are written beside the band, some of the points' labels below. All numbers that are
+/// written stand in the accessible description too.
+class PointChart : public QWidget
+{
+    Q_OBJECT
+
+public:
+    PointChart(const Theme &theme, const QString &accessibleName, QWidget *parent = nullptr);
+
+    void setHistory(PointHistory history);
+    const PointHistory &history() const { return m_history; }
+    QSize minimumSizeHint() const override;
+
+protected:
+    void changeEvent(QEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
+
+private:
+    void build();
+    void draw();
+    void drawPoints();
+    void drawBand();
+    void drawLabels();
+    void dress();
+
+    const Theme &m_theme;
+    QChartView *m_view;
+    QLabel *m_words;
+    QLabel *m_nothing;
+    QLineSeries *m_bandTop;
+    QLineSeries *m_bandBottom;
+    QAreaSeries *m_band;
+    QLineSeries *m_path;
+    QScatterSeries *m_within;
+    QScatterSeries *m_outside;
+    QScatterSeries *m_newest;
+    /// One point each that is not seen, for its label.
+    QScatterSeries *m_lower;
+    QScatterSeries *m_upper;
+    QCategoryAxis *m_order;
+    QValueAxis *m_values;
+    PointHistory m_history;
+};
+
+} // namespace plateau::ui
