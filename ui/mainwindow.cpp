@@ -16,6 +16,7 @@
 #include "ui/bench/readpage.h"
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
+#include "ui/bench/submission.h"
 #include "ui/bench/timewords.h"
 #include "ui/books/laboratorypage.h"
 #include "ui/books/lotspage.h"
@@ -23,6 +24,7 @@
 #include "ui/books/methodspage.h"
 #include "ui/books/notebookpage.h"
 #include "ui/books/samplespage.h"
+#include "ui/instrument/instrumentintake.h"
 #include "ui/plan/planpage.h"
 #include "ui/print/worksheetpdf.h"
 #include "ui/shared/clock.h"
@@ -83,11 +85,14 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_samples(new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_lots(new LotsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_laboratory(new LaboratoryPage(*m_theme, *m_session, *m_stores, this))
+    , m_instrument(new InstrumentIntake(*m_theme, *m_dialogs, InstrumentIntake::programSettings(), this))
+    , m_listening(plainLabel({}, this))
 {
     setPalette(m_theme->adjustments());
     build();
     connectPages();
     connectActions();
+    connectInstrument();
     start(methods);
 }
 
@@ -112,6 +117,7 @@ void MainWindow::build()
     right->setSpacing(0);
     right->addWidget(m_notice);
     right->addWidget(m_pages, 1);
+    right->addWidget(m_listening);
     auto *below = new QHBoxLayout;
     below->setSpacing(0);
     below->addWidget(m_side);
@@ -282,6 +288,58 @@ void MainWindow::doneNow()
         if (m_session->person().isEmpty())
             m_side->askPerson();
     });
+}
+
+void MainWindow::connectInstrument()
+{
+    m_listening->setObjectName(u"listening"_s);
+    m_listening->setMargin(m_theme->gap());
+    m_listening->setWordWrap(true);
+    connect(m_actions.pasteReadings, &QAction::triggered, this,
+            [this] { m_instrument->openPasteDialog(this); });
+    connect(m_actions.fileReadings, &QAction::triggered, this,
+            [this] { m_instrument->openFileDialog(this); });
+    connect(m_actions.listen, &QAction::triggered, this, [this] { m_instrument->openListenDialog(this); });
+    connect(m_actions.stopListening, &QAction::triggered, m_instrument, &InstrumentIntake::stopListening);
+    connect(m_instrument, &InstrumentIntake::readingTaken, this,
+            [this](const TakenReading &reading) { takeReadings({reading}); });
+    connect(m_instrument, &InstrumentIntake::columnTaken, this, &MainWindow::takeReadings);
+    connect(m_instrument, &InstrumentIntake::lineRefused, this,
+            [this](const QString &raw, const QString &why) {
+                m_notice->say(State::Attention, tr("The photometer sent “%1”: %2").arg(raw, why));
+            });
+    connect(m_instrument, &InstrumentIntake::stateChanged, this, &MainWindow::showListening);
+    showListening();
+}
+
+void MainWindow::showListening()
+{
+    m_listening->setText(m_instrument->stateSentence());
+    m_listening->setVisible(m_instrument->isListening());
+    m_actions.stopListening->setEnabled(m_instrument->isListening());
+}
+
+void MainWindow::takeReadings(const std::vector<TakenReading> &readings)
+{
+    ReadPage &page = m_rack->readPage();
+    const auto next = m_session->next();
+    const bool onReadPage = m_pages->currentWidget() == m_rack && m_rack->stage() == RackPage::Read;
+    // A column belongs to the rack and the tube somebody is at; what is sent belongs to what is due.
+    const bool follows = readings.size() == 1 || !onReadPage;
+    if (follows && next && next->kind == NextAction::Kind::Read && page.isIdle()) {
+        m_rack->showRack(next->run, RackPage::Read);
+        page.goTo(next->place);
+        showPage(m_rack);
+    }
+    std::vector<Submission> submissions;
+    for (const TakenReading &reading : readings)
+        submissions.push_back(submissionOf(reading));
+    page.take(submissions);
+    if (page.hasWaiting() && (m_pages->currentWidget() != m_rack || m_rack->stage() != RackPage::Read))
+        m_notice->say(State::Attention,
+                      tr("A reading came that waits for an answer: go to Read of rack %1.")
+                          .arg(m_session->find(m_rack->rackId()) ? m_session->find(m_rack->rackId())->letter
+                                                                 : QString()));
 }
 
 void MainWindow::sayClockSet(qint64 shift_ms)

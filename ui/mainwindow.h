@@ -20,8 +20,10 @@ namespace plateau::ui {
 class BenchSession;
 class BenchSettings;
 class BenchSounds;
+struct TakenReading;
 class Clock;
 class Dialogs;
+class InstrumentIntake;
 class LaboratoryPage;
 class LotsPage;
 class MethodBook;
@@ -77,6 +79,10 @@ private:
     void doneNow();
     void sayClockSet(qint64 shift_ms);
     void chooseBenchSettings();
+    void connectInstrument();
+    /// Into the tube that is due, on whatever rack, unless somebody is in the middle of something there.
+    void takeReadings(const std::vector<TakenReading> &readings);
+    void showListening();
     void goToRack(notebook::RunId id);
     void goToBook(Destination::Kind book);
     void goToNotebook();
@@ -121,6 +127,8 @@ private:
     SamplesPage *m_samples;
     LotsPage *m_lots;
     LaboratoryPage *m_laboratory;
+    InstrumentIntake *m_instrument;
+    QLabel *m_listening;
     QTimer m_heart;
 };
 

@@ -50,6 +50,12 @@ WindowActions::WindowActions(QMainWindow &window)
     undoMark =
         add(bench, Words::tr("&Take back the last mark"), u"actionUndoMark"_s, QKeySequence(u"Ctrl+T"_s));
     bench->addSeparator();
+    pasteReadings =
+        add(bench, Words::tr("&Paste readings…"), u"actionPasteReadings"_s, QKeySequence(u"Ctrl+Shift+V"_s));
+    fileReadings = add(bench, Words::tr("Readings from a &file…"), u"actionFileReadings"_s);
+    listen = add(bench, Words::tr("&Listen to the photometer…"), u"actionListen"_s);
+    stopListening = add(bench, Words::tr("St&op listening"), u"actionStopListening"_s);
+    bench->addSeparator();
     benchSettings = add(bench, Words::tr("&Sound, lead time and keying…"), u"actionBenchSettings"_s);
 
     QMenu *view = window.menuBar()->addMenu(Words::tr("&View"));

@@ -19,6 +19,10 @@ struct WindowActions {
     QAction *quit;
     QAction *done;
     QAction *undoMark;
+    QAction *pasteReadings;
+    QAction *fileReadings;
+    QAction *listen;
+    QAction *stopListening;
     QAction *benchSettings;
     QAction *next;
     QAction *pipette;

@@ -81,10 +81,13 @@ void NextStrip::build()
     auto *layout = new QHBoxLayout(this);
     setGaps(m_theme, layout);
     layout->setSpacing(m_theme.wideGap());
-    layout->addWidget(m_next);
+    auto *head = new QVBoxLayout;
+    head->setSpacing(0);
+    head->addWidget(m_next);
+    head->addWidget(m_progress);
+    layout->addLayout(head);
     layout->addWidget(m_action, 1);
     layout->addWidget(m_countdown);
-    layout->addWidget(m_progress);
     layout->addWidget(m_done);
     layout->addWidget(m_go);
     layout->addWidget(m_sound);
@@ -100,10 +103,10 @@ void NextStrip::showSound()
 
 void NextStrip::dress()
 {
-    m_next->setFont(m_theme.large());
+    m_next->setFont(m_theme.bold());
     m_action->setFont(m_theme.huge());
     m_countdown->setFont(m_theme.huge());
-    m_progress->setFont(m_theme.large());
+    m_progress->setFont(font());
     QPalette own;
     own.setColor(QPalette::Window, m_theme.tint(stateOf(m_session.next())));
     setPalette(own);

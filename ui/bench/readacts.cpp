@@ -112,9 +112,12 @@ void ReadPage::remark()
         return;
     }
     const notebook::StoredRun &stored = rack()->stored;
-    const QString doubt =
-        evaluation::doubtAbout(stored.method, stored.run, m_place->tube, m_place->reading, *typed);
-    m_panel->remark(doubt.isEmpty() ? QStringList() : QStringList{doubt});
+    QStringList sentences;
+    for (const evaluation::Doubt &doubt :
+         evaluation::doubtsAbout(stored.method, stored.run, m_place->tube, m_place->reading, *typed))
+        sentences << doubt.sentence;
+    // More than two at a glance is none.
+    m_panel->remark(sentences.mid(0, 2));
 }
 
 void ReadPage::changeSpoilt(const QString &reason)
@@ -183,15 +186,26 @@ void ReadPage::takeWaiting()
         if (!m_place) {
             m_panel->notice().say(
                 State::Attention,
-                tr("%n reading(s) came for which no tube waits, the first of them %1; nothing "
-                   "was stored of it. Go to the tube in the table first.",
-                   nullptr, static_cast<int>(m_taken.size()))
+                tr("No tube waits for the readings that came (%1 in all, the first of them %2); nothing was "
+                   "stored of them. Go to the tube in the table first.")
+                    .arg(m_taken.size())
                     .arg(readingText(m_taken.front().absorbance)));
             m_taken.clear();
             return;
         }
         const Submission next = m_taken.front();
         m_taken.pop_front();
+        if (next.tube) {
+            const auto tube = tubeNamed(rack()->stored.run, *next.tube, m_place->reading);
+            if (!tube) {
+                m_panel->notice().say(
+                    State::Attention,
+                    tr("%1 came for tube “%2”, which is not in this rack; it was not stored.")
+                        .arg(readingText(next.absorbance), *next.tube));
+                continue;
+            }
+            goTo({*tube, m_place->reading});
+        }
         m_panel->entry()->setText(readingText(next.absorbance));
         m_questioned = next;
         takeOver(next);

@@ -11,6 +11,7 @@
 #include "ui/bench/readingsmodel.h"
 #include "ui/bench/repeatoffer.h"
 #include "ui/bench/resultsmodel.h"
+#include "ui/bench/seriespicture.h"
 #include "ui/bench/timewords.h"
 #include "ui/bench/verdicts.h"
 #include "ui/shared/numberentry.h"
@@ -20,6 +21,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -38,6 +40,8 @@ ReadPage::ReadPage(const Theme &theme, BenchSession &session, Stores &stores, co
     , m_panel(new EntryPanel(theme, this))
     , m_repeat(new RepeatOffer(theme, this))
     , m_times(new RackTimes(theme, session, this))
+    , m_series(new AbsorbanceChart(theme, tr("Absorbance against time"), this))
+    , m_pictures(new QStackedWidget(this))
     , m_readings(new ReadingsModel(theme, this))
     , m_results(new ResultsModel(theme, this))
 {
@@ -117,7 +121,9 @@ void ReadPage::build()
     resultsLayout->addWidget(m_basis);
     resultsLayout->addWidget(m_resultsTable, 1);
     auto *right = new QSplitter(Qt::Vertical, this);
-    right->addWidget(m_times);
+    m_pictures->addWidget(m_times);
+    m_pictures->addWidget(m_series);
+    right->addWidget(m_pictures);
     right->addWidget(results);
     right->addWidget(m_failures);
     right->setStretchFactor(0, 4);
@@ -217,8 +223,7 @@ void ReadPage::onTick()
     if (!rack() || !isVisible())
         return;
     // Nobody is at it: the entry goes where something is due.
-    const bool idle = !m_chosen && m_panel->mode() == EntryPanel::Mode::First && m_panel->draft().isEmpty() &&
-                      m_panel->entry()->hasFocus();
+    const bool idle = !m_chosen && isIdle() && m_panel->entry()->hasFocus();
     if (const auto due = duePlace(); idle && due && due != m_place)
         goOn();
     showTimes();
@@ -370,7 +375,22 @@ void ReadPage::updatePreview()
                                  .arg(m_place->reading)
                            : tr("From what is stored:"));
     m_basis->setFont(typed ? m_theme.bold() : font());
+    showPicture();
     Q_EMIT unstoredChanged();
+}
+
+void ReadPage::showPicture()
+{
+    const auto series = m_place ? seriesAt(rack()->stored, rack()->evaluation, *m_place) : std::nullopt;
+    if (series)
+        m_series->setSeries(*series);
+    m_pictures->setCurrentWidget(series ? static_cast<QWidget *>(m_series) : m_times);
+    m_pictures->setVisible(series || m_times->isWorthSeeing());
+}
+
+bool ReadPage::isIdle() const
+{
+    return !m_questioned && m_panel->mode() == EntryPanel::Mode::First && m_panel->draft().isEmpty();
 }
 
 void ReadPage::onRackChanged(notebook::RunId id)

@@ -6,7 +6,7 @@
 #include "core/planning/rackrepeat.h"
 #include "ui/bench/entrypanel.h"
 #include "ui/bench/places.h"
-#include "ui/bench/takenreading.h"
+#include "ui/bench/submission.h"
 
 #include <QStringList>
 #include <QWidget>
@@ -16,9 +16,11 @@
 #include <map>
 
 class QLabel;
+class QStackedWidget;
 
 namespace plateau::ui {
 
+class AbsorbanceChart;
 class BenchSession;
 class BenchSettings;
 class RackTimes;
@@ -51,6 +53,10 @@ public:
     /// Readings that an instrument sent or that were pasted: one after the other into the tubes that are due,
     /// as if they were keyed. What speaks against one is asked, and the others wait for the answer.
     void take(const std::vector<Submission> &readings);
+    /// What came waits for an answer, or for the entry to be free.
+    bool hasWaiting() const { return m_questioned.has_value() || !m_taken.empty(); }
+    /// Nothing is typed and nothing asked, so that the entry may be put elsewhere.
+    bool isIdle() const;
     /// What was typed for this rack and not stored: "tube 3, A1: 0.512" each.
     QStringList unstored(notebook::RunId id) const;
     /// The same without the place the entry stands on.
@@ -79,6 +85,7 @@ private:
     std::optional<Place> duePlace() const;
     void showWayOn();
     void showTimes();
+    void showPicture();
     void updatePreview();
     void onTick();
     void onRackChanged(notebook::RunId id);
@@ -112,6 +119,8 @@ private:
     EntryPanel *m_panel;
     RepeatOffer *m_repeat;
     RackTimes *m_times;
+    AbsorbanceChart *m_series;
+    QStackedWidget *m_pictures;
     ReadingsModel *m_readings;
     ResultsModel *m_results;
     Table *m_table;

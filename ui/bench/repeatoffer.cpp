@@ -87,10 +87,9 @@ void RepeatOffer::show(const Rack &rack, const planning::Laboratory &laboratory)
         return;
     const int tubes = static_cast<int>(m_repeat->tubes.size());
     const int after = static_cast<int>(rack.stored.run.tubes.size()) + tubes;
-    const QString sentence =
-        tr("%1 has to be repeated: %2. The rack still stands here; this adds %n tube(s) to it.", nullptr,
-           tubes)
-            .arg(m_repeat->sample.repeats, howText(*m_repeat));
+    const QString sentence = tr("%1 has to be repeated: %2. The rack still stands here; tubes to add: %3.")
+                                 .arg(m_repeat->sample.repeats, howText(*m_repeat))
+                                 .arg(tubes);
     m_sentence->setText(
         after > places
             ? tr("%1 The rack has %2 places, so they need another stand.").arg(sentence).arg(places)

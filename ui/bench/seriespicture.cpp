@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/seriespicture.h"
+
+#include <algorithm>
+
+namespace plateau::ui {
+
+std::optional<AbsorbanceSeries> seriesAt(const notebook::StoredRun &stored,
+                                         const evaluation::Evaluation &evaluation, const Place &place)
+{
+    const run::Reading *reading = readingAt(stored.run, place);
+    const auto *points = reading ? std::get_if<run::ReadingSeries>(reading) : nullptr;
+    if (!points)
+        return std::nullopt;
+    AbsorbanceSeries series;
+    for (const run::TimedAbsorbance &point : *points)
+        series.points.push_back({point.at_min, point.absorbance});
+    series.reading = place.reading;
+    const assay::Component *starter = assay::findComponent(stored.method, stored.method.starter);
+    series.start = starter ? starter->name : QString();
+    const auto fit = std::ranges::find_if(evaluation.series, [&place](const evaluation::SeriesFit &each) {
+        return each.tube == place.tube && each.reading == place.reading;
+    });
+    // Through one point there is no line.
+    if (fit != evaluation.series.end() && fit->points >= 2) {
+        series.line =
+            AbsorbanceSeries::Line{fit->atStart, fit->slope_per_min, fit->slopeStandardError_per_min,
+                                   static_cast<int>(points->size()) - fit->points};
+        series.ended = fit->ended;
+    }
+    return series;
+}
+
+} // namespace plateau::ui
