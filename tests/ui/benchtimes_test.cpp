@@ -60,6 +60,20 @@ TEST(SoundRule, IsHeardOnceForEachStepOfAnAct)
     EXPECT_EQ(rule.hear({reading(1, -90, -30)}, 20), std::nullopt);
 }
 
+TEST(SoundRule, HearsABeatWhenItComes)
+{
+    ui::SoundRule rule;
+    ui::NextAction beat = reading(1, 30, 0);
+    beat.times->closes_s.reset();
+    EXPECT_EQ(rule.hear({beat}, 20), std::nullopt);
+    beat.times->opens_s = 10;
+    EXPECT_EQ(rule.hear({beat}, 20), std::nullopt);
+    beat.times->opens_s = 0;
+    EXPECT_EQ(rule.hear({beat}, 20), ui::Sound::Now);
+    beat.times->opens_s = -90;
+    EXPECT_EQ(rule.hear({beat}, 20), std::nullopt);
+}
+
 TEST(SoundRule, SaysTheMostPressingWhereSeveralComeAtOnce)
 {
     ui::SoundRule rule;

@@ -14,7 +14,8 @@ namespace {
 std::vector<Sound> soundsOf(const ActTimes &times, double lead_s)
 {
     std::vector<Sound> sounds;
-    if (times.opens_s <= lead_s)
+    // A beat, which nothing closes, announces itself.
+    if (times.opens_s <= lead_s && times.closes_s)
         sounds.push_back(Sound::Soon);
     if (times.opens_s <= 0)
         sounds.push_back(Sound::Now);

@@ -87,7 +87,8 @@ void ReadPage::store(const Place &place, const Submission &submission)
     m_panel->forget();
     keepDraft();
     goOn();
-    m_table->fit(); // a correction shows two values
+    if (mode == EntryPanel::Mode::Correct)
+        m_table->fit(); // a correction shows two values
     // The tube still stands in the rack: say at once what is wrong with it. Whoever was asked knows.
     if (const QString fault = submission.asked ? QString() : faultOf(place.tube); !fault.isEmpty())
         m_panel->notice().say(State::Attention, fault);

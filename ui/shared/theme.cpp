@@ -62,6 +62,7 @@ void Theme::refresh(const QPalette &palette, const QFont &font)
     m_palette = palette;
     m_font = font;
     m_dark = isDarkOn(palette);
+    m_icons.clear();
     Q_EMIT changed();
 }
 
@@ -129,6 +130,8 @@ QPalette Theme::adjustments() const
 
 QIcon Theme::icon(State state) const
 {
+    if (const auto known = m_icons.find(state); known != m_icons.end())
+        return known->second;
     QPixmap pixmap(96, 96);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
@@ -136,6 +139,7 @@ QIcon Theme::icon(State state) const
     paintShape(painter, QRectF(4, 4, 88, 88), state);
     QIcon icon(pixmap);
     icon.addPixmap(pixmap, QIcon::Selected); // else the style washes it out on a chosen row
+    m_icons[state] = icon;
     return icon;
 }
 

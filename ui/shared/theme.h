@@ -8,6 +8,8 @@
 #include <QObject>
 #include <QPalette>
 
+#include <map>
+
 class QPainter;
 class QRectF;
 
@@ -64,6 +66,8 @@ private:
     QPalette m_palette;
     QFont m_font;
     bool m_dark = false;
+    /// Tables ask for an icon with every cell.
+    mutable std::map<State, QIcon> m_icons;
 };
 
 /// Contrast of two opaque colours, 1 to 21. Formula: WCAG 2.2, definitions "contrast ratio" and "relative
