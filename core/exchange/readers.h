@@ -4,6 +4,7 @@
 
 #include "core/assay/method.h"
 #include "core/assay/problem.h"
+#include "core/evaluation/evaluation.h"
 #include "core/evaluation/specification.h"
 #include "core/planning/laboratory.h"
 #include "core/run/run.h"
@@ -65,6 +66,11 @@ Read<planning::Laboratory> readLaboratory(const QByteArray &json);
 
 /// A plateau-specifications/1 document, checked by evaluation::problemsOf.
 Read<std::vector<evaluation::Specification>> readSpecifications(const QByteArray &json);
+
+/// The results of a plateau-evaluation/1 document as it was written, of whatever version of the program:
+/// without their budgets, checks and terms, and unknown fields are passed over. Degrees of freedom are absent
+/// where they are infinite.
+Read<std::vector<evaluation::Result>> readResults(const QByteArray &evaluation);
 
 /// The bytes of a regular file of at most maxFileSize_bytes. Never follows into devices or pipes.
 Read<QByteArray> readFile(const QString &path);

@@ -43,7 +43,7 @@ void takeBytes(const Place &place, QByteArray &bytes)
         return;
     const auto decoded =
         QByteArray::fromBase64Encoding(text.toUtf8(), QByteArray::AbortOnBase64DecodingErrors);
-    if (decoded)
+    if (decoded && decoded.decoded.toBase64() == text.toUtf8()) // Qt takes one without padding, too
         bytes = *decoded;
     else
         place.findings.broken(place.pointer, Wording::tr("is no base64 text; take it from a file the program "

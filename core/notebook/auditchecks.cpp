@@ -186,13 +186,22 @@ std::vector<Finding> chainFindings(const Database &database)
 std::vector<Finding> recordFindings(const Database &database, const std::vector<SchemaStep> &steps,
                                     int version)
 {
+    QStringList tables;
+    for (const auto &[table, columns] : layoutAfter(steps, version).columns) {
+        if (!isCoveredByChain(table))
+            tables.append(table);
+    }
+    return recordFindings(database, steps, version, tables);
+}
+
+std::vector<Finding> recordFindings(const Database &database, const std::vector<SchemaStep> &steps,
+                                    int version, const QStringList &tables)
+{
     std::map<int, Layout> layouts;
     for (int number = 1; number <= version; ++number)
         layouts[number] = layoutAfter(steps, number);
     std::vector<Finding> findings;
-    for (const auto &[table, columns] : layouts[version].columns) {
-        if (isCoveredByChain(table))
-            continue;
+    for (const QString &table : tables) {
         try {
             TableCheck(database, layouts, version, table, findings).check();
         } catch (const Failure &failure) {

@@ -19,6 +19,9 @@ std::vector<Finding> chainFindings(const Database &database);
 /// Every row of every table is covered by an audit entry and has the content it had then; none is gone.
 std::vector<Finding> recordFindings(const Database &database, const std::vector<SchemaStep> &steps,
                                     int version);
+/// The same of some tables only.
+std::vector<Finding> recordFindings(const Database &database, const std::vector<SchemaStep> &steps,
+                                    int version, const QStringList &tables);
 
 /// "reading 17: ..." in one line each.
 QString findingLines(const std::vector<Finding> &findings);

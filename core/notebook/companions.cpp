@@ -3,6 +3,7 @@
 #include "core/notebook/companions.h"
 
 #include "core/notebook/decisionstore.h"
+#include "core/notebook/sampledecisions.h"
 
 #include <algorithm>
 
@@ -40,6 +41,12 @@ std::vector<RunId> runsOf(const Database &database, const QString &methodId, Run
     while (query.next())
         runs.push_back({query.integer(0)});
     return runs;
+}
+
+void takeAway(run::Run &run, const QStringList &samples)
+{
+    std::erase_if(run.tubes, [&](const run::Tube &tube) { return samples.contains(tube.sample); });
+    std::erase_if(run.samples, [&](const run::Sample &sample) { return samples.contains(sample.id); });
 }
 
 } // namespace
@@ -85,12 +92,14 @@ void storeCompanions(Act &act, qint64 decisionRow, const std::vector<CompanionRo
 }
 
 std::vector<evaluation::Companion> loadCompanions(const Database &database,
-                                                  const std::vector<CompanionRow> &rows)
+                                                  const std::vector<CompanionRow> &rows,
+                                                  std::optional<qint64> decisionRow)
 {
     std::vector<evaluation::Companion> companions;
     for (const CompanionRow &row : rows) {
         const Inputs inputs = loadInputs(database, row.run);
         companions.push_back({inputs.method, inputs.runAsOf(row.newest)});
+        takeAway(companions.back().run, withdrawnSamples(database, row.run, decisionRow));
     }
     return companions;
 }
@@ -98,8 +107,9 @@ std::vector<evaluation::Companion> loadCompanions(const Database &database,
 evaluation::Evaluation evaluationAt(const Database &database, RunId run, const DecisionRow &decision)
 {
     const Inputs inputs = loadInputs(database, run);
-    return evaluation::evaluate(inputs.method, inputs.runAsOf(decision.lastSeen), {},
-                                loadCompanions(database, loadCompanionRows(database, decision.id)));
+    return evaluation::evaluate(
+        inputs.method, inputs.runAsOf(decision.lastSeen), {},
+        loadCompanions(database, loadCompanionRows(database, decision.id), decision.id));
 }
 
 evaluation::Evaluation evaluationOf(const StoredRun &stored)

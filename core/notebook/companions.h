@@ -22,8 +22,11 @@ std::vector<CompanionRow> findCompanions(const Database &database, RunId run, co
 std::vector<CompanionRow> loadCompanionRows(const Database &database, qint64 decisionRow);
 void storeCompanions(Act &act, qint64 decisionRow, const std::vector<CompanionRow> &companions);
 
+/// decisionRow: the decision that takes from them; nothing where that is still to come. A sample that the
+/// companion's own decision, the last before, rejected or wants repeated is not in its run.
 std::vector<evaluation::Companion> loadCompanions(const Database &database,
-                                                  const std::vector<CompanionRow> &rows);
+                                                  const std::vector<CompanionRow> &rows,
+                                                  std::optional<qint64> decisionRow);
 
 /// What the decision of a run rested on, worked out again.
 evaluation::Evaluation evaluationAt(const Database &database, RunId run, const DecisionRow &decision);

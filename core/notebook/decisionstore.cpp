@@ -3,6 +3,7 @@
 #include "core/notebook/decisionstore.h"
 
 #include "core/exchange/writers.h"
+#include "core/notebook/sampledecisions.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/words.h"
 
@@ -12,22 +13,44 @@ namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
 
+namespace {
+
+QStringList loadRepeats(const Database &database, qint64 decisionRow)
+{
+    Statement query(database, u"SELECT sample FROM decision_repeat WHERE decision = ? ORDER BY id"_s);
+    query.run(decisionRow);
+    QStringList samples;
+    while (query.next())
+        samples.append(query.text(0));
+    return samples;
+}
+
+} // namespace
+
 std::vector<DecisionRow> loadDecisions(const Database &database, RunId run)
 {
-    Statement query(
-        database,
-        u"SELECT decision.id, last_reading, kind, person, reason, at_utc, at_offset_min, content_hash, "
-        "evaluation, acceptable, program_version, coalesce(last_mark, 0) FROM decision LEFT JOIN "
-        "decision_mark "
-        "ON decision_mark.decision = decision.id AND decision_mark.run = decision.run "
-        "WHERE decision.run = ? ORDER BY decision.id"_s);
+    Statement query(database,
+                    u"SELECT decision.id, last_reading, kind, decision.person, reason, decision.at_utc, "
+                    "decision.at_offset_min, content_hash, evaluation, acceptable, program_version, "
+                    "coalesce(last_mark, 0), role FROM decision "
+                    "LEFT JOIN decision_mark ON decision_mark.decision = decision.id AND decision_mark.run = "
+                    "decision.run "
+                    "LEFT JOIN decision_signature ON decision_signature.decision = decision.id "
+                    "LEFT JOIN person_version ON person_version.id = decision_signature.person_version "
+                    "WHERE decision.run = ? ORDER BY decision.id"_s);
     query.run(run.value);
     std::vector<DecisionRow> rows;
-    while (query.next())
+    while (query.next()) {
         rows.push_back({query.integer(0),
                         {{query.integer(1)}, {query.integer(11)}},
                         {decisionKindOf(query.text(2)), query.text(3), query.text(4), query.time(5),
                          query.text(7), query.text(8).toUtf8(), query.integer(9) != 0, query.text(10)}});
+        Decision &decision = rows.back().decision;
+        decision.samples = loadSampleDecisions(database, rows.back().id);
+        decision.repeats = loadRepeats(database, rows.back().id);
+        if (!query.isNull(12))
+            decision.signedAs = personRoleOf(query.text(12));
+    }
     return rows;
 }
 
@@ -76,6 +99,14 @@ qint64 storeDecision(Act &act, RunId run, const Decision &decision, const Seen &
         act.covers(u"decision_repeat"_s, insertRepeat.insertedId());
     }
     return row;
+}
+
+void storeSignature(Act &act, qint64 decisionRow, qint64 personVersion)
+{
+    Statement insert(act.database(),
+                     u"INSERT INTO decision_signature (decision, person_version) VALUES (?, ?)"_s);
+    insert.run(decisionRow, personVersion);
+    act.covers(u"decision_signature"_s, insert.insertedId());
 }
 
 void storeReopening(Act &act, qint64 decisionRow, const QString &reason)

@@ -20,6 +20,8 @@ qint64 storeDecision(Act &act, RunId run, const Decision &decision, const Seen &
                      const QStringList &repeats);
 /// Of the decision's own run, or of one that its derived results come from.
 void storeLastMark(Act &act, qint64 decisionRow, RunId run, MarkId mark);
+/// personVersion: the name and role that it was signed with.
+void storeSignature(Act &act, qint64 decisionRow, qint64 personVersion);
 void storeReopening(Act &act, qint64 decisionRow, const QString &reason);
 
 /// The state follows from the records: on the bench without a decision, or with the last one taken back.

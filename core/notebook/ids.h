@@ -21,6 +21,7 @@ using MethodId = Id<struct MethodRow>;
 using MarkId = Id<struct MarkRow>;
 using ShelfId = Id<struct ShelfRow>;
 using LotId = Id<struct LotRow>;
+using PersonId = Id<struct PersonRow>;
 
 /// The newest reading and the newest mark of a run at some moment; 0 for none.
 struct Seen {

@@ -3,8 +3,7 @@
 #include "core/notebook/notebook.h"
 
 #include "core/assay/soundness.h"
-#include "core/exchange/writers.h"
-#include "core/notebook/companions.h"
+#include "core/notebook/deciding.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/history.h"
 #include "core/notebook/inputs.h"
@@ -17,11 +16,15 @@
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/planstore.h"
 #include "core/notebook/readingstore.h"
+#include "core/notebook/reportchoices.h"
+#include "core/notebook/reportstore.h"
 #include "core/notebook/runfinder.h"
 #include "core/notebook/runlist.h"
 #include "core/notebook/runstore.h"
 #include "core/notebook/samerun.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/specificationstore.h"
+#include "core/notebook/storedrun.h"
 #include "core/notebook/text.h"
 #include "core/notebook/verification.h"
 #include "core/run/soundness.h"
@@ -68,6 +71,7 @@ public:
     Pipetting pipetting{*this};
     Lots lots{*this};
     Shelf shelf{*this};
+    Persons persons{*this};
 };
 
 Notebook::Notebook(std::unique_ptr<Private> p)
@@ -188,39 +192,14 @@ void Notebook::noteClockJump(qint64, const QString &)
     throw refused(Sentence::tr("The jump of the clock cannot be kept yet; nothing was stored."));
 }
 
+void Notebook::decide(RunId run, const RunDecision &decision)
+{
+    decideRun(*d, d->persons, run, decision);
+}
+
 void Notebook::decide(RunId run, DecisionKind kind, const QString &person, const QString &reason)
 {
-    Act act = d->act(person, kind == DecisionKind::Accepted ? u"runAccepted"_s : u"runRejected"_s);
-    act.concerns(run);
-    const Inputs inputs = loadInputs(act.database(), run);
-    requireOnBench(act.database(), run);
-    requireUnchanged(d->session(), run);
-    const run::Run current = inputs.run();
-    const std::vector<CompanionRow> companions = findCompanions(act.database(), run, inputs);
-    for (const CompanionRow &companion : companions)
-        requireUnchanged(d->session(), companion.run);
-    const evaluation::Evaluation evaluation =
-        evaluation::evaluate(inputs.method, current, {}, loadCompanions(act.database(), companions));
-    if (kind == DecisionKind::Rejected)
-        requireReason(reason, Sentence::tr("The run was not rejected, since that needs a reason: say why."));
-    else if (!evaluation.acceptable)
-        requireReason(reason,
-                      Sentence::tr("The run was not accepted: not everything in it passed, so accepting it "
-                                   "needs a reason."));
-    else if (!reason.isEmpty())
-        requireReason(
-            reason, Sentence::tr("The run was not accepted: its reason is blank; leave it out or say why."));
-    Decision decision{kind,
-                      person,
-                      reason,
-                      timeOf(act.at()),
-                      reviewHash(current, inputs.method),
-                      exchange::writeEvaluation(evaluation),
-                      evaluation.acceptable,
-                      act.programVersion()};
-    const qint64 row = storeDecision(act, run, decision, inputs.newest(), repeatsOf(evaluation));
-    storeCompanions(act, row, companions);
-    act.commit();
+    decide(run, RunDecision{kind, person, {}, reason, {}});
 }
 
 void Notebook::reopen(RunId run, const QString &person, const QString &reason)
@@ -258,6 +237,54 @@ Shelf &Notebook::shelf()
 const Shelf &Notebook::shelf() const
 {
     return d->shelf;
+}
+
+Persons &Notebook::persons()
+{
+    return d->persons;
+}
+
+const Persons &Notebook::persons() const
+{
+    return d->persons;
+}
+
+SampleResults Notebook::resultsOf(const QString &sample, const QString &measurand,
+                                  std::optional<RunId> of) const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return loadSampleResults(*d->database, sample, measurand, of);
+}
+
+void Notebook::chooseReported(const QString &sample, const QString &measurand, const WantedChoice &choice,
+                              std::optional<RunId> of)
+{
+    notebook::chooseReported(*d, d->persons, sample, measurand, choice, of);
+}
+
+std::vector<evaluation::Specification> Notebook::specifications() const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return loadSpecifications(*d->database);
+}
+
+std::optional<LaboratorySaving> Notebook::specificationsSaving() const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return loadSpecificationsSaving(*d->database);
+}
+
+bool Notebook::saveSpecifications(const std::vector<evaluation::Specification> &specifications,
+                                  const QString &person, const QString &reason)
+{
+    requireUsable(evaluation::problemsOf(specifications),
+                  Sentence::tr("The limits were not stored: %1: %2."));
+    requireReason(reason, Sentence::tr("The limits were not stored, since that needs a reason: say why."));
+    Act act = d->act(person, u"specificationsSaved"_s);
+    if (!storeSpecifications(act, specifications, reason))
+        return false;
+    act.commit();
+    return true;
 }
 
 planning::Laboratory Notebook::laboratory() const
@@ -332,25 +359,13 @@ std::vector<RunSummary> Notebook::runs() const
 StoredRun Notebook::load(RunId run) const
 {
     Transaction snapshot(*d->database, Transaction::Kind::Read);
-    const Inputs inputs = loadInputs(*d->database, run);
-    const std::vector<DecisionRow> decisions = loadDecisions(*d->database, run);
-    StoredRun stored;
-    stored.summary = loadSummary(*d->database, run);
-    stored.run = inputs.run();
-    stored.method = inputs.method;
-    stored.companions =
-        loadCompanions(*d->database, stored.summary.state == RunState::OnBench
-                                         ? findCompanions(*d->database, run, inputs)
-                                         : loadCompanionRows(*d->database, decisions.back().id));
-    stored.plannedSamples = int(stored.run.samples.size());
-    stored.plannedTubes = int(stored.run.tubes.size());
-    stored.plan = loadPlanRecord(*d->database, run);
-    stored.readings = inputs.readings;
-    stored.marks = inputs.marks;
-    for (const DecisionRow &row : decisions)
-        stored.decisions.push_back(row.decision);
-    stored.reopenings = loadReopenings(*d->database, run);
-    return stored;
+    return loadStored(*d->database, run);
+}
+
+StoredRun Notebook::loadRevision(RunId run, int revision) const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return loadStoredRevision(*d->database, run, revision);
 }
 
 std::optional<RunSummary> Notebook::findSameRun(const run::Run &run, const assay::Method &method) const

@@ -2,9 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/evaluation/specification.h"
 #include "core/notebook/lots.h"
+#include "core/notebook/persons.h"
 #include "core/notebook/pipetting.h"
 #include "core/notebook/records.h"
+#include "core/notebook/reporting.h"
 #include "core/notebook/shelf.h"
 #include "core/planning/laboratory.h"
 #include "core/timing/stamp.h"
@@ -111,6 +114,13 @@ public:
     void noteClockJump(qint64 shift_ms, const QString &person);
     /// Locks the run. The evaluation is made here, from what is stored. Rejecting needs a reason; accepting
     /// needs one where the evaluation is not acceptable.
+    ///
+    /// Once persons are set up a decision is signed with a passphrase; until then it is unsigned. Refused,
+    /// each in one sentence: whoever Persons::check refuses, an analyst where the laboratory wants a
+    /// reviewer, somebody who worked on the run where it wants a second person, and sample decisions that
+    /// make no sense.
+    void decide(RunId run, const RunDecision &decision);
+    /// The whole run, unsigned.
     void decide(RunId run, DecisionKind kind, const QString &person, const QString &reason);
     /// Back on the bench, with a reason; the decision stays readable.
     void reopen(RunId run, const QString &person, const QString &reason);
@@ -121,6 +131,8 @@ public:
     const Lots &lots() const;
     Shelf &shelf();
     const Shelf &shelf() const;
+    Persons &persons();
+    const Persons &persons() const;
 
     /// As it was saved last, or planning::usualLaboratory.
     planning::Laboratory laboratory() const;
@@ -128,6 +140,22 @@ public:
     std::optional<LaboratorySaving> laboratorySaving() const;
     /// False where the notebook has exactly this already; nothing is stored then.
     bool saveLaboratory(const planning::Laboratory &laboratory, const QString &person);
+
+    /// The limits of the laboratory's products, as they were saved last; none where nobody saved any.
+    std::vector<evaluation::Specification> specifications() const;
+    std::optional<LaboratorySaving> specificationsSaving() const;
+    /// In place of the last ones, with a reason. False where the notebook has exactly these already.
+    bool saveSpecifications(const std::vector<evaluation::Specification> &specifications,
+                            const QString &person, const QString &reason);
+
+    /// All accepted results of a sample and which one is reported. of: a run that holds the sample meant,
+    /// where its name is or was another sample's too; without it the newest one of that name.
+    SampleResults resultsOf(const QString &sample, const QString &measurand,
+                            std::optional<RunId> of = {}) const;
+    /// Which one from now on, by what rule and why. Refused where the rule cannot be followed, and as a
+    /// decision is where a signature is needed.
+    void chooseReported(const QString &sample, const QString &measurand, const WantedChoice &choice,
+                        std::optional<RunId> of = {});
 
     /// Stores the method as the next version of its id: one more than the highest known, here or shipped,
     /// whatever version it states. What equals a newest version of its id but for the version is not stored
@@ -151,6 +179,9 @@ public:
     std::vector<RunSummary> runs() const;
     /// Throws Refused if there is no such run, Damaged if it can't be put together again.
     StoredRun load(RunId run) const;
+    /// As it stood when it was decided for the first (1), second (2) … time, with what was keyed and decided
+    /// until then. Throws Refused if it was not decided so often.
+    StoredRun loadRevision(RunId run, int revision) const;
     /// The newest run that came with exactly this content, if there is one: somebody is about to store it
     /// twice. See samerun.h.
     std::optional<RunSummary> findSameRun(const run::Run &run, const assay::Method &method) const;

@@ -6,6 +6,7 @@
 #include "core/evaluation/evaluation.h"
 #include "core/notebook/ids.h"
 #include "core/notebook/marks.h"
+#include "core/notebook/persons.h"
 #include "core/planning/planrecord.h"
 #include "core/run/run.h"
 #include "core/timing/timeline.h"
@@ -39,6 +40,14 @@ struct RunSummary {
     /// Both without those of spoilt tubes.
     int readingsTaken = 0;
     int readingsPlanned = 0;
+    /// Of a decided run which of its decisions stands, from 1; on the bench the one that is made next.
+    int revision = 1;
+    /// Of the decision that stands: what its evaluation said, whether somebody signed it, and how many
+    /// samples it says are rejected each by itself, or to be repeated.
+    bool acceptable = false;
+    bool isSigned = false;
+    int samplesRejected = 0;
+    int samplesToRepeat = 0;
 };
 
 /// How a number came into the notebook.
@@ -76,6 +85,31 @@ struct StoredReading {
 
 enum class DecisionKind { Accepted, Rejected };
 
+/// Accepted and Rejected as of a run; Repeat is not reported either and waits on the shelf.
+enum class SampleDecisionKind { Accepted, Rejected, Repeat };
+
+/// What is decided of one sample of a run.
+struct SampleDecision {
+    QString sample;
+    SampleDecisionKind kind = SampleDecisionKind::Accepted;
+    /// Never blank for Rejected.
+    QString reason{};
+    /// Of Repeat, how; absent: as the evaluation advises. Of Dilute the steps count, its factor is theirs.
+    std::optional<evaluation::Advice> advice{};
+    bool operator==(const SampleDecision &) const = default;
+};
+
+/// What Notebook::decide is asked for.
+struct RunDecision {
+    DecisionKind kind = DecisionKind::Accepted;
+    QString person;
+    /// Needed once persons are set up: it signs the decision. Kept nowhere.
+    QString passphrase{};
+    QString reason{};
+    /// Those that are decided otherwise than the run, or for a reason of their own; the others follow it.
+    std::vector<SampleDecision> samples{};
+};
+
 struct Decision {
     DecisionKind kind = DecisionKind::Accepted;
     QString person;
@@ -87,7 +121,15 @@ struct Decision {
     QByteArray evaluation;
     bool acceptable = false;
     QString programVersion;
+    /// In the order of the run's samples; without those that follow the run.
+    std::vector<SampleDecision> samples{};
+    /// Those that are to be repeated, be it that somebody said so or that the evaluation did.
+    QStringList repeats{};
+    /// The role that the person signed with; absent where the decision is unsigned.
+    std::optional<PersonRole> signedAs{};
 };
+/// What the decision says of that sample of its run.
+SampleDecisionKind decidedOf(const Decision &decision, const QString &sample);
 
 /// Takes a decision back: the run is on the bench again. The decision stays readable.
 struct Reopening {
@@ -190,7 +232,7 @@ struct MethodOutcome {
     bool needsAttention = false;
 };
 
-/// How the laboratory's settings came to be what they are.
+/// How the laboratory's settings, or its limits, came to be what they are.
 struct LaboratorySaving {
     /// How often they were saved.
     int version = 1;
@@ -218,7 +260,9 @@ struct AuditEntry {
     /// "readingAgain", "tubesAdded", "clockJumped",
     /// "dosesDone", "dosesUndone", "tubeSpoilt", "tubeUnspoilt", "sampleRegistered", "sampleChanged",
     /// "sampleWithdrawn", "repeatWaived", "lotReceived", "lotChanged", "lotOpened", "lotUsed",
-    /// "lotDiscarded", "lotCorrected", "laboratorySaved".
+    /// "lotDiscarded", "lotCorrected", "laboratorySaved", "personAdded", "personChanged",
+    /// "passphraseChanged", "passphraseRefused", "personRetired", "personReinstated", "reportChosen",
+    /// "specificationsSaved".
     QString action;
     /// Absent for an act on the notebook as a whole.
     std::optional<RunId> run;

@@ -39,6 +39,7 @@ public:
         loadSpoilt();
         loadReadings();
         loadStanding();
+        loadRevisions();
         std::vector<RunSummary> list;
         std::transform(m_runs.rbegin(), m_runs.rend(), std::back_inserter(list),
                        [](auto &run) { return std::move(run.second); });
@@ -111,7 +112,12 @@ private:
 
     void loadStanding()
     {
-        read(u"SELECT run, kind, person, at_utc, at_offset_min FROM decision "
+        read(u"SELECT run, kind, person, at_utc, at_offset_min, acceptable, "
+             "EXISTS (SELECT 1 FROM decision_signature WHERE decision_signature.decision = decision.id), "
+             "(SELECT count(*) FROM decision_sample WHERE decision_sample.decision = decision.id AND "
+             "decision_sample.kind = 'rejected'), "
+             "(SELECT count(*) FROM decision_repeat WHERE decision_repeat.decision = decision.id) FROM "
+             "decision "
              "WHERE id NOT IN (SELECT decision FROM reopening) AND %1"_s,
              u"run"_s, [this](const Statement &row) {
                  RunSummary &summary = m_runs[row.integer(0)];
@@ -119,6 +125,20 @@ private:
                  summary.state = accepted ? RunState::Accepted : RunState::Rejected;
                  summary.decidedBy = row.text(2);
                  summary.decidedAt = row.time(3);
+                 summary.acceptable = row.integer(5) != 0;
+                 summary.isSigned = row.integer(6) != 0;
+                 summary.samplesRejected = int(row.integer(7));
+                 summary.samplesToRepeat = int(row.integer(8));
+             });
+    }
+
+    /// After loadStanding.
+    void loadRevisions()
+    {
+        read(u"SELECT run, count(*) FROM decision WHERE %1 GROUP BY run"_s, u"run"_s,
+             [this](const Statement &row) {
+                 RunSummary &summary = m_runs[row.integer(0)];
+                 summary.revision = int(row.integer(1)) + (summary.state == RunState::OnBench ? 1 : 0);
              });
     }
 

@@ -47,13 +47,14 @@ std::vector<run::Standard> loadStandards(const Database &database, RunId run)
 {
     Statement query(database,
                     u"SELECT name, concentration_g_per_L, measurand, prepared_utc, prepared_offset_min, "
-                    "used_utc, used_offset_min, loss_per_hour FROM standard WHERE run = ? "
+                    "used_utc, used_offset_min, loss_per_hour, percent FROM standard LEFT JOIN "
+                    "standard_uncertainty ON standard_uncertainty.standard = standard.id WHERE run = ? "
                     "ORDER BY position"_s);
     query.run(run.value);
     std::vector<run::Standard> standards;
     while (query.next())
         standards.push_back({query.text(0), query.real(1), query.text(2), query.optionalTime(3),
-                             query.optionalTime(5), query.real(7)});
+                             query.optionalTime(5), query.real(7), query.optionalReal(8)});
     return standards;
 }
 

@@ -46,12 +46,19 @@ void storeStandards(Act &act, RunId run, const std::vector<run::Standard> &stand
         u"INSERT INTO standard (run, position, name, concentration_g_per_L, measurand, prepared_utc, "
         "prepared_offset_min, used_utc, used_offset_min, loss_per_hour) "
         "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s);
+    Statement insertUncertainty(act.database(),
+                                u"INSERT INTO standard_uncertainty (standard, percent) VALUES (?, ?)"_s);
     int position = 0;
     for (const run::Standard &standard : standards) {
         insert.run(run.value, position++, standard.id, standard.concentration_g_per_L, standard.measurand,
                    optionalMoment(standard.preparedAt), optionalMoment(standard.usedAt),
                    standard.lossPerHour);
-        act.covers(u"standard"_s, insert.insertedId());
+        const qint64 row = insert.insertedId();
+        act.covers(u"standard"_s, row);
+        if (!standard.uncertainty_percent)
+            continue;
+        insertUncertainty.run(row, *standard.uncertainty_percent);
+        act.covers(u"standard_uncertainty"_s, insertUncertainty.insertedId());
     }
 }
 

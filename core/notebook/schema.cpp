@@ -11,7 +11,8 @@ using namespace Qt::StringLiterals;
 
 const std::vector<SchemaStep> &schemaSteps()
 {
-    static const std::vector<SchemaStep> steps{firstSchemaStep(), secondSchemaStep(), thirdSchemaStep()};
+    static const std::vector<SchemaStep> steps{firstSchemaStep(), secondSchemaStep(), thirdSchemaStep(),
+                                               fourthSchemaStep()};
     return steps;
 }
 

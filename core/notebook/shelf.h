@@ -25,8 +25,11 @@ struct AdvisedRepeat {
         evaluation::Advice advice;
         bool operator==(const Of &) const = default;
     };
-    /// Of each measurand that says how; empty where the run only says that.
+    /// Of each measurand that says how, or what the person who decided said of all (measurand is empty then);
+    /// empty where the run only says that.
     std::vector<Of> advice;
+    /// Of the person who decided; may be empty.
+    QString reason{};
 };
 
 /// A sample that is to be run.
@@ -47,8 +50,8 @@ struct PastResult {
 /// The samples of a notebook before and after their runs. Every function that adds something is one act, as
 /// Pipetting's are.
 ///
-/// A registration is over when a run that came after it holds the sample by its id, unless that run was
-/// rejected; the id may then be registered anew.
+/// A registration is over when a run that came after it holds the sample by its id, unless that run, or
+/// the sample in it, was rejected; the id may then be registered anew.
 class Shelf
 {
 public:
@@ -71,10 +74,10 @@ public:
     /// As last told, withdrawn or not. Throws Failure(Refused) if there is no such registration.
     planning::ShelfSample sample(ShelfId id) const;
     /// Repeats that decided runs advise, oldest first, then the registered samples in the order they came. A
-    /// repeat is over when a later run by a method of that id, one that was not rejected, holds the sample.
+    /// repeat is over when a later run by a method of that id holds the sample and neither was rejected.
     std::vector<WaitingSample> waiting() const;
-    /// The newest of accepted runs on samples of that product, newest first; without those that were to be
-    /// repeated.
+    /// The newest of accepted runs on samples of that product, newest first; without those that were rejected
+    /// or to be repeated.
     std::vector<PastResult> lastResults(const QString &product, const QString &measurand,
                                         int most = 10) const;
 

@@ -27,10 +27,12 @@ Failure noSuchSample(ShelfId id)
 
 } // namespace
 
-QString isRejected(const QString &run)
+QString isRejected(const QString &run, const QString &sample)
 {
-    return u"EXISTS (SELECT 1 FROM decision AS verdict WHERE verdict.run = %1 AND verdict.kind = 'rejected' "
-           "AND verdict.id NOT IN (SELECT decision FROM reopening))"_s.arg(run);
+    return u"EXISTS (SELECT 1 FROM decision AS verdict WHERE verdict.run = %1 "
+           "AND verdict.id NOT IN (SELECT decision FROM reopening) AND (verdict.kind = 'rejected' "
+           "OR EXISTS (SELECT 1 FROM decision_sample AS own WHERE own.decision = verdict.id "
+           "AND own.sample = %2 AND own.kind = 'rejected')))"_s.arg(run, sample);
 }
 
 ShelfId storeRegistration(Act &act)
@@ -87,7 +89,8 @@ std::vector<ShelfEntry> loadWaiting(const Database &database, const std::optiona
         u"SELECT shelf_sample.id, sample_detail.id FROM %1 "
         "WHERE shelf_sample.id NOT IN (SELECT sample FROM shelf_withdrawal) AND NOT EXISTS ("
         "SELECT 1 FROM sample WHERE sample.name = sample_detail.name AND sample.run > last_run AND NOT %2) "
-        "AND %3 ORDER BY shelf_sample.id"_s.arg(shelfWithDetail, isRejected(u"sample.run"_s),
+        "AND %3 ORDER BY shelf_sample.id"_s.arg(shelfWithDetail,
+                                                isRejected(u"sample.run"_s, u"sample.name"_s),
                                                 name ? u"name_key = ?"_s : u"true"_s));
     if (name)
         query.run(comparisonKey(*name));

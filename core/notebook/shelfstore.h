@@ -7,8 +7,9 @@
 
 namespace plateau::notebook {
 
-/// SQL: whether that run (a column) stands rejected; a rejected run settles nothing.
-QString isRejected(const QString &run);
+/// SQL: whether that run (a column) stands rejected, or that sample of it (a column) by itself; what is
+/// rejected settles nothing.
+QString isRejected(const QString &run, const QString &sample);
 
 ShelfId storeRegistration(Act &act);
 void storeShelfVersion(Act &act, ShelfId id, const planning::ShelfSample &sample);

@@ -52,7 +52,7 @@ private:
         if (reviewHash(run, method) != row.decision.contentHash)
             complain(row, Sentence::tr("what was reviewed is not what is stored now"));
         const std::vector<evaluation::Companion> companions =
-            loadCompanions(m_session.database, loadCompanionRows(m_session.database, row.id));
+            loadCompanions(m_session.database, loadCompanionRows(m_session.database, row.id), row.id);
         const evaluation::Evaluation evaluation = evaluation::evaluate(method, run, {}, companions);
         const auto difference =
             exchange::differenceOf(row.decision.evaluation, exchange::writeEvaluation(evaluation));

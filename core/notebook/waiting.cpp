@@ -23,7 +23,8 @@ QString isOpen()
            "SELECT 1 FROM sample AS later JOIN run AS later_run ON later_run.id = later.run "
            "JOIN method AS later_method ON later_method.id = later_run.method "
            "WHERE later.name = sample.name AND later.run > sample.run "
-           "AND later_method.method_id = method.method_id AND NOT %1)"_s.arg(isRejected(u"later.run"_s));
+           "AND later_method.method_id = method.method_id AND NOT %1)"_s.arg(
+               isRejected(u"later.run"_s, u"later.name"_s));
 }
 
 constexpr auto runOfSample = "JOIN run ON run.id = sample.run JOIN method ON method.id = run.method"_L1;
@@ -124,6 +125,22 @@ std::vector<AdvisedRepeat::Of> adviceIn(const evaluation::Evaluation &evaluation
     return advice;
 }
 
+/// What a person said of how to repeat it comes before what the evaluation says.
+AdvisedRepeat repeatOf(const Database &database, const Candidate &candidate)
+{
+    const DecisionRow decision = loadDecisions(database, candidate.run).back();
+    AdvisedRepeat repeat{candidate.run, candidate.method, {}, {}};
+    const auto &own = decision.decision.samples;
+    const auto said = std::ranges::find(own, candidate.sample, &SampleDecision::sample);
+    if (said != own.end())
+        repeat.reason = said->reason;
+    if (said != own.end() && said->advice)
+        repeat.advice = {{{}, *said->advice}};
+    else
+        repeat.advice = adviceIn(evaluationAt(database, candidate.run, decision), candidate.sample);
+    return repeat;
+}
+
 } // namespace
 
 std::vector<WaitingSample> allWaiting(const Database &database)
@@ -131,11 +148,7 @@ std::vector<WaitingSample> allWaiting(const Database &database)
     std::vector<ShelfEntry> entries = loadWaiting(database);
     std::vector<WaitingSample> waiting;
     for (const Candidate &candidate : candidatesIn(database)) {
-        const evaluation::Evaluation evaluation =
-            evaluationAt(database, candidate.run, loadDecisions(database, candidate.run).back());
-        WaitingSample sample{
-            toldOf(database, candidate), std::nullopt,
-            AdvisedRepeat{candidate.run, candidate.method, adviceIn(evaluation, candidate.sample)}};
+        WaitingSample sample{toldOf(database, candidate), std::nullopt, repeatOf(database, candidate)};
         const auto entry = std::ranges::find_if(
             entries, [&](const ShelfEntry &other) { return other.sample.id == candidate.sample; });
         if (entry != entries.end()) {

@@ -33,6 +33,21 @@ constexpr std::array<Entry<DecisionKind>, 2> decisions{{
     {DecisionKind::Accepted, "accepted"_L1},
     {DecisionKind::Rejected, "rejected"_L1},
 }};
+constexpr std::array<Entry<SampleDecisionKind>, 3> sampleDecisions{{
+    {SampleDecisionKind::Accepted, "accepted"_L1},
+    {SampleDecisionKind::Rejected, "rejected"_L1},
+    {SampleDecisionKind::Repeat, "repeat"_L1},
+}};
+constexpr std::array<Entry<PersonRole>, 3> roles{{
+    {PersonRole::Analyst, "analyst"_L1},
+    {PersonRole::Reviewer, "reviewer"_L1},
+    {PersonRole::Head, "head"_L1},
+}};
+constexpr std::array<Entry<ReportRule>, 3> reportRules{{
+    {ReportRule::LastAccepted, "lastAccepted"_L1},
+    {ReportRule::MeanOfAccepted, "meanOfAccepted"_L1},
+    {ReportRule::Named, "named"_L1},
+}};
 constexpr std::array<Entry<MethodActKind>, 4> methodActs{{
     {MethodActKind::Saved, "saved"_L1},
     {MethodActKind::Imported, "imported"_L1},
@@ -147,6 +162,36 @@ QString movementWord(LotMovementKind kind)
 LotMovementKind movementKindOf(const QString &word)
 {
     return valueOf(movements, word);
+}
+
+QString personRoleWord(PersonRole role)
+{
+    return wordOf(roles, role);
+}
+
+PersonRole personRoleOf(const QString &word)
+{
+    return valueOf(roles, word);
+}
+
+QString sampleDecisionWord(SampleDecisionKind kind)
+{
+    return wordOf(sampleDecisions, kind);
+}
+
+SampleDecisionKind sampleDecisionKindOf(const QString &word)
+{
+    return valueOf(sampleDecisions, word);
+}
+
+QString reportRuleWord(ReportRule rule)
+{
+    return wordOf(reportRules, rule);
+}
+
+ReportRule reportRuleOf(const QString &word)
+{
+    return valueOf(reportRules, word);
 }
 
 QString methodActWord(MethodActKind kind)

@@ -4,6 +4,7 @@
 
 #include "core/notebook/lots.h"
 #include "core/notebook/records.h"
+#include "core/notebook/reporting.h"
 
 namespace plateau::notebook {
 
@@ -22,6 +23,12 @@ QString markWord(MarkKind kind);
 MarkKind markKindOf(const QString &word);
 QString movementWord(LotMovementKind kind);
 LotMovementKind movementKindOf(const QString &word);
+QString personRoleWord(PersonRole role);
+PersonRole personRoleOf(const QString &word);
+QString sampleDecisionWord(SampleDecisionKind kind);
+SampleDecisionKind sampleDecisionKindOf(const QString &word);
+QString reportRuleWord(ReportRule rule);
+ReportRule reportRuleOf(const QString &word);
 QString methodActWord(MethodActKind kind);
 MethodActKind methodActKindOf(const QString &word);
 

@@ -74,11 +74,13 @@ class AuditTest : public NotebookTest
 TEST_F(AuditTest, EveryActAddsExactlyOneEntry)
 {
     const auto notebook = create();
-    EXPECT_EQ(notebook->auditHead().entries, 3); // one for each step of the schema
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne());
     fill(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, 3 + 13);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13);
     fillBench(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, 3 + 13 + 20);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 20);
+    fillReview(*notebook);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 20 + 12);
 }
 
 TEST_F(AuditTest, RefusedActAddsNone)

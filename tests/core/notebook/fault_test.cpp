@@ -154,6 +154,33 @@ TEST_P(FaultTest, WhatIsSaidOfAReceivedLotIsTrue)
         [](Notebook &notebook) { return notebook.lots().inHand().size(); });
 }
 
+TEST_P(FaultTest, WhatIsSaidOfADecisionSampleBySampleIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) {
+            notebook.decide({1}, {DecisionKind::Rejected,
+                                  u"Tomas Brandl"_s,
+                                  {},
+                                  u"the lamp"_s,
+                                  {{u"S"_s, SampleDecisionKind::Repeat, u"anew"_s, dilution({{5, 50}})}}});
+        },
+        [](Notebook &notebook) { return notebook.load({1}).decisions.size(); });
+}
+
+TEST_P(FaultTest, WhatIsSaidOfSavedLimitsIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) { notebook.saveSpecifications(limits(), u"Ines Kaddour"_s, u"new"_s); },
+        [](Notebook &notebook) { return notebook.specifications().size(); });
+}
+
+TEST_P(FaultTest, WhatIsSaidOfAPersonIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) { notebook.persons().addFirst(u"Ines Kaddour"_s, u"four apples"_s); },
+        [](Notebook &notebook) { return notebook.persons().all().size(); });
+}
+
 TEST_P(FaultTest, NotebookGoesOnAfterAFault)
 {
     const Fault fault = GetParam();
@@ -165,7 +192,7 @@ TEST_P(FaultTest, NotebookGoesOnAfterAFault)
     storage::work();
     add();
     EXPECT_THAT(notebook->verify().findings, IsEmpty());
-    EXPECT_EQ(notebook->auditHead().entries, 5);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 2);
 }
 
 INSTANTIATE_TEST_SUITE_P(Calls, FaultTest,

@@ -156,6 +156,36 @@ void NotebookTest::fillBench(Notebook &notebook)
     notebook.shelf().waiveRepeat(repeat, u"S"_s, person, u"poured away"_s);
 }
 
+void NotebookTest::fillPersons(Notebook &notebook)
+{
+    Persons &persons = notebook.persons();
+    persons.addFirst(theHead.name, theHead.passphrase);
+    persons.add(theReviewer.name, PersonRole::Reviewer, theReviewer.passphrase, theHead);
+    persons.add(theAnalyst.name, PersonRole::Analyst, theAnalyst.passphrase, theHead);
+}
+
+void NotebookTest::fillReview(Notebook &notebook)
+{
+    notebook.saveSpecifications(limits(), theHead.name, u"as the customer wants it"_s);
+    fillPersons(notebook);
+    Persons &persons = notebook.persons();
+    const PersonId guest = persons.add(u"Guest"_s, PersonRole::Analyst, u"just for today"_s, theHead);
+    persons.change(guest, u"Guest analyst"_s, PersonRole::Analyst, theHead);
+    persons.changePassphrase(guest, u"for tomorrow too"_s, theHead);
+    failureOf([&] { persons.check({u"Guest analyst"_s, u"for yesterday"_s}); });
+    persons.retire(guest, theHead, u"gone home"_s);
+    const RunId run = notebook.addRun(twoSampleRun(), risingMethod(), theAnalyst.name);
+    RunDecision decision{
+        DecisionKind::Accepted, theReviewer.name, theReviewer.passphrase, u"sample by sample"_s, {}};
+    decision.samples = {
+        {u"S"_s, SampleDecisionKind::Accepted, {}, {}},
+        {u"T"_s, SampleDecisionKind::Repeat, u"foamed over"_s, dilution({{5, 50}, {10, 20}})}};
+    notebook.decide(run, decision);
+    notebook.chooseReported(u"S"_s, u"analyte"_s,
+                            {ReportRule::Named, ResultSource{run, 1, u"S"_s}, theReviewer.name,
+                             theReviewer.passphrase, u"the least diluted"_s});
+}
+
 void NotebookTest::fill(Notebook &notebook)
 {
     fillMethods(notebook);
@@ -285,6 +315,44 @@ run::Run unreadRun()
     return run;
 }
 
+run::Run twoSampleRun()
+{
+    run::Run run = plainRun();
+    run.title = u"Two"_s;
+    run.samples.push_back(liquid("T", {}));
+    run.tubes.push_back(sampleTube("T", 0.100, 0.500));
+    run.tubes.push_back(sampleTube("T", 0.100, 0.502));
+    return run;
+}
+
+evaluation::Advice dilution(const std::vector<run::DilutionStep> &steps)
+{
+    evaluation::Advice advice;
+    advice.steps = steps;
+    for (const run::DilutionStep &step : steps)
+        advice.factor *= step.makeUpTo_mL / step.take_mL;
+    return advice;
+}
+
+evaluation::Advice moreSample(double sampleVolume_mL)
+{
+    evaluation::Advice advice;
+    advice.kind = evaluation::Advice::Kind::IncreaseVolume;
+    advice.sampleVolume_mL = sampleVolume_mL;
+    return advice;
+}
+
+std::vector<evaluation::Specification> limits()
+{
+    evaluation::Specification limit;
+    limit.product = u"Perry, tank 4"_s;
+    limit.measurand = u"analyte"_s;
+    limit.upper = 4.5;
+    limit.source = u"agreed with the customer"_s;
+    limit.date = QDate(2026, 2, 1);
+    return {limit};
+}
+
 run::Run fullRun()
 {
     const QDateTime made(QDate(2026, 3, 2), QTime(8, 10, 0, 123), Qt::OffsetFromUTC, -3 * 3600 - 1800);
@@ -295,7 +363,7 @@ run::Run fullRun()
     run.pathLength_mm = 9.99;
     run.startedAt = made.addSecs(3600);
     run.uncertainty = uncertainties();
-    run.standards = {{u"STD"_s, 0.2, u"analyte"_s, made, made.addSecs(5400), 0.02},
+    run.standards = {{u"STD"_s, 0.2, u"analyte"_s, made, made.addSecs(5400), 0.02, 0.8},
                      {u"OTHER"_s, 0.5, {}, {}, {}, 0}};
     run.samples = {liquid("P-104", {{5, 50}, {0.1, 1.1}}), solid("F-22", 5.012, 100, {{10, 25}})};
     run::Tube wide = sampleTube("P-104", 0.141, 0.852);

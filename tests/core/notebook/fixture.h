@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/notebook.h"
+#include "core/notebook/schema.h"
 #include "tests/support/benches.h"
 #include "tests/support/print.h"
 
@@ -62,6 +63,12 @@ private:
     QString m_error;
 };
 
+/// The audit entries of a new notebook: one for each step of the schema.
+inline int entriesOfANewOne()
+{
+    return int(notebook::schemaSteps().size());
+}
+
 class NotebookTest : public ::testing::Test
 {
 protected:
@@ -80,14 +87,23 @@ protected:
     /// An accepted run of which the other takes its derived result, accepted too.
     void fillDerived(notebook::Notebook &notebook);
     void fillMethods(notebook::Notebook &notebook);
-    /// Acts of every kind on the shelf, lots, a planned run and its worksheet; with fill and fillDerived
-    /// every table has rows.
+    /// Acts of every kind on the shelf, lots, a planned run and its worksheet; with fill, fillDerived
+    /// and fillReview every table has rows.
     void fillBench(notebook::Notebook &notebook);
     void fillStores(notebook::Notebook &notebook);
+    /// The head, the reviewer and the analyst; typed names decide nothing any more.
+    void fillPersons(notebook::Notebook &notebook);
+    /// Limits, acts of every kind on persons, a signed decision sample by sample, a choice of what is
+    /// reported.
+    void fillReview(notebook::Notebook &notebook);
     /// The same as a file that is not open; made once for all tests.
     void makeFilledFile();
     QByteArray bytesOf(const QString &path) const;
     void write(const QString &path, const QByteArray &bytes) const;
+
+    const notebook::Proof theHead{QStringLiteral("Ines Kaddour"), QStringLiteral("four apples in a tree")};
+    const notebook::Proof theReviewer{QStringLiteral("Tomas Brandl"), QStringLiteral("rack of blue tubes")};
+    const notebook::Proof theAnalyst{QStringLiteral("Mina Okoro"), QStringLiteral("pears before noon")};
 
     QTemporaryDir m_folder;
     QString m_version = QStringLiteral("9.8.7");
@@ -123,6 +139,11 @@ run::Run freeRun();
 run::Run totalRun();
 /// plainRun with one tube more and no readings.
 run::Run unreadRun();
+/// plainRun, and duplicates of a sample T that pass.
+run::Run twoSampleRun();
+evaluation::Advice dilution(const std::vector<run::DilutionStep> &steps);
+evaluation::Advice moreSample(double sampleVolume_mL);
+std::vector<evaluation::Specification> limits();
 /// Every field of a run in use.
 run::Run fullRun();
 /// What was planned of it, every field in use but the run that it repeats.

@@ -62,7 +62,7 @@ TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
     const auto tables =
         raw.rows(u"SELECT name, \"strict\" FROM pragma_table_list WHERE type = 'table' AND schema = 'main' "
                  "AND name NOT LIKE 'sqlite%'"_s);
-    EXPECT_THAT(tables, SizeIs(34));
+    EXPECT_THAT(tables, SizeIs(45));
     for (const QVariantList &table : tables) {
         EXPECT_EQ(table[1].toInt(), 1) << table[0].toString().toStdString();
         EXPECT_EQ(
@@ -326,7 +326,7 @@ TEST_F(SchemaOneTest, NothingIsLost)
     EXPECT_THAT(before, SizeIs(12));
     for (const auto &[table, rows] : before)
         EXPECT_EQ(after.at(table), rows) << table.toStdString();
-    EXPECT_THAT(after, SizeIs(32));
+    EXPECT_THAT(after, SizeIs(43));
 }
 
 class SchemaTwoTest : public OldFileTest
@@ -390,6 +390,59 @@ TEST_F(SchemaTwoTest, RepeatsThatWereAdvisedBeforeWaitToo)
     EXPECT_EQ(waiting[0].repeat->advice[0].advice.factor, 2);
     notebook->addRun(plainRun(), risingMethod(), u"Ines"_s);
     EXPECT_THAT(notebook->shelf().waiting(), IsEmpty());
+}
+
+class SchemaThreeTest : public OldFileTest
+{
+protected:
+    void SetUp() override { takeFile(3); }
+};
+
+TEST_F(SchemaThreeTest, IsBroughtUpToDateWithAllItHolds)
+{
+    ASSERT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), 3);
+    const int entries = RawFile(file()).value(u"SELECT count(*) FROM audit"_s).toInt();
+    const auto before = rowsOfAllTables();
+    EXPECT_THAT(before, SizeIs(32));
+    for (const auto &[table, rows] : before)
+        EXPECT_FALSE(rows.empty()) << table.toStdString();
+    {
+        const auto notebook = reopen();
+        EXPECT_EQ(notebook->auditHead().entries, entries + now() - 3);
+        EXPECT_THAT(notebook->runs(), SizeIs(7));
+        const StoredRun first = notebook->load({1});
+        EXPECT_EQ(first.summary.revision, 2);
+        EXPECT_FALSE(first.summary.isSigned);
+        EXPECT_THAT(first.decisions.at(0).samples, IsEmpty());
+        EXPECT_EQ(notebook->loadRevision({1}, 1).readings.size() + 1, first.readings.size());
+        EXPECT_EQ(notebook->laboratory().name, u"Kaddour cidery"_s);
+        EXPECT_TRUE(notebook->laboratory().review == planning::ReviewRules());
+        EXPECT_FALSE(notebook->persons().areSetUp());
+        EXPECT_THAT(notebook->specifications(), IsEmpty());
+        EXPECT_THAT(notebook->load({6}).marks, SizeIs(5));
+    }
+    const auto after = rowsOfAllTables();
+    for (const auto &[table, rows] : before)
+        EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_EQ(
+        RawFile(file()).value(u"SELECT details FROM audit WHERE id = %1"_s.arg(entries + 1)).toString(),
+        u"schema 4: persons who sign, what is decided of single samples, which result is reported, limits"_s);
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+    EXPECT_THAT(filesInFolder(),
+                ElementsAre(u"notebook-20260401-075900-schema3.plateau"_s, u"notebook.plateau"_s));
+}
+
+TEST_F(SchemaThreeTest, TakesEveryActOfAReviewAfterwards)
+{
+    {
+        const auto notebook = reopen();
+        EXPECT_THAT(notebook->resultsOf(u"S"_s, u"bound"_s).accepted, SizeIs(1));
+        fillReview(*notebook);
+        notebook->reopen({1}, theHead.name, u"look again"_s);
+        notebook->decide({1}, {DecisionKind::Rejected, theHead.name, theHead.passphrase, u"the lamp"_s, {}});
+        EXPECT_EQ(notebook->load({1}).decisions.back().signedAs, PersonRole::Head);
+    }
+    EXPECT_THAT(recordedFindings(), IsEmpty());
 }
 
 } // namespace plateau::test

@@ -48,6 +48,7 @@ protected:
                 const auto notebook = reopen();
                 fillDerived(*notebook);
                 fillBench(*notebook);
+                fillReview(*notebook);
             }
             return bytesOf(file());
         }();
@@ -124,7 +125,14 @@ INSTANTIATE_TEST_SUITE_P(
                           Table{"lot", "id = 9"}, Table{"lot_version", "name = 'x'"},
                           Table{"lot_opening", "day = '2026-03-02'"}, Table{"lot_movement", "note = 'x'"},
                           Table{"pipetting_mark", "note = 'x'"}, Table{"decision_mark", "last_mark = 9"},
-                          Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
+                          Table{"person", "id = 9"}, Table{"person_version", "role = 'head'"},
+                          Table{"person_passphrase", "hash = '$argon2id$'"},
+                          Table{"person_standing", "reason = 'x'"}, Table{"wrong_passphrase", "person = 1"},
+                          Table{"decision_signature", "person_version = 1"},
+                          Table{"decision_sample", "reason = 'x'"}, Table{"decision_step", "take_mL = 1"},
+                          Table{"report_choice", "reason = 'x'"}, Table{"specifications", "reason = 'x'"},
+                          Table{"standard_uncertainty", "percent = 9"}, Table{"audit", "person = 'x'"},
+                          Table{"audit_record", "record_id = 1"}),
         ::testing::Bool()),
     [](const auto &row) {
         return std::string(std::get<0>(row.param).name) + (std::get<1>(row.param) ? "Recursive" : "Plain");

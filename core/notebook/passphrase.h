@@ -1,0 +1,15 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QString>
+
+namespace plateau::notebook {
+
+/// Argon2id (RFC 9106) by libsodium with its limits for interactive use (64 MiB), a salt of its own inside:
+/// "$argon2id$...". Passphrases that look alike are one (Unicode normalization form C). Throws
+/// Failure(Storage) where there is not enough memory.
+QString passphraseHash(const QString &passphrase);
+bool passphraseFits(const QString &passphrase, const QString &hash);
+
+} // namespace plateau::notebook
