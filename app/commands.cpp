@@ -7,6 +7,7 @@
 #include "app/importcommand.h"
 #include "app/outcome.h"
 #include "app/printcommands.h"
+#include "app/reportcommand.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
 #include "core/notebook/notebook.h"
@@ -77,9 +78,13 @@ struct Command {
     bool draws = false;
 };
 constexpr std::array commands{
-    Command{"evaluate"_L1, evaluateRun, true},     Command{"import"_L1, importFiles, true},
-    Command{"labels"_L1, printLabels, true, true}, Command{"sample"_L1, buildSample},
-    Command{"verify"_L1, verifyNotebook},          Command{"worksheet"_L1, printWorksheet, true, true},
+    Command{"evaluate"_L1, evaluateRun, true},
+    Command{"import"_L1, importFiles, true},
+    Command{"labels"_L1, printLabels, true, true},
+    Command{"report"_L1, writeReport, true, true},
+    Command{"sample"_L1, buildSample},
+    Command{"verify"_L1, verifyNotebook},
+    Command{"worksheet"_L1, printWorksheet, true, true},
 };
 
 } // namespace
@@ -131,6 +136,19 @@ QString usage()
         "      [--first N]                         the first label of the sheet that is still there\n"
         "      [--paper a4|letter] [--by NAME]     worksheet and labels: the paper, who works\n"
         "      [--notebook FILE]                   with the methods and glassware of a notebook\n"
+        "  plateau report RUN.json --pdf FILE      the report of results, for the customer\n"
+        "  plateau report --notebook FILE --run NUMBER --pdf FILE  of a run in a notebook, with its "
+        "decision\n"
+        "      [--revision NUMBER]                 as it stood when it was decided for that time\n"
+        "      [--record]                          the full run record, for the file, in its place\n"
+        "      [--csv FILE] [--exact]              the results as a table, one row each; texts that a\n"
+        "                                          spreadsheet would take for formulas exactly as they are\n"
+        "      [--with OTHER.json] ...             and what its method derives from other runs\n"
+        "      [--field NAME=VALUE] ...            what the program cannot know: customer, order, "
+        "deviations,\n"
+        "                                          received/SAMPLE and others; without it a line to write "
+        "on\n"
+        "      [--paper a4|letter] [--letter] [--decimal point|comma] [--by NAME]\n"
         "  plateau sample NOTEBOOK                 make the sample notebook of an invented laboratory\n"
         "  plateau --version | --help\n"
         "\n"

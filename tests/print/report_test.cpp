@@ -8,12 +8,14 @@
 #include "tests/print/printed.h"
 #include "tests/print/racks.h"
 #include "tests/print/reports.h"
+#include "tests/support/benches.h"
 #include "tests/support/print.h"
 #include "ui/print/reporttext.h"
 
 #include <gtest/gtest.h>
 
 #include <array>
+#include <functional>
 
 // What stands on the pages, read back by a program that is not ours, against the evaluation; every expected
 // text is made here from the evaluation and format.h, none by the code that prints.
@@ -325,6 +327,50 @@ TEST(Reports, CountTheirPagesAndEndOnTheLast)
     }
 }
 
+TEST(RunRecord, FollowsADerivedResultIntoTheRunItTakesFrom)
+{
+    assay::Method free = test::risingMethod();
+    free.id = u"free"_s;
+    const QString measurand = free.measurands.front().id;
+    assay::Method total = test::risingMethod();
+    total.derived = {{u"bound"_s, u"Bound acid"_s, {{{}, measurand, 1}, {u"free"_s, measurand, -1}}}};
+    run::Run totalRun = test::plainRun();
+    totalRun.uncertainty = test::uncertainties();
+    run::Run freeRun = totalRun;
+    freeRun.title = u"The other rack"_s;
+    freeRun.method = u"free"_s;
+    for (run::Tube &tube : freeRun.tubes) {
+        if (tube.role == run::Role::Sample)
+            tube.readings[u"A2"_s] = 0.2875;
+    }
+    ReportContent content = reportOf(total, totalRun, {{free, freeRun}});
+    const auto &results = content.evaluation.results;
+    ASSERT_EQ(results.size(), 2U);
+    ASSERT_EQ(results.back().terms.size(), 2U);
+    ASSERT_TRUE(results.back().expandedUncertainty.has_value());
+
+    const QString record = packed(Printed(runRecordPdf(content, Paper::A4)).text());
+    for (const evaluation::Result &result : results) {
+        expectIn(record,
+                 result.sample + quantityName(total, result.measurand) + value(result) + uncertainty(result));
+        expectBudget(record, content, result);
+        expectWorking(record, content, result);
+    }
+    expectIn(record, u"Run that results are taken from: The other rack"_s);
+    // the other run's own way from its readings to the term
+    const evaluation::Evaluation other = evaluation::evaluate(free, freeRun);
+    for (const auto &section :
+         evaluation::working(free, freeRun, other, other.results[0].sample, measurand)) {
+        for (const evaluation::WorkingLine &line : section.lines) {
+            if (!line.numbers.isEmpty())
+                expectIn(record, line.what + line.formula + line.numbers + line.value);
+        }
+    }
+    const QString report = packed(Printed(resultsReportPdf(content, Paper::A4)).text());
+    expectIn(report, u"Bound acid"_s + value(results.back()) + uncertainty(results.back()));
+    expectIn(report, u"Bound acid is calculated: the sum of"_s);
+}
+
 TEST(RunRecord, MarksACorrectedReadingAndTellsItsOldValueAndWhy)
 {
     ReportContent content = test::reportOfSample(u"clean-run.json"_s);
@@ -390,6 +436,27 @@ TEST(Reports, GiveAResultInTheUnitOfTheLaboratory)
     const QString record = packed(Printed(runRecordPdf(content, Paper::A4)).text());
     expectIn(record, inMilligrams);
     expectIn(record, u"That is the result below, in g/L, times 1000.0."_s);
+}
+
+TEST(ResultsReport, GivesWhatTheRuleOfTheSamplePutsInPlaceOfTheRunsOwn)
+{
+    ReportContent content = test::reportOfSample(u"clean-run.json"_s);
+    const evaluation::Result &own = content.evaluation.results.front();
+    evaluation::Result mean = own;
+    mean.value = 0.1357;
+    mean.expandedUncertainty = 0.0042;
+    content.reported = {
+        {own.sample, own.measurand, true, u"Reported is the mean of 2 accepted results"_s, {}, mean}};
+    content.compliance = {{own.sample, own.measurand, u"perry: at most 200 mg/L"_s, u"simple acceptance"_s,
+                           u"inside: 135.7 ± 4.2 mg/L"_s}};
+    const QString report = packed(Printed(resultsReportPdf(content, Paper::A4)).text());
+    expectIn(report, own.sample + quantityName(content.method, own.measurand) + u"0.1357 0.0042 g/L"_s);
+    expectIn(report, u"a) Reported is the mean of 2 accepted results"_s);
+    expectIn(report, u"perry: at most 200 mg/L"_s);
+    expectIn(report, u"simple acceptance"_s);
+    // the record keeps what this run found
+    const QString record = packed(Printed(runRecordPdf(content, Paper::A4)).text());
+    expectIn(record, quantityName(content.method, own.measurand) + value(own) + uncertainty(own));
 }
 
 TEST(Reports, StayOnTheirPagesWithHostileNames)

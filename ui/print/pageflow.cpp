@@ -16,6 +16,7 @@ constexpr TextStyle subheadingStyle{8.5, true};
 constexpr double caption_pt = 6.5;
 constexpr double fieldGap_mm = 6;
 constexpr double writingLine_mm = 6.5;
+constexpr double captionGap_mm = 0.5;
 constexpr int mostFieldLines = 8;
 
 /// Text of any length on one line without signs that reorder it; longer than what printable() keeps of a
@@ -121,7 +122,7 @@ void PageFlow::table(const PrintedTable &table)
 
 double PageFlow::fieldHeight_mm(const PrintedField &field, double width_mm, double size_pt) const
 {
-    const double caption_mm = m_canvas.lineHeight_mm({caption_pt});
+    const double caption_mm = m_canvas.lineHeight_mm({caption_pt}) + captionGap_mm;
     if (field.value.isEmpty())
         return caption_mm + field.blankLines * writingLine_mm;
     const qsizetype lines = m_canvas.wrapped(printable(field.value), width_mm, {size_pt}).size();
@@ -144,7 +145,7 @@ void PageFlow::paintField(const PrintedField &field, const QRectF &area, double 
     }
     TextStyle style{size_pt, false, Qt::AlignLeft | Qt::AlignTop};
     style.lines = mostFieldLines;
-    m_canvas.text(area.adjusted(0, caption_mm, 0, 0), field.value, style);
+    m_canvas.text(area.adjusted(0, caption_mm + captionGap_mm, 0, 0), field.value, style);
 }
 
 void PageFlow::fields(const std::vector<PrintedField> &fields, int columns, double size_pt)

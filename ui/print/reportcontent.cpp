@@ -83,6 +83,12 @@ evaluation::Reported reportedOf(const ReportContent &content, const evaluation::
         .value.value_or(asItIs(result));
 }
 
+const evaluation::Result &finalOf(const ReportContent &content, const evaluation::Result &result)
+{
+    const ReportedResult *reported = reportedAs(content, result);
+    return reported && reported->inPlace ? *reported->inPlace : result;
+}
+
 double reportingFactor(const ReportContent &content, const evaluation::Result &result)
 {
     const auto from = evaluation::reportUnitFromWord(result.unit);

@@ -72,7 +72,8 @@ struct ReportDosing {
     QDateTime last;
 };
 
-enum class ReportState { Draft, Accepted, Rejected };
+/// Replaced: a later revision of the run counts.
+enum class ReportState { Draft, Accepted, Rejected, Replaced };
 
 /// What only a notebook knows of a run.
 struct ReportRecord {
@@ -100,6 +101,8 @@ struct ReportedResult {
     QString remark;
     /// Absent: the evaluation's.
     std::optional<evaluation::ReportUnit> unit{};
+    /// What the rule puts in place of this run's own result, such as a mean over runs.
+    std::optional<evaluation::Result> inPlace{};
 };
 
 /// A result against a limit, by a rule with a name.
@@ -163,6 +166,8 @@ const ReportDecision *decisionOf(const ReportContent &content);
 const ReportedResult *reportedAs(const ReportContent &content, const evaluation::Result &result);
 /// The result in the unit it is reported in; in the evaluation's where it cannot be given in that one.
 evaluation::Reported reportedOf(const ReportContent &content, const evaluation::Result &result);
+/// What the customer is told: the result, or what the rule puts in its place.
+const evaluation::Result &finalOf(const ReportContent &content, const evaluation::Result &result);
 /// What one unit of the evaluation's is in the one reported; 1 where they are the same.
 double reportingFactor(const ReportContent &content, const evaluation::Result &result);
 const ReportItem *findItem(const ReportContent &content, const QString &sample);

@@ -83,6 +83,8 @@ QString stateMark(ReportState state)
         return {};
     case ReportState::Rejected:
         return Text::tr("REJECTED");
+    case ReportState::Replaced:
+        return Text::tr("REPLACED");
     case ReportState::Draft:
         break;
     }
@@ -96,6 +98,8 @@ QString stateSentence(ReportState state)
         return {};
     case ReportState::Rejected:
         return Text::tr("The run was rejected; its results are not to be used.");
+    case ReportState::Replaced:
+        return Text::tr("This revision was taken back; what counts is the latest one in the notebook.");
     case ReportState::Draft:
         break;
     }

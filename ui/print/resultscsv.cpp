@@ -80,6 +80,8 @@ QString stateWord(ReportState state)
         return u"accepted"_s;
     case ReportState::Rejected:
         return u"rejected"_s;
+    case ReportState::Replaced:
+        return u"replaced"_s;
     case ReportState::Draft:
         break;
     }
@@ -90,7 +92,8 @@ void addResult(Rows &rows, const ReportContent &content, const evaluation::Resul
 {
     const ReportDecision *decision = decisionOf(content);
     const ReportedResult *reported = reportedAs(content, result);
-    const evaluation::Reported given = reportedOf(content, result);
+    const evaluation::Result &final = finalOf(content, result);
+    const evaluation::Reported given = reportedOf(content, final);
     rows.text(reportNumber(content));
     rows.count(revisionOf(content));
     rows.text(stateWord(stateOf(content)));
@@ -106,9 +109,9 @@ void addResult(Rows &rows, const ReportContent &content, const evaluation::Resul
     rows.text(evaluation::reportUnitWord(given.unit));
     rows.number(given.lessThan);
     rows.number(given.greaterThan);
-    rows.count(result.n);
-    rows.number(result.spread ? std::optional(*result.spread * reportingFactor(content, result))
-                              : std::nullopt);
+    rows.count(final.n);
+    rows.number(final.spread ? std::optional(*final.spread * reportingFactor(content, result))
+                             : std::nullopt);
     rows.text(evaluation::verdictWord(result.verdict));
     rows.text(!reported || reported->isReported ? u"yes"_s : u"no"_s);
     rows.text(reported ? reported->remark : QString());

@@ -163,9 +163,15 @@ private:
         table.columns.push_back({Text::tr("unit")});
         if (uncertain)
             table.columns.push_back({Text::tr("k"), Fit::Natural, true});
-        table.columns.push_back({Text::tr("note")});
-        for (const evaluation::Result &result : results)
+        const bool noted =
+            std::ranges::any_of(results, [this](const auto &result) { return !remarksOn(result).isEmpty(); });
+        if (noted)
+            table.columns.push_back({Text::tr("note")});
+        for (const evaluation::Result &result : results) {
             table.rows.push_back(resultRow(result, uncertain));
+            if (noted)
+                table.rows.back() << notesOn(result);
+        }
         m_flow.table(table);
         for (qsizetype i = 0; i < m_footnotes.size(); ++i)
             m_flow.paragraph(Text::tr("%1) %2").arg(footnoteMark(static_cast<int>(i)), m_footnotes[i]), 7.5);
@@ -179,7 +185,7 @@ private:
     {
         const ReportedResult *reported = reportedAs(m_content, result);
         const bool isReported = !reported || reported->isReported;
-        const ResultWords words = wordsOf(m_content, result);
+        const ResultWords words = wordsOf(m_content, finalOf(m_content, result));
         const QString none = u"–"_s;
         QStringList row{result.sample, quantityName(m_content.method, result.measurand),
                         isReported ? words.value : Text::tr("not reported")};
@@ -188,10 +194,15 @@ private:
         row << (isReported ? words.unit : none);
         if (uncertain)
             row << (isReported ? words.coverage : none);
+        return row;
+    }
+
+    QString notesOn(const evaluation::Result &result)
+    {
         QStringList notes;
         for (const QString &remark : remarksOn(result))
             notes << footnoteOf(remark);
-        return row << notes.join(u", "_s);
+        return notes.join(u", "_s);
     }
 
     /// k and level as the evaluation makes them: k = 2 from 30 effective degrees of freedom, else Student's t
@@ -320,6 +331,23 @@ private:
             body_pt);
         if (const QString sentence = stateSentence(stateOf(m_content)); !sentence.isEmpty())
             m_flow.paragraph(sentence, body_pt);
+        writeAnchor();
+    }
+
+    /// What is kept outside the notebook shows whether it was changed since.
+    void writeAnchor()
+    {
+        constexpr double small_pt = 6.5;
+        if (!m_content.record) {
+            m_flow.paragraph(Text::tr("Content, SHA-256: %1.").arg(m_content.contentHash), small_pt);
+            return;
+        }
+        m_flow.paragraph(
+            Text::tr("Record: run %1 of %2; content, SHA-256: %3; audit: %n entries, head %4.", nullptr,
+                     m_content.record->auditEntries)
+                .arg(m_content.record->run)
+                .arg(m_content.record->notebook, m_content.contentHash, m_content.record->auditHead),
+            small_pt);
     }
 
     void writeAuthorisation()

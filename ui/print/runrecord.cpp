@@ -35,6 +35,8 @@ QString stateText(const ReportContent &content)
         return Text::tr("accepted");
     case ReportState::Rejected:
         return Text::tr("rejected");
+    case ReportState::Replaced:
+        return Text::tr("taken back since");
     case ReportState::Draft:
         break;
     }

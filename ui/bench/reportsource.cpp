@@ -1,0 +1,216 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/reportsource.h"
+
+#include "ui/bench/reportchoices.h"
+
+#include <QCoreApplication>
+#include <QFileInfo>
+#include <QLocale>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReportSource)
+};
+
+QString roleName(notebook::PersonRole role)
+{
+    switch (role) {
+    case notebook::PersonRole::Reviewer:
+        return Words::tr("reviewer");
+    case notebook::PersonRole::Head:
+        return Words::tr("head of the laboratory");
+    case notebook::PersonRole::Analyst:
+        break;
+    }
+    return Words::tr("analyst");
+}
+
+QString decisionWord(bool isAccepted)
+{
+    return isAccepted ? Words::tr("accepted") : Words::tr("rejected");
+}
+
+/// A sample that is decided otherwise than its run: "Ice cider: rejected (cloudy)".
+QString sampleDecisionText(const notebook::SampleDecision &decision)
+{
+    QString what = Words::tr("%1: accepted");
+    if (decision.kind == notebook::SampleDecisionKind::Rejected)
+        what = Words::tr("%1: rejected");
+    else if (decision.kind == notebook::SampleDecisionKind::Repeat)
+        what = Words::tr("%1: to be repeated");
+    what = what.arg(decision.sample);
+    return decision.reason.isEmpty() ? what : Words::tr("%1 (%2)").arg(what, decision.reason);
+}
+
+ReportDecision decisionOf(const notebook::StoredRun &stored, std::size_t index)
+{
+    const notebook::Decision &decision = stored.decisions[index];
+    ReportDecision report;
+    report.what = decisionWord(decision.kind == notebook::DecisionKind::Accepted);
+    for (const notebook::SampleDecision &sample : decision.samples)
+        report.samples << sampleDecisionText(sample);
+    report.act = {decision.person, {}, decision.reason, decision.at, decision.signedAs.has_value()};
+    if (decision.signedAs)
+        report.act.role = roleName(*decision.signedAs);
+    report.contentHash = decision.contentHash;
+    report.programVersion = decision.programVersion;
+    for (const notebook::Reopening &reopening : stored.reopenings) {
+        if (reopening.decision == static_cast<int>(index))
+            report.takenBack = ReportAct{reopening.person, {}, reopening.reason, reopening.at, {}};
+    }
+    return report;
+}
+
+std::optional<run::Reading> replacedBy(const notebook::StoredRun &stored,
+                                       const notebook::StoredReading &reading)
+{
+    // One more reading of a series names the one before as well, but corrects nothing.
+    if (!reading.corrects || reading.again)
+        return std::nullopt;
+    const auto old = std::ranges::find(stored.readings, *reading.corrects, &notebook::StoredReading::id);
+    return old == stored.readings.end() ? std::nullopt : std::optional(old->value);
+}
+
+/// What counts of the marks: ticks of one component from one container by one person in one line.
+std::vector<ReportDosing> dosingsOf(const notebook::StoredRun &stored)
+{
+    std::vector<ReportDosing> dosings;
+    for (const notebook::StoredMark &mark : stored.marks) {
+        if (mark.kind != notebook::MarkKind::Done || notebook::doneMark(stored.marks, mark.dose) != &mark)
+            continue;
+        const assay::Component *component = assay::findComponent(stored.method, mark.dose.component);
+        QString name = component ? component->name : mark.dose.component;
+        if (mark.dose.spike)
+            name = Words::tr("spike");
+        auto dosing = std::ranges::find_if(dosings, [&](const ReportDosing &known) {
+            return known.component == name && known.lot == mark.lotName && known.pipette == mark.pipette &&
+                   known.person == mark.person;
+        });
+        if (dosing == dosings.end())
+            dosing = dosings.insert(dosings.end(), {name, mark.lotName, mark.lotExpires, mark.pipette,
+                                                    mark.person, 0, mark.at, mark.at});
+        ++dosing->tubes;
+        dosing->first = std::min(dosing->first, mark.at);
+        dosing->last = std::max(dosing->last, mark.at);
+    }
+    return dosings;
+}
+
+ReportRecord recordOf(const notebook::StoredRun &stored, const QString &notebook,
+                      const notebook::AuditHead &head)
+{
+    ReportRecord record;
+    record.run = stored.summary.id.value;
+    record.notebook = QFileInfo(notebook).fileName();
+    if (stored.summary.state == notebook::RunState::Accepted)
+        record.state = ReportState::Accepted;
+    else if (stored.summary.state == notebook::RunState::Rejected)
+        record.state = ReportState::Rejected;
+    record.revision = stored.summary.revision;
+    record.addedAt = stored.summary.createdAt;
+    for (const notebook::StoredReading &reading : stored.readings)
+        record.readings.push_back({reading.tube,
+                                   reading.reading,
+                                   reading.value,
+                                   reading.typed,
+                                   {reading.person, {}, reading.reason, reading.at, {}},
+                                   replacedBy(stored, reading)});
+    record.dosings = dosingsOf(stored);
+    for (std::size_t i = 0; i < stored.decisions.size(); ++i)
+        record.decisions.push_back(decisionOf(stored, i));
+    record.auditEntries = head.entries;
+    record.auditHead = head.hash;
+    return record;
+}
+
+std::vector<ReportItem> itemsOf(const notebook::StoredRun &stored)
+{
+    std::vector<ReportItem> items;
+    if (!stored.plan)
+        return items;
+    for (const planning::PlannedSample &planned : stored.plan->samples)
+        items.push_back({planned.sample.id, planned.sample.product, planned.sample.receivedAt,
+                         planned.sample.receivedFrom});
+    return items;
+}
+
+/// What the standing decision says of the sample, and the unit that the laboratory reports its product in.
+std::vector<ReportedResult> reportedIn(const ReportContent &content, const notebook::StoredRun &stored,
+                                       const planning::Laboratory &laboratory)
+{
+    const bool isDecided = stored.summary.state != notebook::RunState::OnBench && !stored.decisions.empty();
+    std::vector<ReportedResult> all;
+    for (const evaluation::Result &result : content.evaluation.results) {
+        ReportedResult reported;
+        reported.sample = result.sample;
+        reported.measurand = result.measurand;
+        const ReportItem *item = findItem(content, result.sample);
+        if (const auto unit =
+                planning::reportUnitOf(laboratory, item ? item->product : QString(), result.measurand))
+            reported.unit = *unit;
+        if (isDecided) {
+            const notebook::Decision &decision = stored.decisions.back();
+            reported.isReported =
+                notebook::decidedOf(decision, result.sample) == notebook::SampleDecisionKind::Accepted;
+            for (const notebook::SampleDecision &sample : decision.samples) {
+                if (sample.sample == result.sample)
+                    reported.remark = sampleDecisionText(sample);
+            }
+        }
+        all.push_back(reported);
+    }
+    return all;
+}
+
+} // namespace
+
+ReportLaboratory reportLaboratory(const planning::Laboratory &laboratory)
+{
+    const planning::ReportHead &head = laboratory.reportHead;
+    return {laboratory.name, head.address.join(u'\n'), head.contact,
+            head.logo ? head.logo->bytes : QByteArray()};
+}
+
+ReportContent reportOf(const notebook::StoredRun &stored, const planning::Laboratory &laboratory,
+                       const QString &notebook, const notebook::AuditHead &head)
+{
+    ReportContent content = reportOf(stored.method, stored.run, stored.companions);
+    content.runCode = notebook::runCodeOf(stored);
+    content.laboratory = reportLaboratory(laboratory);
+    content.record = recordOf(stored, notebook, head);
+    content.items = itemsOf(stored);
+    content.reported = reportedIn(content, stored, laboratory);
+    return content;
+}
+
+ReportContent reportOf(const notebook::Notebook &notebook, notebook::RunId run, std::optional<int> revision)
+{
+    const notebook::StoredRun present = notebook.load(run);
+    const bool isPresent = !revision || (present.summary.state != notebook::RunState::OnBench &&
+                                         *revision == present.summary.revision);
+    const notebook::StoredRun stored = isPresent ? present : notebook.loadRevision(run, *revision);
+    ReportContent content = reportOf(stored, notebook.laboratory(), notebook.path(), notebook.auditHead());
+    if (isPresent)
+        addChoices(content, notebook, stored);
+    else
+        content.record->state = ReportState::Replaced;
+    return content;
+}
+
+void stampReport(ReportContent &content, const QString &person, const QLocale &locale)
+{
+    content.programVersion = QCoreApplication::applicationVersion();
+    content.madeAt = QDateTime::currentDateTime();
+    content.madeBy = person;
+    content.decimalSign = usualDecimalSign(locale);
+}
+
+} // namespace plateau::ui
