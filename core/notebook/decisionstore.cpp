@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/decisionstore.h"
 
-#include "core/exchange/writers.h"
+#include "core/exchange/contenthash.h"
 #include "core/notebook/sampledecisions.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/words.h"
@@ -154,7 +154,7 @@ QStringList repeatsOf(const evaluation::Evaluation &evaluation)
 
 QString reviewHash(const run::Run &run, const assay::Method &method)
 {
-    return documentHash(exchange::writeRun(run, &method));
+    return exchange::runContentHash(run, method);
 }
 
 } // namespace plateau::notebook
