@@ -44,12 +44,7 @@ std::vector<Place> placesOf(const Database &database, const QString &product)
 
 bool says(const evaluation::Result &result)
 {
-    return result.verdict != evaluation::Verdict::Repeat && (result.value || result.lessThan);
-}
-
-bool isAccepted(const DecisionRow &row, const QString &sample)
-{
-    return decidedOf(row.decision, sample) == SampleDecisionKind::Accepted;
+    return result.value || result.lessThan;
 }
 
 } // namespace
@@ -64,10 +59,9 @@ std::vector<PastResult> pastResults(const Database &database, const QString &pro
         if (int(found.size()) >= most)
             break;
         const DecisionRow decision = loadDecisions(database, place.run).back();
-        if (!isAccepted(decision, place.sample))
-            continue;
         for (const evaluation::Result &result : evaluationAt(database, place.run, decision).results) {
-            if (result.sample == place.sample && result.measurand == measurand && says(result))
+            if (result.sample == place.sample && result.measurand == measurand && says(result) &&
+                acceptsResult(decision.decision, result))
                 found.push_back({place.run, decision.decision.at, result});
         }
     }

@@ -130,6 +130,9 @@ struct Decision {
 };
 /// What the decision says of that sample of its run.
 SampleDecisionKind decidedOf(const Decision &decision, const QString &sample);
+/// Whether it accepts this result of its evaluation. Where nobody decided the sample by itself, a result that
+/// is to be repeated is not accepted, while another measurand of the same sample may be.
+bool acceptsResult(const Decision &decision, const evaluation::Result &result);
 
 /// Takes a decision back: the run is on the bench again. The decision stays readable.
 struct Reopening {

@@ -41,15 +41,6 @@ bool saysSomething(const evaluation::Result &result)
     return result.value || result.lessThan || result.greaterThan;
 }
 
-/// Decisions of the time before sample decisions say in their evaluation only what is to be repeated.
-bool isAccepted(const Decision &decision, const evaluation::Result &result)
-{
-    return decidedOf(decision, result.sample) == SampleDecisionKind::Accepted &&
-           (result.verdict != evaluation::Verdict::Repeat ||
-            std::ranges::find(decision.samples, result.sample, &SampleDecision::sample) !=
-                decision.samples.end());
-}
-
 /// Of the one decision that stands.
 void addResults(const Database &database, RunId run, const SampleRuns &sample, const QString &measurand,
                 std::vector<Found> &found)
@@ -65,7 +56,7 @@ void addResults(const Database &database, RunId run, const SampleRuns &sample, c
         const bool isIt =
             held && (comparisonKey(held->id) == sample.key || comparisonKey(held->repeats) == sample.key);
         if (!isIt || result.measurand != measurand || !saysSomething(result) ||
-            !isAccepted(row.decision, result))
+            !acceptsResult(row.decision, result))
             continue;
         found.push_back({row.id,
                          {{run, int(decisions.size()), held->id},

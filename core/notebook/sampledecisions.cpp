@@ -196,4 +196,13 @@ SampleDecisionKind decidedOf(const Decision &decision, const QString &sample)
     return decision.repeats.contains(sample) ? SampleDecisionKind::Repeat : SampleDecisionKind::Accepted;
 }
 
+bool acceptsResult(const Decision &decision, const evaluation::Result &result)
+{
+    if (decision.kind == DecisionKind::Rejected)
+        return false;
+    const auto own = std::ranges::find(decision.samples, result.sample, &SampleDecision::sample);
+    return own != decision.samples.end() ? own->kind == SampleDecisionKind::Accepted
+                                         : result.verdict != evaluation::Verdict::Repeat;
+}
+
 } // namespace plateau::notebook

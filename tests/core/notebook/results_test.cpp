@@ -133,6 +133,31 @@ TEST_F(ResultsTest, WhatIsNotAcceptedDoesNotCount)
     EXPECT_THAT(m_book->resultsOf(u"S"_s, u"other"_s).accepted, IsEmpty());
 }
 
+TEST_F(ResultsTest, OneMeasurandOfASampleMayBeAcceptedWhileAnotherIsRepeated)
+{
+    Decision decision;
+    decision.repeats = {u"S"_s}; // as the evaluation says of one of its measurands
+    evaluation::Result good;
+    good.sample = u"S"_s;
+    good.verdict = evaluation::Verdict::Reportable;
+    evaluation::Result doubtful = good;
+    doubtful.verdict = evaluation::Verdict::Investigate;
+    evaluation::Result high = good;
+    high.verdict = evaluation::Verdict::Repeat;
+    EXPECT_TRUE(acceptsResult(decision, good));
+    EXPECT_TRUE(acceptsResult(decision, doubtful));
+    EXPECT_FALSE(acceptsResult(decision, high));
+    for (const auto kind : {SampleDecisionKind::Rejected, SampleDecisionKind::Repeat}) {
+        decision.samples = {{u"S"_s, kind, u"why"_s, {}}};
+        EXPECT_FALSE(acceptsResult(decision, good));
+        EXPECT_FALSE(acceptsResult(decision, high));
+    }
+    decision.samples = {{u"S"_s, SampleDecisionKind::Accepted, {}, {}}};
+    EXPECT_TRUE(acceptsResult(decision, high));
+    decision.kind = DecisionKind::Rejected;
+    EXPECT_FALSE(acceptsResult(decision, good));
+}
+
 TEST_F(ResultsTest, TheMeanKeepsTheMeanOfTheUncertainties)
 {
     const RunId first = accept(runOf(0));
