@@ -23,6 +23,8 @@ const Consequences &consequences()
 {
     static const Consequences all = {
         {u"/samples/*/id"_s, u"/tubes/*/sample"_s},
+        {u"/samples/*/id"_s, u"/samples/*/repeats"_s},
+        {u"/samples/*/form"_s, u"/samples/*/repeats"_s},
         {u"/samples/#/form"_s, u"/samples/#/mass_g"_s},
         {u"/samples/#/form"_s, u"/samples/#/extract_mL"_s},
         {u"/samples/#/dilution/*"_s, u"/samples/#/dilution/$"_s},
@@ -109,6 +111,7 @@ Sample takeSample(const Place &place)
     fields.optional(u"extract_mL"_s, sample.extract_mL);
     if (const auto dilution = fields.find(u"dilution"_s))
         forEach(*dilution, [&](const Place &step) { sample.dilution.push_back(takeDilutionStep(step)); });
+    takeOptionalId(fields, u"repeats"_s, sample.repeats);
     fields.done();
     return sample;
 }

@@ -56,6 +56,8 @@ ordered_json sampleJson(const Sample &sample)
     writeOptional(object, "mass_g", sample.mass_g);
     writeOptional(object, "extract_mL", sample.extract_mL);
     object["dilution"] = dilutionJson(sample.dilution);
+    if (!sample.repeats.isEmpty())
+        object["repeats"] = utf8(sample.repeats);
     return object;
 }
 

@@ -51,6 +51,7 @@ Act::Act(const Session &session, const QString &person, const QString &action)
     , m_person(person)
     , m_action(action)
     , m_at(momentOf(session.surroundings.now()))
+    , m_boot(session.surroundings.boot ? session.surroundings.boot() : timing::BootTime{})
     , m_transaction(session.database, Transaction::Kind::Write)
 {
     requirePerson(person);

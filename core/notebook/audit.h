@@ -32,6 +32,8 @@ public:
     const QString &programVersion() const { return m_session.surroundings.programVersion; }
     /// One time for all rows of the act.
     const Moment &at() const { return m_at; }
+    /// The same by both clocks.
+    timing::Stamp stamp() const { return {timeOf(m_at), m_boot}; }
 
     void concerns(RunId run) { m_run = run; }
     void note(const QString &details) { m_details = details; }
@@ -51,6 +53,7 @@ private:
     QString m_person;
     QString m_action;
     Moment m_at;
+    timing::BootTime m_boot;
     std::optional<RunId> m_run;
     QString m_details;
     std::vector<Record> m_records;

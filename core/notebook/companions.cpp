@@ -65,16 +65,18 @@ std::vector<CompanionRow> findCompanions(const Database &database, RunId run, co
 
 std::vector<CompanionRow> loadCompanionRows(const Database &database, qint64 decisionRow)
 {
-    Statement query(
-        database,
-        u"SELECT decision_companion.run, last_reading, coalesce(last_mark, 0) FROM decision_companion "
-        "LEFT JOIN decision_mark ON decision_mark.decision = decision_companion.decision "
-        "AND decision_mark.run = decision_companion.run WHERE decision_companion.decision = ? "
-        "ORDER BY position"_s);
+    Statement query(database,
+                    u"SELECT decision_companion.run, last_reading, coalesce(last_mark, 0), samples, tubes "
+                    "FROM decision_companion "
+                    "LEFT JOIN decision_mark ON decision_mark.decision = decision_companion.decision "
+                    "AND decision_mark.run = decision_companion.run "
+                    "LEFT JOIN decision_size ON decision_size.decision = decision_companion.decision "
+                    "AND decision_size.run = decision_companion.run WHERE decision_companion.decision = ? "
+                    "ORDER BY position"_s);
     query.run(decisionRow);
     std::vector<CompanionRow> rows;
     while (query.next())
-        rows.push_back({{query.integer(0)}, {{query.integer(1)}, {query.integer(2)}}});
+        rows.push_back({{query.integer(0)}, {{query.integer(1)}, {query.integer(2)}, rackSizeAt(query, 3)}});
     return rows;
 }
 
@@ -87,7 +89,7 @@ void storeCompanions(Act &act, qint64 decisionRow, const std::vector<CompanionRo
                          "VALUES (?, ?, ?, ?)"_s);
         insert.run(decisionRow, position++, companion.run.value, companion.newest.reading.value);
         act.covers(u"decision_companion"_s, insert.insertedId());
-        storeLastMark(act, decisionRow, companion.run, companion.newest.mark);
+        storeSeen(act, decisionRow, companion.run, companion.newest);
     }
 }
 

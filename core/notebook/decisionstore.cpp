@@ -32,8 +32,10 @@ std::vector<DecisionRow> loadDecisions(const Database &database, RunId run)
     Statement query(database,
                     u"SELECT decision.id, last_reading, kind, decision.person, reason, decision.at_utc, "
                     "decision.at_offset_min, content_hash, evaluation, acceptable, program_version, "
-                    "coalesce(last_mark, 0), role FROM decision "
+                    "coalesce(last_mark, 0), role, samples, tubes FROM decision "
                     "LEFT JOIN decision_mark ON decision_mark.decision = decision.id AND decision_mark.run = "
+                    "decision.run "
+                    "LEFT JOIN decision_size ON decision_size.decision = decision.id AND decision_size.run = "
                     "decision.run "
                     "LEFT JOIN decision_signature ON decision_signature.decision = decision.id "
                     "LEFT JOIN person_version ON person_version.id = decision_signature.person_version "
@@ -42,7 +44,7 @@ std::vector<DecisionRow> loadDecisions(const Database &database, RunId run)
     std::vector<DecisionRow> rows;
     while (query.next()) {
         rows.push_back({query.integer(0),
-                        {{query.integer(1)}, {query.integer(11)}},
+                        {{query.integer(1)}, {query.integer(11)}, rackSizeAt(query, 13)},
                         {decisionKindOf(query.text(2)), query.text(3), query.text(4), query.time(5),
                          query.text(7), query.text(8).toUtf8(), query.integer(9) != 0, query.text(10)}});
         Decision &decision = rows.back().decision;
@@ -72,12 +74,25 @@ std::vector<Reopening> loadReopenings(const Database &database, RunId run)
     return reopenings;
 }
 
-void storeLastMark(Act &act, qint64 decisionRow, RunId run, MarkId mark)
+void storeSeen(Act &act, qint64 decisionRow, RunId run, const Seen &seen)
 {
     Statement insert(act.database(),
                      u"INSERT INTO decision_mark (decision, run, last_mark) VALUES (?, ?, ?)"_s);
-    insert.run(decisionRow, run.value, mark.value);
+    insert.run(decisionRow, run.value, seen.mark.value);
     act.covers(u"decision_mark"_s, insert.insertedId());
+    if (!seen.rack)
+        return;
+    Statement insertSize(act.database(),
+                         u"INSERT INTO decision_size (decision, run, samples, tubes) VALUES (?, ?, ?, ?)"_s);
+    insertSize.run(decisionRow, run.value, seen.rack->samples, seen.rack->tubes);
+    act.covers(u"decision_size"_s, insertSize.insertedId());
+}
+
+std::optional<RackSize> rackSizeAt(const Statement &row, int column)
+{
+    if (row.isNull(column))
+        return std::nullopt;
+    return RackSize{static_cast<int>(row.integer(column)), static_cast<int>(row.integer(column + 1))};
 }
 
 qint64 storeDecision(Act &act, RunId run, const Decision &decision, const Seen &seen,
@@ -92,7 +107,7 @@ qint64 storeDecision(Act &act, RunId run, const Decision &decision, const Seen &
                QString::fromUtf8(decision.evaluation), decision.programVersion);
     const qint64 row = insert.insertedId();
     act.covers(u"decision"_s, row);
-    storeLastMark(act, row, run, seen.mark);
+    storeSeen(act, row, run, seen);
     Statement insertRepeat(act.database(), u"INSERT INTO decision_repeat (decision, sample) VALUES (?, ?)"_s);
     for (const QString &sample : repeats) {
         insertRepeat.run(row, sample);

@@ -18,8 +18,11 @@ std::vector<Reopening> loadReopenings(const Database &database, RunId run);
 /// With what it rests on: the newest reading and mark of its run, and the samples it says are to be repeated.
 qint64 storeDecision(Act &act, RunId run, const Decision &decision, const Seen &seen,
                      const QStringList &repeats);
-/// Of the decision's own run, or of one that its derived results come from.
-void storeLastMark(Act &act, qint64 decisionRow, RunId run, MarkId mark);
+/// The newest mark and the size of the rack, of the decision's own run or of one that its derived results
+/// come from.
+void storeSeen(Act &act, qint64 decisionRow, RunId run, const Seen &seen);
+/// From two columns; nothing where they are NULL.
+std::optional<RackSize> rackSizeAt(const Statement &row, int column);
 /// personVersion: the name and role that it was signed with.
 void storeSignature(Act &act, qint64 decisionRow, qint64 personVersion);
 void storeReopening(Act &act, qint64 decisionRow, const QString &reason);

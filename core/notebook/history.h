@@ -6,7 +6,7 @@
 
 namespace plateau::notebook {
 
-/// The audit entries of one run, oldest first.
+/// The audit entries of one run, and those of clock jumps while it was on the bench, oldest first.
 std::vector<AuditEntry> loadHistory(const Database &database, RunId run);
 
 } // namespace plateau::notebook

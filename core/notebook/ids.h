@@ -5,6 +5,7 @@
 #include <QtGlobal>
 
 #include <compare>
+#include <optional>
 
 namespace plateau::notebook {
 
@@ -23,10 +24,19 @@ using ShelfId = Id<struct ShelfRow>;
 using LotId = Id<struct LotRow>;
 using PersonId = Id<struct PersonRow>;
 
+/// How many samples and tubes a run has at some moment.
+struct RackSize {
+    int samples = 0;
+    int tubes = 0;
+    bool operator==(const RackSize &) const = default;
+};
+
 /// The newest reading and the newest mark of a run at some moment; 0 for none.
 struct Seen {
     ReadingId reading;
     MarkId mark;
+    /// Absent: seen by a program that did not know yet of times at the bench and of racks that grow.
+    std::optional<RackSize> rack{};
     bool operator==(const Seen &) const = default;
 };
 

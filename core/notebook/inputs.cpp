@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/inputs.h"
 
+#include "core/notebook/additions.h"
 #include "core/notebook/markstore.h"
 #include "core/notebook/methodstore.h"
 #include "core/notebook/readingstore.h"
@@ -14,27 +15,12 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-bool holds(const run::Tube &tube, const QString &standard)
+QDateTime arrivalOf(const Database &database, RunId run)
 {
-    return tube.standard == standard || (tube.spike && tube.spike->standard == standard);
-}
-
-/// Nobody knows while planning when a standard will be used: where the run does not say, it is when the first
-/// reading of a tube that holds it was keyed. A reading that came in a file was keyed at no known time.
-void placeTimesOfUse(run::Run &run, const std::vector<StoredReading> &readings, ReadingId newest)
-{
-    for (run::Standard &standard : run.standards) {
-        if (standard.usedAt || !standard.preparedAt)
-            continue;
-        for (const StoredReading &reading : readings) { // oldest first
-            const bool keyed = !reading.typed.isEmpty() && reading.at >= *standard.preparedAt;
-            if (reading.id > newest || !keyed ||
-                !holds(run.tubes[static_cast<std::size_t>(reading.tube)], standard.id))
-                continue;
-            standard.usedAt = reading.at;
-            break;
-        }
-    }
+    Statement query(database, u"SELECT created_utc, created_offset_min FROM run WHERE id = ?"_s);
+    query.run(run.value);
+    query.next();
+    return query.time(0);
 }
 
 } // namespace
@@ -42,9 +28,16 @@ void placeTimesOfUse(run::Run &run, const std::vector<StoredReading> &readings, 
 run::Run Inputs::runAsOf(const Seen &newest) const
 {
     run::Run run = plan;
+    cutTo(run, newest.rack.value_or(planned));
     placeMarks(run, method, marks, newest.mark);
     placeReadings(run, readings, newest.reading);
-    placeTimesOfUse(run, readings, newest.reading);
+    if (!newest.rack) {
+        placeTimesOfUse(run, method, nullptr, readings, marks, newest);
+        return run;
+    }
+    const BenchClock clock(plan, arrivedAt, readings, marks, newest);
+    placeTimes(run, clock, readings, marks, newest);
+    placeTimesOfUse(run, method, &clock, readings, marks, newest);
     return run;
 }
 
@@ -55,13 +48,24 @@ run::Run Inputs::run() const
 
 Seen Inputs::newest() const
 {
-    return {readings.empty() ? ReadingId{} : readings.back().id, marks.empty() ? MarkId{} : marks.back().id};
+    return {readings.empty() ? ReadingId{} : readings.back().id, marks.empty() ? MarkId{} : marks.back().id,
+            sizeOf(plan)};
+}
+
+BenchClock Inputs::clock() const
+{
+    return {plan, arrivedAt, readings, marks, newest()};
 }
 
 Inputs loadInputs(const Database &database, RunId run)
 {
-    return {loadMethod(database, methodRowOf(database, run)), loadPlan(database, run),
-            loadReadings(database, run), loadMarks(database, run)};
+    const run::Run plan = loadPlan(database, run);
+    return {loadMethod(database, methodRowOf(database, run)),
+            plan,
+            arrivalOf(database, run),
+            plannedSize(database, run).value_or(sizeOf(plan)),
+            loadReadings(database, run),
+            loadMarks(database, run)};
 }
 
 void requireUnchanged(const Session &session, RunId run)

@@ -3,24 +3,30 @@
 #pragma once
 
 #include "core/notebook/audit.h"
+#include "core/notebook/benchclock.h"
 
 namespace plateau::notebook {
 
 /// What a run is worked out from, as it stands in the file.
 struct Inputs {
     assay::Method method;
-    /// Without readings and marks.
+    /// Without readings and marks, with the tubes that were added since.
     run::Run plan;
+    /// When it was put on the bench, and what it was planned with.
+    QDateTime arrivedAt;
+    RackSize planned;
     /// Oldest first.
     std::vector<StoredReading> readings;
     /// Oldest first.
     std::vector<StoredMark> marks;
 
-    /// With the readings and marks that counted when those were the newest.
+    /// As it was when those readings, marks and tubes were the newest.
     run::Run runAsOf(const Seen &newest) const;
     /// With those that count now.
     run::Run run() const;
     Seen newest() const;
+    /// With all that was done at the bench so far.
+    BenchClock clock() const;
 };
 Inputs loadInputs(const Database &database, RunId run);
 

@@ -57,6 +57,8 @@ struct StoredMark {
     QString note;
     QString person;
     QDateTime at;
+    /// The place among all that was marked and read at the bench, as StoredReading::order.
+    qint64 order = 0;
     /// id is empty where it is not known, as for a mark that came with its run.
     timing::BootTime boot{};
 };

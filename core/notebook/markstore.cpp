@@ -36,6 +36,8 @@ StoredMark markOf(const Statement &row)
     mark.note = row.text(11);
     mark.person = row.text(12);
     mark.at = row.time(13);
+    mark.order = row.integer(15);
+    mark.boot = {row.text(16), row.integer(17)};
     return mark;
 }
 
@@ -54,7 +56,7 @@ const StoredMark *spoiltMark(const std::vector<StoredMark> &marks, int tube)
     return last && last->kind == MarkKind::Spoilt ? last : nullptr;
 }
 
-void storeMark(Act &act, RunId run, const StoredMark &mark, std::optional<qint64> lotVersion)
+MarkId storeMark(Act &act, RunId run, const StoredMark &mark, std::optional<qint64> lotVersion)
 {
     const bool done = mark.kind == MarkKind::Done;
     const auto component = mark.dose.component.isEmpty() ? std::nullopt : std::optional(mark.dose.component);
@@ -66,7 +68,9 @@ void storeMark(Act &act, RunId run, const StoredMark &mark, std::optional<qint64
                int(mark.dose.spike), done ? std::optional(mark.volume_mL) : std::nullopt,
                done ? std::optional(mark.planned_mL) : std::nullopt, lotVersion, mark.pipette, mark.note,
                act.person(), act.at());
-    act.covers(u"pipetting_mark"_s, insert.insertedId());
+    const MarkId id{insert.insertedId()};
+    act.covers(u"pipetting_mark"_s, id.value);
+    return id;
 }
 
 std::vector<StoredMark> loadMarks(const Database &database, RunId run)
@@ -75,8 +79,10 @@ std::vector<StoredMark> loadMarks(const Database &database, RunId run)
         database,
         u"SELECT pipetting_mark.id, tube.position, kind, component, spike, volume_mL, planned_mL, "
         "lot_version.lot, lot_version.name, lot_version.expires, pipette, note, pipetting_mark.person, "
-        "pipetting_mark.at_utc, pipetting_mark.at_offset_min FROM pipetting_mark "
+        "pipetting_mark.at_utc, pipetting_mark.at_offset_min, coalesce(bench_stamp.id, 0), boot_id, boot_ms "
+        "FROM pipetting_mark "
         "JOIN tube ON tube.id = pipetting_mark.tube "
+        "LEFT JOIN bench_stamp ON bench_stamp.mark = pipetting_mark.id "
         "LEFT JOIN lot_version ON lot_version.id = pipetting_mark.lot_version "
         "WHERE tube.run = ? ORDER BY pipetting_mark.id"_s);
     query.run(run.value);

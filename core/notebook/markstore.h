@@ -8,8 +8,8 @@
 
 namespace plateau::notebook {
 
-/// id, person, time and what is known of the lot are not read; lotVersion names the lot instead.
-void storeMark(Act &act, RunId run, const StoredMark &mark, std::optional<qint64> lotVersion);
+/// id, person, time, order and what is known of the lot are not read; lotVersion names the lot instead.
+MarkId storeMark(Act &act, RunId run, const StoredMark &mark, std::optional<qint64> lotVersion);
 
 /// All marks of the run, oldest first.
 std::vector<StoredMark> loadMarks(const Database &database, RunId run);

@@ -3,6 +3,8 @@
 #include "core/notebook/notebook.h"
 
 #include "core/assay/soundness.h"
+#include "core/notebook/additions.h"
+#include "core/notebook/clockjumps.h"
 #include "core/notebook/deciding.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/history.h"
@@ -15,6 +17,7 @@
 #include "core/notebook/opening.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/planstore.h"
+#include "core/notebook/readingacts.h"
 #include "core/notebook/readingstore.h"
 #include "core/notebook/reportchoices.h"
 #include "core/notebook/reportstore.h"
@@ -59,6 +62,13 @@ void storeMarksOf(Act &act, RunId id, const run::Run &run, const assay::Method &
             storeMark(act, id, mark, {});
         }
     }
+}
+
+void requireReasonToCorrect(const QString &reason)
+{
+    requireReason(reason,
+                  Sentence::tr("The correction was not stored, since it needs a reason: say why the reading "
+                               "is replaced."));
 }
 
 } // namespace
@@ -120,7 +130,7 @@ RunId Notebook::addRun(const run::Run &run, const assay::Method &method, const Q
     storeMarksOf(act, id, run, method);
     for (int tube = 0; tube < int(run.tubes.size()); ++tube) {
         for (const auto &[name, value] : run.tubes[size_t(tube)].readings)
-            storeReading(act, {tubeRow(act.database(), id, tube), name, value, {}, {}, {}});
+            storeReading(act, {tubeRow(act.database(), id, tube), name, value, {}});
     }
     act.concerns(id);
     act.commit();
@@ -128,68 +138,50 @@ RunId Notebook::addRun(const run::Run &run, const assay::Method &method, const Q
 }
 
 ReadingId Notebook::addReading(RunId run, int tube, const QString &reading, const run::Reading &value,
-                               const QString &typed, const QString &person, const ReadingOrigin &)
+                               const QString &typed, const QString &person, const ReadingOrigin &origin)
 {
     Act act = d->act(person, u"readingAdded"_s);
-    act.concerns(run);
-    const qint64 row = tubeRow(act.database(), run, tube);
-    requireOnBench(act.database(), run);
-    const Inputs inputs = loadInputs(act.database(), run);
-    requireReading(inputs.plan, inputs.method, tube, reading, value);
-    if (currentReading(inputs.readings, tube, reading))
-        throw refused(
-            Sentence::tr("Tube %1 has a reading %2 already; nothing was stored: correct it, with a reason.")
-                .arg(tube + 1)
-                .arg(reading));
-    const ReadingId id = storeReading(act, {row, reading, value, typed, {}, {}});
-    act.commit();
-    return id;
+    return notebook::addReading(act, {run, tube, reading}, {value, typed, origin});
+}
+
+ReadingId Notebook::readAgain(RunId run, int tube, const QString &reading, double absorbance,
+                              const QString &typed, const QString &person, const ReadingOrigin &origin)
+{
+    Act act = d->act(person, u"readingAgain"_s);
+    return notebook::readAgain(act, {run, tube, reading}, {absorbance, typed, origin});
 }
 
 ReadingId Notebook::correctReading(RunId run, int tube, const QString &reading, const run::Reading &value,
                                    const QString &typed, const QString &person, const QString &reason)
 {
-    requireReason(reason,
-                  Sentence::tr("The correction was not stored, since it needs a reason: say why the reading "
-                               "is replaced."));
+    requireReasonToCorrect(reason);
     Act act = d->act(person, u"readingCorrected"_s);
-    act.concerns(run);
-    const qint64 row = tubeRow(act.database(), run, tube);
-    requireOnBench(act.database(), run);
-    const Inputs inputs = loadInputs(act.database(), run);
-    requireReading(inputs.plan, inputs.method, tube, reading, value);
-    const StoredReading *current = currentReading(inputs.readings, tube, reading);
-    if (!current)
-        throw refused(
-            Sentence::tr("Tube %1 has no reading %2 to correct; nothing was stored: add it instead.")
-                .arg(tube + 1)
-                .arg(reading));
-    const ReadingId id = storeReading(act, {row, reading, value, typed, current->id, reason});
-    act.commit();
-    return id;
-}
-
-ReadingId Notebook::readAgain(RunId, int, const QString &, double, const QString &, const QString &,
-                              const ReadingOrigin &)
-{
-    throw refused(Sentence::tr("A series cannot be stored yet; nothing was stored."));
+    return notebook::correctReading(act, {run, tube, reading}, {value, typed}, reason);
 }
 
 ReadingId Notebook::correctLastOfSeries(RunId run, int tube, const QString &reading, double absorbance,
                                         const QString &typed, const QString &person, const QString &reason)
 {
-    return correctReading(run, tube, reading, absorbance, typed, person, reason);
+    requireReasonToCorrect(reason);
+    Act act = d->act(person, u"readingCorrected"_s);
+    return notebook::correctLastOfSeries(act, {run, tube, reading}, {absorbance, typed}, reason);
 }
 
-void Notebook::addTubes(RunId, const std::vector<run::Sample> &, const std::vector<run::Tube> &,
-                        const std::vector<planning::PlannedSample> &, const QString &)
+void Notebook::addTubes(RunId run, const std::vector<run::Sample> &samples,
+                        const std::vector<run::Tube> &tubes,
+                        const std::vector<planning::PlannedSample> &planned, const QString &person)
 {
-    throw refused(Sentence::tr("Tubes cannot be added yet; nothing was stored."));
+    Act act = d->act(person, u"tubesAdded"_s);
+    notebook::addTubes(act, run, samples, tubes, planned);
 }
 
-void Notebook::noteClockJump(qint64, const QString &)
+void Notebook::noteClockJump(qint64 shift_ms, const QString &person)
 {
-    throw refused(Sentence::tr("The jump of the clock cannot be kept yet; nothing was stored."));
+    if (shift_ms == 0)
+        throw refused(Sentence::tr("Nothing was stored: a clock that was set by 0 s was not set."));
+    Act act = d->act(person, u"clockJumped"_s);
+    storeClockJump(act, shift_ms);
+    act.commit();
 }
 
 void Notebook::decide(RunId run, const RunDecision &decision)

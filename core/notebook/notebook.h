@@ -188,7 +188,7 @@ public:
     /// The runs that this code stands for on paper (core/run/runcode.h), newest first; several where they
     /// were planned alike to the last sign.
     std::vector<RunId> findRuns(const QString &runCode) const;
-    /// The acts on one run, oldest first.
+    /// The acts on one run, and the jumps of the clock while it was on the bench, oldest first.
     std::vector<AuditEntry> history(RunId run) const;
     AuditHead auditHead() const;
 

@@ -11,6 +11,7 @@
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/runstore.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/stampstore.h"
 #include "core/notebook/text.h"
 #include "core/run/soundness.h"
 
@@ -168,7 +169,7 @@ private:
 
     void add(const StoredMark &mark, std::optional<qint64> version)
     {
-        storeMark(m_act, m_run, mark, version);
+        storeStamp(m_act, storeMark(m_act, m_run, mark, version));
         m_inputs.marks = loadMarks(m_act.database(), m_run);
     }
 
@@ -197,7 +198,7 @@ void changeSpoiling(Act &act, RunId run, int tube, MarkKind kind, const QString 
     mark.kind = kind;
     mark.dose = {tube, {}, false};
     mark.note = reason;
-    storeMark(act, run, mark, {});
+    storeStamp(act, storeMark(act, run, mark, {}));
     act.note(Sentence::tr("tube %1").arg(tube + 1));
     act.commit();
 }

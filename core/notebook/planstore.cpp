@@ -80,8 +80,18 @@ void storePlanRecord(Act &act, RunId run, const planning::PlanRecord &plan)
                      u"INSERT INTO plan (run, rack_rows, rack_columns, interval_s) VALUES (?, ?, ?, ?)"_s);
     insert.run(run.value, plan.rackRows, plan.rackColumns, plan.interval_s);
     act.covers(u"plan"_s, insert.insertedId());
-    int position = 0;
-    for (const planning::PlannedSample &planned : plan.samples)
+    storePlannedSamples(act, run, plan.samples);
+}
+
+void storePlannedSamples(Act &act, RunId run, const std::vector<planning::PlannedSample> &samples)
+{
+    Statement before(act.database(), u"SELECT count(*) FROM plan_sample JOIN sample ON sample.id = "
+                                     "plan_sample.sample WHERE sample.run = ?"_s);
+    before.run(run.value);
+    before.next();
+    int position = static_cast<int>(before.integer(0));
+    before.next(); // to the end, so that no read stays open
+    for (const planning::PlannedSample &planned : samples)
         storeSample(act, run, planned, position++);
 }
 

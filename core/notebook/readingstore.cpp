@@ -3,6 +3,7 @@
 #include "core/notebook/readingstore.h"
 
 #include "core/notebook/sentence.h"
+#include "core/notebook/words.h"
 #include "core/run/soundness.h"
 
 #include <algorithm>
@@ -36,6 +37,24 @@ run::ReadingSeries loadPoints(const Database &database, qint64 reading)
     return series;
 }
 
+/// Stands where a correction has its reason, which the schema asks of whatever names a reading before it.
+constexpr auto againReason = "read again"_L1;
+
+void storeOrigin(Act &act, qint64 reading, const ReadingOrigin &origin)
+{
+    Statement insert(act.database(),
+                     u"INSERT INTO reading_origin (reading, kind, source, line) VALUES (?, ?, ?, ?)"_s);
+    insert.run(reading, originWord(origin.kind), origin.source, origin.line);
+    act.covers(u"reading_origin"_s, insert.insertedId());
+}
+
+void storeAgain(Act &act, qint64 reading)
+{
+    Statement insert(act.database(), u"INSERT INTO reading_again (reading) VALUES (?)"_s);
+    insert.run(reading);
+    act.covers(u"reading_again"_s, insert.insertedId());
+}
+
 StoredReading readingOf(const Database &database, const Statement &row)
 {
     StoredReading reading;
@@ -51,7 +70,13 @@ StoredReading readingOf(const Database &database, const Statement &row)
     reading.at = row.time(6);
     if (!row.isNull(8))
         reading.corrects = ReadingId{row.integer(8)};
-    reading.reason = row.text(9);
+    reading.again = !row.isNull(10);
+    if (!reading.again)
+        reading.reason = row.text(9);
+    reading.order = row.integer(11);
+    reading.boot = {row.text(12), row.integer(13)};
+    if (!row.isNull(14))
+        reading.origin = {originOf(row.text(14)), row.text(15), row.text(16)};
     return reading;
 }
 
@@ -70,20 +95,29 @@ ReadingId storeReading(Act &act, const NewReading &reading)
         u"INSERT INTO reading (tube, name, absorbance, points, typed, person, at_utc, at_offset_min, "
         "corrects, reason) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s);
     insert.run(reading.tubeRow, reading.name, absorbance, series ? series->size() : 0, reading.typed,
-               act.person(), act.at(), corrects, reading.reason);
+               act.person(), act.at(), corrects, reading.again ? QString(againReason) : reading.reason);
     const qint64 id = insert.insertedId();
     act.covers(u"reading"_s, id);
     if (series)
         storePoints(act, id, *series);
+    if (reading.again)
+        storeAgain(act, id);
+    if (reading.origin.kind != ReadingOrigin::Kind::Keyed)
+        storeOrigin(act, id, reading.origin);
     return {id};
 }
 
 std::vector<StoredReading> loadReadings(const Database &database, RunId run)
 {
-    Statement query(database,
-                    u"SELECT reading.id, tube.position, reading.name, absorbance, typed, person, at_utc, "
-                    "at_offset_min, corrects, reason FROM reading JOIN tube ON tube.id = reading.tube "
-                    "WHERE tube.run = ? ORDER BY reading.id"_s);
+    Statement query(
+        database, u"SELECT reading.id, tube.position, reading.name, absorbance, typed, person, at_utc, "
+                  "at_offset_min, corrects, reason, reading_again.id, coalesce(bench_stamp.id, 0), boot_id, "
+                  "boot_ms, reading_origin.kind, source, line FROM reading "
+                  "JOIN tube ON tube.id = reading.tube "
+                  "LEFT JOIN reading_again ON reading_again.reading = reading.id "
+                  "LEFT JOIN bench_stamp ON bench_stamp.reading = reading.id "
+                  "LEFT JOIN reading_origin ON reading_origin.reading = reading.id "
+                  "WHERE tube.run = ? ORDER BY reading.id"_s);
     query.run(run.value);
     std::vector<StoredReading> readings;
     while (query.next())

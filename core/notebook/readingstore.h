@@ -13,8 +13,12 @@ struct NewReading {
     QString name;
     run::Reading value;
     QString typed;
-    std::optional<ReadingId> corrects;
-    QString reason;
+    std::optional<ReadingId> corrects{};
+    /// Of a correction, and only of one.
+    QString reason{};
+    /// One more of the series that the reading before, which corrects names, was the end of.
+    bool again = false;
+    ReadingOrigin origin{};
 };
 ReadingId storeReading(Act &act, const NewReading &reading);
 

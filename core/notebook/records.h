@@ -78,6 +78,9 @@ struct StoredReading {
     QString reason;
     /// Read once more: nothing is corrected, though corrects names the one before.
     bool again = false;
+    /// The place among all that was marked and read at the bench of the notebook's runs, one after the other;
+    /// 0 where it is not known.
+    qint64 order = 0;
     /// id is empty where it is not known, as for a reading that came with its run.
     timing::BootTime boot{};
     ReadingOrigin origin{};
@@ -158,6 +161,8 @@ struct StoredRun {
     /// With the current readings, and with what the marks say of it: what was pipetted otherwise, spoilt
     /// tubes, the lots that were taken, and when each dose and reading was done.
     run::Run run;
+    /// run::runCode of the rack as it was planned, which stands on what was printed of it then.
+    QString runCode;
     /// What it was planned with; samples and tubes behind those were added at the bench.
     int plannedSamples = 0;
     int plannedTubes = 0;
@@ -246,8 +251,6 @@ struct LaboratorySaving {
 
 /// The evaluation of what is stored, derived quantities and all.
 evaluation::Evaluation evaluationOf(const StoredRun &stored);
-/// run::runCode of the rack as it was planned, which stands on what was printed of it then.
-QString runCodeOf(const StoredRun &stored);
 
 /// Who did what, and when. account and host are those of the operating system, beside the person who is
 /// named.

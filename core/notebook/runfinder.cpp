@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/runfinder.h"
 
+#include "core/notebook/additions.h"
 #include "core/notebook/runstore.h"
 #include "core/run/runcode.h"
 
@@ -17,18 +18,20 @@ std::vector<RunId> findRuns(const Database &database, const QString &runCode)
     runs.run();
     while (runs.next()) {
         const RunId id{runs.integer(0)};
-        if (run::runCode(loadPlan(database, id), int(runs.integer(1))) == runCode)
+        run::Run planned = loadPlan(database, id);
+        if (const auto size = plannedSize(database, id))
+            cutTo(planned, *size);
+        if (run::runCode(planned, int(runs.integer(1))) == runCode)
             found.push_back(id);
     }
     return found;
 }
 
-QString runCodeOf(const StoredRun &stored)
+QString runCodeOf(const Inputs &inputs)
 {
-    run::Run planned = stored.run;
-    planned.samples.resize(size_t(stored.plannedSamples));
-    planned.tubes.resize(size_t(stored.plannedTubes));
-    return run::runCode(planned, stored.method.version);
+    run::Run planned = inputs.plan;
+    cutTo(planned, inputs.planned);
+    return run::runCode(planned, inputs.method.version);
 }
 
 } // namespace plateau::notebook

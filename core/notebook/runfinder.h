@@ -2,13 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include "core/notebook/database.h"
-#include "core/notebook/records.h"
+#include "core/notebook/inputs.h"
 
 namespace plateau::notebook {
 
 /// The runs that were planned under this code (run::runCode), newest first. Reads every plan: the code is not
 /// stored, so that it can never disagree with what it stands for.
 std::vector<RunId> findRuns(const Database &database, const QString &runCode);
+/// The code of that run: of the rack as it was planned, without what was added since.
+QString runCodeOf(const Inputs &inputs);
 
 } // namespace plateau::notebook

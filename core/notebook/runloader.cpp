@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/runstore.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/stampstore.h"
 #include "core/notebook/words.h"
 
 namespace plateau::notebook {
@@ -72,13 +73,16 @@ std::vector<run::DilutionStep> loadDilution(const Database &database, qint64 sam
 
 std::vector<run::Sample> loadSamples(const Database &database, RunId run)
 {
-    Statement query(
-        database, u"SELECT id, name, form, mass_g, extract_mL FROM sample WHERE run = ? ORDER BY position"_s);
+    Statement query(database, u"SELECT sample.id, sample.name, sample.form, sample.mass_g, "
+                              u"sample.extract_mL, other.name FROM sample "
+                              "LEFT JOIN sample_repeat ON sample_repeat.sample = sample.id "
+                              "LEFT JOIN sample AS other ON other.id = sample_repeat.repeats "
+                              "WHERE sample.run = ? ORDER BY sample.position"_s);
     query.run(run.value);
     std::vector<run::Sample> samples;
     while (query.next())
         samples.push_back({query.text(1), formOf(query.text(2)), query.optionalReal(3), query.optionalReal(4),
-                           loadDilution(database, query.integer(0))});
+                           loadDilution(database, query.integer(0)), query.text(5)});
     return samples;
 }
 
@@ -132,6 +136,7 @@ run::Run loadPlan(const Database &database, RunId id)
     run.standards = loadStandards(database, id);
     run.samples = loadSamples(database, id);
     run.tubes = loadTubes(database, id);
+    loadTimes(database, id, run.tubes);
     run.lots = loadLots(database, id);
     return run;
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/runstore.h"
 
+#include "core/notebook/stampstore.h"
 #include "core/notebook/words.h"
 
 namespace plateau::notebook {
@@ -80,26 +81,44 @@ void storeDilution(Act &act, qint64 sampleRow, const std::vector<run::DilutionSt
     }
 }
 
-void storeSamples(Act &act, RunId run, const std::vector<run::Sample> &samples)
+qint64 sampleRow(const Database &database, RunId run, const QString &name)
+{
+    Statement query(database, u"SELECT id FROM sample WHERE run = ? AND name = ?"_s);
+    query.run(run.value, name);
+    query.next();
+    return query.integer(0);
+}
+
+void storeRepeats(Act &act, RunId run, const std::vector<run::Sample> &samples)
+{
+    Statement insert(act.database(), u"INSERT INTO sample_repeat (sample, repeats) VALUES (?, ?)"_s);
+    for (const run::Sample &sample : samples) {
+        if (sample.repeats.isEmpty())
+            continue;
+        insert.run(sampleRow(act.database(), run, sample.id), sampleRow(act.database(), run, sample.repeats));
+        act.covers(u"sample_repeat"_s, insert.insertedId());
+    }
+}
+
+void storeSamples(Act &act, RunId run, const std::vector<run::Sample> &samples, int position = 0)
 {
     Statement insert(act.database(), u"INSERT INTO sample (run, position, name, form, mass_g, extract_mL) "
                                      "VALUES (?, ?, ?, ?, ?, ?)"_s);
-    int position = 0;
     for (const run::Sample &sample : samples) {
         insert.run(run.value, position++, sample.id, formWord(sample.form), sample.mass_g, sample.extract_mL);
         const qint64 row = insert.insertedId();
         act.covers(u"sample"_s, row);
         storeDilution(act, row, sample.dilution);
     }
+    storeRepeats(act, run, samples);
 }
 
-void storeTubes(Act &act, RunId run, const std::vector<run::Tube> &tubes)
+void storeTubes(Act &act, RunId run, const std::vector<run::Tube> &tubes, int position = 0)
 {
     Statement insert(
         act.database(),
         u"INSERT INTO tube (run, position, role, sample, standard, sample_volume_mL, spike_standard, "
         "spike_volume_mL) VALUES (?, ?, ?, ?, ?, ?, ?, ?)"_s);
-    int position = 0;
     for (const run::Tube &tube : tubes) {
         std::optional<QString> spikeStandard;
         std::optional<double> spikeVolume_mL;
@@ -136,8 +155,16 @@ RunId storePlan(Act &act, const run::Run &run, qint64 methodRow)
     storeStandards(act, id, run.standards);
     storeSamples(act, id, run.samples);
     storeTubes(act, id, run.tubes);
+    storeTimes(act, id, run.tubes);
     storeLots(act, id, run.lots);
     return id;
+}
+
+void storeFurther(Act &act, RunId run, const std::vector<run::Sample> &samples,
+                  const std::vector<run::Tube> &tubes, const RackSize &before)
+{
+    storeSamples(act, run, samples, before.samples);
+    storeTubes(act, run, tubes, before.tubes);
 }
 
 } // namespace plateau::notebook

@@ -11,6 +11,9 @@ Failure noSuchRun(RunId run);
 
 /// The run's own rows: everything but its readings. methodRow: from storeMethod. Expects a sound run.
 RunId storePlan(Act &act, const run::Run &run, qint64 methodRow);
+/// More samples and tubes behind those the run has.
+void storeFurther(Act &act, RunId run, const std::vector<run::Sample> &samples,
+                  const std::vector<run::Tube> &tubes, const RackSize &before);
 /// Without readings. Throws Failure(Refused) if there is no such run.
 run::Run loadPlan(const Database &database, RunId run);
 

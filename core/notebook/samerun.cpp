@@ -3,6 +3,7 @@
 #include "core/notebook/samerun.h"
 
 #include "core/exchange/writers.h"
+#include "core/notebook/additions.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/runlist.h"
 
@@ -17,12 +18,15 @@ bool hasReadings(const run::Run &run)
     return std::ranges::any_of(run.tubes, [](const run::Tube &tube) { return !tube.readings.empty(); });
 }
 
-/// As it was put on the bench: what is keyed carries what was typed, and marks came later.
-QByteArray arrivalOf(Inputs inputs, const QDateTime &arrivedAt)
+/// As it was put on the bench: what is keyed carries what was typed, marks and further tubes came later.
+QByteArray arrivalOf(Inputs inputs)
 {
-    std::erase_if(inputs.readings,
-                  [](const StoredReading &reading) { return reading.corrects || !reading.typed.isEmpty(); });
-    std::erase_if(inputs.marks, [&](const StoredMark &mark) { return mark.at != arrivedAt; });
+    std::erase_if(inputs.readings, [](const StoredReading &reading) {
+        return reading.corrects || !reading.typed.isEmpty() || reading.order > 0;
+    });
+    std::erase_if(inputs.marks,
+                  [&](const StoredMark &mark) { return mark.order > 0 || mark.at != inputs.arrivedAt; });
+    cutTo(inputs.plan, inputs.planned);
     return exchange::writeRun(inputs.run(), &inputs.method);
 }
 
@@ -37,7 +41,7 @@ std::optional<RunSummary> findSameRun(const Database &database, const run::Run &
         if (summary.title != run.title || summary.methodId != method.id ||
             (isPlan && summary.readingsTaken > 0))
             continue;
-        if (arrivalOf(loadInputs(database, summary.id), summary.createdAt) == document)
+        if (arrivalOf(loadInputs(database, summary.id)) == document)
             return summary;
     }
     return std::nullopt;

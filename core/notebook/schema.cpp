@@ -12,7 +12,7 @@ using namespace Qt::StringLiterals;
 const std::vector<SchemaStep> &schemaSteps()
 {
     static const std::vector<SchemaStep> steps{firstSchemaStep(), secondSchemaStep(), thirdSchemaStep(),
-                                               fourthSchemaStep()};
+                                               fourthSchemaStep(), fifthSchemaStep()};
     return steps;
 }
 

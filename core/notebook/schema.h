@@ -33,6 +33,7 @@ SchemaStep firstSchemaStep();
 SchemaStep secondSchemaStep();
 SchemaStep thirdSchemaStep();
 SchemaStep fourthSchemaStep();
+SchemaStep fifthSchemaStep();
 
 /// Triggers that let rows of a table only ever be added: they refuse UPDATE and DELETE, and any INSERT OR
 /// REPLACE that would push out a row by its id or by one of the keys (SQL conditions on the old row and NEW),

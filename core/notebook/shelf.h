@@ -74,7 +74,8 @@ public:
     /// As last told, withdrawn or not. Throws Failure(Refused) if there is no such registration.
     planning::ShelfSample sample(ShelfId id) const;
     /// Repeats that decided runs advise, oldest first, then the registered samples in the order they came. A
-    /// repeat is over when a later run by a method of that id holds the sample and neither was rejected.
+    /// repeat is over when a later run by a method of that id holds the sample and neither was rejected, or
+    /// when a repeat that was made in the accepted run itself is reportable.
     std::vector<WaitingSample> waiting() const;
     /// The newest of accepted runs on samples of that product, newest first; without those that were rejected
     /// or to be repeated.

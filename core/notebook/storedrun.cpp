@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/storedrun.h"
 
+#include "core/notebook/clockjumps.h"
 #include "core/notebook/companions.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/planstore.h"
+#include "core/notebook/runfinder.h"
 #include "core/notebook/runlist.h"
 #include "core/notebook/sentence.h"
 
@@ -62,8 +64,11 @@ StoredRun loadStored(const Database &database, RunId run)
     else
         stored.companions =
             loadCompanions(database, loadCompanionRows(database, decisions.back().id), decisions.back().id);
-    stored.plannedSamples = int(stored.run.samples.size());
-    stored.plannedTubes = int(stored.run.tubes.size());
+    stored.runCode = runCodeOf(inputs);
+    stored.plannedSamples = inputs.planned.samples;
+    stored.plannedTubes = inputs.planned.tubes;
+    stored.clock = inputs.clock().timeline();
+    stored.clockJumps = loadClockJumps(database, run);
     stored.plan = loadPlanRecord(database, run);
     stored.readings = inputs.readings;
     stored.marks = inputs.marks;

@@ -35,14 +35,18 @@ struct Candidate {
     QString method;
 };
 
-/// Decisions say in rows of their own which samples are to be repeated.
+/// Decisions say in rows of their own which samples are to be repeated. A repeat that was made in the same
+/// run speaks for the sample it repeats.
 void addNoted(const Database &database, std::vector<Candidate> &candidates)
 {
     Statement query(
         database,
         u"SELECT sample.run, sample.name, method.method_id FROM decision_repeat "
         "JOIN decision ON decision.id = decision_repeat.decision "
-        "JOIN sample ON sample.run = decision.run AND sample.name = decision_repeat.sample %1 "
+        "JOIN sample ON sample.run = decision.run AND sample.name = coalesce(("
+        "SELECT other.name FROM sample AS own JOIN sample_repeat ON sample_repeat.sample = own.id "
+        "JOIN sample AS other ON other.id = sample_repeat.repeats "
+        "WHERE own.run = decision.run AND own.name = decision_repeat.sample), decision_repeat.sample) %1 "
         "WHERE decision.id NOT IN (SELECT decision FROM reopening) AND %2"_s.arg(runOfSample, isOpen()));
     query.run();
     while (query.next())
@@ -72,6 +76,49 @@ void addOlder(const Database &database, std::vector<Candidate> &candidates)
     }
 }
 
+/// The sample and those of its run that repeat it, in the order they came.
+QStringList repeatsWith(const Database &database, const Candidate &candidate)
+{
+    Statement query(database, u"SELECT own.name FROM sample_repeat JOIN sample AS own ON own.id = "
+                              "sample_repeat.sample JOIN sample AS other ON other.id = sample_repeat.repeats "
+                              "WHERE other.run = ? AND other.name = ? ORDER BY own.position"_s);
+    query.run(candidate.run.value, candidate.sample);
+    QStringList names{candidate.sample};
+    while (query.next())
+        names.append(query.text(0));
+    return names;
+}
+
+/// Whether whatever one of them leaves to be repeated is reportable of another.
+bool isSettled(const evaluation::Evaluation &evaluation, const QStringList &samples)
+{
+    std::set<QString> open;
+    std::set<QString> reportable;
+    for (const evaluation::Result &result : evaluation.results) {
+        if (!samples.contains(result.sample))
+            continue;
+        if (result.verdict == evaluation::Verdict::Repeat)
+            open.insert(result.measurand);
+        if (result.verdict == evaluation::Verdict::Reportable)
+            reportable.insert(result.measurand);
+    }
+    return std::ranges::includes(reportable, open);
+}
+
+bool isSettledAtTheBench(const Database &database, const Candidate &candidate)
+{
+    const QStringList samples = repeatsWith(database, candidate);
+    if (samples.size() == 1)
+        return false;
+    const DecisionRow decision = loadDecisions(database, candidate.run).back();
+    const bool somebodyWantsIt =
+        std::ranges::any_of(decision.decision.samples, [&](const SampleDecision &own) {
+            return own.kind == SampleDecisionKind::Repeat && samples.contains(own.sample);
+        });
+    return decision.decision.kind == DecisionKind::Accepted && !somebodyWantsIt &&
+           isSettled(evaluationAt(database, candidate.run, decision), samples);
+}
+
 /// The newest run of each sample and method.
 std::vector<Candidate> candidatesIn(const Database &database)
 {
@@ -85,6 +132,8 @@ std::vector<Candidate> candidatesIn(const Database &database)
         if (seen.insert({candidate.sample, candidate.method}).second)
             newest.push_back(candidate);
     }
+    std::erase_if(newest,
+                  [&](const Candidate &candidate) { return isSettledAtTheBench(database, candidate); });
     std::ranges::reverse(newest);
     return newest;
 }
@@ -107,6 +156,15 @@ planning::ShelfSample toldOf(const Database &database, const Candidate &candidat
     return bare;
 }
 
+/// Of those that repeat each other, the last one that is to be repeated.
+QString lastToRepeat(const evaluation::Evaluation &evaluation, const QStringList &samples)
+{
+    const QStringList all = repeatsOf(evaluation);
+    const auto found = std::find_if(samples.rbegin(), samples.rend(),
+                                    [&](const QString &sample) { return all.contains(sample); });
+    return found == samples.rend() ? samples.front() : *found;
+}
+
 std::vector<AdvisedRepeat::Of> adviceIn(const evaluation::Evaluation &evaluation, const QString &sample)
 {
     std::vector<AdvisedRepeat::Of> advice;
@@ -125,19 +183,40 @@ std::vector<AdvisedRepeat::Of> adviceIn(const evaluation::Evaluation &evaluation
     return advice;
 }
 
+std::vector<AdvisedRepeat::Of> lastAdvice(const evaluation::Evaluation &evaluation,
+                                          const QStringList &samples)
+{
+    return adviceIn(evaluation, lastToRepeat(evaluation, samples));
+}
+
+/// What somebody said of the last of them that is to be repeated; the end where nobody said anything.
+std::vector<SampleDecision>::const_iterator lastWish(const std::vector<SampleDecision> &own,
+                                                     const QStringList &samples)
+{
+    for (auto sample = samples.rbegin(); sample != samples.rend(); ++sample) {
+        const auto said = std::ranges::find_if(own, [&](const SampleDecision &decided) {
+            return decided.sample == *sample && decided.kind == SampleDecisionKind::Repeat;
+        });
+        if (said != own.end())
+            return said;
+    }
+    return own.end();
+}
+
 /// What a person said of how to repeat it comes before what the evaluation says.
 AdvisedRepeat repeatOf(const Database &database, const Candidate &candidate)
 {
     const DecisionRow decision = loadDecisions(database, candidate.run).back();
     AdvisedRepeat repeat{candidate.run, candidate.method, {}, {}};
+    const QStringList samples = repeatsWith(database, candidate);
     const auto &own = decision.decision.samples;
-    const auto said = std::ranges::find(own, candidate.sample, &SampleDecision::sample);
+    const auto said = lastWish(own, samples);
     if (said != own.end())
         repeat.reason = said->reason;
     if (said != own.end() && said->advice)
         repeat.advice = {{{}, *said->advice}};
     else
-        repeat.advice = adviceIn(evaluationAt(database, candidate.run, decision), candidate.sample);
+        repeat.advice = lastAdvice(evaluationAt(database, candidate.run, decision), samples);
     return repeat;
 }
 

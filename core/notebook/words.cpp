@@ -60,6 +60,12 @@ constexpr std::array<Entry<MarkKind>, 4> marks{{
     {MarkKind::Spoilt, "spoilt"_L1},
     {MarkKind::Unspoilt, "unspoilt"_L1},
 }};
+constexpr std::array<Entry<ReadingOrigin::Kind>, 4> origins{{
+    {ReadingOrigin::Kind::Pasted, "pasted"_L1},
+    {ReadingOrigin::Kind::File, "file"_L1},
+    {ReadingOrigin::Kind::Serial, "serial"_L1},
+    {ReadingOrigin::Kind::Network, "network"_L1},
+}};
 constexpr std::array<Entry<LotMovementKind>, 4> movements{{
     {LotMovementKind::Received, "received"_L1},
     {LotMovementKind::Used, "used"_L1},
@@ -152,6 +158,16 @@ QString markWord(MarkKind kind)
 MarkKind markKindOf(const QString &word)
 {
     return valueOf(marks, word);
+}
+
+QString originWord(ReadingOrigin::Kind kind)
+{
+    return wordOf(origins, kind);
+}
+
+ReadingOrigin::Kind originOf(const QString &word)
+{
+    return valueOf(origins, word);
 }
 
 QString movementWord(LotMovementKind kind)

@@ -21,6 +21,9 @@ QString matrixWord(assay::Matrix matrix);
 assay::Matrix matrixOf(const QString &word);
 QString markWord(MarkKind kind);
 MarkKind markKindOf(const QString &word);
+/// Not of what was keyed, which has no word.
+QString originWord(ReadingOrigin::Kind kind);
+ReadingOrigin::Kind originOf(const QString &word);
 QString movementWord(LotMovementKind kind);
 LotMovementKind movementKindOf(const QString &word);
 QString personRoleWord(PersonRole role);

@@ -117,6 +117,31 @@ void checkLiquid(const Sample &sample, const QString &pointer, Problems &problem
         problems.push_back(error(pointerTo(pointer, u"extract_mL"_s), message.arg("extract_mL"_L1)));
 }
 
+void checkRepeats(const Sample &sample, const Run &run, const QString &pointer, Problems &problems)
+{
+    if (sample.repeats.isEmpty())
+        return;
+    const QString place = pointerTo(pointer, u"repeats"_s);
+    const Sample *other = findSample(run, sample.repeats);
+    if (!other)
+        problems.push_back(
+            error(place, Wording::tr("the run has no sample %1; name the one that is repeated, "
+                                     "or leave it out")
+                             .arg(quoted(sample.repeats))));
+    else if (other->id == sample.id)
+        problems.push_back(
+            error(place, Wording::tr("a sample cannot repeat itself; name the one that is repeated")));
+    else if (!other->repeats.isEmpty())
+        problems.push_back(error(place, Wording::tr("the sample %1 is a repeat itself; name the one that it "
+                                                    "repeats")
+                                            .arg(quoted(sample.repeats))));
+    else if (other->form != sample.form)
+        problems.push_back(
+            error(place, Wording::tr("the sample %1 has another form; a repeat has the form of "
+                                     "what it repeats")
+                             .arg(quoted(sample.repeats))));
+}
+
 void checkSamples(const Run &run, Problems &problems)
 {
     Ids ids;
@@ -130,6 +155,7 @@ void checkSamples(const Run &run, Problems &problems)
         else
             checkLiquid(sample, pointer, problems);
         checkDilution(sample, pointerTo(pointer, u"dilution"_s), problems);
+        checkRepeats(sample, run, pointer, problems);
     }
 }
 

@@ -78,9 +78,9 @@ TEST_F(AuditTest, EveryActAddsExactlyOneEntry)
     fill(*notebook);
     EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13);
     fillBench(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 20);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 25);
     fillReview(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 20 + 12);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 25 + 12);
 }
 
 TEST_F(AuditTest, RefusedActAddsNone)

@@ -181,6 +181,41 @@ TEST_P(FaultTest, WhatIsSaidOfAPersonIsTrue)
         [](Notebook &notebook) { return notebook.persons().all().size(); });
 }
 
+TEST_P(FaultTest, WhatIsSaidOfOneMoreReadingIsTrue)
+{
+    {
+        const auto notebook = reopen();
+        notebook->pipetting().markDone({1}, {{{0, u"starter"_s, false}}}, u"Ines Kaddour"_s);
+        notebook->addReading({1}, 0, u"A2"_s, 0.1, u"0.1"_s, u"Ines Kaddour"_s);
+    }
+    m_base = bytesOf(file());
+    expectTrueAnswers(
+        [](Notebook &notebook) {
+            notebook.readAgain({1}, 0, u"A2"_s, 0.11, u"0.11"_s, u"Ines Kaddour"_s,
+                               {ReadingOrigin::Kind::Serial, u"ttyUSB0"_s, u"0.11"_s});
+        },
+        [](Notebook &notebook) { return notebook.load({1}).readings.size(); });
+}
+
+TEST_P(FaultTest, WhatIsSaidOfFurtherTubesIsTrue)
+{
+    expectTrueAnswers(
+        [](Notebook &notebook) {
+            run::Sample again = liquid("S/2", {{1, 4}});
+            again.repeats = u"S"_s;
+            run::Tube tube = unreadRun().tubes[1];
+            tube.sample = again.id;
+            notebook.addTubes({1}, {again}, {tube}, {}, u"Ines Kaddour"_s);
+        },
+        [](Notebook &notebook) { return notebook.load({1}).run.tubes.size(); });
+}
+
+TEST_P(FaultTest, WhatIsSaidOfAClockThatWasSetIsTrue)
+{
+    expectTrueAnswers([](Notebook &notebook) { notebook.noteClockJump(3'600'000, u"Ines Kaddour"_s); },
+                      [](Notebook &notebook) { return notebook.load({1}).clockJumps.size(); });
+}
+
 TEST_P(FaultTest, NotebookGoesOnAfterAFault)
 {
     const Fault fault = GetParam();

@@ -154,6 +154,26 @@ void NotebookTest::fillBench(Notebook &notebook)
     const RunId repeat = notebook.addRun(strong, risingMethod(), person);
     notebook.decide(repeat, DecisionKind::Accepted, person, u"to be repeated"_s);
     notebook.shelf().waiveRepeat(repeat, u"S"_s, person, u"poured away"_s);
+    fillReadAtTheBench(notebook);
+}
+
+void NotebookTest::fillReadAtTheBench(Notebook &notebook)
+{
+    const QString person = u"Ines Kaddour"_s;
+    run::Run said = unreadRun();
+    said.title = u"Read at the bench"_s;
+    said.startedAt = m_now;
+    said.tubes[0].addedAt_min = {{u"starter"_s, 1}};
+    const RunId run = notebook.addRun(said, risingMethod(), person);
+    const ReadingOrigin line{ReadingOrigin::Kind::Serial, u"ttyUSB0"_s, u"0.500\\r\\n"_s};
+    notebook.addReading(run, 0, u"A2"_s, 0.5, u"0.500"_s, person, line);
+    notebook.readAgain(run, 0, u"A2"_s, 0.51, u"0.51"_s, person);
+    run::Sample again = liquid("S/2", {{1, 4}});
+    again.repeats = u"S"_s;
+    run::Tube tube = said.tubes[1];
+    tube.sample = again.id;
+    notebook.addTubes(run, {again}, {tube}, {}, person);
+    notebook.noteClockJump(3'600'000, person);
 }
 
 void NotebookTest::fillPersons(Notebook &notebook)

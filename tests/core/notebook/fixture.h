@@ -96,6 +96,9 @@ protected:
     /// Limits, acts of every kind on persons, a signed decision sample by sample, a choice of what is
     /// reported.
     void fillReview(notebook::Notebook &notebook);
+    /// A run with times of its own, a series, a line from an instrument and a repeat, and a clock that was
+    /// set.
+    void fillReadAtTheBench(notebook::Notebook &notebook);
     /// The same as a file that is not open; made once for all tests.
     void makeFilledFile();
     QByteArray bytesOf(const QString &path) const;

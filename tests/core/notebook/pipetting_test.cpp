@@ -50,7 +50,10 @@ TEST_F(PipettingTest, ARowOfTubesIsTickedInOneAct)
     EXPECT_EQ(run.marks[2].at, m_now);
     EXPECT_TRUE(doneMark(run.marks, buffer(3)));
     EXPECT_FALSE(doneMark(run.marks, {3, u"water"_s, false}));
-    EXPECT_TRUE(run.run == unreadRun()) << "what went as planned changes nothing";
+    run::Run timed = unreadRun();
+    for (run::Tube &tube : timed.tubes)
+        tube.addedAt_min = {{u"buffer"_s, 0}};
+    EXPECT_TRUE(run.run == timed) << "what went as planned changes nothing else";
 }
 
 TEST_F(PipettingTest, ATickIsTakenBackAndMadeAnew)

@@ -131,8 +131,12 @@ INSTANTIATE_TEST_SUITE_P(
                           Table{"decision_signature", "person_version = 1"},
                           Table{"decision_sample", "reason = 'x'"}, Table{"decision_step", "take_mL = 1"},
                           Table{"report_choice", "reason = 'x'"}, Table{"specifications", "reason = 'x'"},
-                          Table{"standard_uncertainty", "percent = 9"}, Table{"audit", "person = 'x'"},
-                          Table{"audit_record", "record_id = 1"}),
+                          Table{"standard_uncertainty", "percent = 9"}, Table{"bench_stamp", "boot_ms = 9"},
+                          Table{"tube_time", "at_min = 9"}, Table{"clock_jump", "shift_ms = 9"},
+                          Table{"clock_jump_run", "run = 9"}, Table{"reading_again", "reading = 9"},
+                          Table{"reading_origin", "line = 'x'"}, Table{"tube_addition", "tubes_before = 9"},
+                          Table{"sample_repeat", "repeats = 9"}, Table{"decision_size", "tubes = 9"},
+                          Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
         ::testing::Bool()),
     [](const auto &row) {
         return std::string(std::get<0>(row.param).name) + (std::get<1>(row.param) ? "Recursive" : "Plain");
