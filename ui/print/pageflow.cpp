@@ -5,7 +5,7 @@
 #include "ui/print/tablelayout.h"
 
 #include <algorithm>
-#include <cmath>
+#include <utility>
 
 namespace plateau::ui {
 
@@ -50,34 +50,35 @@ void PageFlow::beginPage()
 
 void PageFlow::need(double height_mm)
 {
+    double wanted_mm = height_mm;
+    for (const Heading &heading : m_headings)
+        wanted_mm += heading.above_mm + heading.height_mm + heading.below_mm;
     const bool untouched = m_y <= (m_page == 1 ? m_frame.firstTop_mm : m_frame.top_mm);
-    if (m_y + height_mm > m_frame.bottom_mm && !untouched)
+    if (m_y + wanted_mm > m_frame.bottom_mm && !untouched)
         beginPage();
+    for (const Heading &heading : std::exchange(m_headings, {})) {
+        m_y += heading.above_mm;
+        m_canvas.text({left_mm(), m_y, width_mm(), heading.height_mm}, heading.text, heading.style);
+        m_y += heading.height_mm + heading.below_mm;
+    }
 }
 
-void PageFlow::heading(const QString &text, double keepWith_mm)
+void PageFlow::addHeading(const QString &text, TextStyle style, double above_mm, double below_mm)
 {
-    constexpr double above_mm = 5;
-    constexpr double below_mm = 1.8;
-    const double line_mm = m_canvas.lineHeight_mm(headingStyle);
-    need(above_mm + line_mm + below_mm + keepWith_mm);
-    m_y += above_mm;
-    m_canvas.text({left_mm(), m_y, width_mm(), line_mm}, text, headingStyle);
-    m_y += line_mm + below_mm;
+    constexpr qsizetype mostLines = 3;
+    const qsizetype lines = m_canvas.wrapped(printable(text), width_mm(), style).size();
+    style.lines = static_cast<int>(std::clamp<qsizetype>(lines, 1, mostLines));
+    m_headings.push_back({text, style, above_mm, below_mm, style.lines * m_canvas.lineHeight_mm(style)});
 }
 
-void PageFlow::subheading(const QString &text, double keepWith_mm)
+void PageFlow::heading(const QString &text)
 {
-    constexpr double above_mm = 2.6;
-    constexpr double below_mm = 0.8;
-    const double line_mm = m_canvas.lineHeight_mm(subheadingStyle);
-    const QStringList lines = m_canvas.wrapped(printable(text), width_mm(), subheadingStyle);
-    TextStyle style = subheadingStyle;
-    style.lines = static_cast<int>(std::clamp<qsizetype>(lines.size(), 1, 3));
-    need(above_mm + style.lines * line_mm + below_mm + keepWith_mm);
-    m_y += above_mm;
-    m_canvas.text({left_mm(), m_y, width_mm(), style.lines * line_mm}, text, style);
-    m_y += style.lines * line_mm + below_mm;
+    addHeading(text, headingStyle, 5, 1.8);
+}
+
+void PageFlow::subheading(const QString &text)
+{
+    addHeading(text, subheadingStyle, 2.6, 0.8);
 }
 
 void PageFlow::paragraph(const QString &text, double size_pt, double indent_mm)

@@ -60,18 +60,26 @@ public:
     int page() const { return m_page; }
 
     void advance(double height_mm) { m_y += height_mm; }
-    /// Begins a page where less than that is left of this one.
+    /// Begins a page where less than that is left of this one, headings that wait included; then paints them.
     void need(double height_mm);
 
-    /// With so much below it on the same page.
-    void heading(const QString &text, double keepWith_mm = 14);
-    void subheading(const QString &text, double keepWith_mm = 12);
+    /// Wait for what they are headings of, and go to its page.
+    void heading(const QString &text);
+    void subheading(const QString &text);
     void paragraph(const QString &text, double size_pt = 8, double indent_mm = 0);
     void table(const PrintedTable &table);
     /// In so many columns side by side, filled row by row.
     void fields(const std::vector<PrintedField> &fields, int columns, double size_pt = 8);
 
 private:
+    struct Heading {
+        QString text;
+        TextStyle style;
+        double above_mm = 0;
+        double below_mm = 0;
+        double height_mm = 0;
+    };
+    void addHeading(const QString &text, TextStyle style, double above_mm, double below_mm);
     void beginPage();
     double fieldHeight_mm(const PrintedField &field, double width_mm, double size_pt) const;
     void paintField(const PrintedField &field, const QRectF &area, double size_pt);
@@ -79,6 +87,7 @@ private:
     Canvas &m_canvas;
     Frame m_frame;
     std::function<void()> m_newPage;
+    std::vector<Heading> m_headings;
     int m_page = 0;
     double m_y = 0;
 };

@@ -208,7 +208,7 @@ void writeClock(PageFlow &flow, const RecordPart &part)
 
 void writeTubes(PageFlow &flow, const RecordPart &part)
 {
-    flow.heading(Text::tr("Tubes and readings"), 20);
+    flow.heading(Text::tr("Tubes and readings"));
     const TubeTable tubes(part);
     flow.table(tubes.table());
     for (const QString &footnote : tubes.footnotes())
@@ -220,7 +220,7 @@ void writeBenchLog(PageFlow &flow, const RecordPart &part)
     writeClock(flow, part);
     if (!part.record)
         return;
-    flow.heading(Text::tr("At the bench"), 20);
+    flow.heading(Text::tr("At the bench"));
     writeDosings(flow, part);
     writeKeyedReadings(flow, part);
 }

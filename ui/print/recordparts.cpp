@@ -32,14 +32,15 @@ QString joined(const std::vector<QString> &names)
     return QStringList(names.begin(), names.end()).join(u", "_s);
 }
 
-QString stepText(const assay::Method &method, const assay::Step &step)
+QString stepText(const RecordPart &part, const assay::Step &step)
 {
+    const assay::Method &method = part.method;
     if (const auto *add = std::get_if<assay::AddStep>(&step)) {
         const assay::Component *component = assay::findComponent(method, add->component);
         return Text::tr("add %1").arg(component ? component->name : add->component);
     }
     if (const auto *wait = std::get_if<assay::WaitStep>(&step))
-        return Text::tr("wait %1").arg(waitOnPaper(*wait));
+        return Text::tr("wait %1").arg(part.local(waitOnPaper(*wait)));
     if (const auto *read = std::get_if<assay::ReadStep>(&step))
         return Text::tr("read %1").arg(read->reading);
     return Text::tr("mix");
@@ -203,7 +204,7 @@ void writeStandards(PageFlow &flow, const RecordPart &part)
 
 void writeLots(PageFlow &flow, const RecordPart &part)
 {
-    flow.subheading(Text::tr("Lots"), 6);
+    flow.subheading(Text::tr("Lots"));
     if (part.run.lots.empty()) {
         flow.paragraph(Text::tr("The run names no lots."));
         return;
@@ -236,8 +237,8 @@ void writeMethod(PageFlow &flow, const RecordPart &part)
     writeComponents(flow, part);
     QStringList steps;
     for (const assay::Step &step : method.steps)
-        steps << stepText(method, step);
-    flow.paragraph(Text::tr("Steps: %1.").arg(part.local(steps.join(u"; "_s))));
+        steps << stepText(part, step);
+    flow.paragraph(Text::tr("Steps: %1.").arg(steps.join(u"; "_s)));
     writeMeasurands(flow, part);
 }
 
@@ -272,7 +273,7 @@ void writeConditions(PageFlow &flow, const RecordPart &part)
 
 void writeMaterials(PageFlow &flow, const RecordPart &part)
 {
-    flow.heading(Text::tr("Samples, standards, lots"), 20);
+    flow.heading(Text::tr("Samples, standards, lots"));
     writeSamples(flow, part);
     writeStandards(flow, part);
     writeLots(flow, part);

@@ -114,12 +114,13 @@ void writeSeries(PageFlow &flow, const RecordPart &part)
                      {Text::tr("its standard error"), Fit::Natural, true},
                      {Text::tr("reaction"), Fit::Wrap}};
     for (const evaluation::SeriesFit &fit : part.evaluation.series)
-        table.rows.push_back({QString::number(fit.tube + 1), fit.reading, QString::number(fit.points),
-                              part.local(signalText(fit.atStart)),
-                              part.local(significantText(fit.slope_per_min, 3)),
-                              optional(part, fit.slopeStandardError_per_min,
-                                       [](double error) { return significantText(error, 3); }),
-                              fit.ended ? Text::tr("ended") : Text::tr("not ended")});
+        table.rows.push_back(
+            {QString::number(fit.tube + 1), fit.reading, QString::number(fit.points),
+             part.local(signalText(fit.atStart)), part.local(significantText(fit.slope_per_min, 3)),
+             fit.slopeStandardError_per_min
+                 ? part.local(evaluation::spreadText(*fit.slopeStandardError_per_min, fit.slope_per_min, 3))
+                 : none,
+             fit.ended ? Text::tr("ended") : Text::tr("not ended")});
     flow.subheading(Text::tr("Lines through series of readings"));
     flow.table(table);
 }
@@ -165,6 +166,16 @@ void writeSection(PageFlow &flow, const RecordPart &part, const WorkingSection &
     flow.table(table);
 }
 
+void writeSymbols(PageFlow &flow, const WorkingSection &symbols)
+{
+    PrintedTable table;
+    table.size_pt = 7.5;
+    table.columns = {{Text::tr("symbol")}, {Text::tr("what it is"), Fit::Wrap}, {Text::tr("unit")}};
+    for (const evaluation::WorkingLine &line : symbols.lines)
+        table.rows.push_back({line.what, line.formula, line.value});
+    flow.table(table);
+}
+
 /// The budget as its table, and the one line that puts it together.
 void writeBudget(PageFlow &flow, const RecordPart &part, const evaluation::Result &result,
                  const WorkingSection &section)
@@ -179,7 +190,7 @@ void writeBudget(PageFlow &flow, const RecordPart &part, const evaluation::Resul
         table.rows.push_back({part.local(term.term), part.local(significantText(term.standardUncertainty, 3)),
                               part.local(QString::number(term.share * 100, 'f', 1)),
                               QString::number(term.share)});
-    flow.subheading(section.title, 20);
+    flow.subheading(section.title);
     flow.table(table);
     const evaluation::WorkingLine &sum = section.lines.back();
     PrintedTable last = workingTable();
@@ -234,7 +245,7 @@ void writeOne(PageFlow &flow, const RecordPart &part, const Written &written,
     const evaluation::Result &result = written.result;
     const ResultWords words = wordsOf(part.content, result);
     const QString name = quantityName(part.method, result.measurand);
-    flow.heading(Text::tr("Calculation: %1, %2").arg(result.sample, name), 24);
+    flow.heading(Text::tr("Calculation: %1, %2").arg(result.sample, name));
     QString reported = words.value;
     if (words.uncertainty != none)
         reported = Text::tr("%1 ± %2").arg(words.value, words.uncertainty);
@@ -262,7 +273,7 @@ void writeOne(PageFlow &flow, const RecordPart &part, const Written &written,
 
 void writeSignals(PageFlow &flow, const RecordPart &part)
 {
-    flow.heading(Text::tr("Signals"), 24);
+    flow.heading(Text::tr("Signals"));
     for (const assay::Measurand &measurand : part.method.measurands)
         writeTubeValues(flow, part, measurand);
     writeRecoveries(flow, part);
@@ -281,8 +292,8 @@ void writeCalculations(PageFlow &flow, const RecordPart &part, const std::vector
                                                    result.measurand, part.content.rules)});
     }
     if (const WorkingSection symbols = takeSymbols(part, all); !symbols.lines.empty()) {
-        flow.heading(Text::tr("Calculations"), 30);
-        writeSection(flow, part, symbols);
+        flow.heading(Text::tr("Calculations"));
+        writeSymbols(flow, symbols);
     }
     for (const QString &quantity : quantities) {
         std::vector<Written> own;
@@ -291,7 +302,7 @@ void writeCalculations(PageFlow &flow, const RecordPart &part, const std::vector
         const std::vector<WorkingSection> shared = sharedSections(own);
         if (!shared.empty()) {
             flow.heading(
-                Text::tr("Calculation: for every result of %1").arg(quantityName(part.method, quantity)), 24);
+                Text::tr("Calculation: for every result of %1").arg(quantityName(part.method, quantity)));
             for (const WorkingSection &section : shared)
                 writeSection(flow, part, section);
         }

@@ -128,13 +128,21 @@ QStringList namesIn(const run::Run &run)
     return names;
 }
 
+QStringList namesIn(const assay::Method &method)
+{
+    QStringList names{method.name};
+    for (const assay::Component &component : method.components)
+        names << component.name;
+    return names;
+}
+
 QString local(const ReportContent &content, const QString &text)
 {
     if (content.decimalSign == DecimalSign::Point)
         return text;
-    QStringList names = namesIn(content.run);
+    QStringList names = namesIn(content.run) + namesIn(content.method);
     for (const ReportCompanion &companion : content.companions)
-        names += namesIn(companion.run);
+        names += namesIn(companion.run) + namesIn(companion.method);
     return localNumbers(text, content.decimalSign, names);
 }
 

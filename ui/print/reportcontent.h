@@ -176,8 +176,10 @@ const ReportItem *findItem(const ReportContent &content, const QString &sample);
 QString reportNumber(const ReportContent &content);
 int revisionOf(const ReportContent &content);
 
-/// What an own name may be mistaken for a number in: ids of samples and standards, lots, the title.
+/// Names that may hold what looks like a number: ids of samples and standards, lots, the title; the method's
+/// and its components'.
 QStringList namesIn(const run::Run &run);
+QStringList namesIn(const assay::Method &method);
 /// The text with the content's decimal sign.
 QString local(const ReportContent &content, const QString &text);
 

@@ -100,7 +100,7 @@ private:
 
     void writeItems()
     {
-        m_flow.heading(Text::tr("Items tested"), 20);
+        m_flow.heading(Text::tr("Items tested"));
         PrintedTable table;
         table.size_pt = body_pt;
         table.columns = {{Text::tr("sample"), Fit::Wrap, false, true},
@@ -149,7 +149,7 @@ private:
 
     void writeResults()
     {
-        m_flow.heading(Text::tr("Results"), 20);
+        m_flow.heading(Text::tr("Results"));
         const auto &results = m_content.evaluation.results;
         const bool uncertain = std::ranges::any_of(
             results, [](const auto &result) { return result.expandedUncertainty.has_value(); });
@@ -220,7 +220,7 @@ private:
     {
         if (m_content.compliance.empty())
             return;
-        m_flow.heading(Text::tr("Comparison with specifications"), 20);
+        m_flow.heading(Text::tr("Comparison with specifications"));
         PrintedTable table;
         table.size_pt = body_pt;
         table.columns = {{Text::tr("sample"), Fit::Wrap},
@@ -276,7 +276,7 @@ private:
 
     void writeRemarks()
     {
-        m_flow.heading(Text::tr("Further information"), 16);
+        m_flow.heading(Text::tr("Further information"));
         QString deviations = field(u"deviations"_s);
         if (deviations.isEmpty())
             deviations = recordedDeviations().join(u' ');

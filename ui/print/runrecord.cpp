@@ -128,7 +128,7 @@ private:
     {
         if (!m_content.record)
             return;
-        m_flow.heading(Text::tr("Decision"), 12);
+        m_flow.heading(Text::tr("Decision"));
         if (m_content.record->decisions.empty()) {
             m_flow.paragraph(Text::tr("Nobody has decided on this run."));
             return;
@@ -158,7 +158,7 @@ private:
 
     void writeResults()
     {
-        m_flow.heading(Text::tr("Results"), 20);
+        m_flow.heading(Text::tr("Results"));
         PrintedTable table;
         table.columns = {{Text::tr("sample"), Fit::Wrap},
                          {Text::tr("quantity"), Fit::Wrap},
@@ -197,7 +197,7 @@ private:
     /// Those that failed one by one; of those that passed, what is said in the same words once.
     void writeChecks()
     {
-        m_flow.heading(Text::tr("Checks"), 20);
+        m_flow.heading(Text::tr("Checks"));
         PrintedTable table;
         table.mostLines = 40;
         table.columns = {{Text::tr("check"), Fit::Natural},
@@ -261,7 +261,7 @@ private:
 
     void writeCompanion(const ReportCompanion &companion)
     {
-        m_flow.heading(Text::tr("Run that results are taken from: %1").arg(companion.run.title), 30);
+        m_flow.heading(Text::tr("Run that results are taken from: %1").arg(companion.run.title));
         const QString code = run::groupedCode(run::runCode(companion.run, companion.method.version));
         m_flow.paragraph(companion.number
                              ? Text::tr("Run %1 of the same notebook, %2.").arg(*companion.number).arg(code)
@@ -272,7 +272,7 @@ private:
 
     void writeIntegrity()
     {
-        m_flow.heading(Text::tr("What plateau verify confirms"), 16);
+        m_flow.heading(Text::tr("What plateau verify confirms"));
         m_flow.paragraph(
             Text::tr("SHA-256 of the run and its method as printed here: %1").arg(m_content.contentHash));
         if (!m_content.record) {
