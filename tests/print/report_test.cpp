@@ -186,6 +186,11 @@ TEST(RunRecord, HoldsEveryNumberOfTheEvaluationInBothDecimalSigns)
 {
     for (const QString &file : test::sampleRuns()) {
         for (const DecimalSign sign : {DecimalSign::Point, DecimalSign::Comma}) {
+            // The comma, where series, a line and several measurands have their numbers: pages take time.
+            const QStringList withBoth{u"line-calibration.json"_s, u"slow-reaction.json"_s,
+                                       u"two-measurands.json"_s};
+            if (sign == DecimalSign::Comma && !withBoth.contains(file))
+                continue;
             SCOPED_TRACE(file.toStdString());
             ReportContent content = test::reportOfSample(file);
             content.decimalSign = sign;
