@@ -130,13 +130,15 @@ GOOD_RUNS = [
     ("/startedAt", GONE), ("/startedAt", "2026-03-02T09:10:00.25Z"), ("/uncertainty", {}), ("/uncertainty", GONE),
     ("/standards/0/uncertainty_percent", GONE), ("/standards/0/uncertainty_percent", 0),
     ("/standards/0/uncertainty_percent", 100), ("/lots", GONE), ("/standards/0/measurand", GONE), ("/standards/0/usedAt", GONE), ("/method", METHOD),
-    ("/samples/0/form", GONE), ("/samples/0/dilution", GONE), ("/calibration", "standard"),
+    ("/samples/0/form", GONE), ("/samples/0/dilution", GONE), ("/samples/1", {"id": "F-22", "repeats": "P-104"}),
+    ("/calibration", "standard"),
     ("/tubes/5", {"role": "control", "sample": "P-104"}), ("/tubes/2/sampleVolume_mL", 0.2),
     ("/tubes/2/addedAt_min", {"buffer": 0, "sample": 100000}), ("/tubes/2/readAt_min", {"A1": 5.25, "A2": 30}),
     ("/tubes/2/pipetted_mL", {"buffer": 0, "sample": 0.11}), ("/tubes/2/spoilt", "knocked over"),
     ("/samples/0/dilution/0/uncertainty_percent", 0), ("/samples/0/dilution/0/uncertainty_percent", 100)]
 BAD_RUNS = [
     ("/format", "plateau-run/2"), ("/method", GONE), ("/method", 7), ("/operator", "me"),
+    ("/samples/1/repeats", " "), ("/samples/1/repeats", 1), ("/samples/0/repeats", ["F-22"]),
     ("/samples", GONE), ("/tubes", GONE), ("/tubes", []), ("/tubes", [{"role": "blank"}] * 97),
     ("/wavelength_nm", 1101), ("/wavelength_nm", 340.5), ("/pathLength_mm", -1), ("/calibration", "curve"),
     ("/startedAt", "2026-03-02T09:10:00"), ("/startedAt", "2026-03-02"), ("/uncertainty/absorbance", -0.1),

@@ -96,6 +96,19 @@ TEST(Writers, TimesStandOnlyWhereTheyWereMarked)
     EXPECT_FALSE(tubes[3].contains("addedAt_min") || tubes[3].contains("readAt_min"));
 }
 
+TEST(Writers, ARepeatNamesTheSampleItRepeats)
+{
+    run::Run run = test::plainRun();
+    run.samples.push_back(test::liquid("S/2", {{1, 4}}));
+    run.samples[1].repeats = u"S"_s;
+    run.tubes.push_back(test::sampleTube("S/2", 0.1, 0.3));
+    const assay::Method method = test::risingMethod();
+    const auto read = readRun(writeRun(run, &method), {});
+    ASSERT_TRUE(read.value) << listed(read.problems);
+    EXPECT_EQ(read.value->run, run);
+    EXPECT_FALSE(parsed(writeRun(run))["samples"][0].contains("repeats"));
+}
+
 TEST(Writers, ABareRunComesBackAsItWas)
 {
     const assay::Method method = test::risingMethod();

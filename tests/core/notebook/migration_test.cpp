@@ -445,4 +445,60 @@ TEST_F(SchemaThreeTest, TakesEveryActOfAReviewAfterwards)
     EXPECT_THAT(recordedFindings(), IsEmpty());
 }
 
+class SchemaFourTest : public OldFileTest
+{
+protected:
+    void SetUp() override { takeFile(4); }
+};
+
+TEST_F(SchemaFourTest, IsBroughtUpToDateWithAllItHolds)
+{
+    ASSERT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), 4);
+    const int entries = RawFile(file()).value(u"SELECT count(*) FROM audit"_s).toInt();
+    const auto before = rowsOfAllTables();
+    EXPECT_THAT(before, SizeIs(43));
+    for (const auto &[table, rows] : before)
+        EXPECT_FALSE(rows.empty()) << table.toStdString();
+    {
+        const auto notebook = reopen();
+        EXPECT_EQ(notebook->auditHead().entries, entries + now() - 4);
+        const StoredRun worked = notebook->load({6});
+        EXPECT_EQ(worked.marks.at(0).boot, timing::BootTime{});
+        EXPECT_FALSE(worked.clock.isEmpty()) << "what was ticked then has the time of the wall";
+        EXPECT_EQ(worked.run.tubes[0].addedAt_min, (std::map<QString, double>{{u"buffer"_s, 0}}));
+        EXPECT_THAT(worked.clockJumps, IsEmpty());
+        EXPECT_EQ(worked.plannedTubes, int(worked.run.tubes.size()));
+    }
+    const auto after = rowsOfAllTables();
+    for (const auto &[table, rows] : before)
+        EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_EQ(RawFile(file()).value(u"SELECT details FROM audit WHERE id = %1"_s.arg(entries + 1)).toString(),
+              u"schema 5: when things were done at the bench, series, and racks that grew"_s);
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
+/// Times at the bench were kept then, too, but no decision rests on them.
+TEST_F(SchemaFourTest, WhatWasReviewedThenIsStillThat)
+{
+    const auto notebook = reopen();
+    const Verification verification = notebook->verify();
+    EXPECT_GE(verification.decisionsChecked, 6);
+    for (const Finding &finding : verification.findings)
+        EXPECT_FALSE(finding.message.contains("reviewed"_L1)) << finding.place.toStdString();
+    const StoredRun keyed = notebook->load({1});
+    EXPECT_FALSE(keyed.readings.back().typed.isEmpty());
+}
+
+TEST_F(SchemaFourTest, TakesEveryActOfTheBenchAfterwards)
+{
+    {
+        const auto notebook = reopen();
+        fillReadAtTheBench(*notebook);
+        notebook->pipetting().markDone({3}, {{{0, u"starter"_s, false}}}, u"Ines"_s);
+        notebook->addReading({3}, 0, u"A2"_s, 0.1, u"0.1"_s, u"Ines"_s);
+        notebook->readAgain({3}, 0, u"A2"_s, 0.11, u"0.11"_s, u"Ines"_s);
+    }
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
 } // namespace plateau::test

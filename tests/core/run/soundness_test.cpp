@@ -465,6 +465,33 @@ TEST(RunSoundness, ALineOfTwoMeasurandsNeedsItsStandardsForEach)
     EXPECT_FALSE(names(problems, "/calibration", "\"first\"")) << listed(problems);
 }
 
+TEST(RunSoundness, ARepeatIsOfAnotherSampleOfItsRun)
+{
+    // Samples: 0 "S", 1 "F", and 2, a liquid that repeats.
+    const auto repeating = [](const QString &what) {
+        return [what](Bench &r) {
+            r.samples.push_back(test::liquid("S/2", {{1, 4}}));
+            r.samples.back().repeats = what;
+            r.tubes.push_back(test::sampleTube("S/2", 0.1, 0.3));
+        };
+    };
+    expectRows({
+        {"of a sample of the run", repeating(u"S"_s), "", ""},
+        {"of none", repeating({}), "", ""},
+        {"of one that is not there", repeating(u"T"_s), "/samples/2/repeats", "no sample \"T\""},
+        {"of itself", repeating(u"S/2"_s), "/samples/2/repeats", "cannot repeat itself"},
+        {"of another form", repeating(u"F"_s), "/samples/2/repeats", "another form"},
+        {"of a repeat",
+         [&](Bench &r) {
+             repeating(u"S"_s)(r);
+             r.samples.push_back(test::liquid("S/3"));
+             r.samples.back().repeats = u"S/2"_s;
+             r.tubes.push_back(test::sampleTube("S/3", 0.1, 0.3));
+         },
+         "/samples/3/repeats", "is a repeat itself"},
+    });
+}
+
 TEST(RunSoundness, WithoutAMethodItsOwnPartsAreStillJudged)
 {
     Bench run = fullRun();
