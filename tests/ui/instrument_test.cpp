@@ -550,7 +550,7 @@ TEST_F(Column, IsPastedAndTakenWithTheKeyboardAlone)
 {
     pasteText(u"0,512\n0,498\n"_s);
     EXPECT_EQ(sentence(), u"2 readings."_s);
-    QTest::keyClick(form->findChild<QLineEdit *>(u"mappingName"_s), Qt::Key_Return);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     EXPECT_THAT(column, ElementsAre(TakenReading{0.512, u"0,512"_s, {}, TakenReading::Origin::Pasted, {}},
                                     TakenReading{0.498, u"0,498"_s, {}, TakenReading::Origin::Pasted, {}}));
 }
@@ -561,6 +561,7 @@ TEST_F(Column, IsTakenWholeOrNotAtAll)
     EXPECT_TRUE(sentence().startsWith(
         u"Nothing can be taken yet: 2 lines are no readings; the first is line 2, column 1: "_s))
         << sentence().toStdString();
+    EXPECT_EQ(QApplication::focusWidget()->objectName(), u"columnText"_s);
     EXPECT_FALSE(take()->isEnabled());
     form->accept();
     EXPECT_TRUE(form->isVisible());

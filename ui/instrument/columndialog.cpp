@@ -197,7 +197,7 @@ void ColumnDialog::setFile(const QString &fileName, const QByteArray &bytes)
 
 bool ColumnDialog::askForFile()
 {
-    const QString path = m_dialogs.fileToOpen(this, windowTitle(),
+    const QString path = m_dialogs.fileToOpen(isVisible() ? this : parentWidget(), windowTitle(),
                                               tr("Text and CSV (*.txt *.csv *.tsv *.dat);;All files (*)"));
     if (path.isEmpty())
         return false;
@@ -279,6 +279,14 @@ std::vector<TakenReading> ColumnDialog::readings() const
                          m_kind == Kind::Paste ? TakenReading::Origin::Pasted : TakenReading::Origin::File,
                          m_fileName});
     return taken;
+}
+
+void ColumnDialog::showEvent(QShowEvent *event)
+{
+    QDialog::showEvent(event);
+    // Where all is well Enter takes it; else to where it can be put right.
+    QWidget *text = m_kind == Kind::Paste ? static_cast<QWidget *>(m_text) : m_remembered;
+    (m_take->isEnabled() ? m_take : text)->setFocus();
 }
 
 void ColumnDialog::accept()

@@ -53,6 +53,9 @@ Q_SIGNALS:
     /// The mapping could not be remembered.
     void notKept();
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     QWidget *buildForm();
     QWidget *buildText();
