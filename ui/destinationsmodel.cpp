@@ -26,6 +26,10 @@ QString drawingOf(Destination::Kind kind)
         return u"lots"_s;
     case Destination::Kind::Laboratory:
         return u"laboratory"_s;
+    case Destination::Kind::Persons:
+        return u"persons"_s;
+    case Destination::Kind::Limits:
+        return u"limits"_s;
     default:
         return u"notebook"_s;
     }
@@ -54,6 +58,8 @@ void DestinationsModel::refresh()
     fresh.push_back({Kind::Samples, tr("Samples"), {}, {}});
     fresh.push_back({Kind::Lots, tr("Lots"), {}, {}});
     fresh.push_back({Kind::Laboratory, tr("Laboratory"), {}, {}});
+    fresh.push_back({Kind::Persons, tr("Persons"), {}, {}});
+    fresh.push_back({Kind::Limits, tr("Limits"), {}, {}});
     setRows(std::move(fresh));
 }
 
@@ -85,10 +91,10 @@ QVariant DestinationsModel::data(const QModelIndex &index, int role) const
     switch (role) {
     case Qt::DisplayRole:
         return destination.runTitle.isEmpty() ? destination.title
-                                            : u"%1\n%2"_s.arg(destination.title, destination.runTitle);
+                                              : u"%1\n%2"_s.arg(destination.title, destination.runTitle);
     case Qt::AccessibleTextRole:
         return destination.runTitle.isEmpty() ? destination.title
-                                            : tr("%1, %2").arg(destination.title, destination.runTitle);
+                                              : tr("%1, %2").arg(destination.title, destination.runTitle);
     case Qt::ToolTipRole:
         return tipText(destination.runTitle.isEmpty() ? destination.title : destination.runTitle);
     case Qt::DecorationRole:

@@ -14,7 +14,17 @@ class Theme;
 
 /// One line of the side list.
 struct Destination {
-    enum class Kind { Heading, Rack, Notebook, Methods, Samples, Lots, Laboratory } kind = Kind::Heading;
+    enum class Kind {
+        Heading,
+        Rack,
+        Notebook,
+        Methods,
+        Samples,
+        Lots,
+        Laboratory,
+        Persons,
+        Limits
+    } kind = Kind::Heading;
     QString title;
     /// Of a rack only.
     QString runTitle;

@@ -14,15 +14,18 @@
 #include "ui/bench/printing.h"
 #include "ui/bench/rackpage.h"
 #include "ui/bench/readpage.h"
+#include "ui/bench/reportsaving.h"
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
 #include "ui/bench/submission.h"
 #include "ui/bench/timewords.h"
 #include "ui/books/laboratorypage.h"
+#include "ui/books/limitspage.h"
 #include "ui/books/lotspage.h"
 #include "ui/books/methodbook.h"
 #include "ui/books/methodspage.h"
 #include "ui/books/notebookpage.h"
+#include "ui/books/personspage.h"
 #include "ui/books/samplespage.h"
 #include "ui/instrument/instrumentintake.h"
 #include "ui/plan/planpage.h"
@@ -85,6 +88,8 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_samples(new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_lots(new LotsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_laboratory(new LaboratoryPage(*m_theme, *m_session, *m_stores, this))
+    , m_persons(new PersonsPage(*m_theme, *m_session, *m_stores, this))
+    , m_limits(new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_instrument(new InstrumentIntake(*m_theme, *m_dialogs, InstrumentIntake::programSettings(), this))
     , m_listening(plainLabel({}, this))
 {
@@ -109,8 +114,9 @@ void MainWindow::build()
     m_emptyBench->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_emptyBench->setFont(m_theme->large());
     m_emptyBench->setMargin(m_theme->wideGap());
-    for (QWidget *page : std::initializer_list<QWidget *>{m_emptyBench, m_plan, m_runFile, m_rack, m_notebook,
-                                                          m_methods, m_samples, m_lots, m_laboratory})
+    for (QWidget *page :
+         std::initializer_list<QWidget *>{m_emptyBench, m_plan, m_runFile, m_rack, m_notebook, m_methods,
+                                          m_samples, m_lots, m_laboratory, m_persons, m_limits})
         m_pages->addWidget(page);
 
     auto *right = new QVBoxLayout;
@@ -161,6 +167,7 @@ void MainWindow::connectPages()
     connect(m_samples, &SamplesPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_lots, &LotsPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_lots, &LotsPage::runWanted, this, &MainWindow::goToRecord);
+    connect(m_limits, &LimitsPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_laboratory, &LaboratoryPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_methodBook, &MethodBook::changed, this, &MainWindow::refreshMethods);
     connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
@@ -174,6 +181,9 @@ void MainWindow::connectActions()
     connect(m_actions.saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
     connect(m_actions.saveWorksheet, &QAction::triggered, this, &MainWindow::saveWorksheet);
     connect(m_actions.saveLabels, &QAction::triggered, this, &MainWindow::saveLabels);
+    connect(m_actions.saveReport, &QAction::triggered, this, [this] { saveReport(ReportKind::Results); });
+    connect(m_actions.saveRecord, &QAction::triggered, this, [this] { saveReport(ReportKind::Record); });
+    connect(m_actions.saveTable, &QAction::triggered, this, [this] { saveReport(ReportKind::Table); });
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_actions.next, &QAction::triggered, this, &MainWindow::goToNext);
     connect(m_actions.done, &QAction::triggered, this, &MainWindow::doneNow);
@@ -192,6 +202,8 @@ void MainWindow::connectActions()
     connect(m_actions.lots, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Lots); });
     connect(m_actions.laboratory, &QAction::triggered, this,
             [this] { goToBook(Destination::Kind::Laboratory); });
+    connect(m_actions.persons, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Persons); });
+    connect(m_actions.limits, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Limits); });
     connect(m_actions.about, &QAction::triggered, this,
             [this] { m_dialogs->tell(this, tr("About Plateau"), aboutText()); });
 }
@@ -255,6 +267,10 @@ void MainWindow::markPage()
         m_side->markBook(Destination::Kind::Lots);
     else if (page == m_laboratory)
         m_side->markBook(Destination::Kind::Laboratory);
+    else if (page == m_persons)
+        m_side->markBook(Destination::Kind::Persons);
+    else if (page == m_limits)
+        m_side->markBook(Destination::Kind::Limits);
     else
         m_side->markNothing();
 }
@@ -383,6 +399,12 @@ void MainWindow::goToBook(Destination::Kind book)
     } else if (book == Destination::Kind::Laboratory) {
         showPage(m_laboratory);
         m_laboratory->open();
+    } else if (book == Destination::Kind::Persons) {
+        showPage(m_persons);
+        m_persons->open();
+    } else if (book == Destination::Kind::Limits) {
+        showPage(m_limits);
+        m_limits->open();
     }
 }
 
@@ -482,6 +504,18 @@ void MainWindow::saveLabels()
     });
 }
 
+void MainWindow::saveReport(ReportKind kind)
+{
+    const auto id = runOnShow();
+    if (!id)
+        return;
+    m_notice->clear();
+    guarded(*m_notice, [&] {
+        saveReportAs(this, *m_theme, *m_dialogs, *m_notice, m_session->report(*id), kind,
+                     m_session->person());
+    });
+}
+
 void MainWindow::onRacksChanged()
 {
     markPage(); // the rack on show may have been decided, or put back
@@ -499,7 +533,8 @@ void MainWindow::updateActions()
     m_actions.review->setEnabled(onRack);
     m_actions.nextRack->setEnabled(!m_session->racks().empty());
     m_actions.previousRack->setEnabled(!m_session->racks().empty());
-    for (QAction *action : {m_actions.saveCopy, m_actions.saveWorksheet, m_actions.saveLabels})
+    for (QAction *action : {m_actions.saveCopy, m_actions.saveWorksheet, m_actions.saveLabels,
+                            m_actions.saveReport, m_actions.saveRecord, m_actions.saveTable})
         action->setEnabled(runOnShow().has_value());
     updateTitle();
 }
@@ -548,6 +583,10 @@ QStringList MainWindow::unstored() const
         lines << tr("What happened to a lot, not stored yet");
     if (m_laboratory->hasUnsavedChanges())
         lines << tr("Changes of the laboratory that are not saved yet");
+    if (m_persons->hasUnsavedChanges())
+        lines << tr("A change of the list of persons, not stored yet");
+    if (m_limits->hasUnsavedChanges())
+        lines << tr("A limit of a product that is not saved yet");
     return lines;
 }
 

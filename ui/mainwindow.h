@@ -25,14 +25,17 @@ class Clock;
 class Dialogs;
 class InstrumentIntake;
 class LaboratoryPage;
+class LimitsPage;
 class LotsPage;
 class MethodBook;
 class MethodsPage;
 class NextStrip;
 class Notice;
 class NotebookPage;
+class PersonsPage;
 class PlanPage;
 class RackPage;
+enum class ReportKind;
 class RunFilePage;
 class SamplesPage;
 class SideBar;
@@ -93,6 +96,7 @@ private:
     void saveCopy();
     void saveWorksheet();
     void saveLabels();
+    void saveReport(ReportKind kind);
     /// What was typed anywhere and is nowhere stored, in words; empty if all is.
     QStringList unstored() const;
     /// Of the rack that is being left.
@@ -127,6 +131,8 @@ private:
     SamplesPage *m_samples;
     LotsPage *m_lots;
     LaboratoryPage *m_laboratory;
+    PersonsPage *m_persons;
+    LimitsPage *m_limits;
     InstrumentIntake *m_instrument;
     QLabel *m_listening;
     QTimer m_heart;

@@ -42,6 +42,11 @@ WindowActions::WindowActions(QMainWindow &window)
         add(file, Words::tr("&Worksheet as PDF…"), u"actionSaveWorksheet"_s, QKeySequence(u"Ctrl+P"_s));
     saveLabels = add(file, Words::tr("&Labels as PDF…"), u"actionSaveLabels"_s);
     file->addSeparator();
+    saveReport =
+        add(file, Words::tr("&Report of results as PDF…"), u"actionSaveReport"_s, QKeySequence(u"Ctrl+R"_s));
+    saveRecord = add(file, Words::tr("R&un record as PDF…"), u"actionSaveRecord"_s);
+    saveTable = add(file, Words::tr("Results as &CSV…"), u"actionSaveTable"_s);
+    file->addSeparator();
     quit = add(file, Words::tr("&Quit"), u"actionQuit"_s, QKeySequence(u"Ctrl+Q"_s));
     quit->setMenuRole(QAction::QuitRole);
 
@@ -74,6 +79,8 @@ WindowActions::WindowActions(QMainWindow &window)
     samples = add(view, Words::tr("&Samples"), u"actionSamples"_s, QKeySequence(u"Ctrl+J"_s));
     lots = add(view, Words::tr("&Lots"), u"actionLots"_s, QKeySequence(u"Ctrl+L"_s));
     laboratory = add(view, Words::tr("Labora&tory"), u"actionLaboratory"_s, QKeySequence(u"Ctrl+Shift+L"_s));
+    persons = add(view, Words::tr("P&ersons"), u"actionPersons"_s, QKeySequence(u"Ctrl+Shift+P"_s));
+    limits = add(view, Words::tr("Limits of pro&ducts"), u"actionLimits"_s, QKeySequence(u"Ctrl+Shift+M"_s));
 
     QMenu *help = window.menuBar()->addMenu(Words::tr("&Help"));
     about = add(help, Words::tr("&About Plateau"), u"actionAbout"_s);

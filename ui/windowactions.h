@@ -16,6 +16,9 @@ struct WindowActions {
     QAction *saveCopy;
     QAction *saveWorksheet;
     QAction *saveLabels;
+    QAction *saveReport;
+    QAction *saveRecord;
+    QAction *saveTable;
     QAction *quit;
     QAction *done;
     QAction *undoMark;
@@ -35,6 +38,8 @@ struct WindowActions {
     QAction *samples;
     QAction *lots;
     QAction *laboratory;
+    QAction *persons;
+    QAction *limits;
     QAction *about;
 };
 

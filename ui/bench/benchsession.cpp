@@ -3,6 +3,7 @@
 #include "ui/bench/benchsession.h"
 
 #include "ui/bench/benchworksheet.h"
+#include "ui/bench/reportsource.h"
 
 #include <algorithm>
 #include <set>
@@ -231,10 +232,28 @@ void BenchSession::decide(notebook::RunId id, notebook::DecisionKind kind, const
     reload();
 }
 
+void BenchSession::decide(notebook::RunId id, const notebook::RunDecision &decision)
+{
+    m_notebook.decide(id, decision);
+    reload();
+}
+
+void BenchSession::chooseReported(notebook::RunId of, const QString &sample, const QString &measurand,
+                                  const notebook::WantedChoice &choice)
+{
+    m_notebook.chooseReported(sample, measurand, choice, of);
+    Q_EMIT notebookChanged();
+}
+
 void BenchSession::reopen(notebook::RunId id, const QString &reason)
 {
     m_notebook.reopen(id, m_person, reason);
     reload();
+}
+
+ReportContent BenchSession::report(notebook::RunId id) const
+{
+    return reportOf(m_notebook, id);
 }
 
 void BenchSession::refresh(notebook::RunId id)

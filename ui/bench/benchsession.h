@@ -17,6 +17,8 @@
 
 namespace plateau::ui {
 
+struct ReportContent;
+
 /// One run on the bench, as the notebook has it, with the evaluation of what has been read so far.
 struct Rack {
     notebook::RunId id;
@@ -92,7 +94,26 @@ public:
     void takeFromPaper(notebook::RunId id);
     void decide(notebook::RunId id, notebook::DecisionKind kind, const QString &person,
                 const QString &reason);
+    /// As a whole or sample by sample, signed where persons are set up; see notebook::Notebook::decide.
+    void decide(notebook::RunId id, const notebook::RunDecision &decision);
     void reopen(notebook::RunId id, const QString &reason);
+    /// See notebook::Notebook::resultsOf; of names a run that holds the sample.
+    notebook::SampleResults resultsOf(notebook::RunId of, const QString &sample,
+                                      const QString &measurand) const
+    {
+        return m_notebook.resultsOf(sample, measurand, of);
+    }
+    void chooseReported(notebook::RunId of, const QString &sample, const QString &measurand,
+                        const notebook::WantedChoice &choice);
+
+    /// Empty while none are set up: nothing is signed then.
+    std::vector<notebook::Person> persons() const { return std::as_const(m_notebook).persons().all(); }
+    planning::ReviewRules reviewRules() const { return m_notebook.laboratory().review; }
+    std::vector<notebook::AuditEntry> history(notebook::RunId id) const { return m_notebook.history(id); }
+    notebook::StoredRun loadRevision(notebook::RunId id, int revision) const
+    {
+        return m_notebook.loadRevision(id, revision);
+    }
 
     std::vector<notebook::RunSummary> allRuns() const { return m_notebook.runs(); }
     /// The run that is about to be stored twice.
@@ -106,6 +127,8 @@ public:
         return m_notebook.findRuns(runCode);
     }
     notebook::StoredRun load(notebook::RunId id) const { return m_notebook.load(id); }
+    /// Everything that a report of it says.
+    ReportContent report(notebook::RunId id) const;
 
 Q_SIGNALS:
     /// A rack came or went.

@@ -3,84 +3,234 @@
 #include "ui/bench/decisionpanel.h"
 
 #include "ui/bench/benchsession.h"
+#include "ui/bench/reviewrulewords.h"
+#include "ui/bench/samplechoicesmodel.h"
+#include "ui/bench/samplechoicestable.h"
+#include "ui/bench/signaturefields.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/offerfield.h"
 #include "ui/shared/widgets.h"
 
-#include <QGridLayout>
+#include <QHBoxLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
+namespace {
+
+/// A window of 800 has to hold the results as well; the others can be scrolled to.
+constexpr int rowsShown = 5;
+
+bool isAllAsRun(const std::vector<SampleChoiceRow> &rows)
+{
+    return std::ranges::all_of(rows,
+                               [](const SampleChoiceRow &row) { return row.choice == SampleChoice::AsRun; });
+}
+
+} // namespace
+
 DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_name(new QLineEdit(this))
-    , m_reason(new QLineEdit(this))
+    , m_choices(new SampleChoicesModel(theme, this))
     , m_notice(new Notice(theme, this))
+    , m_table(new SampleChoicesTable(theme, m_choices, this))
+    , m_hint(plainLabel(SampleChoicesTable::keysHint(), this))
+    , m_happens(plainLabel({}, this))
+    , m_rules(plainLabel({}, this))
+    , m_signature(new SignatureFields(theme, tr("&Decided by"), tr("Pa&ssphrase"), u"decision"_s, this))
+    , m_reason(new OfferField(this))
+    , m_bySample(button(theme, tr("Sa&mple by sample"), u"bySample"_s, this))
+    , m_accept(button(theme, tr("&Accept"), u"acceptRun"_s, this))
+    , m_reject(button(theme, tr("Re&ject"), u"rejectRun"_s, this))
 {
-    m_name->setObjectName(u"decisionPerson"_s);
+    build(theme);
+    connect(m_accept, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Accepted); });
+    connect(m_reject, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Rejected); });
+    connect(m_bySample, &QPushButton::clicked, this, [this](bool open) {
+        unfold(open);
+        if (open)
+            m_table->setFocus();
+    });
+    connect(m_choices, &SampleChoicesModel::edited, this, [this] {
+        m_notice->clear();
+        sayWhatHappens();
+    });
+    connect(&session, &BenchSession::rackChanged, this, &DecisionPanel::follow);
+    connect(&session, &BenchSession::personChanged, this,
+            [this] { m_signature->setName(m_session.person()); });
+    connect(m_signature, &SignatureFields::edited, m_notice, &Notice::clear);
+    connect(m_reason, &QLineEdit::textEdited, m_notice, &Notice::clear);
+}
+
+void DecisionPanel::build(const Theme &theme)
+{
     m_reason->setObjectName(u"decisionReason"_s);
-    m_name->setMinimumHeight(theme.target());
     m_reason->setMinimumHeight(theme.target());
-    auto *nameCaption = new QLabel(tr("&Decided by"), this);
-    nameCaption->setBuddy(m_name);
     auto *reasonCaption = new QLabel(tr("R&eason"), this);
     reasonCaption->setBuddy(m_reason);
-    auto *accept = button(theme, tr("&Accept"), u"acceptRun"_s, this);
-    auto *reject = button(theme, tr("Re&ject"), u"rejectRun"_s, this);
+    m_bySample->setCheckable(true);
+    m_happens->setObjectName(u"decisionHappens"_s);
+    m_happens->setFont(theme.bold());
+    m_happens->setWordWrap(true);
+    m_rules->setObjectName(u"decisionRules"_s);
+    m_rules->setWordWrap(true);
+    m_hint->setObjectName(u"sampleKeys"_s);
+    m_hint->setWordWrap(true);
 
-    auto *grid = new QGridLayout(this);
-    grid->setContentsMargins({});
-    grid->setSpacing(theme.gap());
-    grid->addWidget(m_notice, 0, 0, 1, 6);
-    grid->addWidget(nameCaption, 1, 0);
-    grid->addWidget(m_name, 1, 1);
-    grid->addWidget(reasonCaption, 1, 2);
-    grid->addWidget(m_reason, 1, 3);
-    grid->addWidget(accept, 1, 4);
-    grid->addWidget(reject, 1, 5);
-    grid->setColumnStretch(1, 1);
-    grid->setColumnStretch(3, 3);
-
-    connect(accept, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Accepted); });
-    connect(reject, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Rejected); });
-    connect(&session, &BenchSession::personChanged, this, [this] { m_name->setText(m_session.person()); });
-    connect(m_name, &QLineEdit::textEdited, m_notice, &Notice::clear);
-    connect(m_reason, &QLineEdit::textEdited, m_notice, &Notice::clear);
+    auto *above = new QHBoxLayout;
+    above->setSpacing(theme.gap());
+    above->addWidget(m_happens, 1);
+    above->addWidget(m_bySample);
+    auto *row = new QHBoxLayout;
+    row->setSpacing(theme.gap());
+    row->addWidget(m_signature, 3);
+    row->addWidget(reasonCaption);
+    row->addWidget(m_reason, 3);
+    row->addWidget(m_accept);
+    row->addWidget(m_reject);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(theme.gap());
+    layout->addWidget(m_notice);
+    layout->addLayout(above);
+    layout->addWidget(m_table);
+    layout->addWidget(m_hint);
+    layout->addWidget(m_rules);
+    layout->addLayout(row);
+    unfold(false);
 }
 
 void DecisionPanel::showRack(notebook::RunId id)
 {
-    if (id != m_id) {
-        m_name->setText(m_session.person());
-        m_reason->clear();
+    const bool another = id != m_id;
+    if (another) {
+        keepDraft();
+        m_signature->setName(m_session.person());
         m_notice->clear();
     }
     m_id = id;
+    if (another) {
+        const auto draft = m_drafts.find(id);
+        m_reason->setText(draft == m_drafts.end() ? QString() : draft->second.reason);
+        m_choices->show({}); // what was chosen of another rack is no choice of this one
+        m_table->clearSelection();
+        fill();
+        unfold(draft == m_drafts.end() ? !isAllAsRun(m_choices->rows()) : draft->second.unfolded);
+    } else {
+        fill();
+    }
+}
+
+void DecisionPanel::keepDraft()
+{
+    if (m_session.find(m_id))
+        m_drafts[m_id] = {m_reason->text(), m_choices->rows(), m_bySample->isChecked()};
+}
+
+void DecisionPanel::follow(notebook::RunId id)
+{
+    if (id == m_id)
+        fill();
+}
+
+void DecisionPanel::fill()
+{
+    const Rack *rack = m_session.find(m_id);
+    if (!rack)
+        return;
+    std::vector<SampleChoiceRow> kept = m_choices->rows();
+    if (kept.empty()) {
+        if (const auto draft = m_drafts.find(m_id); draft != m_drafts.end())
+            kept = draft->second.rows;
+    }
+    m_choices->show(withKept(startingChoices(rack->stored.run, rack->evaluation), kept));
+    m_table->setRowsShown(rowsShown);
+    m_table->fit();
+    guarded(*m_notice, [this] {
+        const std::vector<notebook::Person> persons = m_session.persons();
+        const planning::ReviewRules rules = m_session.reviewRules();
+        m_signature->setPersons(persons);
+        m_reason->setOffers(rules.rejectionReasons);
+        m_table->setReasons(rules.rejectionReasons);
+        m_rules->setText(whoMayNotDecide(rules, persons, m_session.history(m_id)));
+        m_rules->setVisible(!m_rules->text().isEmpty());
+    });
+    sayWhatHappens();
+}
+
+void DecisionPanel::sayWhatHappens()
+{
+    QString text = whatHappens(m_choices->rows(), notebook::DecisionKind::Accepted);
+    if (const Rack *rack = m_session.find(m_id); rack && rack->stored.summary.revision > 1)
+        text = tr("This becomes revision %1. %2").arg(rack->stored.summary.revision).arg(text);
+    m_happens->setText(text);
+    m_accept->setAccessibleDescription(text);
+    m_reject->setAccessibleDescription(whatHappens(m_choices->rows(), notebook::DecisionKind::Rejected));
+    m_reject->setToolTip(tipText(m_reject->accessibleDescription()));
+}
+
+void DecisionPanel::unfold(bool open)
+{
+    m_bySample->setChecked(open);
+    m_table->setVisible(open);
+    m_hint->setVisible(open);
+}
+
+bool DecisionPanel::isSettled()
+{
+    const QStringList open = undecidedSamples(m_choices->rows());
+    if (open.isEmpty())
+        return true;
+    m_notice->say(State::Attention,
+                  tr("The run was not accepted: decide first of %1, which must be investigated.")
+                      .arg(open.join(tr(", "))));
+    unfold(true);
+    m_table->goToUndecided();
+    m_table->setFocus();
+    return false;
 }
 
 void DecisionPanel::decide(notebook::DecisionKind kind)
 {
-    const QString name = m_name->text().simplified();
-    if (name.isEmpty()) {
+    if (m_signature->name().isEmpty()) {
         m_notice->say(State::Attention, tr("Say who decides: type a name."));
-        m_name->setFocus();
+        m_signature->focusName();
         return;
     }
+    if (kind == notebook::DecisionKind::Accepted && !isSettled())
+        return;
     const notebook::RunId id = m_id;
-    const bool stored =
-        guarded(*m_notice, [&] { m_session.decide(id, kind, name, m_reason->text().simplified()); });
+    const notebook::RunDecision decision{kind, m_signature->name(), m_signature->passphrase(),
+                                         m_reason->text().simplified(), sampleDecisions(m_choices->rows())};
+    const bool stored = guarded(*m_notice, [&] { m_session.decide(id, decision); });
+    m_signature->clearPassphrase();
     if (!stored) {
-        m_reason->setFocus();
+        afterRefusal(kind);
         return;
     }
     m_notice->clear();
     m_reason->clear();
+    m_choices->show({});
+    m_drafts.erase(id);
+    m_id = {};
     Q_EMIT decided(id);
+}
+
+void DecisionPanel::afterRefusal(notebook::DecisionKind kind)
+{
+    const Rack *rack = m_session.find(m_id);
+    const bool needsReason =
+        kind == notebook::DecisionKind::Rejected || (rack && !rack->evaluation.acceptable);
+    if (m_signature->isSigned() && !(needsReason && m_reason->text().simplified().isEmpty()))
+        m_signature->focusPassphrase();
+    else
+        m_reason->setFocus();
 }
 
 } // namespace plateau::ui

@@ -3,19 +3,27 @@
 #pragma once
 
 #include "core/notebook/records.h"
+#include "ui/bench/samplechoices.h"
 
 #include <QWidget>
 
-class QLineEdit;
+#include <map>
+
+class QLabel;
+class QPushButton;
 
 namespace plateau::ui {
 
 class BenchSession;
 class Notice;
+class OfferField;
+class SampleChoicesModel;
+class SampleChoicesTable;
+class SignatureFields;
 class Theme;
 
-/// Accept or reject the run, by name and where needed with a reason. What the records do not allow is said
-/// here.
+/// Accept or reject the run, with other decisions for single samples, by name and where needed with a reason
+/// and a signature. What the records do not allow is said here, and nothing typed is lost but the passphrase.
 class DecisionPanel : public QWidget
 {
     Q_OBJECT
@@ -28,13 +36,37 @@ Q_SIGNALS:
     void decided(plateau::notebook::RunId id);
 
 private:
+    /// What was typed for a run and is not decided yet.
+    struct Draft {
+        QString reason;
+        std::vector<SampleChoiceRow> rows;
+        bool unfolded = false;
+    };
+
+    void build(const Theme &theme);
+    void keepDraft();
+    void fill();
+    void follow(notebook::RunId id);
+    void sayWhatHappens();
+    void unfold(bool open);
     void decide(notebook::DecisionKind kind);
+    bool isSettled();
+    void afterRefusal(notebook::DecisionKind kind);
 
     BenchSession &m_session;
-    QLineEdit *m_name;
-    QLineEdit *m_reason;
+    SampleChoicesModel *m_choices;
     Notice *m_notice;
+    SampleChoicesTable *m_table;
+    QLabel *m_hint;
+    QLabel *m_happens;
+    QLabel *m_rules;
+    SignatureFields *m_signature;
+    OfferField *m_reason;
+    QPushButton *m_bySample;
+    QPushButton *m_accept;
+    QPushButton *m_reject;
     notebook::RunId m_id;
+    std::map<notebook::RunId, Draft> m_drafts;
 };
 
 } // namespace plateau::ui

@@ -2,9 +2,12 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/decisiontext.h"
 
+#include "ui/bench/waitingwords.h"
 #include "ui/shared/widgets.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace plateau::ui {
 
@@ -19,6 +22,61 @@ QString withReason(const QString &line, const QString &reason)
     return reason.isEmpty() ? line : Words::tr("%1: %2").arg(line, reason);
 }
 
+QString roleText(notebook::PersonRole role)
+{
+    switch (role) {
+    case notebook::PersonRole::Analyst:
+        return Words::tr("analyst");
+    case notebook::PersonRole::Reviewer:
+        return Words::tr("reviewer");
+    case notebook::PersonRole::Head:
+        break;
+    }
+    return Words::tr("head");
+}
+
+QString shelfText(const std::optional<evaluation::Advice> &advice)
+{
+    return advice ? Words::tr("to be repeated, %1").arg(adviceWords(*advice)) : Words::tr("to be repeated");
+}
+
+/// Those that somebody, or the evaluation, took out of the run's decision.
+void addSamples(const notebook::Decision &decision, std::vector<Sentence> &sentences)
+{
+    using Kind = notebook::SampleDecisionKind;
+    for (const notebook::SampleDecision &own : decision.samples) {
+        const QString line = Words::tr("Sample %1: %2");
+        if (own.kind == Kind::Repeat)
+            sentences.push_back(
+                {State::Attention, withReason(line.arg(own.sample, shelfText(own.advice)), own.reason)});
+        else if (own.kind == Kind::Rejected)
+            sentences.push_back(
+                {State::Bad, withReason(line.arg(own.sample, Words::tr("rejected")), own.reason)});
+        else
+            sentences.push_back(
+                {State::Good, withReason(line.arg(own.sample, Words::tr("accepted")), own.reason)});
+    }
+    for (const QString &sample : decision.repeats) {
+        if (std::ranges::find(decision.samples, sample, &notebook::SampleDecision::sample) ==
+            decision.samples.end())
+            sentences.push_back(
+                {State::Attention,
+                 Words::tr("Sample %1: to be repeated, as the evaluation advises").arg(sample)});
+    }
+}
+
+QString decisionLine(const notebook::Decision &decision, int revision)
+{
+    const QString what = decision.kind == notebook::DecisionKind::Accepted ? Words::tr("Accepted by %1, %2")
+                                                                           : Words::tr("Rejected by %1, %2");
+    const QString mark =
+        decision.signedAs
+            ? Words::tr("revision %1, signed as %2").arg(revision).arg(roleText(*decision.signedAs))
+            : Words::tr("revision %1, unsigned").arg(revision);
+    return withReason(Words::tr("%1 (%2)").arg(what.arg(decision.person, momentText(decision.at)), mark),
+                      decision.reason);
+}
+
 } // namespace
 
 std::vector<Sentence> decisionSentences(const notebook::StoredRun &stored)
@@ -27,19 +85,30 @@ std::vector<Sentence> decisionSentences(const notebook::StoredRun &stored)
     for (int index = 0; index < static_cast<int>(stored.decisions.size()); ++index) {
         const notebook::Decision &decision = stored.decisions[static_cast<std::size_t>(index)];
         const bool accepted = decision.kind == notebook::DecisionKind::Accepted;
-        const QString what = accepted ? Words::tr("Accepted by %1, %2") : Words::tr("Rejected by %1, %2");
-        sentences.push_back(
-            {accepted ? State::Good : State::Bad,
-             withReason(what.arg(decision.person, momentText(decision.at)), decision.reason)});
+        sentences.push_back({accepted ? State::Good : State::Bad, decisionLine(decision, index + 1)});
+        addSamples(decision, sentences);
         for (const notebook::Reopening &reopening : stored.reopenings) {
             if (reopening.decision == index)
                 sentences.push_back(
-                    {State::Info, withReason(Words::tr("Put back on the bench by %1, %2")
-                                                 .arg(reopening.person, momentText(reopening.at)),
+                    {State::Info, withReason(Words::tr("Put back on the bench by %1, %2; revision %3 begins")
+                                                 .arg(reopening.person, momentText(reopening.at))
+                                                 .arg(index + 2),
                                              reopening.reason)});
         }
     }
     return sentences;
+}
+
+QString revisionText(const notebook::StoredRun &stored, int revision)
+{
+    const notebook::Decision &decision = stored.decisions.at(static_cast<std::size_t>(revision - 1));
+    const bool stands = stored.summary.state != notebook::RunState::OnBench &&
+                        revision == static_cast<int>(stored.decisions.size());
+    const QString what =
+        decision.kind == notebook::DecisionKind::Accepted ? Words::tr("accepted") : Words::tr("rejected");
+    const QString text =
+        Words::tr("%1: %2 %3 by %4").arg(revision).arg(what, momentText(decision.at), decision.person);
+    return stands ? Words::tr("%1 (stands)").arg(text) : text;
 }
 
 } // namespace plateau::ui

@@ -7,7 +7,10 @@
 
 namespace plateau::ui {
 
-/// What was decided about a run and what was taken back, in that order, each with person, time and reason.
+/// What was decided about a run and its samples and what was taken back, in that order, each with person,
+/// time, reason and revision.
 std::vector<Sentence> decisionSentences(const notebook::StoredRun &stored);
+/// One of its revisions, counted from 1: "2: accepted 2026-03-02 10:10 by M. Lindqvist (stands)".
+QString revisionText(const notebook::StoredRun &stored, int revision);
 
 } // namespace plateau::ui

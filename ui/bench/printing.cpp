@@ -57,6 +57,7 @@ WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::
     WorksheetContent content = worksheetOf(stored.method, planned, laboratory.glassware);
     content.laboratory = laboratory.name;
     content.person = person;
+    content.runCode = stored.runCode;
     content.rackColumns = rackColumns(stored, laboratory);
     if (stored.plan && stored.plan->interval_s) {
         content.startInterval_s = stored.plan->interval_s;

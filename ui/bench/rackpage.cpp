@@ -35,7 +35,7 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, co
     , m_stages(new QStackedWidget(this))
     , m_pipette(new PipettePage(theme, session, stores, this))
     , m_read(new ReadPage(theme, session, stores, settings, this))
-    , m_review(new ReviewPage(theme, session, this))
+    , m_review(new ReviewPage(theme, session, stores, this))
 {
     m_stages->addWidget(m_pipette);
     m_stages->addWidget(m_read);

@@ -96,6 +96,8 @@ void ReadPage::build()
     m_resultsTable->setColumnHidden(ResultsModel::Coverage, true);
     m_resultsTable->setColumnHidden(ResultsModel::Tubes, true);
     m_resultsTable->setColumnHidden(ResultsModel::Spread, true);
+    m_resultsTable->setColumnHidden(ResultsModel::Dilution, true);
+    m_resultsTable->setColumnHidden(ResultsModel::Limits, true);
     m_table->setFlexibleColumn(ReadingsModel::contentsColumn);
     // Two measurands have to fit into a window of 1280.
     m_table->setFlexibleMinimum(12);

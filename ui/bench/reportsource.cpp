@@ -183,7 +183,7 @@ ReportContent reportOf(const notebook::StoredRun &stored, const planning::Labora
                        const QString &notebook, const notebook::AuditHead &head)
 {
     ReportContent content = reportOf(stored.method, stored.run, stored.companions);
-    content.runCode = notebook::runCodeOf(stored);
+    content.runCode = stored.runCode;
     content.laboratory = reportLaboratory(laboratory);
     content.record = recordOf(stored, notebook, head);
     content.items = itemsOf(stored);

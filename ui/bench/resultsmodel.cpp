@@ -18,7 +18,7 @@ bool isNumber(int column)
 {
     using Column = ResultsModel::Column;
     return column == Column::Value || column == Column::Coverage || column == Column::Tubes ||
-           column == Column::Spread;
+           column == Column::Spread || column == Column::Dilution;
 }
 
 } // namespace
@@ -30,20 +30,39 @@ ResultsModel::ResultsModel(const Theme &theme, QObject *parent)
     connect(&theme, &Theme::changed, this, [this] { touchAll(); });
 }
 
-void ResultsModel::show(const assay::Method &method, const evaluation::Evaluation &evaluation)
+void ResultsModel::nameMeasurands(const assay::Method &method)
 {
     m_names.clear();
     for (const assay::Measurand &measurand : method.measurands)
         m_names[measurand.id] = measurand.name;
     for (const assay::Derived &derived : method.derived)
         m_names[derived.id] = derived.name;
-    setRows(evaluation.results);
+}
+
+void ResultsModel::show(const assay::Method &method, const evaluation::Evaluation &evaluation)
+{
+    nameMeasurands(method);
+    std::vector<ReviewedResult> fresh;
+    for (const evaluation::Result &result : evaluation.results)
+        fresh.push_back(plainlyReviewed(result));
+    setRows(std::move(fresh));
+}
+
+void ResultsModel::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                        const ReviewBasis &basis)
+{
+    nameMeasurands(stored.method);
+    std::vector<ReviewedResult> fresh;
+    for (const evaluation::Result &result : evaluation.results)
+        fresh.push_back(reviewed(stored, result, basis));
+    setRows(std::move(fresh));
 }
 
 bool ResultsModel::hasSeveralMeasurands() const
 {
-    return std::any_of(rows().begin(), rows().end(),
-                       [this](const auto &result) { return result.measurand != rows().front().measurand; });
+    return std::any_of(rows().begin(), rows().end(), [this](const auto &row) {
+        return row.result.measurand != rows().front().result.measurand;
+    });
 }
 
 int ResultsModel::columnCount(const QModelIndex &parent) const
@@ -51,8 +70,9 @@ int ResultsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QString ResultsModel::text(const evaluation::Result &result, int column) const
+QString ResultsModel::text(const ReviewedResult &reviewed, int column) const
 {
+    const evaluation::Result &result = reviewed.result;
     switch (column) {
     case Sample:
         return result.sample;
@@ -61,7 +81,7 @@ QString ResultsModel::text(const evaluation::Result &result, int column) const
         return name == m_names.end() ? result.measurand : name->second;
     }
     case Value:
-        return resultText(result);
+        return reviewed.value;
     case Coverage:
         return result.value && result.coverageFactor && !result.greaterThan && !result.lessThan
                    ? QString::number(*result.coverageFactor, 'g', 3)
@@ -69,9 +89,11 @@ QString ResultsModel::text(const evaluation::Result &result, int column) const
     case Tubes:
         return QString::number(result.n);
     case Spread:
-        return result.n > 1 && result.value && result.spread
-                   ? tr("%1 %2").arg(evaluation::spreadText(*result.spread, *result.value, 2), result.unit)
-                   : u"–"_s;
+        return reviewed.spread;
+    case Dilution:
+        return reviewed.dilution;
+    case Limits:
+        return standingOf(reviewed).text;
     case Verdict:
         return verdictOf(result).text;
     default:
@@ -83,12 +105,16 @@ QVariant ResultsModel::data(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};
-    const evaluation::Result &result = row(index.row());
+    const ReviewedResult &reviewed = row(index.row());
     switch (role) {
     case Qt::DisplayRole:
-        return text(result, index.column());
+        return text(reviewed, index.column());
     case Qt::DecorationRole:
-        return index.column() == Verdict ? QVariant(m_theme.icon(verdictOf(result).state)) : QVariant();
+        if (index.column() == Verdict)
+            return m_theme.icon(verdictOf(reviewed.result).state);
+        if (index.column() == Limits && !reviewed.limits.empty())
+            return m_theme.icon(standingOf(reviewed).state);
+        return {};
     case Qt::FontRole:
         return index.column() == Value ? QVariant(m_theme.bold()) : QVariant();
     case Qt::TextAlignmentRole:
@@ -123,6 +149,10 @@ QVariant ResultsModel::headerData(int section, Qt::Orientation orientation, int 
         return tr("Spread");
     case Verdict:
         return tr("Verdict");
+    case Dilution:
+        return tr("Dilution");
+    case Limits:
+        return tr("Limits");
     default:
         return {};
     }

@@ -3,10 +3,13 @@
 #include "ui/bench/resultview.h"
 
 #include "core/evaluation/format.h"
+#include "ui/bench/checksmodel.h"
 #include "ui/bench/decisiontext.h"
 #include "ui/bench/historymodel.h"
 #include "ui/bench/methodtext.h"
 #include "ui/bench/recoveriesmodel.h"
+#include "ui/bench/recoveryhistory.h"
+#include "ui/bench/resultoverview.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/verdicts.h"
 #include "ui/bench/workingtext.h"
@@ -15,6 +18,7 @@
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QItemSelectionModel>
 #include <QLabel>
 #include <QSplitter>
@@ -46,6 +50,7 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     , m_results(new ResultsModel(theme, this))
     , m_recoveries(new RecoveriesModel(this))
     , m_history(new HistoryModel(theme, this))
+    , m_checks(new ChecksModel(theme, this))
 {
     auto *both = new QSplitter(Qt::Horizontal, this);
     both->setChildrenCollapsible(false);
@@ -61,6 +66,8 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     layout->addWidget(both, 1);
     connect(m_resultsTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex &current) { chooseResult(current.row()); });
+    connect(m_checksTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &current) { chooseCheck(current.row()); });
     connect(&theme, &Theme::changed, this, &ResultView::dress);
     dress();
 }
@@ -75,12 +82,16 @@ QWidget *ResultView::buildVerdict()
     m_verdictText->setWordWrap(true);
     auto *layout = new QHBoxLayout(m_verdictBand);
     setGaps(m_theme, layout);
+    m_failureText = plainLabel({}, m_verdictBand);
+    m_failureText->setObjectName(u"failures"_s);
+    m_failureText->setWordWrap(true);
     m_templateText = plainLabel({}, m_verdictBand);
     m_templateText->setObjectName(u"templateText"_s);
     m_templateText->setWordWrap(true);
     auto *texts = new QVBoxLayout;
     texts->setSpacing(0);
     texts->addWidget(m_verdictText);
+    texts->addWidget(m_failureText);
     texts->addWidget(m_templateText);
     layout->addWidget(m_verdictShape);
     layout->addLayout(texts, 1);
@@ -92,18 +103,35 @@ QWidget *ResultView::buildLists()
     m_resultsTable = new Table(m_theme, m_results, tr("Results"), u"results"_s, this);
     m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_resultsTable->setFlexibleMinimum(10);
-    m_checks = new SentenceList(m_theme, tr("Checks"), u"checks"_s, this);
+    // What matters most stands where it is seen without scrolling.
+    QHeaderView *header = m_resultsTable->horizontalHeader();
+    int place = header->visualIndex(ResultsModel::Value);
+    for (const int column : {ResultsModel::Verdict, ResultsModel::Limits, ResultsModel::Dilution,
+                             ResultsModel::Tubes, ResultsModel::Spread})
+        header->moveSection(header->visualIndex(column), ++place);
+    m_checksTable = new Table(m_theme, m_checks, tr("Checks"), u"checks"_s, this);
+    m_checksTable->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_checksTable->setFlexibleMinimum(18);
+    m_checkText = plainLabel({}, this);
+    m_checkText->setObjectName(u"checkText"_s);
+    m_checkText->setWordWrap(true);
+    auto *checks = new QWidget(this);
+    auto *checksLayout = new QVBoxLayout(checks);
+    checksLayout->setContentsMargins({});
+    checksLayout->setSpacing(m_theme.gap());
+    checksLayout->addWidget(m_checksTable, 1);
+    checksLayout->addWidget(m_checkText);
     auto *lists = new QSplitter(Qt::Vertical, this);
     lists->setChildrenCollapsible(false);
     lists->addWidget(m_resultsTable);
-    lists->addWidget(m_checks);
-    lists->setStretchFactor(0, 1);
-    lists->setStretchFactor(1, 1);
+    lists->addWidget(checks);
+    lists->setSizes({1000, 1000});
     return lists;
 }
 
 QWidget *ResultView::buildDetails()
 {
+    m_overview = new ResultOverview(m_theme, this);
     m_working = browser(tr("Calculation"), u"working"_s, this);
     m_budget = new BarChart(m_theme, tr("Uncertainty budget"), this);
     m_budget->setObjectName(u"budget"_s);
@@ -119,6 +147,7 @@ QWidget *ResultView::buildDetails()
     tabs->setObjectName(u"details"_s);
     tabs->setAccessibleName(tr("Details of the chosen result"));
     tabs->setUsesScrollButtons(false);
+    tabs->addTab(m_overview, tr("Overvie&w"));
     tabs->addTab(m_working, tr("&Calculation"));
     tabs->addTab(m_budget, tr("&Uncertainty"));
     tabs->addTab(m_recoveriesTable, tr("Recover&ies"));
@@ -137,6 +166,7 @@ void ResultView::dress()
     m_verdictShape->setPixmap(m_theme.icon(verdict.state).pixmap(side, side));
     m_verdictText->setFont(m_theme.huge());
     m_verdictText->setText(m_stored.run.tubes.empty() ? QString() : verdict.text);
+    m_failureText->setFont(m_theme.bold());
     QPalette own;
     own.setColor(QPalette::Window, m_theme.tint(verdict.state));
     m_verdictBand->setPalette(own);
@@ -152,17 +182,26 @@ void ResultView::showDecisions()
     m_decisions->setSentences(std::move(decisions));
 }
 
-void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+void ResultView::showChecks()
+{
+    const std::vector<evaluation::CheckLine> lines =
+        evaluation::checkLines(m_stored.method, m_stored.run, m_evaluation);
+    m_failureText->setText(m_stored.run.tubes.empty() ? QString() : failureText(lines));
+    m_checks->setLines(lines);
+    m_checksTable->fit();
+    chooseCheck(m_checksTable->currentIndex().row());
+}
+
+void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                      const ReviewBasis &basis)
 {
     const bool another = stored.summary.id != m_stored.summary.id;
     m_stored = stored;
     m_evaluation = evaluation;
-    m_results->show(stored.method, evaluation);
+    m_basis = basis;
+    m_results->show(stored, evaluation, basis);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
-    std::vector<Sentence> sentences = checkSentences(evaluation);
-    for (Sentence &sentence : derivedToCome(stored.method, evaluation))
-        sentences.push_back(std::move(sentence));
-    m_checks->setSentences(std::move(sentences));
+    showChecks();
     m_method->setSentences(methodSentences(stored.method));
     const QString mark = templateSentence(stored);
     m_templateText->setText(mark);
@@ -185,8 +224,9 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
 void ResultView::startAtTheTop()
 {
     m_tabs->setCurrentIndex(0);
+    m_overview->startAtTheTop();
     for (QAbstractItemView *view : std::initializer_list<QAbstractItemView *>{
-             m_decisions, m_checks, m_method, m_resultsTable, m_recoveriesTable, m_historyTable}) {
+             m_decisions, m_checksTable, m_method, m_resultsTable, m_recoveriesTable, m_historyTable}) {
         view->setCurrentIndex({});
         view->clearSelection();
         view->scrollToTop();
@@ -203,12 +243,41 @@ void ResultView::chooseResult(int row)
     if (row < 0 || row >= m_results->rowCount()) {
         m_working->clear();
         m_budget->setBars({}, {});
+        m_overview->setSentences({});
+        m_overview->setHistory({}, {});
         return;
     }
-    const evaluation::Result &result = m_results->row(row);
+    const evaluation::Result &result = m_results->row(row).result;
+    m_overview->setSentences(sentencesAbout(m_results->row(row), m_stored.method, m_evaluation, m_basis));
+    showRecovery(result);
     m_working->setHtml(workingHtml(m_theme, evaluation::working(m_stored.method, m_stored.run, m_evaluation,
                                                                 result.sample, result.measurand)));
     showBudget(result);
+}
+
+/// What failed first is told without being asked for.
+void ResultView::chooseCheck(int row)
+{
+    const int told = row < 0 ? 0 : row;
+    const bool isToTell = told < m_checks->rowCount() &&
+                          (row >= 0 || m_checks->row(told).outcome != evaluation::CheckOutcome::Passed);
+    m_checkText->setVisible(isToTell);
+    m_checkText->setText(isToTell ? m_checks->row(told).message : QString());
+}
+
+void ResultView::showRecovery(const evaluation::Result &result)
+{
+    const std::vector<evaluation::StandardRecovery> recoveries =
+        tellingRecoveries(m_stored.run, m_evaluation);
+    const evaluation::StandardRecovery *shown = shownRecovery(recoveries, m_stored.method, result.measurand);
+    if (!shown) {
+        m_overview->setHistory({}, {});
+        return;
+    }
+    m_overview->setHistory(
+        historyOf(*shown, m_stored, m_basis),
+        tr("Recovery of %1, the newest of its history: %2 g/L expected at use")
+            .arg(shown->standard, evaluation::significantText(shown->expected_g_per_L, 3)));
 }
 
 void ResultView::showBudget(const evaluation::Result &result)

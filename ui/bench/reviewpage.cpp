@@ -5,24 +5,37 @@
 #include "ui/bench/benchsession.h"
 #include "ui/bench/decisionpanel.h"
 #include "ui/bench/resultview.h"
+#include "ui/bench/stores.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/notice.h"
 #include "ui/shared/theme.h"
 
 #include <QVBoxLayout>
 
 namespace plateau::ui {
 
-ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, QWidget *parent)
+ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
+    , m_stores(stores)
+    , m_recoveries(session)
+    , m_notice(new Notice(theme, this))
     , m_view(new ResultView(theme, this))
     , m_decision(new DecisionPanel(theme, session, this))
 {
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(theme.wideGap(), 0, theme.wideGap(), theme.wideGap());
     layout->setSpacing(theme.gap());
+    layout->addWidget(m_notice);
     layout->addWidget(m_view, 1);
     layout->addWidget(m_decision);
-    connect(&session, &BenchSession::rackChanged, this, &ReviewPage::update);
+    // While it is read nobody looks: showRack comes ahead of every look.
+    connect(&session, &BenchSession::rackChanged, this, [this](notebook::RunId id) {
+        if (isVisible())
+            update(id);
+    });
+    connect(&stores, &Stores::laboratoryChanged, this, [this] { update(m_id); });
+    connect(&stores, &Stores::specificationsChanged, this, [this] { update(m_id); });
     connect(m_decision, &DecisionPanel::decided, this, &ReviewPage::decided);
 }
 
@@ -33,11 +46,25 @@ void ReviewPage::showRack(notebook::RunId id)
     update(id);
 }
 
+ReviewBasis ReviewPage::basisOf(const notebook::StoredRun &stored)
+{
+    ReviewBasis basis;
+    m_notice->clear();
+    guarded(*m_notice, [&] {
+        basis.laboratory = m_stores.laboratory();
+        basis.specifications = m_stores.specifications();
+        m_recoveries.addTo(basis, stored);
+    });
+    return basis;
+}
+
 void ReviewPage::update(notebook::RunId id)
 {
     const Rack *rack = m_session.find(id);
-    if (rack && id == m_id)
-        m_view->show(rack->stored, rack->evaluation);
+    if (!rack || id != m_id)
+        return;
+    const ReviewBasis basis = basisOf(rack->stored);
+    m_view->show(rack->stored, rack->evaluation, basis);
 }
 
 void ReviewPage::takeFocus()

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/records.h"
+#include "ui/bench/recoveryhistory.h"
 
 #include <QWidget>
 
@@ -10,7 +11,9 @@ namespace plateau::ui {
 
 class BenchSession;
 class DecisionPanel;
+class Notice;
 class ResultView;
+class Stores;
 class Theme;
 
 /// The review of a rack on the bench: its results to read, and the decision.
@@ -19,7 +22,7 @@ class ReviewPage : public QWidget
     Q_OBJECT
 
 public:
-    ReviewPage(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+    ReviewPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent = nullptr);
     void showRack(notebook::RunId id);
     void takeFocus();
 
@@ -28,8 +31,13 @@ Q_SIGNALS:
 
 private:
     void update(notebook::RunId id);
+    /// The laboratory's units and limits, and the standard's history.
+    ReviewBasis basisOf(const notebook::StoredRun &stored);
 
     BenchSession &m_session;
+    Stores &m_stores;
+    RecoveryHistory m_recoveries;
+    Notice *m_notice;
     ResultView *m_view;
     DecisionPanel *m_decision;
     notebook::RunId m_id;

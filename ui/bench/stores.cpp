@@ -126,4 +126,67 @@ bool Stores::saveLaboratory(const planning::Laboratory &laboratory)
     return true;
 }
 
+std::vector<notebook::Person> Stores::persons() const
+{
+    return m_notebook.persons().all();
+}
+
+void Stores::addFirstPerson(const QString &name, const QString &passphrase)
+{
+    m_notebook.persons().addFirst(name, passphrase);
+    Q_EMIT personsChanged();
+}
+
+void Stores::addPerson(const QString &name, notebook::PersonRole role, const QString &passphrase,
+                       const notebook::Proof &head)
+{
+    m_notebook.persons().add(name, role, passphrase, head);
+    Q_EMIT personsChanged();
+}
+
+void Stores::changePerson(notebook::PersonId person, const QString &name, notebook::PersonRole role,
+                          const notebook::Proof &head)
+{
+    m_notebook.persons().change(person, name, role, head);
+    Q_EMIT personsChanged();
+}
+
+void Stores::changePassphrase(notebook::PersonId person, const QString &passphrase,
+                              const notebook::Proof &proof)
+{
+    m_notebook.persons().changePassphrase(person, passphrase, proof);
+    Q_EMIT personsChanged();
+}
+
+void Stores::retirePerson(notebook::PersonId person, const notebook::Proof &head, const QString &reason)
+{
+    m_notebook.persons().retire(person, head, reason);
+    Q_EMIT personsChanged();
+}
+
+void Stores::reinstatePerson(notebook::PersonId person, const notebook::Proof &head, const QString &reason)
+{
+    m_notebook.persons().reinstate(person, head, reason);
+    Q_EMIT personsChanged();
+}
+
+std::vector<evaluation::Specification> Stores::specifications() const
+{
+    return m_notebook.specifications();
+}
+
+std::optional<notebook::LaboratorySaving> Stores::specificationsSaving() const
+{
+    return m_notebook.specificationsSaving();
+}
+
+bool Stores::saveSpecifications(const std::vector<evaluation::Specification> &specifications,
+                                const QString &reason)
+{
+    if (!m_notebook.saveSpecifications(specifications, m_session.person(), reason))
+        return false;
+    Q_EMIT specificationsChanged();
+    return true;
+}
+
 } // namespace plateau::ui

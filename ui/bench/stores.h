@@ -52,12 +52,33 @@ public:
     /// False where it was saved exactly so already.
     bool saveLaboratory(const planning::Laboratory &laboratory);
 
+    /// In the order they came, retired ones too. See notebook::Persons for these and for who may do what:
+    /// whoever proves it signs the change, not the person at the bench.
+    std::vector<notebook::Person> persons() const;
+    void addFirstPerson(const QString &name, const QString &passphrase);
+    void addPerson(const QString &name, notebook::PersonRole role, const QString &passphrase,
+                   const notebook::Proof &head);
+    void changePerson(notebook::PersonId person, const QString &name, notebook::PersonRole role,
+                      const notebook::Proof &head);
+    void changePassphrase(notebook::PersonId person, const QString &passphrase, const notebook::Proof &proof);
+    void retirePerson(notebook::PersonId person, const notebook::Proof &head, const QString &reason);
+    void reinstatePerson(notebook::PersonId person, const notebook::Proof &head, const QString &reason);
+
+    /// The limits of the laboratory's products; none where nobody saved any.
+    std::vector<evaluation::Specification> specifications() const;
+    std::optional<notebook::LaboratorySaving> specificationsSaving() const;
+    /// In place of the last ones, with a reason. False where they were saved exactly so already.
+    bool saveSpecifications(const std::vector<evaluation::Specification> &specifications,
+                            const QString &reason);
+
 Q_SIGNALS:
     /// What waits may be another: the shelf changed, or a run was begun or decided.
     void waitingChanged();
     /// A container changed, or a dose was ticked that took from one.
     void lotsChanged();
     void laboratoryChanged();
+    void personsChanged();
+    void specificationsChanged();
 
 private:
     notebook::Notebook &m_notebook;

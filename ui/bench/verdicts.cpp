@@ -2,13 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/verdicts.h"
 
+#include "core/evaluation/checks.h"
 #include "core/evaluation/format.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
 #include <map>
-#include <set>
+#include <utility>
 
 using namespace Qt::StringLiterals;
 
@@ -49,26 +50,23 @@ QString scoped(const Check &check)
                                                    : Words::tr("%1: %2").arg(where, check.message));
 }
 
-/// Passed checks of many samples say the same: each sentence stands once, with its scope where it has only
-/// one.
-std::vector<Sentence> passedOnce(const std::vector<Check> &checks)
+/// Too little to be measured, and no repeat would help: the result is final.
+bool isNoted(const Check &check)
 {
-    std::vector<Sentence> sentences;
-    std::set<QString> said;
-    for (const Check &check : checks) {
-        // Where a check failed elsewhere, "passed" without its scope would contradict it.
-        const bool failedElsewhere = std::any_of(checks.begin(), checks.end(), [&check](const Check &other) {
-            return other.id == check.id && !other.passed;
-        });
-        if (!check.passed || failedElsewhere || !said.insert(check.message).second)
-            continue;
-        const auto times = std::count_if(checks.begin(), checks.end(), [&check](const Check &other) {
-            return other.message == check.message;
-        });
-        sentences.push_back(
-            {State::Good, times == 1 ? scoped(check) : evaluation::capitalised(check.message)});
-    }
-    return sentences;
+    return !check.passed && check.id == CheckId::SignalLow && !check.advice;
+}
+
+Sentence failureOf(const Check &check, const evaluation::Result &result)
+{
+    const bool isOwn = check.scope.kind == evaluation::Scope::Kind::Sample &&
+                       check.scope.id == result.sample &&
+                       (check.scope.measurand.isEmpty() || check.scope.measurand == result.measurand);
+    State state = stateOf(check);
+    if (isMissing(check))
+        state = State::Pending;
+    else if (isNoted(check))
+        state = State::Info;
+    return {state, isOwn ? evaluation::capitalised(check.message) : scoped(check)};
 }
 
 } // namespace
@@ -133,22 +131,49 @@ Sentence overallVerdict(const evaluation::Evaluation &evaluation)
             Words::tr("%1 to investigate and %2 to repeat, of %3").arg(open).arg(repeats).arg(all)};
 }
 
-std::vector<Sentence> checkSentences(const evaluation::Evaluation &evaluation)
+QString failureText(const std::vector<evaluation::CheckLine> &lines)
+{
+    const int failed = evaluation::failedChecks(lines);
+    const bool isOpen = std::any_of(lines.begin(), lines.end(), [](const evaluation::CheckLine &line) {
+        return line.outcome == evaluation::CheckOutcome::Waiting;
+    });
+    if (failed == 0)
+        return isOpen ? Words::tr("No check has failed so far.") : Words::tr("Every check passed.");
+    std::vector<std::pair<CheckId, int>> kinds;
+    for (const evaluation::CheckLine &line : lines) {
+        if (line.outcome != evaluation::CheckOutcome::Failed &&
+            line.outcome != evaluation::CheckOutcome::Repeat)
+            continue;
+        const auto known = std::find_if(kinds.begin(), kinds.end(),
+                                        [&line](const auto &kind) { return kind.first == line.id; });
+        if (known == kinds.end())
+            kinds.emplace_back(line.id, line.checks);
+        else
+            known->second += line.checks;
+    }
+    QStringList phrases;
+    for (const auto &[id, count] : kinds)
+        phrases << (count == 1 ? evaluation::checkPhrase(id)
+                               : Words::tr("%1 (%2 times)").arg(evaluation::checkPhrase(id)).arg(count));
+    const QString what = phrases.join(Words::tr("; "));
+    return failed == 1 ? Words::tr("1 check failed: %1.").arg(what)
+                       : Words::tr("%1 checks failed: %2.").arg(failed).arg(what);
+}
+
+std::vector<Sentence> failureSentences(const evaluation::Evaluation &evaluation,
+                                       const evaluation::Result &result)
 {
     std::vector<Sentence> sentences;
-    QStringList incomplete;
+    const auto add = [&](const Check &check) {
+        const Sentence sentence = failureOf(check, result);
+        if (!check.passed && std::find(sentences.begin(), sentences.end(), sentence) == sentences.end())
+            sentences.push_back(sentence);
+    };
+    std::for_each(result.checks.begin(), result.checks.end(), add);
     for (const Check &check : evaluation.checks) {
-        if (isFault(check))
-            sentences.push_back({stateOf(check), scoped(check)});
-        else if (isMissing(check))
-            incomplete << evaluation::scopeWord(check.scope);
+        if (check.scope.kind != evaluation::Scope::Kind::Sample)
+            add(check);
     }
-    incomplete.removeDuplicates();
-    if (!incomplete.isEmpty())
-        sentences.push_back(
-            {State::Pending, Words::tr("Readings are missing of: %1.").arg(incomplete.join(u"; "_s))});
-    const std::vector<Sentence> passed = passedOnce(evaluation.checks);
-    sentences.insert(sentences.end(), passed.begin(), passed.end());
     return sentences;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/evaluation/checklines.h"
 #include "core/evaluation/evaluation.h"
 #include "ui/shared/sentencelist.h"
 
@@ -18,8 +19,13 @@ Sentence verdictOf(const evaluation::Result &result);
 QString resultText(const evaluation::Result &result);
 /// The run as a whole, in one line.
 Sentence overallVerdict(const evaluation::Evaluation &evaluation);
-/// All checks, those that failed first; sentences that are the same for several scopes are said once.
-std::vector<Sentence> checkSentences(const evaluation::Evaluation &evaluation);
+/// How many checks failed and which: "2 checks failed: the blank is too high; the replicates are too far
+/// apart.". Each kind once, with its number where there are several.
+QString failureText(const std::vector<evaluation::CheckLine> &lines);
+/// What speaks against the result and what to do: its own failures, then those of the run that hold it up.
+/// Empty where nothing does.
+std::vector<Sentence> failureSentences(const evaluation::Evaluation &evaluation,
+                                       const evaluation::Result &result);
 /// Which derived quantities wait for a run by another method.
 std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation);
 /// What has failed so far while readings are still to come; "nothing" is a sentence, too.

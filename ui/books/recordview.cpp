@@ -4,17 +4,24 @@
 
 #include "core/exchange/writers.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/decisiontext.h"
 #include "ui/bench/resultview.h"
+#include "ui/books/reportedview.h"
 #include "ui/books/runsmodel.h"
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/widgets.h"
 
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalBlocker>
+#include <QStackedWidget>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -27,13 +34,17 @@ RecordView::RecordView(const Theme &theme, BenchSession &session, QWidget *paren
     , m_title(new ElidingLabel(this))
     , m_subtitle(new ElidingLabel(this))
     , m_notice(new Notice(theme, this))
+    , m_pages(new QStackedWidget(this))
     , m_view(new ResultView(theme, this))
+    , m_reported(new ReportedView(theme, session, this))
 {
+    m_pages->addWidget(m_view);
+    m_pages->addWidget(m_reported);
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(buildHeader());
     layout->addWidget(m_notice);
-    layout->addWidget(m_view, 1);
+    layout->addWidget(m_pages, 1);
     layout->addWidget(buildFooter());
 }
 
@@ -44,6 +55,20 @@ QWidget *RecordView::buildHeader()
     m_title->setObjectName(u"recordTitle"_s);
     m_back = button(m_theme, tr("&Back to the list"), u"backToList"_s, header);
     m_toRack = button(m_theme, tr("To its rac&k"), u"toItsRack"_s, header);
+    m_toReported = button(m_theme, tr("Reported resu&lts"), u"toReported"_s, header);
+    m_toReported->setCheckable(true);
+    m_revisions = new QComboBox(header);
+    m_revisions->setObjectName(u"revisions"_s);
+    m_revisions->setMinimumHeight(m_theme.target());
+    m_revisions->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_revisions->setMinimumContentsLength(24);
+    m_revisionCaption = new QLabel(tr("Revi&sion"), header);
+    m_revisionCaption->setBuddy(m_revisions);
+    connect(m_revisions, &QComboBox::currentIndexChanged, this, &RecordView::showRevision);
+    connect(m_toReported, &QPushButton::clicked, this, [this](bool reported) {
+        showReported(reported);
+        takeFocus();
+    });
     connect(m_back, &QPushButton::clicked, this, &RecordView::closed);
     connect(m_toRack, &QPushButton::clicked, this, [this] { Q_EMIT rackWanted(runId()); });
     auto *names = new QVBoxLayout;
@@ -53,6 +78,9 @@ QWidget *RecordView::buildHeader()
     auto *layout = new QHBoxLayout(header);
     layout->setContentsMargins({});
     layout->addLayout(names, 1);
+    layout->addWidget(m_revisionCaption);
+    layout->addWidget(m_revisions);
+    layout->addWidget(m_toReported);
     layout->addWidget(m_toRack);
     layout->addWidget(m_back);
     return header;
@@ -64,14 +92,15 @@ QWidget *RecordView::buildFooter()
     m_reason = new QLineEdit(m_lockRow);
     m_reason->setObjectName(u"reopenReason"_s);
     m_reason->setMinimumHeight(m_theme.target());
-    auto *caption = new QLabel(tr("Locked. R&eason to put it back on the bench"), m_lockRow);
-    caption->setBuddy(m_reason);
+    m_lockCaption = new QLabel(m_lockRow);
+    m_lockCaption->setObjectName(u"reopenCaption"_s);
+    m_lockCaption->setBuddy(m_reason);
     auto *putBackButton = button(m_theme, tr("Put bac&k on the bench"), u"reopenRun"_s, m_lockRow);
     connect(putBackButton, &QPushButton::clicked, this, &RecordView::putBack);
     connect(m_reason, &QLineEdit::returnPressed, this, &RecordView::putBack);
     auto *layout = new QHBoxLayout(m_lockRow);
     layout->setContentsMargins({});
-    layout->addWidget(caption);
+    layout->addWidget(m_lockCaption);
     layout->addWidget(m_reason, 1);
     layout->addWidget(putBackButton);
     return m_lockRow;
@@ -86,6 +115,10 @@ bool RecordView::showRun(notebook::RunId id)
     }
     if (!guarded(*m_notice, [&] { m_stored = m_session.load(id); }))
         return false;
+    if (another) {
+        showReported(false);
+        m_revisions->clear();
+    }
     fill();
     return true;
 }
@@ -95,17 +128,69 @@ void RecordView::fill()
     const notebook::RunSummary &summary = m_stored.summary;
     const bool onBench = summary.state == notebook::RunState::OnBench;
     m_title->setText(summary.title);
-    m_subtitle->setText(
-        tr("%1, version %2, begun %3, %4")
-            .arg(summary.methodName)
-            .arg(summary.methodVersion)
-            .arg(momentText(m_stored.run.startedAt.value_or(summary.createdAt)), stateText(summary.state)));
+    const QString begun = momentText(m_stored.run.startedAt.value_or(summary.createdAt));
+    m_subtitle->setText(tr("%1, version %2, begun %3, %4, revision %5")
+                            .arg(summary.methodName)
+                            .arg(summary.methodVersion)
+                            .arg(begun, stateText(summary.state))
+                            .arg(summary.revision));
     m_toRack->setVisible(onBench);
-    m_lockRow->setVisible(!onBench);
+    m_lockCaption->setText(tr("Locked. R&eason to put it back on the bench, where revision %1 begins")
+                               .arg(m_stored.decisions.size() + 1));
+    fillRevisions();
+    showReported(m_toReported->isChecked());
+    showRevision(m_revisions->currentIndex());
+}
 
-    const evaluation::Evaluation evaluation = notebook::evaluationOf(m_stored);
-    m_view->show(m_stored, evaluation);
-    compareWithDecision(evaluation);
+void RecordView::fillRevisions()
+{
+    const bool onBench = m_stored.summary.state == notebook::RunState::OnBench;
+    const int count = static_cast<int>(m_stored.decisions.size());
+    const QVariant chosen = m_revisions->currentIndex() > 0 ? m_revisions->currentData() : QVariant();
+    const QSignalBlocker quiet(m_revisions);
+    m_revisions->clear();
+    if (onBench)
+        m_revisions->addItem(tr("%1: on the bench now").arg(count + 1), 0);
+    for (int revision = count; revision > 0; --revision)
+        m_revisions->addItem(revisionText(m_stored, revision), revision);
+    // Whoever reads an earlier one goes on reading it while something else happens at the bench.
+    m_revisions->setCurrentIndex(std::max(0, chosen.isValid() ? m_revisions->findData(chosen) : 0));
+    const bool several = m_revisions->count() > 1;
+    m_revisions->setVisible(several);
+    m_revisionCaption->setVisible(several);
+}
+
+void RecordView::showRevision(int index)
+{
+    m_notice->clear();
+    m_revisions->setToolTip(tipText(m_revisions->currentText()));
+    if (index <= 0) { // the newest is what the notebook holds
+        const evaluation::Evaluation evaluation = notebook::evaluationOf(m_stored);
+        m_view->show(m_stored, evaluation);
+        compareWithDecision(evaluation);
+        return;
+    }
+    guarded(*m_notice, [&] {
+        const int revision = m_revisions->itemData(index).toInt();
+        const notebook::StoredRun earlier = m_session.loadRevision(runId(), revision);
+        m_view->show(earlier, notebook::evaluationOf(earlier));
+        const bool onBench = m_stored.summary.state == notebook::RunState::OnBench;
+        m_notice->say(State::Info, onBench ? tr("This is revision %1 as it was decided; the run is on the "
+                                                "bench again, and no revision stands.")
+                                                 .arg(revision)
+                                           : tr("This is revision %1 as it was decided; revision %2 stands.")
+                                                 .arg(revision)
+                                                 .arg(m_stored.decisions.size()));
+    });
+}
+
+void RecordView::showReported(bool reported)
+{
+    m_toReported->setChecked(reported);
+    if (reported)
+        m_reported->showRun(m_stored);
+    m_pages->setCurrentWidget(reported ? static_cast<QWidget *>(m_reported) : m_view);
+    m_lockRow->setVisible(!reported && m_stored.summary.state != notebook::RunState::OnBench);
 }
 
 void RecordView::compareWithDecision(const evaluation::Evaluation &evaluation)
@@ -142,15 +227,22 @@ void RecordView::putBack()
 
 void RecordView::takeFocus()
 {
-    m_view->focusResults();
+    if (m_toReported->isChecked())
+        m_reported->takeFocus();
+    else
+        m_view->focusResults();
 }
 
 void RecordView::keyPressEvent(QKeyEvent *event)
 {
-    if (event->key() == Qt::Key_Escape)
-        Q_EMIT closed();
-    else
+    if (event->key() != Qt::Key_Escape) {
         QWidget::keyPressEvent(event);
+    } else if (m_toReported->isChecked()) {
+        showReported(false);
+        takeFocus();
+    } else {
+        Q_EMIT closed();
+    }
 }
 
 } // namespace plateau::ui

@@ -6,19 +6,23 @@
 
 #include <QWidget>
 
+class QComboBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QStackedWidget;
 
 namespace plateau::ui {
 
 class BenchSession;
 class Notice;
+class ReportedView;
 class ResultView;
 class Theme;
 
 /// One run of the notebook as it was: its decisions, results and readings. A decided run is locked; it can be
-/// put back on the bench with a reason, its decisions staying readable.
+/// put back on the bench with a reason, its decisions staying readable. Earlier revisions can be opened, and
+/// which of several results of a sample is reported is seen and chosen on a page of its own.
 class RecordView : public QWidget
 {
     Q_OBJECT
@@ -43,6 +47,10 @@ private:
     QWidget *buildHeader();
     QWidget *buildFooter();
     void fill();
+    void fillRevisions();
+    /// The stored run, or one of its revisions.
+    void showRevision(int index);
+    void showReported(bool reported);
     void compareWithDecision(const evaluation::Evaluation &evaluation);
     void putBack();
 
@@ -51,8 +59,14 @@ private:
     QLabel *m_title;
     QLabel *m_subtitle;
     Notice *m_notice;
+    QStackedWidget *m_pages;
     ResultView *m_view;
+    ReportedView *m_reported;
+    QComboBox *m_revisions = nullptr;
+    QLabel *m_revisionCaption = nullptr;
+    QPushButton *m_toReported = nullptr;
     QWidget *m_lockRow = nullptr;
+    QLabel *m_lockCaption = nullptr;
     QLineEdit *m_reason = nullptr;
     QPushButton *m_toRack = nullptr;
     QPushButton *m_back = nullptr;

@@ -18,6 +18,8 @@ struct WorksheetContent {
     std::vector<planning::Round> rounds;
     /// Whose sheet it is, and who pipettes; empty: left to write in.
     QString laboratory;
+    /// Of the rack as it was planned, where tubes were added since; empty: of the run as it is.
+    QString runCode{};
     QString person;
     /// Tubes in a row of the rack; absent: the rack is not known.
     std::optional<int> rackColumns;

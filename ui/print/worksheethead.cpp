@@ -28,7 +28,7 @@ constexpr double addition_mm = 5;
 
 QString codeOf(const WorksheetContent &content)
 {
-    return run::runCode(content.run, content.method.version);
+    return content.runCode.isEmpty() ? run::runCode(content.run, content.method.version) : content.runCode;
 }
 
 QString opticsText(const WorksheetContent &content)

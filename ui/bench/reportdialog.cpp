@@ -1,0 +1,134 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/reportdialog.h"
+
+#include "ui/shared/notice.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Caption {
+    const char *name;
+    const char *text;
+};
+
+/// Names are those of the command line; one without a caption here is shown by its name.
+constexpr Caption captions[] = {
+    {"report-number", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Number of the report")},
+    {"issued", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Issued on")},
+    {"customer", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Customer")},
+    {"customer-contact", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Customer's contact")},
+    {"order", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Order")},
+    {"location", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Tested at")},
+    {"tested", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Tested on")},
+    {"authorised-by", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Authorised by")},
+    {"sampling", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Sampling: plan, method, by whom")},
+    {"deviations", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Deviations from the method")},
+    {"external", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Results from elsewhere")},
+    {"opinions", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Opinions and interpretations")},
+    {"item", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "What the samples are")},
+    {"condition", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Their condition")},
+    {"received", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Received on")},
+    {"sampled", QT_TRANSLATE_NOOP("plateau::ui::ReportDialog", "Sampled on")},
+};
+
+QString captionOf(const QString &name)
+{
+    for (const Caption &caption : captions) {
+        if (name == QLatin1StringView(caption.name))
+            return QCoreApplication::translate("plateau::ui::ReportDialog", caption.text);
+    }
+    return name;
+}
+
+} // namespace
+
+ReportDialog::ReportDialog(const Theme &theme, QWidget *parent)
+    : QDialog(parent)
+    , m_theme(theme)
+    , m_notice(new Notice(theme, this))
+{
+    setWindowTitle(tr("What the report says besides"));
+    auto *words =
+        plainLabel(tr("The program cannot know these. What is left empty becomes a line to write on."), this);
+    words->setWordWrap(true);
+    auto *inside = new QWidget(this);
+    inside->setLayout(buildForm());
+    auto *scroll = new QScrollArea(this);
+    scroll->setWidget(inside);
+    scroll->setWidgetResizable(true);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    auto *go = button(theme, tr("Choose the &file…"), u"reportGo"_s, this);
+    auto *leave = button(theme, tr("&Leave it"), u"reportLeave"_s, this);
+    go->setDefault(true);
+    auto *buttons = new QHBoxLayout;
+    buttons->addStretch();
+    buttons->addWidget(go);
+    buttons->addWidget(leave);
+    auto *layout = new QVBoxLayout(this);
+    setGaps(theme, layout);
+    layout->addWidget(words);
+    layout->addWidget(scroll, 1);
+    layout->addWidget(m_notice);
+    layout->addLayout(buttons);
+    connect(go, &QPushButton::clicked, this, &ReportDialog::accept);
+    connect(leave, &QPushButton::clicked, this, &QDialog::reject);
+    resize(fontMetrics().averageCharWidth() * 90, m_theme.target() * 20);
+    m_rows.front().entry->setFocus();
+}
+
+QFormLayout *ReportDialog::buildForm()
+{
+    auto *form = new QFormLayout;
+    for (const QString &name : ReportFields::names()) {
+        auto *entry = new QLineEdit(this);
+        addFormRow(form, captionOf(name), entry, u"report-"_s + name);
+        connect(entry, &QLineEdit::textChanged, this, [this] { m_notice->clear(); });
+        m_rows.push_back({name, entry});
+    }
+    return form;
+}
+
+QString ReportDialog::fault() const
+{
+    ReportFields given;
+    for (const Row &row : m_rows) {
+        const QString value = row.entry->text().trimmed();
+        if (const QString wrong = value.isEmpty() ? QString() : given.add(row.name + u'=' + value);
+            !wrong.isEmpty())
+            return tr("%1: %2.").arg(captionOf(row.name), wrong);
+    }
+    return {};
+}
+
+ReportFields ReportDialog::fields() const
+{
+    ReportFields given;
+    for (const Row &row : m_rows) {
+        if (const QString value = row.entry->text().trimmed(); !value.isEmpty())
+            given.add(row.name + u'=' + value);
+    }
+    return given;
+}
+
+void ReportDialog::accept()
+{
+    if (const QString wrong = fault(); !wrong.isEmpty())
+        m_notice->say(State::Attention, wrong);
+    else
+        QDialog::accept();
+}
+
+} // namespace plateau::ui

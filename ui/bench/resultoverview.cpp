@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/resultoverview.h"
+
+#include "ui/shared/elidinglabel.h"
+
+#include <QVBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+ResultOverview::ResultOverview(const Theme &theme, QWidget *parent)
+    : QWidget(parent)
+    , m_sentences(new SentenceList(theme, tr("About the chosen result"), u"aboutResult"_s, this))
+    , m_caption(new ElidingLabel(this))
+    , m_chart(new PointChart(theme, tr("Recovery and its history"), this))
+{
+    m_caption->setObjectName(u"recoveryCaption"_s);
+    m_caption->setFont(theme.bold());
+    m_chart->setObjectName(u"recoveryHistory"_s);
+    m_sentences->setFrameShape(QFrame::NoFrame);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(theme.gap());
+    layout->addWidget(m_sentences, 1);
+    layout->addWidget(m_caption);
+    layout->addWidget(m_chart, 1);
+    connect(&theme, &Theme::changed, this, [this, &theme] { m_caption->setFont(theme.bold()); });
+}
+
+void ResultOverview::setHistory(const std::optional<PointHistory> &history, const QString &caption)
+{
+    m_caption->setVisible(history.has_value());
+    m_chart->setVisible(history.has_value());
+    m_caption->setText(caption);
+    m_chart->setAccessibleName(caption);
+    m_chart->setHistory(history.value_or(PointHistory()));
+}
+
+void ResultOverview::startAtTheTop()
+{
+    m_sentences->setCurrentIndex({});
+    m_sentences->clearSelection();
+    m_sentences->scrollToTop();
+}
+
+} // namespace plateau::ui

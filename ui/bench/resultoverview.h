@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/shared/pointchart.h"
+#include "ui/shared/sentencelist.h"
+
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+namespace plateau::ui {
+
+class ElidingLabel;
+
+/// What is to be said of the chosen result, and the standard's recovery as the newest of its history.
+class ResultOverview : public QWidget
+{
+    Q_OBJECT
+
+public:
+    explicit ResultOverview(const Theme &theme, QWidget *parent = nullptr);
+    void setSentences(std::vector<Sentence> sentences) { m_sentences->setSentences(std::move(sentences)); }
+    /// Without one there is no chart.
+    void setHistory(const std::optional<PointHistory> &history, const QString &caption);
+    /// Nothing chosen and nothing scrolled.
+    void startAtTheTop();
+
+private:
+    SentenceList *m_sentences;
+    ElidingLabel *m_caption;
+    PointChart *m_chart;
+};
+
+} // namespace plateau::ui

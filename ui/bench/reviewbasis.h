@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/specification.h"
+#include "core/planning/laboratory.h"
+
+#include <QDateTime>
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace plateau::ui {
+
+/// A standard's or control's recovery in a run that was decided.
+struct PastRecovery {
+    QDateTime at;
+    QString standard;
+    QString measurand;
+    double recovery_percent = 0;
+    bool operator==(const PastRecovery &) const = default;
+};
+
+/// What a run's results are read against beyond the run itself. Empty: the evaluation's units, no limits, no
+/// history.
+struct ReviewBasis {
+    planning::Laboratory laboratory;
+    std::vector<evaluation::Specification> specifications;
+    /// Of runs by the same method, oldest first.
+    std::vector<PastRecovery> recoveries;
+    /// One sentence for each run whose recoveries could not be had.
+    QStringList obstacles;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,156 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/reviewedresult.h"
+
+#include "core/evaluation/format.h"
+#include "core/planning/reporting.h"
+#include "ui/bench/verdicts.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReviewedResult)
+};
+
+using evaluation::Standing;
+
+QString productOf(const notebook::StoredRun &stored, const QString &sample)
+{
+    if (!stored.plan)
+        return {};
+    const auto planned = std::ranges::find_if(
+        stored.plan->samples, [&](const planning::PlannedSample &p) { return p.sample.id == sample; });
+    return planned == stored.plan->samples.end() ? QString() : planned->sample.product;
+}
+
+QString spreadOf(const evaluation::Result &result, double factor, const QString &unit)
+{
+    if (result.n < 2 || !result.value || !result.spread)
+        return u"–"_s;
+    return Words::tr("%1 %2").arg(evaluation::spreadText(*result.spread * factor, *result.value * factor, 2),
+                                  unit);
+}
+
+QString dilutionOf(const run::Run &run, const QString &id)
+{
+    const run::Sample *sample = run::findSample(run, id);
+    return sample && !sample->dilution.empty() ? Words::tr("%1-fold").arg(evaluation::significantText(
+                                                     run::dilutionFactor(sample->dilution), 3))
+                                               : u"–"_s;
+}
+
+State stateOf(Standing standing)
+{
+    switch (standing) {
+    case Standing::Inside:
+        return State::Good;
+    case Standing::Outside:
+        return State::Bad;
+    case Standing::Undecided:
+        break;
+    }
+    return State::Attention;
+}
+
+int gravity(const JudgedLimit &limit)
+{
+    switch (limit.judgement.standing) {
+    case Standing::Inside:
+        return 0;
+    case Standing::Undecided:
+        return 1;
+    case Standing::Outside:
+        break;
+    }
+    return 2;
+}
+
+Sentence limitSentence(const JudgedLimit &limit)
+{
+    QString judged = evaluation::capitalised(limit.judgement.sentence);
+    if (limit.judgement.beyond)
+        judged = Words::tr("%1; %2").arg(judged, evaluation::beyondLimitText(*limit.judgement.beyond));
+    return {stateOf(limit.judgement.standing),
+            Words::tr("%1. The limit: %2, %3.")
+                .arg(judged, limit.specification.source, limit.specification.date.toString(Qt::ISODate))};
+}
+
+} // namespace
+
+ReviewedResult plainlyReviewed(const evaluation::Result &result)
+{
+    return {result, resultText(result), spreadOf(result, 1, result.unit), u"–"_s, {}, {}};
+}
+
+ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Result &result,
+                        const ReviewBasis &basis)
+{
+    ReviewedResult row = plainlyReviewed(result);
+    row.dilution = dilutionOf(stored.run, result.sample);
+    const QString product = productOf(stored, result.sample);
+    std::vector<assay::Method> others;
+    for (const evaluation::Companion &companion : stored.companions)
+        others.push_back(companion.method);
+    const auto unit = planning::reportUnitOf(basis.laboratory, product, result.measurand);
+    if (unit && result.value && evaluation::reportUnitWord(*unit) != result.unit) {
+        const auto reported = evaluation::reportedAs(result, stored.method, *unit, others);
+        if (reported.value) {
+            row.value = evaluation::reportedText(*reported.value);
+            const double factor =
+                reported.value->value && *result.value != 0 ? *reported.value->value / *result.value : 0;
+            row.spread =
+                factor > 0 ? spreadOf(result, factor, evaluation::reportUnitWord(*unit)) : row.spread;
+        } else {
+            row.obstacle = Words::tr("It stands in %1 and not in %2: %3.")
+                               .arg(result.unit, evaluation::reportUnitWord(*unit), reported.obstacle);
+        }
+    }
+    if (product.isEmpty() || !result.value)
+        return row;
+    for (const evaluation::Specification &specification :
+         evaluation::specificationsFor(basis.specifications, product, result.measurand, stored.method))
+        row.limits.push_back(
+            {specification, evaluation::judge(result, stored.method, specification, others)});
+    return row;
+}
+
+Sentence standingOf(const ReviewedResult &reviewed)
+{
+    if (reviewed.limits.empty())
+        return {State::Pending, u"–"_s};
+    const JudgedLimit &worst = *std::ranges::max_element(reviewed.limits, {}, gravity);
+    return {stateOf(worst.judgement.standing),
+            evaluation::standingName(worst.judgement.standing, worst.specification.kind)};
+}
+
+std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method,
+                                     const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
+{
+    std::vector<Sentence> sentences = failureSentences(evaluation, reviewed.result);
+    if (sentences.empty() && reviewed.result.value)
+        sentences.push_back({State::Good, Words::tr("Nothing speaks against this result.")});
+    for (const JudgedLimit &limit : reviewed.limits)
+        sentences.push_back(limitSentence(limit));
+    if (!reviewed.obstacle.isEmpty())
+        sentences.push_back({State::Attention, reviewed.obstacle});
+    if (evaluation.standards.empty())
+        sentences.push_back(
+            {State::Info,
+             Words::tr(
+                 "No standard was measured in this run: nothing in it shows what the assay recovers.")});
+    for (Sentence &sentence : derivedToCome(method, evaluation))
+        sentences.push_back(std::move(sentence));
+    for (const QString &obstacle : basis.obstacles)
+        sentences.push_back({State::Attention, obstacle});
+    return sentences;
+}
+
+} // namespace plateau::ui

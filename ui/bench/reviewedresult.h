@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/evaluation/compliance.h"
+#include "core/notebook/records.h"
+#include "ui/bench/reviewbasis.h"
+#include "ui/shared/sentencelist.h"
+
+#include <vector>
+
+namespace plateau::ui {
+
+/// A result held against one of the laboratory's limits.
+struct JudgedLimit {
+    evaluation::Specification specification;
+    evaluation::Judgement judgement;
+    bool operator==(const JudgedLimit &) const = default;
+};
+
+/// A result as it is reviewed: in the unit that the laboratory reports the product in, with its limits. Words
+/// only; every number is the evaluation's.
+struct ReviewedResult {
+    evaluation::Result result;
+    /// "152.3 ± 9.1 mg/L"; a dash while there is no value.
+    QString value;
+    QString spread;
+    /// "10-fold"; a dash for none.
+    QString dilution;
+    /// Why it is not in the unit that the laboratory reports in; empty where it is.
+    QString obstacle;
+    std::vector<JudgedLimit> limits;
+    bool operator==(const ReviewedResult &) const = default;
+};
+
+/// As it stands while the run is read: in the evaluation's unit, without limits.
+ReviewedResult plainlyReviewed(const evaluation::Result &result);
+ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Result &result,
+                        const ReviewBasis &basis);
+
+/// The one of its limits that speaks most against it, in a word: "outside", "cannot be decided", "inside". A
+/// dash where there is none.
+Sentence standingOf(const ReviewedResult &reviewed);
+
+/// All that is to be said of the result: what failed and what to do, its limits, its unit, and what the run
+/// leaves open.
+std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method,
+                                     const evaluation::Evaluation &evaluation, const ReviewBasis &basis);
+
+} // namespace plateau::ui

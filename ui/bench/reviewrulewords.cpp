@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/reviewrulewords.h"
+
+#include <QCoreApplication>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReviewRuleWords)
+};
+
+QString listed(const QStringList &names)
+{
+    if (names.size() < 2)
+        return names.join(QString());
+    return Words::tr("%1 and %2").arg(names.first(names.size() - 1).join(Words::tr(", ")), names.back());
+}
+
+/// Decisions and what the program notes by itself are no work at the bench.
+QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)
+{
+    static const QStringList noWork{u"runAccepted"_s,  u"runRejected"_s,  u"runReopened"_s,
+                                    u"repeatWaived"_s, u"reportChosen"_s, u"clockJumped"_s};
+    QStringList names;
+    for (const notebook::AuditEntry &entry : history) {
+        if (!noWork.contains(entry.action) && !names.contains(entry.person, Qt::CaseInsensitive))
+            names << entry.person;
+    }
+    return names;
+}
+
+} // namespace
+
+QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
+                        const std::vector<notebook::AuditEntry> &history)
+{
+    QStringList sentences;
+    if (rules.secondPersonReviews) {
+        if (const QStringList names = workedAtTheBench(history); !names.isEmpty())
+            sentences
+                << Words::tr("Nobody reviews their own run here, and %1 worked on it.").arg(listed(names));
+    }
+    QStringList analysts;
+    for (const notebook::Person &person : persons) {
+        if (!person.retired && person.role == notebook::PersonRole::Analyst)
+            analysts << person.name;
+    }
+    if (rules.reviewerDecides && !analysts.isEmpty())
+        sentences << (analysts.size() == 1
+                          ? Words::tr("A reviewer or a head decides here, and %1 is an analyst.")
+                          : Words::tr("A reviewer or a head decides here, and %1 are analysts."))
+                         .arg(listed(analysts));
+    return sentences.join(u' ');
+}
+
+} // namespace plateau::ui

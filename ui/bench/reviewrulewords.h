@@ -1,0 +1,17 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+#include "core/planning/reporting.h"
+
+#include <vector>
+
+namespace plateau::ui {
+
+/// Who may not decide the run by the laboratory's rules, said before anybody tries; empty where everybody
+/// may. history: of the run. Whether somebody may is the notebook's to say (notebook::Notebook::decide).
+QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
+                        const std::vector<notebook::AuditEntry> &history);
+
+} // namespace plateau::ui

@@ -1,0 +1,230 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/samplechoices.h"
+
+#include "core/evaluation/format.h"
+#include "ui/bench/verdicts.h"
+#include "ui/bench/waitingwords.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::SampleChoices)
+};
+
+using notebook::DecisionKind;
+
+bool hasVerdict(const evaluation::Evaluation &evaluation, const QString &sample, evaluation::Verdict verdict)
+{
+    return std::ranges::any_of(evaluation.results, [&](const evaluation::Result &result) {
+        return result.sample == sample && result.verdict == verdict;
+    });
+}
+
+int rank(State state)
+{
+    switch (state) {
+    case State::Bad:
+        return 3;
+    case State::Pending:
+        return 2;
+    case State::Attention:
+        return 1;
+    default:
+        return 0;
+    }
+}
+
+Sentence worstVerdict(const evaluation::Evaluation &evaluation, const QString &sample)
+{
+    Sentence worst{State::Info, Words::tr("no result")};
+    bool first = true;
+    for (const evaluation::Result &result : evaluation.results) {
+        if (result.sample != sample)
+            continue;
+        Sentence verdict = verdictOf(result);
+        if (first || rank(verdict.state) > rank(worst.state))
+            worst = std::move(verdict);
+        first = false;
+    }
+    return worst;
+}
+
+QString adviceFor(const evaluation::Evaluation &evaluation, const QString &sample)
+{
+    QStringList advices;
+    for (const evaluation::Check &check : evaluation.checks) {
+        if (check.passed || !check.advice || check.scope.kind != evaluation::Scope::Kind::Sample ||
+            check.scope.id != sample)
+            continue;
+        if (const QString words = adviceWords(*check.advice); !advices.contains(words))
+            advices << words;
+    }
+    return advices.join(Words::tr(", "));
+}
+
+/// The sample of the same rack that repeats it; nullptr where none does.
+const run::Sample *repeatOf(const run::Run &run, const QString &sample)
+{
+    const auto found = std::ranges::find_if(
+        run.samples, [&](const run::Sample &other) { return other.repeats == sample && other.id != sample; });
+    return found == run.samples.end() ? nullptr : &*found;
+}
+
+QString shelfText(const QStringList &advices)
+{
+    return advices.isEmpty() ? Words::tr("waits on the shelf")
+                             : Words::tr("waits on the shelf: %1").arg(advices.join(Words::tr("; ")));
+}
+
+QString samplesText(int count)
+{
+    return count == 1 ? Words::tr("1 sample") : Words::tr("%1 samples").arg(count);
+}
+
+} // namespace
+
+std::vector<SampleChoiceRow> startingChoices(const run::Run &run, const evaluation::Evaluation &evaluation)
+{
+    std::vector<SampleChoiceRow> rows;
+    for (const run::Sample &sample : run.samples) {
+        SampleChoiceRow row{sample.id, worstVerdict(evaluation, sample.id)};
+        row.repeatAdvised = hasVerdict(evaluation, sample.id, evaluation::Verdict::Repeat);
+        row.advice = adviceFor(evaluation, sample.id);
+        const run::Sample *repeat = repeatOf(run, sample.id);
+        if (hasVerdict(evaluation, sample.id, evaluation::Verdict::Investigate)) {
+            row.choice = SampleChoice::Undecided;
+        } else if (row.repeatAdvised && repeat) {
+            row.choice = SampleChoice::Rejected;
+            row.reason = Words::tr("repeated in this rack as %1").arg(repeat->id);
+        } else if (row.repeatAdvised) {
+            row.choice = SampleChoice::Repeat;
+        }
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+std::vector<SampleChoiceRow> withKept(std::vector<SampleChoiceRow> fresh,
+                                      const std::vector<SampleChoiceRow> &kept)
+{
+    for (SampleChoiceRow &row : fresh) {
+        const auto before = std::ranges::find(kept, row.sample, &SampleChoiceRow::sample);
+        if (before == kept.end() || !before->touched)
+            continue;
+        row.choice = before->choice;
+        row.reason = before->reason;
+        row.touched = true;
+    }
+    return fresh;
+}
+
+SampleChoice outcomeOf(const SampleChoiceRow &row, DecisionKind ofRun)
+{
+    const bool left = row.choice == SampleChoice::AsRun || row.choice == SampleChoice::Undecided;
+    if (!left)
+        return row.choice;
+    if (ofRun == DecisionKind::Rejected)
+        return SampleChoice::Rejected;
+    if (row.choice == SampleChoice::Undecided)
+        return SampleChoice::Undecided;
+    return row.repeatAdvised ? SampleChoice::Repeat : SampleChoice::Accepted;
+}
+
+QStringList undecidedSamples(const std::vector<SampleChoiceRow> &rows)
+{
+    QStringList names;
+    for (const SampleChoiceRow &row : rows) {
+        if (row.choice == SampleChoice::Undecided)
+            names << row.sample;
+    }
+    return names;
+}
+
+std::vector<notebook::SampleDecision> sampleDecisions(const std::vector<SampleChoiceRow> &rows)
+{
+    using Kind = notebook::SampleDecisionKind;
+    std::vector<notebook::SampleDecision> decisions;
+    for (const SampleChoiceRow &row : rows) {
+        // The reason belongs to what was chosen, and is not said of what follows the run.
+        if (row.choice == SampleChoice::Accepted)
+            decisions.push_back({row.sample, Kind::Accepted, row.reason, {}});
+        else if (row.choice == SampleChoice::Rejected)
+            decisions.push_back({row.sample, Kind::Rejected, row.reason, {}});
+        else if (row.choice == SampleChoice::Repeat)
+            decisions.push_back({row.sample, Kind::Repeat, row.reason, {}});
+    }
+    return decisions;
+}
+
+QString choiceText(SampleChoice choice)
+{
+    switch (choice) {
+    case SampleChoice::Undecided:
+        return Words::tr("undecided");
+    case SampleChoice::AsRun:
+        return Words::tr("as the run");
+    case SampleChoice::Accepted:
+        return Words::tr("accepted");
+    case SampleChoice::Rejected:
+        return Words::tr("rejected");
+    case SampleChoice::Repeat:
+        break;
+    }
+    return Words::tr("repeat");
+}
+
+QString consequenceText(const SampleChoiceRow &row)
+{
+    switch (outcomeOf(row, DecisionKind::Accepted)) {
+    case SampleChoice::Undecided:
+        return Words::tr("look into its checks, then decide");
+    case SampleChoice::Rejected:
+        return Words::tr("not reported");
+    case SampleChoice::Repeat:
+        return shelfText(row.advice.isEmpty() ? QStringList() : QStringList{row.advice});
+    default:
+        return Words::tr("reported");
+    }
+}
+
+QString whatHappens(const std::vector<SampleChoiceRow> &rows, DecisionKind ofRun)
+{
+    int accepted = 0;
+    int rejected = 0;
+    int repeated = 0;
+    int open = 0;
+    QStringList advices;
+    for (const SampleChoiceRow &row : rows) {
+        const SampleChoice outcome = outcomeOf(row, ofRun);
+        accepted += outcome == SampleChoice::Accepted;
+        rejected += outcome == SampleChoice::Rejected;
+        repeated += outcome == SampleChoice::Repeat;
+        open += outcome == SampleChoice::Undecided;
+        if (outcome == SampleChoice::Repeat && !row.advice.isEmpty() && !advices.contains(row.advice))
+            advices << row.advice;
+    }
+    QStringList parts;
+    const auto say = [&parts](int count, const QString &what) {
+        // The noun stands behind the first number only.
+        if (count > 0)
+            parts << what.arg(parts.isEmpty() ? samplesText(count) : QString::number(count));
+    };
+    say(accepted, Words::tr("accepts %1"));
+    say(repeated, Words::tr("repeats %1 (%2)").arg(u"%1"_s, shelfText(advices)));
+    say(rejected, Words::tr("rejects %1"));
+    say(open, Words::tr("leaves %1 to decide"));
+    if (parts.isEmpty())
+        return Words::tr("There is no sample in this run.");
+    return Words::tr("%1.").arg(evaluation::capitalised(parts.join(Words::tr(", "))));
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,209 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/samplechoicestable.h"
+
+#include "ui/bench/samplechoicesmodel.h"
+#include "ui/shared/offerfield.h"
+#include "ui/shared/theme.h"
+
+#include <QComboBox>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
+#include <optional>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+/// A list of the choices, or a line that offers the usual reasons.
+class ChoiceEditor : public QStyledItemDelegate
+{
+public:
+    explicit ChoiceEditor(SampleChoicesTable *table)
+        : QStyledItemDelegate(table)
+        , m_table(table)
+    {
+    }
+
+    QWidget *createEditor(QWidget *parent, const QStyleOptionViewItem &,
+                          const QModelIndex &index) const override
+    {
+        QWidget *editor = nullptr;
+        if (index.column() == SampleChoicesModel::Choice) {
+            auto *box = new QComboBox(parent);
+            for (const SampleChoice choice : offeredChoices())
+                box->addItem(choiceText(choice), static_cast<int>(choice));
+            editor = box;
+        } else {
+            auto *field = new OfferField(parent);
+            field->setOffers(m_table->reasons());
+            editor = field;
+        }
+        editor->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal).toString());
+        return editor;
+    }
+    void setEditorData(QWidget *editor, const QModelIndex &index) const override
+    {
+        if (auto *box = qobject_cast<QComboBox *>(editor))
+            box->setCurrentIndex(box->findData(index.data(Qt::EditRole)));
+        else
+            QStyledItemDelegate::setEditorData(editor, index);
+    }
+    void setModelData(QWidget *editor, QAbstractItemModel *model, const QModelIndex &index) const override
+    {
+        const auto *box = qobject_cast<QComboBox *>(editor);
+        if (!box)
+            QStyledItemDelegate::setModelData(editor, model, index);
+        else if (box->currentIndex() >= 0)
+            model->setData(index, box->currentData(), Qt::EditRole);
+    }
+
+private:
+    SampleChoicesTable *m_table;
+};
+
+std::optional<SampleChoice> choiceOf(const QKeyEvent &event)
+{
+    if (event.modifiers() != Qt::NoModifier && event.modifiers() != Qt::ShiftModifier)
+        return std::nullopt;
+    switch (event.key()) {
+    case Qt::Key_A:
+        return SampleChoice::Accepted;
+    case Qt::Key_R:
+        return SampleChoice::Rejected;
+    case Qt::Key_W:
+        return SampleChoice::Repeat;
+    case Qt::Key_Delete:
+    case Qt::Key_Backspace:
+        return SampleChoice::AsRun;
+    default:
+        return std::nullopt;
+    }
+}
+
+} // namespace
+
+SampleChoicesTable::SampleChoicesTable(const Theme &theme, SampleChoicesModel *model, QWidget *parent)
+    : Table(theme, model, tr("Decisions of single samples"), u"sampleDecisions"_s, parent)
+    , m_choices(model)
+{
+    setItemDelegate(new ChoiceEditor(this));
+    setSelectionBehavior(SelectRows);
+    setSelectionMode(ExtendedSelection);
+    setEditTriggers(DoubleClicked | AnyKeyPressed);
+    setFlexibleColumn(SampleChoicesModel::Sample);
+    setFlexibleMinimum(14);
+    setAccessibleDescription(keysHint());
+}
+
+QString SampleChoicesTable::keysHint()
+{
+    return tr(
+        "A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, "
+        "Ctrl+A chooses all.");
+}
+
+std::vector<int> SampleChoicesTable::chosenRows() const
+{
+    std::vector<int> rows;
+    for (const QModelIndex &index : selectionModel()->selectedRows())
+        rows.push_back(index.row());
+    if (rows.empty() && currentIndex().isValid())
+        rows.push_back(currentIndex().row());
+    return rows;
+}
+
+void SampleChoicesTable::goToUndecided()
+{
+    const auto &rows = m_choices->rows();
+    const auto first = std::ranges::find(rows, SampleChoice::Undecided, &SampleChoiceRow::choice);
+    if (first == rows.end())
+        return;
+    setCurrentIndex(m_choices->index(static_cast<int>(first - rows.begin()), SampleChoicesModel::Choice));
+    scrollTo(currentIndex());
+}
+
+void SampleChoicesTable::setRowsShown(int most)
+{
+    const int rows = std::clamp(m_choices->rowCount(), 1, most);
+    setFixedHeight(horizontalHeader()->sizeHint().height() + rows * verticalHeader()->defaultSectionSize() +
+                   2 * frameWidth());
+}
+
+void SampleChoicesTable::choose(SampleChoice choice)
+{
+    for (const int row : chosenRows())
+        m_choices->choose(row, choice);
+    const QModelIndex at = currentIndex();
+    if (choice != SampleChoice::Rejected || !at.isValid() || !m_choices->row(at.row()).reason.isEmpty())
+        return;
+    // A rejection needs its reason, so that is asked for at once.
+    selectionModel()->setCurrentIndex(at.siblingAtColumn(SampleChoicesModel::Reason),
+                                      QItemSelectionModel::NoUpdate);
+    edit(currentIndex());
+}
+
+void SampleChoicesTable::commitData(QWidget *editor)
+{
+    Table::commitData(editor);
+    const QModelIndex at = currentIndex();
+    if (!at.isValid())
+        return;
+    const SampleChoiceRow current = m_choices->row(at.row());
+    for (const int row : chosenRows()) {
+        const SampleChoiceRow other = m_choices->row(row);
+        if (at.column() == SampleChoicesModel::Choice)
+            m_choices->choose(row, current.choice);
+        else if (other.choice == current.choice && other.reason.isEmpty())
+            m_choices->giveReason(row, current.reason); // rejected together, for one reason
+    }
+}
+
+void SampleChoicesTable::closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint)
+{
+    Table::closeEditor(editor, hint == QAbstractItemDelegate::SubmitModelCache ? QAbstractItemDelegate::NoHint
+                                                                               : hint);
+    // Back to where letters decide.
+    if (currentIndex().column() == SampleChoicesModel::Reason)
+        selectionModel()->setCurrentIndex(currentIndex().siblingAtColumn(SampleChoicesModel::Choice),
+                                          QItemSelectionModel::NoUpdate);
+}
+
+void SampleChoicesTable::keyPressEvent(QKeyEvent *event)
+{
+    const QModelIndex at = currentIndex();
+    const bool inReason = at.isValid() && at.column() == SampleChoicesModel::Reason;
+    const bool canEdit = at.isValid() && (at.flags() & Qt::ItemIsEditable);
+    const bool isText = !event->text().isEmpty() && event->text().front().isPrint() &&
+                        !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_F2) {
+        if (at.isValid())
+            edit(canEdit ? at : at.siblingAtColumn(SampleChoicesModel::Choice));
+    } else if (inReason && canEdit && event->key() == Qt::Key_Delete) {
+        m_choices->giveReason(at.row(), {});
+    } else if (inReason && canEdit && isText) {
+        edit(at, AnyKeyPressed, event);
+    } else if (const auto choice = inReason && canEdit ? std::nullopt : choiceOf(*event)) {
+        choose(*choice);
+    } else if (isText) {
+        event->ignore();
+    } else {
+        Table::keyPressEvent(event);
+    }
+}
+
+void SampleChoicesTable::focusInEvent(QFocusEvent *event)
+{
+    Table::focusInEvent(event);
+    if (currentIndex().isValid() || m_choices->rowCount() == 0)
+        return;
+    setCurrentIndex(m_choices->index(0, SampleChoicesModel::Choice));
+    goToUndecided();
+}
+
+} // namespace plateau::ui

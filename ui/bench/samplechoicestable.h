@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/bench/samplechoices.h"
+#include "ui/shared/table.h"
+
+#include <QStringList>
+
+namespace plateau::ui {
+
+class SampleChoicesModel;
+
+/// The samples of a run, decided by keys: A accepts those that are chosen, R rejects them, W has them
+/// repeated, Delete leaves them to the run. In the reason column letters type the reason.
+class SampleChoicesTable : public Table
+{
+    Q_OBJECT
+
+public:
+    SampleChoicesTable(const Theme &theme, SampleChoicesModel *model, QWidget *parent = nullptr);
+
+    static QString keysHint();
+    /// Offered where a sample is rejected.
+    void setReasons(const QStringList &reasons) { m_reasons = reasons; }
+    const QStringList &reasons() const { return m_reasons; }
+    /// The first sample that is still undecided, if there is one, is chosen.
+    void goToUndecided();
+    /// At most so many rows high.
+    void setRowsShown(int most);
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+    void focusInEvent(QFocusEvent *event) override;
+    void commitData(QWidget *editor) override;
+    void closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint) override;
+
+private:
+    void choose(SampleChoice choice);
+    std::vector<int> chosenRows() const;
+
+    SampleChoicesModel *m_choices;
+    QStringList m_reasons;
+};
+
+} // namespace plateau::ui

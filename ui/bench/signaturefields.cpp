@@ -1,0 +1,95 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/signaturefields.h"
+
+#include "ui/shared/offerfield.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
+                                 const QString &passphraseCaption, const QString &name, QWidget *parent)
+    : QWidget(parent)
+    , m_name(new OfferField(this))
+    , m_passphraseCaption(new QLabel(passphraseCaption, this))
+    , m_passphrase(new QLineEdit(this))
+    , m_unsigned(plainLabel(tr("unsigned: no persons are set up"), this))
+{
+    m_name->setObjectName(name + u"Person"_s);
+    m_name->setMinimumHeight(theme.target());
+    auto *caption = new QLabel(nameCaption, this);
+    caption->setBuddy(m_name);
+    m_passphrase->setObjectName(name + u"Passphrase"_s);
+    m_passphrase->setMinimumHeight(theme.target());
+    m_passphrase->setEchoMode(QLineEdit::Password);
+    m_passphrase->setInputMethodHints(Qt::ImhHiddenText | Qt::ImhSensitiveData | Qt::ImhNoPredictiveText);
+    m_passphraseCaption->setBuddy(m_passphrase);
+    m_unsigned->setObjectName(name + u"Unsigned"_s);
+    auto *layout = new QHBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(theme.gap());
+    layout->addWidget(caption);
+    layout->addWidget(m_name, 1);
+    layout->addWidget(m_passphraseCaption);
+    layout->addWidget(m_passphrase, 1);
+    layout->addWidget(m_unsigned);
+    setPersons({});
+    for (QLineEdit *field : std::initializer_list<QLineEdit *>{m_name, m_passphrase}) {
+        connect(field, &QLineEdit::textEdited, this, &SignatureFields::edited);
+        connect(field, &QLineEdit::returnPressed, this, &SignatureFields::returnPressed);
+    }
+}
+
+void SignatureFields::setPersons(const std::vector<notebook::Person> &persons)
+{
+    QStringList names;
+    for (const notebook::Person &person : persons) {
+        if (!person.retired)
+            names << person.name;
+    }
+    m_name->setOffers(names);
+    m_signed = !persons.empty();
+    m_passphraseCaption->setVisible(m_signed);
+    m_passphrase->setVisible(m_signed);
+    m_unsigned->setVisible(!m_signed);
+}
+
+void SignatureFields::setName(const QString &name)
+{
+    m_name->setText(name);
+    clearPassphrase();
+}
+
+QString SignatureFields::name() const
+{
+    return m_name->text().simplified();
+}
+
+QString SignatureFields::passphrase() const
+{
+    return m_signed ? m_passphrase->text() : QString();
+}
+
+void SignatureFields::clearPassphrase()
+{
+    m_passphrase->clear();
+}
+
+void SignatureFields::focusName()
+{
+    m_name->setFocus();
+}
+
+void SignatureFields::focusPassphrase()
+{
+    m_passphrase->setFocus();
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/persons.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QLabel;
+class QLineEdit;
+
+namespace plateau::ui {
+
+class OfferField;
+class Theme;
+
+/// Who decides: a name, and where persons are set up their passphrase; else it says that it is unsigned.
+class SignatureFields : public QWidget
+{
+    Q_OBJECT
+
+public:
+    /// Captions with the mnemonics that are free where it stands. The fields' object names are name +
+    /// "Person", name + "Passphrase" and name + "Unsigned".
+    SignatureFields(const Theme &theme, const QString &nameCaption, const QString &passphraseCaption,
+                    const QString &name, QWidget *parent = nullptr);
+
+    /// Those who may sign are offered; none at all: nothing is signed.
+    void setPersons(const std::vector<notebook::Person> &persons);
+    bool isSigned() const { return m_signed; }
+    void setName(const QString &name);
+    QString name() const;
+    QString passphrase() const;
+    /// It stays nowhere longer than it is needed.
+    void clearPassphrase();
+    void focusName();
+    void focusPassphrase();
+
+Q_SIGNALS:
+    void edited();
+    void returnPressed();
+
+private:
+    OfferField *m_name;
+    QLabel *m_passphraseCaption;
+    QLineEdit *m_passphrase;
+    QLabel *m_unsigned;
+    bool m_signed = false;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/limitsmodel.h"
+
+#include "ui/books/limitswords.h"
+
+namespace plateau::ui {
+
+int LimitsModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant LimitsModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid() || role != Qt::DisplayRole)
+        return {};
+    const evaluation::Specification &limit = row(index.row());
+    switch (index.column()) {
+    case Product:
+        return limit.product;
+    case Measurand:
+        return limit.measurand;
+    case Kind:
+        return limitKindText(limit.kind);
+    case Limit:
+        return evaluation::limitText(limit);
+    case Rule:
+        return decisionRuleText(limit);
+    case Source:
+        return limit.source.simplified();
+    case Date:
+        return limit.date.toString(Qt::ISODate);
+    default:
+        return {};
+    }
+}
+
+QVariant LimitsModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Product:
+        return tr("Product");
+    case Measurand:
+        return tr("Measurand");
+    case Kind:
+        return tr("Kind");
+    case Limit:
+        return tr("Limit");
+    case Rule:
+        return tr("Decision rule");
+    case Source:
+        return tr("Source");
+    case Date:
+        return tr("As of");
+    default:
+        return {};
+    }
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/personsmodel.h"
+
+#include "ui/books/personswords.h"
+#include "ui/shared/theme.h"
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+PersonsModel::PersonsModel(const Theme &theme, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+void PersonsModel::setPersons(const std::vector<notebook::Person> &persons)
+{
+    std::vector<PersonRow> fresh;
+    for (const notebook::Person &person : persons)
+        fresh.push_back({person.id, person.name, person.role, person.retired, person.addedAt});
+    setRows(std::move(fresh));
+}
+
+int PersonsModel::rowOf(notebook::PersonId id) const
+{
+    const auto found = std::ranges::find(rows(), id, &PersonRow::id);
+    return found == rows().end() ? -1 : static_cast<int>(found - rows().begin());
+}
+
+int PersonsModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant PersonsModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const PersonRow &person = row(index.row());
+    if (role == Qt::DecorationRole && index.column() == Standing)
+        return m_theme.icon(person.retired ? State::Pending : State::Good);
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (index.column()) {
+    case Name:
+        return person.name;
+    case Role:
+        return personRoleText(person.role);
+    case Since:
+        return person.addedAt.toLocalTime().toString(u"yyyy-MM-dd"_s);
+    case Standing:
+        return person.retired ? tr("retired, signs nothing") : tr("signs");
+    default:
+        return {};
+    }
+}
+
+QVariant PersonsModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Name:
+        return tr("Name");
+    case Role:
+        return tr("Role");
+    case Since:
+        return tr("Since");
+    case Standing:
+        return tr("State");
+    default:
+        return {};
+    }
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,189 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/reportedmodel.h"
+
+#include "core/evaluation/format.h"
+#include "ui/bench/verdicts.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReportedResult)
+};
+
+QString sourceText(const notebook::ResultSource &from)
+{
+    return Words::tr("run %1, revision %2").arg(from.run.value).arg(from.revision);
+}
+
+QString partText(const notebook::SampleResults &results, const notebook::ResultSource &from)
+{
+    if (std::ranges::find(results.reportedFrom, from) == results.reportedFrom.end())
+        return {};
+    return results.rule == notebook::ReportRule::MeanOfAccepted ? Words::tr("in the mean")
+                                                                : Words::tr("reported");
+}
+
+bool isNumber(int column)
+{
+    return column == ReportedModel::Dilution || column == ReportedModel::Result;
+}
+
+QString cellText(const ReportedRow &row, int column)
+{
+    switch (column) {
+    case ReportedModel::Run:
+        return sourceText(row.from);
+    case ReportedModel::Sample:
+        return row.from.sample;
+    case ReportedModel::Decided:
+        return row.decided;
+    case ReportedModel::By:
+        return row.by;
+    case ReportedModel::Dilution:
+        return row.dilution;
+    case ReportedModel::Result:
+        return row.result;
+    case ReportedModel::Part:
+        return row.part;
+    default:
+        return {};
+    }
+}
+
+} // namespace
+
+ReportedModel::ReportedModel(const Theme &theme, QObject *parent)
+    : RowsModel(parent)
+    , m_theme(theme)
+{
+    connect(&theme, &Theme::changed, this, [this] { touchAll(); });
+}
+
+void ReportedModel::show(const notebook::SampleResults &results)
+{
+    std::vector<ReportedRow> rows;
+    for (const notebook::AcceptedResult &accepted : results.accepted) {
+        const QString by = accepted.isSigned ? tr("%1, signed").arg(accepted.decidedBy)
+                                             : tr("%1, unsigned").arg(accepted.decidedBy);
+        rows.push_back({accepted.from, momentText(accepted.decidedAt), by,
+                        tr("%1-fold").arg(evaluation::plainText(accepted.dilutionFactor)),
+                        resultText(accepted.result), partText(results, accepted.from)});
+    }
+    setRows(std::move(rows));
+}
+
+int ReportedModel::reportedRow() const
+{
+    const auto found = std::ranges::find_if(rows(), [](const auto &row) { return !row.part.isEmpty(); });
+    return found == rows().end() ? 0 : static_cast<int>(found - rows().begin());
+}
+
+int ReportedModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant ReportedModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid())
+        return {};
+    const ReportedRow &row = this->row(index.row());
+    switch (role) {
+    case Qt::DisplayRole:
+        return cellText(row, index.column());
+    case Qt::DecorationRole:
+        return index.column() == Part && !row.part.isEmpty() ? QVariant(m_theme.icon(State::Good))
+                                                             : QVariant();
+    case Qt::FontRole:
+        return index.column() == Result ? QVariant(m_theme.bold()) : QVariant();
+    case Qt::TextAlignmentRole:
+        if (isNumber(index.column()))
+            return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+        return {};
+    default:
+        return {};
+    }
+}
+
+QVariant ReportedModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal)
+        return {};
+    if (role == Qt::TextAlignmentRole && isNumber(section))
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case Run:
+        return tr("Run");
+    case Sample:
+        return tr("Sample");
+    case Decided:
+        return tr("Decided");
+    case By:
+        return tr("By");
+    case Dilution:
+        return tr("Dilution");
+    case Result:
+        return tr("Result");
+    case Part:
+        return tr("Reported");
+    default:
+        return {};
+    }
+}
+
+QString ruleText(notebook::ReportRule rule)
+{
+    switch (rule) {
+    case notebook::ReportRule::LastAccepted:
+        return Words::tr("the last accepted result");
+    case notebook::ReportRule::MeanOfAccepted:
+        return Words::tr("the mean of the accepted results");
+    case notebook::ReportRule::Named:
+        break;
+    }
+    return Words::tr("the result that is named");
+}
+
+std::vector<Sentence> reportedSentences(const notebook::SampleResults &results)
+{
+    std::vector<Sentence> sentences;
+    if (results.reported) {
+        QStringList sources;
+        for (const notebook::ResultSource &from : results.reportedFrom)
+            sources << sourceText(from);
+        sentences.push_back({State::Good, Words::tr("Reported: %1, %2 (%3).")
+                                              .arg(resultText(*results.reported), ruleText(results.rule),
+                                                   sources.join(Words::tr("; ")))});
+    } else {
+        sentences.push_back({State::Attention, results.obstacle});
+    }
+    if (!results.choice) {
+        if (results.reported)
+            sentences.push_back(
+                {State::Info, Words::tr("Nobody chose: until somebody does, the last accepted one counts.")});
+        return sentences;
+    }
+    const notebook::ReportChoice &choice = *results.choice;
+    const QString mark = choice.isSigned ? Words::tr("signed") : Words::tr("unsigned");
+    sentences.push_back({State::Info, Words::tr("Chosen by %1, %2 (%3): %4")
+                                          .arg(choice.person, momentText(choice.at), mark, choice.reason)});
+    if (choice.olderThanResults)
+        sentences.push_back({State::Attention,
+                             Words::tr("A result was accepted since: see whether the choice still holds.")});
+    return sentences;
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QLineEdit>
+
+class QStringListModel;
+
+namespace plateau::ui {
+
+/// A line to type in that offers what is usual: Down shows all, typing what fits. Anything else may be typed
+/// as well.
+class OfferField : public QLineEdit
+{
+    Q_OBJECT
+
+public:
+    explicit OfferField(QWidget *parent = nullptr);
+    void setOffers(const QStringList &offers);
+
+protected:
+    void keyPressEvent(QKeyEvent *event) override;
+
+private:
+    QStringListModel *m_offers;
+};
+
+} // namespace plateau::ui
