@@ -455,7 +455,7 @@ TEST_F(MethodsWindow, ADerivedResultIsSaidToComeAndThenStandsBesideTheMeasured)
     book->addRun(run(total, 0.51), total, u"R. Okafor"_s);
     openWindow(); // at the review that is next
     const auto said = [this](const QString &fragment) {
-        const QAbstractItemModel &checks = model(u"checks"_s);
+        const QAbstractItemModel &checks = model(u"aboutResult"_s);
         for (int row = 0; row < checks.rowCount(); ++row) {
             if (checks.index(row, 0).data().toString().contains(fragment))
                 return true;
