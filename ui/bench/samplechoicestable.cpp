@@ -182,7 +182,7 @@ void SampleChoicesTable::keyPressEvent(QKeyEvent *event)
     const bool isText = !event->text().isEmpty() && event->text().front().isPrint() &&
                         !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_F2) {
-        if (at.isValid())
+        if (at.isValid() && state() != EditingState) // else the editor has taken it
             edit(canEdit ? at : at.siblingAtColumn(SampleChoicesModel::Choice));
     } else if (inReason && canEdit && event->key() == Qt::Key_Delete) {
         m_choices->giveReason(at.row(), {});
