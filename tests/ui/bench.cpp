@@ -8,6 +8,7 @@
 #include <QDir>
 #include <QLabel>
 #include <QSettings>
+#include <QTextBrowser>
 
 using namespace Qt::StringLiterals;
 
@@ -95,6 +96,16 @@ QString WindowBench::labelText(const QString &name) const
 {
     const QLabel *label = find<QLabel>(name);
     return label ? label->text() : QString();
+}
+
+QString WindowBench::workingText() const
+{
+    QString text;
+    for (const QTextBrowser *browser : window->findChildren<QTextBrowser *>(u"working"_s)) {
+        if (browser->parentWidget()->parentWidget()->isVisible())
+            text += browser->toPlainText();
+    }
+    return text;
 }
 
 QString WindowBench::noticeText() const

@@ -123,6 +123,8 @@ protected:
         return found;
     }
     QString labelText(const QString &name) const;
+    /// The calculation of the result that is chosen, whichever tab is in front of it.
+    QString workingText() const;
     /// What the page says, of all notices on show.
     QString noticeText() const;
     /// Types into whatever has the focus, as a person would.

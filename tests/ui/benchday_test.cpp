@@ -173,12 +173,12 @@ TEST_F(BenchDay, TwoRacksOverlapWithASlipASpoiltTubeARestartAndALateTube)
     // A slip of the decimal point is asked about, retyped and never stored.
     waitUntilDue();
     press(Qt::Key_G, Qt::ControlModifier);
-    keyReading(u"5,12"_s);
+    keyReading(u"4,41"_s);
     EXPECT_FALSE(noticeText().isEmpty());
     EXPECT_TRUE(isNext(ui::NextAction::Kind::Read, a, 4, u"A2"_s));
     press(Qt::Key_Escape);
-    keyReading(u"0,512"_s);
-    EXPECT_EQ(std::get<double>(book->load(a).run.tubes[4].readings.at(u"A2"_s)), 0.512);
+    keyReading(u"0,441"_s);
+    EXPECT_EQ(std::get<double>(book->load(a).run.tubes[4].readings.at(u"A2"_s)), 0.441);
 
     // A tube is dropped.
     workUntil([&] {
@@ -217,11 +217,14 @@ TEST_F(BenchDay, TwoRacksOverlapWithASlipASpoiltTubeARestartAndALateTube)
     EXPECT_TRUE(std::ranges::any_of(late.checks, [](const evaluation::Check &check) {
         return check.id == evaluation::CheckId::ReadingLate && !check.passed;
     }));
-    // The rhythm was kept: half a minute from sample to sample.
-    for (std::size_t tube = 1; tube < first.run.tubes.size(); ++tube)
-        EXPECT_NEAR(first.run.tubes[tube].addedAt_min.at(u"sample"_s) -
-                        first.run.tubes[tube - 1].addedAt_min.at(u"sample"_s),
-                    0.5, 0.02);
+    // The rhythm was kept: a tube that came late, since a reading was due, did not push the others.
+    for (std::size_t tube = 1; tube < first.run.tubes.size(); ++tube) {
+        const double beat_min = 0.5 * static_cast<double>(tube);
+        const double after_min = first.run.tubes[tube].addedAt_min.at(u"sample"_s) -
+                                 first.run.tubes[0].addedAt_min.at(u"sample"_s) - beat_min;
+        EXPECT_GE(after_min, -0.02) << tube;
+        EXPECT_LE(after_min, 0.25) << tube;
+    }
     EXPECT_TRUE(book->verify().sound());
 }
 

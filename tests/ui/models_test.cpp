@@ -365,11 +365,11 @@ TEST_F(Models, DestinationsAreTheRacksAndTheBooks)
     session.reload();
     ui::DestinationsModel model(theme, session);
     Watch watch(&model);
-    EXPECT_EQ(model.rowCount(), 7);
+    EXPECT_EQ(model.rowCount(), 9);
     const notebook::RunId id = addRun(exampleRun());
     session.reload();
     model.refresh();
-    ASSERT_EQ(model.rowCount(), 8);
+    ASSERT_EQ(model.rowCount(), 10);
     EXPECT_EQ(watch.inserted.count(), 1);
     EXPECT_EQ(model.rackIndex(id).data(Qt::AccessibleTextRole).toString(), u"Rack A, Perry tanks"_s);
     EXPECT_EQ(model.bookIndex(ui::Destination::Kind::Notebook).row(), 3);

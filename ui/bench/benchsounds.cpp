@@ -11,11 +11,14 @@ namespace plateau::ui {
 
 namespace {
 
+/// Minutes are turned into seconds: a moment that has come is not to be missed by arithmetic.
+constexpr double hair_s = 1e-3;
+
 std::vector<Sound> soundsOf(const ActTimes &times, double lead_s)
 {
     std::vector<Sound> sounds;
     // A beat, which nothing closes, announces itself.
-    if (times.opens_s <= lead_s && times.closes_s)
+    if (times.opens_s <= lead_s + hair_s && times.closes_s)
         sounds.push_back(Sound::Soon);
     if (times.opens_s <= 0)
         sounds.push_back(Sound::Now);

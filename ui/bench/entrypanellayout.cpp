@@ -112,7 +112,7 @@ void EntryPanel::showMode()
     m_leave->setVisible(stored || spoilt);
     m_leave->setText(spoilt ? tr("&Leave it  Esc") : tr("&Leave as it is"));
     m_again->setVisible(stored && !spoilt);
-    m_again->setText(m_mode == Mode::Again ? tr("Correct the last one in&stead") : tr("Read a&gain"));
+    m_again->setText(m_mode == Mode::Again ? tr("Correct the last one &instead") : tr("Read aga&in"));
     m_spoilt->setVisible(!spoilt);
     m_spoilt->setText(m_subject.isSpoilt ? tr("Tube not spoilt  /") : tr("Tube spoilt  /"));
     sayPending();

@@ -69,7 +69,8 @@ private:
     LimitDraft m_kept;
     LimitOutcome m_outcome;
     bool m_isNew = true;
-    bool m_loading = false;
+    /// Also while the form is built: a box that gets its first entry says it was changed.
+    bool m_loading = true;
     bool m_dropAsked = false;
     Notice *m_notice;
     QFormLayout *m_form = nullptr;

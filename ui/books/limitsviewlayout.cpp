@@ -53,6 +53,7 @@ LimitsView::LimitsView(const Theme &theme, QWidget *parent)
     auto *keys = new QShortcut(QKeySequence(QKeySequence::Save), this);
     keys->setContext(Qt::WidgetWithChildrenShortcut);
     connect(keys, &QShortcut::activated, this, &LimitsView::save);
+    m_loading = false;
 }
 
 QWidget *LimitsView::buildHeader()
