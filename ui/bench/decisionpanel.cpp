@@ -53,6 +53,7 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
     connect(m_accept, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Accepted); });
     connect(m_reject, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Rejected); });
     connect(m_bySample, &QPushButton::clicked, this, [this](bool open) {
+        m_foldedByHand = !open;
         unfold(open);
         if (open)
             m_table->setFocus();
@@ -118,6 +119,7 @@ void DecisionPanel::showRack(notebook::RunId id)
     if (another) {
         const auto draft = m_drafts.find(id);
         m_reason->setText(draft == m_drafts.end() ? QString() : draft->second.reason);
+        m_foldedByHand = false;
         m_choices->show({}); // what was chosen of another rack is no choice of this one
         m_table->clearSelection();
         fill();
@@ -150,6 +152,9 @@ void DecisionPanel::fill()
             kept = draft->second.rows;
     }
     m_choices->show(withKept(startingChoices(rack->stored.run, rack->evaluation), kept));
+    // What is to be decided otherwise than the run is not hidden, unless somebody folds it.
+    if (!m_foldedByHand && !isAllAsRun(m_choices->rows()))
+        unfold(true);
     m_table->setRowsShown(rowsShown);
     m_table->fit();
     guarded(*m_notice, [this] {

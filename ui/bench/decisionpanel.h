@@ -67,6 +67,7 @@ private:
     QPushButton *m_reject;
     notebook::RunId m_id;
     std::map<notebook::RunId, Draft> m_drafts;
+    bool m_foldedByHand = false;
 };
 
 } // namespace plateau::ui

@@ -128,6 +128,7 @@ void ReadPage::build()
     right->addWidget(m_pictures);
     right->addWidget(results);
     right->addWidget(m_failures);
+    right->setSizes({340, 220, 140});
     right->setStretchFactor(0, 4);
     right->setStretchFactor(1, 3);
     right->setStretchFactor(2, 2);
@@ -249,7 +250,8 @@ void ReadPage::showTimes()
     const QString window = tr("%1 to %2 after what came before")
                                .arg(countText((*due->opens_min - *due->since_min) * 60),
                                     countText((*due->closes_min - *due->since_min) * 60));
-    m_panel->setTimes(tr("Read it %1 (%2)").arg(countdownText(opens_s, closes_s), window),
+    const QString sentence = closes_s < 0 ? tr("Read it at once: %1 (%2)") : tr("Read it %1 (%2)");
+    m_panel->setTimes(sentence.arg(countdownText(opens_s, closes_s), window),
                       closes_s < 0 ? State::Attention : State::Info);
 }
 

@@ -11,11 +11,15 @@ namespace plateau::ui {
 OfferField::OfferField(QWidget *parent)
     : QLineEdit(parent)
     , m_offers(new QStringListModel(this))
+    , m_list(new QCompleter(m_offers, this))
 {
-    auto *completer = new QCompleter(m_offers, this);
-    completer->setCaseSensitivity(Qt::CaseInsensitive);
-    completer->setFilterMode(Qt::MatchContains);
-    setCompleter(completer);
+    // Not the line's own completer: a list that opens while somebody types takes Enter, the letters of the
+    // buttons and the focus.
+    m_list->setWidget(this);
+    connect(m_list, qOverload<const QString &>(&QCompleter::activated), this, [this](const QString &offer) {
+        setText(offer);
+        Q_EMIT textEdited(offer);
+    });
 }
 
 void OfferField::setOffers(const QStringList &offers)
@@ -32,8 +36,8 @@ void OfferField::keyPressEvent(QKeyEvent *event)
         QLineEdit::keyPressEvent(event);
         return;
     }
-    completer()->setCompletionPrefix({});
-    completer()->complete();
+    m_list->setCompletionPrefix({});
+    m_list->complete();
 }
 
 } // namespace plateau::ui

@@ -4,12 +4,12 @@
 
 #include <QLineEdit>
 
+class QCompleter;
 class QStringListModel;
 
 namespace plateau::ui {
 
-/// A line to type in that offers what is usual: Down shows all, typing what fits. Anything else may be typed
-/// as well.
+/// A line to type in that offers what is usual: Down shows all of it. Anything else may be typed as well.
 class OfferField : public QLineEdit
 {
     Q_OBJECT
@@ -23,6 +23,7 @@ protected:
 
 private:
     QStringListModel *m_offers;
+    QCompleter *m_list;
 };
 
 } // namespace plateau::ui
