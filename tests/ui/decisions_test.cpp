@@ -212,6 +212,18 @@ protected:
     RunId id;
 };
 
+TEST_F(Keyboard, LimitsOpenAtTheirListAndTakeOneMore)
+{
+    openWindow();
+    giveName();
+    press(Qt::Key_M, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_TRUE(find<QPushButton>(u"addLimit"_s));
+    press(Qt::Key_A, Qt::AltModifier);
+    ASSERT_TRUE(waitFor([&] { return !window->findChild<QPushButton *>(u"addLimit"_s)->isVisible(); }));
+    EXPECT_EQ(labelText(u"limitHeading"_s), u"A limit of a product"_s);
+    EXPECT_TRUE(book->specifications().empty());
+}
+
 TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
 {
     setRules(false, false, {u"spilt"_s, u"wrong flask"_s});

@@ -142,9 +142,7 @@ void LimitsPage::sayWhereItComesFrom()
 
 void LimitsPage::open()
 {
-    if (m_view->hasUnsavedChanges())
-        m_pages->setCurrentWidget(m_view);
-    else
+    if (!hasUnsavedChanges())
         showList();
 }
 
