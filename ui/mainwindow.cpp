@@ -298,8 +298,13 @@ void MainWindow::doneNow()
     m_notice->clear();
     guarded(*m_notice, [&] {
         const QString first = tickNext(*m_session, *m_stores, *next);
-        if (first.isEmpty())
+        if (first.isEmpty()) {
+            // The worksheet goes on with it; whoever is reading stays where they are.
+            if (m_pages->currentWidget() == m_rack && m_rack->stage() == RackPage::Pipette &&
+                m_rack->rackId() == next->run)
+                m_rack->showStage(RackPage::Pipette);
             return;
+        }
         m_notice->say(State::Attention, first);
         if (m_session->person().isEmpty())
             m_side->askPerson();

@@ -165,6 +165,7 @@ TEST_F(BenchDay, TwoRacksOverlapWithASlipASpoiltTubeARestartAndALateTube)
     EXPECT_EQ(session().find(a)->beat->interval_s, 30);
     press(Qt::Key_F9);
     EXPECT_EQ(countdown(), u"in 0:30"_s);
+    EXPECT_TRUE(labelText(u"pipetteAction"_s).startsWith(u"Tube 2: "_s)) << "the worksheet goes on with it";
     // The second rack comes to the bench while the first is at work.
     const notebook::RunId b = book->addRun(rack(u"Birch"_s), method(), u"R. Okafor"_s);
     session().reload();
