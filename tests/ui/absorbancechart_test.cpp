@@ -71,7 +71,7 @@ TEST(AbsorbanceWords, TellTheEndTheLineAndItsSlope)
         "0.00200 per min, standard error 0.00021."_s);
     AbsorbanceSeries series = sevenReadings();
     series.ended = false;
-    EXPECT_TRUE(seriesText(series).startsWith(u"Not ended yet: it does not change steadily. 0.480"_s));
+    EXPECT_TRUE(seriesText(series).startsWith(u"Not ended yet: it still changes, or not steadily. 0.480"_s));
     series.line.reset();
     series.ended.reset();
     EXPECT_EQ(seriesText(series), u"Too few readings to say whether it has ended."_s);

@@ -8,6 +8,7 @@
 #include "ui/bench/benchsettings.h"
 #include "ui/bench/rackpicture.h"
 #include "ui/bench/readpage.h"
+#include "ui/bench/seriespicture.h"
 #include "ui/bench/submission.h"
 #include "ui/instrument/takenreading.h"
 
@@ -150,7 +151,9 @@ TEST_F(ReadActs, APointMayBeReadAgainAndAgain)
         page().goTo({0, u"A1"_s});
         if (minute == 1)
             press(Qt::Key_I, Qt::AltModifier);
-        ASSERT_TRUE(waitFor([&] { return page().findChild<QLabel *>(u"pendingCorrection"_s)->text().startsWith(u"Read again"_s); }));
+        ASSERT_TRUE(waitFor([&] {
+            return page().findChild<QLabel *>(u"pendingCorrection"_s)->text().startsWith(u"Read again"_s);
+        }));
         find<QLineEdit>(u"readingEntry"_s)->setFocus();
         keyReading(u"0.10%1"_s.arg(minute));
     }
@@ -159,6 +162,13 @@ TEST_F(ReadActs, APointMayBeReadAgainAndAgain)
     EXPECT_NEAR(series[0].at_min, 4, 0.01);
     EXPECT_NEAR(series[2].at_min, 6, 0.01);
     EXPECT_EQ(series[2].absorbance, 0.102);
+    const auto picture = ui::seriesAt(stored(), notebook::evaluationOf(stored()), {0, u"A1"_s});
+    ASSERT_TRUE(picture);
+    EXPECT_EQ(picture->points.size(), 3U);
+    EXPECT_EQ(picture->start, u"Sample"_s) << "the last addition before A1";
+    const auto *table = find<QTableView>(u"readingsTable"_s);
+    EXPECT_EQ(table->model()->index(0, 2).data().toString(), u"3 readings, last 0.102"_s)
+        << "nothing was replaced";
 }
 
 TEST_F(ReadActs, ATubeIsSpoiltAndCountsAgain)

@@ -14,8 +14,9 @@ namespace {
 
 bool isCorrected(const notebook::StoredRun &stored, const notebook::StoredReading &reading)
 {
-    return std::any_of(stored.readings.begin(), stored.readings.end(),
-                       [&reading](const auto &other) { return other.corrects == reading.id; });
+    return std::any_of(stored.readings.begin(), stored.readings.end(), [&reading](const auto &other) {
+        return other.corrects == reading.id && !other.again;
+    });
 }
 
 const QString &text(const HistoryRow &row, int column)
@@ -62,9 +63,11 @@ void HistoryModel::show(const notebook::StoredRun &stored)
         const QString value = readingText(reading.value);
         row.absorbance = row.corrected ? tr("%1, corrected").arg(value) : value;
         row.typed = reading.typed.isEmpty() ? tr("from a file") : reading.typed;
+        if (!reading.origin.line.isEmpty())
+            row.typed = tr("%1 of the line “%2”").arg(row.typed, reading.origin.line);
         row.person = reading.person;
         row.at = momentText(reading.at);
-        row.reason = reading.reason;
+        row.reason = reading.again ? tr("read again") : reading.reason;
         fresh.push_back(std::move(row));
     }
     setRows(std::move(fresh));

@@ -30,7 +30,7 @@ std::optional<run::Reading> replacedAt(const notebook::StoredRun &stored, const 
     for (const notebook::StoredReading &reading : stored.readings) {
         if (reading.tube != place.tube || reading.reading != place.reading)
             continue;
-        former = current;
+        former = reading.again ? std::nullopt : current; // a further one of a series replaces nothing
         current = reading.value;
     }
     return former;

@@ -41,7 +41,7 @@ QString endText(const AbsorbanceSeries &series)
     if (!series.ended)
         return Words::tr("Too few readings to say whether it has ended.");
     return *series.ended ? Words::tr("Ended: it changes steadily.")
-                         : Words::tr("Not ended yet: it does not change steadily.");
+                         : Words::tr("Not ended yet: it still changes, or not steadily.");
 }
 
 QString lineText(const AbsorbanceSeries &series)
