@@ -105,7 +105,8 @@ TEST(Timing, AMomentBeforeWhatComesAheadOfItIsToldAsThat)
 {
     run::Run run = timedRun();
     run.tubes[1].addedAt_min[u"starter"_s] = run.tubes[1].readAt_min[u"A2"_s] + 1.25;
-    const Check *early = test::find(evaluated(run).checks, CheckId::ReadingEarly, u"sample S"_s);
+    const Evaluation evaluation = evaluated(run);
+    const Check *early = test::find(evaluation.checks, CheckId::ReadingEarly, u"sample S"_s);
     ASSERT_FALSE(early->passed);
     EXPECT_TRUE(early->message.startsWith(
         u"tube 2: A2 is marked 1:15\u00a0min before what comes ahead of it (the method waits 15 to "
