@@ -169,7 +169,8 @@ private:
 
 bool isCoveredByChain(const QString &table)
 {
-    return table == "audit"_L1 || table == "audit_record"_L1 || table.startsWith("sqlite_"_L1);
+    return table == "audit"_L1 || table == "audit_record"_L1 || table.startsWith("sqlite_"_L1) ||
+           isDerived(table);
 }
 
 } // namespace

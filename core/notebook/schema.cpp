@@ -11,9 +11,14 @@ using namespace Qt::StringLiterals;
 
 const std::vector<SchemaStep> &schemaSteps()
 {
-    static const std::vector<SchemaStep> steps{firstSchemaStep(), secondSchemaStep(), thirdSchemaStep(),
-                                               fourthSchemaStep(), fifthSchemaStep()};
+    static const std::vector<SchemaStep> steps{firstSchemaStep(),  secondSchemaStep(), thirdSchemaStep(),
+                                               fourthSchemaStep(), fifthSchemaStep(),  sixthSchemaStep()};
     return steps;
+}
+
+bool isDerived(const QString &table)
+{
+    return table.startsWith("search_"_L1);
 }
 
 QStringList protectionOf(const QString &table, const QStringList &keys)
@@ -33,7 +38,10 @@ QStringList protectionOf(const QString &table, const QStringList &keys)
 Layout layoutOf(const Database &database)
 {
     Layout layout;
-    Statement objects(database, u"SELECT type, name, coalesce(sql, '') FROM sqlite_schema"_s);
+    // What a word index keeps itself in is its engine's own affair and may differ with its version.
+    Statement objects(
+        database, u"SELECT type, name, CASE WHEN name IN (SELECT name FROM pragma_table_list WHERE schema = "
+                  "'main' AND type = 'shadow') THEN '' ELSE coalesce(sql, '') END FROM sqlite_schema"_s);
     objects.run();
     while (objects.next())
         layout.objects[{objects.text(0), objects.text(1)}] = objects.text(2);

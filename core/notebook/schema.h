@@ -18,7 +18,7 @@ inline constexpr qint64 applicationId = 0x506C6174;
 
 /// One numbered change of the schema. A step that has been shipped never changes again; a later need is a new
 /// step. Steps after the first leave audit and audit_record as they are, give every new table an
-/// "id INTEGER PRIMARY KEY", and protect it with protectionOf.
+/// "id INTEGER PRIMARY KEY", and protect it with protectionOf; derived ones are free of both.
 struct SchemaStep {
     int number = 0;
     /// One line for the audit trail.
@@ -34,6 +34,11 @@ SchemaStep secondSchemaStep();
 SchemaStep thirdSchemaStep();
 SchemaStep fourthSchemaStep();
 SchemaStep fifthSchemaStep();
+SchemaStep sixthSchemaStep();
+
+/// A table, or the storage of one, that follows from the records and can be made anew from them at any time
+/// (searchindex.h): it is not protected, and no audit entry covers it.
+bool isDerived(const QString &table);
 
 /// Triggers that let rows of a table only ever be added: they refuse UPDATE and DELETE, and any INSERT OR
 /// REPLACE that would push out a row by its id or by one of the keys (SQL conditions on the old row and NEW),
