@@ -82,6 +82,8 @@ public:
     Lots lots{*this};
     Shelf shelf{*this};
     Persons persons{*this};
+    RunSearch search{*this};
+    RunHistory runHistory{*this};
 };
 
 Notebook::Notebook(std::unique_ptr<Private> p)
@@ -239,6 +241,16 @@ Persons &Notebook::persons()
 const Persons &Notebook::persons() const
 {
     return d->persons;
+}
+
+const RunSearch &Notebook::search() const
+{
+    return d->search;
+}
+
+const RunHistory &Notebook::runHistory() const
+{
+    return d->runHistory;
 }
 
 SampleResults Notebook::resultsOf(const QString &sample, const QString &measurand,

@@ -8,6 +8,8 @@
 #include "core/notebook/pipetting.h"
 #include "core/notebook/records.h"
 #include "core/notebook/reporting.h"
+#include "core/notebook/runhistory.h"
+#include "core/notebook/runsearch.h"
 #include "core/notebook/shelf.h"
 #include "core/planning/laboratory.h"
 #include "core/timing/stamp.h"
@@ -133,6 +135,8 @@ public:
     const Shelf &shelf() const;
     Persons &persons();
     const Persons &persons() const;
+    const RunSearch &search() const;
+    const RunHistory &runHistory() const;
 
     /// As it was saved last, or planning::usualLaboratory.
     planning::Laboratory laboratory() const;
@@ -175,7 +179,8 @@ public:
     /// and the shipped ones in one list, and for what a new run is offered.
     std::vector<StoredMethod> methods() const;
 
-    /// Newest first.
+    /// All of them, newest first, read from the records themselves: of a large notebook that takes its time,
+    /// see search().
     std::vector<RunSummary> runs() const;
     /// Throws Refused if there is no such run, Damaged if it can't be put together again.
     StoredRun load(RunId run) const;
