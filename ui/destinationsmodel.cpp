@@ -10,33 +10,6 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-namespace {
-
-/// Name of the drawing; a heading has none.
-QString drawingOf(Destination::Kind kind)
-{
-    switch (kind) {
-    case Destination::Kind::Rack:
-        return u"rack"_s;
-    case Destination::Kind::Methods:
-        return u"methods"_s;
-    case Destination::Kind::Samples:
-        return u"samples"_s;
-    case Destination::Kind::Lots:
-        return u"lots"_s;
-    case Destination::Kind::Laboratory:
-        return u"laboratory"_s;
-    case Destination::Kind::Persons:
-        return u"persons"_s;
-    case Destination::Kind::Limits:
-        return u"limits"_s;
-    default:
-        return u"notebook"_s;
-    }
-}
-
-} // namespace
-
 DestinationsModel::DestinationsModel(const Theme &theme, const BenchSession &session, QObject *parent)
     : RowsModel(parent)
     , m_theme(theme)
@@ -49,37 +22,32 @@ DestinationsModel::DestinationsModel(const Theme &theme, const BenchSession &ses
 void DestinationsModel::refresh()
 {
     using Kind = Destination::Kind;
-    std::vector<Destination> fresh{{Kind::Heading, tr("On bench"), {}, {}}};
+    std::vector<Destination> fresh{{Kind::Heading, tr("On bench"), {}, {}, {}, {}}};
     for (const Rack &rack : m_session.racks())
-        fresh.push_back({Kind::Rack, tr("Rack %1").arg(rack.letter), rack.stored.run.title, rack.id});
-    fresh.push_back({Kind::Heading, tr("Books"), {}, {}});
-    fresh.push_back({Kind::Notebook, tr("Notebook"), {}, {}});
-    fresh.push_back({Kind::Methods, tr("Methods"), {}, {}});
-    fresh.push_back({Kind::Samples, tr("Samples"), {}, {}});
-    fresh.push_back({Kind::Lots, tr("Lots"), {}, {}});
-    fresh.push_back({Kind::Laboratory, tr("Laboratory"), {}, {}});
-    fresh.push_back({Kind::Persons, tr("Persons"), {}, {}});
-    fresh.push_back({Kind::Limits, tr("Limits"), {}, {}});
+        fresh.push_back(
+            {Kind::Rack, tr("Rack %1").arg(rack.letter), rack.stored.run.title, rack.id, {}, u"rack"_s});
+    fresh.push_back({Kind::Heading, tr("Books"), {}, {}, {}, {}});
+    for (const BookEntry &entry : bookEntries())
+        fresh.push_back({Kind::Book, entry.title, {}, {}, entry.book, entry.drawing});
     setRows(std::move(fresh));
-}
-
-QModelIndex DestinationsModel::firstOf(Destination::Kind kind, notebook::RunId id) const
-{
-    for (int index = 0; index < rowCount(); ++index) {
-        if (row(index).kind == kind && row(index).run == id)
-            return this->index(index);
-    }
-    return {};
 }
 
 QModelIndex DestinationsModel::rackIndex(notebook::RunId id) const
 {
-    return firstOf(Destination::Kind::Rack, id);
+    for (int at = 0; at < rowCount(); ++at) {
+        if (row(at).kind == Destination::Kind::Rack && row(at).run == id)
+            return index(at);
+    }
+    return {};
 }
 
-QModelIndex DestinationsModel::bookIndex(Destination::Kind book) const
+QModelIndex DestinationsModel::bookIndex(Book book) const
 {
-    return firstOf(book, {});
+    for (int at = 0; at < rowCount(); ++at) {
+        if (row(at).kind == Destination::Kind::Book && row(at).book == book)
+            return index(at);
+    }
+    return {};
 }
 
 QVariant DestinationsModel::data(const QModelIndex &index, int role) const
@@ -100,7 +68,7 @@ QVariant DestinationsModel::data(const QModelIndex &index, int role) const
     case Qt::DecorationRole:
         if (heading)
             return {};
-        return m_theme.drawing(drawingOf(destination.kind));
+        return m_theme.drawing(destination.drawing);
     case Qt::ForegroundRole:
         return heading ? QVariant(m_theme.mutedText()) : QVariant();
     case Qt::FontRole:

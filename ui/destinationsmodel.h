@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/records.h"
+#include "ui/bookentries.h"
 #include "ui/shared/syncrows.h"
 
 #include <QAbstractListModel>
@@ -14,21 +15,15 @@ class Theme;
 
 /// One line of the side list.
 struct Destination {
-    enum class Kind {
-        Heading,
-        Rack,
-        Notebook,
-        Methods,
-        Samples,
-        Lots,
-        Laboratory,
-        Persons,
-        Limits
-    } kind = Kind::Heading;
+    enum class Kind { Heading, Rack, Book } kind = Kind::Heading;
     QString title;
     /// Of a rack only.
     QString runTitle;
     notebook::RunId run;
+    /// Of a book only.
+    Book book = Book::Notebook;
+    /// Of the theme; empty for a heading.
+    QString drawing;
     bool operator==(const Destination &) const = default;
 };
 
@@ -41,14 +36,12 @@ public:
     DestinationsModel(const Theme &theme, const BenchSession &session, QObject *parent = nullptr);
     void refresh();
     QModelIndex rackIndex(notebook::RunId id) const;
-    QModelIndex bookIndex(Destination::Kind book) const;
+    QModelIndex bookIndex(Book book) const;
 
     QVariant data(const QModelIndex &index, int role) const override;
     Qt::ItemFlags flags(const QModelIndex &index) const override;
 
 private:
-    QModelIndex firstOf(Destination::Kind kind, notebook::RunId id) const;
-
     const Theme &m_theme;
     const BenchSession &m_session;
 };

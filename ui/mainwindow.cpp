@@ -2,22 +2,18 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/mainwindow.h"
 
-#include "core/exchange/writers.h"
 #include "ui/abouttext.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/benchsettings.h"
 #include "ui/bench/benchsettingsdialog.h"
 #include "ui/bench/benchsounds.h"
 #include "ui/bench/doseticker.h"
-#include "ui/bench/labelprinting.h"
 #include "ui/bench/nextstrip.h"
-#include "ui/bench/printing.h"
 #include "ui/bench/rackpage.h"
 #include "ui/bench/readpage.h"
 #include "ui/bench/reportsaving.h"
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
-#include "ui/bench/submission.h"
 #include "ui/bench/timewords.h"
 #include "ui/books/laboratorypage.h"
 #include "ui/books/limitspage.h"
@@ -28,14 +24,15 @@
 #include "ui/books/personspage.h"
 #include "ui/books/samplespage.h"
 #include "ui/instrument/instrumentintake.h"
+#include "ui/instrumentroute.h"
 #include "ui/plan/planpage.h"
-#include "ui/print/worksheetpdf.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/sounder.h"
 #include "ui/shared/widgets.h"
 #include "ui/sidebar.h"
+#include "ui/today/todaypage.h"
 
 #include <QAction>
 #include <QCloseEvent>
@@ -43,8 +40,6 @@
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QLocale>
-#include <QSaveFile>
 #include <QScreen>
 #include <QStackedWidget>
 
@@ -77,19 +72,14 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_side(new SideBar(*m_theme, *m_session, this))
     , m_notice(new Notice(*m_theme, this))
     , m_pages(new QStackedWidget(this))
-    , m_emptyBench(plainLabel({}, this))
     , m_stores(new Stores(notebook, *m_session, this))
     , m_plan(new PlanPage(*m_theme, *m_clock, *m_session, *m_stores, this))
     , m_runFile(new RunFilePage(*m_theme, *m_session, this))
     , m_rack(new RackPage(*m_theme, *m_session, *m_stores, *m_settings, this))
+    , m_papers(*m_theme, *m_dialogs, *m_notice, *m_session, *m_stores)
+    , m_today(new TodayPage(*m_theme, *m_session, *m_stores, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
-    , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
-    , m_samples(new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
-    , m_lots(new LotsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
-    , m_laboratory(new LaboratoryPage(*m_theme, *m_session, *m_stores, this))
-    , m_persons(new PersonsPage(*m_theme, *m_session, *m_stores, this))
-    , m_limits(new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_instrument(new InstrumentIntake(*m_theme, *m_dialogs, InstrumentIntake::programSettings(), this))
     , m_listening(plainLabel({}, this))
 {
@@ -106,18 +96,9 @@ MainWindow::~MainWindow() = default;
 void MainWindow::build()
 {
     setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
-    m_emptyBench->setObjectName(u"emptyBench"_s);
-    m_emptyBench->setText(
-        tr("Nothing is on the bench.\n\n"
-           "Start with New run, or open a run file. Runs that were decided are in the Notebook."));
-    m_emptyBench->setWordWrap(true);
-    m_emptyBench->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_emptyBench->setFont(m_theme->large());
-    m_emptyBench->setMargin(m_theme->wideGap());
-    for (QWidget *page :
-         std::initializer_list<QWidget *>{m_emptyBench, m_plan, m_runFile, m_rack, m_notebook, m_methods,
-                                          m_samples, m_lots, m_laboratory, m_persons, m_limits})
+    for (QWidget *page : std::initializer_list<QWidget *>{m_plan, m_runFile, m_rack})
         m_pages->addWidget(page);
+    addBooks();
 
     auto *right = new QVBoxLayout;
     right->setSpacing(0);
@@ -142,6 +123,25 @@ void MainWindow::build()
         setWindowState(windowState() | Qt::WindowMaximized);
 }
 
+void MainWindow::addBooks()
+{
+    m_books = {
+        {Book::Today, m_today},
+        {Book::Notebook, m_notebook},
+        {Book::Methods, new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this)},
+        {Book::Samples, new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
+        {Book::Lots, new LotsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
+        {Book::Laboratory, new LaboratoryPage(*m_theme, *m_session, *m_stores, this)},
+        {Book::Persons, new PersonsPage(*m_theme, *m_session, *m_stores, this)},
+        {Book::Limits, new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
+    };
+    for (const auto &[book, page] : m_books) {
+        m_pages->addWidget(page);
+        connect(page, &BookPage::personWanted, m_side, &SideBar::askPerson);
+        connect(page, &BookPage::runWanted, this, &MainWindow::goToRun);
+    }
+}
+
 void MainWindow::connectPages()
 {
     connect(m_strip, &NextStrip::wanted, this, &MainWindow::goToNext);
@@ -160,15 +160,8 @@ void MainWindow::connectPages()
     connect(m_rack, &RackPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_rack, &RackPage::decided, this, &MainWindow::goToRecord);
     connect(m_rack, &RackPage::stageChanged, this, &MainWindow::updateActions);
-    connect(m_notebook, &NotebookPage::rackWanted, this, &MainWindow::goToRack);
-    connect(m_notebook, &NotebookPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_notebook, &NotebookPage::pageChanged, this, &MainWindow::updateActions);
-    connect(m_methods, &MethodsPage::personWanted, m_side, &SideBar::askPerson);
-    connect(m_samples, &SamplesPage::personWanted, m_side, &SideBar::askPerson);
-    connect(m_lots, &LotsPage::personWanted, m_side, &SideBar::askPerson);
-    connect(m_lots, &LotsPage::runWanted, this, &MainWindow::goToRecord);
-    connect(m_limits, &LimitsPage::personWanted, m_side, &SideBar::askPerson);
-    connect(m_laboratory, &LaboratoryPage::personWanted, m_side, &SideBar::askPerson);
+    connect(m_today, &TodayPage::bookWanted, this, &MainWindow::goToBook);
     connect(m_methodBook, &MethodBook::changed, this, &MainWindow::refreshMethods);
     connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
     connect(m_session, &BenchSession::notebookChanged, this, &MainWindow::updateActions);
@@ -178,12 +171,23 @@ void MainWindow::connectActions()
 {
     connect(m_actions.newRun, &QAction::triggered, this, &MainWindow::goToNewRun);
     connect(m_actions.openFile, &QAction::triggered, this, &MainWindow::chooseFile);
-    connect(m_actions.saveCopy, &QAction::triggered, this, &MainWindow::saveCopy);
-    connect(m_actions.saveWorksheet, &QAction::triggered, this, &MainWindow::saveWorksheet);
-    connect(m_actions.saveLabels, &QAction::triggered, this, &MainWindow::saveLabels);
-    connect(m_actions.saveReport, &QAction::triggered, this, [this] { saveReport(ReportKind::Results); });
-    connect(m_actions.saveRecord, &QAction::triggered, this, [this] { saveReport(ReportKind::Record); });
-    connect(m_actions.saveTable, &QAction::triggered, this, [this] { saveReport(ReportKind::Table); });
+    const auto onRun = [this](QAction *action, void (RunPapers::*save)(notebook::RunId, QWidget *)) {
+        connect(action, &QAction::triggered, this, [this, save] {
+            if (const auto id = runOnShow())
+                (m_papers.*save)(*id, this);
+        });
+    };
+    onRun(m_actions.saveCopy, &RunPapers::saveCopy);
+    onRun(m_actions.saveWorksheet, &RunPapers::saveWorksheet);
+    onRun(m_actions.saveLabels, &RunPapers::saveLabels);
+    const auto reports = {std::pair{m_actions.saveReport, ReportKind::Results},
+                          std::pair{m_actions.saveRecord, ReportKind::Record},
+                          std::pair{m_actions.saveTable, ReportKind::Table}};
+    for (const auto &[action, kind] : reports)
+        connect(action, &QAction::triggered, this, [this, kind = kind] {
+            if (const auto id = runOnShow())
+                m_papers.saveReport(*id, kind, this);
+        });
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_actions.next, &QAction::triggered, this, &MainWindow::goToNext);
     connect(m_actions.done, &QAction::triggered, this, &MainWindow::doneNow);
@@ -196,14 +200,8 @@ void MainWindow::connectActions()
             [this] { goToRack(m_side->rackBeside(m_rack->rackId(), 1)); });
     connect(m_actions.previousRack, &QAction::triggered, this,
             [this] { goToRack(m_side->rackBeside(m_rack->rackId(), -1)); });
-    connect(m_actions.notebook, &QAction::triggered, this, &MainWindow::goToNotebook);
-    connect(m_actions.methods, &QAction::triggered, this, &MainWindow::goToMethods);
-    connect(m_actions.samples, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Samples); });
-    connect(m_actions.lots, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Lots); });
-    connect(m_actions.laboratory, &QAction::triggered, this,
-            [this] { goToBook(Destination::Kind::Laboratory); });
-    connect(m_actions.persons, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Persons); });
-    connect(m_actions.limits, &QAction::triggered, this, [this] { goToBook(Destination::Kind::Limits); });
+    for (const auto &[book, action] : m_actions.books)
+        connect(action, &QAction::triggered, this, [this, book = book] { goToBook(book); });
     connect(m_actions.about, &QAction::triggered, this,
             [this] { m_dialogs->tell(this, tr("About Plateau"), aboutText()); });
 }
@@ -223,7 +221,7 @@ void MainWindow::start(const exchange::MethodLibrary &methods)
     if (m_session->next())
         goToNext();
     else
-        showPage(m_emptyBench);
+        goToBook(Book::Today);
     QStringList lines;
     for (const auto &[fileName, problem] : methods.problems())
         lines << exchange::problemLine(fileName, problem);
@@ -257,20 +255,9 @@ void MainWindow::markPage()
     const QWidget *page = m_pages->currentWidget();
     if (page == m_rack && m_session->find(m_rack->rackId()))
         m_side->markRack(m_rack->rackId());
-    else if (page == m_notebook)
-        m_side->markBook(Destination::Kind::Notebook);
-    else if (page == m_methods)
-        m_side->markBook(Destination::Kind::Methods);
-    else if (page == m_samples)
-        m_side->markBook(Destination::Kind::Samples);
-    else if (page == m_lots)
-        m_side->markBook(Destination::Kind::Lots);
-    else if (page == m_laboratory)
-        m_side->markBook(Destination::Kind::Laboratory);
-    else if (page == m_persons)
-        m_side->markBook(Destination::Kind::Persons);
-    else if (page == m_limits)
-        m_side->markBook(Destination::Kind::Limits);
+    else if (const auto at = std::ranges::find(m_books, page, &std::pair<Book, BookPage *>::second);
+             at != m_books.end())
+        m_side->markBook(at->first);
     else
         m_side->markNothing();
 }
@@ -316,19 +303,9 @@ void MainWindow::connectInstrument()
     m_listening->setObjectName(u"listening"_s);
     m_listening->setMargin(m_theme->gap());
     m_listening->setWordWrap(true);
-    connect(m_actions.pasteReadings, &QAction::triggered, this,
-            [this] { m_instrument->openPasteDialog(this); });
-    connect(m_actions.fileReadings, &QAction::triggered, this,
-            [this] { m_instrument->openFileDialog(this); });
-    connect(m_actions.listen, &QAction::triggered, this, [this] { m_instrument->openListenDialog(this); });
-    connect(m_actions.stopListening, &QAction::triggered, m_instrument, &InstrumentIntake::stopListening);
-    connect(m_instrument, &InstrumentIntake::readingTaken, this,
-            [this](const TakenReading &reading) { takeReadings({reading}); });
-    connect(m_instrument, &InstrumentIntake::columnTaken, this, &MainWindow::takeReadings);
-    connect(m_instrument, &InstrumentIntake::lineRefused, this,
-            [this](const QString &raw, const QString &why) {
-                m_notice->say(State::Attention, tr("The photometer sent “%1”: %2").arg(raw, why));
-            });
+    auto *route = new InstrumentRoute(*m_instrument, *m_session, *m_rack, *m_notice, this);
+    route->connectActions(m_actions, this);
+    connect(route, &InstrumentRoute::rackPageWanted, this, [this] { showPage(m_rack); });
     connect(m_instrument, &InstrumentIntake::stateChanged, this, &MainWindow::showListening);
     showListening();
 }
@@ -338,29 +315,6 @@ void MainWindow::showListening()
     m_listening->setText(m_instrument->stateSentence());
     m_listening->setVisible(m_instrument->isListening());
     m_actions.stopListening->setEnabled(m_instrument->isListening());
-}
-
-void MainWindow::takeReadings(const std::vector<TakenReading> &readings)
-{
-    ReadPage &page = m_rack->readPage();
-    const auto next = m_session->next();
-    const bool onReadPage = m_pages->currentWidget() == m_rack && m_rack->stage() == RackPage::Read;
-    // A column belongs to the rack and the tube somebody is at; what is sent belongs to what is due.
-    const bool follows = readings.size() == 1 || !onReadPage;
-    if (follows && next && next->kind == NextAction::Kind::Read && page.isIdle()) {
-        m_rack->showRack(next->run, RackPage::Read);
-        page.goTo(next->place);
-        showPage(m_rack);
-    }
-    std::vector<Submission> submissions;
-    for (const TakenReading &reading : readings)
-        submissions.push_back(submissionOf(reading));
-    page.take(submissions);
-    if (page.hasWaiting() && (m_pages->currentWidget() != m_rack || m_rack->stage() != RackPage::Read))
-        m_notice->say(State::Attention,
-                      tr("A reading came that waits for an answer: go to Read of rack %1.")
-                          .arg(m_session->find(m_rack->rackId()) ? m_session->find(m_rack->rackId())->letter
-                                                                 : QString()));
 }
 
 void MainWindow::sayClockSet(qint64 shift_ms)
@@ -389,40 +343,19 @@ void MainWindow::goToRack(notebook::RunId id)
     showPage(m_rack);
 }
 
-void MainWindow::goToBook(Destination::Kind book)
+void MainWindow::goToBook(Book book)
 {
-    if (book == Destination::Kind::Notebook) {
-        goToNotebook();
-    } else if (book == Destination::Kind::Methods) {
-        goToMethods();
-    } else if (book == Destination::Kind::Samples) {
-        showPage(m_samples);
-        m_samples->open();
-    } else if (book == Destination::Kind::Lots) {
-        showPage(m_lots);
-        m_lots->open();
-    } else if (book == Destination::Kind::Laboratory) {
-        showPage(m_laboratory);
-        m_laboratory->open();
-    } else if (book == Destination::Kind::Persons) {
-        showPage(m_persons);
-        m_persons->open();
-    } else if (book == Destination::Kind::Limits) {
-        showPage(m_limits);
-        m_limits->open();
-    }
+    const auto at = std::ranges::find(m_books, book, &std::pair<Book, BookPage *>::first);
+    showPage(at->second);
+    at->second->open();
 }
 
-void MainWindow::goToNotebook()
+void MainWindow::goToRun(notebook::RunId id)
 {
-    showPage(m_notebook);
-    m_notebook->showList();
-}
-
-void MainWindow::goToMethods()
-{
-    showPage(m_methods);
-    m_methods->open();
+    if (m_session->find(id))
+        goToRack(id);
+    else
+        goToRecord(id);
 }
 
 void MainWindow::goToRecord(notebook::RunId id)
@@ -458,67 +391,6 @@ std::optional<notebook::RunId> MainWindow::runOnShow() const
     if (m_pages->currentWidget() == m_notebook)
         return m_notebook->openRecord();
     return std::nullopt;
-}
-
-void MainWindow::saveCopy()
-{
-    const auto id = runOnShow();
-    if (!id)
-        return;
-    m_notice->clear();
-    guarded(*m_notice, [&] {
-        const notebook::StoredRun stored = m_session->load(*id);
-        const QString path = m_dialogs->fileToSave(this, tr("Save a copy of the run"), tr("run.json"),
-                                                   tr("Run files (*.json)"));
-        if (path.isEmpty())
-            return;
-        QSaveFile file(path);
-        const QByteArray bytes = exchange::writeRun(stored.run, &stored.method);
-        if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
-            m_notice->say(State::Bad,
-                          tr("The copy could not be written to %1: %2. Choose another place; the run itself "
-                             "is in the notebook as before.")
-                              .arg(path, file.errorString()));
-        else
-            m_notice->say(State::Good, tr("A copy of the run was written to %1.").arg(path));
-    });
-}
-
-void MainWindow::saveWorksheet()
-{
-    const auto id = runOnShow();
-    if (!id)
-        return;
-    m_notice->clear();
-    guarded(*m_notice, [&] {
-        const notebook::StoredRun stored = m_session->load(*id);
-        const WorksheetContent content = worksheetOf(stored, m_stores->laboratory(), m_session->person());
-        savePdfAs(this, *m_dialogs, *m_notice, worksheetFileName(stored.run),
-                  worksheetPdf(content, usualPaper(QLocale::system())));
-    });
-}
-
-void MainWindow::saveLabels()
-{
-    const auto id = runOnShow();
-    if (!id)
-        return;
-    m_notice->clear();
-    guarded(*m_notice, [&] {
-        saveLabelsAs(this, *m_theme, *m_dialogs, *m_notice, m_session->load(*id).run, m_session->person());
-    });
-}
-
-void MainWindow::saveReport(ReportKind kind)
-{
-    const auto id = runOnShow();
-    if (!id)
-        return;
-    m_notice->clear();
-    guarded(*m_notice, [&] {
-        saveReportAs(this, *m_theme, *m_dialogs, *m_notice, m_session->report(*id), kind,
-                     m_session->person());
-    });
 }
 
 void MainWindow::onRacksChanged()
@@ -580,18 +452,10 @@ QStringList MainWindow::unstored() const
     }
     if (m_plan->isBegun())
         lines << tr("A new run that is not on the bench yet");
-    if (m_methods->hasUnsavedChanges())
-        lines << tr("A method that is not saved yet");
-    if (m_samples->hasUnsavedChanges())
-        lines << tr("Samples that are not on the shelf yet");
-    if (m_lots->hasUnsavedChanges())
-        lines << tr("What happened to a lot, not stored yet");
-    if (m_laboratory->hasUnsavedChanges())
-        lines << tr("Changes of the laboratory that are not saved yet");
-    if (m_persons->hasUnsavedChanges())
-        lines << tr("A change of the list of persons, not stored yet");
-    if (m_limits->hasUnsavedChanges())
-        lines << tr("A limit of a product that is not saved yet");
+    for (const auto &[book, page] : m_books) {
+        if (const QString typed = page->unstored(); !typed.isEmpty())
+            lines << typed;
+    }
     return lines;
 }
 

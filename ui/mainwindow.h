@@ -4,13 +4,16 @@
 
 #include "core/exchange/library.h"
 #include "core/notebook/notebook.h"
-#include "ui/destinationsmodel.h"
+#include "ui/bookentries.h"
+#include "ui/runpapers.h"
 #include "ui/windowactions.h"
 
 #include <QMainWindow>
 #include <QTimer>
 
 #include <memory>
+#include <utility>
+#include <vector>
 
 class QLabel;
 class QStackedWidget;
@@ -20,28 +23,22 @@ namespace plateau::ui {
 class BenchSession;
 class BenchSettings;
 class BenchSounds;
-struct TakenReading;
+class BookPage;
 class Clock;
 class Dialogs;
 class InstrumentIntake;
-class LaboratoryPage;
-class LimitsPage;
-class LotsPage;
 class MethodBook;
-class MethodsPage;
 class NextStrip;
 class Notice;
 class NotebookPage;
-class PersonsPage;
 class PlanPage;
 class RackPage;
-enum class ReportKind;
 class RunFilePage;
-class SamplesPage;
 class SideBar;
 class Sounder;
 class Stores;
 class Theme;
+class TodayPage;
 
 /// The window: what is next above everything, the racks and books on the left, the page of the one that is
 /// chosen. notebook and methods outlive it.
@@ -69,6 +66,7 @@ protected:
 
 private:
     void build();
+    void addBooks();
     void connectPages();
     void connectActions();
     void start(const exchange::MethodLibrary &methods);
@@ -83,20 +81,14 @@ private:
     void sayClockSet(qint64 shift_ms);
     void chooseBenchSettings();
     void connectInstrument();
-    /// Into the tube that is due, on whatever rack, unless somebody is in the middle of something there.
-    void takeReadings(const std::vector<TakenReading> &readings);
     void showListening();
     void goToRack(notebook::RunId id);
-    void goToBook(Destination::Kind book);
-    void goToNotebook();
+    void goToBook(Book book);
+    /// Its rack where it is on the bench, else its record.
+    void goToRun(notebook::RunId id);
     void goToRecord(notebook::RunId id);
-    void goToMethods();
     void goToNewRun();
     void chooseFile();
-    void saveCopy();
-    void saveWorksheet();
-    void saveLabels();
-    void saveReport(ReportKind kind);
     /// What was typed anywhere and is nowhere stored, in words; empty if all is.
     QStringList unstored() const;
     /// Of the rack that is being left.
@@ -120,19 +112,16 @@ private:
     SideBar *m_side;
     Notice *m_notice;
     QStackedWidget *m_pages;
-    QLabel *m_emptyBench;
     Stores *m_stores;
     PlanPage *m_plan;
     RunFilePage *m_runFile;
     RackPage *m_rack;
+    RunPapers m_papers;
+    TodayPage *m_today;
     NotebookPage *m_notebook;
     MethodBook *m_methodBook;
-    MethodsPage *m_methods;
-    SamplesPage *m_samples;
-    LotsPage *m_lots;
-    LaboratoryPage *m_laboratory;
-    PersonsPage *m_persons;
-    LimitsPage *m_limits;
+    /// In the order they are asked whether something is not stored.
+    std::vector<std::pair<Book, BookPage *>> m_books;
     InstrumentIntake *m_instrument;
     QLabel *m_listening;
     QTimer m_heart;

@@ -79,8 +79,8 @@ void SideBar::choose(const QModelIndex &index)
     const Destination &destination = m_model->row(index.row());
     if (destination.kind == Destination::Kind::Rack)
         Q_EMIT rackWanted(destination.run);
-    else if (destination.kind != Destination::Kind::Heading)
-        Q_EMIT bookWanted(destination.kind);
+    else if (destination.kind == Destination::Kind::Book)
+        Q_EMIT bookWanted(destination.book);
 }
 
 void SideBar::mark(const QModelIndex &index)
@@ -97,7 +97,7 @@ void SideBar::markRack(notebook::RunId id)
     mark(m_model->rackIndex(id));
 }
 
-void SideBar::markBook(Destination::Kind book)
+void SideBar::markBook(Book book)
 {
     mark(m_model->bookIndex(book));
 }

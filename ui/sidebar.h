@@ -25,7 +25,7 @@ public:
 
     /// Marks where the window is, without going there again.
     void markRack(notebook::RunId id);
-    void markBook(Destination::Kind book);
+    void markBook(Book book);
     void markNothing();
     /// Asks for the name; the focus goes back where it was once one is given.
     void askPerson();
@@ -33,7 +33,7 @@ public:
 
 Q_SIGNALS:
     void rackWanted(plateau::notebook::RunId id);
-    void bookWanted(plateau::ui::Destination::Kind book);
+    void bookWanted(plateau::ui::Book book);
     void newRunWanted();
     void openFileWanted();
 

@@ -74,13 +74,8 @@ WindowActions::WindowActions(QMainWindow &window)
     previousRack =
         add(view, Words::tr("&Previous rack"), u"actionPreviousRack"_s, QKeySequence(u"Ctrl+PgUp"_s));
     view->addSeparator();
-    notebook = add(view, Words::tr("&Notebook"), u"actionNotebook"_s, QKeySequence(u"Ctrl+B"_s));
-    methods = add(view, Words::tr("&Methods"), u"actionMethods"_s, QKeySequence(u"Ctrl+M"_s));
-    samples = add(view, Words::tr("&Samples"), u"actionSamples"_s, QKeySequence(u"Ctrl+J"_s));
-    lots = add(view, Words::tr("&Lots"), u"actionLots"_s, QKeySequence(u"Ctrl+L"_s));
-    laboratory = add(view, Words::tr("Labora&tory"), u"actionLaboratory"_s, QKeySequence(u"Ctrl+Shift+L"_s));
-    persons = add(view, Words::tr("P&ersons"), u"actionPersons"_s, QKeySequence(u"Ctrl+Shift+P"_s));
-    limits = add(view, Words::tr("Limits of pro&ducts"), u"actionLimits"_s, QKeySequence(u"Ctrl+Shift+M"_s));
+    for (const BookEntry &entry : bookEntries())
+        books[entry.book] = add(view, entry.menuText, entry.actionName, entry.keys);
 
     QMenu *help = window.menuBar()->addMenu(Words::tr("&Help"));
     about = add(help, Words::tr("&About Plateau"), u"actionAbout"_s);

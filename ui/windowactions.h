@@ -2,6 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/bookentries.h"
+
+#include <map>
+
 class QAction;
 class QMainWindow;
 
@@ -33,13 +37,7 @@ struct WindowActions {
     QAction *review;
     QAction *nextRack;
     QAction *previousRack;
-    QAction *notebook;
-    QAction *methods;
-    QAction *samples;
-    QAction *lots;
-    QAction *laboratory;
-    QAction *persons;
-    QAction *limits;
+    std::map<Book, QAction *> books;
     QAction *about;
 };
 

@@ -41,6 +41,12 @@ struct EvaluatedCompanion {
     Source source;
 };
 
+/// Of a term: its run, and what the sample is called there.
+struct Found {
+    const Source *source = nullptr;
+    QString sample;
+};
+
 /// A term with where it comes from. result: nullptr where that method has no such measurand.
 struct Part {
     const assay::DerivedTerm *term = nullptr;
@@ -86,10 +92,11 @@ public:
     {
         std::vector<Part> parts;
         for (const assay::DerivedTerm &term : derived.terms) {
-            const Source *source = sourceOf(term, sample);
-            if (!source)
+            const std::optional<Found> found = find(term, sample);
+            if (!found)
                 return std::nullopt;
-            parts.push_back({&term, source, findResult(source->evaluation, sample, term.measurand)});
+            parts.push_back(
+                {&term, found->source, findResult(found->source->evaluation, found->sample, term.measurand)});
         }
         Result result;
         result.sample = sample;
@@ -107,14 +114,39 @@ public:
     }
 
 private:
-    const Source *sourceOf(const assay::DerivedTerm &term, const QString &sample) const
+    std::optional<Found> find(const assay::DerivedTerm &term, const QString &sample) const
     {
         if (term.method.isEmpty() || term.method == m_own.layout.method().id)
-            return &m_own;
-        const auto found = std::ranges::find_if(m_companions, [&](const EvaluatedCompanion &companion) {
-            return companion.layout.method().id == term.method && holdsSample(companion.evaluation, sample);
-        });
-        return found == m_companions.end() ? nullptr : &found->source;
+            return Found{&m_own, sample};
+        const run::Sample &own = *run::findSample(m_own.layout.run(), sample);
+        for (const EvaluatedCompanion &companion : m_companions) {
+            if (companion.layout.method().id != term.method)
+                continue;
+            const QStringList names = namesIn(companion, own);
+            if (names.isEmpty())
+                continue;
+            // What had to be repeated there has a name of its own.
+            const auto good = std::ranges::find_if(names, [&](const QString &name) {
+                const Result *result = findResult(companion.evaluation, name, term.measurand);
+                return result && result->verdict == Verdict::Reportable;
+            });
+            return Found{&companion.source, good == names.end() ? names.front() : *good};
+        }
+        return std::nullopt;
+    }
+
+    /// What the sample is called in the other run: as here, as what it repeats, as a repeat of that.
+    static QStringList namesIn(const EvaluatedCompanion &companion, const run::Sample &own)
+    {
+        const QString origin = own.repeats.isEmpty() ? own.id : own.repeats;
+        QStringList names{own.id, origin};
+        for (const run::Sample &other : companion.layout.run().samples) {
+            if (other.repeats == origin)
+                names.append(other.id);
+        }
+        names.removeDuplicates();
+        names.removeIf([&](const QString &name) { return !holdsSample(companion.evaluation, name); });
+        return names;
     }
 
     static void addTerms(const std::vector<Part> &parts, Result &result)

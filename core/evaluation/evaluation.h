@@ -260,8 +260,9 @@ struct Companion {
 /// input gives the same bits. Expects a method and a run that assay::problemsOf and run::problemsOf find no
 /// error in; readings may be missing (a run that is being keyed). Formulas: DEVELOPERS.md, "The arithmetic".
 /// A derived quantity that takes from another method is formed for the samples that a companion of that
-/// method holds as well (by sample id; of several the first), and left out for the others: without companions
-/// the run stands on its own.
+/// method holds as well (of several the first), and left out for the others: without companions the run stands
+/// on its own. A companion holds a sample by its id, by that of the sample it repeats, or as a repeat of that
+/// (run::Sample::repeats); of several the first that is reportable there counts.
 Evaluation evaluate(const assay::Method &method, const run::Run &run, const Rules &rules = {},
                     std::span<const Companion> companions = {});
 

@@ -365,14 +365,17 @@ TEST_F(Models, DestinationsAreTheRacksAndTheBooks)
     session.reload();
     ui::DestinationsModel model(theme, session);
     Watch watch(&model);
-    EXPECT_EQ(model.rowCount(), 9);
+    const int books = static_cast<int>(ui::bookEntries().size());
+    EXPECT_EQ(model.rowCount(), 2 + books);
     const notebook::RunId id = addRun(exampleRun());
     session.reload();
     model.refresh();
-    ASSERT_EQ(model.rowCount(), 10);
+    ASSERT_EQ(model.rowCount(), 3 + books);
     EXPECT_EQ(watch.inserted.count(), 1);
     EXPECT_EQ(model.rackIndex(id).data(Qt::AccessibleTextRole).toString(), u"Rack A, Perry tanks"_s);
-    EXPECT_EQ(model.bookIndex(ui::Destination::Kind::Notebook).row(), 3);
+    EXPECT_EQ(model.bookIndex(ui::Book::Today).row(), 3) << "behind the headings and the rack";
+    for (const ui::BookEntry &entry : ui::bookEntries())
+        EXPECT_EQ(model.bookIndex(entry.book).data(Qt::DisplayRole).toString(), entry.title);
     EXPECT_EQ(model.flags(model.index(0)), Qt::NoItemFlags) << "headings cannot be chosen";
 }
 

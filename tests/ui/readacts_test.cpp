@@ -46,6 +46,14 @@ protected:
     ui::BenchSession &session() const { return *window->findChild<ui::BenchSession *>(); }
     ui::ReadPage &page() const { return *window->findChild<ui::ReadPage *>(); }
     notebook::StoredRun stored() const { return book->load(id); }
+    void readAgain()
+    {
+        press(Qt::Key_I, Qt::AltModifier);
+        ASSERT_TRUE(waitFor([&] {
+            return page().findChild<QLabel *>(u"pendingCorrection"_s)->text().startsWith(u"Read again"_s);
+        }));
+        find<QLineEdit>(u"readingEntry"_s)->setFocus();
+    }
     void pass(double seconds)
     {
         clocks->pass(seconds);
@@ -169,6 +177,69 @@ TEST_F(ReadActs, APointMayBeReadAgainAndAgain)
     const auto *table = find<QTableView>(u"readingsTable"_s);
     EXPECT_EQ(table->model()->index(0, 2).data().toString(), u"3 readings, last 0.102"_s)
         << "nothing was replaced";
+}
+
+TEST_F(ReadActs, ASeriesThatHasNotEndedIsAskedForAgainInItsOwnRhythm)
+{
+    const notebook::RunId rack = addRun(exampleRun());
+    book->pipetting().markDone(
+        rack, {{{0, u"buffer"_s, false}}, {{0, u"water"_s, false}}, {{0, u"sample"_s, false}}},
+        u"R. Okafor"_s);
+    openAt(rack);
+    pass(4 * 60);
+    page().goTo({0, u"A1"_s});
+    keyReading(u"0.100"_s);
+    pass(90);
+    page().goTo({0, u"A1"_s});
+    readAgain();
+    keyReading(u"0.180"_s);
+    const auto series = [&] {
+        std::vector<ui::NextAction> all;
+        for (const ui::NextAction &action : session().timed()) {
+            if (action.readBefore > 0)
+                all.push_back(action);
+        }
+        return all;
+    };
+    ASSERT_EQ(series().size(), 1U);
+    EXPECT_EQ(series()[0].place, (ui::Place{0, u"A1"_s}));
+    EXPECT_NEAR(series()[0].times->opens_s, 90, 0.1);
+    EXPECT_NE(labelText(u"place"_s), u"Tube 1: A1"_s) << "not before its time";
+
+    heard.clear();
+    pass(90);
+    EXPECT_EQ(heard, std::vector{ui::Sound::Now});
+    EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: key A1 again"_s);
+    EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s) << "the entry goes there by itself";
+    keyReading(u"0.260"_s);
+    ASSERT_EQ(series().size(), 1U);
+    EXPECT_NEAR(series()[0].times->opens_s, 90, 0.1);
+    heard.clear();
+    pass(90);
+    EXPECT_EQ(heard, std::vector{ui::Sound::Now}) << "each further reading is heard";
+
+    pass(95);
+    EXPECT_TRUE(series().empty()) << "whoever lets one go by has done with it";
+}
+
+TEST_F(ReadActs, ASeriesThatHasEndedIsNotAskedForAgain)
+{
+    const notebook::RunId rack = addRun(exampleRun());
+    book->pipetting().markDone(
+        rack, {{{0, u"buffer"_s, false}}, {{0, u"water"_s, false}}, {{0, u"sample"_s, false}}},
+        u"R. Okafor"_s);
+    openAt(rack);
+    pass(4 * 60);
+    page().goTo({0, u"A1"_s});
+    keyReading(u"0.100"_s);
+    pass(90);
+    page().goTo({0, u"A1"_s});
+    readAgain();
+    keyReading(u"0.100"_s);
+    ASSERT_EQ(std::get<run::ReadingSeries>(stored().run.tubes[0].readings.at(u"A1"_s)).size(), 2U);
+    ASSERT_TRUE(session().find(rack)->evaluation.series.at(0).ended);
+    for (const ui::NextAction &action : session().timed())
+        EXPECT_EQ(action.readBefore, 0);
 }
 
 TEST_F(ReadActs, ATubeIsSpoiltAndCountsAgain)

@@ -54,7 +54,7 @@ protected:
 TEST_F(Window, AnEmptyNotebookSaysWhatToDoNext)
 {
     openWindow();
-    EXPECT_TRUE(labelText(u"emptyBench"_s).contains(u"New run"_s));
+    EXPECT_TRUE(labelText(u"todayBenchNothing"_s).contains(u"New run"_s));
     action(u"actionNotebook"_s)->trigger();
     EXPECT_TRUE(labelText(u"notebookEmpty"_s).contains(u"New run"_s));
     EXPECT_FALSE(action(u"actionNext"_s)->isEnabled());

@@ -89,6 +89,12 @@ std::optional<NextAction> BenchSession::next() const
     return nextAction(m_racks, nowOfRacks_min(), m_inHand, m_lead_s);
 }
 
+std::optional<NextAction> BenchSession::nextOf(const Rack &rack) const
+{
+    const double now = now_min(rack);
+    return nextAction({&rack, 1}, {&now, 1}, rack.id, m_lead_s);
+}
+
 std::vector<NextAction> BenchSession::timed() const
 {
     return timedActions(m_racks, nowOfRacks_min());

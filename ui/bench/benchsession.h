@@ -53,6 +53,8 @@ public:
     const Rack *find(notebook::RunId id) const;
     /// See nextAction.
     std::optional<NextAction> next() const;
+    /// The same of one rack alone.
+    std::optional<NextAction> nextOf(const Rack &rack) const;
     /// See timedActions.
     std::vector<NextAction> timed() const;
     /// Minutes on the rack's own clock.

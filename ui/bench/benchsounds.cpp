@@ -36,7 +36,7 @@ std::optional<Sound> SoundRule::hear(const std::vector<NextAction> &timed, doubl
     for (const NextAction &action : timed) {
         const bool pipette = action.kind == NextAction::Kind::Pipette;
         const Act act{action.run.value, action.tube(), pipette ? action.dosing.round : -1,
-                      pipette ? QString() : action.place.reading};
+                      pipette ? QString() : action.place.reading, action.readBefore};
         present.insert(act);
         const bool isNew = m_seen.insert(act).second;
         for (const Sound sound : soundsOf(*action.times, lead_s)) {

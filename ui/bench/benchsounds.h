@@ -25,7 +25,7 @@ public:
     std::optional<Sound> hear(const std::vector<NextAction> &timed, double lead_s);
 
 private:
-    using Act = std::tuple<qint64, int, int, QString>;
+    using Act = std::tuple<qint64, int, int, QString, int>;
     std::set<Act> m_seen;
     std::set<std::pair<Act, Sound>> m_heard;
 };

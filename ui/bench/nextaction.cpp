@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/nextaction.h"
 
+#include "core/run/waits.h"
 #include "ui/bench/benchsession.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace plateau::ui {
 
@@ -94,6 +96,39 @@ std::optional<NextAction> onBeat(const Rack &rack, double now_min)
     return action;
 }
 
+/// Something that comes behind the reading was done.
+bool isPast(const assay::Method &method, const run::Tube &tube, const QString &reading)
+{
+    bool behind = false;
+    for (const run::TubeAct &act : run::tubeActs(method, tube)) {
+        const bool isRead = act.kind == run::TubeAct::Kind::Read;
+        if (behind && (isRead ? tube.readings.contains(act.name) : tube.addedAt_min.contains(act.name)))
+            return true;
+        behind = behind || (isRead && act.name == reading);
+    }
+    return false;
+}
+
+std::optional<NextAction> goingOn(const Rack &rack, const evaluation::SeriesFit &fit, double now_min)
+{
+    const run::Tube &tube = rack.stored.run.tubes[static_cast<std::size_t>(fit.tube)];
+    const Place place{fit.tube, fit.reading};
+    const run::Reading *read = readingAt(rack.stored.run, place);
+    const auto *points = read ? std::get_if<run::ReadingSeries>(read) : nullptr;
+    const auto readAt = tube.readAt_min.find(fit.reading);
+    if (fit.ended || !tube.spoilt.isEmpty() || !points || points->size() < 2 ||
+        readAt == tube.readAt_min.end() || isPast(rack.stored.method, tube, fit.reading))
+        return std::nullopt;
+    const double interval_min = points->back().at_min - (points->end() - 2)->at_min;
+    const double opens_min = readAt->second + interval_min;
+    if (now_min > opens_min + interval_min)
+        return std::nullopt;
+    NextAction action = reading(rack, place);
+    action.readBefore = static_cast<int>(points->size());
+    action.times = ActTimes{(opens_min - now_min) * secondsPerMinute, std::nullopt};
+    return action;
+}
+
 bool isTimed(const Rack &rack, int tube, run::TubeAct::Kind kind, const QString &name)
 {
     return std::ranges::any_of(rack.due, [&](const timing::Due &due) {
@@ -141,23 +176,34 @@ timing::Phase ActTimes::phase() const
     return closes_s && *closes_s < 0 ? timing::Phase::Late : timing::Phase::Open;
 }
 
-std::vector<NextAction> timedActions(const std::vector<Rack> &racks, const std::vector<double> &now_min)
+std::vector<NextAction> seriesActions(const Rack &rack, double now_min)
+{
+    std::vector<NextAction> actions;
+    for (const evaluation::SeriesFit &fit : rack.evaluation.series) {
+        if (auto action = goingOn(rack, fit, now_min))
+            actions.push_back(std::move(*action));
+    }
+    return actions;
+}
+
+std::vector<NextAction> timedActions(std::span<const Rack> racks, std::span<const double> now_min)
 {
     std::vector<NextAction> all;
     for (std::size_t at = 0; at < racks.size(); ++at) {
         const Rack &rack = racks[at];
         for (const timing::Due &due : rack.due) {
-            if (auto action = timed(rack, due, now_min.at(at)))
+            if (auto action = timed(rack, due, now_min[at]))
                 all.push_back(std::move(*action));
         }
-        if (auto action = onBeat(rack, now_min.at(at)))
+        std::ranges::move(seriesActions(rack, now_min[at]), std::back_inserter(all));
+        if (auto action = onBeat(rack, now_min[at]))
             all.push_back(std::move(*action));
     }
     std::ranges::stable_sort(all, {}, [](const NextAction &action) { return action.times->opens_s; });
     return all;
 }
 
-std::optional<NextAction> nextAction(const std::vector<Rack> &racks, const std::vector<double> &now_min,
+std::optional<NextAction> nextAction(std::span<const Rack> racks, std::span<const double> now_min,
                                      notebook::RunId inHand, double lead_s)
 {
     const std::vector<NextAction> timed = timedActions(racks, now_min);

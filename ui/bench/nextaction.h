@@ -6,6 +6,7 @@
 #include "ui/bench/pipettesheet.h"
 #include "ui/bench/places.h"
 
+#include <span>
 #include <vector>
 
 namespace plateau::ui {
@@ -33,8 +34,9 @@ struct NextAction {
     enum class Kind { Pipette, Read, Review } kind = Kind::Read;
     notebook::RunId run;
     QString letter;
-    /// Of Read only.
+    /// Of Read only, with how often that point was read already: more than once is a series that goes on.
     Place place{};
+    int readBefore = 0;
     int readingsTaken = 0;
     int readingsPlanned = 0;
     /// Of Pipette only, with how many tubes of its round are through.
@@ -46,14 +48,19 @@ struct NextAction {
     bool operator==(const NextAction &) const = default;
 };
 
+/// The next readings of the series that were begun in the rack and have not ended, each as long after the
+/// last as that came after the one before. Whoever lets another such time go by has done with it.
+std::vector<NextAction> seriesActions(const Rack &rack, double now_min);
+
 /// Everything of the racks that has its time, the earliest first: readings after their waits, additions after
-/// theirs, and the next beat. now: minutes on each rack's own clock, in the order of the racks.
-std::vector<NextAction> timedActions(const std::vector<Rack> &racks, const std::vector<double> &now_min);
+/// theirs, series that go on, and the next beat. now: minutes on each rack's own clock, in the order of the
+/// racks.
+std::vector<NextAction> timedActions(std::span<const Rack> racks, std::span<const double> now_min);
 
 /// What to do now: of what is due by its time the earliest; what comes due within lead_s; else the oldest
 /// rack's addition or reading that may be done at any time; else what comes due next; else the review of the
 /// rack in hand, or of the oldest one.
-std::optional<NextAction> nextAction(const std::vector<Rack> &racks, const std::vector<double> &now_min,
+std::optional<NextAction> nextAction(std::span<const Rack> racks, std::span<const double> now_min,
                                      notebook::RunId inHand, double lead_s);
 
 } // namespace plateau::ui

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/nextstrip.h"
 
+#include "ui/bench/actionwords.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/benchsettings.h"
 #include "ui/bench/pipettewords.h"
@@ -17,26 +18,6 @@
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
-
-namespace {
-
-State stateOf(const std::optional<NextAction> &next)
-{
-    if (!next || !next->times)
-        return State::Info;
-    switch (next->times->phase()) {
-    case timing::Phase::Open:
-        return State::Good;
-    case timing::Phase::Late:
-        return State::Attention;
-    case timing::Phase::Waiting:
-    case timing::Phase::Free:
-        break;
-    }
-    return State::Info;
-}
-
-} // namespace
 
 NextStrip::NextStrip(const Theme &theme, BenchSession &session, BenchSettings &settings, QWidget *parent)
     : QWidget(parent)
@@ -107,8 +88,9 @@ void NextStrip::dress()
     m_action->setFont(m_theme.huge());
     m_countdown->setFont(m_theme.huge());
     m_progress->setFont(font());
+    const auto next = m_session.next();
     QPalette own;
-    own.setColor(QPalette::Window, m_theme.tint(stateOf(m_session.next())));
+    own.setColor(QPalette::Window, m_theme.tint(next ? stateOf(*next) : State::Info));
     setPalette(own);
 }
 
@@ -131,19 +113,13 @@ void NextStrip::refresh()
 void NextStrip::say(const NextAction &next)
 {
     m_countdown->setText(next.times ? countdownText(next.times->opens_s, next.times->closes_s) : QString());
-    if (next.kind == NextAction::Kind::Pipette) {
-        const PipetteSheet &sheet = m_session.find(next.run)->sheet;
-        m_action->setText(stripWords(next.letter, sheet, next.dosing));
-        m_progress->setText(tr("Rack %1: %2").arg(next.letter, countWords(next.count)));
-        return;
-    }
-    m_progress->setText(
-        tr("Rack %1: %2 of %3 read").arg(next.letter).arg(next.readingsTaken).arg(next.readingsPlanned));
-    if (next.kind == NextAction::Kind::Read)
-        m_action->setText(
-            tr("Rack %1, tube %2: key %3").arg(next.letter).arg(next.place.tube + 1).arg(next.place.reading));
-    else
-        m_action->setText(tr("Rack %1: review and decide").arg(next.letter));
+    m_action->setText(actionWords(next, *m_session.find(next.run)));
+    m_progress->setText(next.kind == NextAction::Kind::Pipette
+                            ? tr("Rack %1: %2").arg(next.letter, countWords(next.count))
+                            : tr("Rack %1: %2 of %3 read")
+                                  .arg(next.letter)
+                                  .arg(next.readingsTaken)
+                                  .arg(next.readingsPlanned));
 }
 
 } // namespace plateau::ui

@@ -15,6 +15,7 @@
 #include "ui/bench/stores.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
+#include "ui/shared/whenseen.h"
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
@@ -40,6 +41,12 @@ PipettePage::PipettePage(const Theme &theme, BenchSession &session, Stores &stor
     , m_grid(new PipetteGrid(theme, m_tubes, this))
     , m_steps(new PipetteStepsModel(theme, this))
     , m_stepsTable(new Table(theme, m_steps, tr("Steps of the method"), u"pipetteSteps"_s, this))
+    , m_update(new WhenSeen(this, [this] {
+        if (!rack())
+            return;
+        readAnew();
+        refresh();
+    }))
 {
     build();
     connectAll();
@@ -96,7 +103,7 @@ void PipettePage::connectAll()
     undoKeys->setContext(Qt::WidgetWithChildrenShortcut);
     connect(undoKeys, &QShortcut::activated, this, &PipettePage::undo);
     connect(&m_session, &BenchSession::rackChanged, this, &PipettePage::onRackChanged);
-    const auto onStores = [this] { onRackChanged(m_id); };
+    const auto onStores = [this] { m_update->request(); };
     connect(&m_stores, &Stores::laboratoryChanged, this, onStores);
     connect(&m_stores, &Stores::lotsChanged, this, onStores);
     connect(&m_session, &BenchSession::personChanged, this, &PipettePage::onPerson);
@@ -148,6 +155,7 @@ void PipettePage::showRack(notebook::RunId id)
 
 void PipettePage::takeUp()
 {
+    m_update->catchUp();
     if (!rack() || m_sheet.rounds().empty())
         return;
     const auto next = m_sheet.next();
@@ -212,10 +220,8 @@ void PipettePage::chooseStep(const QModelIndex &index)
 
 void PipettePage::onRackChanged(notebook::RunId id)
 {
-    if (id != m_id || !rack())
-        return;
-    readAnew();
-    refresh();
+    if (id == m_id)
+        m_update->request();
 }
 
 void PipettePage::refresh()
@@ -276,7 +282,9 @@ PipettePanel::Source PipettePage::sourceOf(const Dosing &dosing) const
 bool PipettePage::store(const std::function<void()> &step)
 {
     m_panel->notice().clear();
-    return guarded(m_panel->notice(), step);
+    const bool done = guarded(m_panel->notice(), step);
+    m_update->catchUp(); // undo acts on the worksheet from wherever it is asked for
+    return done;
 }
 
 void PipettePage::withName(const std::function<void()> &step)

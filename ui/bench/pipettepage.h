@@ -26,6 +26,7 @@ class RhythmRow;
 class Stores;
 class Table;
 class Theme;
+class WhenSeen;
 struct Rack;
 struct WorksheetAct;
 
@@ -114,6 +115,7 @@ private:
     PipetteGrid *m_grid;
     PipetteStepsModel *m_steps;
     Table *m_stepsTable;
+    WhenSeen *m_update;
     notebook::RunId m_id;
     PipetteSheet m_sheet;
     planning::Laboratory m_laboratory;

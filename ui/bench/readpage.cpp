@@ -203,6 +203,14 @@ std::optional<Place> ReadPage::duePlace() const
             opens_min = *due.opens_min;
         }
     }
+    const double now_min = m_session.now_min(*rack());
+    for (const NextAction &action : seriesActions(*rack(), now_min)) {
+        const double again_min = now_min + action.times->opens_s / 60;
+        if (action.times->opens_s <= m_settings.choice().lead_s && (!first || again_min < opens_min)) {
+            first = action.place;
+            opens_min = again_min;
+        }
+    }
     return first;
 }
 
@@ -240,11 +248,11 @@ void ReadPage::showTimes()
         return each.tube == m_place->tube && each.act.kind == run::TubeAct::Kind::Read &&
                each.act.name == m_place->reading && each.isTimed();
     });
+    const double now_min = m_session.now_min(*rack());
     if (due == rack()->due.end()) {
-        m_panel->setTimes({}, State::Info);
+        m_panel->setTimes(againTimes(now_min), State::Info);
         return;
     }
-    const double now_min = m_session.now_min(*rack());
     const double opens_s = (*due->opens_min - now_min) * 60;
     const double closes_s = (*due->closes_min - now_min) * 60;
     const QString window = tr("%1 to %2 after what came before")
@@ -253,6 +261,16 @@ void ReadPage::showTimes()
     const QString sentence = closes_s < 0 ? tr("Read it at once: %1 (%2)") : tr("Read it %1 (%2)");
     m_panel->setTimes(sentence.arg(countdownText(opens_s, closes_s), window),
                       closes_s < 0 ? State::Attention : State::Info);
+}
+
+QString ReadPage::againTimes(double now_min) const
+{
+    for (const NextAction &action : seriesActions(*rack(), now_min)) {
+        if (action.place == *m_place)
+            return tr("Read it again %1, as long after the last time as that was after the one before")
+                .arg(countdownText(action.times->opens_s, action.times->closes_s));
+    }
+    return {};
 }
 
 void ReadPage::showWayOn()

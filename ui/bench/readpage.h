@@ -84,6 +84,8 @@ private:
     std::optional<Place> nextPlace() const;
     std::optional<Place> duePlace() const;
     void showWayOn();
+    /// When the series at the place goes on; empty where it does not.
+    QString againTimes(double now_min) const;
     void showTimes();
     void showPicture();
     void updatePreview();

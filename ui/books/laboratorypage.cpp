@@ -34,7 +34,7 @@ QString sayWhoIsThere()
 
 void LaboratoryPage::showEvent(QShowEvent *event)
 {
-    QWidget::showEvent(event);
+    BookPage::showEvent(event);
     if (!m_loaded)
         reload();
 }
@@ -78,9 +78,10 @@ LaboratoryDraft LaboratoryPage::collect() const
             m_flasks->rows()};
 }
 
-bool LaboratoryPage::hasUnsavedChanges() const
+QString LaboratoryPage::unstored() const
 {
-    return m_loaded && collect() != m_kept;
+    return m_loaded && collect() != m_kept ? tr("Changes of the laboratory that are not saved yet")
+                                           : QString();
 }
 
 void LaboratoryPage::onEdited()
@@ -114,8 +115,8 @@ void LaboratoryPage::showProblems()
     if (errors > 0)
         m_summary->setText(tr("Still to be put right (%1), Enter goes there:").arg(errors));
     else
-        m_summary->setText(hasUnsavedChanges() ? tr("Nothing stands in the way of saving.")
-                                               : tr("Nothing was changed."));
+        m_summary->setText(!unstored().isEmpty() ? tr("Nothing stands in the way of saving.")
+                                                 : tr("Nothing was changed."));
     m_problems->setProblems(inWords);
     m_problems->setVisible(errors > 0);
 }

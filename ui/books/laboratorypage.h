@@ -2,9 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/books/bookpage.h"
 #include "ui/books/laboratorydraft.h"
-
-#include <QWidget>
 
 class QFormLayout;
 class QLabel;
@@ -25,7 +24,7 @@ class Theme;
 /// What the laboratory has and how it works, where a method does not say so: rack, handling times, overage,
 /// pipettes and flasks. What is usual stands there, marked as such, until somebody saves the laboratory's
 /// own.
-class LaboratoryPage : public QWidget
+class LaboratoryPage : public BookPage
 {
     Q_OBJECT
 
@@ -34,11 +33,8 @@ public:
     LaboratoryPage(const Theme &theme, const BenchSession &session, Stores &stores,
                    QWidget *parent = nullptr);
 
-    void open();
-    bool hasUnsavedChanges() const;
-
-Q_SIGNALS:
-    void personWanted();
+    void open() override;
+    QString unstored() const override;
 
 protected:
     void showEvent(QShowEvent *event) override;

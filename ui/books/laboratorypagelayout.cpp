@@ -68,7 +68,7 @@ CellsModel *newFlasks(const Theme &theme, QObject *parent)
 
 LaboratoryPage::LaboratoryPage(const Theme &theme, const BenchSession &session, Stores &stores,
                                QWidget *parent)
-    : QWidget(parent)
+    : BookPage(parent)
     , m_theme(theme)
     , m_session(session)
     , m_stores(stores)

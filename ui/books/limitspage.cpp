@@ -56,7 +56,7 @@ QStringList measurandNames(const MethodBook &methods)
 
 LimitsPage::LimitsPage(const Theme &theme, const Clock &clock, const BenchSession &session, Stores &stores,
                        const MethodBook &methods, QWidget *parent)
-    : QWidget(parent)
+    : BookPage(parent)
     , m_theme(theme)
     , m_clock(clock)
     , m_session(session)
@@ -105,7 +105,7 @@ void LimitsPage::buildList()
 
 void LimitsPage::showEvent(QShowEvent *event)
 {
-    QWidget::showEvent(event);
+    BookPage::showEvent(event);
     refresh();
 }
 
@@ -142,13 +142,15 @@ void LimitsPage::sayWhereItComesFrom()
 
 void LimitsPage::open()
 {
-    if (!hasUnsavedChanges())
+    if (unstored().isEmpty())
         showList();
 }
 
-bool LimitsPage::hasUnsavedChanges() const
+QString LimitsPage::unstored() const
 {
-    return m_pages->currentWidget() == m_view && m_view->hasUnsavedChanges();
+    return m_pages->currentWidget() == m_view && m_view->hasUnsavedChanges()
+               ? tr("A limit of a product that is not saved yet")
+               : QString();
 }
 
 void LimitsPage::showList()

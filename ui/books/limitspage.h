@@ -3,8 +3,7 @@
 #pragma once
 
 #include "core/evaluation/specification.h"
-
-#include <QWidget>
+#include "ui/books/bookpage.h"
 
 class QLabel;
 class QStackedWidget;
@@ -23,7 +22,7 @@ class Theme;
 
 /// The book of limits: what the laboratory holds the results of its products against, and one of them as a
 /// form. The list is saved as a whole, with a reason.
-class LimitsPage : public QWidget
+class LimitsPage : public BookPage
 {
     Q_OBJECT
 
@@ -33,11 +32,8 @@ public:
                const MethodBook &methods, QWidget *parent = nullptr);
 
     /// The list, or the form while there is something in it that is not saved.
-    void open();
-    bool hasUnsavedChanges() const;
-
-Q_SIGNALS:
-    void personWanted();
+    void open() override;
+    QString unstored() const override;
 
 protected:
     void showEvent(QShowEvent *event) override;

@@ -38,7 +38,7 @@ QString sayWhoIsThere()
 
 LotsPage::LotsPage(const Theme &theme, const Clock &clock, const BenchSession &session, Stores &stores,
                    const MethodBook &methods, QWidget *parent)
-    : QWidget(parent)
+    : BookPage(parent)
     , m_theme(theme)
     , m_clock(clock)
     , m_session(session)
@@ -125,7 +125,7 @@ void LotsPage::connectLot()
 
 void LotsPage::showEvent(QShowEvent *event)
 {
-    QWidget::showEvent(event);
+    BookPage::showEvent(event);
     refresh(); // what is good today may not be tomorrow
 }
 
@@ -187,9 +187,11 @@ void LotsPage::open()
         showList();
 }
 
-bool LotsPage::hasUnsavedChanges() const
+QString LotsPage::unstored() const
 {
-    return m_receive->hasUnsavedChanges() || m_lot->hasUnsavedChanges();
+    return m_receive->hasUnsavedChanges() || m_lot->hasUnsavedChanges()
+               ? tr("What happened to a lot, not stored yet")
+               : QString();
 }
 
 void LotsPage::showList()

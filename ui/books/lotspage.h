@@ -3,9 +3,8 @@
 #pragma once
 
 #include "core/notebook/lots.h"
+#include "ui/books/bookpage.h"
 #include "ui/books/reagentnames.h"
-
-#include <QWidget>
 
 class QCheckBox;
 class QStackedWidget;
@@ -25,7 +24,7 @@ class Theme;
 
 /// The book of reagents: containers in hand and used up, one container with its ledger, and where one that
 /// came in is noted.
-class LotsPage : public QWidget
+class LotsPage : public BookPage
 {
     Q_OBJECT
 
@@ -35,12 +34,8 @@ public:
              const MethodBook &methods, QWidget *parent = nullptr);
 
     /// The list, or the form while there is something in it that is not stored.
-    void open();
-    bool hasUnsavedChanges() const;
-
-Q_SIGNALS:
-    void personWanted();
-    void runWanted(plateau::notebook::RunId run);
+    void open() override;
+    QString unstored() const override;
 
 protected:
     void showEvent(QShowEvent *event) override;

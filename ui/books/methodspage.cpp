@@ -25,7 +25,7 @@ namespace plateau::ui {
 
 MethodsPage::MethodsPage(const Theme &theme, Dialogs &dialogs, BenchSession &session, MethodBook &book,
                          QWidget *parent)
-    : QWidget(parent)
+    : BookPage(parent)
     , m_theme(theme)
     , m_dialogs(dialogs)
     , m_session(session)
@@ -102,7 +102,7 @@ void MethodsPage::connectEditor()
 
 void MethodsPage::showEvent(QShowEvent *event)
 {
-    QWidget::showEvent(event);
+    BookPage::showEvent(event);
     if (m_stale)
         refresh();
 }
@@ -130,15 +130,15 @@ void MethodsPage::refresh()
 
 void MethodsPage::open()
 {
-    if (hasUnsavedChanges())
+    if (!unstored().isEmpty())
         showEditor();
     else
         showList();
 }
 
-bool MethodsPage::hasUnsavedChanges() const
+QString MethodsPage::unstored() const
 {
-    return m_editor->hasUnsavedChanges();
+    return m_editor->hasUnsavedChanges() ? tr("A method that is not saved yet") : QString();
 }
 
 void MethodsPage::showList()

@@ -3,8 +3,7 @@
 #pragma once
 
 #include "core/notebook/records.h"
-
-#include <QWidget>
+#include "ui/books/bookpage.h"
 
 class QStackedWidget;
 
@@ -21,7 +20,7 @@ class Notice;
 class Theme;
 
 /// The book of methods: a list with a filter, one method to read, and the editor.
-class MethodsPage : public QWidget
+class MethodsPage : public BookPage
 {
     Q_OBJECT
 
@@ -31,12 +30,9 @@ public:
                 QWidget *parent = nullptr);
 
     /// The list, or the editor while there is something in it that is not saved.
-    void open();
+    void open() override;
     void importFile(const QString &path);
-    bool hasUnsavedChanges() const;
-
-Q_SIGNALS:
-    void personWanted();
+    QString unstored() const override;
 
 protected:
     void showEvent(QShowEvent *event) override;

@@ -18,7 +18,7 @@ using namespace Qt::StringLiterals;
 namespace plateau::ui {
 
 NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *parent)
-    : QWidget(parent)
+    : BookPage(parent)
     , m_session(session)
     , m_runs(new RunsModel(theme, this))
     , m_pages(new QStackedWidget(this))
@@ -40,7 +40,7 @@ NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *p
     layout->addWidget(m_pages);
     connect(m_list, &BookList::opened, this, [this](int row) { showRecord(m_runs->run(row).id); });
     connect(m_record, &RecordView::closed, this, &NotebookPage::showList);
-    connect(m_record, &RecordView::rackWanted, this, &NotebookPage::rackWanted);
+    connect(m_record, &RecordView::rackWanted, this, &NotebookPage::runWanted);
     connect(m_record, &RecordView::personWanted, this, &NotebookPage::personWanted);
     connect(&session, &BenchSession::notebookChanged, this, &NotebookPage::refresh);
 }
@@ -54,7 +54,7 @@ std::vector<notebook::RunId> NotebookPage::findRuns(const QString &runCode)
 
 void NotebookPage::showEvent(QShowEvent *event)
 {
-    QWidget::showEvent(event);
+    BookPage::showEvent(event);
     if (m_stale)
         refresh();
 }

@@ -3,8 +3,7 @@
 #pragma once
 
 #include "core/notebook/records.h"
-
-#include <QWidget>
+#include "ui/books/bookpage.h"
 
 #include <vector>
 
@@ -19,21 +18,20 @@ class RunsModel;
 class Theme;
 
 /// The book of runs: a list with a filter, and one run as it was.
-class NotebookPage : public QWidget
+class NotebookPage : public BookPage
 {
     Q_OBJECT
 
 public:
     NotebookPage(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
 
+    void open() override { showList(); }
     void showList();
     void showRecord(notebook::RunId id);
     /// The run that is open to read, if one is.
     std::optional<notebook::RunId> openRecord() const;
 
 Q_SIGNALS:
-    void rackWanted(plateau::notebook::RunId id);
-    void personWanted();
     void pageChanged();
 
 protected:

@@ -47,7 +47,7 @@ QString storedSentence(const PersonsAct &act)
 } // namespace
 
 PersonsPage::PersonsPage(const Theme &theme, const BenchSession &session, Stores &stores, QWidget *parent)
-    : QWidget(parent)
+    : BookPage(parent)
     , m_session(session)
     , m_stores(stores)
     , m_model(new PersonsModel(theme, this))
@@ -98,7 +98,7 @@ PersonsPage::PersonsPage(const Theme &theme, const BenchSession &session, Stores
 
 void PersonsPage::showEvent(QShowEvent *event)
 {
-    QWidget::showEvent(event);
+    BookPage::showEvent(event);
     refresh();
 }
 
@@ -114,9 +114,9 @@ void PersonsPage::open()
     m_table->setFocus();
 }
 
-bool PersonsPage::hasUnsavedChanges() const
+QString PersonsPage::unstored() const
 {
-    return m_form->hasUnsavedChanges();
+    return m_form->hasUnsavedChanges() ? tr("A change of the list of persons, not stored yet") : QString();
 }
 
 void PersonsPage::chooseRow(int row)

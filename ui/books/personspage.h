@@ -3,8 +3,7 @@
 #pragma once
 
 #include "core/notebook/persons.h"
-
-#include <QWidget>
+#include "ui/books/bookpage.h"
 
 class QLabel;
 
@@ -21,7 +20,7 @@ struct PersonsAct;
 
 /// The book of persons: who signs, in which role, and how the list is changed. While it is empty it says what
 /// setting up persons changes.
-class PersonsPage : public QWidget
+class PersonsPage : public BookPage
 {
     Q_OBJECT
 
@@ -29,8 +28,8 @@ public:
     /// Everything handed in outlives it.
     PersonsPage(const Theme &theme, const BenchSession &session, Stores &stores, QWidget *parent = nullptr);
 
-    void open();
-    bool hasUnsavedChanges() const;
+    void open() override;
+    QString unstored() const override;
 
 protected:
     void showEvent(QShowEvent *event) override;

@@ -37,7 +37,7 @@ QString sayWhoIsThere()
 
 SamplesPage::SamplesPage(const Theme &theme, const Clock &clock, const BenchSession &session, Stores &stores,
                          const MethodBook &methods, QWidget *parent)
-    : QWidget(parent)
+    : BookPage(parent)
     , m_theme(theme)
     , m_session(session)
     , m_stores(stores)
@@ -132,7 +132,7 @@ QWidget *SamplesPage::buildStrip()
 
 void SamplesPage::showEvent(QShowEvent *event)
 {
-    QWidget::showEvent(event);
+    BookPage::showEvent(event);
     if (m_stale)
         refresh();
 }
@@ -161,15 +161,15 @@ void SamplesPage::refresh()
 
 void SamplesPage::open()
 {
-    if (hasUnsavedChanges())
+    if (!unstored().isEmpty())
         showRegister();
     else
         showList();
 }
 
-bool SamplesPage::hasUnsavedChanges() const
+QString SamplesPage::unstored() const
 {
-    return m_register->hasUnsavedChanges();
+    return m_register->hasUnsavedChanges() ? tr("Samples that are not on the shelf yet") : QString();
 }
 
 void SamplesPage::showList()

@@ -3,9 +3,8 @@
 #pragma once
 
 #include "core/notebook/shelf.h"
+#include "ui/books/bookpage.h"
 #include "ui/books/measurandnames.h"
-
-#include <QWidget>
 
 class QLabel;
 class QLineEdit;
@@ -26,7 +25,7 @@ class Theme;
 
 /// The samples that wait: a list that says why each does, where samples are registered and changed, and where
 /// somebody says that one will not be run.
-class SamplesPage : public QWidget
+class SamplesPage : public BookPage
 {
     Q_OBJECT
 
@@ -36,11 +35,8 @@ public:
                 const MethodBook &methods, QWidget *parent = nullptr);
 
     /// The list, or the table while there is something in it that is not stored.
-    void open();
-    bool hasUnsavedChanges() const;
-
-Q_SIGNALS:
-    void personWanted();
+    void open() override;
+    QString unstored() const override;
 
 protected:
     void showEvent(QShowEvent *event) override;

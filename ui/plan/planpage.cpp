@@ -23,6 +23,7 @@
 #include "ui/shared/problemlist.h"
 #include "ui/shared/sentencelist.h"
 #include "ui/shared/table.h"
+#include "ui/shared/whenseen.h"
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
@@ -162,9 +163,9 @@ void PlanPage::connectAll()
         });
         return value;
     });
-    connect(&m_stores, &Stores::waitingChanged, this, &PlanPage::refreshStores);
-    connect(&m_stores, &Stores::lotsChanged, this, &PlanPage::refreshStores);
-    connect(&m_stores, &Stores::laboratoryChanged, this, &PlanPage::refreshStores);
+    auto *update = new WhenSeen(this, [this] { refreshStores(); });
+    for (const auto changed : {&Stores::waitingChanged, &Stores::lotsChanged, &Stores::laboratoryChanged})
+        connect(&m_stores, changed, update, &WhenSeen::request);
 }
 
 void PlanPage::refreshStores()

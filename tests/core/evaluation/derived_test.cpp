@@ -280,6 +280,50 @@ TEST(Derived, OfTwoRunsOfTheOtherMethodTheFirstWithTheSampleCounts)
     EXPECT_NEAR(*evaluation.results[1].value, 9.79086, 2e-5);
 }
 
+/// The sample once more, a hundredfold instead of tenfold, in tubes behind the others.
+run::Run withRepeat(run::Run run, double a2, double repeated_a2)
+{
+    run.tubes.back().readings[u"A2"_s] = a2;
+    run.samples.push_back(test::liquid("S again", {{1, 100}}));
+    run.samples.back().repeats = u"S"_s;
+    run.tubes.push_back(test::sampleTube("S again", 0.120, repeated_a2));
+    return run;
+}
+
+TEST(Derived, ARepeatTakesTheOtherTermFromWhatItRepeats)
+{
+    run::Run inversion = inversionRun();
+    inversion.samples.push_back(test::liquid("S again", {{1, 100}}));
+    inversion.samples.back().repeats = u"S"_s;
+    inversion.tubes.push_back(test::sampleTube("S again", 0.130, 0.242)); // net 0.100, hundredfold: 6.06253
+    const auto evaluation = sucrose(inversion, glucoseRun());
+    ASSERT_EQ(evaluation.results.size(), 4U);
+    EXPECT_EQ(evaluation.results[3].sample, u"S again"_s);
+    EXPECT_EQ(evaluation.results[3].measurand, u"sucrose"_s);
+    EXPECT_NEAR(*evaluation.results[3].value, (6.06253 - 2.42501) * inversionRatio, 2e-5);
+}
+
+TEST(Derived, OfASampleThatWasRepeatedInTheOtherRunTheReportableResultCounts)
+{
+    // Net 1.990 is above the window; the repeat, net 0.100, is within.
+    const auto evaluation = sucrose(inversionRun(), withRepeat(glucoseRun(), 2.120, 0.230));
+    ASSERT_EQ(evaluation.results.size(), 2U);
+    EXPECT_NEAR(*evaluation.results[1].terms[1].value, 0.100 * 100 * 0.606253, 5e-5);
+
+    const auto both = sucrose(inversionRun(), withRepeat(glucoseRun(), 0.530, 0.230));
+    EXPECT_NEAR(*both.results[1].terms[1].value, 2.42501, 5e-6) << "its own name first, where both are good";
+}
+
+TEST(Derived, ARepeatStandsForASampleThatWasTakenOutOfTheOtherRun)
+{
+    run::Run glucose = withRepeat(glucoseRun(), 0.530, 0.230);
+    std::erase_if(glucose.tubes, [](const run::Tube &tube) { return tube.sample == u"S"_s; });
+    std::erase_if(glucose.samples, [](const run::Sample &sample) { return sample.id == u"S"_s; });
+    const auto evaluation = sucrose(inversionRun(), glucose);
+    ASSERT_EQ(evaluation.results.size(), 2U);
+    EXPECT_NEAR(*evaluation.results[1].terms[1].value, 0.100 * 100 * 0.606253, 5e-5);
+}
+
 TEST(Derived, UnreadTermLeavesItWithoutAValueAndSaysSo)
 {
     run::Run glucose = glucoseRun();

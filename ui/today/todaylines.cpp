@@ -1,0 +1,100 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/today/todaylines.h"
+
+#include "ui/bench/actionwords.h"
+#include "ui/bench/benchsession.h"
+#include "ui/bench/timewords.h"
+#include "ui/bench/waitingwords.h"
+#include "ui/shared/widgets.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::TodayLines)
+};
+
+TodayLine lineOf(const BenchSession &session, const Rack &rack)
+{
+    const auto next = session.nextOf(rack);
+    const QString how = Words::tr("%1: %2 of %3 read.")
+                            .arg(rack.stored.run.title)
+                            .arg(rack.stored.summary.readingsTaken)
+                            .arg(rack.stored.summary.readingsPlanned);
+    TodayLine line{{State::Pending, how}, rack.id, {}};
+    if (!next)
+        return line;
+    const QString what = actionWords(*next, rack);
+    line.sentence.state = stateOf(*next) == State::Info ? State::Pending : stateOf(*next);
+    line.sentence.text = next->times
+                             ? Words::tr("%1 %2, %3.")
+                                   .arg(how, what, countdownText(next->times->opens_s, next->times->closes_s))
+                             : Words::tr("%1 %2.").arg(how, what);
+    return line;
+}
+
+QString decisionText(const notebook::RunSummary &run)
+{
+    QStringList beside;
+    if (run.revision > 1)
+        beside << Words::tr("revision %1").arg(run.revision);
+    if (run.samplesToRepeat > 0)
+        beside << Words::tr("%n sample(s) to repeat", nullptr, run.samplesToRepeat);
+    if (run.samplesRejected > 0)
+        beside << Words::tr("%n sample(s) rejected", nullptr, run.samplesRejected);
+    if (!run.isSigned)
+        beside << Words::tr("unsigned");
+    const QString what = run.state == notebook::RunState::Accepted
+                             ? Words::tr("Run %1, %2: accepted by %3, %4")
+                             : Words::tr("Run %1, %2: rejected by %3, %4");
+    const QString text =
+        what.arg(QString::number(run.id.value), run.title, run.decidedBy, momentText(run.decidedAt));
+    return beside.isEmpty() ? text : Words::tr("%1 (%2)").arg(text, beside.join(Words::tr(", ")));
+}
+
+} // namespace
+
+std::vector<TodayLine> benchLines(const BenchSession &session)
+{
+    std::vector<TodayLine> lines;
+    for (const Rack &rack : session.racks())
+        lines.push_back(lineOf(session, rack));
+    return lines;
+}
+
+std::vector<TodayLine> waitingLines(const std::vector<notebook::WaitingSample> &waiting)
+{
+    std::vector<TodayLine> lines;
+    for (const notebook::WaitingSample &sample : waiting) {
+        const State state = sample.repeat ? State::Attention : State::Pending;
+        lines.push_back(
+            {{state, Words::tr("%1: %2").arg(sample.sample.id, whyItWaits(sample))}, {}, Book::Samples});
+    }
+    return lines;
+}
+
+std::vector<TodayLine> decisionLines(std::vector<notebook::RunSummary> runs, std::size_t most)
+{
+    std::erase_if(runs,
+                  [](const notebook::RunSummary &run) { return run.state == notebook::RunState::OnBench; });
+    std::ranges::stable_sort(runs, std::greater(), &notebook::RunSummary::decidedAt);
+    if (runs.size() > most)
+        runs.resize(most);
+    std::vector<TodayLine> lines;
+    for (const notebook::RunSummary &run : runs)
+        lines.push_back(
+            {{run.state == notebook::RunState::Accepted ? State::Good : State::Bad, decisionText(run)},
+             run.id,
+             {}});
+    return lines;
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/bookentries.h"
+#include "ui/books/bookpage.h"
+
+namespace plateau::ui {
+
+class BenchSession;
+class Notice;
+class Stores;
+class Theme;
+class TodaySection;
+class WhenSeen;
+
+/// The first page: what stands on the bench and what is next there, what waits, what falls due, and what was
+/// decided last. Every line leads to where it is dealt with.
+class TodayPage : public BookPage
+{
+    Q_OBJECT
+
+public:
+    /// Everything handed in outlives it.
+    TodayPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent = nullptr);
+
+    void open() override;
+
+Q_SIGNALS:
+    void bookWanted(plateau::ui::Book book);
+
+private:
+    void build();
+    void showBench();
+    void refresh();
+    std::vector<TodaySection *> sections() const;
+
+    const Theme &m_theme;
+    BenchSession &m_session;
+    Stores &m_stores;
+    Notice *m_notice;
+    TodaySection *m_bench;
+    TodaySection *m_waiting;
+    TodaySection *m_decided;
+    WhenSeen *m_update;
+};
+
+} // namespace plateau::ui
