@@ -59,7 +59,7 @@ TEST(Core, HasTheRoomsOfItsDesign)
     std::set<std::string> rooms;
     for (const auto &source : sourcesBelow("core"))
         rooms.insert(roomOf(source.path));
-    EXPECT_THAT(rooms, ElementsAre("core/assay", "core/evaluation", "core/exchange", "core/notebook",
+    EXPECT_THAT(rooms, ElementsAre("core/assay", "core/charts", "core/evaluation", "core/exchange", "core/notebook",
                                    "core/planning", "core/quality", "core/run", "core/timing"));
 }
 

@@ -64,17 +64,18 @@ std::string roomOf(const std::string &path)
 
 std::set<std::string> reachableFrom(const std::string &room)
 {
-    // Arrows run downwards only: app -> ui -> core; notebook, exchange -> planning -> evaluation, quality ->
+    // Arrows run downwards only: app -> ui -> core; notebook -> charts, exchange -> planning -> evaluation, quality ->
     // run -> assay.
     static const std::map<std::string, std::vector<std::string>> below{
         {"core/assay", {}},
         {"core/run", {"core/assay"}},
         {"core/quality", {"core/run"}},
         {"core/evaluation", {"core/quality"}},
+        {"core/charts", {"core/evaluation"}},
         {"core/planning", {"core/evaluation"}},
         {"core/timing", {"core/run"}},
         {"core/exchange", {"core/planning"}},
-        {"core/notebook", {"core/exchange", "core/timing"}},
+        {"core/notebook", {"core/charts", "core/exchange", "core/timing"}},
         {"ui", {"core/notebook"}},
         {"app", {"ui"}},
     };

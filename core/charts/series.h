@@ -1,0 +1,94 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QDate>
+#include <QDateTime>
+#include <QString>
+#include <QStringList>
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace plateau::charts {
+
+/// The lot of a component that a run used.
+struct LotOf {
+    QString component;
+    QString lot;
+    bool operator==(const LotOf &) const = default;
+};
+
+/// What is the same for all values of one run.
+struct RunFacts {
+    /// The notebook's number of it.
+    qint64 run = 0;
+    QString title;
+    /// When it began, else when it was put into the notebook.
+    QDateTime at;
+    bool isAccepted = true;
+    /// By component, each lot once.
+    std::vector<LotOf> lots;
+    QStringList persons;
+    /// What readings were sent by: line or address; empty for what was keyed.
+    QStringList instruments;
+};
+
+/// Why a value does not count for limits and rules.
+struct Omission {
+    QString reason;
+    QString person;
+    QDateTime at;
+};
+
+/// How old a standard was when it was used, and what it was worth.
+struct StandardUse {
+    double age_h = 0;
+    double made_g_per_L = 0;
+    /// As the run states it.
+    double lossPerHour = 0;
+};
+
+/// One value of a series.
+struct Point {
+    std::shared_ptr<const RunFacts> run;
+    /// Of the standard, control or sample; empty for blanks.
+    QString name;
+    double value = 0;
+    /// "%", "g/L", "g/100 g"; empty for absorbance.
+    QString unit;
+    std::optional<double> expandedUncertainty{};
+    std::optional<StandardUse> standard{};
+    std::optional<Omission> omission{};
+};
+using Series = std::vector<Point>;
+
+/// Which of them are shown. Empty and absent: all.
+struct Filter {
+    QString component;
+    /// Of that component, or of any.
+    QString lot;
+    QString person;
+    QString instrument;
+    std::optional<QDate> from;
+    std::optional<QDate> to;
+    bool withRejected = false;
+    bool operator==(const Filter &) const = default;
+};
+bool passes(const Point &point, const Filter &filter);
+Series filtered(const Series &series, const Filter &filter);
+
+/// Something another than at the point before.
+struct Change {
+    /// Index of the first point after it.
+    std::size_t at = 0;
+    /// "Starter: lot 17-B after 16-A", "standard S-2 after S-1".
+    QString text;
+    bool operator==(const Change &) const = default;
+};
+/// Of lots, component by component, against the last run that named one; withNames: of the points' names as
+/// well, those of a run together.
+std::vector<Change> changesIn(const Series &series, bool withNames);
+
+} // namespace plateau::charts
