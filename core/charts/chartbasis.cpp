@@ -38,7 +38,7 @@ std::vector<double> earlierValues(const Series &whole, const EarlierRuns &earlie
         point = std::ranges::find_if(whole, isFirst);
     std::vector<double> values;
     for (; point != whole.end() && static_cast<int>(values.size()) < earlier.values; ++point) {
-        if (point->omission || !point->run->isAccepted)
+        if (point->omission || !point->isAccepted)
             continue;
         if (values.empty())
             basis.firstRun = point->run->run;

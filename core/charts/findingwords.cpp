@@ -189,8 +189,8 @@ QString pointSentence(const ControlChart &chart, std::size_t point)
     }
     if (const QString change = changeAt(chart, point); !change.isEmpty())
         facts << change;
-    if (!shown.run->isAccepted)
-        facts << Wording::tr("the run was rejected");
+    if (!shown.isAccepted)
+        facts << Wording::tr("rejected");
     if (shown.omission)
         facts << Wording::tr("left out by %1: %2").arg(shown.omission->person, shown.omission->reason);
     return facts.join(u"; "_s) + u'.';

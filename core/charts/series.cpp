@@ -68,10 +68,9 @@ bool passes(const Point &point, const Filter &filter)
         return (filter.component.isEmpty() || lot.component == filter.component) && lot.lot == filter.lot;
     };
     const QDate day = run.at.date();
-    return (filter.withRejected || run.isAccepted) &&
+    return (filter.withRejected || point.isAccepted) &&
            (filter.lot.isEmpty() || std::ranges::any_of(run.lots, isThatLot)) &&
            (filter.person.isEmpty() || run.persons.contains(filter.person)) &&
-           (filter.instrument.isEmpty() || run.instruments.contains(filter.instrument)) &&
            (!filter.from || day >= *filter.from) && (!filter.to || day <= *filter.to);
 }
 

@@ -27,12 +27,10 @@ struct RunFacts {
     QString title;
     /// When it began, else when it was put into the notebook.
     QDateTime at;
-    bool isAccepted = true;
     /// By component, each lot once.
     std::vector<LotOf> lots;
+    /// Everybody who did something on it.
     QStringList persons;
-    /// What readings were sent by: line or address; empty for what was keyed.
-    QStringList instruments;
 };
 
 /// Why a value does not count for limits and rules.
@@ -58,6 +56,8 @@ struct Point {
     double value = 0;
     /// "%", "g/L", "g/100 g"; empty for absorbance.
     QString unit;
+    /// Its run was accepted, and so was the result where it comes from one.
+    bool isAccepted = true;
     std::optional<double> expandedUncertainty{};
     std::optional<StandardUse> standard{};
     std::optional<Omission> omission{};
@@ -70,7 +70,6 @@ struct Filter {
     /// Of that component, or of any.
     QString lot;
     QString person;
-    QString instrument;
     std::optional<QDate> from;
     std::optional<QDate> to;
     bool withRejected = false;

@@ -73,7 +73,7 @@ std::vector<AgedRecovery> agedRecoveries(const Series &series)
 {
     std::vector<AgedRecovery> recoveries;
     for (const Point &point : series) {
-        if (!point.standard || point.omission || !point.run->isAccepted)
+        if (!point.standard || point.omission || !point.isAccepted)
             continue;
         // A recovery is against what should be left; take that loss off again.
         const double left = std::pow(1 - point.standard->lossPerHour, point.standard->age_h);

@@ -113,7 +113,7 @@ TEST(ControlChart, LeavesOutOnlyWhatWasLeftOutWithAReason)
 TEST(ControlChart, OfRejectedRunsShowsThemOnRequestAndMakesNoLimitsOfThem)
 {
     Series series = seriesOf({100, 150, 102});
-    factsOf(series[1]).isAccepted = false;
+    series[1].isAccepted = false;
     Settings settings;
     settings.limits = EarlierRuns{0, 2, {}};
     EXPECT_THAT(controlChart(recovery, series, {}, settings).series, SizeIs(2));
@@ -241,19 +241,15 @@ TEST(Changes, OfTheStandardAreSeenRunByRun)
     EXPECT_THAT(changesIn(series, false), IsEmpty());
 }
 
-TEST(Filters, TakeDaysLotsAndInstruments)
+TEST(Filters, TakeDaysAndLots)
 {
     Series series = seriesOf({1, 2, 3});
     factsOf(series[1]).lots = {{u"starter"_s, u"A"_s}};
-    factsOf(series[2]).instruments = {u"/dev/ttyUSB0"_s};
     Filter lot;
     lot.lot = u"A"_s;
     EXPECT_THAT(filtered(series, lot), SizeIs(1));
     lot.component = u"buffer"_s;
     EXPECT_THAT(filtered(series, lot), IsEmpty());
-    Filter instrument;
-    instrument.instrument = u"/dev/ttyUSB0"_s;
-    EXPECT_EQ(filtered(series, instrument).front().value, 3);
     Filter days;
     days.from = QDate(2026, 1, 2);
     days.to = QDate(2026, 1, 2);

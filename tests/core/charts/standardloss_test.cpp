@@ -82,9 +82,7 @@ TEST(AgedRecoveries, LeaveOutWhatDoesNotCount)
     Series series = recoveries(0);
     series[0].standard.reset();
     series[1].omission = Omission{u"bubble"_s, u"A"_s, {}};
-    auto rejected = std::make_shared<RunFacts>();
-    rejected->isAccepted = false;
-    series[2].run = rejected;
+    series[2].isAccepted = false;
     EXPECT_EQ(agedRecoveries(series).size(), 5u);
 }
 
