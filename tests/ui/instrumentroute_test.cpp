@@ -64,13 +64,16 @@ TEST_F(InstrumentRoute, AColumnPastedByTheMenuGoesIntoTheTubesFromTheOneThatIsDu
     auto *dialog = window->findChild<ui::ColumnDialog *>();
     ASSERT_NE(dialog, nullptr);
     ASSERT_TRUE(QTest::qWaitForWindowActive(dialog));
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    // The offscreen platform leaves the window active under its dialogs.
+    ASSERT_NE(dialog->focusWidget(), nullptr);
+    ASSERT_EQ(dialog->focusWidget()->objectName(), u"takeColumn"_s);
+    QTest::keyClick(dialog->focusWidget(), Qt::Key_Return);
     ASSERT_TRUE(waitFor([&] { return stored().readings.size() == 3; })) << stored().readings.size();
     const notebook::StoredRun run = stored();
     EXPECT_EQ(std::get<double>(run.run.tubes[1].readings.at(u"A1"_s)), 0.102);
     EXPECT_EQ(std::get<double>(run.run.tubes[2].readings.at(u"A1"_s)), 0.103);
     EXPECT_EQ(run.readings[1].origin.kind, notebook::ReadingOrigin::Kind::Pasted);
-    EXPECT_EQ(run.readings[1].typed, u"0,102"_s);
+    EXPECT_EQ(run.readings[1].origin.line, u"0,102"_s);
     EXPECT_EQ(labelText(u"place"_s), u"Tube 4: A1"_s);
 }
 
@@ -82,7 +85,10 @@ TEST_F(InstrumentRoute, AFileChosenByTheMenuGoesIntoTheTubesWithItsName)
     auto *dialog = window->findChild<ui::ColumnDialog *>();
     ASSERT_NE(dialog, nullptr);
     ASSERT_TRUE(QTest::qWaitForWindowActive(dialog));
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    // The offscreen platform leaves the window active under its dialogs.
+    ASSERT_NE(dialog->focusWidget(), nullptr);
+    ASSERT_EQ(dialog->focusWidget()->objectName(), u"takeColumn"_s);
+    QTest::keyClick(dialog->focusWidget(), Qt::Key_Return);
     ASSERT_TRUE(waitFor([&] { return stored().readings.size() == 4; })) << stored().readings.size();
     EXPECT_EQ(stored().readings[3].origin.kind, notebook::ReadingOrigin::Kind::File);
     EXPECT_EQ(stored().readings[3].origin.source, u"morning.csv"_s);

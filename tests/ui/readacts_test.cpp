@@ -207,7 +207,8 @@ TEST_F(ReadActs, ASeriesThatHasNotEndedIsAskedForAgainInItsOwnRhythm)
     EXPECT_NE(labelText(u"place"_s), u"Tube 1: A1"_s) << "not before its time";
 
     heard.clear();
-    pass(90);
+    pass(1);
+    pass(89);
     EXPECT_EQ(heard, std::vector{ui::Sound::Now});
     EXPECT_EQ(labelText(u"nextAction"_s), u"Rack A, tube 1: key A1 again"_s);
     EXPECT_EQ(labelText(u"place"_s), u"Tube 1: A1"_s) << "the entry goes there by itself";
@@ -215,7 +216,8 @@ TEST_F(ReadActs, ASeriesThatHasNotEndedIsAskedForAgainInItsOwnRhythm)
     ASSERT_EQ(series().size(), 1U);
     EXPECT_NEAR(series()[0].times->opens_s, 90, 0.1);
     heard.clear();
-    pass(90);
+    pass(1);
+    pass(89);
     EXPECT_EQ(heard, std::vector{ui::Sound::Now}) << "each further reading is heard";
 
     pass(95);

@@ -188,6 +188,7 @@ void ReadPage::goOn()
         return;
     }
     m_place.reset();
+    m_chosen = false;
     showWayOn();
     updatePreview();
 }
@@ -234,7 +235,8 @@ void ReadPage::onTick()
     if (!rack() || !isVisible())
         return;
     // Nobody is at it: the entry goes where something is due.
-    const bool idle = !m_chosen && isIdle() && m_panel->entry()->hasFocus();
+    const bool atHand = m_place ? m_panel->entry()->hasFocus() : m_panel->isAncestorOf(focusWidget());
+    const bool idle = !m_chosen && isIdle() && atHand;
     if (const auto due = duePlace(); idle && due && due != m_place)
         goOn();
     showTimes();
