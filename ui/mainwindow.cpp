@@ -220,8 +220,10 @@ void MainWindow::start(const exchange::MethodLibrary &methods)
     refreshMethods();
     if (m_session->next())
         goToNext();
-    else
+    else {
+        m_side->takeFocus(); // the first page may have nothing to choose
         goToBook(Book::Today);
+    }
     QStringList lines;
     for (const auto &[fileName, problem] : methods.problems())
         lines << exchange::problemLine(fileName, problem);

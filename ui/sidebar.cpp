@@ -56,20 +56,25 @@ void SideBar::build()
     m_person->setMinimumHeight(m_theme.target());
     auto *personCaption = new QLabel(tr("&Person at the bench"), this);
     personCaption->setBuddy(m_person);
-    auto *newRun = button(m_theme, tr("&New run"), u"newRun"_s, this);
+    m_newRun = button(m_theme, tr("&New run"), u"newRun"_s, this);
     auto *openFile = button(m_theme, tr("&Open run file…"), u"openRunFile"_s, this);
-    connect(newRun, &QPushButton::clicked, this, &SideBar::newRunWanted);
+    connect(m_newRun, &QPushButton::clicked, this, &SideBar::newRunWanted);
     connect(openFile, &QPushButton::clicked, this, &SideBar::openFileWanted);
 
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(m_theme.gap(), m_theme.gap(), m_theme.gap(), m_theme.gap());
     layout->setSpacing(m_theme.gap());
-    layout->addWidget(newRun);
+    layout->addWidget(m_newRun);
     layout->addWidget(openFile);
     layout->addWidget(m_list, 1);
     layout->addWidget(personCaption);
     layout->addWidget(m_person);
     setFixedWidth(fontMetrics().averageCharWidth() * 28);
+}
+
+void SideBar::takeFocus()
+{
+    m_newRun->setFocus();
 }
 
 void SideBar::choose(const QModelIndex &index)

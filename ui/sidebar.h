@@ -9,6 +9,7 @@
 
 class QLineEdit;
 class QListView;
+class QPushButton;
 
 namespace plateau::ui {
 
@@ -29,6 +30,8 @@ public:
     void markNothing();
     /// Asks for the name; the focus goes back where it was once one is given.
     void askPerson();
+    /// To where a run begins.
+    void takeFocus();
     notebook::RunId rackBeside(notebook::RunId id, int step) const;
 
 Q_SIGNALS:
@@ -48,6 +51,7 @@ private:
     DestinationsModel *m_model;
     QListView *m_list;
     QLineEdit *m_person;
+    QPushButton *m_newRun = nullptr;
     QPointer<QWidget> m_before;
     bool m_marking = false;
 };

@@ -43,6 +43,11 @@ std::vector<run::DilutionStep> chainOf(const evaluation::Advice &advice, const G
 {
     if (advice.factor <= 1 + slack)
         return {};
+    // What the sentence of the check says is done, as long as there is the glass for it.
+    const bool isAtHand = std::ranges::all_of(
+        advice.steps, [&](const run::DilutionStep &step) { return glassFor(step, glassware).has_value(); });
+    if (isAtHand && !advice.steps.empty())
+        return advice.steps;
     if (const auto step = oneStep(advice.factor, glassware))
         return {*step};
     return advice.steps;

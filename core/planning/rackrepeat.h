@@ -21,9 +21,9 @@ struct RackRepeat {
     bool operator==(const RackRepeat &) const = default;
 };
 
-/// The repeat of a sample as advised, with the laboratory's glass; where that makes no chain of the factor,
-/// with the chain of the advice. What is known of the sample is taken over from plan, which may be nullptr.
-/// Nothing where the run has no such sample.
+/// The repeat of a sample as advised: with the chain of the advice, or where the laboratory has no glass for
+/// that, with one step of its glass that makes the factor, if there is one. What is known of the sample is
+/// taken over from plan, which may be nullptr. Nothing where the run has no such sample.
 std::optional<RackRepeat> repeatInRack(const run::Run &run, const QString &sample,
                                        const evaluation::Advice &advice, const Glassware &glassware,
                                        const PlanRecord *plan);

@@ -175,7 +175,7 @@ TEST_F(ReadActs, APointMayBeReadAgainAndAgain)
     EXPECT_EQ(picture->points.size(), 3U);
     EXPECT_EQ(picture->start, u"Sample"_s) << "the last addition before A1";
     const auto *table = find<QTableView>(u"readingsTable"_s);
-    EXPECT_EQ(table->model()->index(0, 2).data().toString(), u"3 readings, last 0.102"_s)
+    EXPECT_EQ(table->model()->index(0, 2).data().toString(), u"0.102 (3×)"_s)
         << "nothing was replaced";
 }
 

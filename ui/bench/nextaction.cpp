@@ -125,6 +125,7 @@ std::optional<NextAction> goingOn(const Rack &rack, const evaluation::SeriesFit 
         return std::nullopt;
     NextAction action = reading(rack, place);
     action.readBefore = static_cast<int>(points->size());
+    action.interval_s = interval_min * secondsPerMinute;
     action.times = ActTimes{(opens_min - now_min) * secondsPerMinute, std::nullopt};
     return action;
 }

@@ -37,6 +37,8 @@ struct NextAction {
     /// Of Read only, with how often that point was read already: more than once is a series that goes on.
     Place place{};
     int readBefore = 0;
+    /// Of such a series, between its last two readings.
+    double interval_s = 0;
     int readingsTaken = 0;
     int readingsPlanned = 0;
     /// Of Pipette only, with how many tubes of its round are through.

@@ -128,13 +128,22 @@ bool ReadingsModel::isKeyed(int tube, const Column &column) const
     return column.kind == Kind::Reading && m_keyed && m_keyed->tube == tube && m_keyed->reading == column.id;
 }
 
+QString ReadingsModel::cellText(const run::Reading &reading)
+{
+    // In a column as wide as a number.
+    if (const auto *series = std::get_if<run::ReadingSeries>(&reading); series && !series->empty())
+        return tr("%1 (%2×)").arg(readingText(series->back().absorbance)).arg(series->size());
+    return readingText(reading);
+}
+
 QString ReadingsModel::readingCell(const Place &place) const
 {
     const run::Reading *stored = readingAt(m_stored.run, place);
     if (!stored)
         return u"–"_s;
     const auto former = replacedAt(m_stored, place);
-    return former ? tr("%1 (was %2)").arg(readingText(*stored), readingText(*former)) : readingText(*stored);
+    const QString text = cellText(*stored);
+    return former ? tr("%1 (was %2)").arg(text, cellText(*former)) : text;
 }
 
 QString ReadingsModel::contentsCell(int tube) const

@@ -49,6 +49,8 @@ private:
     void layOut();
     void touch();
     QString text(int tube, const Column &column) const;
+    /// Of a series the last reading and how many there are.
+    static QString cellText(const run::Reading &reading);
     QString readingCell(const Place &place) const;
     QString contentsCell(int tube) const;
     bool isKeyed(int tube, const Column &column) const;

@@ -137,6 +137,7 @@ void ReadPage::build()
     both->addWidget(right);
     both->setStretchFactor(0, 3);
     both->setStretchFactor(1, 2);
+    both->setSizes({580, 480});
     for (QSplitter *splitter : {right, both})
         splitter->setChildrenCollapsible(false);
 
@@ -269,8 +270,9 @@ QString ReadPage::againTimes(double now_min) const
 {
     for (const NextAction &action : seriesActions(*rack(), now_min)) {
         if (action.place == *m_place)
-            return tr("Read it again %1, as long after the last time as that was after the one before")
-                .arg(countdownText(action.times->opens_s, action.times->closes_s));
+            return tr("Read it again %1 (every %2)")
+                .arg(countdownText(action.times->opens_s, action.times->closes_s),
+                     countText(action.interval_s));
     }
     return {};
 }

@@ -173,8 +173,8 @@ QSize TimeChart::sizeHint() const
 
 QSize TimeChart::minimumSizeHint() const
 {
-    return {static_cast<int>(m_measures.name + 8 * m_measures.number +
-                             std::min(m_measures.remark, 8 * m_measures.number)),
+    return {static_cast<int>(m_measures.name + 5 * m_measures.number +
+                             std::min(m_measures.remark, 5 * m_measures.number)),
             static_cast<int>(std::ceil(smallestHeight(m_data, m_measures)))};
 }
 
