@@ -69,7 +69,7 @@ TEST_F(Models, ReadingsShowTubesInWordsAndValuesAsTheyCome)
     ASSERT_EQ(model.rowCount(), 4);
     EXPECT_EQ(shown(model, 0, 0), u"1"_s);
     EXPECT_EQ(shown(model, 1, 1), u"blank, 2 of 2"_s);
-    EXPECT_EQ(shown(model, 3, 1), u"sample P-104, 2 of 2"_s);
+    EXPECT_EQ(shown(model, 3, 1), u"P-104, 2 of 2"_s);
     EXPECT_EQ(shown(model, 2, 2), u"–"_s);
 
     stored = read(id, 2, u"A1"_s, 0.1);

@@ -111,10 +111,22 @@ TEST_F(ReadActs, WhatIsSentWaitsForWhatSomebodyIsTyping)
     page().take({sent(0.103)});
     EXPECT_TRUE(stored().readings.empty());
     EXPECT_EQ(find<QLineEdit>(u"readingEntry"_s)->text(), u"0.1"_s);
+    EXPECT_TRUE(noticeText().startsWith(u"0.103 came from the photometer and waits"_s))
+        << noticeText().toStdString();
     press(Qt::Key_Return);
     ASSERT_EQ(stored().readings.size(), 2U);
     EXPECT_EQ(std::get<double>(stored().run.tubes[0].readings.at(u"A1"_s)), 0.1);
     EXPECT_EQ(std::get<double>(stored().run.tubes[1].readings.at(u"A1"_s)), 0.103);
+}
+
+TEST_F(ReadActs, WhatWaitsForWhatIsTypedIsTakenOnceThatIsLeft)
+{
+    openAt(addRun(exampleRun()));
+    type(u"0.1"_s);
+    page().take({sent(0.103)});
+    press(Qt::Key_Escape);
+    ASSERT_EQ(stored().readings.size(), 1U);
+    EXPECT_EQ(std::get<double>(stored().run.tubes[0].readings.at(u"A1"_s)), 0.103);
 }
 
 TEST_F(ReadActs, AColumnMaySayWhichTubeItMeans)
@@ -175,8 +187,7 @@ TEST_F(ReadActs, APointMayBeReadAgainAndAgain)
     EXPECT_EQ(picture->points.size(), 3U);
     EXPECT_EQ(picture->start, u"Sample"_s) << "the last addition before A1";
     const auto *table = find<QTableView>(u"readingsTable"_s);
-    EXPECT_EQ(table->model()->index(0, 2).data().toString(), u"0.102 (3×)"_s)
-        << "nothing was replaced";
+    EXPECT_EQ(table->model()->index(0, 2).data().toString(), u"0.102 (3×)"_s) << "nothing was replaced";
 }
 
 TEST_F(ReadActs, ASeriesThatHasNotEndedIsAskedForAgainInItsOwnRhythm)

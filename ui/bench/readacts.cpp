@@ -182,8 +182,16 @@ void ReadPage::takeWaiting()
     const QScopedValueRollback<bool> taking(m_taking, true);
     // One at a time, and none over what somebody types or is asked about.
     while (!m_taken.empty() && rack()) {
-        if (m_questioned || m_panel->mode() == EntryPanel::Mode::Spoilt || !m_panel->draft().isEmpty())
+        if (m_questioned || m_panel->mode() == EntryPanel::Mode::Spoilt)
             return;
+        if (!m_panel->draft().isEmpty()) {
+            m_panel->notice().say(State::Info,
+                                  tr("%1 came from the photometer and waits until what stands here is stored "
+                                     "or left with Esc (waiting in all: %2).")
+                                      .arg(readingText(m_taken.front().absorbance))
+                                      .arg(m_taken.size()));
+            return;
+        }
         if (!m_place) {
             m_panel->notice().say(
                 State::Attention,

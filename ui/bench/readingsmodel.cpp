@@ -148,7 +148,10 @@ QString ReadingsModel::readingCell(const Place &place) const
 
 QString ReadingsModel::contentsCell(int tube) const
 {
-    const QString contents = contentsText(m_stored.run, tube);
+    // Most tubes hold samples: the room is for their names.
+    const QString brief = briefContentsText(m_stored.run, tube);
+    const QString which = whichOfAlikeText(m_stored.run, tube);
+    const QString contents = which.isEmpty() ? brief : tr("%1, %2").arg(brief, which);
     const QString &spoilt = m_stored.run.tubes[static_cast<std::size_t>(tube)].spoilt;
     return spoilt.isEmpty() ? contents : tr("%1, spoilt: %2").arg(contents, spoilt);
 }

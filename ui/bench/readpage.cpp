@@ -342,6 +342,7 @@ void ReadPage::leave()
     keepDraft();
     m_place.reset();
     goOn();
+    takeWaiting();
 }
 
 std::optional<Place> ReadPage::waitingPlace() const
