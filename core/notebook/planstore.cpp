@@ -5,6 +5,7 @@
 #include "core/assay/label.h"
 #include "core/notebook/detailstore.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/words.h"
 
 namespace plateau::notebook {
 
@@ -72,6 +73,42 @@ std::vector<planning::StepGlass> loadGlass(const Database &database, qint64 samp
     return glass;
 }
 
+std::optional<qint64> standardRow(const Database &database, RunId run, const planning::InputOwner &owner)
+{
+    if (owner.input != planning::UncertaintyInput::Standard)
+        return std::nullopt;
+    Statement query(database, u"SELECT id FROM standard WHERE run = ? AND name = ?"_s);
+    query.run(run.value, owner.standard);
+    query.next();
+    return query.integer(0);
+}
+
+void storeOwners(Act &act, RunId run, qint64 plan, const std::vector<planning::InputOwner> &owners)
+{
+    Statement insert(act.database(),
+                     u"INSERT INTO plan_owner (plan, input, standard, owner, source, is_usual) "
+                     "VALUES (?, ?, ?, ?, ?, ?)"_s);
+    for (const planning::InputOwner &owner : owners) {
+        insert.run(plan, planning::inputWord(owner.input), standardRow(act.database(), run, owner),
+                   owner.owner, owner.source, owner.isDefault ? 1 : 0);
+        act.covers(u"plan_owner"_s, insert.insertedId());
+    }
+}
+
+std::vector<planning::InputOwner> loadOwners(const Database &database, RunId run)
+{
+    Statement query(database,
+                    u"SELECT input, coalesce(standard.name, ''), owner, source, is_usual FROM plan_owner "
+                    "JOIN plan ON plan.id = plan_owner.plan LEFT JOIN standard ON standard.id = "
+                    "plan_owner.standard WHERE plan.run = ? ORDER BY plan_owner.id"_s);
+    query.run(run.value);
+    std::vector<planning::InputOwner> owners;
+    while (query.next())
+        owners.push_back(
+            {inputOf(query.text(0)), query.text(1), query.text(2), query.text(3), query.integer(4) != 0});
+    return owners;
+}
+
 } // namespace
 
 void storePlanRecord(Act &act, RunId run, const planning::PlanRecord &plan)
@@ -79,7 +116,9 @@ void storePlanRecord(Act &act, RunId run, const planning::PlanRecord &plan)
     Statement insert(act.database(),
                      u"INSERT INTO plan (run, rack_rows, rack_columns, interval_s) VALUES (?, ?, ?, ?)"_s);
     insert.run(run.value, plan.rackRows, plan.rackColumns, plan.interval_s);
-    act.covers(u"plan"_s, insert.insertedId());
+    const qint64 row = insert.insertedId();
+    act.covers(u"plan"_s, row);
+    storeOwners(act, run, row, plan.owners);
     storePlannedSamples(act, run, plan.samples);
 }
 
@@ -106,6 +145,7 @@ std::optional<planning::PlanRecord> loadPlanRecord(const Database &database, Run
     plan.rackColumns = int(query.integer(1));
     if (!query.isNull(2))
         plan.interval_s = int(query.integer(2));
+    plan.owners = loadOwners(database, run);
     Statement samples(database,
                       u"SELECT sample.id, detail, repeats FROM plan_sample JOIN sample ON sample.id = "
                       "plan_sample.sample WHERE sample.run = ? ORDER BY plan_sample.position"_s);

@@ -9,8 +9,11 @@ using namespace Qt::StringLiterals;
 SchemaStep sixthSchemaStep()
 {
     SchemaStep step{
-        6, u"standards, equipment, charts, the basis of reviews, and a search over all runs"_s, {}};
-    for (const SchemaPart &part : {stockPart(), chartsPart(), reviewPart(), recordPart(), searchPart()}) {
+        6,
+        u"owners of uncertainties, standards, equipment, charts, the basis of reviews, and a search over all runs"_s,
+        {}};
+    for (const SchemaPart &part :
+         {ownersPart(), stockPart(), chartsPart(), reviewPart(), recordPart(), searchPart()}) {
         step.statements.append(part.statements);
         for (const ProtectedTable &table : part.records)
             step.statements.append(protectionOf(table.table, table.keys));

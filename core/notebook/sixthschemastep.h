@@ -15,6 +15,7 @@ struct SchemaPart {
 };
 
 /// Each in a file of its own, in the order they are made.
+SchemaPart ownersPart();
 SchemaPart stockPart();
 SchemaPart chartsPart();
 SchemaPart reviewPart();

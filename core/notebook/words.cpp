@@ -150,6 +150,14 @@ assay::Matrix matrixOf(const QString &word)
     throw unknownWord(word);
 }
 
+planning::UncertaintyInput inputOf(const QString &word)
+{
+    const auto input = planning::inputFromWord(word);
+    if (!input)
+        throw unknownWord(word);
+    return *input;
+}
+
 QString markWord(MarkKind kind)
 {
     return wordOf(marks, kind);

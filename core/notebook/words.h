@@ -20,6 +20,7 @@ DecisionKind decisionKindOf(const QString &word);
 QString matrixWord(assay::Matrix matrix);
 assay::Matrix matrixOf(const QString &word);
 QString markWord(MarkKind kind);
+planning::UncertaintyInput inputOf(const QString &word);
 MarkKind markKindOf(const QString &word);
 /// Not of what was keyed, which has no word.
 QString originWord(ReadingOrigin::Kind kind);

@@ -9,6 +9,8 @@
 #include <QCoreApplication>
 #include <QSet>
 
+#include <set>
+
 namespace plateau::planning {
 
 using namespace Qt::StringLiterals;
@@ -79,6 +81,37 @@ void checkRack(const PlanRecord &plan, const run::Run &run, Problems &problems)
                                       .arg(run.tubes.size())));
 }
 
+void checkOwners(const std::vector<InputOwner> &owners, const run::Run &run, Problems &problems)
+{
+    const QString list = u"/owners"_s;
+    std::set<std::pair<UncertaintyInput, QString>> named;
+    for (std::size_t i = 0; i < owners.size(); ++i) {
+        const InputOwner &owner = owners[i];
+        const QString pointer = pointerTo(list, static_cast<qsizetype>(i));
+        const bool isStandard = owner.input == UncertaintyInput::Standard;
+        if (owner.input == UncertaintyInput::Replicates)
+            problems.push_back(error(pointerTo(pointer, u"input"_s),
+                                     Wording::tr("nobody but the run answers for its replicates")));
+        else if (!isStandard && !run.uncertainty)
+            problems.push_back(
+                error(pointerTo(pointer, u"input"_s), Wording::tr("the run states no uncertainty")));
+        if (isStandard ? !run::findStandard(run, owner.standard) : !owner.standard.isEmpty())
+            problems.push_back(error(pointerTo(pointer, u"standard"_s),
+                                     Wording::tr("the run has no standard %1 that this could be said of")
+                                         .arg(quoted(owner.standard))));
+        if (named.contains({owner.input, owner.standard}))
+            problems.push_back(error(pointer, Wording::tr("names an owner for this a second time")));
+        named.insert({owner.input, owner.standard});
+        for (const auto &[key, text, what] :
+             {std::tuple(u"owner"_s, owner.owner, Wording::tr("the owner")),
+              std::tuple(u"source"_s, owner.source, Wording::tr("the source"))}) {
+            checkProse(problems, pointerTo(pointer, key), text, what);
+            if (text.trimmed().isEmpty())
+                problems.push_back(error(pointerTo(pointer, key), Wording::tr("is blank")));
+        }
+    }
+}
+
 } // namespace
 
 Problems problemsOf(const PlanRecord &plan, const run::Run &run)
@@ -95,6 +128,7 @@ Problems problemsOf(const PlanRecord &plan, const run::Run &run)
         checkSample(plan.samples[i], run, pointer, problems);
     }
     checkRack(plan, run, problems);
+    checkOwners(plan.owners, run, problems);
     if (plan.interval_s)
         checkWithin(problems, u"/interval_s"_s, *plan.interval_s, 0, longestInterval_s, u"s"_s);
     return problems;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/assay/problem.h"
+#include "core/planning/inputowner.h"
 #include "core/planning/shelf.h"
 #include "core/run/run.h"
 
@@ -37,6 +38,8 @@ struct PlanRecord {
     int rackColumns = 6;
     /// Between the starts of two tubes; absent where no schedule was made.
     std::optional<int> interval_s;
+    /// Of the run's uncertainties: each input, and each standard, at most once. Empty: nobody said.
+    std::vector<InputOwner> owners{};
     bool operator==(const PlanRecord &) const = default;
 };
 

@@ -21,28 +21,36 @@ struct Wording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::UncertaintySources)
 };
 
-OwnedInput owned(UncertaintyInput input, const QString &name, FoundInput found)
+double run::UncertaintyInputs::*memberOf(UncertaintyInput input)
 {
-    return {
-        input,       name,         found.value,    input == UncertaintyInput::Absorbance ? QString() : u"%"_s,
-        found.owner, found.source, found.isDefault};
+    using enum UncertaintyInput;
+    switch (input) {
+    case Absorptivity:
+        return &run::UncertaintyInputs::absorptivity_percent;
+    case PathLength:
+        return &run::UncertaintyInputs::pathLength_percent;
+    case TotalVolume:
+        return &run::UncertaintyInputs::totalVolume_percent;
+    case SampleVolume:
+        return &run::UncertaintyInputs::sampleVolume_percent;
+    case Dilution:
+        return &run::UncertaintyInputs::dilution_percent;
+    case Extract:
+        return &run::UncertaintyInputs::extract_percent;
+    case Absorbance:
+    case Standard:
+    case Replicates:
+        break;
+    }
+    return &run::UncertaintyInputs::absorbance;
 }
 
-OwnedInput ofStandard(const run::Standard &standard)
+OwnedInput owned(UncertaintyInput input, FoundInput found)
 {
-    return owned(
-        UncertaintyInput::Standard, Wording::tr("concentration"),
-        {standard.uncertainty_percent.value_or(0), Wording::tr("standard %1").arg(standard.id),
-         standard.uncertainty_percent
-             ? Wording::tr("stated with the standard")
-             : Wording::tr("not stated, so it counts as exactly known; put in what its recipe or its "
-                           "certificate says"),
-         !standard.uncertainty_percent});
-}
-
-double valueOf(const std::vector<OwnedInput> &sources, UncertaintyInput input)
-{
-    return std::ranges::find(sources, input, &OwnedInput::input)->value.value_or(0);
+    return {input,          inputName(input),
+            found.value,    input == UncertaintyInput::Absorbance ? QString() : u"%"_s,
+            found.owner,    found.source,
+            found.isDefault};
 }
 
 } // namespace
@@ -70,49 +78,79 @@ run::UncertaintyInputs usualUncertainty()
     return usual;
 }
 
+double numberOf(const run::UncertaintyInputs &inputs, UncertaintyInput input)
+{
+    return inputs.*memberOf(input);
+}
+
+void setNumber(run::UncertaintyInputs &inputs, UncertaintyInput input, double value)
+{
+    inputs.*memberOf(input) = value;
+}
+
+OwnedInput sourceOfStandard(const run::Standard &standard)
+{
+    const bool isStated = standard.uncertainty_percent.has_value();
+    return {UncertaintyInput::Standard,
+            inputName(UncertaintyInput::Standard),
+            standard.uncertainty_percent.value_or(0),
+            u"%"_s,
+            Wording::tr("standard %1").arg(standard.id),
+            isStated ? Wording::tr("stated with the standard")
+                     : Wording::tr("not stated, so it counts as exactly known; put in what its recipe or its "
+                                   "certificate says"),
+            !isStated,
+            true,
+            standard.id};
+}
+
+bool calibrates(const run::Run &run, const run::Standard &standard)
+{
+    return std::ranges::any_of(run.tubes, [&](const run::Tube &tube) {
+        return tube.role == run::Role::Standard && tube.standard == standard.id;
+    });
+}
+
+OwnedInput replicates()
+{
+    return {UncertaintyInput::Replicates,
+            inputName(UncertaintyInput::Replicates),
+            std::nullopt,
+            {},
+            Wording::tr("replicates"),
+            Wording::tr("the run's own tubes: their scatter, or the readings' uncertainty where that is "
+                        "larger")};
+}
+
 std::vector<OwnedInput> uncertaintySources(const assay::Method &method, const Laboratory &laboratory,
                                            const run::Run &run)
 {
     using enum UncertaintyInput;
     const InputSources sources(method, laboratory, run);
     std::vector<OwnedInput> all{
-        owned(Absorbance, Wording::tr("absorbance of a reading"), sources.absorbance()),
-        owned(Absorptivity, Wording::tr("absorptivity"), sources.absorptivity()),
-        owned(PathLength, Wording::tr("path length"), sources.pathLength()),
-        owned(TotalVolume, Wording::tr("total volume"), sources.totalVolume()),
-        owned(SampleVolume, Wording::tr("sample volume"), sources.sampleVolume()),
-        owned(Dilution, Wording::tr("dilution step"), sources.dilution()),
-        owned(Extract, Wording::tr("extract"), sources.extract()),
+        owned(Absorbance, sources.absorbance()),     owned(Absorptivity, sources.absorptivity()),
+        owned(PathLength, sources.pathLength()),     owned(TotalVolume, sources.totalVolume()),
+        owned(SampleVolume, sources.sampleVolume()), owned(Dilution, sources.dilution()),
+        owned(Extract, sources.extract()),
     };
     if (run.calibration != run::Calibration::Absorptivity) {
-        for (const run::Standard &standard : run.standards)
-            all.push_back(ofStandard(standard));
+        for (const run::Standard &standard : run.standards) {
+            if (calibrates(run, standard))
+                all.push_back(sourceOfStandard(standard));
+        }
     }
-    all.push_back(
-        {Replicates,
-         Wording::tr("repeatability"),
-         std::nullopt,
-         {},
-         Wording::tr("replicates"),
-         Wording::tr("the run's own tubes: their scatter, or the readings' uncertainty where that is "
-                     "larger"),
-         false});
+    all.push_back(replicates());
     return all;
 }
 
 run::UncertaintyInputs inputsFor(const assay::Method &method, const Laboratory &laboratory,
                                  const run::Run &run)
 {
-    using enum UncertaintyInput;
-    const std::vector<OwnedInput> sources = uncertaintySources(method, laboratory, run);
     run::UncertaintyInputs inputs;
-    inputs.absorbance = valueOf(sources, Absorbance);
-    inputs.absorptivity_percent = valueOf(sources, Absorptivity);
-    inputs.pathLength_percent = valueOf(sources, PathLength);
-    inputs.totalVolume_percent = valueOf(sources, TotalVolume);
-    inputs.sampleVolume_percent = valueOf(sources, SampleVolume);
-    inputs.dilution_percent = valueOf(sources, Dilution);
-    inputs.extract_percent = valueOf(sources, Extract);
+    for (const OwnedInput &source : uncertaintySources(method, laboratory, run)) {
+        if (std::ranges::find(statedInputs(), source.input) != statedInputs().end())
+            setNumber(inputs, source.input, source.value.value_or(0));
+    }
     return inputs;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/assay/method.h"
+#include "core/planning/inputowner.h"
 #include "core/planning/laboratory.h"
 #include "core/run/run.h"
 
@@ -12,19 +13,6 @@
 #include <vector>
 
 namespace plateau::planning {
-
-/// The members of run::UncertaintyInputs, the standards of the run, and its replicates.
-enum class UncertaintyInput {
-    Absorbance,
-    Absorptivity,
-    PathLength,
-    TotalVolume,
-    SampleVolume,
-    Dilution,
-    Extract,
-    Standard,
-    Replicates,
-};
 
 /// A standard uncertainty (k = 1) that a budget starts from, and who answers for it.
 struct OwnedInput {
@@ -41,6 +29,10 @@ struct OwnedInput {
     QString source;
     /// Nobody of this laboratory stated it.
     bool isDefault = false;
+    /// False where no record says who answers for it.
+    bool isKnown = true;
+    /// Id, of a standard only.
+    QString standard{};
     bool operator==(const OwnedInput &) const = default;
 };
 /// "photometer P1: absorbance of a reading 0.0012 (check record 7, 2026-09-14)"
@@ -48,6 +40,16 @@ QString ownedText(const OwnedInput &owned);
 
 /// What is put in where nobody knows better. Common practice, no source.
 run::UncertaintyInputs usualUncertainty();
+
+/// One of statedInputs.
+double numberOf(const run::UncertaintyInputs &inputs, UncertaintyInput input);
+void setNumber(run::UncertaintyInputs &inputs, UncertaintyInput input, double value);
+/// What the run itself says of its standard's uncertainty.
+OwnedInput sourceOfStandard(const run::Standard &standard);
+/// Whether a tube of the run has it in the role that calibrates.
+bool calibrates(const run::Run &run, const run::Standard &standard);
+/// Where nothing else is known.
+OwnedInput replicates();
 
 /// Every input of the run's budget with its owner, in the order of UncertaintyInput; the standards only where
 /// they calibrate. For each the first that is known: what the laboratory keeps for the method, what the

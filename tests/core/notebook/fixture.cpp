@@ -423,6 +423,10 @@ planning::PlanRecord fullPlan()
     plan.rackRows = 3;
     plan.rackColumns = 8;
     plan.interval_s = 45;
+    plan.owners = {
+        {planning::UncertaintyInput::Absorbance, {}, u"photometer P1"_s, u"check record 7"_s, false},
+        {planning::UncertaintyInput::Extract, {}, u"flask of the extract"_s, u"common practice"_s, true},
+        {planning::UncertaintyInput::Standard, u"STD"_s, u"standard STD"_s, u"weighed"_s, false}};
     return plan;
 }
 

@@ -41,6 +41,24 @@ TEST_F(PlanTest, APlanComesBackWithItsRun)
     EXPECT_THAT(m_book->verify().findings, IsEmpty());
 }
 
+TEST_F(PlanTest, OwnersOfUncertaintiesAreKeptByTheNotebooksOwnRules)
+{
+    m_book->addRun(fullRun(), risingMethod(), person, fullPlan());
+    EXPECT_EQ(m_book->load(RunId{1}).plan->owners, fullPlan().owners);
+    m_book.reset();
+    RawFile raw(file());
+    const auto insert = [&](const QString &values) {
+        return raw.tryExecute(
+            u"INSERT INTO plan_owner (plan, input, standard, owner, source, is_usual) VALUES "_s + values);
+    };
+    EXPECT_FALSE(insert(u"(1, 'absorbance', NULL, 'x', 'x', 0)"_s)) << "there is one";
+    EXPECT_FALSE(insert(u"(1, 'standard', NULL, 'x', 'x', 0)"_s)) << "of which?";
+    EXPECT_FALSE(insert(u"(1, 'dilution', 1, 'x', 'x', 0)"_s)) << "of no standard";
+    EXPECT_FALSE(insert(u"(1, 'replicates', NULL, 'x', 'x', 0)"_s)) << "nobody answers for them";
+    EXPECT_FALSE(insert(u"(1, 'dilution', NULL, ' ', 'x', 0)"_s)) << "nobody";
+    EXPECT_TRUE(insert(u"(1, 'dilution', NULL, 'x', 'x', 0)"_s));
+}
+
 TEST_F(PlanTest, ARunWithoutAPlanHasNone)
 {
     EXPECT_FALSE(m_book->load(m_book->addRun(fullRun(), risingMethod(), person)).plan);
@@ -92,6 +110,12 @@ TEST_F(PlanTest, APlanThatDoesNotFitItsRunIsRefused)
     plan = fullPlan();
     plan.interval_s = -1;
     expectRefused(fullRun(), plan, "/interval_s"_L1);
+    plan = fullPlan();
+    plan.owners[2].standard = u"CTRL"_s;
+    expectRefused(fullRun(), plan, "/owners/2/standard"_L1);
+    plan = fullPlan();
+    plan.owners[0].source.clear();
+    expectRefused(fullRun(), plan, "/owners/0/source"_L1);
     plan = fullPlan();
     plan.samples[0].repeats = 7;
     expectRefused(fullRun(), plan, "run 7"_L1);

@@ -136,7 +136,8 @@ INSTANTIATE_TEST_SUITE_P(
                           Table{"clock_jump_run", "run = 9"}, Table{"reading_again", "reading = 9"},
                           Table{"reading_origin", "line = 'x'"}, Table{"tube_addition", "tubes_before = 9"},
                           Table{"sample_repeat", "repeats = 9"}, Table{"decision_size", "tubes = 9"},
-                          Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
+                          Table{"plan_owner", "owner = 'x'"}, Table{"audit", "person = 'x'"},
+                          Table{"audit_record", "record_id = 1"}),
         ::testing::Bool()),
     [](const auto &row) {
         return std::string(std::get<0>(row.param).name) + (std::get<1>(row.param) ? "Recursive" : "Plain");

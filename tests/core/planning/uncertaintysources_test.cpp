@@ -180,6 +180,12 @@ TEST(UncertaintySources, StandardsAnswerForThemselvesWhereTheyCalibrate)
     run.standards = {{u"STD"_s, 0.2, {}, {}, {}, 0, 1.5}, {u"CHECK"_s, 0.1, {}, {}, {}, 0}};
     EXPECT_EQ(uncertaintySources(test::risingMethod(), {}, run).size(), 8U);
     run.calibration = run::Calibration::Standard;
+    EXPECT_EQ(uncertaintySources(test::risingMethod(), {}, run).size(), 8U) << "no tube calibrates";
+    run.tubes.push_back(test::standardTube("STD", 0.1, 0.6));
+    run.tubes.push_back(test::standardTube("CHECK", 0.1, 0.4));
+    run.tubes.back().role = run::Role::Control;
+    EXPECT_EQ(uncertaintySources(test::risingMethod(), {}, run).size(), 9U) << "a control calibrates nothing";
+    run.tubes.back().role = run::Role::Standard;
     const auto sources = uncertaintySources(test::risingMethod(), {}, run);
     ASSERT_EQ(sources.size(), 10U);
     EXPECT_EQ(ownedText(sources[7]), u"standard STD: concentration 1.5\u00a0% (stated with the standard)"_s);
