@@ -22,6 +22,10 @@ using MethodId = Id<struct MethodRow>;
 using MarkId = Id<struct MarkRow>;
 using ShelfId = Id<struct ShelfRow>;
 using LotId = Id<struct LotRow>;
+using ItemId = Id<struct ItemRow>;
+using CheckId = Id<struct CheckRow>;
+using SubstanceId = Id<struct SubstanceRow>;
+using PreparationId = Id<struct PreparationRow>;
 using PersonId = Id<struct PersonRow>;
 
 /// How many samples and tubes a run has at some moment.

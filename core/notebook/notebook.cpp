@@ -80,6 +80,8 @@ public:
 
     Pipetting pipetting{*this};
     Lots lots{*this};
+    EquipmentBook equipment{*this};
+    StandardBook standards{*this};
     Shelf shelf{*this};
     Persons persons{*this};
     RunSearch search{*this};
@@ -211,6 +213,26 @@ void Notebook::reopen(RunId run, const QString &person, const QString &reason)
 Pipetting &Notebook::pipetting()
 {
     return d->pipetting;
+}
+
+StandardBook &Notebook::standards()
+{
+    return d->standards;
+}
+
+const StandardBook &Notebook::standards() const
+{
+    return d->standards;
+}
+
+EquipmentBook &Notebook::equipment()
+{
+    return d->equipment;
+}
+
+const EquipmentBook &Notebook::equipment() const
+{
+    return d->equipment;
 }
 
 Lots &Notebook::lots()

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/evaluation/specification.h"
+#include "core/notebook/equipment.h"
 #include "core/notebook/lots.h"
 #include "core/notebook/persons.h"
 #include "core/notebook/pipetting.h"
@@ -11,6 +12,7 @@
 #include "core/notebook/runhistory.h"
 #include "core/notebook/runsearch.h"
 #include "core/notebook/shelf.h"
+#include "core/notebook/standards.h"
 #include "core/planning/laboratory.h"
 #include "core/timing/stamp.h"
 
@@ -131,6 +133,10 @@ public:
     Pipetting &pipetting();
     Lots &lots();
     const Lots &lots() const;
+    StandardBook &standards();
+    const StandardBook &standards() const;
+    EquipmentBook &equipment();
+    const EquipmentBook &equipment() const;
     Shelf &shelf();
     const Shelf &shelf() const;
     Persons &persons();

@@ -266,7 +266,9 @@ struct AuditEntry {
     /// "readingAgain", "tubesAdded", "clockJumped",
     /// "dosesDone", "dosesUndone", "tubeSpoilt", "tubeUnspoilt", "sampleRegistered", "sampleChanged",
     /// "sampleWithdrawn", "repeatWaived", "lotReceived", "lotChanged", "lotOpened", "lotUsed",
-    /// "lotDiscarded", "lotCorrected", "laboratorySaved", "personAdded", "personChanged",
+    /// "lotDiscarded", "lotCorrected", "equipmentAdded", "equipmentChanged", "equipmentChecked",
+    /// "equipmentCheckWithdrawn", "substanceAdded", "substanceChanged", "standardPrepared",
+    /// "standardDiscarded", "laboratorySaved", "personAdded", "personChanged",
     /// "passphraseChanged", "passphraseRefused", "personRetired", "personReinstated", "reportChosen",
     /// "specificationsSaved".
     QString action;

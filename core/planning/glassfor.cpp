@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/glassfor.h"
 
+#include <QStringList>
+
 #include <cmath>
 
 namespace plateau::planning {
@@ -10,6 +12,13 @@ namespace {
 
 /// Volumes are typed in mL with up to four decimals; nearer together they are the same.
 constexpr double sameVolume_mL = 1e-6;
+
+QString sourceOf(const Pipette &pipette, const Flask &flask)
+{
+    QStringList sources{pipette.source, flask.source};
+    sources.removeAll(QString());
+    return sources.join(QStringLiteral(", "));
+}
 
 } // namespace
 
@@ -40,7 +49,8 @@ std::optional<GlassForStep> glassFor(const run::DilutionStep &step, const Glassw
     if (!pipette || !flask || step.take_mL >= step.makeUpTo_mL)
         return std::nullopt;
     return GlassForStep{pipette->name, flask->name,
-                        std::hypot(pipette->uncertainty_percent, flask->uncertainty_percent)};
+                        std::hypot(pipette->uncertainty_percent, flask->uncertainty_percent),
+                        sourceOf(*pipette, *flask)};
 }
 
 } // namespace plateau::planning

@@ -14,6 +14,8 @@ struct GlassForStep {
     QString pipette;
     QString flask;
     double uncertainty_percent = 0;
+    /// The checks that say so; empty: the list.
+    QString source{};
     bool operator==(const GlassForStep &) const = default;
 };
 

@@ -70,6 +70,12 @@ const Flask *flaskFor(double volume_mL, const Glassware &glassware)
     return found;
 }
 
+/// The check that says so, else the list.
+template <class Glass> QString sourceOf(const Glass &glass)
+{
+    return glass.source.isEmpty() ? listed() : glass.source;
+}
+
 /// The one that counts for most of several that are found.
 void keepWorst(std::optional<FoundInput> &worst, FoundInput found)
 {
@@ -118,7 +124,9 @@ FoundInput InputSources::pathLength() const
         return *own;
     if (m_laboratory.photometer && m_laboratory.photometer->pathLength_percent)
         return {*m_laboratory.photometer->pathLength_percent,
-                Wording::tr("cuvette of the %1").arg(photometerName()), photometerSource()};
+                Wording::tr("cuvette of the %1").arg(photometerName()),
+                m_laboratory.photometer->pathSource.isEmpty() ? photometerSource()
+                                                              : m_laboratory.photometer->pathSource};
     return {m_usual.pathLength_percent, Wording::tr("cuvette"), usual({}), true};
 }
 
@@ -128,6 +136,7 @@ FoundInput InputSources::totalVolume() const
         return *own;
     std::map<const Pipette *, double> off_mL;
     QStringList names;
+    QStringList sources;
     double total_mL = 0;
     for (const assay::Component &component : m_method.components) {
         if (!(component.volume_mL > 0))
@@ -140,13 +149,15 @@ FoundInput InputSources::totalVolume() const
         total_mL += component.volume_mL;
         if (!names.contains(pipette->name))
             names.append(pipette->name);
+        if (!sources.contains(sourceOf(*pipette)))
+            sources.append(sourceOf(*pipette));
     }
     if (!(total_mL > 0))
         return {m_usual.totalVolume_percent, Wording::tr("pipettes"), usual({}), true};
     double variance = 0;
     for (const auto &[pipette, off] : off_mL)
         variance += off * off;
-    return {100 * std::sqrt(variance) / total_mL, names.join(u", "_s), listed()};
+    return {100 * std::sqrt(variance) / total_mL, names.join(u", "_s), sources.join(u", "_s)};
 }
 
 FoundInput InputSources::sampleVolume() const
@@ -159,7 +170,7 @@ FoundInput InputSources::sampleVolume() const
         if (!pipette)
             return {m_usual.sampleVolume_percent, Wording::tr("pipette of the sample"),
                     usual(noPipette(volume_mL)), true};
-        keepWorst(worst, {pipette->uncertainty_percent, pipette->name, listed()});
+        keepWorst(worst, {pipette->uncertainty_percent, pipette->name, sourceOf(*pipette)});
     }
     return worst.value_or(
         FoundInput{m_usual.sampleVolume_percent, Wording::tr("pipette of the sample"), usual({}), true});
@@ -182,7 +193,8 @@ FoundInput InputSources::dilution() const
                                   .arg(volumeText(step.take_mL), volumeText(step.makeUpTo_mL))),
                         true};
             keepWorst(worst, {glass->uncertainty_percent,
-                              Wording::tr("%1 with %2").arg(glass->pipette, glass->flask), listed()});
+                              Wording::tr("%1 with %2").arg(glass->pipette, glass->flask),
+                              glass->source.isEmpty() ? listed() : glass->source});
         }
     }
     return worst.value_or(FoundInput{m_usual.dilution_percent, owner,
@@ -202,7 +214,7 @@ FoundInput InputSources::extract() const
             return {m_usual.extract_percent, Wording::tr("flask of the extract"),
                     usual(Wording::tr("no flask of the list holds %1").arg(volumeText(*sample.extract_mL))),
                     true};
-        keepWorst(worst, {flask->uncertainty_percent, flask->name, listed()});
+        keepWorst(worst, {flask->uncertainty_percent, flask->name, sourceOf(*flask)});
     }
     return worst.value_or(FoundInput{m_usual.extract_percent, Wording::tr("flask of the extract"),
                                      usual(Wording::tr("no sample of this run rests on it")), true});

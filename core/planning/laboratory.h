@@ -22,6 +22,8 @@ struct Pipette {
     double step_mL = 0;
     /// Relative standard uncertainty (k = 1) of a volume, in percent.
     double uncertainty_percent = 0;
+    /// The check that says so (withChecks); empty: this list. Never stored with it.
+    QString source{};
     bool operator==(const Pipette &) const = default;
 };
 
@@ -30,6 +32,8 @@ struct Flask {
     QString name;
     double volume_mL = 0;
     double uncertainty_percent = 0;
+    /// As of a pipette.
+    QString source{};
     bool operator==(const Flask &) const = default;
 };
 

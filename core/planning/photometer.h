@@ -24,6 +24,8 @@ struct Photometer {
     /// Which record: never blank where there is a number.
     QString source{};
     std::optional<QDate> checkedOn{};
+    /// Of the path length, where it is another (withChecks); never stored with it.
+    QString pathSource{};
     bool operator==(const Photometer &) const = default;
 };
 

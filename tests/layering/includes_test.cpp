@@ -59,8 +59,9 @@ TEST(Core, HasTheRoomsOfItsDesign)
     std::set<std::string> rooms;
     for (const auto &source : sourcesBelow("core"))
         rooms.insert(roomOf(source.path));
-    EXPECT_THAT(rooms, ElementsAre("core/assay", "core/charts", "core/evaluation", "core/exchange", "core/notebook",
-                                   "core/planning", "core/quality", "core/run", "core/timing"));
+    EXPECT_THAT(rooms,
+                ElementsAre("core/assay", "core/charts", "core/equipment", "core/evaluation", "core/exchange",
+                            "core/notebook", "core/planning", "core/quality", "core/run", "core/timing"));
 }
 
 // The checks themselves, on sources that break the rules.

@@ -43,6 +43,7 @@ TEST(Core, LinkLinesNameOnlyWhatTheRoomsMayUse)
                                         "Plateau::run",
                                         "Plateau::quality",
                                         "Plateau::evaluation",
+                                        "Plateau::equipment",
                                         "Plateau::exchange",
                                         "Plateau::notebook",
                                         "Plateau::planning",
@@ -61,7 +62,7 @@ TEST(Core, LinkLinesNameOnlyWhatTheRoomsMayUse)
             EXPECT_TRUE(allowed.count(library) > 0 || (room == "notebook" && notebookToo.count(library) > 0))
                 << "core/" << room << " links " << library;
     }
-    EXPECT_EQ(rooms, 8);
+    EXPECT_EQ(rooms, 10);
 }
 
 } // namespace plateau::layering

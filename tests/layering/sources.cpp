@@ -64,15 +64,16 @@ std::string roomOf(const std::string &path)
 
 std::set<std::string> reachableFrom(const std::string &room)
 {
-    // Arrows run downwards only: app -> ui -> core; notebook -> charts, exchange -> planning -> evaluation, quality ->
-    // run -> assay.
+    // Arrows run downwards only: app -> ui -> core; notebook -> charts, exchange -> planning -> equipment -> evaluation,
+    // quality -> run -> assay.
     static const std::map<std::string, std::vector<std::string>> below{
         {"core/assay", {}},
         {"core/run", {"core/assay"}},
         {"core/quality", {"core/run"}},
         {"core/evaluation", {"core/quality"}},
         {"core/charts", {"core/evaluation"}},
-        {"core/planning", {"core/evaluation"}},
+        {"core/equipment", {"core/evaluation"}},
+        {"core/planning", {"core/equipment"}},
         {"core/timing", {"core/run"}},
         {"core/exchange", {"core/planning"}},
         {"core/notebook", {"core/charts", "core/exchange", "core/timing"}},

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/core/notebook/fixture.h"
 
+#include "tests/support/keyedchecks.h"
+
 #include <QDir>
 #include <QFile>
 #include <QSqlError>
@@ -135,9 +137,46 @@ void NotebookTest::fillStores(Notebook &notebook)
     notebook.saveLaboratory(laboratory, person);
 }
 
+void NotebookTest::fillEquipment(Notebook &notebook)
+{
+    const QString person = u"Ines Kaddour"_s;
+    equipment::Item thermometer;
+    thermometer.kind = equipment::Kind::Thermometer;
+    thermometer.name = u"T-1"_s;
+    thermometer.every_days = {{equipment::Aspect::Temperature, 365}};
+    const ItemId id = notebook.equipment().add(thermometer, person);
+    thermometer.number = u"4711"_s;
+    notebook.equipment().change(id, thermometer, person, u"number found"_s);
+    equipment::Check check = blankCheck(thermometer, equipment::Aspect::Temperature, QDate(2026, 3, 1));
+    check.rows[0] = {20.0, 20.2};
+    const CheckId stored = notebook.equipment().addCheck(id, check, person);
+    notebook.equipment().withdrawCheck(stored, person, u"the other thermometer"_s);
+}
+
+void NotebookTest::fillStandards(Notebook &notebook)
+{
+    const QString person = u"Ines Kaddour"_s;
+    planning::Substance acid;
+    acid.name = u"L-malic acid"_s;
+    acid.molarMass_g_per_mol = 134.09;
+    const SubstanceId of = notebook.standards().addSubstance(acid, person);
+    acid.lot = u"M-3"_s;
+    notebook.standards().changeSubstance(of, acid, person, u"lot read"_s);
+    planning::Preparation made;
+    made.name = u"STD-17"_s;
+    made.analyteMolarMass_g_per_mol = 134.09;
+    made.masses_mg = {20.1};
+    made.flask_mL = 100;
+    made.madeAt = QDateTime(QDate(2026, 3, 2), QTime(8, 30), Qt::OffsetFromUTC, 3600);
+    const PreparationId id = notebook.standards().prepare(of, made, person);
+    notebook.standards().discard(id, person, u"turbid"_s);
+}
+
 void NotebookTest::fillBench(Notebook &notebook)
 {
     fillStores(notebook);
+    fillEquipment(notebook);
+    fillStandards(notebook);
     const QString person = u"Ines Kaddour"_s;
     run::Run planned = fullRun();
     planned.samples[0].dilution[0].uncertainty_percent = 0.3;

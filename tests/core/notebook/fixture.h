@@ -91,6 +91,8 @@ protected:
     /// and fillReview every table has rows.
     void fillBench(notebook::Notebook &notebook);
     void fillStores(notebook::Notebook &notebook);
+    void fillEquipment(notebook::Notebook &notebook);
+    void fillStandards(notebook::Notebook &notebook);
     /// The head, the reviewer and the analyst; typed names decide nothing any more.
     void fillPersons(notebook::Notebook &notebook);
     /// Limits, acts of every kind on persons, a signed decision sample by sample, a choice of what is

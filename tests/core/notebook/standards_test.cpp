@@ -1,0 +1,130 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/core/notebook/fixture.h"
+
+namespace plateau::test {
+
+using namespace Qt::StringLiterals;
+using namespace notebook;
+using ::testing::ElementsAre;
+using ::testing::IsEmpty;
+using ::testing::SizeIs;
+
+class StandardBookTest : public OpenNotebookTest
+{
+protected:
+    StandardBook &standards() { return m_book->standards(); }
+    planning::Substance substance() const
+    {
+        planning::Substance of;
+        of.name = u"L-malic acid"_s;
+        of.supplier = u"Kaddour supplies"_s;
+        of.lot = u"M-3"_s;
+        of.certificate = u"C 12"_s;
+        of.purity = 0.995;
+        of.purityHalfWidth = 0.005;
+        of.water = 0.01;
+        of.waterHalfWidth = 0.002;
+        of.molarMass_g_per_mol = 134.09;
+        of.density_g_per_mL = 1.6;
+        of.expires = QDate(2027, 3, 31);
+        return of;
+    }
+    planning::Preparation preparation(const QString &name = u"STD-17"_s) const
+    {
+        planning::Preparation made;
+        made.name = name;
+        made.measurand = u"analyte"_s;
+        made.analyteMolarMass_g_per_mol = 134.09;
+        made.masses_mg = {50.3, 49.8};
+        made.mass_u_mg = 0.1;
+        made.flask_mL = 500;
+        made.flask = u"flask 500 mL"_s;
+        made.flask_u_mL = 0.2;
+        made.madeAt = QDateTime(QDate(2026, 3, 2), QTime(8, 30), Qt::OffsetFromUTC, 3600);
+        made.lossPerHour = 0.01;
+        made.useBy = made.madeAt.addDays(1);
+        made.note = u"stirred for ten minutes"_s;
+        return made;
+    }
+};
+
+TEST_F(StandardBookTest, APreparationComesBackToTheLastBit)
+{
+    const SubstanceId of = standards().addSubstance(substance(), person);
+    const PreparationId id = standards().prepare(of, preparation(), person);
+    const auto opened = reopen(Access::ReadOnly);
+    ASSERT_THAT(opened->standards().substances(), SizeIs(1));
+    EXPECT_EQ(opened->standards().substances()[0].substance, substance());
+    ASSERT_THAT(opened->standards().preparations(), SizeIs(1));
+    const planning::HeldPreparation held = opened->standards().preparations()[0];
+    EXPECT_EQ(held.id, id.value);
+    EXPECT_EQ(held.of, substance());
+    EXPECT_EQ(held.preparation, preparation());
+    EXPECT_EQ(held.person, person);
+    EXPECT_FALSE(held.discarded);
+}
+
+TEST_F(StandardBookTest, WhatWasMadeKeepsTheSubstanceAsItWasKnown)
+{
+    const SubstanceId of = standards().addSubstance(substance(), person);
+    standards().prepare(of, preparation(), person);
+    planning::Substance dried = substance();
+    dried.water = 0;
+    standards().changeSubstance(of, dried, person, u"dried at 105 °C"_s);
+    standards().prepare(of, preparation(u"STD-18"_s), person);
+    const auto all = standards().preparations();
+    ASSERT_THAT(all, SizeIs(2));
+    EXPECT_EQ(all[0].preparation.name, u"STD-18"_s) << "the newest first";
+    EXPECT_EQ(all[0].of, dried);
+    EXPECT_EQ(all[1].of, substance());
+    ASSERT_THAT(standards().substances(), SizeIs(1));
+    EXPECT_EQ(standards().substances()[0].substance, dried);
+}
+
+TEST_F(StandardBookTest, RunsThatUsedItAreFoundByNameAndTime)
+{
+    const SubstanceId of = standards().addSubstance(substance(), person);
+    const PreparationId id = standards().prepare(of, preparation(), person);
+    run::Run run = plainRun();
+    run::Standard used;
+    used.id = u"STD-17"_s;
+    used.concentration_g_per_L = 0.2;
+    used.preparedAt = preparation().madeAt;
+    run.standards = {used};
+    const RunId first = m_book->addRun(run, risingMethod(), person);
+    run.standards[0].preparedAt = preparation().madeAt.addDays(-7);
+    m_book->addRun(run, risingMethod(), person);
+    run.standards[0].preparedAt.reset();
+    const RunId third = m_book->addRun(run, risingMethod(), person);
+    EXPECT_THAT(standards().runsOf(id), ElementsAre(third, first));
+}
+
+TEST_F(StandardBookTest, ItIsThrownAwayOnceWithAReason)
+{
+    const SubstanceId of = standards().addSubstance(substance(), person);
+    const PreparationId id = standards().prepare(of, preparation(), person);
+    expectRefused([&] { standards().discard(id, person, u" "_s); }, "say why"_L1);
+    standards().discard(id, person, u"turbid"_s);
+    EXPECT_EQ(standards().preparations()[0].discarded, u"turbid"_s);
+    expectRefused([&] { standards().discard(id, person, u"again"_s); }, "already"_L1);
+}
+
+TEST_F(StandardBookTest, WhatCannotBeIsRefused)
+{
+    expectRefused([&] { standards().addSubstance(planning::Substance{}, person); }, "/name"_L1);
+    expectRefused([&] { standards().prepare({7}, preparation(), person); }, "no substance number 7"_L1);
+    const SubstanceId of = standards().addSubstance(substance(), person);
+    expectRefused([&] { standards().changeSubstance(of, substance(), person, u"why"_s); },
+                  "stands so already"_L1);
+    standards().prepare(of, preparation(), person);
+    expectRefused([&] { standards().prepare(of, preparation(u"std-17"_s), person); },
+                  "is taken by one made on"_L1);
+    planning::Preparation later = preparation(u"STD-19"_s);
+    later.madeAt = m_now.addDays(2);
+    later.useBy.reset();
+    expectRefused([&] { standards().prepare(of, later, person); }, "/madeAt is to come"_L1);
+    expectRefused([&] { standards().discard({9}, person, u"why"_s); }, "no preparation number 9"_L1);
+}
+
+} // namespace plateau::test
