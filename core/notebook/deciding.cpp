@@ -4,11 +4,14 @@
 
 #include "core/assay/label.h"
 #include "core/exchange/writers.h"
+#include "core/notebook/basisstore.h"
+#include "core/notebook/benchwork.h"
 #include "core/notebook/companions.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/laboratorystore.h"
 #include "core/notebook/opennotebook.h"
+#include "core/notebook/runstore.h"
 #include "core/notebook/sampledecisions.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
@@ -26,13 +29,13 @@ namespace {
 /// on it, and what the program notes by itself, is no work at the bench.
 QStringList benchNames(const Database &database, RunId run)
 {
-    Statement query(database,
-                    u"SELECT DISTINCT person FROM audit WHERE run = ? AND action NOT IN ('runAccepted', "
-                    "'runRejected', 'runReopened', 'repeatWaived', 'reportChosen', 'clockJumped')"_s);
+    Statement query(database, u"SELECT DISTINCT person, action FROM audit WHERE run = ?"_s);
     query.run(run.value);
     QStringList names;
-    while (query.next())
-        names.append(comparisonKey(query.text(0)));
+    while (query.next()) {
+        if (isBenchWork(query.text(1)))
+            names.append(comparisonKey(query.text(0)));
+    }
     return names;
 }
 
@@ -134,7 +137,27 @@ void decideRun(OpenNotebook &open, Persons &persons, RunId run, const RunDecisio
     storeSampleDecisions(act, row, samples);
     if (const auto version = signer.versionRow())
         storeSignature(act, row, *version);
+    storeDecisionBasis(act, row);
     storeCompanions(act, row, companions);
+    act.commit();
+}
+
+void reopenRun(OpenNotebook &open, Persons &persons, RunId run, const WantedReopening &wanted)
+{
+    requireReason(wanted.reason,
+                  Sentence::tr("The run was not reopened, since that needs a reason: say why."));
+    const Signer signer = signerOf(open, persons, wanted.person, wanted.passphrase);
+    Act act = open.act(signer.name, u"runReopened"_s);
+    act.concerns(run);
+    const Database &database = act.database();
+    methodRowOf(database, run);
+    if (stateOf(database, run) == RunState::OnBench)
+        throw refused(Sentence::tr("Run %1 is on the bench already; nothing was stored.").arg(run.value));
+    if (!mayReview(database, signer))
+        throw refused(Sentence::tr("Run %1 was not reopened: a reviewer or a head decides here, and %2 is an "
+                                   "analyst.")
+                          .arg(QString::number(run.value), quoted(signer.name)));
+    storeReopening(act, loadDecisions(database, run).back().id, wanted.reason, signer.versionRow());
     act.commit();
 }
 

@@ -26,4 +26,12 @@ bool mayReview(const Database &database, const Signer &signer);
 /// Notebook::decide.
 void decideRun(OpenNotebook &open, Persons &persons, RunId run, const RunDecision &decision);
 
+/// Notebook::reopen.
+struct WantedReopening {
+    QString person;
+    QString reason;
+    QString passphrase;
+};
+void reopenRun(OpenNotebook &open, Persons &persons, RunId run, const WantedReopening &wanted);
+
 } // namespace plateau::notebook

@@ -61,15 +61,19 @@ std::vector<Reopening> loadReopenings(const Database &database, RunId run)
     const std::vector<DecisionRow> decisions = loadDecisions(database, run);
     Statement query(
         database,
-        u"SELECT decision, reopening.person, reopening.reason, reopening.at_utc, reopening.at_offset_min "
-        "FROM reopening JOIN decision ON decision.id = reopening.decision WHERE run = ? "
-        "ORDER BY reopening.id"_s);
+        u"SELECT decision, reopening.person, reopening.reason, reopening.at_utc, reopening.at_offset_min, "
+        "role FROM reopening JOIN decision ON decision.id = reopening.decision "
+        "LEFT JOIN reopening_signature ON reopening_signature.reopening = reopening.id "
+        "LEFT JOIN person_version ON person_version.id = reopening_signature.person_version "
+        "WHERE run = ? ORDER BY reopening.id"_s);
     query.run(run.value);
     std::vector<Reopening> reopenings;
     while (query.next()) {
         const auto decision = std::ranges::find(decisions, query.integer(0), &DecisionRow::id);
         reopenings.push_back(
             {int(decision - decisions.begin()), query.text(1), query.text(2), query.time(3)});
+        if (!query.isNull(5))
+            reopenings.back().signedAs = personRoleOf(query.text(5));
     }
     return reopenings;
 }
@@ -124,13 +128,20 @@ void storeSignature(Act &act, qint64 decisionRow, qint64 personVersion)
     act.covers(u"decision_signature"_s, insert.insertedId());
 }
 
-void storeReopening(Act &act, qint64 decisionRow, const QString &reason)
+void storeReopening(Act &act, qint64 decisionRow, const QString &reason, std::optional<qint64> personVersion)
 {
     Statement insert(
         act.database(),
         u"INSERT INTO reopening (decision, person, reason, at_utc, at_offset_min) VALUES (?, ?, ?, ?, ?)"_s);
     insert.run(decisionRow, act.person(), reason, act.at());
-    act.covers(u"reopening"_s, insert.insertedId());
+    const qint64 row = insert.insertedId();
+    act.covers(u"reopening"_s, row);
+    if (!personVersion)
+        return;
+    Statement sign(act.database(),
+                   u"INSERT INTO reopening_signature (reopening, person_version) VALUES (?, ?)"_s);
+    sign.run(row, *personVersion);
+    act.covers(u"reopening_signature"_s, sign.insertedId());
 }
 
 RunState stateOf(const Database &database, RunId run)

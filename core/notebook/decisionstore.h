@@ -25,7 +25,8 @@ void storeSeen(Act &act, qint64 decisionRow, RunId run, const Seen &seen);
 std::optional<RackSize> rackSizeAt(const Statement &row, int column);
 /// personVersion: the name and role that it was signed with.
 void storeSignature(Act &act, qint64 decisionRow, qint64 personVersion);
-void storeReopening(Act &act, qint64 decisionRow, const QString &reason);
+/// personVersion: as for storeSignature; nothing where nobody signs.
+void storeReopening(Act &act, qint64 decisionRow, const QString &reason, std::optional<qint64> personVersion);
 
 /// The state follows from the records: on the bench without a decision, or with the last one taken back.
 RunState stateOf(const Database &database, RunId run);

@@ -3,7 +3,6 @@
 #pragma once
 
 #include "core/notebook/audit.h"
-#include "core/notebook/records.h"
 #include "core/planning/laboratory.h"
 
 namespace plateau::notebook {
@@ -11,7 +10,8 @@ namespace plateau::notebook {
 /// As it was saved last, or planning::usualLaboratory. Throws Failure(Damaged) where what was saved is none
 /// any more.
 planning::Laboratory loadLaboratory(const Database &database);
-std::optional<LaboratorySaving> loadLaboratorySaving(const Database &database);
+/// As that row of the document store has it.
+planning::Laboratory loadLaboratory(const Database &database, std::optional<qint64> row);
 /// False where exactly this was saved last.
 bool storeLaboratory(Act &act, const planning::Laboratory &laboratory);
 

@@ -4,9 +4,11 @@
 
 #include "core/assay/soundness.h"
 #include "core/notebook/additions.h"
+#include "core/notebook/basisstore.h"
 #include "core/notebook/clockjumps.h"
 #include "core/notebook/deciding.h"
 #include "core/notebook/decisionstore.h"
+#include "core/notebook/documentstore.h"
 #include "core/notebook/history.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/laboratorystore.h"
@@ -198,16 +200,15 @@ void Notebook::decide(RunId run, DecisionKind kind, const QString &person, const
     decide(run, RunDecision{kind, person, {}, reason, {}});
 }
 
-void Notebook::reopen(RunId run, const QString &person, const QString &reason)
+void Notebook::reopen(RunId run, const QString &person, const QString &reason, const QString &passphrase)
 {
-    requireReason(reason, Sentence::tr("The run was not reopened, since that needs a reason: say why."));
-    Act act = d->act(person, u"runReopened"_s);
-    act.concerns(run);
-    methodRowOf(act.database(), run);
-    if (stateOf(act.database(), run) == RunState::OnBench)
-        throw refused(Sentence::tr("Run %1 is on the bench already; nothing was stored.").arg(run.value));
-    storeReopening(act, loadDecisions(act.database(), run).back().id, reason);
-    act.commit();
+    reopenRun(*d, d->persons, run, {person, reason, passphrase});
+}
+
+DecisionBasis Notebook::decisionBasis(RunId run, std::optional<int> revision) const
+{
+    Transaction snapshot(*d->database, Transaction::Kind::Read);
+    return loadDecisionBasis(*d->database, run, revision);
 }
 
 Pipetting &Notebook::pipetting()
@@ -297,7 +298,8 @@ std::vector<evaluation::Specification> Notebook::specifications() const
 std::optional<LaboratorySaving> Notebook::specificationsSaving() const
 {
     Transaction snapshot(*d->database, Transaction::Kind::Read);
-    return loadSpecificationsSaving(*d->database);
+    return documentSaving(*d->database, Document::Specifications,
+                          newestDocument(*d->database, Document::Specifications));
 }
 
 bool Notebook::saveSpecifications(const std::vector<evaluation::Specification> &specifications,
@@ -322,7 +324,8 @@ planning::Laboratory Notebook::laboratory() const
 std::optional<LaboratorySaving> Notebook::laboratorySaving() const
 {
     Transaction snapshot(*d->database, Transaction::Kind::Read);
-    return loadLaboratorySaving(*d->database);
+    return documentSaving(*d->database, Document::Laboratory,
+                          newestDocument(*d->database, Document::Laboratory));
 }
 
 bool Notebook::saveLaboratory(const planning::Laboratory &laboratory, const QString &person)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/evaluation/specification.h"
+#include "core/notebook/decisionbasis.h"
 #include "core/notebook/equipment.h"
 #include "core/notebook/lots.h"
 #include "core/notebook/persons.h"
@@ -126,8 +127,13 @@ public:
     void decide(RunId run, const RunDecision &decision);
     /// The whole run, unsigned.
     void decide(RunId run, DecisionKind kind, const QString &person, const QString &reason);
-    /// Back on the bench, with a reason; the decision stays readable.
-    void reopen(RunId run, const QString &person, const QString &reason);
+    /// Back on the bench, with a reason; the decision stays readable. Signed where a decision is, by somebody
+    /// whose role may decide.
+    void reopen(RunId run, const QString &person, const QString &reason, const QString &passphrase = {});
+    /// What the results of the run are read against: of a decided run as it held at its decision, of one on
+    /// the bench as it holds now. revision: at the first (1), second (2) … decision; refused if there is
+    /// none.
+    DecisionBasis decisionBasis(RunId run, std::optional<int> revision = {}) const;
 
     /// Each a part of the notebook, that goes with it.
     Pipetting &pipetting();

@@ -144,6 +144,8 @@ struct Reopening {
     QString person;
     QString reason;
     QDateTime at;
+    /// The role that the person signed with; absent where it is unsigned.
+    std::optional<PersonRole> signedAs{};
 };
 
 /// The clock on the wall was set while the run was on the bench.

@@ -4,13 +4,15 @@
 
 #include "core/evaluation/specification.h"
 #include "core/notebook/audit.h"
-#include "core/notebook/records.h"
 
 namespace plateau::notebook {
 
-/// As they were saved last. Throws Failure(Damaged) where what was saved is none any more.
+/// As they were saved last; none where nobody saved any. Throws Failure(Damaged) where what was saved is none
+/// any more.
 std::vector<evaluation::Specification> loadSpecifications(const Database &database);
-std::optional<LaboratorySaving> loadSpecificationsSaving(const Database &database);
+/// As that row of the document store has them.
+std::vector<evaluation::Specification> loadSpecifications(const Database &database,
+                                                          std::optional<qint64> row);
 /// False where exactly these were saved last.
 bool storeSpecifications(Act &act, const std::vector<evaluation::Specification> &specifications,
                          const QString &reason);

@@ -80,7 +80,7 @@ TEST_F(AuditTest, EveryActAddsExactlyOneEntry)
     fillBench(*notebook);
     EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 25);
     fillReview(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 25 + 12);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 25 + 13);
 }
 
 TEST_F(AuditTest, RefusedActAddsNone)

@@ -243,6 +243,7 @@ void NotebookTest::fillReview(Notebook &notebook)
     notebook.chooseReported(u"S"_s, u"analyte"_s,
                             {ReportRule::Named, ResultSource{run, 1, u"S"_s}, theReviewer.name,
                              theReviewer.passphrase, u"the least diluted"_s});
+    notebook.reopen(run, theReviewer.name, u"look at T again"_s, theReviewer.passphrase);
 }
 
 void NotebookTest::fill(Notebook &notebook)

@@ -96,7 +96,7 @@ protected:
     /// The head, the reviewer and the analyst; typed names decide nothing any more.
     void fillPersons(notebook::Notebook &notebook);
     /// Limits, acts of every kind on persons, a signed decision sample by sample, a choice of what is
-    /// reported.
+    /// reported, and the run put back on the bench.
     void fillReview(notebook::Notebook &notebook);
     /// A run with times of its own, a series, a line from an instrument and a repeat, and a clock that was
     /// set.

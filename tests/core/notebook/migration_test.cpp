@@ -440,7 +440,7 @@ TEST_F(SchemaThreeTest, TakesEveryActOfAReviewAfterwards)
         const auto notebook = reopen();
         EXPECT_THAT(notebook->resultsOf(u"S"_s, u"bound"_s).accepted, SizeIs(1));
         fillReview(*notebook);
-        notebook->reopen({1}, theHead.name, u"look again"_s);
+        notebook->reopen({1}, theHead.name, u"look again"_s, theHead.passphrase);
         notebook->decide({1}, {DecisionKind::Rejected, theHead.name, theHead.passphrase, u"the lamp"_s, {}});
         EXPECT_EQ(notebook->load({1}).decisions.back().signedAs, PersonRole::Head);
     }

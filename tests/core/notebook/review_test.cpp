@@ -367,6 +367,39 @@ TEST_F(ReviewTest, LastResultsLeaveOutWhatWasRejected)
     EXPECT_THAT(m_book->shelf().lastResults(u"perry"_s, u"analyte"_s), IsEmpty());
 }
 
+TEST_F(ReviewTest, WithoutPersonsARunIsReopenedUnsigned)
+{
+    const RunId run = add();
+    m_book->decide(run, accepted({other, {}}));
+    m_book->reopen(run, other, u"look again"_s);
+    ASSERT_THAT(m_book->load(run).reopenings, SizeIs(1));
+    EXPECT_EQ(m_book->load(run).reopenings[0].person, other);
+    EXPECT_FALSE(m_book->load(run).reopenings[0].signedAs);
+}
+
+TEST_F(ReviewTest, WithPersonsAReopeningIsSignedByWhoMayDecide)
+{
+    fillPersons(*m_book);
+    setRules({true, false, {}});
+    const RunId run = add();
+    m_book->decide(run, accepted(theReviewer));
+    const auto reopenAs = [&](const Proof &by, const QString &reason = u"look again"_s) {
+        return [this, run, by, reason] { m_book->reopen(run, by.name, reason, by.passphrase); };
+    };
+    expectRefused(reopenAs({theReviewer.name, {}}), "needs the passphrase"_L1);
+    const AuditHead before = m_book->auditHead();
+    EXPECT_EQ(failureOf(reopenAs({theReviewer.name, u"not this one"_s})).kind(), Kind::Refused);
+    EXPECT_EQ(m_book->auditHead().entries, before.entries + 1) << "the wrong try is on record";
+    expectRefused(reopenAs(theAnalyst), "a reviewer or a head decides here"_L1);
+    expectRefused(reopenAs({u"Nobody Known"_s, theHead.passphrase}), "No person of the name"_L1);
+    expectRefused(reopenAs(theReviewer, u" "_s), "needs a reason"_L1);
+    EXPECT_EQ(m_book->runs().at(0).state, RunState::Accepted);
+    reopenAs(theReviewer)();
+    EXPECT_EQ(m_book->runs().at(0).state, RunState::OnBench);
+    EXPECT_EQ(m_book->load(run).reopenings.at(0).signedAs, PersonRole::Reviewer);
+    EXPECT_THAT(m_book->verify().findings, IsEmpty());
+}
+
 TEST_F(ReviewTest, ADecisionThatWasChangedFromOutsideIsNamed)
 {
     fillReview(*m_book);
