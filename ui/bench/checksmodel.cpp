@@ -4,28 +4,6 @@
 
 namespace plateau::ui {
 
-namespace {
-
-QString text(const evaluation::CheckLine &line, int column)
-{
-    switch (column) {
-    case ChecksModel::Check:
-        return line.where.isEmpty() ? line.what : ChecksModel::tr("%1: %2").arg(line.what, line.where);
-    case ChecksModel::Outcome:
-        return outcomeOf(line.outcome).text;
-    case ChecksModel::Found:
-        return line.found;
-    case ChecksModel::Limit:
-        return line.limit;
-    case ChecksModel::Origin:
-        return evaluation::limitOriginName(line.origin);
-    default:
-        return {};
-    }
-}
-
-} // namespace
-
 Sentence outcomeOf(evaluation::CheckOutcome outcome)
 {
     switch (outcome) {
@@ -46,44 +24,46 @@ Sentence outcomeOf(evaluation::CheckOutcome outcome)
 }
 
 ChecksModel::ChecksModel(const Theme &theme, QObject *parent)
-    : RowsModel(parent)
+    : ColumnsModel(parent)
     , m_theme(theme)
 {
     connect(&theme, &Theme::changed, this, [this] { touchAll(); });
 }
 
-int ChecksModel::columnCount(const QModelIndex &parent) const
+QString ChecksModel::text(const evaluation::CheckLine &line, int column) const
 {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QVariant ChecksModel::data(const QModelIndex &index, int role) const
-{
-    if (!index.isValid())
-        return {};
-    const evaluation::CheckLine &line = row(index.row());
-    switch (role) {
-    case Qt::DisplayRole:
-        return text(line, index.column());
-    case Qt::DecorationRole:
-        return index.column() == Outcome ? QVariant(m_theme.icon(outcomeOf(line.outcome).state)) : QVariant();
-    case Qt::FontRole:
-        return line.outcome == evaluation::CheckOutcome::Failed ||
-                       line.outcome == evaluation::CheckOutcome::Repeat
-                   ? QVariant(m_theme.bold())
-                   : QVariant();
-    case Qt::AccessibleDescriptionRole:
-        return line.message;
+    switch (column) {
+    case Check:
+        return line.where.isEmpty() ? line.what : tr("%1: %2").arg(line.what, line.where);
+    case Outcome:
+        return outcomeOf(line.outcome).text;
+    case Found:
+        return line.found;
+    case Limit:
+        return line.limit;
+    case Origin:
+        return evaluation::limitOriginName(line.origin);
     default:
         return {};
     }
 }
 
-QVariant ChecksModel::headerData(int section, Qt::Orientation orientation, int role) const
+QVariant ChecksModel::look(const evaluation::CheckLine &line, int column, int role) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    const bool failed =
+        line.outcome == evaluation::CheckOutcome::Failed || line.outcome == evaluation::CheckOutcome::Repeat;
+    if (role == Qt::FontRole && failed)
+        return m_theme.bold();
+    if (role == Qt::AccessibleDescriptionRole)
+        return line.message;
+    return role == Qt::DecorationRole && column == Outcome
+               ? QVariant(m_theme.icon(outcomeOf(line.outcome).state))
+               : QVariant();
+}
+
+QString ChecksModel::heading(int column) const
+{
+    switch (column) {
     case Check:
         return tr("Check");
     case Outcome:

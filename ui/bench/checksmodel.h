@@ -3,16 +3,14 @@
 #pragma once
 
 #include "core/evaluation/checklines.h"
+#include "ui/shared/columnsmodel.h"
 #include "ui/shared/sentencelist.h"
-#include "ui/shared/syncrows.h"
-
-#include <QAbstractTableModel>
 
 namespace plateau::ui {
 
 /// The checks of a run: what was found, its limit, where the limit comes from, and how it came out, in words
 /// and shape. What failed stands first.
-class ChecksModel : public RowsModel<QAbstractTableModel, evaluation::CheckLine>
+class ChecksModel : public ColumnsModel<evaluation::CheckLine>
 {
     Q_OBJECT
 
@@ -22,9 +20,11 @@ public:
     explicit ChecksModel(const Theme &theme, QObject *parent = nullptr);
     void setLines(std::vector<evaluation::CheckLine> lines) { setRows(std::move(lines)); }
 
-    int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+protected:
+    int columns() const override { return ColumnCount; }
+    QString text(const evaluation::CheckLine &row, int column) const override;
+    QString heading(int column) const override;
+    QVariant look(const evaluation::CheckLine &row, int column, int role) const override;
 
 private:
     const Theme &m_theme;

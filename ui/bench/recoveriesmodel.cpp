@@ -31,7 +31,7 @@ QString nameOf(const assay::Method &method, const QString &measurand)
 } // namespace
 
 RecoveriesModel::RecoveriesModel(QObject *parent)
-    : RowsModel(parent)
+    : ColumnsModel(parent)
 {
 }
 
@@ -57,21 +57,9 @@ bool RecoveriesModel::hasSeveralMeasurands() const
                        [this](const auto &row) { return row.measurand != rows().front().measurand; });
 }
 
-int RecoveriesModel::columnCount(const QModelIndex &parent) const
+QString RecoveriesModel::text(const RecoveryRow &recovery, int column) const
 {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QVariant RecoveriesModel::data(const QModelIndex &index, int role) const
-{
-    if (!index.isValid())
-        return {};
-    if (role == Qt::TextAlignmentRole && index.column() >= Expected)
-        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
-    if (role != Qt::DisplayRole)
-        return {};
-    const RecoveryRow &recovery = row(index.row());
-    switch (index.column()) {
+    switch (column) {
     case What:
         return recovery.what;
     case Measurand:
@@ -87,15 +75,9 @@ QVariant RecoveriesModel::data(const QModelIndex &index, int role) const
     }
 }
 
-QVariant RecoveriesModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString RecoveriesModel::heading(int column) const
 {
-    if (orientation != Qt::Horizontal)
-        return {};
-    if (role == Qt::TextAlignmentRole && section >= Expected)
-        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
-    if (role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    switch (column) {
     case What:
         return tr("Standard or spike");
     case Measurand:

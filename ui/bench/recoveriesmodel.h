@@ -3,9 +3,7 @@
 #pragma once
 
 #include "core/evaluation/evaluation.h"
-#include "ui/shared/syncrows.h"
-
-#include <QAbstractTableModel>
+#include "ui/shared/columnsmodel.h"
 
 namespace plateau::ui {
 
@@ -21,7 +19,7 @@ struct RecoveryRow {
 
 /// What was found of each standard and spike against what was expected. Whether that is enough is said by the
 /// checks.
-class RecoveriesModel : public RowsModel<QAbstractTableModel, RecoveryRow>
+class RecoveriesModel : public ColumnsModel<RecoveryRow>
 {
     Q_OBJECT
 
@@ -32,9 +30,11 @@ public:
     void show(const assay::Method &method, const evaluation::Evaluation &evaluation);
     bool hasSeveralMeasurands() const;
 
-    int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+protected:
+    int columns() const override { return ColumnCount; }
+    QString text(const RecoveryRow &row, int column) const override;
+    QString heading(int column) const override;
+    bool isNumber(int column) const override { return column >= Expected; }
 };
 
 } // namespace plateau::ui

@@ -12,19 +12,8 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-namespace {
-
-bool isNumber(int column)
-{
-    using Column = ResultsModel::Column;
-    return column == Column::Value || column == Column::Coverage || column == Column::Tubes ||
-           column == Column::Spread || column == Column::Dilution;
-}
-
-} // namespace
-
 ResultsModel::ResultsModel(const Theme &theme, QObject *parent)
-    : RowsModel(parent)
+    : ColumnsModel(parent)
     , m_theme(theme)
 {
     connect(&theme, &Theme::changed, this, [this] { touchAll(); });
@@ -65,9 +54,9 @@ bool ResultsModel::hasSeveralMeasurands() const
     });
 }
 
-int ResultsModel::columnCount(const QModelIndex &parent) const
+bool ResultsModel::hasLimits() const
 {
-    return parent.isValid() ? 0 : ColumnCount;
+    return std::ranges::any_of(rows(), [](const ReviewedResult &row) { return !row.limits.empty(); });
 }
 
 QString ResultsModel::text(const ReviewedResult &reviewed, int column) const
@@ -101,40 +90,26 @@ QString ResultsModel::text(const ReviewedResult &reviewed, int column) const
     }
 }
 
-QVariant ResultsModel::data(const QModelIndex &index, int role) const
+bool ResultsModel::isNumber(int column) const
 {
-    if (!index.isValid())
-        return {};
-    const ReviewedResult &reviewed = row(index.row());
-    switch (role) {
-    case Qt::DisplayRole:
-        return text(reviewed, index.column());
-    case Qt::DecorationRole:
-        if (index.column() == Verdict)
-            return m_theme.icon(verdictOf(reviewed.result).state);
-        if (index.column() == Limits && !reviewed.limits.empty())
-            return m_theme.icon(standingOf(reviewed).state);
-        return {};
-    case Qt::FontRole:
-        return index.column() == Value ? QVariant(m_theme.bold()) : QVariant();
-    case Qt::TextAlignmentRole:
-        if (isNumber(index.column()))
-            return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
-        return {};
-    default:
-        return {};
-    }
+    return column == Value || column == Coverage || column == Tubes || column == Spread || column == Dilution;
 }
 
-QVariant ResultsModel::headerData(int section, Qt::Orientation orientation, int role) const
+QVariant ResultsModel::look(const ReviewedResult &reviewed, int column, int role) const
 {
-    if (orientation != Qt::Horizontal)
+    if (role == Qt::FontRole && column == Value)
+        return m_theme.bold();
+    if (role != Qt::DecorationRole)
         return {};
-    if (role == Qt::TextAlignmentRole && isNumber(section))
-        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
-    if (role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    if (column == Verdict)
+        return m_theme.icon(verdictOf(reviewed.result).state);
+    return column == Limits && !reviewed.limits.empty() ? QVariant(m_theme.icon(standingOf(reviewed).state))
+                                                        : QVariant();
+}
+
+QString ResultsModel::heading(int column) const
+{
+    switch (column) {
     case Sample:
         return tr("Sample");
     case Measurand:

@@ -3,9 +3,7 @@
 #pragma once
 
 #include "ui/bench/reviewedresult.h"
-#include "ui/shared/syncrows.h"
-
-#include <QAbstractTableModel>
+#include "ui/shared/columnsmodel.h"
 
 #include <map>
 
@@ -15,7 +13,7 @@ class Theme;
 
 /// The results of a run: sample, measurand, value with its uncertainty, number of tubes, spread, verdict;
 /// where they are reviewed, dilution and limits as well.
-class ResultsModel : public RowsModel<QAbstractTableModel, ReviewedResult>
+class ResultsModel : public ColumnsModel<ReviewedResult>
 {
     Q_OBJECT
 
@@ -30,14 +28,18 @@ public:
               const ReviewBasis &basis);
     /// Whether the results are of more than one quantity, so that each needs its name.
     bool hasSeveralMeasurands() const;
+    /// Whether any result is held against a limit.
+    bool hasLimits() const;
 
-    int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+protected:
+    int columns() const override { return ColumnCount; }
+    QString text(const ReviewedResult &row, int column) const override;
+    QString heading(int column) const override;
+    bool isNumber(int column) const override;
+    QVariant look(const ReviewedResult &row, int column, int role) const override;
 
 private:
     void nameMeasurands(const assay::Method &method);
-    QString text(const ReviewedResult &reviewed, int column) const;
 
     const Theme &m_theme;
     /// Measurand names by id.

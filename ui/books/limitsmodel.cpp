@@ -6,17 +6,9 @@
 
 namespace plateau::ui {
 
-int LimitsModel::columnCount(const QModelIndex &parent) const
+QString LimitsModel::text(const evaluation::Specification &limit, int column) const
 {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QVariant LimitsModel::data(const QModelIndex &index, int role) const
-{
-    if (!index.isValid() || role != Qt::DisplayRole)
-        return {};
-    const evaluation::Specification &limit = row(index.row());
-    switch (index.column()) {
+    switch (column) {
     case Product:
         return limit.product;
     case Measurand:
@@ -36,11 +28,9 @@ QVariant LimitsModel::data(const QModelIndex &index, int role) const
     }
 }
 
-QVariant LimitsModel::headerData(int section, Qt::Orientation orientation, int role) const
+QString LimitsModel::heading(int column) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    switch (column) {
     case Product:
         return tr("Product");
     case Measurand:

@@ -3,24 +3,26 @@
 #pragma once
 
 #include "core/evaluation/specification.h"
-#include "ui/shared/syncrows.h"
+#include "ui/shared/columnsmodel.h"
 
 namespace plateau::ui {
 
 /// The limits of products, in the order of the list that was saved.
-class LimitsModel : public RowsModel<QAbstractTableModel, evaluation::Specification>
+class LimitsModel : public ColumnsModel<evaluation::Specification>
 {
     Q_OBJECT
 
 public:
     enum Column { Product, Measurand, Kind, Limit, Rule, Source, Date, ColumnCount };
 
-    using RowsModel::RowsModel;
+    using ColumnsModel::ColumnsModel;
 
     void setLimits(std::vector<evaluation::Specification> limits) { setRows(std::move(limits)); }
-    int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+protected:
+    int columns() const override { return ColumnCount; }
+    QString text(const evaluation::Specification &limit, int column) const override;
+    QString heading(int column) const override;
 };
 
 } // namespace plateau::ui

@@ -12,7 +12,7 @@ using namespace Qt::StringLiterals;
 namespace plateau::ui {
 
 PersonsModel::PersonsModel(const Theme &theme, QObject *parent)
-    : RowsModel(parent)
+    : ColumnsModel(parent)
     , m_theme(theme)
 {
     connect(&theme, &Theme::changed, this, [this] { touchAll(); });
@@ -32,21 +32,9 @@ int PersonsModel::rowOf(notebook::PersonId id) const
     return found == rows().end() ? -1 : static_cast<int>(found - rows().begin());
 }
 
-int PersonsModel::columnCount(const QModelIndex &parent) const
+QString PersonsModel::text(const PersonRow &person, int column) const
 {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QVariant PersonsModel::data(const QModelIndex &index, int role) const
-{
-    if (!index.isValid())
-        return {};
-    const PersonRow &person = row(index.row());
-    if (role == Qt::DecorationRole && index.column() == Standing)
-        return m_theme.icon(person.retired ? State::Pending : State::Good);
-    if (role != Qt::DisplayRole)
-        return {};
-    switch (index.column()) {
+    switch (column) {
     case Name:
         return person.name;
     case Role:
@@ -60,11 +48,16 @@ QVariant PersonsModel::data(const QModelIndex &index, int role) const
     }
 }
 
-QVariant PersonsModel::headerData(int section, Qt::Orientation orientation, int role) const
+QVariant PersonsModel::look(const PersonRow &person, int column, int role) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    return role == Qt::DecorationRole && column == Standing
+               ? QVariant(m_theme.icon(person.retired ? State::Pending : State::Good))
+               : QVariant();
+}
+
+QString PersonsModel::heading(int column) const
+{
+    switch (column) {
     case Name:
         return tr("Name");
     case Role:

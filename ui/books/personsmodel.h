@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/notebook/persons.h"
-#include "ui/shared/syncrows.h"
+#include "ui/shared/columnsmodel.h"
 
 namespace plateau::ui {
 
@@ -19,7 +19,7 @@ struct PersonRow {
 };
 
 /// The persons of the notebook, in the order they came.
-class PersonsModel : public RowsModel<QAbstractTableModel, PersonRow>
+class PersonsModel : public ColumnsModel<PersonRow>
 {
     Q_OBJECT
 
@@ -32,9 +32,11 @@ public:
     /// -1 if there is no such person.
     int rowOf(notebook::PersonId id) const;
 
-    int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+protected:
+    int columns() const override { return ColumnCount; }
+    QString text(const PersonRow &person, int column) const override;
+    QString heading(int column) const override;
+    QVariant look(const PersonRow &person, int column, int role) const override;
 
 private:
     const Theme &m_theme;

@@ -34,37 +34,10 @@ QString partText(const notebook::SampleResults &results, const notebook::ResultS
                                                                 : Words::tr("reported");
 }
 
-bool isNumber(int column)
-{
-    return column == ReportedModel::Dilution || column == ReportedModel::Result;
-}
-
-QString cellText(const ReportedRow &row, int column)
-{
-    switch (column) {
-    case ReportedModel::Run:
-        return sourceText(row.from);
-    case ReportedModel::Sample:
-        return row.from.sample;
-    case ReportedModel::Decided:
-        return row.decided;
-    case ReportedModel::By:
-        return row.by;
-    case ReportedModel::Dilution:
-        return row.dilution;
-    case ReportedModel::Result:
-        return row.result;
-    case ReportedModel::Part:
-        return row.part;
-    default:
-        return {};
-    }
-}
-
 } // namespace
 
 ReportedModel::ReportedModel(const Theme &theme, QObject *parent)
-    : RowsModel(parent)
+    : ColumnsModel(parent)
     , m_theme(theme)
 {
     connect(&theme, &Theme::changed, this, [this] { touchAll(); });
@@ -89,42 +62,45 @@ int ReportedModel::reportedRow() const
     return found == rows().end() ? 0 : static_cast<int>(found - rows().begin());
 }
 
-int ReportedModel::columnCount(const QModelIndex &parent) const
+QString ReportedModel::text(const ReportedRow &row, int column) const
 {
-    return parent.isValid() ? 0 : ColumnCount;
-}
-
-QVariant ReportedModel::data(const QModelIndex &index, int role) const
-{
-    if (!index.isValid())
-        return {};
-    const ReportedRow &row = this->row(index.row());
-    switch (role) {
-    case Qt::DisplayRole:
-        return cellText(row, index.column());
-    case Qt::DecorationRole:
-        return index.column() == Part && !row.part.isEmpty() ? QVariant(m_theme.icon(State::Good))
-                                                             : QVariant();
-    case Qt::FontRole:
-        return index.column() == Result ? QVariant(m_theme.bold()) : QVariant();
-    case Qt::TextAlignmentRole:
-        if (isNumber(index.column()))
-            return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
-        return {};
+    switch (column) {
+    case Run:
+        return sourceText(row.from);
+    case Sample:
+        return row.from.sample;
+    case Decided:
+        return row.decided;
+    case By:
+        return row.by;
+    case Dilution:
+        return row.dilution;
+    case Result:
+        return row.result;
+    case Part:
+        return row.part;
     default:
         return {};
     }
 }
 
-QVariant ReportedModel::headerData(int section, Qt::Orientation orientation, int role) const
+bool ReportedModel::isNumber(int column) const
 {
-    if (orientation != Qt::Horizontal)
-        return {};
-    if (role == Qt::TextAlignmentRole && isNumber(section))
-        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
-    if (role != Qt::DisplayRole)
-        return {};
-    switch (section) {
+    return column == Dilution || column == Result;
+}
+
+QVariant ReportedModel::look(const ReportedRow &row, int column, int role) const
+{
+    if (role == Qt::FontRole && column == Result)
+        return m_theme.bold();
+    return role == Qt::DecorationRole && column == Part && !row.part.isEmpty()
+               ? QVariant(m_theme.icon(State::Good))
+               : QVariant();
+}
+
+QString ReportedModel::heading(int column) const
+{
+    switch (column) {
     case Run:
         return tr("Run");
     case Sample:

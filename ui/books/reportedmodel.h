@@ -3,10 +3,8 @@
 #pragma once
 
 #include "core/notebook/reporting.h"
+#include "ui/shared/columnsmodel.h"
 #include "ui/shared/sentencelist.h"
-#include "ui/shared/syncrows.h"
-
-#include <QAbstractTableModel>
 
 namespace plateau::ui {
 
@@ -25,7 +23,7 @@ struct ReportedRow {
 };
 
 /// The accepted results of one sample and measurand, oldest first, and which of them is reported.
-class ReportedModel : public RowsModel<QAbstractTableModel, ReportedRow>
+class ReportedModel : public ColumnsModel<ReportedRow>
 {
     Q_OBJECT
 
@@ -37,9 +35,12 @@ public:
     /// Of the first that is reported; 0 where none is.
     int reportedRow() const;
 
-    int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
-    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+protected:
+    int columns() const override { return ColumnCount; }
+    QString text(const ReportedRow &row, int column) const override;
+    QString heading(int column) const override;
+    bool isNumber(int column) const override;
+    QVariant look(const ReportedRow &row, int column, int role) const override;
 
 private:
     const Theme &m_theme;
