@@ -27,6 +27,8 @@ namespace {
 struct Page {
     const char *name;
     std::function<void(ui::MainWindow &)> open;
+    /// Persons are set up, so that decisions are signed.
+    bool isSigned = false;
 };
 
 void trigger(const ui::MainWindow &window, const QString &action)
@@ -54,6 +56,15 @@ protected:
         waiting.id = u"P-105"_s;
         book->shelf().registerSample(waiting, u"M. Lindqvist"_s);
         book->lots().receive({u"Buffer pH 9"_s, u"4711"_s, {}, {}}, 500, u"M. Lindqvist"_s);
+        evaluation::Specification limit;
+        limit.product = u"perry"_s;
+        limit.measurand = u"Example acid"_s;
+        limit.upper = 1;
+        limit.source = u"house specification 4"_s;
+        limit.date = QDate(2026, 2, 1);
+        book->saveSpecifications({limit}, u"M. Lindqvist"_s, u"as agreed"_s);
+        if (GetParam().isSigned)
+            book->persons().addFirst(u"M. Lindqvist"_s, u"four plain garden words"_s);
         openWindow();
         GetParam().open(*window);
         QApplication::processEvents();
@@ -151,18 +162,54 @@ TEST_P(EveryPage, NoValueLabelHidesItsTextBehindAName)
         EXPECT_TRUE(label->accessibleName().isEmpty()) << where(label).toStdString();
 }
 
+void openRecord(ui::MainWindow &window)
+{
+    trigger(window, u"actionNotebook"_s);
+    auto *runs = window.findChild<QAbstractItemView *>(u"runs"_s);
+    runs->setCurrentIndex(runs->model()->index(0, 0));
+    QTest::keyClick(runs, Qt::Key_Return);
+}
+
 const std::vector<Page> pages{
     {"Pipette", [](ui::MainWindow &window) { trigger(window, u"actionNext"_s); }},
     {"Read", [](ui::MainWindow &window) { trigger(window, u"actionRead"_s); }},
     {"Review", [](ui::MainWindow &window) { trigger(window, u"actionReview"_s); }},
+    {"ReviewBySample",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionReview"_s);
+         window.findChild<QAbstractButton *>(u"bySample"_s)->click();
+     }},
+    {"ReviewSigned", [](ui::MainWindow &window) { trigger(window, u"actionReview"_s); }, true},
     {"NewRun", [](ui::MainWindow &window) { trigger(window, u"actionNewRun"_s); }},
     {"Notebook", [](ui::MainWindow &window) { trigger(window, u"actionNotebook"_s); }},
-    {"Record",
+    {"Record", openRecord},
+    {"RecordSigned", openRecord, true},
+    {"Reported",
      [](ui::MainWindow &window) {
-         trigger(window, u"actionNotebook"_s);
-         auto *runs = window.findChild<QAbstractItemView *>(u"runs"_s);
-         runs->setCurrentIndex(runs->model()->index(0, 0));
-         QTest::keyClick(runs, Qt::Key_Return);
+         openRecord(window);
+         window.findChild<QAbstractButton *>(u"toReported"_s)->click();
+     },
+     true},
+    {"Persons", [](ui::MainWindow &window) { trigger(window, u"actionPersons"_s); }, true},
+    {"FirstPerson", [](ui::MainWindow &window) { trigger(window, u"actionPersons"_s); }},
+    {"Limits", [](ui::MainWindow &window) { trigger(window, u"actionLimits"_s); }},
+    {"Limit",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionLimits"_s);
+         auto *limits = window.findChild<QAbstractItemView *>(u"limits"_s);
+         limits->setCurrentIndex(limits->model()->index(0, 0));
+         QTest::keyClick(limits, Qt::Key_Return);
+         for (const QString &box : {u"limitKind"_s, u"limitRule"_s, u"limitGuard"_s}) {
+             auto *all = window.findChild<QComboBox *>(box);
+             all->setCurrentIndex(2); // a range, a guard band of a size
+         }
+     }},
+    {"LabelThreshold",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionLimits"_s);
+         window.findChild<QAbstractButton *>(u"addLimit"_s)->click();
+         auto *kind = window.findChild<QComboBox *>(u"limitKind"_s);
+         kind->setCurrentIndex(kind->count() - 1);
      }},
     {"Methods", [](ui::MainWindow &window) { trigger(window, u"actionMethods"_s); }},
     {"Method",

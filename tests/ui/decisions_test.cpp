@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
-#include "tests/ui/keyboard.h"
+#include "tests/ui/reviewbench.h"
 #include "ui/bench/samplechoicesmodel.h"
 #include "ui/books/reportedmodel.h"
 #include "ui/shared/theme.h"
@@ -18,38 +18,6 @@ using namespace plateau::notebook;
 
 namespace plateau::test {
 namespace {
-
-/// Signals of a sample's two tubes.
-struct Pair {
-    QString sample;
-    double first = 0.5;
-    double second = 0.5;
-};
-
-run::Run runOf(const std::vector<Pair> &pairs)
-{
-    run::Run run = exampleRun();
-    run.samples.clear();
-    run.tubes.resize(2);
-    for (run::Tube &blank : run.tubes)
-        blank.readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.11}};
-    for (const Pair &pair : pairs) {
-        run::Sample sample;
-        sample.id = pair.sample;
-        run.samples.push_back(sample);
-        for (const double signal : {pair.first, pair.second}) {
-            run::Tube tube;
-            tube.sample = pair.sample;
-            tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.11 + signal}};
-            run.tubes.push_back(tube);
-        }
-    }
-    return run;
-}
-
-const Pair good{u"P-1"_s};
-const Pair high{u"P-2"_s, 1.5, 1.5};  // beyond the window: repeat, diluted
-const Pair apart{u"P-3"_s, 0.3, 0.6}; // duplicates that do not agree: investigate
 
 class Choices : public Bench
 {
@@ -148,80 +116,6 @@ TEST_F(Choices, AReportedResultIsAModelAndSentences)
     EXPECT_EQ(model.reportedRow(), 1);
     EXPECT_TRUE(
         ui::reportedSentences(two)[0].text.endsWith(u"the last accepted result (run 2, revision 1)."_s));
-}
-
-/// All by keys.
-class Decisions : public Keyboard
-{
-protected:
-    static constexpr auto secret = "four plain garden words"_L1;
-
-    void openReview(const std::vector<Pair> &pairs)
-    {
-        id = addRun(runOf(pairs));
-        openWindow();
-        press(Qt::Key_3, Qt::ControlModifier);
-    }
-    void decideAs(const QString &name, Qt::Key key = Qt::Key_A)
-    {
-        press(Qt::Key_D, Qt::AltModifier);
-        press(Qt::Key_A, Qt::ControlModifier);
-        type(name);
-        act(key);
-    }
-    void act(Qt::Key key)
-    {
-        find<QPushButton>(key == Qt::Key_A ? u"acceptRun"_s : u"rejectRun"_s);
-        press(key, Qt::AltModifier);
-        (void)waitFor([&] { return isDecided() || !noticeText().isEmpty(); });
-    }
-    void giveReason(const QString &reason)
-    {
-        press(Qt::Key_E, Qt::AltModifier);
-        press(Qt::Key_A, Qt::ControlModifier);
-        type(reason);
-    }
-    void givePassphrase(const QString &passphrase)
-    {
-        press(Qt::Key_S, Qt::AltModifier);
-        ASSERT_EQ(focusName(), u"decisionPassphrase"_s);
-        EXPECT_TRUE(find<QLineEdit>(u"decisionPassphrase"_s)->text().isEmpty());
-        type(passphrase);
-    }
-    bool isDecided() const { return book->load(id).summary.state != RunState::OnBench; }
-    Decision decision() const { return book->load(id).decisions.back(); }
-    void expectRefused(const QString &part)
-    {
-        EXPECT_FALSE(isDecided());
-        EXPECT_TRUE(noticeText().contains(part)) << noticeText().toStdString();
-    }
-    void setRules(bool reviewer, bool second, const QStringList &reasons = {})
-    {
-        planning::Laboratory laboratory = planning::usualLaboratory();
-        laboratory.review = {reviewer, second, reasons};
-        book->saveLaboratory(laboratory, u"M. Lindqvist"_s);
-    }
-    void setPersons()
-    {
-        book->persons().addFirst(u"H. Ahlgren"_s, secret);
-        const Proof head{u"H. Ahlgren"_s, secret};
-        book->persons().add(u"R. Okafor"_s, PersonRole::Analyst, secret, head);
-        book->persons().add(u"M. Lindqvist"_s, PersonRole::Reviewer, secret, head);
-    }
-
-    RunId id;
-};
-
-TEST_F(Keyboard, LimitsOpenAtTheirListAndTakeOneMore)
-{
-    openWindow();
-    giveName();
-    press(Qt::Key_M, Qt::ControlModifier | Qt::ShiftModifier);
-    ASSERT_TRUE(find<QPushButton>(u"addLimit"_s));
-    press(Qt::Key_A, Qt::AltModifier);
-    ASSERT_TRUE(waitFor([&] { return !window->findChild<QPushButton *>(u"addLimit"_s)->isVisible(); }));
-    EXPECT_EQ(labelText(u"limitHeading"_s), u"A limit of a product"_s);
-    EXPECT_TRUE(book->specifications().empty());
 }
 
 TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)

@@ -3,6 +3,7 @@
 #include "core/run/runcode.h"
 #include "tests/ui/bench.h"
 #include "ui/bench/benchsession.h"
+#include "ui/bench/checksmodel.h"
 #include "ui/bench/historymodel.h"
 #include "ui/bench/readingsmodel.h"
 #include "ui/bench/recoveriesmodel.h"
@@ -113,6 +114,34 @@ TEST_F(Models, ReadingsShowWhatIsBeingKeyedAndWhatComesOfIt)
     EXPECT_FALSE(model.placeOf(model.index(2, 1)));
     model.setKeyed(std::nullopt, std::nullopt, evaluated(stored));
     EXPECT_EQ(shown(model, 2, 3), u"–"_s) << "a preview leaves nothing behind";
+}
+
+TEST_F(Models, ChecksShowWhatFailedFirstWithItsLimit)
+{
+    using Column = ui::ChecksModel::Column;
+    ui::ChecksModel model(theme);
+    Watch watch(&model);
+    run::Run run = exampleRun();
+    for (run::Tube &tube : run.tubes)
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.61}};
+    model.setLines(evaluation::checkLines(method(), run, evaluation::evaluate(method(), run)));
+    const int rows = model.rowCount();
+    ASSERT_GT(rows, 2);
+    EXPECT_EQ(watch.inserted.count(), 1);
+    EXPECT_EQ(shown(model, 0, Column::Outcome), u"pass"_s);
+    run.tubes[0].readings[u"A2"_s] = 0.2;
+    run.tubes[1].readings[u"A2"_s] = 0.2;
+    model.setLines(evaluation::checkLines(method(), run, evaluation::evaluate(method(), run)));
+    EXPECT_GE(watch.changed.count(), 1);
+    EXPECT_EQ(watch.reset.count(), 0) << "what was chosen stays chosen";
+    EXPECT_EQ(shown(model, 0, Column::Outcome), u"fail"_s);
+    EXPECT_TRUE(shown(model, 0, Column::Check).startsWith(u"Blank"_s));
+    EXPECT_TRUE(shown(model, 0, Column::Found).contains(u"0.100"_s)) << shown(model, 0, 2).toStdString();
+    EXPECT_TRUE(shown(model, 0, Column::Limit).contains(u"0.050"_s)) << shown(model, 0, 3).toStdString();
+    EXPECT_EQ(shown(model, 0, Column::Origin), u"method"_s);
+    EXPECT_TRUE(model.index(0, 0).data(Qt::FontRole).value<QFont>().bold());
+    EXPECT_FALSE(model.index(0, 0).data(Qt::AccessibleDescriptionRole).toString().isEmpty());
+    EXPECT_FALSE(model.index(1, 0).data(Qt::FontRole).isValid());
 }
 
 TEST_F(Models, ResultsFollowTheEvaluationRowByRow)

@@ -170,4 +170,26 @@ TEST_F(ReportSource, TakesUnitsLimitsAndHeadFromTheLaboratory)
         content.compliance.front().statement.startsWith(*result.value < 1 ? u"inside"_s : u"outside"_s));
 }
 
+TEST_F(ReportSource, EveryRevisionIsHeldAgainstTheLimitsOfItsTime)
+{
+    const auto saveLimit = [this](double upper) {
+        evaluation::Specification limit;
+        limit.product = u"perry"_s;
+        limit.measurand = u"analyte"_s;
+        limit.upper = upper;
+        limit.source = u"House rule 7"_s;
+        limit.date = QDate(2026, 1, 2);
+        m_notebook->saveSpecifications({limit}, keyed, u"as agreed"_s);
+    };
+    saveLimit(0.001);
+    const notebook::RunId run = putAccepted();
+    saveLimit(1000);
+    ASSERT_EQ(report(run).compliance.size(), 1U);
+    EXPECT_TRUE(report(run).compliance[0].statement.startsWith(u"outside"_s));
+    m_notebook->reopen(run, reviewer, u"look again"_s);
+    m_notebook->decide(run, notebook::DecisionKind::Accepted, reviewer, u"seen"_s);
+    EXPECT_TRUE(report(run).compliance.at(0).statement.startsWith(u"inside"_s));
+    EXPECT_TRUE(report(run, 1).compliance.at(0).statement.startsWith(u"outside"_s));
+}
+
 } // namespace plateau::ui

@@ -79,7 +79,7 @@ TEST_F(Session, TheOldestRackWithWorkLeftIsNext)
     EXPECT_EQ(session.find(second)->letter, u"B"_s) << "a rack keeps its letter";
     session.decide(second, notebook::DecisionKind::Rejected, u"M. Lindqvist"_s, u"rack fell over"_s);
     EXPECT_FALSE(session.next());
-    session.reopen(second, u"wrong rack rejected"_s);
+    session.reopen(second, session.person(), u"wrong rack rejected"_s);
     EXPECT_EQ(session.next()->run, second);
 }
 

@@ -114,11 +114,11 @@ TEST_F(Window, TheReviewOfAnotherRackStartsAtTheTop)
     openWindow();
     auto *details = find<QTabWidget>(u"details"_s);
     auto *checks = find<QAbstractItemView>(u"checks"_s);
-    details->setCurrentIndex(3);
+    details->setCurrentIndex(2);
     checks->setCurrentIndex(checks->model()->index(2, 0));
     action(u"actionRead"_s)->trigger();
     action(u"actionReview"_s)->trigger();
-    EXPECT_EQ(details->currentIndex(), 3) << "the same rack stays as it was left";
+    EXPECT_EQ(details->currentIndex(), 2) << "the same rack stays as it was left";
     action(u"actionNextRack"_s)->trigger();
     ASSERT_EQ(labelText(u"rackLetter"_s), u"Rack B"_s);
     EXPECT_EQ(details->currentIndex(), 0);
@@ -140,7 +140,7 @@ TEST_F(Window, TheTitleNamesTheRunAndTheNotebook)
     EXPECT_EQ(window->windowTitle(), u"sample notebook – Plateau"_s);
 }
 
-TEST_F(Window, RecoveriesAndReadingsFitIntoHalfAWindowOf1280)
+TEST_F(Window, ChecksRecoveriesAndReadingsFitIntoAWindowOf1280)
 {
     run::Run run = readRun(0.5);
     run.standards = {{u"Working standard of the cider house"_s, 0.2, {}, {}, {}, 0}};
@@ -152,8 +152,8 @@ TEST_F(Window, RecoveriesAndReadingsFitIntoHalfAWindowOf1280)
     addRun(run);
     openWindow();
     window->resize(1280, 800);
-    auto *details = find<QTabWidget>(u"details"_s);
-    for (const auto &[tab, name] : {std::pair{3, u"recoveries"_s}, {4, u"history"_s}}) {
+    auto *details = find<QTabWidget>(u"runDetails"_s);
+    for (const auto &[tab, name] : {std::pair{0, u"checks"_s}, {1, u"recoveries"_s}, {2, u"history"_s}}) {
         details->setCurrentIndex(tab);
         QApplication::processEvents();
         const auto *table = find<QTableView>(name);

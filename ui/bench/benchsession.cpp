@@ -251,9 +251,10 @@ void BenchSession::chooseReported(notebook::RunId of, const QString &sample, con
     Q_EMIT notebookChanged();
 }
 
-void BenchSession::reopen(notebook::RunId id, const QString &reason)
+void BenchSession::reopen(notebook::RunId id, const QString &person, const QString &reason,
+                          const QString &passphrase)
 {
-    m_notebook.reopen(id, m_person, reason);
+    m_notebook.reopen(id, person, reason, passphrase);
     reload();
 }
 

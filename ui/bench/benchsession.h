@@ -98,7 +98,13 @@ public:
                 const QString &reason);
     /// As a whole or sample by sample, signed where persons are set up; see notebook::Notebook::decide.
     void decide(notebook::RunId id, const notebook::RunDecision &decision);
-    void reopen(notebook::RunId id, const QString &reason);
+    void reopen(notebook::RunId id, const QString &person, const QString &reason,
+                const QString &passphrase = {});
+    /// See notebook::Notebook::decisionBasis.
+    notebook::DecisionBasis decisionBasis(notebook::RunId id, std::optional<int> revision = {}) const
+    {
+        return m_notebook.decisionBasis(id, revision);
+    }
     /// See notebook::Notebook::resultsOf; of names a run that holds the sample.
     notebook::SampleResults resultsOf(notebook::RunId of, const QString &sample,
                                       const QString &measurand) const

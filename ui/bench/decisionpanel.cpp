@@ -3,6 +3,7 @@
 #include "ui/bench/decisionpanel.h"
 
 #include "ui/bench/benchsession.h"
+#include "ui/bench/repeathow.h"
 #include "ui/bench/reviewrulewords.h"
 #include "ui/bench/samplechoicesmodel.h"
 #include "ui/bench/samplechoicestable.h"
@@ -112,12 +113,13 @@ void DecisionPanel::showRack(notebook::RunId id)
     const bool another = id != m_id;
     if (another) {
         keepDraft();
-        m_signature->setName(m_session.person());
         m_notice->clear();
     }
     m_id = id;
     if (another) {
         const auto draft = m_drafts.find(id);
+        const bool named = draft != m_drafts.end() && !draft->second.name.isEmpty();
+        m_signature->setName(named ? draft->second.name : m_session.person());
         m_reason->setText(draft == m_drafts.end() ? QString() : draft->second.reason);
         m_foldedByHand = false;
         m_choices->show({}); // what was chosen of another rack is no choice of this one
@@ -129,10 +131,35 @@ void DecisionPanel::showRack(notebook::RunId id)
     }
 }
 
+DecisionPanel::Draft DecisionPanel::draft() const
+{
+    const QString name = m_signature->name();
+    return {name == m_session.person() ? QString() : name, m_reason->text(), m_choices->rows(),
+            m_bySample->isChecked()};
+}
+
 void DecisionPanel::keepDraft()
 {
     if (m_session.find(m_id))
-        m_drafts[m_id] = {m_reason->text(), m_choices->rows(), m_bySample->isChecked()};
+        m_drafts[m_id] = draft();
+}
+
+QString DecisionPanel::unfinished(notebook::RunId id) const
+{
+    const auto kept = m_drafts.find(id);
+    if (id != m_id && kept == m_drafts.end())
+        return {};
+    const Draft typed = id == m_id ? draft() : kept->second;
+    QStringList parts;
+    if (!typed.name.isEmpty())
+        parts << tr("by %1").arg(typed.name);
+    if (const QString reason = typed.reason.simplified(); !reason.isEmpty())
+        parts << tr("reason: %1").arg(reason);
+    for (const SampleChoiceRow &row : typed.rows) {
+        if (row.touched)
+            parts << tr("%1: %2").arg(row.sample, choiceText(row.choice));
+    }
+    return parts.isEmpty() ? QString() : tr("the decision, not taken yet: %1").arg(parts.join(tr(", ")));
 }
 
 void DecisionPanel::follow(notebook::RunId id)
@@ -201,6 +228,21 @@ bool DecisionPanel::isSettled()
     return false;
 }
 
+bool DecisionPanel::repeatsAreReadable()
+{
+    const int row = unreadableRepeat(m_choices->rows());
+    if (row < 0)
+        return true;
+    const SampleChoiceRow &choice = m_choices->row(row);
+    m_notice->say(State::Attention,
+                  tr("The run was not decided: how %1 is to be repeated cannot be read: %2.")
+                      .arg(choice.sample, repeatHow(choice.how).fault));
+    unfold(true);
+    m_table->goTo(row, SampleChoicesModel::How);
+    m_table->setFocus();
+    return false;
+}
+
 void DecisionPanel::decide(notebook::DecisionKind kind)
 {
     if (m_signature->name().isEmpty()) {
@@ -208,7 +250,7 @@ void DecisionPanel::decide(notebook::DecisionKind kind)
         m_signature->focusName();
         return;
     }
-    if (kind == notebook::DecisionKind::Accepted && !isSettled())
+    if ((kind == notebook::DecisionKind::Accepted && !isSettled()) || !repeatsAreReadable())
         return;
     const notebook::RunId id = m_id;
     const notebook::RunDecision decision{kind, m_signature->name(), m_signature->passphrase(),

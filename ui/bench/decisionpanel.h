@@ -31,6 +31,8 @@ class DecisionPanel : public QWidget
 public:
     DecisionPanel(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
     void showRack(notebook::RunId id);
+    /// What was typed or chosen for that run and is not decided yet; empty: nothing.
+    QString unfinished(notebook::RunId id) const;
 
 Q_SIGNALS:
     void decided(plateau::notebook::RunId id);
@@ -38,12 +40,15 @@ Q_SIGNALS:
 private:
     /// What was typed for a run and is not decided yet.
     struct Draft {
+        /// Empty: whoever is at the bench.
+        QString name;
         QString reason;
         std::vector<SampleChoiceRow> rows;
         bool unfolded = false;
     };
 
     void build(const Theme &theme);
+    Draft draft() const;
     void keepDraft();
     void fill();
     void follow(notebook::RunId id);
@@ -51,6 +56,7 @@ private:
     void unfold(bool open);
     void decide(notebook::DecisionKind kind);
     bool isSettled();
+    bool repeatsAreReadable();
     void afterRefusal(notebook::DecisionKind kind);
 
     BenchSession &m_session;

@@ -77,6 +77,15 @@ QString decisionLine(const notebook::Decision &decision, int revision)
                       decision.reason);
 }
 
+QString reopeningLine(const notebook::Reopening &reopening)
+{
+    const QString mark = reopening.signedAs ? Words::tr("signed as %1").arg(roleText(*reopening.signedAs))
+                                            : Words::tr("unsigned");
+    return Words::tr("Put back on the bench by %1, %2 (%3); revision %4 begins")
+        .arg(reopening.person, momentText(reopening.at), mark)
+        .arg(reopening.decision + 2);
+}
+
 } // namespace
 
 std::vector<Sentence> decisionSentences(const notebook::StoredRun &stored)
@@ -89,11 +98,7 @@ std::vector<Sentence> decisionSentences(const notebook::StoredRun &stored)
         addSamples(decision, sentences);
         for (const notebook::Reopening &reopening : stored.reopenings) {
             if (reopening.decision == index)
-                sentences.push_back(
-                    {State::Info, withReason(Words::tr("Put back on the bench by %1, %2; revision %3 begins")
-                                                 .arg(reopening.person, momentText(reopening.at))
-                                                 .arg(index + 2),
-                                             reopening.reason)});
+                sentences.push_back({State::Info, withReason(reopeningLine(reopening), reopening.reason)});
         }
     }
     return sentences;

@@ -164,7 +164,7 @@ void RackPage::undoMark()
 
 QStringList RackPage::unstored(notebook::RunId id) const
 {
-    return m_pipette->unstored(id) + m_read->unstored(id);
+    return m_pipette->unstored(id) + m_read->unstored(id) + m_review->unfinished(id);
 }
 
 void RackPage::sayUnstored()

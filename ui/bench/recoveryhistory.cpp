@@ -75,6 +75,14 @@ void RecoveryHistory::addTo(ReviewBasis &basis, const notebook::StoredRun &store
         basis.recoveries.insert(basis.recoveries.end(), known->recoveries.begin(), known->recoveries.end());
 }
 
+ReviewBasis reviewBasisOf(const BenchSession &session, RecoveryHistory &recoveries,
+                          const notebook::StoredRun &stored, std::optional<int> revision)
+{
+    ReviewBasis basis{session.decisionBasis(stored.summary.id, revision), {}, {}};
+    recoveries.addTo(basis, stored);
+    return basis;
+}
+
 std::vector<evaluation::StandardRecovery> tellingRecoveries(const run::Run &run,
                                                             const evaluation::Evaluation &evaluation)
 {

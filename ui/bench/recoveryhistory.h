@@ -38,6 +38,11 @@ private:
     std::map<notebook::RunId, Known> m_known;
 };
 
+/// What a run is read against: as it holds now while it is on the bench, else as it held when it was decided
+/// (revision: for that time, from 1). Throws notebook::Failure.
+ReviewBasis reviewBasisOf(const BenchSession &session, RecoveryHistory &recoveries,
+                          const notebook::StoredRun &stored, std::optional<int> revision = {});
+
 /// The recoveries that say something: those of standards that do not calibrate their own run.
 std::vector<evaluation::StandardRecovery> tellingRecoveries(const run::Run &run,
                                                             const evaluation::Evaluation &evaluation);

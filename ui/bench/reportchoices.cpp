@@ -87,7 +87,9 @@ QString ruleOf(const evaluation::Specification &specification, const evaluation:
                : name;
 }
 
-void judgeAll(ReportContent &content, const std::vector<evaluation::Specification> &specifications)
+} // namespace
+
+void addLimits(ReportContent &content, const std::vector<evaluation::Specification> &specifications)
 {
     std::vector<assay::Method> others;
     for (const ReportCompanion &companion : content.companions)
@@ -107,8 +109,6 @@ void judgeAll(ReportContent &content, const std::vector<evaluation::Specificatio
     }
 }
 
-} // namespace
-
 void addChoices(ReportContent &content, const notebook::Notebook &notebook, const notebook::StoredRun &stored)
 {
     if (stored.summary.state == notebook::RunState::Accepted) {
@@ -118,7 +118,6 @@ void addChoices(ReportContent &content, const notebook::Notebook &notebook, cons
                        {stored.summary.id, stored.summary.revision, reported.sample});
         }
     }
-    judgeAll(content, notebook.specifications());
 }
 
 } // namespace plateau::ui

@@ -8,8 +8,10 @@
 namespace plateau::ui {
 
 /// Where a sample has several accepted results: which one is reported, by what rule and why, on every result
-/// of the content; then each reported result against the limits of its product.
+/// of the content.
 void addChoices(ReportContent &content, const notebook::Notebook &notebook,
                 const notebook::StoredRun &stored);
+/// Each reported result against the limits of its product.
+void addLimits(ReportContent &content, const std::vector<evaluation::Specification> &specifications);
 
 } // namespace plateau::ui

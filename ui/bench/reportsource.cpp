@@ -50,6 +50,16 @@ QString sampleDecisionText(const notebook::SampleDecision &decision)
     return decision.reason.isEmpty() ? what : Words::tr("%1 (%2)").arg(what, decision.reason);
 }
 
+ReportAct actOf(const notebook::Reopening &reopening)
+{
+    ReportAct act{reopening.person, {}, reopening.reason, reopening.at, {}};
+    if (reopening.signedAs) {
+        act.role = roleName(*reopening.signedAs);
+        act.isSigned = true;
+    }
+    return act;
+}
+
 ReportDecision decisionOf(const notebook::StoredRun &stored, std::size_t index)
 {
     const notebook::Decision &decision = stored.decisions[index];
@@ -64,7 +74,7 @@ ReportDecision decisionOf(const notebook::StoredRun &stored, std::size_t index)
     report.programVersion = decision.programVersion;
     for (const notebook::Reopening &reopening : stored.reopenings) {
         if (reopening.decision == static_cast<int>(index))
-            report.takenBack = ReportAct{reopening.person, {}, reopening.reason, reopening.at, {}};
+            report.takenBack = actOf(reopening);
     }
     return report;
 }
@@ -197,11 +207,15 @@ ReportContent reportOf(const notebook::Notebook &notebook, notebook::RunId run, 
     const bool isPresent = !revision || (present.summary.state != notebook::RunState::OnBench &&
                                          *revision == present.summary.revision);
     const notebook::StoredRun stored = isPresent ? present : notebook.loadRevision(run, *revision);
+    const notebook::DecisionBasis basis =
+        notebook.decisionBasis(run, isPresent ? std::nullopt : revision); // whatever was saved since
     ReportContent content = reportOf(stored, notebook.laboratory(), notebook.path(), notebook.auditHead());
+    content.reported = reportedIn(content, stored, basis.laboratory);
     if (isPresent)
         addChoices(content, notebook, stored);
     else
         content.record->state = ReportState::Replaced;
+    addLimits(content, basis.specifications);
     return content;
 }
 

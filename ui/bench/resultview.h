@@ -8,25 +8,18 @@
 
 #include <QWidget>
 
-class QLabel;
-class QTabWidget;
-class QTextBrowser;
-
 namespace plateau::ui {
 
-class BarChart;
-class ChecksModel;
-class HistoryModel;
-class RecoveriesModel;
-class ResultOverview;
+class ResultDetails;
 class ResultsModel;
+class RunDetails;
 class SentenceList;
 class Table;
 class Theme;
+class VerdictBand;
 
-/// A run's results to read: what was decided about it, the verdict, then results and checks with their
-/// limits, and for the chosen result what is to be said of it, the calculation and its uncertainty budget;
-/// recoveries, all readings with their history. Changes nothing.
+/// A run's results to read: what was decided about it, the verdict, then the results; below them what is to
+/// be known of the run, beside them what is to be known of the chosen result. Changes nothing.
 class ResultView : public QWidget
 {
     Q_OBJECT
@@ -39,40 +32,20 @@ public:
     void focusResults();
 
 private:
-    QWidget *buildVerdict();
     QWidget *buildLists();
-    QWidget *buildDetails();
     void chooseResult(int row);
     /// Nothing chosen and nothing scrolled, as for a run that was never looked at.
     void startAtTheTop();
-    void chooseCheck(int row);
-    void showRecovery(const evaluation::Result &result);
-    void showBudget(const evaluation::Result &result);
-    void showChecks();
+    void showVerdict();
     void showDecisions();
-    void dress();
 
     const Theme &m_theme;
     ResultsModel *m_results;
-    RecoveriesModel *m_recoveries;
-    HistoryModel *m_history;
-    ChecksModel *m_checks;
-    QWidget *m_verdictBand = nullptr;
-    QLabel *m_verdictShape = nullptr;
-    QLabel *m_verdictText = nullptr;
-    QLabel *m_failureText = nullptr;
-    QLabel *m_templateText = nullptr;
-    SentenceList *m_decisions = nullptr;
-    Table *m_resultsTable = nullptr;
-    Table *m_checksTable = nullptr;
-    QLabel *m_checkText = nullptr;
-    ResultOverview *m_overview = nullptr;
-    SentenceList *m_method = nullptr;
-    Table *m_recoveriesTable = nullptr;
-    QTabWidget *m_tabs = nullptr;
-    QTextBrowser *m_working = nullptr;
-    Table *m_historyTable = nullptr;
-    BarChart *m_budget = nullptr;
+    SentenceList *m_decisions;
+    VerdictBand *m_verdict;
+    Table *m_resultsTable;
+    RunDetails *m_ofRun;
+    ResultDetails *m_ofResult;
     notebook::StoredRun m_stored;
     evaluation::Evaluation m_evaluation;
     ReviewBasis m_basis;

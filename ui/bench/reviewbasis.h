@@ -2,8 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include "core/evaluation/specification.h"
-#include "core/planning/laboratory.h"
+#include "core/notebook/decisionbasis.h"
 
 #include <QDateTime>
 #include <QString>
@@ -24,9 +23,7 @@ struct PastRecovery {
 
 /// What a run's results are read against beyond the run itself. Empty: the evaluation's units, no limits, no
 /// history.
-struct ReviewBasis {
-    planning::Laboratory laboratory;
-    std::vector<evaluation::Specification> specifications;
+struct ReviewBasis : notebook::DecisionBasis {
     /// Of runs by the same method, oldest first.
     std::vector<PastRecovery> recoveries;
     /// One sentence for each run whose recoveries could not be had.

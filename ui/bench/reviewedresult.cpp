@@ -131,6 +131,27 @@ Sentence standingOf(const ReviewedResult &reviewed)
             evaluation::standingName(worst.judgement.standing, worst.specification.kind)};
 }
 
+QString beyondLimitsText(const std::vector<ReviewedResult> &results)
+{
+    std::vector<std::pair<QString, QStringList>> standings;
+    for (const ReviewedResult &reviewed : results) {
+        if (reviewed.limits.empty() || standingOf(reviewed).state == State::Good)
+            continue;
+        const QString standing = standingOf(reviewed).text;
+        auto known = std::ranges::find(standings, standing, &std::pair<QString, QStringList>::first);
+        if (known == standings.end())
+            known = standings.insert(standings.end(), {standing, {}});
+        if (!known->second.contains(reviewed.result.sample))
+            known->second << reviewed.result.sample;
+    }
+    QStringList parts;
+    for (const auto &[standing, samples] : standings)
+        parts << Words::tr("%1: %2").arg(standing, samples.join(Words::tr(", ")));
+    return parts.isEmpty()
+               ? QString()
+               : Words::tr("Against the limits of the products: %1.").arg(parts.join(Words::tr("; ")));
+}
+
 std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method,
                                      const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
 {

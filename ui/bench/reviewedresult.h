@@ -42,6 +42,10 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Res
 /// dash where there is none.
 Sentence standingOf(const ReviewedResult &reviewed);
 
+/// Those that do not lie inside their limits: "Against the limits of the products: outside: P-104; cannot be
+/// decided: P-105."; empty where all do, or there are no limits.
+QString beyondLimitsText(const std::vector<ReviewedResult> &results);
+
 /// All that is to be said of the result: what failed and what to do, its limits, its unit, and what the run
 /// leaves open.
 std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method,

@@ -17,7 +17,6 @@ namespace plateau::ui {
 ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
-    , m_stores(stores)
     , m_recoveries(session)
     , m_notice(new Notice(theme, this))
     , m_view(new ResultView(theme, this))
@@ -50,11 +49,7 @@ ReviewBasis ReviewPage::basisOf(const notebook::StoredRun &stored)
 {
     ReviewBasis basis;
     m_notice->clear();
-    guarded(*m_notice, [&] {
-        basis.laboratory = m_stores.laboratory();
-        basis.specifications = m_stores.specifications();
-        m_recoveries.addTo(basis, stored);
-    });
+    guarded(*m_notice, [&] { basis = reviewBasisOf(m_session, m_recoveries, stored); });
     return basis;
 }
 
@@ -65,6 +60,12 @@ void ReviewPage::update(notebook::RunId id)
         return;
     const ReviewBasis basis = basisOf(rack->stored);
     m_view->show(rack->stored, rack->evaluation, basis);
+}
+
+QStringList ReviewPage::unfinished(notebook::RunId id) const
+{
+    const QString typed = m_decision->unfinished(id);
+    return typed.isEmpty() ? QStringList() : QStringList{typed};
 }
 
 void ReviewPage::takeFocus()

@@ -25,6 +25,8 @@ public:
     ReviewPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent = nullptr);
     void showRack(notebook::RunId id);
     void takeFocus();
+    /// What was typed of that run's decision and is not decided yet.
+    QStringList unfinished(notebook::RunId id) const;
 
 Q_SIGNALS:
     void decided(plateau::notebook::RunId id);
@@ -35,7 +37,6 @@ private:
     ReviewBasis basisOf(const notebook::StoredRun &stored);
 
     BenchSession &m_session;
-    Stores &m_stores;
     RecoveryHistory m_recoveries;
     Notice *m_notice;
     ResultView *m_view;

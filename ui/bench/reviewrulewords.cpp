@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/reviewrulewords.h"
 
+#include "core/notebook/benchwork.h"
+
 #include <QCoreApplication>
 
 using namespace Qt::StringLiterals;
@@ -21,14 +23,11 @@ QString listed(const QStringList &names)
     return Words::tr("%1 and %2").arg(names.first(names.size() - 1).join(Words::tr(", ")), names.back());
 }
 
-/// Decisions and what the program notes by itself are no work at the bench.
 QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)
 {
-    static const QStringList noWork{u"runAccepted"_s,  u"runRejected"_s,  u"runReopened"_s,
-                                    u"repeatWaived"_s, u"reportChosen"_s, u"clockJumped"_s};
     QStringList names;
     for (const notebook::AuditEntry &entry : history) {
-        if (!noWork.contains(entry.action) && !names.contains(entry.person, Qt::CaseInsensitive))
+        if (notebook::isBenchWork(entry.action) && !names.contains(entry.person, Qt::CaseInsensitive))
             names << entry.person;
     }
     return names;

@@ -3,6 +3,7 @@
 #include "ui/bench/samplechoices.h"
 
 #include "core/evaluation/format.h"
+#include "ui/bench/repeathow.h"
 #include "ui/bench/verdicts.h"
 #include "ui/bench/waitingwords.h"
 
@@ -85,6 +86,13 @@ QString shelfText(const QStringList &advices)
                              : Words::tr("waits on the shelf: %1").arg(advices.join(Words::tr("; ")));
 }
 
+/// What the row says of how it is repeated; empty where nobody does.
+QString howText(const SampleChoiceRow &row)
+{
+    const auto typed = row.choice == SampleChoice::Repeat ? repeatHow(row.how).advice : std::nullopt;
+    return typed ? repeatHowText(*typed) : row.advice;
+}
+
 QString samplesText(int count)
 {
     return count == 1 ? Words::tr("1 sample") : Words::tr("%1 samples").arg(count);
@@ -122,6 +130,7 @@ std::vector<SampleChoiceRow> withKept(std::vector<SampleChoiceRow> fresh,
             continue;
         row.choice = before->choice;
         row.reason = before->reason;
+        row.how = before->how;
         row.touched = true;
     }
     return fresh;
@@ -149,6 +158,14 @@ QStringList undecidedSamples(const std::vector<SampleChoiceRow> &rows)
     return names;
 }
 
+int unreadableRepeat(const std::vector<SampleChoiceRow> &rows)
+{
+    const auto found = std::ranges::find_if(rows, [](const SampleChoiceRow &row) {
+        return row.choice == SampleChoice::Repeat && !repeatHow(row.how).fault.isEmpty();
+    });
+    return found == rows.end() ? -1 : static_cast<int>(found - rows.begin());
+}
+
 std::vector<notebook::SampleDecision> sampleDecisions(const std::vector<SampleChoiceRow> &rows)
 {
     using Kind = notebook::SampleDecisionKind;
@@ -160,7 +177,7 @@ std::vector<notebook::SampleDecision> sampleDecisions(const std::vector<SampleCh
         else if (row.choice == SampleChoice::Rejected)
             decisions.push_back({row.sample, Kind::Rejected, row.reason, {}});
         else if (row.choice == SampleChoice::Repeat)
-            decisions.push_back({row.sample, Kind::Repeat, row.reason, {}});
+            decisions.push_back({row.sample, Kind::Repeat, row.reason, repeatHow(row.how).advice});
     }
     return decisions;
 }
@@ -189,8 +206,13 @@ QString consequenceText(const SampleChoiceRow &row)
         return Words::tr("look into its checks, then decide");
     case SampleChoice::Rejected:
         return Words::tr("not reported");
-    case SampleChoice::Repeat:
-        return shelfText(row.advice.isEmpty() ? QStringList() : QStringList{row.advice});
+    case SampleChoice::Repeat: {
+        if (const QString fault = repeatHow(row.how).fault;
+            row.choice == SampleChoice::Repeat && !fault.isEmpty())
+            return fault;
+        const QString how = howText(row);
+        return shelfText(how.isEmpty() ? QStringList() : QStringList{how});
+    }
     default:
         return Words::tr("reported");
     }
@@ -209,8 +231,9 @@ QString whatHappens(const std::vector<SampleChoiceRow> &rows, DecisionKind ofRun
         rejected += outcome == SampleChoice::Rejected;
         repeated += outcome == SampleChoice::Repeat;
         open += outcome == SampleChoice::Undecided;
-        if (outcome == SampleChoice::Repeat && !row.advice.isEmpty() && !advices.contains(row.advice))
-            advices << row.advice;
+        const QString how = howText(row);
+        if (outcome == SampleChoice::Repeat && !how.isEmpty() && !advices.contains(how))
+            advices << how;
     }
     QStringList parts;
     const auto say = [&parts](int count, const QString &what) {

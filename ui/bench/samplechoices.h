@@ -21,6 +21,8 @@ struct SampleChoiceRow {
     QString reason{};
     /// How the evaluation advises to repeat it: "dilute 10 times"; empty where it does not say.
     QString advice{};
+    /// How somebody wants it repeated instead, as typed (repeathow.h); empty: as advised.
+    QString how{};
     /// Left to an accepted run, it is repeated, since the evaluation says so.
     bool repeatAdvised = false;
     /// Somebody chose; else it follows the evaluation.
@@ -40,6 +42,8 @@ std::vector<SampleChoiceRow> withKept(std::vector<SampleChoiceRow> fresh,
 SampleChoice outcomeOf(const SampleChoiceRow &row, notebook::DecisionKind ofRun);
 /// Names of those that an accepted run does not settle.
 QStringList undecidedSamples(const std::vector<SampleChoiceRow> &rows);
+/// The first that is to be repeated in a way that cannot be read; -1: none.
+int unreadableRepeat(const std::vector<SampleChoiceRow> &rows);
 /// What is handed to the notebook beside the decision of the run.
 std::vector<notebook::SampleDecision> sampleDecisions(const std::vector<SampleChoiceRow> &rows);
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/samplechoicesmodel.h"
 
+#include "ui/bench/repeathow.h"
 #include "ui/shared/theme.h"
 
 using namespace Qt::StringLiterals;
@@ -21,6 +22,18 @@ bool lacksReason(const SampleChoiceRow &row)
     return row.choice == SampleChoice::Rejected && row.reason.isEmpty();
 }
 
+bool howIsUnreadable(const SampleChoiceRow &row)
+{
+    return row.choice == SampleChoice::Repeat && !repeatHow(row.how).fault.isEmpty();
+}
+
+QString howText(const SampleChoiceRow &row)
+{
+    if (row.choice != SampleChoice::Repeat)
+        return {};
+    return row.how.isEmpty() ? SampleChoicesModel::tr("as advised") : row.how;
+}
+
 QString cellText(const SampleChoiceRow &row, int column)
 {
     switch (column) {
@@ -32,6 +45,8 @@ QString cellText(const SampleChoiceRow &row, int column)
         return choiceText(row.choice);
     case SampleChoicesModel::Reason:
         return lacksReason(row) ? SampleChoicesModel::tr("say why") : row.reason;
+    case SampleChoicesModel::How:
+        return howText(row);
     case SampleChoicesModel::Consequence:
         return consequenceText(row);
     default:
@@ -91,6 +106,15 @@ void SampleChoicesModel::giveReason(int index, const QString &reason)
     put(index, fresh);
 }
 
+void SampleChoicesModel::sayHow(int index, const QString &how)
+{
+    if (index < 0 || index >= rowCount())
+        return;
+    SampleChoiceRow fresh = row(index);
+    fresh.how = how.simplified();
+    put(index, fresh);
+}
+
 int SampleChoicesModel::columnCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : ColumnCount;
@@ -102,7 +126,7 @@ QVariant SampleChoicesModel::decoration(const SampleChoiceRow &row, int column) 
         return m_theme.icon(row.verdict.state);
     if (column == Choice)
         return m_theme.icon(stateOf(outcomeOf(row, notebook::DecisionKind::Accepted)));
-    if (column == Reason && lacksReason(row))
+    if ((column == Reason && lacksReason(row)) || (column == How && howIsUnreadable(row)))
         return m_theme.icon(State::Attention);
     return {};
 }
@@ -118,6 +142,8 @@ QVariant SampleChoicesModel::data(const QModelIndex &index, int role) const
     case Qt::EditRole:
         if (index.column() == Choice)
             return static_cast<int>(row.choice);
+        if (index.column() == How)
+            return row.how;
         return index.column() == Reason ? row.reason : cellText(row, index.column());
     case Qt::DecorationRole:
         return decoration(row, index.column());
@@ -138,6 +164,8 @@ bool SampleChoicesModel::setData(const QModelIndex &index, const QVariant &value
         if (!isNumber || number < 0 || number > static_cast<int>(SampleChoice::Repeat))
             return false;
         choose(index.row(), static_cast<SampleChoice>(number));
+    } else if (index.column() == How) {
+        sayHow(index.row(), value.toString());
     } else {
         giveReason(index.row(), value.toString());
     }
@@ -150,7 +178,9 @@ Qt::ItemFlags SampleChoicesModel::flags(const QModelIndex &index) const
     if (!index.isValid())
         return flags;
     // What follows the run has no reason of its own: one that was typed would be lost.
-    if (index.column() == Choice || (index.column() == Reason && hasReason(row(index.row()).choice)))
+    const SampleChoice choice = row(index.row()).choice;
+    if (index.column() == Choice || (index.column() == Reason && hasReason(choice)) ||
+        (index.column() == How && choice == SampleChoice::Repeat))
         flags |= Qt::ItemIsEditable;
     return flags;
 }
@@ -168,6 +198,8 @@ QVariant SampleChoicesModel::headerData(int section, Qt::Orientation orientation
         return tr("Decision");
     case Reason:
         return tr("Reason");
+    case How:
+        return tr("Repeat how");
     case Consequence:
         return tr("If the run is accepted");
     default:

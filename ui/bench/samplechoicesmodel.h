@@ -11,19 +11,21 @@ namespace plateau::ui {
 
 class Theme;
 
-/// The samples of a run with what is decided of each; choice and reason can be edited. EditRole of Choice is
-/// a SampleChoice as a number.
+/// The samples of a run with what is decided of each; choice, reason and how it is repeated can be edited.
+/// EditRole of Choice is a SampleChoice as a number.
 class SampleChoicesModel : public RowsModel<QAbstractTableModel, SampleChoiceRow>
 {
     Q_OBJECT
 
 public:
-    enum Column { Sample, Verdict, Choice, Reason, Consequence, ColumnCount };
+    enum Column { Sample, Verdict, Choice, Reason, How, Consequence, ColumnCount };
 
     explicit SampleChoicesModel(const Theme &theme, QObject *parent = nullptr);
     void show(std::vector<SampleChoiceRow> rows) { setRows(std::move(rows)); }
     void choose(int row, SampleChoice choice);
     void giveReason(int row, const QString &reason);
+    /// See SampleChoiceRow::how.
+    void sayHow(int row, const QString &how);
 
     int columnCount(const QModelIndex &parent = {}) const override;
     QVariant data(const QModelIndex &index, int role) const override;

@@ -41,7 +41,10 @@ public:
             editor = box;
         } else {
             auto *field = new OfferField(parent);
-            field->setOffers(m_table->reasons());
+            if (index.column() == SampleChoicesModel::Reason)
+                field->setOffers(m_table->reasons());
+            else
+                field->setPlaceholderText(SampleChoicesTable::tr("20, 5 to 100, or 0.5 mL"));
             editor = field;
         }
         editor->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal).toString());
@@ -105,7 +108,8 @@ QString SampleChoicesTable::keysHint()
 {
     return tr(
         "A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, "
-        "Ctrl+A chooses all.");
+        "Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or "
+        "another sample volume (0.5 mL).");
 }
 
 std::vector<int> SampleChoicesTable::chosenRows() const
@@ -124,7 +128,12 @@ void SampleChoicesTable::goToUndecided()
     const auto first = std::ranges::find(rows, SampleChoice::Undecided, &SampleChoiceRow::choice);
     if (first == rows.end())
         return;
-    setCurrentIndex(m_choices->index(static_cast<int>(first - rows.begin()), SampleChoicesModel::Choice));
+    goTo(static_cast<int>(first - rows.begin()), SampleChoicesModel::Choice);
+}
+
+void SampleChoicesTable::goTo(int row, int column)
+{
+    setCurrentIndex(m_choices->index(row, column));
     scrollTo(currentIndex());
 }
 
@@ -159,6 +168,11 @@ void SampleChoicesTable::commitData(QWidget *editor)
         const SampleChoiceRow other = m_choices->row(row);
         if (at.column() == SampleChoicesModel::Choice)
             m_choices->choose(row, current.choice);
+        else if (at.column() == SampleChoicesModel::How && other.choice == SampleChoice::Repeat &&
+                 other.how.isEmpty())
+            m_choices->sayHow(row, current.how);
+        else if (at.column() == SampleChoicesModel::How)
+            continue;
         else if (other.choice == current.choice && other.reason.isEmpty())
             m_choices->giveReason(row, current.reason); // rejected together, for one reason
     }
@@ -169,28 +183,45 @@ void SampleChoicesTable::closeEditor(QWidget *editor, QAbstractItemDelegate::End
     Table::closeEditor(editor, hint == QAbstractItemDelegate::SubmitModelCache ? QAbstractItemDelegate::NoHint
                                                                                : hint);
     // Back to where letters decide.
-    if (currentIndex().column() == SampleChoicesModel::Reason)
+    if (isText(currentIndex()))
         selectionModel()->setCurrentIndex(currentIndex().siblingAtColumn(SampleChoicesModel::Choice),
                                           QItemSelectionModel::NoUpdate);
+}
+
+bool SampleChoicesTable::isText(const QModelIndex &index) const
+{
+    return index.isValid() &&
+           (index.column() == SampleChoicesModel::Reason || index.column() == SampleChoicesModel::How);
+}
+
+bool SampleChoicesTable::beginsHow(const QKeyEvent &event) const
+{
+    const QModelIndex at = currentIndex();
+    return at.isValid() && event.text().size() == 1 && event.text().front().isDigit() &&
+           m_choices->row(at.row()).choice == SampleChoice::Repeat;
 }
 
 void SampleChoicesTable::keyPressEvent(QKeyEvent *event)
 {
     const QModelIndex at = currentIndex();
-    const bool inReason = at.isValid() && at.column() == SampleChoicesModel::Reason;
+    const bool inText = isText(at);
     const bool canEdit = at.isValid() && (at.flags() & Qt::ItemIsEditable);
-    const bool isText = !event->text().isEmpty() && event->text().front().isPrint() &&
-                        !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
+    const bool isLetter = !event->text().isEmpty() && event->text().front().isPrint() &&
+                          !(event->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_F2) {
         if (at.isValid() && state() != EditingState) // else the editor has taken it
             edit(canEdit ? at : at.siblingAtColumn(SampleChoicesModel::Choice));
-    } else if (inReason && canEdit && event->key() == Qt::Key_Delete) {
-        m_choices->giveReason(at.row(), {});
-    } else if (inReason && canEdit && isText) {
+    } else if (inText && canEdit && event->key() == Qt::Key_Delete) {
+        model()->setData(at, QString(), Qt::EditRole);
+    } else if (inText && canEdit && isLetter) {
         edit(at, AnyKeyPressed, event);
-    } else if (const auto choice = inReason && canEdit ? std::nullopt : choiceOf(*event)) {
+    } else if (isLetter && beginsHow(*event)) {
+        selectionModel()->setCurrentIndex(at.siblingAtColumn(SampleChoicesModel::How),
+                                          QItemSelectionModel::NoUpdate);
+        edit(currentIndex(), AnyKeyPressed, event);
+    } else if (const auto choice = inText && canEdit ? std::nullopt : choiceOf(*event)) {
         choose(*choice);
-    } else if (isText) {
+    } else if (isLetter) {
         event->ignore();
     } else {
         Table::keyPressEvent(event);

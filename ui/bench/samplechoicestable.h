@@ -12,7 +12,8 @@ namespace plateau::ui {
 class SampleChoicesModel;
 
 /// The samples of a run, decided by keys: A accepts those that are chosen, R rejects them, W has them
-/// repeated, Delete leaves them to the run. In the reason column letters type the reason.
+/// repeated, Delete leaves them to the run; a digit says how one is repeated. In the columns of reason and of
+/// how it is repeated letters type.
 class SampleChoicesTable : public Table
 {
     Q_OBJECT
@@ -26,6 +27,7 @@ public:
     const QStringList &reasons() const { return m_reasons; }
     /// The first sample that is still undecided, if there is one, is chosen.
     void goToUndecided();
+    void goTo(int row, int column);
     /// At most so many rows high.
     void setRowsShown(int most);
 
@@ -37,6 +39,9 @@ protected:
 
 private:
     void choose(SampleChoice choice);
+    bool isText(const QModelIndex &index) const;
+    /// Whether the key begins how the current sample is repeated.
+    bool beginsHow(const QKeyEvent &event) const;
     std::vector<int> chosenRows() const;
 
     SampleChoicesModel *m_choices;

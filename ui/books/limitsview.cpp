@@ -106,7 +106,7 @@ void LimitsView::showFields()
     m_form->setRowVisible(m_lower, kind == LimitKind::Minimum || kind == LimitKind::Range);
     m_form->setRowVisible(m_upper, kind != LimitKind::Minimum);
     static_cast<QLabel *>(m_form->labelForField(m_upper))
-        ->setText(kind == LimitKind::LabelThreshold ? tr("Threshold (&u)") : tr("&Upper limit"));
+        ->setText(kind == LimitKind::LabelThreshold ? tr("Thresho&ld") : tr("&Upper limit"));
     m_meaning->setText(decisionRuleMeaning(rule));
     m_form->setRowVisible(m_guard, guarded);
     m_form->setRowVisible(m_guardSize,

@@ -108,10 +108,12 @@ NumberField *LimitsView::addNumber(const QString &caption, const QString &object
 QWidget *LimitsView::buildForm()
 {
     auto *host = new QWidget(this);
-    m_form = new QFormLayout(host);
+    auto *rows = new QWidget(host);
+    m_form = new QFormLayout(rows);
     m_form->setContentsMargins({});
+    m_form->setVerticalSpacing(m_theme.gap());
     m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    m_product = addBox(tr("Pro&duct"), u"limitProduct"_s, true);
+    m_product = addBox(tr("Produc&t"), u"limitProduct"_s, true);
     m_product->setToolTip(tr("As the samples of the shelf name it."));
     m_measurand = addBox(tr("&Measurand"), u"limitMeasurand"_s, true);
     m_kind = addBox(tr("&Kind"), u"limitKind"_s, false);
@@ -123,7 +125,7 @@ QWidget *LimitsView::buildForm()
     m_unit = addBox(tr("Un&it"), u"limitUnit"_s, false);
     for (const ReportUnit unit : reportUnits())
         offer(m_unit, unit, reportUnitWord(unit));
-    m_source = new QPlainTextEdit(host);
+    m_source = new QPlainTextEdit(rows);
     m_source->setTabChangesFocus(true);
     m_source->setFixedHeight(m_source->fontMetrics().lineSpacing() * 3 + 12);
     addFormRow(m_form, tr("Sour&ce"), m_source, u"limitSource"_s);
@@ -131,7 +133,12 @@ QWidget *LimitsView::buildForm()
     connect(m_source, &QPlainTextEdit::textChanged, this, &LimitsView::onEdited);
     m_date = addLine(tr("&As of"), u"limitDate"_s);
     m_date->setToolTip(tr("The day the source is of, or was read on, as 2026-12-31."));
-    buildRule(host);
+    buildRule(rows);
+    // What room is left stands below the rows, not between them.
+    auto *layout = new QVBoxLayout(host);
+    layout->setContentsMargins({});
+    layout->addWidget(rows);
+    layout->addStretch(1);
     return host;
 }
 
@@ -145,7 +152,7 @@ void LimitsView::buildRule(QWidget *host)
     m_meaning->setObjectName(u"limitRuleMeaning"_s);
     m_meaning->setWordWrap(true);
     m_form->addRow(QString(), m_meaning);
-    m_guard = addBox(tr("Guard band (&w)"), u"limitGuard"_s, false);
+    m_guard = addBox(tr("Guar&d band"), u"limitGuard"_s, false);
     for (const GuardBand::Kind kind :
          {GuardBand::Kind::OneSided95, GuardBand::Kind::ExpandedUncertainty, GuardBand::Kind::Absolute})
         offer(m_guard, kind, guardBandText(kind));
@@ -165,7 +172,7 @@ QWidget *LimitsView::buildSide()
     auto *caption = new QLabel(tr("&Reason of the change"), side);
     caption->setBuddy(m_reason);
     auto *keep = button(m_theme, tr("&Save"), u"saveLimit"_s, side);
-    m_remove = button(m_theme, tr("Remove &this limit"), u"removeLimit"_s, side);
+    m_remove = button(m_theme, tr("Take it awa&y"), u"removeLimit"_s, side);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(keep);
     buttons->addWidget(m_remove);
@@ -177,7 +184,7 @@ QWidget *LimitsView::buildSide()
     layout->addWidget(caption);
     layout->addWidget(m_reason);
     layout->addLayout(buttons);
-    layout->addStretch(0);
+    layout->addStretch(1);
     connect(m_problems, &QListView::activated, this,
             [this](const QModelIndex &index) { goToProblem(index.row()); });
     connect(m_reason, &QLineEdit::returnPressed, this, &LimitsView::save);

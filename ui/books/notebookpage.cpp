@@ -41,7 +41,6 @@ NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *p
     connect(m_list, &BookList::opened, this, [this](int row) { showRecord(m_runs->run(row).id); });
     connect(m_record, &RecordView::closed, this, &NotebookPage::showList);
     connect(m_record, &RecordView::rackWanted, this, &NotebookPage::runWanted);
-    connect(m_record, &RecordView::personWanted, this, &NotebookPage::personWanted);
     connect(&session, &BenchSession::notebookChanged, this, &NotebookPage::refresh);
 }
 

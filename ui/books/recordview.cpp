@@ -6,6 +6,7 @@
 #include "ui/bench/benchsession.h"
 #include "ui/bench/decisiontext.h"
 #include "ui/bench/resultview.h"
+#include "ui/bench/signaturefields.h"
 #include "ui/books/reportedview.h"
 #include "ui/books/runsmodel.h"
 #include "ui/shared/elidinglabel.h"
@@ -31,6 +32,7 @@ RecordView::RecordView(const Theme &theme, BenchSession &session, QWidget *paren
     : QWidget(parent)
     , m_theme(theme)
     , m_session(session)
+    , m_recoveries(session)
     , m_title(new ElidingLabel(this))
     , m_subtitle(new ElidingLabel(this))
     , m_notice(new Notice(theme, this))
@@ -95,14 +97,23 @@ QWidget *RecordView::buildFooter()
     m_lockCaption = new QLabel(m_lockRow);
     m_lockCaption->setObjectName(u"reopenCaption"_s);
     m_lockCaption->setBuddy(m_reason);
+    m_signature = new SignatureFields(m_theme, tr("B&y"), tr("P&assphrase"), u"reopen"_s, m_lockRow);
+    connect(m_signature, &SignatureFields::returnPressed, this, &RecordView::putBack);
+    connect(&m_session, &BenchSession::personChanged, m_signature,
+            [this] { m_signature->setName(m_session.person()); });
     auto *putBackButton = button(m_theme, tr("Put bac&k on the bench"), u"reopenRun"_s, m_lockRow);
     connect(putBackButton, &QPushButton::clicked, this, &RecordView::putBack);
     connect(m_reason, &QLineEdit::returnPressed, this, &RecordView::putBack);
-    auto *layout = new QHBoxLayout(m_lockRow);
+    auto *fields = new QHBoxLayout;
+    fields->setSpacing(m_theme.gap());
+    fields->addWidget(m_reason, 1);
+    fields->addWidget(m_signature, 1);
+    fields->addWidget(putBackButton);
+    auto *layout = new QVBoxLayout(m_lockRow);
     layout->setContentsMargins({});
+    layout->setSpacing(m_theme.gap());
     layout->addWidget(m_lockCaption);
-    layout->addWidget(m_reason, 1);
-    layout->addWidget(putBackButton);
+    layout->addLayout(fields);
     return m_lockRow;
 }
 
@@ -112,6 +123,7 @@ bool RecordView::showRun(notebook::RunId id)
     if (another) {
         m_notice->clear();
         m_reason->clear();
+        m_signature->setName(m_session.person());
     }
     if (!guarded(*m_notice, [&] { m_stored = m_session.load(id); }))
         return false;
@@ -137,6 +149,7 @@ void RecordView::fill()
     m_toRack->setVisible(onBench);
     m_lockCaption->setText(tr("Locked. R&eason to put it back on the bench, where revision %1 begins")
                                .arg(m_stored.decisions.size() + 1));
+    guarded(*m_notice, [this] { m_signature->setPersons(m_session.persons()); });
     fillRevisions();
     showReported(m_toReported->isChecked());
     showRevision(m_revisions->currentIndex());
@@ -166,14 +179,14 @@ void RecordView::showRevision(int index)
     m_revisions->setToolTip(tipText(m_revisions->currentText()));
     if (index <= 0) { // the newest is what the notebook holds
         const evaluation::Evaluation evaluation = notebook::evaluationOf(m_stored);
-        m_view->show(m_stored, evaluation);
+        showResults(m_stored, evaluation, std::nullopt);
         compareWithDecision(evaluation);
         return;
     }
     guarded(*m_notice, [&] {
         const int revision = m_revisions->itemData(index).toInt();
         const notebook::StoredRun earlier = m_session.loadRevision(runId(), revision);
-        m_view->show(earlier, notebook::evaluationOf(earlier));
+        showResults(earlier, notebook::evaluationOf(earlier), revision);
         const bool onBench = m_stored.summary.state == notebook::RunState::OnBench;
         m_notice->say(State::Info, onBench ? tr("This is revision %1 as it was decided; the run is on the "
                                                 "bench again, and no revision stands.")
@@ -182,6 +195,14 @@ void RecordView::showRevision(int index)
                                                  .arg(revision)
                                                  .arg(m_stored.decisions.size()));
     });
+}
+
+void RecordView::showResults(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                             std::optional<int> revision)
+{
+    ReviewBasis basis;
+    guarded(*m_notice, [&] { basis = reviewBasisOf(m_session, m_recoveries, stored, revision); });
+    m_view->show(stored, evaluation, basis);
 }
 
 void RecordView::showReported(bool reported)
@@ -208,16 +229,21 @@ void RecordView::compareWithDecision(const evaluation::Evaluation &evaluation)
 
 void RecordView::putBack()
 {
-    if (m_session.person().isEmpty()) {
-        m_notice->say(State::Info,
-                      tr("Say who is at the bench first: type your name on the left and press Enter."));
-        Q_EMIT personWanted();
+    if (m_signature->name().isEmpty()) {
+        m_notice->say(State::Attention, tr("Say who puts it back: type a name."));
+        m_signature->focusName();
         return;
     }
     const notebook::RunId id = runId();
     const QString reason = m_reason->text().simplified();
-    if (!guarded(*m_notice, [&] { m_session.reopen(id, reason); })) {
-        m_reason->setFocus();
+    const bool stored = guarded(
+        *m_notice, [&] { m_session.reopen(id, m_signature->name(), reason, m_signature->passphrase()); });
+    m_signature->clearPassphrase();
+    if (!stored) {
+        if (reason.isEmpty() || !m_signature->isSigned())
+            m_reason->setFocus();
+        else
+            m_signature->focusPassphrase();
         return;
     }
     m_notice->clear();

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/records.h"
+#include "ui/bench/recoveryhistory.h"
 
 #include <QWidget>
 
@@ -18,11 +19,12 @@ class BenchSession;
 class Notice;
 class ReportedView;
 class ResultView;
+class SignatureFields;
 class Theme;
 
 /// One run of the notebook as it was: its decisions, results and readings. A decided run is locked; it can be
-/// put back on the bench with a reason, its decisions staying readable. Earlier revisions can be opened, and
-/// which of several results of a sample is reported is seen and chosen on a page of its own.
+/// put back on the bench with a reason and a signature, its decisions staying readable. Earlier revisions can
+/// be opened, and which of several results of a sample is reported is seen and chosen on a page of its own.
 class RecordView : public QWidget
 {
     Q_OBJECT
@@ -38,7 +40,6 @@ public:
 Q_SIGNALS:
     void closed();
     void rackWanted(plateau::notebook::RunId id);
-    void personWanted();
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
@@ -50,12 +51,16 @@ private:
     void fillRevisions();
     /// The stored run, or one of its revisions.
     void showRevision(int index);
+    /// Read against what held when it was decided. revision: nothing for the stored run as it stands.
+    void showResults(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                     std::optional<int> revision);
     void showReported(bool reported);
     void compareWithDecision(const evaluation::Evaluation &evaluation);
     void putBack();
 
     const Theme &m_theme;
     BenchSession &m_session;
+    RecoveryHistory m_recoveries;
     QLabel *m_title;
     QLabel *m_subtitle;
     Notice *m_notice;
@@ -68,6 +73,7 @@ private:
     QWidget *m_lockRow = nullptr;
     QLabel *m_lockCaption = nullptr;
     QLineEdit *m_reason = nullptr;
+    SignatureFields *m_signature = nullptr;
     QPushButton *m_toRack = nullptr;
     QPushButton *m_back = nullptr;
     notebook::StoredRun m_stored;

@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/repeathow.h"
+
+#include "core/assay/limits.h"
+#include "core/evaluation/advice.h"
+#include "core/evaluation/format.h"
+#include "core/exchange/decimal.h"
+#include "ui/bench/waitingwords.h"
+
+#include <QCoreApplication>
+#include <QRegularExpression>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::RepeatHow)
+};
+
+using evaluation::Advice;
+
+std::optional<double> numberIn(const QString &text)
+{
+    const auto parsed = exchange::parseDecimal(text);
+    const double *value = std::get_if<double>(&parsed);
+    return value ? std::optional(*value) : std::nullopt;
+}
+
+RepeatHow unreadable()
+{
+    return {{}, Words::tr("type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL")};
+}
+
+RepeatHow dilution(double factor)
+{
+    if (factor <= 1)
+        return {{}, Words::tr("a dilution is by more than 1; for more sample type its volume, as 0.5 mL")};
+    const auto steps = evaluation::dilutionChain(factor);
+    if (!steps || steps->empty())
+        return {{},
+                Words::tr("usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100")
+                    .arg(evaluation::plainText(factor))};
+    return {Advice{Advice::Kind::Dilute, factor, false, *steps, 0}, {}};
+}
+
+RepeatHow inSteps(const QString &text)
+{
+    static const QRegularExpression step(u"^(\\S+?)(?:\\s*mL)?\\s+to\\s+(\\S+?)(?:\\s*mL)?$"_s,
+                                         QRegularExpression::CaseInsensitiveOption);
+    static const QRegularExpression between(u"\\s*(?:;|,?\\s+then\\s+)\\s*"_s,
+                                            QRegularExpression::CaseInsensitiveOption);
+    Advice advice;
+    for (const QString &part : text.split(between)) {
+        const auto found = step.match(part);
+        const auto take = numberIn(found.captured(1));
+        const auto makeUpTo = numberIn(found.captured(2));
+        if (!take || !makeUpTo)
+            return unreadable();
+        if (*take < assay::limit::smallestVolume_mL || *makeUpTo <= *take)
+            return {{}, Words::tr("a step goes from less to more, as 5 to 100")};
+        advice.steps.push_back({*take, *makeUpTo});
+        advice.factor *= *makeUpTo / *take;
+    }
+    return {advice, {}};
+}
+
+} // namespace
+
+RepeatHow repeatHow(const QString &typed)
+{
+    const QString text = typed.simplified();
+    if (text.isEmpty())
+        return {};
+    if (text.contains(u" to "_s, Qt::CaseInsensitive))
+        return inSteps(text);
+    static const QRegularExpression volume(u"^(\\S+?)\\s*mL$"_s, QRegularExpression::CaseInsensitiveOption);
+    if (const auto found = volume.match(text); found.hasMatch()) {
+        const auto volume_mL = numberIn(found.captured(1));
+        if (!volume_mL)
+            return unreadable();
+        if (*volume_mL < assay::limit::smallestVolume_mL || *volume_mL > assay::limit::tubeVolume_mL)
+            return {{}, Words::tr("no tube takes that volume of sample; type it in mL, as 0.5 mL")};
+        return {Advice{Advice::Kind::IncreaseVolume, 1, false, {}, *volume_mL}, {}};
+    }
+    static const QRegularExpression factor(u"^(\\S+?)(?:-fold|\\s+fold|\\s+times|x)?$"_s,
+                                           QRegularExpression::CaseInsensitiveOption);
+    const auto times = numberIn(factor.match(text).captured(1));
+    return times ? dilution(*times) : unreadable();
+}
+
+QString repeatHowText(const Advice &advice)
+{
+    QStringList steps;
+    for (const run::DilutionStep &step : advice.steps)
+        steps << Words::tr("%1 to %2")
+                     .arg(evaluation::withUnit(evaluation::plainText(step.take_mL), u"mL"_s),
+                          evaluation::withUnit(evaluation::plainText(step.makeUpTo_mL), u"mL"_s));
+    const QString what = adviceWords(advice);
+    return steps.isEmpty() ? what : Words::tr("%1 (%2)").arg(what, steps.join(Words::tr(", then ")));
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/resultdetails.h"
+
+#include "core/evaluation/format.h"
+#include "ui/bench/recoveryhistory.h"
+#include "ui/bench/resultoverview.h"
+#include "ui/bench/reviewedresult.h"
+#include "ui/bench/workingtext.h"
+#include "ui/shared/barchart.h"
+
+#include <QTabWidget>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+QTextBrowser *browser(const QString &accessibleName, const QString &objectName, QWidget *parent)
+{
+    auto *text = new QTextBrowser(parent);
+    text->setAccessibleName(accessibleName);
+    text->setObjectName(objectName);
+    text->setOpenLinks(false);
+    text->setTabChangesFocus(true);
+    text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    return text;
+}
+
+} // namespace
+
+ResultDetails::ResultDetails(const Theme &theme, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_tabs(new QTabWidget(this))
+    , m_overview(new ResultOverview(theme, this))
+    , m_working(browser(tr("Calculation"), u"working"_s, this))
+    , m_budget(new BarChart(theme, tr("Uncertainty budget"), this))
+{
+    m_budget->setObjectName(u"budget"_s);
+    m_tabs->setObjectName(u"details"_s);
+    m_tabs->setAccessibleName(tr("Details of the chosen result"));
+    m_tabs->setUsesScrollButtons(false);
+    m_tabs->addTab(m_overview, tr("Overvie&w"));
+    m_tabs->addTab(m_working, tr("&Calculation"));
+    m_tabs->addTab(m_budget, tr("&Uncertainty"));
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->addWidget(m_tabs);
+}
+
+void ResultDetails::show(const ReviewedResult &reviewed, const notebook::StoredRun &stored,
+                         const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
+{
+    const evaluation::Result &result = reviewed.result;
+    m_overview->setSentences(sentencesAbout(reviewed, stored.method, evaluation, basis));
+    showRecovery(result, stored, evaluation, basis);
+    m_working->setHtml(workingHtml(m_theme, evaluation::working(stored.method, stored.run, evaluation,
+                                                                result.sample, result.measurand)));
+    showBudget(result);
+}
+
+void ResultDetails::clear()
+{
+    m_working->clear();
+    m_budget->setBars({}, {});
+    m_overview->setSentences({});
+    m_overview->setHistory({}, {});
+}
+
+void ResultDetails::startAtTheTop()
+{
+    m_tabs->setCurrentIndex(0);
+    m_overview->startAtTheTop();
+}
+
+void ResultDetails::showRecovery(const evaluation::Result &result, const notebook::StoredRun &stored,
+                                 const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
+{
+    const std::vector<evaluation::StandardRecovery> recoveries = tellingRecoveries(stored.run, evaluation);
+    const evaluation::StandardRecovery *shown = shownRecovery(recoveries, stored.method, result.measurand);
+    if (!shown) {
+        m_overview->setHistory({}, {});
+        return;
+    }
+    m_overview->setHistory(
+        historyOf(*shown, stored, basis),
+        tr("Recovery of %1, the newest of its history: %2 g/L expected at use")
+            .arg(shown->standard, evaluation::significantText(shown->expected_g_per_L, 3)));
+}
+
+void ResultDetails::showBudget(const evaluation::Result &result)
+{
+    std::vector<BarChart::Bar> bars;
+    for (const evaluation::BudgetTerm &term : result.budget)
+        bars.push_back(
+            {tr("%1 % %2").arg(QString::number(100 * term.share, 'f', 1), term.term), 100 * term.share});
+    m_budget->setBars(std::move(bars), tr("Share of the variance of %1 (%)").arg(result.sample));
+}
+
+} // namespace plateau::ui

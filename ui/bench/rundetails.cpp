@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/bench/rundetails.h"
+
+#include "ui/bench/checksmodel.h"
+#include "ui/bench/historymodel.h"
+#include "ui/bench/methodtext.h"
+#include "ui/bench/recoveriesmodel.h"
+#include "ui/shared/table.h"
+#include "ui/shared/widgets.h"
+
+#include <QItemSelectionModel>
+#include <QLabel>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+/// Half a window of 1280 has to hold the columns beside the flexible one.
+constexpr int narrowest = 12;
+
+Table *rowTable(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
+                const QString &objectName, QWidget *parent)
+{
+    auto *table = new Table(theme, model, accessibleName, objectName, parent);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table->setFlexibleMinimum(narrowest);
+    return table;
+}
+
+} // namespace
+
+RunDetails::RunDetails(const Theme &theme, QWidget *parent)
+    : QWidget(parent)
+    , m_theme(theme)
+    , m_checks(new ChecksModel(theme, this))
+    , m_recoveries(new RecoveriesModel(this))
+    , m_history(new HistoryModel(theme, this))
+    , m_tabs(new QTabWidget(this))
+    , m_recoveriesTable(rowTable(theme, m_recoveries, tr("Recoveries"), u"recoveries"_s, this))
+    , m_historyTable(rowTable(theme, m_history, tr("Readings with their history"), u"history"_s, this))
+    , m_method(new SentenceList(theme, tr("Method and cautions"), u"methodText"_s, this))
+{
+    m_tabs->setObjectName(u"runDetails"_s);
+    m_tabs->setAccessibleName(tr("Details of the run"));
+    m_tabs->setUsesScrollButtons(false);
+    m_tabs->addTab(buildChecks(), tr("&Quality checks"));
+    m_tabs->addTab(m_recoveriesTable, tr("Recover&ies"));
+    m_tabs->addTab(m_historyTable, tr("&Readings"));
+    m_tabs->addTab(m_method, tr("Me&thod"));
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->addWidget(m_tabs);
+}
+
+QWidget *RunDetails::buildChecks()
+{
+    m_checksTable = rowTable(m_theme, m_checks, tr("Checks"), u"checks"_s, this);
+    m_checkText = plainLabel({}, this);
+    m_checkText->setObjectName(u"checkText"_s);
+    m_checkText->setWordWrap(true);
+    m_checkText->setMargin(m_theme.gap());
+    auto *checks = new QWidget(this);
+    auto *layout = new QVBoxLayout(checks);
+    layout->setContentsMargins({});
+    layout->setSpacing(0);
+    layout->addWidget(m_checksTable, 1);
+    layout->addWidget(m_checkText);
+    connect(m_checksTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &current) { chooseCheck(current.row()); });
+    return checks;
+}
+
+void RunDetails::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+{
+    showChecks(stored, evaluation);
+    m_method->setSentences(methodSentences(stored.method));
+    m_recoveries->show(stored.method, evaluation);
+    m_recoveriesTable->setColumnHidden(RecoveriesModel::Measurand, !m_recoveries->hasSeveralMeasurands());
+    m_recoveriesTable->fit();
+    m_history->show(stored);
+    m_historyTable->setColumnHidden(HistoryModel::Reason, !m_history->hasReasons());
+    m_historyTable->fit();
+}
+
+void RunDetails::showChecks(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+{
+    m_checks->setLines(evaluation::checkLines(stored.method, stored.run, evaluation));
+    m_checksTable->fit();
+    chooseCheck(m_checksTable->currentIndex().row());
+}
+
+/// What failed first is told without being asked for.
+void RunDetails::chooseCheck(int row)
+{
+    const int told = row < 0 ? 0 : row;
+    const bool isToTell = told < m_checks->rowCount() &&
+                          (row >= 0 || m_checks->row(told).outcome != evaluation::CheckOutcome::Passed);
+    m_checkText->setVisible(isToTell);
+    m_checkText->setText(isToTell ? m_checks->row(told).message : QString());
+}
+
+void RunDetails::startAtTheTop()
+{
+    m_tabs->setCurrentIndex(0);
+    for (QAbstractItemView *view : std::initializer_list<QAbstractItemView *>{
+             m_checksTable, m_recoveriesTable, m_historyTable, m_method}) {
+        view->setCurrentIndex({});
+        view->clearSelection();
+        view->scrollToTop();
+    }
+}
+
+} // namespace plateau::ui
