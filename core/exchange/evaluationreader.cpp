@@ -56,25 +56,90 @@ Result takeResult(const Place &place)
     return result; // without done(): what else a result says is not read
 }
 
+evaluation::BlankMean takeBlank(const Place &place)
+{
+    evaluation::BlankMean blank;
+    Fields fields(place);
+    fields.needed(u"measurand"_s, blank.measurand);
+    fields.needed(u"n"_s, blank.n);
+    takeNumber(fields, u"mean"_s, blank.mean);
+    return blank;
+}
+
+evaluation::StandardRecovery takeStandard(const Place &place)
+{
+    evaluation::StandardRecovery standard;
+    Fields fields(place);
+    fields.needed(u"standard"_s, standard.standard);
+    fields.needed(u"measurand"_s, standard.measurand);
+    fields.needed(u"expected_g_per_L"_s, standard.expected_g_per_L);
+    takeNumber(fields, u"found_g_per_L"_s, standard.found_g_per_L);
+    takeNumber(fields, u"recovery_percent"_s, standard.recovery_percent);
+    return standard;
+}
+
+void takeCheck(const Place &place, std::vector<WrittenEvaluation::FailedCheck> &failed)
+{
+    WrittenEvaluation::FailedCheck check;
+    bool passed = true;
+    Fields fields(place);
+    fields.needed(u"id"_s, check.id);
+    fields.needed(u"scope"_s, check.scope);
+    fields.needed(u"passed"_s, passed);
+    if (!passed)
+        failed.push_back(check);
+}
+
+/// Of a document: read is handed its fields, and the findings are what it did not like.
+template <class T, class ReadFields> Read<T> readDocument(const QByteArray &text, ReadFields read)
+{
+    const json::Document document = json::parse(text);
+    Findings findings;
+    for (const assay::Problem &problem : document.problems)
+        findings.remark(problem);
+    T found;
+    if (document.root) {
+        Fields fields({*document.root, {}, findings});
+        read(fields, findings, found);
+    }
+    if (findings.hasErrors())
+        return {std::nullopt, findings.problems()};
+    return {std::move(found), findings.problems()};
+}
+
+/// Calls each for the elements of a list that has to be there.
+template <class Each> void readList(Fields &fields, Findings &findings, const QString &key, Each each)
+{
+    if (const auto list = fields.need(key))
+        forEach(*list, each);
+    else
+        findings.broken(u'/' + key, Wording::tr("is missing"));
+}
+
 } // namespace
 
 Read<std::vector<Result>> readResults(const QByteArray &evaluation)
 {
-    const json::Document document = json::parse(evaluation);
-    Findings findings;
-    for (const assay::Problem &problem : document.problems)
-        findings.remark(problem);
-    std::vector<Result> results;
-    if (document.root) {
-        Fields fields({*document.root, {}, findings});
-        if (const auto list = fields.need(u"results"_s))
-            forEach(*list, [&](const Place &element) { results.push_back(takeResult(element)); });
-        else
-            findings.broken(u"/results"_s, Wording::tr("is missing"));
-    }
-    if (findings.hasErrors())
-        return {std::nullopt, findings.problems()};
-    return {std::move(results), findings.problems()};
+    return readDocument<std::vector<Result>>(
+        evaluation, [](Fields &fields, Findings &findings, std::vector<Result> &results) {
+            readList(fields, findings, u"results"_s,
+                     [&](const Place &element) { results.push_back(takeResult(element)); });
+        });
+}
+
+Read<WrittenEvaluation> readEvaluation(const QByteArray &evaluation)
+{
+    return readDocument<WrittenEvaluation>(
+        evaluation, [](Fields &fields, Findings &findings, WrittenEvaluation &written) {
+            readList(fields, findings, u"results"_s,
+                     [&](const Place &element) { written.results.push_back(takeResult(element)); });
+            readList(fields, findings, u"blanks"_s,
+                     [&](const Place &element) { written.blanks.push_back(takeBlank(element)); });
+            readList(fields, findings, u"standards"_s,
+                     [&](const Place &element) { written.standards.push_back(takeStandard(element)); });
+            readList(fields, findings, u"checks"_s,
+                     [&](const Place &element) { takeCheck(element, written.failed); });
+        });
 }
 
 } // namespace plateau::exchange

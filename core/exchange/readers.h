@@ -13,6 +13,7 @@
 
 #include <functional>
 #include <optional>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -71,6 +72,24 @@ Read<std::vector<evaluation::Specification>> readSpecifications(const QByteArray
 /// without their budgets, checks and terms, and unknown fields are passed over. Degrees of freedom are absent
 /// where they are infinite.
 Read<std::vector<evaluation::Result>> readResults(const QByteArray &evaluation);
+
+/// What a plateau-evaluation/1 document says besides its arithmetic, results as readResults gives them.
+struct WrittenEvaluation {
+    struct FailedCheck {
+        /// As evaluation::checkWord and scopeWord write them.
+        QString id;
+        QString scope;
+        bool operator<(const FailedCheck &other) const
+        {
+            return std::tie(id, scope) < std::tie(other.id, other.scope);
+        }
+    };
+    std::vector<evaluation::Result> results;
+    std::vector<evaluation::BlankMean> blanks;
+    std::vector<evaluation::StandardRecovery> standards;
+    std::vector<FailedCheck> failed;
+};
+Read<WrittenEvaluation> readEvaluation(const QByteArray &evaluation);
 
 /// The bytes of a regular file of at most maxFileSize_bytes. Never follows into devices or pipes.
 Read<QByteArray> readFile(const QString &path);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/audit.h"
 
+#include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 
@@ -97,6 +98,8 @@ void Act::commit()
     const QString hash = auditHash(entry, records);
     insertEntry(database(), entry, hash);
     insertRecords(database(), entry.id, records);
+    if (m_run && m_session.layout.columns.contains(u"search_run"_s))
+        refreshSearch(database(), *m_run);
     commitOrTell(hash);
 }
 

@@ -4,6 +4,8 @@
 
 #include "core/notebook/records.h"
 
+#include <set>
+
 namespace plateau::notebook {
 
 /// When things were done at the bench, in minutes on a run's own clock. The clock begins with the first of

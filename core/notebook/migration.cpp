@@ -5,6 +5,7 @@
 #include "core/notebook/audit.h"
 #include "core/notebook/checks.h"
 #include "core/notebook/files.h"
+#include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
 
 #include <QDir>
@@ -112,6 +113,15 @@ void migrate(Database &database, const std::vector<SchemaStep> &steps, const Sur
             throw notBroughtTo(step, database.path(), failure);
         }
     }
+}
+
+void completeSearch(const Database &database)
+{
+    if (searchKnowsAllRuns(database))
+        return;
+    Transaction transaction(database, Transaction::Kind::Write);
+    rebuildSearch(database);
+    transaction.commit();
 }
 
 void backUp(const Database &database, const QString &target)

@@ -14,6 +14,9 @@ int schemaVersion(const Database &database);
 /// entry and a check of the foreign keys, which are off meanwhile so that tables may be rebuilt. Stops at the
 /// first failure with what was reached before it.
 void migrate(Database &database, const std::vector<SchemaStep> &steps, const Surroundings &surroundings);
+/// Makes what runs are found by anew where it does not know them all, as after a migration; in a large
+/// notebook that takes minutes.
+void completeSearch(const Database &database);
 
 /// A copy of the notebook, complete and in one file that only its owner may read; checked, with the same
 /// audit head, and on the disk before it gets its name. Throws Failure; then there is no file of that name.

@@ -109,6 +109,7 @@ void prepareForWriting(Database &database, const std::vector<SchemaStep> &steps,
         backUp(database, backupPath(database.path(), surroundings.now(), version));
         migrate(database, steps, surroundings);
     }
+    completeSearch(database);
 }
 
 void prepareForReading(const Database &database, int newest)

@@ -6,8 +6,8 @@
 
 namespace plateau::notebook {
 
-/// The runs that were planned under this code (run::runCode), newest first. Reads every plan: the code is not
-/// stored, so that it can never disagree with what it stands for.
+/// The runs that were planned under this code (run::runCode), newest first. Looks it up in the search, which
+/// verify compares with what the plans say.
 std::vector<RunId> findRuns(const Database &database, const QString &runCode);
 /// The code of that run: of the rack as it was planned, without what was added since.
 QString runCodeOf(const Inputs &inputs);

@@ -25,8 +25,8 @@ struct ValueRange {
 /// any order, without regard to case and accents, each from its beginning on ("per" finds "Perry"); what is
 /// neither letter nor digit parts words. A text without any word asks for nothing (hasWords).
 struct RunFilter {
-    /// Anywhere: title, samples, products, method, persons, lots, standards, and notes, which are the reasons
-    /// of decisions, reopenings and corrections and what was noted at the bench.
+    /// Anywhere: title, samples, products, method, persons, lots, standards, the state, and notes, which are
+    /// the reasons of decisions, reopenings and corrections and what was noted at the bench.
     QString text{};
     QString sample{};
     QString product{};
@@ -51,6 +51,8 @@ struct RunFilter {
     bool operator==(const RunFilter &) const = default;
     bool isEmpty() const;
 };
+/// All there are, in their order.
+std::vector<evaluation::CheckId> allChecks();
 /// Whether there is anything in the text to look for.
 bool hasWords(const QString &text);
 

@@ -10,7 +10,8 @@ namespace {
 // stands outside the audit chain; what a column says of a decision is said by the one that stands.
 const char *const runs[] = {
     // started_*: the run's own start, else when it was put into the notebook. day: of that, as on the wall.
-    // *_key: what is compared and ordered by (caseless). decision: the row that stands; decided_utc is
+    // *_key: what is compared and ordered by (caseless). code: what its printed sheets say.
+    // decision: the row that stands; decided_utc is
     // empty without one.
     R"(CREATE TABLE search_run (
         run INTEGER PRIMARY KEY REFERENCES run (id),
@@ -21,7 +22,7 @@ const char *const runs[] = {
         method_name TEXT NOT NULL,
         method_key TEXT NOT NULL,
         method_version INTEGER NOT NULL,
-        wavelength_nm INTEGER NOT NULL,
+        code TEXT NOT NULL,
         created_utc TEXT NOT NULL,
         created_offset_min INTEGER NOT NULL,
         started_utc TEXT NOT NULL,
@@ -45,6 +46,7 @@ const char *const runs[] = {
     "CREATE INDEX search_run_by_method ON search_run (method_key, run)",
     "CREATE INDEX search_run_by_method_id ON search_run (method_id, run)",
     "CREATE INDEX search_run_by_day ON search_run (day, run)",
+    "CREATE INDEX search_run_by_code ON search_run (code, run)",
     "CREATE INDEX search_run_by_state ON search_run (state, run)",
     "CREATE INDEX search_run_by_decision ON search_run (decided_utc, run)",
 

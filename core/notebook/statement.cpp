@@ -43,6 +43,22 @@ std::optional<double> Statement::optionalReal(int column) const
     return isNull(column) ? std::nullopt : std::optional(real(column));
 }
 
+Cell Statement::cell(int column) const
+{
+    const QVariant found = value(column);
+    switch (found.typeId()) {
+    case QMetaType::Double:
+        return found.toDouble();
+    case QMetaType::Int:
+    case QMetaType::LongLong:
+        return found.toLongLong();
+    default:
+        if (isNull(column))
+            return std::monostate();
+        return found.toString();
+    }
+}
+
 QDateTime Statement::time(int column) const
 {
     return timeOf({text(column), int(integer(column + 1))});
@@ -65,6 +81,20 @@ void Statement::bind(double number)
         throw Failure(Failure::Kind::Refused,
                       Sentence::tr("Nothing was stored: one of the numbers is not finite; give a number."));
     place(number + 0.0); // minus zero comes back as zero, so it is made one before it is hashed
+}
+
+void Statement::bind(const std::vector<Cell> &cells)
+{
+    for (const Cell &cell : cells) {
+        if (const auto *number = std::get_if<qint64>(&cell))
+            bind(*number);
+        else if (const auto *real = std::get_if<double>(&cell))
+            bind(*real);
+        else if (const auto *text = std::get_if<QString>(&cell))
+            bind(*text);
+        else
+            place(QVariant());
+    }
 }
 
 void Statement::bind(const Moment &moment)

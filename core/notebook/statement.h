@@ -9,10 +9,15 @@
 
 #include <concepts>
 #include <optional>
+#include <variant>
+#include <vector>
 
 namespace plateau::notebook {
 
 class Database;
+
+/// A value as SQLite keeps it; monostate for NULL.
+using Cell = std::variant<std::monostate, qint64, double, QString>;
 
 /// One prepared statement, read forward once. Every error throws Failure; nothing fails quietly. Values are
 /// bound by position, texts only where they come back as the same text, numbers only where they are finite
@@ -39,6 +44,7 @@ public:
     double real(int column) const { return m_query.value(column).toDouble(); }
     QString text(int column) const { return m_query.value(column).toString(); }
     std::optional<double> optionalReal(int column) const;
+    Cell cell(int column) const;
     /// From the column and the one after it.
     QDateTime time(int column) const;
     std::optional<QDateTime> optionalTime(int column) const;
@@ -58,6 +64,8 @@ private:
         else
             place(QVariant());
     }
+    /// One place each.
+    void bind(const std::vector<Cell> &cells);
     void place(const QVariant &value) { m_query.bindValue(m_place++, value); }
     void execute();
 

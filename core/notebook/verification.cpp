@@ -8,6 +8,7 @@
 #include "core/notebook/companions.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
+#include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
 
 namespace plateau::notebook {
@@ -115,6 +116,9 @@ Verification verifyNotebook(const Session &session, const std::vector<SchemaStep
     append(verification.findings, schemaFindings(database, session.layout));
     append(verification.findings, chainFindings(database));
     append(verification.findings, recordFindings(database, steps, session.schemaVersion));
+    // What is found by records that are not sound says nothing more.
+    if (verification.sound())
+        append(verification.findings, searchFindings(database));
     checkDecisions(session, verification);
     return verification;
 }

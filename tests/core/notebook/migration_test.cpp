@@ -503,4 +503,30 @@ TEST_F(SchemaFourTest, TakesEveryActOfTheBenchAfterwards)
     EXPECT_THAT(recordedFindings(), IsEmpty());
 }
 
+class SchemaFiveTest : public OldFileTest
+{
+protected:
+    void SetUp() override { takeFile(5); }
+};
+
+TEST_F(SchemaFiveTest, IsBroughtUpToDateWithAllItHolds)
+{
+    ASSERT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), 5);
+    const int entries = RawFile(file()).value(u"SELECT count(*) FROM audit"_s).toInt();
+    const auto before = rowsOfAllTables();
+    EXPECT_THAT(before, SizeIs(52));
+    for (const auto &[table, rows] : before)
+        EXPECT_FALSE(rows.empty()) << table.toStdString();
+    {
+        const auto notebook = reopen();
+        EXPECT_EQ(notebook->auditHead().entries, entries + now() - 5);
+        EXPECT_EQ(notebook->search().count({}).runs, int(notebook->runs().size()));
+        EXPECT_THAT(notebook->verify().findings, IsEmpty());
+    }
+    const auto after = rowsOfAllTables();
+    for (const auto &[table, rows] : before)
+        EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
 } // namespace plateau::test
