@@ -131,7 +131,7 @@ void MainWindow::addBooks()
         {Book::Methods, new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this)},
         {Book::Samples, new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
         {Book::Lots, new LotsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
-        {Book::Laboratory, new LaboratoryPage(*m_theme, *m_session, *m_stores, this)},
+        {Book::Laboratory, new LaboratoryPage(*m_theme, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
         {Book::Persons, new PersonsPage(*m_theme, *m_session, *m_stores, this)},
         {Book::Limits, new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
     };

@@ -1,7 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/support/print.h"
-#include "ui/books/laboratorydraft.h"
 #include "ui/books/lotledger.h"
 #include "ui/books/lotsmodel.h"
 #include "ui/books/reagentnames.h"
@@ -191,41 +190,6 @@ TEST(ShelfList, SaysWhyEachSampleWaits)
     EXPECT_EQ(shown(model, 1, ui::ShelfModel::Expected), u"acid 3.5\u00a0g/L"_s);
     EXPECT_EQ(model.row(1).shape, State::Pending);
     EXPECT_EQ(shown(model, 2, ui::ShelfModel::Why), u"repeat of run 12; registered anew"_s);
-}
-
-TEST(LaboratoryForm, WhatIsNotTouchedIsKeptToItsLastDigit)
-{
-    const planning::Laboratory usual = planning::usualLaboratory();
-    const ui::LaboratoryDraft draft = ui::draftOf(usual);
-    EXPECT_EQ(draft.pipettes[3].cells[ui::pipette::Step_mL], QString()) << "a pipette of one volume";
-    EXPECT_LE(draft.pipettes[3].cells[ui::pipette::Uncertainty_percent].size(), 5);
-    const ui::LaboratoryOutcome outcome = ui::laboratoryOf(draft, usual);
-    EXPECT_TRUE(outcome.problems.empty());
-    EXPECT_EQ(outcome.laboratory, usual);
-}
-
-TEST(LaboratoryForm, ProblemsNameTheirField)
-{
-    const planning::Laboratory usual = planning::usualLaboratory();
-    ui::LaboratoryDraft draft = ui::draftOf(usual);
-    draft.rackRows = u"4,5"_s;
-    draft.mix_s = u"quick"_s;
-    draft.overage_percent = u"-1"_s;
-    draft.pipettes[1].cells[ui::pipette::Largest_mL] = u""_s;
-    draft.pipettes[2].cells[ui::pipette::Step_mL] = u"0,7"_s;
-    draft.flasks[0].cells[ui::flask::Name] = draft.flasks[1].cells[ui::flask::Name];
-    const ui::LaboratoryOutcome outcome = ui::laboratoryOf(draft, usual);
-    QStringList places;
-    for (const assay::Problem &problem : outcome.problems)
-        places << ui::laboratoryField(problem.pointer).words;
-    places.sort();
-    EXPECT_EQ(places, (QStringList{u"Flask 2, name"_s, u"Pipette 2, largest volume"_s, u"Pipette 3, step"_s,
-                                   u"Reagent beyond the need"_s, u"Rows of a rack"_s, u"Time to mix"_s}))
-        << places.join(u" | "_s).toStdString();
-    const ui::LaboratoryField field = ui::laboratoryField(u"/glassware/pipettes/1/largest_mL"_s);
-    EXPECT_EQ(field.objectName, u"pipettes"_s);
-    EXPECT_EQ(field.row, 1);
-    EXPECT_EQ(field.column, int{ui::pipette::Largest_mL});
 }
 
 } // namespace

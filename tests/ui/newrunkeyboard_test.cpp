@@ -202,6 +202,7 @@ TEST_F(Keyboard, TheTabKeyGoesDownTheFormOfANewRunAndReachesAllOfIt)
                              u"standard"_s,
                              u"standardId"_s,
                              u"standardConcentration"_s,
+                             u"standardUncertainty"_s,
                              u"standardLoss"_s,
                              u"standardPreparedAt"_s,
                              u"standardUsedWhenRead"_s,

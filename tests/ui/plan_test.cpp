@@ -15,6 +15,8 @@
 
 #include <gmock/gmock.h>
 
+#include <cmath>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::test {
@@ -182,6 +184,10 @@ TEST_F(PlanPage, AFreshStandardIsWeighedAndTaken)
     const notebook::StoredRun stored = putOnBench();
     ASSERT_EQ(stored.run.standards.size(), 1U);
     EXPECT_DOUBLE_EQ(stored.run.standards[0].concentration_g_per_L, 0.206);
+    // 0.1 mg of 20.6 mg, 0.5 % of purity, 0.1 mL of 100 mL: to the three figures that are shown.
+    ASSERT_TRUE(stored.run.standards[0].uncertainty_percent);
+    EXPECT_NEAR(*stored.run.standards[0].uncertainty_percent, 100 * std::hypot(0.1 / 20.6, 0.005, 0.001),
+                0.0005);
     EXPECT_EQ(stored.run.standards[0].preparedAt->toUTC(), StoppedClock().now().toUTC());
 }
 

@@ -34,7 +34,7 @@ protected:
         draft.pathLength_mm = u"10"_s;
         draft.uncertainty.texts = {u"0.002"_s, u"0,5"_s, u"0.2"_s, u"0.5"_s, u"0.8"_s, u"0.4"_s, u"0.2"_s};
         draft.startedAt = StoppedClock().now();
-        draft.glassware = planning::usualLaboratory().glassware;
+        draft.laboratory.glassware = planning::usualLaboratory().glassware;
     }
     QStringList places() const
     {
@@ -119,10 +119,10 @@ TEST_F(Plan, VolumesOfTheStandardMakeTheLevelsOfALine)
 
 TEST_F(Plan, ARackTooSmallIsSaid)
 {
-    draft.rackRows = 1;
-    draft.rackColumns = 6;
+    draft.laboratory.rackRows = 1;
+    draft.laboratory.rackColumns = 6;
     EXPECT_TRUE(places().isEmpty());
-    draft.rackColumns = 5;
+    draft.laboratory.rackColumns = 5;
     EXPECT_THAT(places(), ::testing::ElementsAre(u"/tubes"_s));
 }
 
@@ -172,18 +172,18 @@ TEST_F(Plan, AProposedDilutionBringsTheSignalIntoTheWindow)
     ui::SampleDraft sample = draft.samples[0];
     sample.expected = {u"5"_s};
     QString why;
-    const auto planned =
-        ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10, draft.glassware, why);
+    const auto planned = ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10,
+                                                  draft.laboratory.glassware, why);
     ASSERT_TRUE(planned) << why.toStdString();
     const ui::SignalShown shown = ui::signalOf(*planned, run::Form::Liquid, method(), 0, 340, 10);
     EXPECT_EQ(shown.state, ui::State::Good) << shown.text.toStdString();
     sample.expected = {u"0.0001"_s};
-    EXPECT_FALSE(
-        ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10, draft.glassware, why));
+    EXPECT_FALSE(ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10,
+                                          draft.laboratory.glassware, why));
     EXPECT_FALSE(why.isEmpty());
     sample.expected = {{}};
-    EXPECT_FALSE(
-        ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10, draft.glassware, why));
+    EXPECT_FALSE(ui::withProposedDilution(sample, run::Form::Liquid, method(), 340, 10,
+                                          draft.laboratory.glassware, why));
     EXPECT_TRUE(why.isEmpty()) << "nothing is expected of it";
 }
 

@@ -144,6 +144,21 @@ TEST_F(ReportSource, LeavesOutASampleThatWasRejected)
     EXPECT_TRUE(content.reported.front().remark.contains(u"cloudy"_s));
 }
 
+TEST_F(ReportSource, TellsWhoseNumbersTheBudgetIsMadeOf)
+{
+    run::Run run = test::plainRun();
+    run.uncertainty = test::uncertainties();
+    planning::PlanRecord plan;
+    plan.owners = {
+        {planning::UncertaintyInput::Absorbance, {}, u"photometer P1"_s, u"check record 7"_s, false}};
+    const ReportContent content = report(m_notebook->addRun(run, test::risingMethod(), keyed, plan));
+    ASSERT_EQ(content.owners.size(), 6U);
+    EXPECT_EQ(content.owners[0].owner, u"photometer P1"_s);
+    EXPECT_EQ(content.owners[0].value, run.uncertainty->absorbance);
+    EXPECT_FALSE(content.owners[1].isKnown);
+    EXPECT_TRUE(reportOf(test::risingMethod(), run).owners.empty()) << "a file does not say";
+}
+
 TEST_F(ReportSource, TakesUnitsLimitsAndHeadFromTheLaboratory)
 {
     planning::Laboratory laboratory = m_notebook->laboratory();

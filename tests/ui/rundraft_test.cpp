@@ -42,7 +42,7 @@ TEST_F(Draft, LaysBlanksFirstThenStandardThenSamplesWithTheirOwnBlanks)
 {
     draft.standard = ui::StandardDraft{u"STD"_s, u"0,2"_s, u"2"_s, keyed(-3600), false, keyed(0), 1};
     draft.samples[1].ownBlank = true;
-    const auto [run, plan, problems] = ui::runOf(draft, method());
+    const auto [run, plan, uncertainty, problems] = ui::runOf(draft, method());
     EXPECT_TRUE(problems.empty());
     std::vector<run::Role> roles;
     for (const run::Tube &tube : run.tubes)
@@ -78,7 +78,7 @@ TEST_F(Draft, AStandardThatIsTooOldAlreadyIsSaidBeforeAnythingIsPipetted)
 TEST_F(Draft, NamesThePlaceOfATextThatIsNoNumberOnce)
 {
     draft.samples[0].dilution = {{u"5x"_s, u"50"_s}};
-    draft.uncertainty.texts[0] = u""_s;
+    draft.uncertainty.texts[0] = u"0.002x"_s;
     EXPECT_THAT(places(), ::testing::UnorderedElementsAre(u"/samples/0/dilution/0/take_mL"_s,
                                                           u"/uncertainty/absorbance"_s));
 }
@@ -88,7 +88,7 @@ TEST_F(Draft, ProblemsAreToldInTheWordsOfTheForm)
     draft.samples[0].dilution = {{u"5x"_s, u"50"_s}};
     draft.pathLength_mm.clear();
     draft.standard = ui::StandardDraft{u"STD"_s, {}, u"2"_s, keyed(-3600), true, {}, 1};
-    const auto [run, plan, problems] = ui::runOf(draft, method());
+    const auto [run, plan, uncertainty, problems] = ui::runOf(draft, method());
     QStringList told;
     for (const assay::Problem &problem : ui::inWordsOfTheForm(problems, run))
         told << problem.pointer;
@@ -153,7 +153,7 @@ TEST_F(Draft, ASolidNeedsMassAndExtract)
     draft.samples = {{u"F-22"_s, u"5,012"_s, {}, {}, false, {}}};
     EXPECT_THAT(places(), ::testing::ElementsAre(u"/samples/0/extract_mL"_s));
     draft.samples[0].extract_mL = u"100"_s;
-    const auto [run, plan, problems] = ui::runOf(draft, method());
+    const auto [run, plan, uncertainty, problems] = ui::runOf(draft, method());
     EXPECT_TRUE(problems.empty());
     EXPECT_EQ(run.samples[0].mass_g, 5.012);
     EXPECT_EQ(run.samples[0].extract_mL, 100.0);
@@ -162,7 +162,7 @@ TEST_F(Draft, ASolidNeedsMassAndExtract)
 TEST_F(Draft, PutsTheSampleVolumeOnEveryTubeOfTheSample)
 {
     draft.samples[0].sampleVolume_mL = u"0,2"_s;
-    const auto [run, plan, problems] = ui::runOf(draft, method());
+    const auto [run, plan, uncertainty, problems] = ui::runOf(draft, method());
     EXPECT_TRUE(problems.empty());
     EXPECT_EQ(run.tubes[2].sampleVolume_mL, 0.2);
     EXPECT_EQ(run.tubes[3].sampleVolume_mL, 0.2);

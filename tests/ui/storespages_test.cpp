@@ -5,7 +5,6 @@
 #include "ui/books/lotsmodel.h"
 #include "ui/books/registerview.h"
 #include "ui/books/shelfmodel.h"
-#include "ui/shared/problemlist.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>
@@ -304,56 +303,6 @@ TEST_F(StoresWindow, LotsAreFoundByWordsOfReagentLotAndState)
     enter(u"lotsFilter"_s, u"sulphite"_s);
     EXPECT_EQ(labelText(u"lotsEmpty"_s),
               u"No container has all of these words. Take one away to find more."_s);
-}
-
-TEST_F(StoresWindow, LaboratoryIsCommonPracticeUntilSomebodySavesIt)
-{
-    open(Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
-    EXPECT_TRUE(noticeText().startsWith(u"Common practice, no source: put your own in its place."_s));
-    ASSERT_EQ(focusName(), u"laboratoryName"_s);
-    type(u"Orchard bench"_s);
-    enter(u"rackRows"_s, u"1x"_s);
-    ASSERT_EQ(find<ui::ProblemList>(u"laboratoryProblems"_s)->model()->rowCount(), 1);
-    EXPECT_TRUE(shown(model(u"laboratoryProblems"_s), 0, 0).startsWith(u"Rows of a rack: "_s));
-    press(Qt::Key_S, Qt::ControlModifier);
-    EXPECT_FALSE(book->laboratorySaving().has_value());
-    EXPECT_FALSE(window->close());
-    EXPECT_TRUE(dialogs.questions.value(0).contains(u"Changes of the laboratory that are not saved yet"_s));
-
-    enter(u"rackRows"_s, u"8"_s);
-    enter(u"rackColumns"_s, u"12"_s);
-    press(Qt::Key_S, Qt::ControlModifier);
-    const planning::Laboratory saved = book->laboratory();
-    EXPECT_EQ(saved.name, u"Orchard bench"_s);
-    EXPECT_EQ(saved.rackRows, 8);
-    EXPECT_EQ(saved.rackColumns, 12);
-    EXPECT_EQ(saved.glassware, planning::usualLaboratory().glassware);
-    ASSERT_TRUE(book->laboratorySaving());
-    EXPECT_EQ(book->laboratorySaving()->version, 1);
-    EXPECT_EQ(book->laboratorySaving()->person, u"R. Okafor"_s);
-    EXPECT_TRUE(noticeText().contains(u"Version 1, saved by R. Okafor"_s)) << noticeText().toStdString();
-    press(Qt::Key_S, Qt::ControlModifier);
-    EXPECT_EQ(book->laboratorySaving()->version, 1) << "the same is not saved twice";
-}
-
-TEST_F(StoresWindow, GlasswareIsEditedInItsTables)
-{
-    open(Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
-    QAbstractItemModel &flasks = model(u"flasks"_s);
-    const QAbstractItemModelTester tester(&flasks, Mode::Warning);
-    const int before = flasks.rowCount();
-    const auto key = [&](int row, int column, const QString &text) {
-        EXPECT_TRUE(flasks.setData(flasks.index(row, column), text, Qt::EditRole));
-    };
-    key(before - 1, 0, u"flask 500 mL"_s);
-    EXPECT_EQ(model(u"laboratoryProblems"_s).rowCount(), 2) << "volume and uncertainty";
-    key(before - 1, 1, u"500"_s);
-    key(before - 1, 2, u"0,03"_s);
-    click(u"saveLaboratory"_s);
-    EXPECT_EQ(book->laboratory().glassware.flasks.back(), (planning::Flask{u"flask 500 mL"_s, 500, 0.03}));
-    key(0, 0, u"other"_s);
-    click(u"dropLaboratoryChanges"_s);
-    EXPECT_EQ(shown(flasks, 0, 0), u"flask 10 mL"_s);
 }
 
 } // namespace

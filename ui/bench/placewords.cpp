@@ -48,6 +48,7 @@ QString fieldWord(const QString &field)
         {u"totalVolume_percent"_s, Words::tr("total volume")},
         {u"sampleVolume_percent"_s, Words::tr("sample volume")},
         {u"dilution_percent"_s, Words::tr("each dilution step")},
+        {u"uncertainty_percent"_s, Words::tr("standard uncertainty")},
         {u"extract_percent"_s, Words::tr("extract of a solid")},
         {u"samples"_s, Words::tr("samples")},
         {u"standards"_s, Words::tr("standard")},

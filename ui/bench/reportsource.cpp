@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/reportsource.h"
 
+#include "core/planning/uncertaintyowners.h"
 #include "ui/bench/reportchoices.h"
 
 #include <QCoreApplication>
@@ -197,6 +198,7 @@ ReportContent reportOf(const notebook::StoredRun &stored, const planning::Labora
     content.laboratory = reportLaboratory(laboratory);
     content.record = recordOf(stored, notebook, head);
     content.items = itemsOf(stored);
+    content.owners = planning::ownersOnRecord(stored.run, stored.plan);
     content.reported = reportedIn(content, stored, laboratory);
     return content;
 }

@@ -3,12 +3,17 @@
 #include "ui/bench/resultdetails.h"
 
 #include "core/evaluation/format.h"
+#include "ui/bench/budgetowners.h"
 #include "ui/bench/recoveryhistory.h"
 #include "ui/bench/resultoverview.h"
 #include "ui/bench/reviewedresult.h"
 #include "ui/bench/workingtext.h"
 #include "ui/shared/barchart.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
 
+#include <QLabel>
+#include <QSplitter>
 #include <QTabWidget>
 #include <QTextBrowser>
 #include <QVBoxLayout>
@@ -39,6 +44,7 @@ ResultDetails::ResultDetails(const Theme &theme, QWidget *parent)
     , m_overview(new ResultOverview(theme, this))
     , m_working(browser(tr("Calculation"), u"working"_s, this))
     , m_budget(new BarChart(theme, tr("Uncertainty budget"), this))
+    , m_owners(new SentenceList(theme, tr("Whose numbers the budget is made of"), u"budgetOwners"_s, this))
 {
     m_budget->setObjectName(u"budget"_s);
     m_tabs->setObjectName(u"details"_s);
@@ -46,10 +52,28 @@ ResultDetails::ResultDetails(const Theme &theme, QWidget *parent)
     m_tabs->setUsesScrollButtons(false);
     m_tabs->addTab(m_overview, tr("Overvie&w"));
     m_tabs->addTab(m_working, tr("&Calculation"));
-    m_tabs->addTab(m_budget, tr("&Uncertainty"));
+    m_tabs->addTab(buildBudget(), tr("&Uncertainty"));
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->addWidget(m_tabs);
+}
+
+QWidget *ResultDetails::buildBudget()
+{
+    auto *page = new QSplitter(Qt::Vertical, this);
+    page->setChildrenCollapsible(false);
+    auto *owners = new QWidget(page);
+    auto *caption = plainLabel(tr("Whose numbers the budget is made of"), owners);
+    caption->setFont(m_theme.bold());
+    auto *layout = new QVBoxLayout(owners);
+    layout->setContentsMargins(m_theme.gap(), 0, m_theme.gap(), m_theme.gap());
+    layout->setSpacing(m_theme.gap());
+    layout->addWidget(caption);
+    layout->addWidget(m_owners, 1);
+    page->addWidget(m_budget);
+    page->addWidget(owners);
+    page->setSizes({1000, 1000});
+    return page;
 }
 
 void ResultDetails::show(const ReviewedResult &reviewed, const notebook::StoredRun &stored,
@@ -61,12 +85,14 @@ void ResultDetails::show(const ReviewedResult &reviewed, const notebook::StoredR
     m_working->setHtml(workingHtml(m_theme, evaluation::working(stored.method, stored.run, evaluation,
                                                                 result.sample, result.measurand)));
     showBudget(result);
+    m_owners->setSentences(budgetOwners(stored, result));
 }
 
 void ResultDetails::clear()
 {
     m_working->clear();
     m_budget->setBars({}, {});
+    m_owners->setSentences({});
     m_overview->setSentences({});
     m_overview->setHistory({}, {});
 }

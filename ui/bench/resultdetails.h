@@ -15,11 +15,12 @@ namespace plateau::ui {
 
 class BarChart;
 class ResultOverview;
+class SentenceList;
 class Theme;
 struct ReviewedResult;
 
 /// What is to be known of one result, a tab each: what is to be said of it beside the standard's recovery,
-/// the calculation line by line, the uncertainty budget.
+/// the calculation line by line, the uncertainty budget and whose numbers it is made of.
 class ResultDetails : public QWidget
 {
     Q_OBJECT
@@ -35,6 +36,7 @@ public:
 private:
     void showRecovery(const evaluation::Result &result, const notebook::StoredRun &stored,
                       const evaluation::Evaluation &evaluation, const ReviewBasis &basis);
+    QWidget *buildBudget();
     void showBudget(const evaluation::Result &result);
 
     const Theme &m_theme;
@@ -42,6 +44,7 @@ private:
     ResultOverview *m_overview;
     QTextBrowser *m_working;
     BarChart *m_budget;
+    SentenceList *m_owners;
 };
 
 } // namespace plateau::ui

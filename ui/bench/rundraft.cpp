@@ -7,8 +7,9 @@
 #include "core/exchange/keyedmoment.h"
 #include "core/planning/expectation.h"
 #include "core/planning/glassfor.h"
-#include "core/planning/uncertaintysources.h"
+#include "core/planning/uncertaintyowners.h"
 #include "core/run/soundness.h"
+#include "ui/bench/drafteduncertainty.h"
 #include "ui/shared/numberreader.h"
 
 #include <QCoreApplication>
@@ -89,6 +90,8 @@ run::Standard standardOf(const StandardDraft &typed, const RunDraft &draft, cons
     standard.id = typed.id.trimmed();
     standard.concentration_g_per_L =
         reader.number(typed.concentration_g_per_L, pointerTo(pointer, u"concentration_g_per_L"_s));
+    standard.uncertainty_percent =
+        reader.optionalNumber(typed.uncertainty_percent, pointerTo(pointer, u"uncertainty_percent"_s));
     const bool lossGiven = !typed.lossPerHour_percent.trimmed().isEmpty();
     if (lossGiven)
         standard.lossPerHour = reader.number(typed.lossPerHour_percent, lossPlace) / 100;
@@ -137,7 +140,7 @@ planning::PlannedSample plannedOf(const SampleDraft &draft, const run::Sample &s
             planned.sample.expected[method.measurands[measurand].id] = *expected;
     }
     for (const run::DilutionStep &step : sample.dilution) {
-        if (const auto glass = planning::glassFor(step, whole.glassware))
+        if (const auto glass = planning::glassFor(step, whole.laboratory.glassware))
             planned.glass.push_back({glass->pipette, glass->flask});
     }
     if (planned.glass.size() != sample.dilution.size())
@@ -228,25 +231,13 @@ void layOutTubes(run::Run &run, const RunDraft &draft, const Reader &reader)
 /// sample.
 void checkRack(const RunDraft &draft, const run::Run &run, const Reader &reader)
 {
-    const auto places =
-        static_cast<std::size_t>(std::max(draft.rackRows, 0) * std::max(draft.rackColumns, 0));
+    const auto places = static_cast<std::size_t>(std::max(draft.laboratory.rackRows, 0) *
+                                                 std::max(draft.laboratory.rackColumns, 0));
     if (run.tubes.size() > places)
         reader.complain(u"/tubes"_s,
                         Words::tr("The rack has %1 places and this run %2 tubes: take fewer, or split it.")
                             .arg(places)
                             .arg(run.tubes.size()));
-}
-
-run::UncertaintyInputs uncertaintyOf(const UncertaintyDraft &draft, const Reader &reader)
-{
-    const QString pointer = u"/uncertainty"_s;
-    const auto read = [&](std::size_t index, const QString &field) {
-        return reader.number(draft.texts[index], pointerTo(pointer, field));
-    };
-    return {read(0, u"absorbance"_s),           read(1, u"absorptivity_percent"_s),
-            read(2, u"pathLength_percent"_s),   read(3, u"totalVolume_percent"_s),
-            read(4, u"sampleVolume_percent"_s), read(5, u"dilution_percent"_s),
-            read(6, u"extract_percent"_s)};
 }
 
 } // namespace
@@ -262,7 +253,6 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
     run.pathLength_mm = reader.number(draft.pathLength_mm, u"/pathLength_mm"_s);
     run.calibration = draft.calibration;
     run.startedAt = draft.startedAt;
-    run.uncertainty = uncertaintyOf(draft.uncertainty, reader);
     if (run.title.isEmpty())
         outcome.problems.push_back(
             assay::error(u"/title"_s, Words::tr("Give the run a title, by which it is found again.")));
@@ -273,17 +263,21 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
     }
     for (const SampleDraft &sample : draft.samples) {
         const QString pointer = pointerTo(u"/samples"_s, static_cast<qsizetype>(run.samples.size()));
-        run.samples.push_back(sampleOf(sample, draft.form, draft.glassware, reader, pointer));
+        run.samples.push_back(sampleOf(sample, draft.form, draft.laboratory.glassware, reader, pointer));
         outcome.plan.samples.push_back(plannedOf(sample, run.samples.back(), draft, method, reader, pointer));
     }
-    outcome.plan.rackRows = draft.rackRows;
-    outcome.plan.rackColumns = draft.rackColumns;
+    outcome.plan.rackRows = draft.laboratory.rackRows;
+    outcome.plan.rackColumns = draft.laboratory.rackColumns;
     if (draft.samples.empty())
         outcome.problems.push_back(
             assay::error(u"/samples"_s, Words::tr("Name at least one sample, one a line.")));
     layOutTubes(run, draft, reader);
     checkRack(draft, run, reader);
     run.tubes = planning::arranged(run.tubes, draft.order);
+    outcome.uncertainty =
+        withTyped(planning::uncertaintySources(method, draft.laboratory, run), draft, reader);
+    run.uncertainty = inputsOf(outcome.uncertainty);
+    outcome.plan.owners = planning::ownersToKeep(outcome.uncertainty);
 
     // A number that could not be read stands as 0 in the run: say so once, not again as a wrong number.
     for (const assay::Problem &problem : run::problemsOf(run, method)) {
@@ -297,11 +291,6 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
          {evaluation::agedStandards(run), planning::unfitExpectations(method, run, outcome.plan)})
         outcome.problems.insert(outcome.problems.end(), remarks.begin(), remarks.end());
     return outcome;
-}
-
-run::UncertaintyInputs usualUncertainty()
-{
-    return planning::usualUncertainty();
 }
 
 } // namespace plateau::ui

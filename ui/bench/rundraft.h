@@ -7,6 +7,7 @@
 #include "core/planning/laboratory.h"
 #include "core/planning/planrecord.h"
 #include "core/planning/tubeorder.h"
+#include "core/planning/uncertaintysources.h"
 #include "core/run/run.h"
 
 #include <QDateTime>
@@ -62,9 +63,13 @@ struct StandardDraft {
     int tubes = 2;
     /// Volumes in the tube, separated by spaces or semicolons, each in so many tubes. Empty: the method's.
     QString volumes_mL{};
+    /// Standard uncertainty (k = 1) of the concentration; empty: it counts as exactly known.
+    QString uncertainty_percent{};
+    /// What says so, where it was not typed.
+    QString uncertaintySource{};
 };
 
-/// In the order of run::UncertaintyInputs.
+/// In the order of planning::statedInputs. Empty: what the laboratory has for it.
 struct UncertaintyDraft {
     std::array<QString, 7> texts;
 };
@@ -86,15 +91,17 @@ struct RunDraft {
     QDateTime startedAt;
     /// How the tubes stand, where somebody moved one; see planning::arranged.
     std::vector<planning::TubeKey> order{};
-    planning::Glassware glassware{};
-    int rackRows = 4;
-    int rackColumns = 6;
+    planning::Laboratory laboratory{};
+    /// Who plans it, and answers for what was typed in place of the laboratory's numbers.
+    QString person{};
 };
 
 struct DraftOutcome {
     run::Run run;
     /// What is known beyond the run, but for the start interval.
     planning::PlanRecord plan{};
+    /// The run's uncertainties and whose they are, replicates last.
+    std::vector<planning::OwnedInput> uncertainty{};
     assay::Problems problems;
 };
 
@@ -102,9 +109,5 @@ struct DraftOutcome {
 /// its replicates, its spiked tube and its own blank, unless they were put elsewhere. problems holds every
 /// text that is no number and what run::problemsOf finds, each at its place in a plateau-run/1 document.
 DraftOutcome runOf(const RunDraft &draft, const assay::Method &method);
-
-/// What a photometer and pipettes in good order are usually taken for (k = 1). Common practice, no source:
-/// the laboratory puts its own in their place.
-run::UncertaintyInputs usualUncertainty();
 
 } // namespace plateau::ui

@@ -6,6 +6,7 @@
 #include "ui/shared/momentfield.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/numberreader.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -24,6 +25,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     , m_kind(kind)
     , m_id(new QLineEdit(this))
     , m_concentration(new NumberField(theme, tr("g/L"), this))
+    , m_uncertainty(kind.calibrates ? new NumberField(theme, tr("%"), this) : nullptr)
     , m_loss(new NumberField(theme, tr("% per hour"), this))
     , m_preparedAt(new MomentField(theme, clock, this))
     , m_usedWhenRead(new QCheckBox(tr("when its first tube is read"), this))
@@ -42,6 +44,14 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     addFormRow(form, tr("Name"), m_id, kind.prefix + u"Id"_s);
     addFormRow(form, tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);
+    if (m_uncertainty) {
+        addFormRow(form, tr("u of the concentration (k = 1)"), m_uncertainty, kind.prefix + u"Uncertainty"_s);
+        m_uncertainty->entry()->setPlaceholderText(tr("not known"));
+        m_uncertainty->setToolTip(
+            tipText(tr("Relative standard uncertainty, from its recipe or its certificate. "
+                       "It counts where the run is calibrated by its standard.")));
+        connect(m_uncertainty->entry(), &NumberEntry::judged, this, &StandardForm::changed);
+    }
     addFormRow(form, tr("Loss of strength"), m_loss, kind.prefix + u"Loss"_s);
     addFormRow(form, tr("Prepared at"), m_preparedAt, kind.prefix + u"PreparedAt"_s);
     addFormRow(form, tr("Used"), m_usedWhenRead, kind.prefix + u"UsedWhenRead"_s);
@@ -77,6 +87,9 @@ void StandardForm::startAnew()
         field->entry()->clear();
     m_presetConcentration.clear();
     m_presetLoss.clear();
+    if (m_uncertainty)
+        m_uncertainty->entry()->clear();
+    m_takenSource.clear();
     m_preparedAt->clear();
     m_usedAt->clear();
     m_usedWhenRead->setChecked(true);
@@ -107,11 +120,25 @@ void StandardForm::setWorth(const QString &sentence)
     m_worth->setVisible(!sentence.isEmpty());
 }
 
-void StandardForm::take(double concentration_g_per_L, const QString &madeAt)
+void StandardForm::take(const MadeStandard &made)
 {
     setChecked(true);
-    m_concentration->entry()->setText(evaluation::plainText(concentration_g_per_L));
-    m_preparedAt->setText(madeAt);
+    m_concentration->entry()->setText(evaluation::plainText(made.concentration_g_per_L));
+    m_preparedAt->setText(made.madeAt);
+    if (!m_uncertainty)
+        return;
+    m_uncertainty->entry()->setText(made.uncertainty_percent ? threeFigures(*made.uncertainty_percent)
+                                                             : QString());
+    m_takenConcentration = m_concentration->entry()->text();
+    m_takenUncertainty = m_uncertainty->entry()->text();
+    m_takenSource = made.source;
+}
+
+QString StandardForm::uncertaintySource() const
+{
+    const bool isAsTaken = m_uncertainty && m_concentration->entry()->text() == m_takenConcentration &&
+                           m_uncertainty->entry()->text() == m_takenUncertainty;
+    return isAsTaken ? m_takenSource : QString();
 }
 
 void StandardForm::setUsualTubes(int tubes)
@@ -139,7 +166,9 @@ std::optional<StandardDraft> StandardForm::draft() const
                          m_usedWhenRead->isChecked(),
                          m_usedAt->text(),
                          m_tubes->value(),
-                         m_volumes->text()};
+                         m_volumes->text(),
+                         m_uncertainty ? m_uncertainty->entry()->text() : QString(),
+                         uncertaintySource()};
 }
 
 } // namespace plateau::ui

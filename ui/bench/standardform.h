@@ -19,6 +19,15 @@ class MomentField;
 class NumberField;
 class Theme;
 
+/// A standard as it was made, with what says so.
+struct MadeStandard {
+    double concentration_g_per_L = 0;
+    /// Standard uncertainty (k = 1).
+    std::optional<double> uncertainty_percent;
+    QString madeAt;
+    QString source;
+};
+
 /// A working standard of a new run, or its control; unchecked means the run has none. What the method says of
 /// its usual standard is preset, everything else is asked for: a loss or a time that nobody gave must not
 /// count.
@@ -33,6 +42,8 @@ public:
         QString prefix;
         QString usualName;
         int usualTubes = 2;
+        /// Its uncertainty is asked for, since results may rest on it.
+        bool calibrates = true;
     };
     StandardForm(const Theme &theme, const Clock &clock, const Kind &kind, QWidget *parent = nullptr);
 
@@ -42,8 +53,8 @@ public:
     void showMethod(const assay::Method &method);
     /// What it will be worth when it is used; empty: nothing is said.
     void setWorth(const QString &sentence);
-    /// A standard of this strength was made just now.
-    void take(double concentration_g_per_L, const QString &madeAt);
+    /// Such a standard was made just now.
+    void take(const MadeStandard &made);
     /// As many tubes as the method's rule says, where the number was not chosen.
     void setUsualTubes(int tubes);
     std::optional<StandardDraft> draft() const;
@@ -54,10 +65,13 @@ Q_SIGNALS:
 private:
     void preset(NumberField *field, QString &before, const std::optional<double> &usual);
     void onUsedLater();
+    QString uncertaintySource() const;
 
     Kind m_kind;
     QLineEdit *m_id;
     NumberField *m_concentration;
+    /// nullptr where it does not calibrate.
+    NumberField *m_uncertainty;
     NumberField *m_loss;
     MomentField *m_preparedAt;
     QCheckBox *m_usedWhenRead;
@@ -69,6 +83,10 @@ private:
     /// What was preset last, to tell it from what was typed.
     QString m_presetConcentration;
     QString m_presetLoss;
+    /// What was taken over last.
+    QString m_takenConcentration;
+    QString m_takenUncertainty;
+    QString m_takenSource;
 };
 
 } // namespace plateau::ui

@@ -2,12 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/uncertaintyform.h"
 
+#include "ui/bench/drafteduncertainty.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
 #include <QFormLayout>
 #include <QLabel>
+#include <QScopedValueRollback>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -15,50 +20,130 @@ namespace plateau::ui {
 
 UncertaintyForm::UncertaintyForm(const Theme &theme, QWidget *parent)
     : QGroupBox(tr("Standard uncertainties (k = 1)"), parent)
+    , m_summary(plainLabel({}, this))
 {
     setObjectName(u"uncertainty"_s);
-    struct Row {
+    struct Text {
         QString label;
         QString unit;
         QString name;
     };
-    const std::array<Row, 7> rows{{{tr("Absorbance, each reading"), {}, u"uncertaintyAbsorbance"_s},
-                                   {tr("Absorptivity"), tr("%"), u"uncertaintyAbsorptivity"_s},
-                                   {tr("Path length"), tr("%"), u"uncertaintyPathLength"_s},
-                                   {tr("Total volume"), tr("%"), u"uncertaintyTotalVolume"_s},
-                                   {tr("Sample volume"), tr("%"), u"uncertaintySampleVolume"_s},
-                                   {tr("Each dilution step"), tr("%"), u"uncertaintyDilution"_s},
-                                   {tr("Extract of a solid"), tr("%"), u"uncertaintyExtract"_s}}};
+    const std::array<Text, 7> texts{{{tr("Absorbance, each reading"), {}, u"uncertaintyAbsorbance"_s},
+                                     {tr("Absorptivity"), tr("%"), u"uncertaintyAbsorptivity"_s},
+                                     {tr("Path length"), tr("%"), u"uncertaintyPathLength"_s},
+                                     {tr("Total volume"), tr("%"), u"uncertaintyTotalVolume"_s},
+                                     {tr("Sample volume"), tr("%"), u"uncertaintySampleVolume"_s},
+                                     {tr("Each dilution step"), tr("%"), u"uncertaintyDilution"_s},
+                                     {tr("Extract of a solid"), tr("%"), u"uncertaintyExtract"_s}}};
     auto *form = new QFormLayout(this);
-    for (std::size_t index = 0; index < rows.size(); ++index) {
-        m_fields[index] = new NumberField(theme, rows[index].unit, this);
-        addFormRow(form, rows[index].label, m_fields[index], rows[index].name);
-        connect(m_fields[index]->entry(), &NumberEntry::judged, this, &UncertaintyForm::changed);
+    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    m_summary->setObjectName(u"uncertaintySummary"_s);
+    m_summary->setWordWrap(true);
+    form->addRow(m_summary);
+    for (std::size_t index = 0; index < texts.size(); ++index) {
+        Row &row = m_rows[index];
+        QWidget *widget = newRow(theme, texts[index].unit, row);
+        addFormRow(form, texts[index].label, widget, texts[index].name);
+        row.owner->setObjectName(texts[index].name + u"Owner"_s);
     }
-    auto *origin =
-        plainLabel(tr("Filled in with what is common practice (no source); put your laboratory's own in "
-                      "their place."),
-                   this);
-    origin->setWordWrap(true);
-    form->addRow(origin);
+}
+
+QWidget *UncertaintyForm::newRow(const Theme &theme, const QString &unit, Row &row)
+{
+    auto *host = new QWidget(this);
+    row.field = new NumberField(theme, unit, host);
+    row.owner = plainLabel({}, host);
+    row.owner->setWordWrap(true);
+    auto *layout = new QVBoxLayout(host);
+    layout->setContentsMargins(0, 0, 0, theme.gap());
+    layout->setSpacing(0);
+    layout->addWidget(row.field);
+    layout->addWidget(row.owner);
+    NumberEntry *entry = row.field->entry();
+    host->setFocusProxy(entry);
+    connect(entry, &NumberEntry::judged, this, &UncertaintyForm::onJudged);
+    connect(entry, &QLineEdit::editingFinished, this, &UncertaintyForm::onLeft);
+    return host;
 }
 
 void UncertaintyForm::startAnew()
 {
-    const run::UncertaintyInputs usual = usualUncertainty();
-    const std::array<double, 7> values{usual.absorbance,           usual.absorptivity_percent,
-                                       usual.pathLength_percent,   usual.totalVolume_percent,
-                                       usual.sampleVolume_percent, usual.dilution_percent,
-                                       usual.extract_percent};
-    for (std::size_t index = 0; index < values.size(); ++index)
-        m_fields[index]->entry()->setValue(values[index]);
+    const QScopedValueRollback<bool> filling(m_isFilling, true);
+    for (Row &row : m_rows) {
+        row.own.clear();
+        row.field->entry()->clear();
+        row.owner->clear();
+    }
+    m_summary->clear();
+}
+
+bool UncertaintyForm::isTyped(const Row &row) const
+{
+    return !row.field->entry()->isBlank() && row.field->entry()->text() != row.own;
+}
+
+void UncertaintyForm::show(const std::vector<planning::OwnedInput> &owned)
+{
+    const std::size_t known = std::min(owned.size(), m_rows.size());
+    std::size_t usual = 0;
+    std::size_t typed = 0;
+    for (std::size_t index = 0; index < known; ++index) {
+        showRow(m_rows[index], owned[index]);
+        usual += owned[index].isDefault ? 1 : 0;
+        typed += isTyped(m_rows[index]) ? 1 : 0;
+    }
+    QString summary =
+        tr("Below each number stands whose it is. Type over one to take another for this run alone; "
+           "empty it to go back.");
+    if (usual > 0)
+        summary +=
+            u' ' + tr("Common practice, until the laboratory says its own under Books, Laboratory: %1 of %2.")
+                       .arg(usual)
+                       .arg(known);
+    if (typed > 0)
+        summary += u' ' + tr("Typed for this run: %1.").arg(typed);
+    m_summary->setText(summary);
+}
+
+void UncertaintyForm::showRow(Row &row, const planning::OwnedInput &owned)
+{
+    NumberEntry *entry = row.field->entry();
+    const bool typed = isTyped(row);
+    row.owner->setText(ownerText(owned));
+    entry->setAccessibleDescription(ownerText(owned));
+    if (typed)
+        return;
+    row.own = uncertaintyText(owned.value.value_or(0));
+    entry->setPlaceholderText(row.own);
+    // Somebody who empties it is about to type.
+    if (entry->text() == row.own || (entry->isBlank() && entry->hasFocus()))
+        return;
+    const QScopedValueRollback<bool> filling(m_isFilling, true);
+    entry->setText(row.own);
+}
+
+void UncertaintyForm::onJudged()
+{
+    if (!m_isFilling)
+        Q_EMIT changed();
+}
+
+void UncertaintyForm::onLeft()
+{
+    const QScopedValueRollback<bool> filling(m_isFilling, true);
+    for (Row &row : m_rows) {
+        if (row.field->entry()->isBlank())
+            row.field->entry()->setText(row.own);
+    }
 }
 
 UncertaintyDraft UncertaintyForm::draft() const
 {
     UncertaintyDraft draft;
-    for (std::size_t index = 0; index < m_fields.size(); ++index)
-        draft.texts[index] = m_fields[index]->entry()->text();
+    for (std::size_t index = 0; index < m_rows.size(); ++index) {
+        if (isTyped(m_rows[index]))
+            draft.texts[index] = m_rows[index].field->entry()->text();
+    }
     return draft;
 }
 

@@ -4,8 +4,8 @@
 
 #include "core/evaluation/evaluation.h"
 #include "core/evaluation/format.h"
+#include "core/planning/uncertaintysources.h"
 #include "core/run/soundness.h"
-#include "ui/bench/rundraft.h"
 #include "ui/books/draftreader.h"
 
 #include <QCoreApplication>
@@ -65,7 +65,7 @@ run::Run runOf(const ExampleDraft &example, const assay::Method &method, const D
     }
     run.tubes = {blank, tube};
     if (example.withUncertainty)
-        run.uncertainty = usualUncertainty();
+        run.uncertainty = planning::usualUncertainty();
     return run;
 }
 

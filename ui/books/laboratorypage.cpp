@@ -2,21 +2,27 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/laboratorypage.h"
 
+#include "core/evaluation/format.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/stores.h"
 #include "ui/books/cellstable.h"
+#include "ui/books/laboratoryplaces.h"
+#include "ui/books/laboratorytables.h"
+#include "ui/books/methodbook.h"
 #include "ui/shared/guard.h"
-#include "ui/shared/numberentry.h"
 #include "ui/shared/problemlist.h"
 #include "ui/shared/widgets.h"
 
 #include <QApplication>
 #include <QLabel>
-#include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
 #include <QScopedValueRollback>
+#include <QScrollArea>
+#include <QStackedWidget>
 
 #include <algorithm>
+#include <map>
 
 using namespace Qt::StringLiterals;
 
@@ -41,11 +47,21 @@ void LaboratoryPage::showEvent(QShowEvent *event)
 
 void LaboratoryPage::open()
 {
-    m_name->setFocus();
+    goToSection(m_list->currentRow());
+}
+
+void LaboratoryPage::offerMethods()
+{
+    guarded(*m_notice, [this] {
+        const MethodChoices choices = methodChoices(m_methodBook.catalogue());
+        m_methods->setChoices(choices);
+        m_units->setChoices(choices);
+    });
 }
 
 void LaboratoryPage::reload()
 {
+    offerMethods();
     m_loaded = guarded(*m_notice, [this] {
         m_keptLaboratory = m_stores.laboratory();
         load(draftOf(m_keptLaboratory));
@@ -57,15 +73,8 @@ void LaboratoryPage::load(const LaboratoryDraft &draft)
 {
     {
         const QScopedValueRollback<bool> loading(m_loading, true);
-        m_name->setText(draft.name);
-        m_rackRows->setText(draft.rackRows);
-        m_rackColumns->setText(draft.rackColumns);
-        m_addition_s->setText(draft.addition_s);
-        m_mix_s->setText(draft.mix_s);
-        m_reading_s->setText(draft.reading_s);
-        m_overage_percent->setText(draft.overage_percent);
-        m_pipettes->setRows(draft.pipettes);
-        m_flasks->setRows(draft.flasks);
+        for (LaboratorySection *section : m_sections)
+            section->load(draft);
     }
     m_kept = collect();
     onEdited();
@@ -73,52 +82,124 @@ void LaboratoryPage::load(const LaboratoryDraft &draft)
 
 LaboratoryDraft LaboratoryPage::collect() const
 {
-    return {m_name->text(),  m_rackRows->text(),  m_rackColumns->text(),     m_addition_s->text(),
-            m_mix_s->text(), m_reading_s->text(), m_overage_percent->text(), m_pipettes->rows(),
-            m_flasks->rows()};
+    LaboratoryDraft draft;
+    for (const LaboratorySection *section : m_sections)
+        section->store(draft);
+    return draft;
+}
+
+bool LaboratoryPage::isChanged() const
+{
+    return m_loaded && collect() != m_kept;
+}
+
+bool LaboratoryPage::isChanged(const LaboratorySection &section) const
+{
+    LaboratoryDraft with = m_kept;
+    section.store(with);
+    return with != m_kept;
+}
+
+void LaboratoryPage::takeOver()
+{
+    if (!m_loaded)
+        return;
+    guarded(*m_notice, [this] {
+        const planning::Laboratory saved = m_stores.laboratory();
+        if (saved == m_keptLaboratory)
+            return;
+        const LaboratoryDraft draft = draftOf(saved);
+        const bool typed = isChanged();
+        {
+            const QScopedValueRollback<bool> loading(m_loading, true);
+            for (LaboratorySection *section : m_sections) {
+                if (!isChanged(*section))
+                    section->load(draft);
+            }
+        }
+        m_keptLaboratory = saved;
+        m_kept = typed ? draft : collect();
+        onEdited();
+        sayWhereItComesFrom();
+    });
 }
 
 QString LaboratoryPage::unstored() const
 {
-    return m_loaded && collect() != m_kept ? tr("Changes of the laboratory that are not saved yet")
-                                           : QString();
+    return isChanged() ? tr("Changes of the laboratory that are not saved yet") : QString();
 }
 
 void LaboratoryPage::onEdited()
 {
     if (m_loading)
         return;
-    m_outcome = laboratoryOf(collect(), m_keptLaboratory);
-    m_dropChanges->setEnabled(collect() != m_kept);
+    const LaboratoryDraft draft = collect();
+    m_outcome = laboratoryOf(draft, m_keptLaboratory);
+    m_dropChanges->setEnabled(draft != m_kept);
+    if (m_saysStored && draft != m_kept)
+        guarded(*m_notice, [this] { sayWhereItComesFrom(); }); // what was stored is history now
     showProblems();
 }
 
-void LaboratoryPage::sayWhereItComesFrom()
+void LaboratoryPage::sayWhereItComesFrom(const QStringList &stored)
 {
-    if (const auto saving = m_stores.laboratorySaving())
-        m_origin->say(State::Good,
-                      tr("Version %1, saved by %2, %3. Plans made from now on go by it; racks on the "
-                         "bench keep theirs.")
-                          .arg(QString::number(saving->version), saving->person, momentText(saving->at)));
-    else
+    m_saysStored = !stored.isEmpty();
+    const auto saving = m_stores.laboratorySaving();
+    if (!saving) {
         m_origin->say(State::Attention,
                       tr("Common practice, no source: put your own in its place. Nobody saved "
                          "this laboratory yet; until then plans go by what stands here."));
+        return;
+    }
+    const QString by = tr("Version %1, saved by %2, %3.")
+                           .arg(QString::number(saving->version), saving->person, momentText(saving->at));
+    const QString holds = tr("Plans made from now on go by it; racks on the bench keep theirs.");
+    m_origin->say(State::Good, stored.isEmpty()
+                                   ? u"%1 %2"_s.arg(by, holds)
+                                   : tr("%1 Stored: %2. %3").arg(by, stored.join(u", "_s), holds));
 }
 
 void LaboratoryPage::showProblems()
 {
     assay::Problems inWords = m_outcome.problems;
-    for (assay::Problem &problem : inWords)
-        problem.pointer = laboratoryField(problem.pointer).words;
-    const auto errors = static_cast<int>(m_outcome.problems.size());
-    if (errors > 0)
-        m_summary->setText(tr("Still to be put right (%1), Enter goes there:").arg(errors));
-    else
-        m_summary->setText(!unstored().isEmpty() ? tr("Nothing stands in the way of saving.")
-                                                 : tr("Nothing was changed."));
+    std::map<QString, QStringList> byField;
+    for (assay::Problem &problem : inWords) {
+        const LaboratoryField field = laboratoryField(problem.pointer);
+        byField[field.objectName] << (field.row < 0 ? evaluation::capitalised(problem.message)
+                                                    : u"%1: %2"_s.arg(field.words, problem.message));
+        problem.pointer = field.words;
+    }
+    for (LaboratorySection *section : m_sections)
+        section->showProblems(byField);
+    const auto errors = static_cast<int>(inWords.size());
+    m_summary->setText(errors > 0 ? tr("Still to be put right (%1), Enter goes there:").arg(errors)
+                                  : tr("Changed, and not saved yet."));
+    m_summary->setVisible(errors > 0 || isChanged());
     m_problems->setProblems(inWords);
     m_problems->setVisible(errors > 0);
+    markSections();
+}
+
+void LaboratoryPage::markSections()
+{
+    std::vector<int> counts(m_sections.size());
+    for (const assay::Problem &problem : m_outcome.problems)
+        ++counts[static_cast<std::size_t>(laboratoryField(problem.pointer).part)];
+    for (std::size_t i = 0; i < counts.size(); ++i) {
+        QListWidgetItem *item = m_list->item(static_cast<int>(i));
+        item->setIcon(counts[i] > 0 ? m_theme.icon(State::Bad) : QIcon());
+        item->setData(Qt::AccessibleTextRole,
+                      counts[i] > 0 ? tr("%1, to be put right: %2").arg(item->text()).arg(counts[i])
+                                    : item->text());
+    }
+}
+
+void LaboratoryPage::goToSection(int row)
+{
+    m_list->setCurrentRow(row);
+    // Into the form: what was typed last is behind.
+    m_sections[static_cast<std::size_t>(std::max(0, row))]->setFocus();
+    focusNextChild();
 }
 
 void LaboratoryPage::goToProblem(int row)
@@ -126,12 +207,15 @@ void LaboratoryPage::goToProblem(int row)
     if (row < 0 || row >= static_cast<int>(m_outcome.problems.size()))
         return;
     const LaboratoryField field = laboratoryField(m_outcome.problems[static_cast<std::size_t>(row)].pointer);
-    auto *widget = findChild<QWidget *>(field.objectName);
+    m_list->setCurrentRow(static_cast<int>(field.part));
+    auto *scroll = static_cast<QScrollArea *>(m_pages->currentWidget());
+    auto *widget = scroll->findChild<QWidget *>(field.objectName);
     if (!widget)
         return;
     widget->setFocus(Qt::OtherFocusReason);
     if (auto *table = qobject_cast<CellsTable *>(widget))
         table->goTo(std::max(0, field.row), field.column);
+    scroll->ensureWidgetVisible(widget);
 }
 
 void LaboratoryPage::finishCell() const
@@ -146,6 +230,7 @@ void LaboratoryPage::finishCell() const
 void LaboratoryPage::save()
 {
     finishCell();
+    m_notice->clear();
     if (!m_outcome.problems.empty()) {
         m_notice->say(State::Attention, tr("Nothing is saved yet: first put right what the list names."));
         m_problems->setFocus();
@@ -157,12 +242,22 @@ void LaboratoryPage::save()
         Q_EMIT personWanted();
         return;
     }
-    bool stored = false;
-    if (!guarded(*m_notice, [&] { stored = m_stores.saveLaboratory(m_outcome.laboratory); }))
+    guarded(*m_notice, [this] { store(); });
+}
+
+void LaboratoryPage::store()
+{
+    QStringList parts = changedParts(m_keptLaboratory, m_outcome.laboratory);
+    if (!m_stores.saveLaboratory(m_outcome.laboratory)) {
+        m_origin->say(State::Info, tr("There is nothing to save: version %1 says exactly this.")
+                                       .arg(m_stores.laboratorySaving()->version));
         return;
-    reload();
-    m_notice->say(stored ? State::Good : State::Info,
-                  stored ? tr("Saved.") : tr("There is nothing to save: it was saved like this already."));
+    }
+    m_keptLaboratory = m_stores.laboratory();
+    load(draftOf(m_keptLaboratory));
+    if (parts.isEmpty())
+        parts << tr("everything as it stood here");
+    sayWhereItComesFrom(parts);
 }
 
 void LaboratoryPage::dropAnsweredQuestion()

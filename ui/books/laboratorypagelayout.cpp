@@ -2,105 +2,62 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/benchsession.h"
 #include "ui/bench/stores.h"
-#include "ui/books/cellstable.h"
 #include "ui/books/laboratorypage.h"
-#include "ui/books/methodsections.h"
+#include "ui/books/laboratorytables.h"
+#include "ui/books/methodbook.h"
+#include "ui/books/photometerform.h"
+#include "ui/books/rackform.h"
+#include "ui/books/reportheadform.h"
 #include "ui/shared/notice.h"
-#include "ui/shared/numberentry.h"
-#include "ui/shared/numberfield.h"
 #include "ui/shared/problemlist.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
-#include <QFormLayout>
-#include <QGroupBox>
 #include <QHBoxLayout>
-#include <QHeaderView>
 #include <QLabel>
-#include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QShortcut>
+#include <QStackedWidget>
 
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-namespace {
-
-using Kind = CellColumn::Kind;
-
-CellsModel *newPipettes(const Theme &theme, QObject *parent)
-{
-    return new CellsModel(
-        theme,
-        {{LaboratoryPage::tr("Pipette"), Kind::Text},
-         {LaboratoryPage::tr("from mL"), Kind::Number, {}, {}, LaboratoryPage::tr("Smallest volume (mL)")},
-         {LaboratoryPage::tr("to mL"), Kind::Number, {}, {}, LaboratoryPage::tr("Largest volume (mL)")},
-         {LaboratoryPage::tr("in steps of mL"),
-          Kind::Number,
-          {},
-          {},
-          LaboratoryPage::tr("Step it can be set by (mL); empty for a pipette of one volume")},
-         {LaboratoryPage::tr("u %"),
-          Kind::Number,
-          {},
-          {},
-          LaboratoryPage::tr("Relative standard uncertainty of a volume (k = 1), in %")}},
-        true, parent);
-}
-
-CellsModel *newFlasks(const Theme &theme, QObject *parent)
-{
-    return new CellsModel(
-        theme,
-        {{LaboratoryPage::tr("Volumetric flask"), Kind::Text},
-         {LaboratoryPage::tr("mL"), Kind::Number, {}, {}, LaboratoryPage::tr("Volume (mL)")},
-         {LaboratoryPage::tr("u %"),
-          Kind::Number,
-          {},
-          {},
-          LaboratoryPage::tr("Relative standard uncertainty of the volume (k = 1), in %")}},
-        true, parent);
-}
-
-} // namespace
-
-LaboratoryPage::LaboratoryPage(const Theme &theme, const BenchSession &session, Stores &stores,
-                               QWidget *parent)
+LaboratoryPage::LaboratoryPage(const Theme &theme, Dialogs &dialogs, const BenchSession &session,
+                               Stores &stores, const MethodBook &methods, QWidget *parent)
     : BookPage(parent)
     , m_theme(theme)
     , m_session(session)
     , m_stores(stores)
-    , m_pipettes(newPipettes(theme, this))
-    , m_flasks(newFlasks(theme, this))
+    , m_methodBook(methods)
     , m_notice(new Notice(theme, this))
     , m_origin(new Notice(theme, this))
 {
     m_origin->setObjectName(u"laboratoryOrigin"_s);
-    QWidget *form = buildForm();
-    QWidget *glass = buildGlass();
-    QWidget *side = buildSide();
+    QWidget *sections = buildSections(dialogs);
+    QWidget *problems = buildProblems();
     QWidget *header = buildHeader(); // last, so that Save comes after the form
-    auto *left = new QVBoxLayout;
-    left->addWidget(form);
-    left->addWidget(side, 1);
     auto *body = new QHBoxLayout;
-    body->setSpacing(theme.wideGap());
-    body->addLayout(left, 2);
-    body->addWidget(glass, 3);
+    body->setSpacing(theme.gap());
+    body->addWidget(m_list);
+    body->addWidget(sections, 1);
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(header);
     layout->addWidget(m_origin);
     layout->addWidget(m_notice);
     layout->addLayout(body, 1);
-    for (const CellsModel *model : {m_pipettes, m_flasks})
-        connect(model, &CellsModel::edited, this, &LaboratoryPage::onEdited);
+    layout->addWidget(problems);
     connect(&session, &BenchSession::personChanged, this, &LaboratoryPage::dropAnsweredQuestion);
-    auto *keys = new QShortcut(QKeySequence(QKeySequence::Save), this);
-    keys->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(keys, &QShortcut::activated, this, &LaboratoryPage::save);
+    connect(&stores, &Stores::laboratoryChanged, this, &LaboratoryPage::takeOver);
+    connect(&methods, &MethodBook::changed, this, [this] {
+        if (m_loaded)
+            offerMethods();
+    });
+    connect(&theme, &Theme::changed, this, &LaboratoryPage::markSections);
+    addShortcuts();
 }
 
 QWidget *LaboratoryPage::buildHeader()
@@ -119,83 +76,78 @@ QWidget *LaboratoryPage::buildHeader()
     connect(m_dropChanges, &QPushButton::clicked, this, [this] {
         m_notice->clear();
         reload();
-        m_name->setFocus();
+        goToSection(m_list->currentRow());
     });
     return header;
 }
 
-NumberEntry *LaboratoryPage::addNumber(QFormLayout *form, const QString &label, const QString &unit,
-                                       const QString &objectName)
+void LaboratoryPage::addSection(LaboratorySection *section)
 {
-    auto *field = new NumberField(m_theme, unit, form->parentWidget());
-    addFormRow(form, label, field, objectName);
-    connect(field->entry(), &NumberEntry::judged, this, &LaboratoryPage::onEdited);
-    return field->entry();
+    auto *scroll = new QScrollArea(m_pages);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(section);
+    m_pages->addWidget(scroll);
+    m_sections.push_back(section);
+    m_list->addItem(tr("%1  %2").arg(m_list->count() + 1).arg(section->title()));
+    connect(section, &LaboratorySection::edited, this, &LaboratoryPage::onEdited);
 }
 
-QWidget *LaboratoryPage::buildForm()
+QWidget *LaboratoryPage::buildSections(Dialogs &dialogs)
+{
+    m_list = new QListWidget(this);
+    m_list->setObjectName(u"laboratorySections"_s);
+    m_list->setAccessibleName(tr("Sections of the laboratory"));
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setToolTip(tr("Alt with the section's number goes there from anywhere."));
+    m_pages = new QStackedWidget(this);
+    m_methods = new MethodUncertaintiesForm(m_theme, m_pages);
+    m_units = new ReportUnitsForm(m_theme, m_pages);
+    // In the order of LaboratoryPart.
+    for (LaboratorySection *section : std::initializer_list<LaboratorySection *>{
+             new ReportHeadForm(m_theme, dialogs, m_pages), new RackForm(m_theme, m_pages),
+             new GlassForm(m_theme, m_pages), new PhotometerForm(m_theme, m_pages), m_methods, m_units,
+             new ReviewRulesForm(m_theme, m_pages)})
+        addSection(section);
+    const int width = m_list->sizeHintForColumn(0);
+    const int shape = m_list->iconSize().isValid() ? m_list->iconSize().width() : m_theme.target();
+    m_list->setFixedWidth(width + shape + m_theme.wideGap());
+    for (int row = 0; row < m_list->count(); ++row)
+        m_list->item(row)->setSizeHint(QSize(width, m_theme.target()));
+    connect(m_list, &QListWidget::currentRowChanged, m_pages, &QStackedWidget::setCurrentIndex);
+    m_list->setCurrentRow(0);
+    return m_pages;
+}
+
+QWidget *LaboratoryPage::buildProblems()
 {
     auto *host = new QWidget(this);
-    auto *form = new QFormLayout(host);
-    form->setContentsMargins({});
-    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
-    m_name = new QLineEdit(host);
-    m_name->setMinimumHeight(m_theme.target());
-    addFormRow(form, tr("N&ame of the laboratory"), m_name, u"laboratoryName"_s);
-    connect(m_name, &QLineEdit::textChanged, this, &LaboratoryPage::onEdited);
-    m_rackRows = addNumber(form, tr("&Rows of a rack"), {}, u"rackRows"_s);
-    m_rackColumns = addNumber(form, tr("&Columns of a rack"), {}, u"rackColumns"_s);
-    m_addition_s = addNumber(form, tr("Time for an add&ition, each tube"), u"s"_s, u"additionTime"_s);
-    m_mix_s = addNumber(form, tr("Time to &mix, each tube"), u"s"_s, u"mixTime"_s);
-    m_reading_s = addNumber(form, tr("Time for a r&eading, each tube"), u"s"_s, u"readingTime"_s);
-    m_overage_percent = addNumber(form, tr("Reagent be&yond the need"), u"%"_s, u"overage"_s);
-    return host;
-}
-
-CellsTable *LaboratoryPage::addTable(CellsModel *model, const QString &title, const QString &objectName,
-                                     int stretch, QWidget *parent)
-{
-    auto *caption = plainLabel(title, parent);
-    caption->setFont(m_theme.bold());
-    auto *table = new CellsTable(m_theme, model, title, objectName, parent);
-    static_cast<QBoxLayout *>(parent->layout())->addWidget(caption);
-    static_cast<QBoxLayout *>(parent->layout())->addWidget(table, stretch);
-    return table;
-}
-
-QWidget *LaboratoryPage::buildGlass()
-{
-    auto *host = new QWidget(this);
-    auto *layout = new QVBoxLayout(host);
-    layout->setContentsMargins({});
-    layout->setSpacing(m_theme.gap());
-    auto *keys =
-        plainLabel(tr("Dilutions are planned with these. u: relative standard uncertainty (k = 1) of a "
-                      "volume. %1")
-                       .arg(CellsTable::keysHint()),
-                   host);
-    keys->setWordWrap(true);
-    addTable(m_pipettes, tr("Pipettes"), u"pipettes"_s, 5, host);
-    addTable(m_flasks, tr("Volumetric flasks"), u"flasks"_s, 4, host);
-    layout->addWidget(keys);
-    return host;
-}
-
-QWidget *LaboratoryPage::buildSide()
-{
-    auto *side = new QWidget(this);
-    m_summary = plainLabel({}, side);
+    m_summary = plainLabel({}, host);
     m_summary->setObjectName(u"laboratorySummary"_s);
     m_summary->setWordWrap(true);
-    m_problems = new ProblemList(m_theme, u"laboratoryProblems"_s, side);
-    auto *layout = new QVBoxLayout(side);
+    m_problems = new ProblemList(m_theme, u"laboratoryProblems"_s, host);
+    m_problems->setFixedHeight(m_theme.target() * 3);
+    auto *layout = new QVBoxLayout(host);
     layout->setContentsMargins({});
     layout->addWidget(m_summary);
-    layout->addWidget(m_problems, 1);
-    layout->addStretch(0);
+    layout->addWidget(m_problems);
     connect(m_problems, &QListView::activated, this,
             [this](const QModelIndex &index) { goToProblem(index.row()); });
-    return side;
+    return host;
+}
+
+void LaboratoryPage::addShortcuts()
+{
+    const auto onKey = [this](const QKeySequence &keys, auto act) {
+        auto *shortcut = new QShortcut(keys, this);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    onKey(QKeySequence::Save, [this] { save(); });
+    for (int row = 0; row < m_list->count(); ++row)
+        onKey(QKeySequence(static_cast<int>(Qt::ALT) | (Qt::Key_1 + row)), [this, row] { goToSection(row); });
 }
 
 } // namespace plateau::ui

@@ -45,8 +45,8 @@ PlanForm::PlanForm(const Theme &theme, const Clock &clock, QWidget *parent)
     , m_samples(new SampleSection(theme, this))
     , m_standard(new StandardForm(theme, clock, {tr("Run a stan&dard"), u"standard"_s, u"STD"_s, 2}, this))
     , m_weighing(new WeighingForm(theme, clock, this))
-    , m_control(new StandardForm(theme, clock,
-                                 {tr("Run a control of ke&yed value"), u"control"_s, u"CTRL"_s, 1}, this))
+    , m_control(new StandardForm(
+          theme, clock, {tr("Run a control of ke&yed value"), u"control"_s, u"CTRL"_s, 1, false}, this))
     , m_uncertainty(new UncertaintyForm(theme, this))
 {
     setWidgetResizable(true);
@@ -247,6 +247,11 @@ void PlanForm::tellSamples()
     Q_EMIT changed();
 }
 
+void PlanForm::setUncertainty(const std::vector<planning::OwnedInput> &owned)
+{
+    m_uncertainty->show(owned);
+}
+
 void PlanForm::setWorth(const QString &sentence)
 {
     m_standard->setWorth(sentence);
@@ -269,9 +274,7 @@ RunDraft PlanForm::draft() const
     draft.pathLength_mm = m_pathLength->entry()->text();
     draft.uncertainty = m_uncertainty->draft();
     draft.startedAt = m_clock.now();
-    draft.glassware = m_laboratory.glassware;
-    draft.rackRows = m_laboratory.rackRows;
-    draft.rackColumns = m_laboratory.rackColumns;
+    draft.laboratory = m_laboratory;
     return draft;
 }
 

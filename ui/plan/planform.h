@@ -53,6 +53,8 @@ public:
     RunDraft draft() const;
     SampleSection &samples() { return *m_samples; }
     void setWorth(const QString &sentence);
+    /// What the run's uncertainties come to, and whose they are.
+    void setUncertainty(const std::vector<planning::OwnedInput> &owned);
 
 Q_SIGNALS:
     void changed();

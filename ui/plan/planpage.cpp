@@ -163,6 +163,10 @@ void PlanPage::connectAll()
         });
         return value;
     });
+    connect(&m_session, &BenchSession::personChanged, this, [this] {
+        if (m_form->method())
+            m_form->setUncertainty(outcome().uncertainty); // what was typed is theirs
+    });
     auto *update = new WhenSeen(this, [this] { refreshStores(); });
     for (const auto changed : {&Stores::waitingChanged, &Stores::lotsChanged, &Stores::laboratoryChanged})
         connect(&m_stores, changed, update, &WhenSeen::request);
@@ -232,6 +236,7 @@ DraftOutcome PlanPage::outcome() const
 {
     RunDraft draft = m_form->draft();
     draft.order = m_order;
+    draft.person = m_session.person();
     DraftOutcome result = runOf(draft, *m_form->method());
     result.run.lots = m_reagents->lotUses();
     if (const auto &schedule = m_times->feasibility().schedule; schedule && schedule->interval_s > 0)
@@ -255,6 +260,7 @@ void PlanPage::check()
     problems.insert(problems.end(), reagents.begin(), reagents.end());
     m_problems->setProblems(problems);
     showWorth(now);
+    m_form->setUncertainty(now.uncertainty);
     summarise(now);
 }
 

@@ -6,6 +6,7 @@
 #include "ui/shared/clock.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/numberreader.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -175,9 +176,12 @@ void WeighingForm::answer()
     }
     const double expanded = 2 * made->standardUncertainty_g_per_L;
     const int decimals = expanded > 0 ? evaluation::decimalsFor(expanded, 2) : 4;
-    QString text = tr("Made: %1 ± %2 (k = 2).")
-                       .arg(QString::number(made->concentration_g_per_L, 'f', decimals),
-                            withUnit(QString::number(expanded, 'f', decimals), u"g/L"_s));
+    QString text =
+        tr("Made: %1 ± %2 (k = 2), a standard uncertainty of %3.")
+            .arg(QString::number(made->concentration_g_per_L, 'f', decimals),
+                 withUnit(QString::number(expanded, 'f', decimals), u"g/L"_s),
+                 withUnit(threeFigures(100 * made->standardUncertainty_g_per_L / made->concentration_g_per_L),
+                          u"%"_s));
     if (!made->budget.empty() && expanded > 0)
         text += u' ' + tr("Most of it from: %1, %2 of the variance.")
                            .arg(made->budget.front().term,
@@ -187,8 +191,21 @@ void WeighingForm::answer()
 
 void WeighingForm::takeOver()
 {
-    if (const auto strengthNow = strength())
-        Q_EMIT made(strengthNow->concentration_g_per_L, m_clock.now().toString(u"yyyy-MM-dd HH:mm"_s));
+    const std::optional<planning::StrengthMade> strengthNow = strength();
+    if (!strengthNow)
+        return;
+    const QString now = m_clock.now().toString(u"yyyy-MM-dd HH:mm"_s);
+    const std::optional<run::Weighing> done = weighing();
+    MadeStandard standard;
+    standard.concentration_g_per_L = strengthNow->concentration_g_per_L;
+    if (strengthNow->standardUncertainty_g_per_L > 0)
+        standard.uncertainty_percent =
+            100 * strengthNow->standardUncertainty_g_per_L / strengthNow->concentration_g_per_L;
+    standard.madeAt = now;
+    standard.source = tr("weighed %1: %2 made up to %3")
+                          .arg(now, withUnit(evaluation::plainText(done->mass_mg), u"mg"_s),
+                               withUnit(evaluation::plainText(done->flask_mL), u"mL"_s));
+    Q_EMIT made(standard);
 }
 
 } // namespace plateau::ui

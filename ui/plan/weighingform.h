@@ -4,6 +4,7 @@
 
 #include "core/assay/method.h"
 #include "core/planning/standardrecipe.h"
+#include "ui/bench/standardform.h"
 
 #include <QGroupBox>
 
@@ -32,8 +33,8 @@ public:
     void showMethod(const assay::Method &method);
 
 Q_SIGNALS:
-    /// Made just now, of this strength.
-    void made(double concentration_g_per_L, const QString &madeAt);
+    /// Just now.
+    void made(const plateau::ui::MadeStandard &standard);
 
 private:
     void build();

@@ -5,6 +5,7 @@
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
 #include "core/exchange/moment.h"
+#include "ui/print/recordowners.h"
 #include "ui/print/reporttext.h"
 #include "ui/print/worksheetcontent.h"
 
@@ -130,6 +131,7 @@ void writeInputs(PageFlow &flow, const RecordPart &part)
              percent);
     addInput(table, part, Text::tr("extract"), inputs.extract_percent, percent);
     flow.table(table);
+    writeOwners(flow, part);
 }
 
 QString calibrationText(run::Calibration calibration)

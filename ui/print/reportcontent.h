@@ -4,6 +4,7 @@
 
 #include "core/evaluation/evaluation.h"
 #include "core/evaluation/reportunit.h"
+#include "core/planning/uncertaintysources.h"
 #include "ui/print/decimalsign.h"
 #include "ui/print/paper.h"
 #include "ui/print/reportfields.h"
@@ -142,6 +143,8 @@ struct ReportContent {
     std::optional<ReportRecord> record;
     std::vector<ReportedResult> reported;
     std::vector<ReportCompliance> compliance;
+    /// Whose numbers the budgets are made of; empty: only the run itself is known.
+    std::vector<planning::OwnedInput> owners;
     ReportLaboratory laboratory;
     ReportFields fields;
     /// Twelve digits (core/run/runcode.h): those of the rack as it was planned.

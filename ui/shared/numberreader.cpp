@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/numberreader.h"
 
+#include "core/evaluation/format.h"
 #include "core/exchange/decimal.h"
 
 #include <QCoreApplication>
@@ -46,6 +47,12 @@ int NumberReader::whole(const QString &text, const QString &pointer) const
         return 0;
     }
     return static_cast<int>(value);
+}
+
+QString threeFigures(double value)
+{
+    const double magnitude = value > 0 ? std::pow(10, 2 - std::floor(std::log10(value))) : 1;
+    return evaluation::plainText(std::round(value * magnitude) / magnitude);
 }
 
 std::optional<double> NumberReader::optionalNumber(const QString &text, const QString &pointer) const

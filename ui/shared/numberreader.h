@@ -32,4 +32,8 @@ protected:
     assay::Problems &m_problems;
 };
 
+/// In its shortest form, to three figures at most: uncertainties come from divisions, and three figures tell
+/// all there is to know of them.
+QString threeFigures(double value);
+
 } // namespace plateau::ui

@@ -1,0 +1,161 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/laboratoryplaces.h"
+
+#include "ui/books/laboratorydraft.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::LaboratoryPlaces)
+};
+
+using enum LaboratoryPart;
+
+struct TableColumn {
+    QString key;
+    int column;
+    QString words;
+};
+
+/// A list of the document that stands in a table.
+struct TablePlace {
+    QString pointer;
+    LaboratoryPart part;
+    QString objectName;
+    QString words;
+    /// "Pipette %1"
+    QString rowWords;
+    std::vector<TableColumn> columns;
+};
+
+const std::vector<TablePlace> &tables()
+{
+    static const std::vector<TablePlace> list{
+        {u"/glassware/pipettes"_s,
+         Glass,
+         u"pipettes"_s,
+         Words::tr("Pipettes"),
+         Words::tr("Pipette %1"),
+         {{u"name"_s, pipette::Name, Words::tr("name")},
+          {u"smallest_mL"_s, pipette::Smallest_mL, Words::tr("smallest volume")},
+          {u"largest_mL"_s, pipette::Largest_mL, Words::tr("largest volume")},
+          {u"step_mL"_s, pipette::Step_mL, Words::tr("step")},
+          {u"uncertainty_percent"_s, pipette::Uncertainty_percent, Words::tr("uncertainty")}}},
+        {u"/glassware/flasks"_s,
+         Glass,
+         u"flasks"_s,
+         Words::tr("Flasks"),
+         Words::tr("Flask %1"),
+         {{u"name"_s, flask::Name, Words::tr("name")},
+          {u"volume_mL"_s, flask::Volume_mL, Words::tr("volume")},
+          {u"uncertainty_percent"_s, flask::Uncertainty_percent, Words::tr("uncertainty")}}},
+        {u"/methodUncertainties"_s,
+         Methods,
+         u"methodUncertainties"_s,
+         Words::tr("Uncertainties by method"),
+         Words::tr("Row %1"),
+         {{u"method"_s, methodUncertainty::Method, Words::tr("method")},
+          {u"absorbance"_s, methodUncertainty::Absorbance, Words::tr("reading")},
+          {u"absorptivity_percent"_s, methodUncertainty::Absorptivity_percent, Words::tr("absorptivity")},
+          {u"pathLength_percent"_s, methodUncertainty::PathLength_percent, Words::tr("path length")},
+          {u"totalVolume_percent"_s, methodUncertainty::TotalVolume_percent, Words::tr("total volume")},
+          {u"sampleVolume_percent"_s, methodUncertainty::SampleVolume_percent, Words::tr("sample volume")},
+          {u"dilution_percent"_s, methodUncertainty::Dilution_percent, Words::tr("dilution step")},
+          {u"extract_percent"_s, methodUncertainty::Extract_percent, Words::tr("extract")},
+          {u"source"_s, methodUncertainty::Source, Words::tr("source")}}},
+        {u"/reportUnits"_s,
+         Units,
+         u"reportUnits"_s,
+         Words::tr("Units of products"),
+         Words::tr("Row %1"),
+         {{u"product"_s, reportUnit::Product, Words::tr("product")},
+          {u"measurand"_s, reportUnit::Measurand, Words::tr("measurand")},
+          {u"unit"_s, reportUnit::Unit, Words::tr("unit")}}},
+        {u"/review/rejectionReasons"_s,
+         Review,
+         u"rejectionReasons"_s,
+         Words::tr("Reasons"),
+         Words::tr("Reason %1"),
+         {}},
+    };
+    return list;
+}
+
+LaboratoryField fieldIn(const TablePlace &table, const QString &pointer)
+{
+    LaboratoryField field{table.part, table.objectName, -1, 0, table.words};
+    const QStringList rest = pointer.mid(table.pointer.size()).split(u'/', Qt::SkipEmptyParts);
+    if (rest.isEmpty())
+        return field;
+    field.row = rest[0].toInt();
+    field.words = table.rowWords.arg(QString::number(field.row + 1));
+    const auto column = std::ranges::find(table.columns, rest.value(1), &TableColumn::key);
+    if (column == table.columns.end())
+        return field;
+    field.column = column->column;
+    field.words = Words::tr("%1, %2").arg(field.words, column->words);
+    return field;
+}
+
+struct SinglePlace {
+    QString pointer;
+    LaboratoryPart part;
+    QString objectName;
+    QString words;
+};
+
+const std::vector<SinglePlace> &singles()
+{
+    static const std::vector<SinglePlace> list{
+        {u"/name"_s, Head, u"laboratoryName"_s, Words::tr("Name")},
+        {u"/reportHead/address"_s, Head, u"laboratoryAddress"_s, Words::tr("Address")},
+        {u"/reportHead/contact"_s, Head, u"laboratoryContact"_s, Words::tr("Contact")},
+        {u"/reportHead/logo"_s, Head, u"loadLogo"_s, Words::tr("Logo")},
+        {u"/rackRows"_s, Rack, u"rackRows"_s, Words::tr("Rows of a rack")},
+        {u"/rackColumns"_s, Rack, u"rackColumns"_s, Words::tr("Columns of a rack")},
+        {u"/handling/addition_s"_s, Rack, u"additionTime"_s, Words::tr("Time for an addition")},
+        {u"/handling/mix_s"_s, Rack, u"mixTime"_s, Words::tr("Time to mix")},
+        {u"/handling/reading_s"_s, Rack, u"readingTime"_s, Words::tr("Time for a reading")},
+        {u"/overage_percent"_s, Rack, u"overage"_s, Words::tr("Reagent beyond the need")},
+        {u"/photometer/name"_s, Photometer, u"photometerName"_s, Words::tr("Photometer, name")},
+        {u"/photometer/absorbance"_s, Photometer, u"photometerAbsorbance"_s,
+         Words::tr("Photometer, uncertainty of a reading")},
+        {u"/photometer/pathLength_percent"_s, Photometer, u"photometerPathLength"_s,
+         Words::tr("Photometer, uncertainty of the path length")},
+        {u"/photometer/source"_s, Photometer, u"photometerSource"_s, Words::tr("Photometer, check record")},
+        {u"/photometer/checkedOn"_s, Photometer, u"photometerCheckedOn"_s,
+         Words::tr("Photometer, checked on")},
+    };
+    return list;
+}
+
+bool isAtOrBelow(const QString &pointer, const QString &place)
+{
+    return pointer == place || pointer.startsWith(place + u'/');
+}
+
+} // namespace
+
+LaboratoryField laboratoryField(const QString &pointer)
+{
+    for (const TablePlace &table : tables()) {
+        if (isAtOrBelow(pointer, table.pointer))
+            return fieldIn(table, pointer);
+    }
+    for (const SinglePlace &single : singles()) {
+        if (isAtOrBelow(pointer, single.pointer))
+            return {single.part, single.objectName, -1, 0, single.words};
+    }
+    return {Head, u"laboratoryName"_s, -1, 0, Words::tr("Name")};
+}
+
+} // namespace plateau::ui
