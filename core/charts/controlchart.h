@@ -10,7 +10,7 @@
 
 namespace plateau::charts {
 
-/// What a panel plots. AboveSum and BelowSum share one panel.
+/// What a panel plots.
 enum class Plotted { Values, MovingRanges, Means, Ranges, WeightedAverages, CumulativeSums, Results };
 
 /// One mark of a panel and the points of the series it stands for: one, the two of a moving range, or those
@@ -83,5 +83,9 @@ struct ControlChart {
 /// order. Expects settings that problemsOf finds nothing wrong with.
 ControlChart controlChart(const Subject &subject, const Series &whole, const Filter &filter,
                           const Settings &settings);
+
+/// Adds what lies beyond a limit to the findings of a trend; in the unit of the series. What cannot be
+/// decided at its uncertainty is not asked here.
+void holdAgainst(ControlChart &chart, std::optional<double> lower, std::optional<double> upper);
 
 } // namespace plateau::charts

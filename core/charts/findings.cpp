@@ -93,6 +93,21 @@ void addRuns(const Panel &panel, Finding::Kind kind, bool isAbove, const Outside
 
 } // namespace
 
+void holdAgainst(ControlChart &chart, std::optional<double> lower, std::optional<double> upper)
+{
+    for (Panel &panel : chart.panels) {
+        if (upper)
+            addRuns(
+                panel, Finding::Kind::OutsideLimit, true,
+                [upper](const Mark &mark) { return mark.value > *upper; }, panel.findings);
+        if (lower)
+            addRuns(
+                panel, Finding::Kind::OutsideLimit, false,
+                [lower](const Mark &mark) { return mark.value < *lower; }, panel.findings);
+        std::ranges::stable_sort(panel.findings, {}, &Finding::completed);
+    }
+}
+
 std::vector<Finding> findingsOf(const Panel &panel, const Settings &settings)
 {
     std::vector<Finding> findings;

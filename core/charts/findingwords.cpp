@@ -74,7 +74,8 @@ QString what(const Finding &finding)
     case Finding::Kind::SumBelow:
         return Wording::tr("sum of what is too low beyond its decision limit");
     case Finding::Kind::OutsideLimit:
-        return Wording::tr("outside the limit of the product");
+        return finding.isAbove ? Wording::tr("above a limit of the product")
+                               : Wording::tr("below a limit of the product");
     case Finding::Kind::Rule:
         break;
     }
@@ -156,7 +157,9 @@ QString distanceText(const ControlChart &chart, std::size_t point)
 QString findingSentence(const ControlChart &chart, const Panel &panel, const Finding &finding)
 {
     QString advice = whatToDo(finding.rule, panel.plotted);
-    if (finding.kind != Finding::Kind::Rule)
+    if (finding.kind == Finding::Kind::OutsideLimit)
+        advice = Wording::tr("The record of the run says what was decided at its uncertainty.");
+    else if (finding.kind != Finding::Kind::Rule)
         advice = Wording::tr(
             "Something has shifted a little and stays so: compare lots, standard and photometer before "
             "and after.");

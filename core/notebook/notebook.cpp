@@ -88,6 +88,7 @@ public:
     Persons persons{*this};
     RunSearch search{*this};
     RunHistory runHistory{*this};
+    Charts charts{*this};
 };
 
 Notebook::Notebook(std::unique_ptr<Private> p)
@@ -274,6 +275,16 @@ const RunSearch &Notebook::search() const
 const RunHistory &Notebook::runHistory() const
 {
     return d->runHistory;
+}
+
+Charts &Notebook::charts()
+{
+    return d->charts;
+}
+
+const Charts &Notebook::charts() const
+{
+    return d->charts;
 }
 
 SampleResults Notebook::resultsOf(const QString &sample, const QString &measurand,

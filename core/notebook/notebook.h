@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/evaluation/specification.h"
+#include "core/notebook/charts.h"
 #include "core/notebook/decisionbasis.h"
 #include "core/notebook/equipment.h"
 #include "core/notebook/lots.h"
@@ -149,6 +150,8 @@ public:
     const Persons &persons() const;
     const RunSearch &search() const;
     const RunHistory &runHistory() const;
+    Charts &charts();
+    const Charts &charts() const;
 
     /// As it was saved last, or planning::usualLaboratory.
     planning::Laboratory laboratory() const;

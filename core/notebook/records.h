@@ -272,7 +272,7 @@ struct AuditEntry {
     /// "equipmentCheckWithdrawn", "substanceAdded", "substanceChanged", "standardPrepared",
     /// "standardDiscarded", "laboratorySaved", "personAdded", "personChanged",
     /// "passphraseChanged", "passphraseRefused", "personRetired", "personReinstated", "reportChosen",
-    /// "specificationsSaved".
+    /// "specificationsSaved", "chartSettingsSaved", "chartValueLeftOut", "chartValueTakenBack".
     QString action;
     /// Absent for an act on the notebook as a whole.
     std::optional<RunId> run;

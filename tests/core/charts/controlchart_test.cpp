@@ -224,6 +224,22 @@ TEST(ControlChart, OfDuplicatesHasItsRanges)
     EXPECT_THAT(chart.panels[0].findings, SizeIs(1));
 }
 
+TEST(ControlChart, OfATrendIsHeldAgainstTheLimitsOfTheProduct)
+{
+    const Subject product{Quantity::ProductResult, u"m"_s, u"m"_s, u"Perry"_s};
+    ControlChart chart =
+        controlChart(product, seriesOf({5, 7, 7.5, 2}), {}, usualSettings(Quantity::ProductResult));
+    EXPECT_FALSE(chart.basis);
+    EXPECT_EQ(basisSentence(chart), QString());
+    holdAgainst(chart, 2.5, 6.0);
+    ASSERT_THAT(chart.panels[0].findings, SizeIs(2));
+    EXPECT_EQ(chart.panels[0].findings[0].completed, 1u);
+    EXPECT_EQ(chart.panels[0].findings[0].last, 2u);
+    EXPECT_EQ(findingSentence(chart, chart.panels[0], chart.panels[0].findings[1]),
+              u"Below a limit of the product: run 4 (Tanks, 2026-01-04). The record of the run says what was "
+              "decided at its uncertainty."_s);
+}
+
 TEST(Changes, OfLotsAreAgainstTheLastRunThatNamedOne)
 {
     Series series = seriesOf({1, 2, 3, 4});

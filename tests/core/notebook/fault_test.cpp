@@ -174,6 +174,24 @@ TEST_P(FaultTest, WhatIsSaidOfSavedLimitsIsTrue)
         [](Notebook &notebook) { return notebook.specifications().size(); });
 }
 
+TEST_P(FaultTest, WhatIsSaidOfTheSettingsOfAChartIsTrue)
+{
+    const charts::Subject blanks{charts::Quantity::Blank, u"malate"_s, u"malate"_s};
+    expectTrueAnswers(
+        [&](Notebook &notebook) { notebook.charts().saveSettings(blanks, {}, u"Ines Kaddour"_s); },
+        [&](Notebook &notebook) { return size_t(notebook.charts().settings(blanks).has_value()); });
+}
+
+TEST_P(FaultTest, WhatIsSaidOfAValueLeftOutIsTrue)
+{
+    const ChartValue value{charts::Quantity::Blank, {1}, u"malate"_s, {}};
+    expectTrueAnswers(
+        [&](Notebook &notebook) { notebook.charts().leaveOut(value, u"Ines Kaddour"_s, u"bubble"_s); },
+        [&](Notebook &notebook) {
+            return size_t(notebook.history({1}).back().action == "chartValueLeftOut"_L1);
+        });
+}
+
 TEST_P(FaultTest, WhatIsSaidOfAPersonIsTrue)
 {
     expectTrueAnswers(

@@ -246,6 +246,18 @@ void NotebookTest::fillReview(Notebook &notebook)
     notebook.reopen(run, theReviewer.name, u"look at T again"_s, theReviewer.passphrase);
 }
 
+void NotebookTest::fillCharts(Notebook &notebook, RunId run)
+{
+    const charts::Subject blanks{charts::Quantity::Blank, u"rising"_s, u"analyte"_s};
+    charts::Settings settings;
+    settings.limits = charts::EarlierRuns{run.value, 20, {}};
+    notebook.charts().saveSettings(blanks, settings, u"Ines Kaddour"_s);
+    settings.limits = charts::FixedLimits{0.01, 0.002, u"validation"_s, QDate(2026, 1, 15)};
+    notebook.charts().saveSettings(blanks, settings, u"Tomas Brandl"_s);
+    notebook.charts().leaveOut({charts::Quantity::Blank, run, u"analyte"_s, {}}, u"Ines Kaddour"_s,
+                               u"the flask leaked"_s);
+}
+
 void NotebookTest::fill(Notebook &notebook)
 {
     fillMethods(notebook);
@@ -263,6 +275,7 @@ void NotebookTest::fill(Notebook &notebook)
     notebook.decide(full, DecisionKind::Rejected, u"Tomas Brandl"_s, u"the flask leaked"_s);
 
     notebook.addRun(unreadRun(), risingMethod(), u"Ines Kaddour"_s);
+    fillCharts(notebook, full);
 }
 
 void NotebookTest::makeFilledFile()

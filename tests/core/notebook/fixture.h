@@ -98,6 +98,7 @@ protected:
     /// Limits, acts of every kind on persons, a signed decision sample by sample, a choice of what is
     /// reported, and the run put back on the bench.
     void fillReview(notebook::Notebook &notebook);
+    void fillCharts(notebook::Notebook &notebook, notebook::RunId run);
     /// A run with times of its own, a series, a line from an instrument and a repeat, and a clock that was
     /// set.
     void fillReadAtTheBench(notebook::Notebook &notebook);

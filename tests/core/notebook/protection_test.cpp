@@ -143,6 +143,7 @@ INSTANTIATE_TEST_SUITE_P(
             Table{"equipment_condition", "value = 9"}, Table{"equipment_value", "value = 9"},
             Table{"equipment_extent", "row_count = 9"}, Table{"equipment_withdrawal", "reason = 'x'"},
             Table{"decision_basis", "laboratory = 9"}, Table{"reopening_signature", "person_version = 1"},
+            Table{"chart_setting", "rules = ''"}, Table{"chart_omission", "reason = 'x'"},
             Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
         ::testing::Bool()),
     [](const auto &row) {

@@ -1,0 +1,167 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/chartseries.h"
+
+#include "core/notebook/statement.h"
+#include "core/notebook/text.h"
+
+#include <map>
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+using charts::Quantity;
+
+namespace {
+
+// What each quantity is read from. Named values: run, name, value, unit, uncertainty, accepted, age, made,
+// loss, measurand; name_key is what a name is found by.
+QString standardsSource(const QString &value, const QString &unit)
+{
+    return u"(SELECT s.run, s.measurand, s.name, s.name AS name_key, %1 AS value, '%2' AS unit, NULL AS "
+           "uncertainty, 1 AS accepted, s.age_h AS age, standard.concentration_g_per_L AS made, "
+           "standard.loss_per_hour AS loss FROM search_standard AS s JOIN standard ON standard.run = s.run "
+           "AND standard.name = s.name WHERE %1 IS NOT NULL AND s.measurand <> '')"_s.arg(value, unit);
+}
+
+QString resultsSource(const QString &name, const QString &key, const QString &value, const QString &unit,
+                      const QString &condition)
+{
+    return u"(SELECT s.run, s.measurand, %1 AS name, %2 AS name_key, %3 AS value, %4 AS unit, "
+           "s.expanded_uncertainty AS uncertainty, s.kind = 'accepted' AS accepted, NULL AS age, NULL AS "
+           "made, NULL AS loss FROM search_result AS s %5)"_s.arg(name, key, value, unit, condition);
+}
+
+QString sourceOf(Quantity quantity)
+{
+    const QString ofSample = u"s.sample"_s;
+    const QString key = u"s.sample_key"_s;
+    switch (quantity) {
+    case Quantity::StandardRecovery:
+        return standardsSource(u"s.recovery_percent"_s, u"%"_s);
+    case Quantity::StandardStrength:
+        return standardsSource(u"s.found_g_per_L"_s, u"g/L"_s);
+    case Quantity::ControlMaterial:
+        return resultsSource(
+            ofSample, ofSample, u"s.value"_s, u"s.unit"_s,
+            u"WHERE s.value IS NOT NULL AND s.bound IS NULL AND EXISTS (SELECT 1 FROM tube "
+            "WHERE tube.run = s.run AND tube.sample = s.sample AND tube.role = 'control')"_s);
+    case Quantity::Blank:
+        return u"(SELECT s.run, s.measurand, '' AS name, '' AS name_key, s.mean AS value, '' AS unit, NULL "
+               u"AS "
+               "uncertainty, 1 AS accepted, NULL AS age, NULL AS made, NULL AS loss FROM search_blank AS s)"_s;
+    case Quantity::DuplicateRange:
+        return resultsSource(ofSample, ofSample, u"s.spread"_s, u"s.unit"_s,
+                             u"WHERE s.n = 2 AND s.spread IS NOT NULL"_s);
+    case Quantity::RelativeDuplicateRange:
+        return resultsSource(ofSample, ofSample, u"s.spread / s.value * 100"_s, u"'%'"_s,
+                             u"WHERE s.n = 2 AND s.spread IS NOT NULL AND s.value > 0"_s);
+    case Quantity::SampleResult:
+        return resultsSource(ofSample, key, u"s.value"_s, u"s.unit"_s,
+                             u"WHERE s.value IS NOT NULL AND s.bound IS NULL"_s);
+    case Quantity::ProductResult:
+        return resultsSource(ofSample, u"p.product_key"_s, u"s.value"_s, u"s.unit"_s,
+                             u"JOIN search_sample AS p ON p.run = s.run AND p.name = s.sample WHERE s.value "
+                             "IS NOT NULL AND s.bound IS NULL AND p.product_key <> ''"_s);
+    }
+    return {};
+}
+
+using Facts = std::map<qint64, std::shared_ptr<charts::RunFacts>>;
+
+Facts loadFacts(const Database &database, const QString &method)
+{
+    Facts facts;
+    Statement runs(database, u"SELECT run, title, started_utc, started_offset_min FROM search_run WHERE "
+                             "method_id = ? AND state <> 'onBench'"_s);
+    runs.run(method);
+    while (runs.next()) {
+        auto run = std::make_shared<charts::RunFacts>();
+        run->run = runs.integer(0);
+        run->title = runs.text(1);
+        run->at = runs.time(2);
+        facts[run->run] = run;
+    }
+    Statement lots(database,
+                   u"SELECT DISTINCT search_lot.run, component, name FROM search_lot JOIN search_run "
+                   "USING (run) WHERE method_id = ? ORDER BY search_lot.run, component, name"_s);
+    lots.run(method);
+    while (lots.next()) {
+        if (const auto run = facts.find(lots.integer(0)); run != facts.end())
+            run->second->lots.push_back({lots.text(1), lots.text(2)});
+    }
+    Statement persons(database, u"SELECT search_person.run, person FROM search_person JOIN search_run USING "
+                                "(run) WHERE method_id = ? ORDER BY search_person.run, person"_s);
+    persons.run(method);
+    while (persons.next()) {
+        if (const auto run = facts.find(persons.integer(0)); run != facts.end())
+            run->second->persons.append(persons.text(1));
+    }
+    return facts;
+}
+
+charts::Point pointOf(const Statement &row, const Facts &facts)
+{
+    charts::Point point;
+    point.run = facts.at(row.integer(0));
+    point.name = row.text(1);
+    point.value = row.real(2);
+    point.unit = row.text(3);
+    point.expandedUncertainty = row.optionalReal(4);
+    point.isAccepted = row.integer(5) != 0;
+    if (!row.isNull(6))
+        point.standard = charts::StandardUse{row.real(6), row.real(7), row.real(8)};
+    return point;
+}
+
+/// A series has one unit: what was measured of a solid and of a liquid does not stand on one line.
+void keepUnitOfNewest(charts::Series &series)
+{
+    if (!series.empty())
+        std::erase_if(series,
+                      [unit = series.back().unit](const charts::Point &point) { return point.unit != unit; });
+}
+
+} // namespace
+
+std::vector<ChartOffer> loadChartOffers(const Database &database, Quantity quantity)
+{
+    // Of products the name is the product's, not the sample's.
+    const bool ofProduct = quantity == Quantity::ProductResult;
+    const QString name = ofProduct
+                             ? u"(SELECT product FROM search_sample WHERE search_sample.run = v.run AND "
+                               "search_sample.name = v.name)"_s
+                             : u"v.name"_s;
+    Statement query(
+        database, u"SELECT r.method_id, max(r.method_name), v.measurand, max(%1), count(*) FROM %2 AS v JOIN "
+                  "search_run AS r ON r.run = v.run WHERE r.state <> 'onBench' GROUP BY r.method_id, "
+                  "v.measurand, v.name_key ORDER BY max(r.method_key), r.method_id, v.measurand, "
+                  "v.name_key"_s.arg(name, sourceOf(quantity)));
+    query.run();
+    std::vector<ChartOffer> offers;
+    while (query.next())
+        offers.push_back({{quantity, query.text(0), query.text(2), query.text(3)},
+                          query.text(1),
+                          static_cast<int>(query.integer(4))});
+    return offers;
+}
+
+charts::Series loadChartSeries(const Database &database, const charts::Subject &subject)
+{
+    const bool byKey = charts::isTrend(subject.quantity);
+    const QString name = byKey ? comparisonKey(subject.name) : subject.name;
+    const Facts facts = loadFacts(database, subject.methodId);
+    Statement query(
+        database, u"SELECT v.run, v.name, v.value, v.unit, v.uncertainty, v.accepted AND r.state = "
+                  "'accepted', v.age, v.made, v.loss FROM %1 AS v JOIN search_run AS r ON r.run = v.run "
+                  "WHERE r.state <> 'onBench' AND r.method_id = ? AND v.measurand = ? AND (? = '' OR "
+                  "v.name_key = ?) ORDER BY r.started_utc, v.run, v.name"_s.arg(sourceOf(subject.quantity)));
+    query.run(subject.methodId, subject.measurand, name, name);
+    charts::Series series;
+    while (query.next())
+        series.push_back(pointOf(query, facts));
+    keepUnitOfNewest(series);
+    return series;
+}
+
+} // namespace plateau::notebook
