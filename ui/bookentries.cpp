@@ -24,6 +24,8 @@ std::vector<BookEntry> bookEntries()
          QKeySequence(u"Ctrl+0"_s)},
         {Book::Notebook, Words::tr("Notebook"), u"notebook"_s, Words::tr("&Notebook"), u"actionNotebook"_s,
          QKeySequence(u"Ctrl+B"_s)},
+        {Book::Charts, Words::tr("Control charts"), u"charts"_s, Words::tr("&Control charts"),
+         u"actionCharts"_s, QKeySequence(u"Ctrl+Shift+C"_s)},
         {Book::Methods, Words::tr("Methods"), u"methods"_s, Words::tr("&Methods"), u"actionMethods"_s,
          QKeySequence(u"Ctrl+M"_s)},
         {Book::Samples, Words::tr("Samples"), u"samples"_s, Words::tr("&Samples"), u"actionSamples"_s,

@@ -9,7 +9,7 @@
 
 namespace plateau::ui {
 
-enum class Book { Today, Notebook, Methods, Samples, Lots, Laboratory, Persons, Limits };
+enum class Book { Today, Notebook, Methods, Samples, Lots, Laboratory, Persons, Limits, Charts };
 
 /// How the window leads to a book.
 struct BookEntry {

@@ -23,6 +23,7 @@
 #include "ui/books/notebookpage.h"
 #include "ui/books/personspage.h"
 #include "ui/books/samplespage.h"
+#include "ui/charts/chartspage.h"
 #include "ui/instrument/instrumentintake.h"
 #include "ui/instrumentroute.h"
 #include "ui/plan/planpage.h"
@@ -79,6 +80,8 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_papers(*m_theme, *m_dialogs, *m_notice, *m_session, *m_stores)
     , m_today(new TodayPage(*m_theme, *m_session, *m_stores, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
+    , m_charts(
+          new ChartsPage(*m_theme, *m_dialogs, notebook, [this] { return m_session->person(); }, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
     , m_instrument(new InstrumentIntake(*m_theme, *m_dialogs, InstrumentIntake::programSettings(), this))
     , m_listening(plainLabel({}, this))
@@ -128,6 +131,7 @@ void MainWindow::addBooks()
     m_books = {
         {Book::Today, m_today},
         {Book::Notebook, m_notebook},
+        {Book::Charts, m_charts},
         {Book::Methods, new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this)},
         {Book::Samples, new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
         {Book::Lots, new LotsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},

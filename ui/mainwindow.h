@@ -24,6 +24,7 @@ class BenchSession;
 class BenchSettings;
 class BenchSounds;
 class BookPage;
+class ChartsPage;
 class Clock;
 class Dialogs;
 class InstrumentIntake;
@@ -119,6 +120,7 @@ private:
     RunPapers m_papers;
     TodayPage *m_today;
     NotebookPage *m_notebook;
+    ChartsPage *m_charts;
     MethodBook *m_methodBook;
     /// In the order they are asked whether something is not stored.
     std::vector<std::pair<Book, BookPage *>> m_books;

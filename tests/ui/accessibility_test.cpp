@@ -248,6 +248,7 @@ const std::vector<Page> pages{
          window.findChild<QAbstractButton *>(u"receiveLot"_s)->click();
      }},
     {"Laboratory", [](ui::MainWindow &window) { trigger(window, u"actionLaboratory"_s); }},
+    {"ControlCharts", [](ui::MainWindow &window) { trigger(window, u"actionCharts"_s); }},
     {"RunFile", [](ui::MainWindow &window) { window.openRunFile(u"/nowhere/run.json"_s); }},
 };
 

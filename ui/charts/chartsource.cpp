@@ -1,0 +1,120 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/charts/chartsource.h"
+
+#include "core/evaluation/reportunit.h"
+
+#include <algorithm>
+
+namespace plateau::ui {
+
+ChartSource::ChartSource(notebook::Notebook &notebook, std::function<QString()> person)
+    : m_notebook(notebook)
+    , m_person(std::move(person))
+{
+}
+
+void ChartSource::refresh()
+{
+    m_methods.clear();
+    for (const notebook::StoredMethod &stored : m_notebook.methods())
+        m_methods.push_back(stored.method);
+    std::ranges::stable_sort(m_methods, std::ranges::greater(), &assay::Method::version);
+}
+
+const assay::Method *ChartSource::method(const QString &id) const
+{
+    const auto found = std::ranges::find(m_methods, id, &assay::Method::id);
+    return found == m_methods.end() ? nullptr : &*found;
+}
+
+std::vector<notebook::ChartOffer> ChartSource::offers(charts::Quantity quantity) const
+{
+    return m_notebook.charts().offers(quantity);
+}
+
+charts::Series ChartSource::series(const charts::Subject &subject) const
+{
+    return m_notebook.charts().series(subject);
+}
+
+std::optional<notebook::StoredChartSettings> ChartSource::stored(const charts::Subject &subject) const
+{
+    return m_notebook.charts().settings(subject);
+}
+
+charts::Settings ChartSource::settings(const charts::Subject &subject) const
+{
+    const auto saved = stored(subject);
+    return saved ? saved->settings : charts::usualSettings(subject.quantity);
+}
+
+bool ChartSource::save(const charts::Subject &subject, const charts::Settings &settings)
+{
+    return m_notebook.charts().saveSettings(subject, settings, person());
+}
+
+void ChartSource::leaveOut(const notebook::ChartValue &value, const QString &reason)
+{
+    m_notebook.charts().leaveOut(value, person(), reason);
+}
+
+void ChartSource::takeBack(const notebook::ChartValue &value, const QString &reason)
+{
+    m_notebook.charts().takeBack(value, person(), reason);
+}
+
+QString ChartSource::measurandName(const QString &methodId, const QString &measurand) const
+{
+    for (const assay::Method &known : m_methods) {
+        if (known.id != methodId)
+            continue;
+        for (const assay::Measurand &one : known.measurands) {
+            if (one.id == measurand)
+                return one.name;
+        }
+        for (const assay::Derived &one : known.derived) {
+            if (one.id == measurand)
+                return one.name;
+        }
+    }
+    return measurand;
+}
+
+std::optional<double> ChartSource::statedLossPerHour(const QString &methodId) const
+{
+    const assay::Method *found = method(methodId);
+    if (!found || !found->standard)
+        return std::nullopt;
+    return found->standard->lossPerHour;
+}
+
+std::vector<ChartSource::ProductLimit> ChartSource::productLimits(const charts::Subject &subject,
+                                                                  const QString &unit) const
+{
+    std::vector<ProductLimit> limits;
+    const assay::Method *found = method(subject.methodId);
+    const auto inUnit = evaluation::reportUnitFromWord(unit);
+    if (!found || !inUnit)
+        return limits;
+    const QString product = subject.quantity == charts::Quantity::ProductResult
+                                ? subject.name
+                                : m_notebook.resultsOf(subject.name, subject.measurand).product;
+    const auto molarMass = evaluation::molarMassOf(subject.measurand, *found);
+    for (const evaluation::Specification &one :
+         evaluation::specificationsFor(m_notebook.specifications(), product, subject.measurand, *found)) {
+        const auto factor = evaluation::conversionFactor(one.unit, *inUnit, molarMass);
+        if (!factor.value)
+            continue; // a limit by mass says nothing of a result by volume
+        ProductLimit limit{
+            {}, {}, one.kind == evaluation::LimitKind::LabelThreshold, evaluation::limitText(one)};
+        if (one.lower)
+            limit.lower = *one.lower * *factor.value;
+        if (one.upper)
+            limit.upper = *one.upper * *factor.value;
+        limits.push_back(limit);
+    }
+    return limits;
+}
+
+} // namespace plateau::ui

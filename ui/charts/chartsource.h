@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/notebook.h"
+#include "ui/charts/panelpicture.h"
+
+#include <functional>
+
+namespace plateau::ui {
+
+/// A chart's way to the notebook; whatever talks to it throws notebook::Failure.
+class ChartSource
+{
+public:
+    /// notebook outlives it. person: who is at the bench now; empty: nobody has said.
+    ChartSource(notebook::Notebook &notebook, std::function<QString()> person);
+
+    QString person() const { return m_person(); }
+    std::vector<notebook::ChartOffer> offers(charts::Quantity quantity) const;
+    charts::Series series(const charts::Subject &subject) const;
+    /// As saved, else what is usual.
+    charts::Settings settings(const charts::Subject &subject) const;
+    std::optional<notebook::StoredChartSettings> stored(const charts::Subject &subject) const;
+    bool save(const charts::Subject &subject, const charts::Settings &settings);
+    void leaveOut(const notebook::ChartValue &value, const QString &reason);
+    void takeBack(const notebook::ChartValue &value, const QString &reason);
+
+    /// As the newest method that has it names it.
+    QString measurandName(const QString &methodId, const QString &measurand) const;
+    /// As the newest version of the method states it.
+    std::optional<double> statedLossPerHour(const QString &methodId) const;
+
+    /// A limit of the product that a trend is of, in the unit of the series.
+    struct ProductLimit {
+        std::optional<double> lower;
+        std::optional<double> upper;
+        /// Only a threshold for the label: nothing is outside of it.
+        bool isThreshold = false;
+        QString text;
+    };
+    std::vector<ProductLimit> productLimits(const charts::Subject &subject, const QString &unit) const;
+
+    /// Reads the methods anew; they are kept, since a chart asks for their names at every choice.
+    void refresh();
+
+private:
+    const assay::Method *method(const QString &id) const;
+
+    notebook::Notebook &m_notebook;
+    std::function<QString()> m_person;
+    std::vector<assay::Method> m_methods;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,338 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/charts/chartspage.h"
+
+#include "core/charts/chartwords.h"
+#include "core/evaluation/format.h"
+#include "ui/charts/chartexport.h"
+#include "ui/charts/chartview.h"
+#include "ui/charts/losspanel.h"
+#include "ui/charts/pointpanel.h"
+#include "ui/charts/settingsform.h"
+#include "ui/charts/subjectform.h"
+#include "ui/shared/dialogs.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/sentencelist.h"
+#include "ui/shared/widgets.h"
+
+#include <QLabel>
+#include <QPushButton>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+/// A list that no one reads to its end says the newest and how many there are.
+constexpr std::size_t mostSentences = 200;
+
+QString nothingMeasured()
+{
+    return ChartsPage::tr(
+        "Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or "
+        "duplicates in Review; they come here by themselves.");
+}
+
+} // namespace
+
+ChartsPage::ChartsPage(const Theme &theme, Dialogs &dialogs, notebook::Notebook &notebook,
+                       std::function<QString()> person, QWidget *parent)
+    : BookPage(parent)
+    , m_theme(theme)
+    , m_dialogs(dialogs)
+    , m_source(notebook, std::move(person))
+    , m_notice(new Notice(theme, this))
+    , m_subjectForm(new SubjectForm(theme, m_source, this))
+    , m_view(new ChartView(theme, tr("Control chart"), this))
+    , m_point(new PointPanel(theme, this))
+    , m_basis(plainLabel({}, this))
+    , m_findings(new SentenceList(theme, tr("What is out of control"), u"chartFindings"_s, this))
+    , m_side(nullptr)
+    , m_settings(new SettingsForm(theme, this))
+    , m_loss(new LossPanel(theme, this))
+{
+    m_view->setObjectName(u"controlChart"_s);
+    m_view->setNothing(nothingMeasured());
+    build();
+    connectParts();
+}
+
+void ChartsPage::connectParts()
+{
+    connect(m_subjectForm, &SubjectForm::quantityChanged, this, [this] {
+        guarded(*m_notice, [this] { m_subjectForm->refresh(); });
+        readSubject();
+    });
+    connect(m_subjectForm, &SubjectForm::subjectChanged, this, &ChartsPage::readSubject);
+    connect(m_subjectForm, &SubjectForm::filterChanged, this, &ChartsPage::draw);
+    connect(m_settings, &SettingsForm::changed, this, &ChartsPage::draw);
+    connect(m_settings, &SettingsForm::saveWanted, this, &ChartsPage::save);
+    connect(m_settings, &SettingsForm::beginWanted, this, [this] {
+        if (const auto point = m_view->chosen())
+            m_settings->setFirstRun(m_view->chart().series[*point].run->run);
+        else
+            m_notice->say(State::Info, tr("Choose the point that the limits are to begin with first."));
+    });
+    connect(m_view, &ChartView::pointChosen, this, &ChartsPage::choosePoint);
+    connect(m_view, &ChartView::pointOpened, this, &ChartsPage::openRun);
+    connect(m_point, &PointPanel::openWanted, this, [this] {
+        if (const auto point = m_view->chosen())
+            openRun(static_cast<int>(*point));
+    });
+    connect(m_point, &PointPanel::omissionWanted, this, &ChartsPage::omit);
+    const auto goTo = [this](const QModelIndex &index) {
+        const auto row = static_cast<std::size_t>(index.row());
+        if (index.isValid() && row < m_findingPoints.size())
+            m_view->choose(m_findingPoints[row]);
+    };
+    connect(m_findings, &QListView::activated, this, goTo);
+    connect(m_findings, &QListView::clicked, this, goTo);
+}
+
+void ChartsPage::open()
+{
+    m_notice->clear();
+    m_subjectForm->takeFocus();
+}
+
+QString ChartsPage::unstored() const
+{
+    const bool isTyped = m_subject && m_settings->settings() != m_saved;
+    const QStringList parts =
+        (isTyped ? QStringList{tr("settings of a control chart that are not saved yet")} : QStringList{}) +
+        (m_point->reason().isEmpty() ? QStringList{}
+                                     : QStringList{tr("a reason at a point of a control chart")});
+    return evaluation::capitalised(parts.join(tr(", and ")));
+}
+
+void ChartsPage::show(const charts::Subject &subject)
+{
+    guarded(*m_notice, [&] {
+        m_source.refresh();
+        m_subjectForm->choose(subject);
+    });
+}
+
+void ChartsPage::showEvent(QShowEvent *event)
+{
+    BookPage::showEvent(event);
+    refresh();
+}
+
+void ChartsPage::refresh()
+{
+    guarded(*m_notice, [this] {
+        m_source.refresh();
+        m_subjectForm->refresh();
+    });
+    readSubject();
+}
+
+void ChartsPage::readSubject()
+{
+    const auto subject = m_subjectForm->subject();
+    // What was typed for one chart is not carried to another, but stays while its runs are read anew.
+    const bool isAnother = subject != m_subject;
+    m_subject = subject;
+    m_series.clear();
+    if (subject) {
+        guarded(*m_notice, [&] {
+            m_series = m_source.series(*subject);
+            m_saved = m_source.settings(*subject);
+        });
+    }
+    m_subjectForm->setRuns(m_series);
+    if (isAnother)
+        m_settings->setSettings(subject ? subject->quantity : charts::Quantity::StandardRecovery, m_saved);
+    sayOrigin();
+    draw();
+    showLoss();
+}
+
+void ChartsPage::sayOrigin()
+{
+    std::optional<notebook::StoredChartSettings> stored;
+    if (m_subject)
+        guarded(*m_notice, [&] { stored = m_source.stored(*m_subject); });
+    m_settings->setOrigin(
+        stored ? tr("Version %1, saved by %2, %3.")
+                     .arg(QString::number(stored->version), stored->person, momentText(stored->at))
+               : tr("Not saved yet: these are the usual settings."));
+}
+
+void ChartsPage::draw()
+{
+    const QString fault = m_subjectForm->fault().isEmpty() ? m_settings->fault() : m_subjectForm->fault();
+    if (fault.isEmpty())
+        m_notice->clear();
+    else
+        m_notice->say(State::Attention, fault); // the chart stays as it was last
+    if (const auto settings = m_settings->settings(); settings && m_subjectForm->fault().isEmpty())
+        drawChart(*settings);
+}
+
+void ChartsPage::drawChart(const charts::Settings &settings)
+{
+    const charts::Subject subject = m_subject.value_or(charts::Subject{});
+    charts::ControlChart chart = charts::controlChart(subject, m_series, m_subjectForm->filter(), settings);
+    ProductLimits limits;
+    QStringList sources;
+    if (charts::isTrend(subject.quantity) && !chart.series.empty()) {
+        guarded(*m_notice, [&] {
+            for (const ChartSource::ProductLimit &limit :
+                 m_source.productLimits(subject, chart.series.front().unit)) {
+                if (limit.lower)
+                    limits.push_back({LevelLine::Kind::Limit, *limit.lower,
+                                      tr("limit %1").arg(charts::valueText(chart, *limit.lower, {}))});
+                if (limit.upper)
+                    limits.push_back({limit.isThreshold ? LevelLine::Kind::Warning : LevelLine::Kind::Limit,
+                                      *limit.upper,
+                                      (limit.isThreshold ? tr("threshold %1") : tr("limit %1"))
+                                          .arg(charts::valueText(chart, *limit.upper, {}))});
+                if (!limit.isThreshold)
+                    charts::holdAgainst(chart, limit.lower, limit.upper);
+                sources << limit.text;
+            }
+        });
+    }
+    m_view->setNothing(m_series.empty() ? nothingMeasured()
+                                        : tr("No run is left by what is chosen above. Take away the lot, the "
+                                             "person or a day to see more."));
+    const bool isTrend = charts::isTrend(subject.quantity);
+    const QString limitsText =
+        sources.isEmpty()
+            ? tr("No limits are kept for this product. Bars are expanded uncertainties.")
+            : tr("Limits of the product: %1. Bars are expanded uncertainties.").arg(sources.join(u"; "_s));
+    m_basis->setText(isTrend ? limitsText : charts::basisSentence(chart));
+    m_view->setChart(subject, std::move(chart), limits);
+    m_point->setPoint(m_view->chart(), m_view->chosen());
+    listFindings();
+}
+
+void ChartsPage::listFindings()
+{
+    const charts::ControlChart &chart = m_view->chart();
+    struct Line {
+        std::size_t point;
+        Sentence sentence;
+    };
+    std::vector<Line> lines;
+    for (const charts::Panel &panel : chart.panels) {
+        for (const charts::Finding &finding : panel.findings)
+            lines.push_back({panel.marks[finding.completed].last,
+                             {charts::isWarning(finding) ? State::Attention : State::Bad,
+                              charts::findingSentence(chart, panel, finding)}});
+    }
+    std::ranges::stable_sort(lines, std::ranges::greater(), &Line::point);
+    std::vector<Sentence> sentences;
+    m_findingPoints.clear();
+    for (Line &line : lines) {
+        if (sentences.size() == mostSentences) {
+            sentences.push_back({State::Info, tr("And %1 more before these; choose days above to see them.")
+                                                  .arg(lines.size() - mostSentences)});
+            break;
+        }
+        sentences.push_back(std::move(line.sentence));
+        m_findingPoints.push_back(line.point);
+    }
+    if (sentences.empty() && !chart.series.empty() && (chart.basis || charts::isTrend(m_subject->quantity)))
+        sentences.push_back({State::Good, charts::isTrend(m_subject->quantity)
+                                              ? tr("Nothing lies beyond a limit.")
+                                              : tr("Nothing is out of control.")});
+    m_findings->setSentences(std::move(sentences));
+}
+
+void ChartsPage::showLoss()
+{
+    const bool isOfStandards = m_subject && (m_subject->quantity == charts::Quantity::StandardRecovery);
+    m_side->setTabVisible(1, isOfStandards);
+    if (!isOfStandards)
+        return;
+    std::optional<double> stated = m_source.statedLossPerHour(m_subject->methodId);
+    // Where the method leaves it open, the newest run that says anything stands in.
+    for (auto point = m_series.rbegin(); !stated && point != m_series.rend(); ++point) {
+        if (point->standard)
+            stated = point->standard->lossPerHour;
+    }
+    m_loss->setRecoveries(charts::agedRecoveries(m_series), stated);
+}
+
+void ChartsPage::choosePoint(int point)
+{
+    m_point->setPoint(m_view->chart(), static_cast<std::size_t>(point));
+}
+
+void ChartsPage::openRun(int point)
+{
+    Q_EMIT runWanted({m_view->chart().series[static_cast<std::size_t>(point)].run->run});
+}
+
+void ChartsPage::omit(const QString &reason)
+{
+    const auto chosen = m_view->chosen();
+    if (!chosen || !m_subject || !personIsKnown())
+        return;
+    const charts::Point &point = m_view->chart().series[*chosen];
+    const notebook::ChartValue value{m_subject->quantity, {point.run->run}, m_subject->measurand, point.name};
+    const bool isStored = guarded(*m_notice, [&] {
+        if (point.omission)
+            m_source.takeBack(value, reason);
+        else
+            m_source.leaveOut(value, reason);
+        m_series = m_source.series(*m_subject);
+    });
+    if (!isStored)
+        return;
+    m_point->clearReason();
+    draw();
+    showLoss();
+}
+
+void ChartsPage::save()
+{
+    if (!m_subject || !personIsKnown())
+        return;
+    const auto settings = m_settings->settings();
+    if (!settings) {
+        m_notice->say(State::Attention, m_settings->fault());
+        return;
+    }
+    bool isNew = false;
+    if (!guarded(*m_notice, [&] { isNew = m_source.save(*m_subject, *settings); }))
+        return;
+    m_saved = *settings;
+    sayOrigin();
+    m_notice->say(isNew ? State::Good : State::Info,
+                  isNew ? tr("The settings of this chart are saved; those before stay on record.")
+                        : tr("There is nothing to save: it was saved like this already."));
+}
+
+void ChartsPage::saveFile()
+{
+    if (!m_subject)
+        return;
+    const QString title = evaluation::capitalised(charts::quantityName(m_subject->quantity));
+    const QString path = m_dialogs.fileToSave(this, tr("Save the chart"), tr("%1.png").arg(title),
+                                              tr("Picture (*.png);;Drawing (*.svg);;Table (*.csv)"));
+    if (path.isEmpty())
+        return;
+    const QString fault = saveChart(*m_view, title, path);
+    m_notice->say(fault.isEmpty() ? State::Good : State::Bad,
+                  fault.isEmpty() ? tr("The chart is saved as %1.").arg(path) : fault);
+}
+
+bool ChartsPage::personIsKnown()
+{
+    if (!m_source.person().isEmpty())
+        return true;
+    m_notice->say(State::Info,
+                  tr("Say who is at the bench first: type your name on the left and press Enter, then do it "
+                     "again."));
+    Q_EMIT personWanted();
+    return false;
+}
+
+} // namespace plateau::ui

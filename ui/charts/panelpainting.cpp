@@ -1,0 +1,228 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/charts/panelpainting.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+/// Points nearer to each other than this are not drawn one by one.
+constexpr double roomyPixels = 6;
+constexpr double markSize = 7;
+
+Qt::PenStyle styleOf(LevelLine::Kind kind)
+{
+    switch (kind) {
+    case LevelLine::Kind::Centre:
+        return Qt::SolidLine;
+    case LevelLine::Kind::Warning:
+        return Qt::DotLine;
+    case LevelLine::Kind::Action:
+    case LevelLine::Kind::Limit:
+        return Qt::DashLine;
+    }
+    return Qt::SolidLine;
+}
+
+/// Labels in their order of height, moved apart where they would cover each other.
+void paintLevels(QPainter &painter, const Theme &theme, const PanelScene &scene)
+{
+    std::vector<LevelLine> levels = scene.picture.levels;
+    std::ranges::sort(levels, std::ranges::greater(), &LevelLine::value);
+    const QFontMetricsF metrics(painter.font());
+    double free = scene.plot.top() - metrics.height();
+    for (const LevelLine &level : levels) {
+        const double y = scene.y(level.value);
+        const bool isAction = level.kind == LevelLine::Kind::Action || level.kind == LevelLine::Kind::Limit;
+        painter.setPen(
+            QPen(isAction ? theme.text() : theme.mutedText(), isAction ? 1.5 : 1, styleOf(level.kind)));
+        painter.drawLine(QPointF(scene.plot.left(), y), QPointF(scene.plot.right(), y));
+        const double top = y - metrics.height() / 2;
+        if (top < free)
+            continue; // its neighbour stands there; the sentence below the chart has all numbers
+        painter.setPen(theme.text());
+        painter.drawText(QPointF(scene.plot.right() + theme.gap(), y + metrics.ascent() / 2 - 1),
+                         level.label);
+        free = top + metrics.height();
+    }
+}
+
+void paintChanges(QPainter &painter, const Theme &theme, const PanelScene &scene)
+{
+    const QFontMetricsF metrics(painter.font());
+    double free = scene.plot.left();
+    double lastLine = -10;
+    const auto &changes = scene.places.changes;
+    for (std::size_t i = 0; i < changes.size(); ++i) {
+        // Between the last point before and the first after it.
+        const double place = static_cast<double>(changes[i].at) + 0.5;
+        if (place < scene.from || place > scene.to)
+            continue;
+        const double x = scene.x(place);
+        if (x < lastLine + 4)
+            continue;
+        lastLine = x;
+        painter.setPen(QPen(theme.colour(State::Info), 1, Qt::DashDotLine));
+        painter.drawLine(QPointF(x, scene.plot.top()), QPointF(x, scene.plot.bottom()));
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(theme.colour(State::Info));
+        painter.drawPolygon(
+            QPolygonF({{x, scene.plot.top()}, {x + 7, scene.plot.top() - 4}, {x, scene.plot.top() - 8}}));
+        if (x + 10 < free)
+            continue;
+        double next = scene.plot.right();
+        for (std::size_t later = i + 1; later < changes.size(); ++later) {
+            const double laterX = scene.x(static_cast<double>(changes[later].at) + 0.5);
+            if (laterX > x + 4) {
+                next = std::min(next, laterX);
+                break;
+            }
+        }
+        const double room = next - x - 14;
+        const QString text = metrics.elidedText(changes[i].text, Qt::ElideRight, room);
+        if (room < metrics.horizontalAdvance(u"mmmmmm"_s))
+            continue;
+        painter.setPen(theme.text());
+        painter.drawText(QPointF(x + 10, scene.plot.top() - 3), text);
+        free = x + 10 + metrics.horizontalAdvance(text);
+    }
+}
+
+void paintDays(QPainter &painter, const Theme &theme, const PanelScene &scene)
+{
+    if (!scene.hasDays || scene.places.labels.empty())
+        return;
+    const QFontMetricsF metrics(painter.font());
+    const double width = metrics.horizontalAdvance(u"0000-00-00"_s);
+    const int first = std::max(1, static_cast<int>(std::ceil(scene.from)));
+    const int last = std::min(scene.picture.places, static_cast<int>(std::floor(scene.to)));
+    const int most = std::clamp(static_cast<int>(scene.plot.width() / (1.5 * width)), 1, 8);
+    const int step = std::max(1, (last - first) / most);
+    painter.setPen(theme.text());
+    QString former;
+    double free = -1e9;
+    for (int place = first; place <= last; place += step) {
+        const QString &label = scene.places.labels[static_cast<std::size_t>(place - 1)];
+        const double left = std::clamp(scene.x(place) - width / 2, 0.0, scene.plot.right() - width / 2);
+        painter.drawLine(QPointF(scene.x(place), scene.plot.bottom()),
+                         QPointF(scene.x(place), scene.plot.bottom() + 3));
+        if (label == former || left < free)
+            continue;
+        painter.drawText(QPointF(left, scene.plot.bottom() + metrics.height()), label);
+        former = label;
+        free = left + 1.2 * width;
+    }
+}
+
+class Marks
+{
+public:
+    Marks(QPainter &painter, const Theme &theme)
+        : m_painter(painter)
+        , m_theme(theme)
+    {
+    }
+
+    void paint(const QPointF &at, State state, double size)
+    {
+        const double half = size / 2;
+        m_painter.setPen(QPen(m_theme.text(), 1));
+        m_painter.setBrush(state == State::Good ? m_theme.base() : m_theme.colour(state));
+        if (state == State::Bad)
+            m_painter.drawRect(QRectF(at.x() - half, at.y() - half, size, size));
+        else if (state == State::Attention)
+            m_painter.drawPolygon(QPolygonF(
+                {{at.x(), at.y() - half}, {at.x() + half, at.y() + half}, {at.x() - half, at.y() + half}}));
+        else
+            m_painter.drawEllipse(at, half, half);
+    }
+
+    void cross(const QPointF &at)
+    {
+        const double half = markSize / 2;
+        m_painter.setPen(QPen(m_theme.text(), 1.5));
+        m_painter.drawLine(at + QPointF(-half, -half), at + QPointF(half, half));
+        m_painter.drawLine(at + QPointF(-half, half), at + QPointF(half, -half));
+    }
+
+    void frame(const QPointF &at)
+    {
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.setPen(QPen(m_theme.text(), 2));
+        m_painter.drawEllipse(at, 1.2 * markSize, 1.2 * markSize);
+    }
+
+private:
+    QPainter &m_painter;
+    const Theme &m_theme;
+};
+
+void paintLine(QPainter &painter, const Theme &theme, const PanelScene &scene,
+               const std::vector<PanelPoint> &line)
+{
+    Marks marks(painter, theme);
+    const double apart = scene.plot.width() / std::max(1.0, scene.to - scene.from);
+    const auto place = [](const PanelPoint &point) { return point.place; };
+    const auto first = std::ranges::lower_bound(line, scene.from, {}, place);
+    const auto last = std::ranges::upper_bound(line, scene.to, {}, place);
+    double free[2] = {-1e9, -1e9}; // warnings and worse, below and above the middle of the plot
+    for (auto point = first; point != last; ++point) {
+        const QPointF at(scene.x(point->place), scene.y(point->value));
+        const bool isRoomy = apart >= roomyPixels;
+        if (point->uncertainty && apart >= 3) {
+            painter.setPen(QPen(theme.mutedText(), 1));
+            painter.drawLine(QPointF(at.x(), scene.y(point->value - *point->uncertainty)),
+                             QPointF(at.x(), scene.y(point->value + *point->uncertainty)));
+        }
+        if (point->state == State::Good && !isRoomy)
+            continue;
+        if (point->state != State::Good) {
+            double &side = free[at.y() < scene.plot.center().y()];
+            if (!isRoomy && at.x() < side)
+                continue;
+            side = at.x() + 2;
+        }
+        marks.paint(at, point->state, isRoomy ? markSize : markSize * 0.7);
+    }
+}
+
+} // namespace
+
+void paintPanel(QPainter &painter, const Theme &theme, const PanelScene &scene)
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintLevels(painter, theme, scene);
+    paintChanges(painter, theme, scene);
+    paintDays(painter, theme, scene);
+    for (const auto &line : scene.picture.lines)
+        paintLine(painter, theme, scene, line);
+    Marks marks(painter, theme);
+    for (const PanelPoint &point : scene.picture.leftOut) {
+        if (point.place >= scene.from && point.place <= scene.to)
+            marks.cross({scene.x(point.place), scene.y(point.value)});
+    }
+    if (!scene.chosen || *scene.chosen < scene.from || *scene.chosen > scene.to)
+        return;
+    const auto frameIn = [&](const std::vector<PanelPoint> &points) {
+        const auto found = std::ranges::lower_bound(points, static_cast<double>(*scene.chosen), {},
+                                                    [](const PanelPoint &point) { return point.place; });
+        if (found != points.end() && found->place == *scene.chosen)
+            marks.frame({scene.x(found->place), scene.y(found->value)});
+    };
+    for (const auto &line : scene.picture.lines)
+        frameIn(line);
+    frameIn(scene.picture.leftOut);
+    painter.setPen(QPen(theme.text(), 1, Qt::DotLine));
+    painter.drawLine(QPointF(scene.x(*scene.chosen), scene.plot.top()),
+                     QPointF(scene.x(*scene.chosen), scene.plot.bottom()));
+}
+
+} // namespace plateau::ui

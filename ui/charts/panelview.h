@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/charts/series.h"
+#include "ui/charts/panelpicture.h"
+
+#include <QChartView>
+
+#include <memory>
+#include <optional>
+
+QT_BEGIN_NAMESPACE
+class QLineSeries;
+class QValueAxis;
+QT_END_NAMESPACE
+
+namespace plateau::ui {
+
+/// What stands below and across a panel: of each place its day, and where something changed.
+struct PanelPlaces {
+    std::vector<QString> labels;
+    std::vector<charts::Change> changes;
+};
+
+/// One panel: axes, grid and lines are Qt Charts', points, levels and changes are painted over them, since
+/// a chart item for each of ten thousand points would take seconds. Within control discs, warnings
+/// triangles, out of control squares, left out crosses; the chosen one is framed. Only what is in sight is
+/// drawn, of crowded points the lowest and highest of each pixel.
+class PanelView : public QChartView
+{
+    Q_OBJECT
+
+public:
+    /// isLowest: the days are written below it.
+    PanelView(const Theme &theme, bool isLowest, QWidget *parent = nullptr);
+
+    void setPicture(std::shared_ptr<const PanelPicture> picture, std::shared_ptr<const PanelPlaces> places);
+    /// Shows these places; half a place of room at either side is added.
+    void setWindow(double from, double to);
+    /// A place, from 1; nothing for none.
+    void setChosen(std::optional<int> place);
+    /// Written in it while it has no points.
+    void setNothing(const QString &sentence);
+    /// All of it at that size, as on the screen.
+    void paintOn(QPainter &painter, const QRectF &area);
+
+Q_SIGNALS:
+    void placeHit(int place);
+    /// By so many places.
+    void dragged(double places);
+    /// So many steps of the wheel, about that place.
+    void wheelTurned(double steps, double place);
+
+protected:
+    void drawForeground(QPainter *painter, const QRectF &area) override;
+    void mousePressEvent(QMouseEvent *event) override;
+    void mouseMoveEvent(QMouseEvent *event) override;
+    void mouseReleaseEvent(QMouseEvent *event) override;
+    void wheelEvent(QWheelEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
+    void changeEvent(QEvent *event) override;
+
+private:
+    void build();
+    void dress();
+    void draw();
+    void setMargins();
+    double placeAt(double pixel) const;
+    void refreshPath(std::size_t line);
+
+    const Theme &m_theme;
+    bool m_isLowest;
+    QValueAxis *m_order;
+    QValueAxis *m_values;
+    std::vector<QLineSeries *> m_paths;
+    std::vector<QLineSeries *> m_bounds;
+    std::shared_ptr<const PanelPicture> m_picture;
+    std::shared_ptr<const PanelPlaces> m_places;
+    QString m_nothing;
+    double m_from = 0.5;
+    double m_to = 1.5;
+    std::optional<int> m_chosen;
+    std::optional<QPointF> m_pressed;
+    double m_dragged = 0;
+    bool m_isDragging = false;
+};
+
+} // namespace plateau::ui

@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/charts/series.h"
+#include "core/charts/settings.h"
+#include "core/notebook/charts.h"
+
+#include <QWidget>
+
+class QCheckBox;
+class QComboBox;
+class QHBoxLayout;
+class QLineEdit;
+
+namespace plateau::ui {
+
+class ChartSource;
+class Theme;
+
+/// What the chart is of and which of its runs are shown: two rows above it. What is offered is what has been
+/// measured.
+class SubjectForm : public QWidget
+{
+    Q_OBJECT
+
+public:
+    /// source outlives it.
+    SubjectForm(const Theme &theme, const ChartSource &source, QWidget *parent = nullptr);
+
+    /// Asks anew what there is, and keeps what was chosen where it is still there. Throws notebook::Failure.
+    void refresh();
+    /// Chooses it where it is offered.
+    void choose(const charts::Subject &subject);
+    /// Nothing while nothing has been measured.
+    std::optional<charts::Subject> subject() const;
+    /// The lots and persons of these runs are offered.
+    void setRuns(const charts::Series &series);
+    charts::Filter filter() const;
+    /// In one sentence, a day that is none; else empty.
+    QString fault() const;
+    void takeFocus();
+
+Q_SIGNALS:
+    void quantityChanged();
+    void subjectChanged();
+    void filterChanged();
+
+private:
+    void build(const Theme &theme);
+    void fillMethods();
+    void fillMeasurands();
+    void fillNames();
+    charts::Quantity quantity() const;
+
+    const ChartSource &m_source;
+    std::vector<notebook::ChartOffer> m_offers;
+    QComboBox *m_quantity;
+    QComboBox *m_method;
+    QComboBox *m_measurand;
+    QComboBox *m_name;
+    QComboBox *m_lot;
+    QComboBox *m_person;
+    QLineEdit *m_from;
+    QLineEdit *m_to;
+    QCheckBox *m_rejected;
+};
+
+} // namespace plateau::ui
