@@ -40,8 +40,8 @@ std::optional<ui::ReportContent> contentOfFile(const ReportArguments &given)
     }
     ui::ReportContent content = ui::reportOf(document->method, document->run, companions.all());
     if (!given.notebook.isEmpty())
-        content.laboratory = ui::reportLaboratory(
-            notebook::Notebook::open(given.notebook, notebook::Access::ReadOnly)->laboratory());
+        ui::tellLaboratory(content,
+                           notebook::Notebook::open(given.notebook, notebook::Access::ReadOnly)->laboratory());
     return content;
 }
 

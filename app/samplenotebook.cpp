@@ -4,6 +4,8 @@
 
 #include "app/runfile.h"
 #include "core/assay/matrix.h"
+#include "core/exchange/moment.h"
+#include "core/exchange/readers.h"
 #include "core/notebook/notebook.h"
 
 #include <QCoreApplication>
@@ -11,6 +13,8 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+
+#include <map>
 
 namespace plateau::app {
 
@@ -39,14 +43,80 @@ QByteArray resource(const QString &name)
     return file.readAll();
 }
 
-void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry)
+QJsonObject objectIn(const QString &name)
+{
+    const QJsonObject object = QJsonDocument::fromJson(resource(name)).object();
+    if (object.isEmpty())
+        refuse(name);
+    return object;
+}
+
+planning::ShelfSample describedIn(const QJsonObject &entry)
+{
+    planning::ShelfSample sample;
+    sample.id = entry.value("id"_L1).toString();
+    sample.product = entry.value("product"_L1).toString();
+    sample.receivedFrom = entry.value("from"_L1).toString();
+    for (const auto &[word, matrix] : assay::matrixWords()) {
+        if (word == entry.value("matrix"_L1).toString())
+            sample.matrix = matrix;
+    }
+    return sample;
+}
+
+/// What is known of every sample beyond its runs, by name.
+std::map<QString, planning::ShelfSample> sampleItems()
+{
+    std::map<QString, planning::ShelfSample> items;
+    for (const QJsonValue &value : objectIn(u"notebook/items.json"_s).value("items"_L1).toArray()) {
+        const QJsonObject entry = value.toObject();
+        planning::ShelfSample item = describedIn(entry);
+        item.receivedAt = exchange::parseMoment(entry.value("received"_L1).toString());
+        items[item.id] = item;
+    }
+    return items;
+}
+
+/// As if the run had been planned here: a report tells what was tested.
+planning::PlanRecord planOf(const run::Run &run, const std::map<QString, planning::ShelfSample> &items)
+{
+    planning::PlanRecord plan;
+    for (const run::Sample &sample : run.samples) {
+        const auto item = items.find(sample.id);
+        if (item == items.end())
+            continue;
+        planning::PlannedSample planned;
+        planned.sample = item->second;
+        planned.sample.form = sample.form;
+        plan.samples.push_back(planned);
+    }
+    return plan;
+}
+
+void addSampleLaboratory(notebook::Notebook &notebook, const QString &head)
+{
+    const QString laboratory = u"notebook/laboratory.json"_s;
+    const auto read = exchange::readLaboratory(resource(laboratory));
+    if (!read.value)
+        refuse(laboratory);
+    notebook.saveLaboratory(*read.value, head);
+    const QString limits = u"notebook/limits.json"_s;
+    const auto specifications = exchange::readSpecifications(resource(limits));
+    if (!specifications.value)
+        refuse(limits);
+    notebook.saveSpecifications(*specifications.value, head, Text::tr("the limits of the house"));
+}
+
+void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry,
+                  const std::map<QString, planning::ShelfSample> &items)
 {
     const QString name = entry.value("file"_L1).toString();
     const auto document = exchange::readRun(resource(name), installedMethods().lookup());
     if (!document.value)
         refuse(name);
     const notebook::RunId id =
-        notebook.addRun(document.value->run, document.value->method, entry.value("analyst"_L1).toString());
+        notebook.addRun(document.value->run, document.value->method, entry.value("analyst"_L1).toString(),
+                        planOf(document.value->run, items));
     const QString decision = entry.value("decision"_L1).toString();
     if (decision.isEmpty())
         return;
@@ -57,15 +127,8 @@ void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry)
 
 void addSampleOnTheShelf(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst)
 {
-    planning::ShelfSample sample;
-    sample.id = entry.value("id"_L1).toString();
-    sample.product = entry.value("product"_L1).toString();
-    sample.receivedFrom = entry.value("from"_L1).toString();
+    planning::ShelfSample sample = describedIn(entry);
     sample.receivedAt = QDateTime::currentDateTime();
-    for (const auto &[word, matrix] : assay::matrixWords()) {
-        if (word == entry.value("matrix"_L1).toString())
-            sample.matrix = matrix;
-    }
     const QJsonObject expected = entry.value("expected"_L1).toObject();
     for (auto each = expected.begin(); each != expected.end(); ++each)
         sample.expected[each.key()] = each.value().toDouble();
@@ -90,10 +153,7 @@ void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const 
 
 void addSampleStores(notebook::Notebook &notebook)
 {
-    const QString name = u"notebook/stores.json"_s;
-    const QJsonObject stores = QJsonDocument::fromJson(resource(name)).object();
-    if (stores.isEmpty())
-        refuse(name);
+    const QJsonObject stores = objectIn(u"notebook/stores.json"_s);
     const QString analyst = stores.value("analyst"_L1).toString();
     for (const QJsonValue &sample : stores.value("samples"_L1).toArray())
         addSampleOnTheShelf(notebook, sample.toObject(), analyst);
@@ -105,14 +165,13 @@ void addSampleStores(notebook::Notebook &notebook)
 
 void buildSampleNotebook(const QString &path)
 {
-    const QString decisions = u"notebook/decisions.json"_s;
-    const QJsonArray runs = QJsonDocument::fromJson(resource(decisions)).object().value("runs"_L1).toArray();
-    if (runs.isEmpty())
-        refuse(decisions);
+    const QJsonObject decisions = objectIn(u"notebook/decisions.json"_s);
+    const std::map<QString, planning::ShelfSample> items = sampleItems();
     auto made = notebook::Notebook::create(path);
     try {
-        for (const QJsonValue &run : runs)
-            addSampleRun(*made, run.toObject());
+        addSampleLaboratory(*made, decisions.value("head"_L1).toString());
+        for (const QJsonValue &run : decisions.value("runs"_L1).toArray())
+            addSampleRun(*made, run.toObject(), items);
         addSampleStores(*made);
     } catch (...) {
         made.reset(); // closed first: a file that is open is not removed

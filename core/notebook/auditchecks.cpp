@@ -19,8 +19,9 @@ QString entryPlace(qint64 id)
 class ChainWalk
 {
 public:
-    explicit ChainWalk(const Database &database)
-        : m_entries(database,
+    ChainWalk(const Database &database, Progress *progress)
+        : m_progress(progress)
+        , m_entries(database,
                     u"SELECT id, previous_hash, at_utc, at_offset_min, person, account, host, "
                     "program_version, schema_version, action, run, details, hash FROM audit ORDER BY id"_s)
         , m_records(database,
@@ -34,8 +35,11 @@ public:
 
     std::vector<Finding> walk()
     {
-        while (m_entries.next())
+        while (m_entries.next()) {
             checkEntry();
+            if (m_progress)
+                m_progress->advance();
+        }
         if (m_recordAhead)
             complain(m_records.integer(0), Sentence::tr("is missing, but what it covers is there"));
         return m_findings;
@@ -86,6 +90,7 @@ private:
         m_findings.push_back({entryPlace(entry), message});
     }
 
+    Progress *m_progress;
     Statement m_entries;
     Statement m_records;
     bool m_recordAhead = false;
@@ -114,7 +119,7 @@ public:
     {
     }
 
-    void check()
+    void check(Progress *progress)
     {
         m_rows.start();
         m_audited.run(m_table);
@@ -130,6 +135,8 @@ public:
             } else {
                 if (hashAsAudited() != m_audited.text(1))
                     complain(m_rows.id(), Sentence::tr("was changed since audit entry %1"));
+                if (progress)
+                    progress->advance();
                 row = m_rows.next();
                 audited = m_audited.next();
             }
@@ -175,28 +182,28 @@ bool isCoveredByChain(const QString &table)
 
 } // namespace
 
-std::vector<Finding> chainFindings(const Database &database)
+std::vector<Finding> chainFindings(const Database &database, Progress *progress)
 {
     try {
-        return ChainWalk(database).walk();
+        return ChainWalk(database, progress).walk();
     } catch (const Failure &failure) {
         return {{Sentence::tr("the audit trail"), failure.details()}};
     }
 }
 
 std::vector<Finding> recordFindings(const Database &database, const std::vector<SchemaStep> &steps,
-                                    int version)
+                                    int version, Progress *progress)
 {
     QStringList tables;
     for (const auto &[table, columns] : layoutAfter(steps, version).columns) {
         if (!isCoveredByChain(table))
             tables.append(table);
     }
-    return recordFindings(database, steps, version, tables);
+    return recordFindings(database, steps, version, tables, progress);
 }
 
 std::vector<Finding> recordFindings(const Database &database, const std::vector<SchemaStep> &steps,
-                                    int version, const QStringList &tables)
+                                    int version, const QStringList &tables, Progress *progress)
 {
     std::map<int, Layout> layouts;
     for (int number = 1; number <= version; ++number)
@@ -204,7 +211,7 @@ std::vector<Finding> recordFindings(const Database &database, const std::vector<
     std::vector<Finding> findings;
     for (const QString &table : tables) {
         try {
-            TableCheck(database, layouts, version, table, findings).check();
+            TableCheck(database, layouts, version, table, findings).check(progress);
         } catch (const Failure &failure) {
             findings.push_back({table, failure.details()});
         }

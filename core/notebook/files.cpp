@@ -36,19 +36,6 @@ Failure notWritten(const QString &path)
         qt_error_string(errno));
 }
 
-void syncToDisk(const QString &path)
-{
-    const int descriptor = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
-    if (descriptor < 0)
-        throw notWritten(path);
-    const int failed = ::fsync(descriptor);
-    const int reason = errno;
-    ::close(descriptor);
-    errno = reason;
-    if (failed)
-        throw notWritten(path);
-}
-
 } // namespace
 
 void createPrivateFile(const QString &path)
@@ -62,6 +49,19 @@ void createPrivateFile(const QString &path)
                          "may be written to and has room.")
                 .arg(shownPath(path)),
             file.errorString());
+}
+
+void syncToDisk(const QString &path)
+{
+    const int descriptor = ::open(QFile::encodeName(path).constData(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0)
+        throw notWritten(path);
+    const int failed = ::fsync(descriptor);
+    const int reason = errno;
+    ::close(descriptor);
+    errno = reason;
+    if (failed)
+        throw notWritten(path);
 }
 
 void publishFile(const QString &from, const QString &to)
@@ -81,6 +81,27 @@ void publishFile(const QString &from, const QString &to)
         throw notWritten(to);
     }
     syncToDisk(QFileInfo(to).absolutePath());
+}
+
+void requireFreeName(const QString &path)
+{
+    if (QFileInfo::exists(path) || QFileInfo(path).isSymLink())
+        throw Failure(
+            Failure::Kind::Refused,
+            Sentence::tr("There is a file %1 already and it was left as it is: choose another name.")
+                .arg(shownPath(path)));
+    if (!QFileInfo(QFileInfo(path).absolutePath()).isDir())
+        throw Failure(Failure::Kind::Storage,
+                      Sentence::tr("The notebook %1 cannot be made, since its folder is not there: "
+                                   "make the folder or choose another.")
+                          .arg(shownPath(path)));
+    // SQLite would take it for the new file's own and roll it back into it.
+    const QString orphan = orphanedSideFile(path);
+    if (!orphan.isEmpty())
+        throw Failure(Failure::Kind::Refused,
+                      Sentence::tr("The file %1 is left over from another notebook of that name; "
+                                   "move it away or choose another name.")
+                          .arg(shownPath(orphan)));
 }
 
 void removeWithSideFiles(const QString &path)

@@ -79,19 +79,6 @@ void applyStep(Database &database, const SchemaStep &step, const Layout &layout,
     act.commit();
 }
 
-void requireSameHead(const Database &original, const Database &copy)
-{
-    const AuditHead wanted = readAuditHead(original);
-    const AuditHead found = readAuditHead(copy);
-    if (wanted.hash != found.hash || wanted.entries != found.entries || !fileFindings(copy).empty() ||
-        !chainFindings(copy).empty())
-        throw Failure(
-            Failure::Kind::Storage,
-            Sentence::tr("The copy of the notebook %1 did not come out whole and was taken away again; see "
-                         "that the disk is sound and has room.")
-                .arg(QDir::toNativeSeparators(original.path())));
-}
-
 } // namespace
 
 int schemaVersion(const Database &database)
@@ -122,21 +109,6 @@ void completeSearch(const Database &database)
     Transaction transaction(database, Transaction::Kind::Write);
     rebuildSearch(database);
     transaction.commit();
-}
-
-void backUp(const Database &database, const QString &target)
-{
-    const QString part = target + u".part"_s;
-    removeWithSideFiles(part);
-    createPrivateFile(part); // VACUUM INTO takes an empty file and keeps its permissions
-    try {
-        Statement(database, u"VACUUM INTO ?"_s).run(part);
-        requireSameHead(database, Database(part, Access::ReadOnly));
-        publishFile(part, target);
-    } catch (...) {
-        removeWithSideFiles(part);
-        throw;
-    }
 }
 
 QString backupPath(const QString &notebook, const QDateTime &now, int version)

@@ -18,9 +18,6 @@ void migrate(Database &database, const std::vector<SchemaStep> &steps, const Sur
 /// notebook that takes minutes.
 void completeSearch(const Database &database);
 
-/// A copy of the notebook, complete and in one file that only its owner may read; checked, with the same
-/// audit head, and on the disk before it gets its name. Throws Failure; then there is no file of that name.
-void backUp(const Database &database, const QString &target);
 /// "notebook-20260302-091500-schema1.plateau" beside "notebook.plateau".
 QString backupPath(const QString &notebook, const QDateTime &now, int version);
 

@@ -431,10 +431,10 @@ AuditHead Notebook::auditHead() const
     return readAuditHead(*d->database);
 }
 
-Verification Notebook::verify() const
+Verification Notebook::verify(const Watch &watch) const
 {
     Transaction snapshot(*d->database, Transaction::Kind::Read);
-    return verifyNotebook(d->session(), schemaSteps());
+    return verifyNotebook(d->session(), schemaSteps(), watch);
 }
 
 } // namespace plateau::notebook

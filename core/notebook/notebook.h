@@ -9,6 +9,7 @@
 #include "core/notebook/lots.h"
 #include "core/notebook/persons.h"
 #include "core/notebook/pipetting.h"
+#include "core/notebook/progress.h"
 #include "core/notebook/records.h"
 #include "core/notebook/reporting.h"
 #include "core/notebook/runhistory.h"
@@ -214,7 +215,8 @@ public:
 
     /// File integrity, foreign keys, audit chain against the records, and every accepted run evaluated again
     /// from its stored inputs and compared with what was stored then, but for the wording of sentences.
-    Verification verify() const;
+    /// watch: may stop it, and verify throws Stopped then (progress.h).
+    Verification verify(const Watch &watch = {}) const;
 
 private:
     class Private;

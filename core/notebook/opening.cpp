@@ -3,6 +3,7 @@
 #include "core/notebook/opening.h"
 
 #include "core/notebook/checks.h"
+#include "core/notebook/copying.h"
 #include "core/notebook/files.h"
 #include "core/notebook/migration.h"
 #include "core/notebook/sentence.h"
@@ -22,26 +23,6 @@ using Kind = Failure::Kind;
 Failure failureAt(Kind kind, const QString &sentence, const QString &path, const QString &details = {})
 {
     return Failure(kind, sentence.arg(QDir::toNativeSeparators(path)), details);
-}
-
-void requireFree(const QString &path)
-{
-    if (QFileInfo::exists(path) || QFileInfo(path).isSymLink())
-        throw failureAt(
-            Kind::Refused,
-            Sentence::tr("There is a file %1 already and it was left as it is: choose another name."), path);
-    if (!QFileInfo(QFileInfo(path).absolutePath()).isDir())
-        throw failureAt(Kind::Storage,
-                        Sentence::tr("The notebook %1 cannot be made, since its folder is not there: "
-                                     "make the folder or choose another."),
-                        path);
-    // SQLite would take it for the new file's own and roll it back into it.
-    const QString orphan = orphanedSideFile(path);
-    if (!orphan.isEmpty())
-        throw failureAt(Kind::Refused,
-                        Sentence::tr("The file %1 is left over from another notebook of that name; "
-                                     "move it away or choose another name."),
-                        orphan);
 }
 
 void requireFile(const QString &path)
@@ -135,7 +116,7 @@ void makeEmptyNotebook(const QString &path, const std::vector<SchemaStep> &steps
 void createNotebookFile(const QString &path, const std::vector<SchemaStep> &steps,
                         const Surroundings &surroundings)
 {
-    requireFree(path);
+    requireFreeName(path);
     const QString part = u"%1.part-%2"_s.arg(path, QUuid::createUuid().toString(QUuid::Id128).left(8));
     createPrivateFile(part);
     try {

@@ -179,6 +179,8 @@ struct StoredRun {
     /// The runs by other methods that derived quantities take from: those of the last decision, or on the
     /// bench those that would be taken now.
     std::vector<evaluation::Companion> companions;
+    /// Which runs of the notebook those are, one for each.
+    std::vector<RunId> companionRuns;
     /// Absent where the run came without one.
     std::optional<planning::PlanRecord> plan;
     /// Every reading ever keyed, oldest first.

@@ -49,6 +49,15 @@ void tellAsDecided(RunSummary &summary, const Decision &decision, const run::Run
     }
 }
 
+void takeCompanions(StoredRun &stored, const Database &database, const std::vector<CompanionRow> &rows,
+                    std::optional<qint64> decisionRow)
+{
+    stored.companions = loadCompanions(database, rows, decisionRow);
+    stored.companionRuns.clear();
+    for (const CompanionRow &row : rows)
+        stored.companionRuns.push_back(row.run);
+}
+
 } // namespace
 
 StoredRun loadStored(const Database &database, RunId run)
@@ -60,10 +69,10 @@ StoredRun loadStored(const Database &database, RunId run)
     stored.run = inputs.run();
     stored.method = inputs.method;
     if (stored.summary.state == RunState::OnBench)
-        stored.companions = loadCompanions(database, findCompanions(database, run, inputs), std::nullopt);
+        takeCompanions(stored, database, findCompanions(database, run, inputs), std::nullopt);
     else
-        stored.companions =
-            loadCompanions(database, loadCompanionRows(database, decisions.back().id), decisions.back().id);
+        takeCompanions(stored, database, loadCompanionRows(database, decisions.back().id),
+                       decisions.back().id);
     stored.runCode = runCodeOf(inputs);
     stored.plannedSamples = inputs.planned.samples;
     stored.plannedTubes = inputs.planned.tubes;
@@ -89,7 +98,7 @@ StoredRun loadStoredRevision(const Database &database, RunId run, int revision)
     const DecisionRow decision = loadDecisions(database, run)[std::size_t(revision - 1)];
     const Seen &seen = decision.lastSeen;
     stored.run = loadInputs(database, run).runAsOf(seen);
-    stored.companions = loadCompanions(database, loadCompanionRows(database, decision.id), decision.id);
+    takeCompanions(stored, database, loadCompanionRows(database, decision.id), decision.id);
     std::erase_if(stored.readings, [&](const StoredReading &reading) { return reading.id > seen.reading; });
     std::erase_if(stored.marks, [&](const StoredMark &mark) { return mark.id > seen.mark; });
     stored.decisions.erase(stored.decisions.begin() + revision, stored.decisions.end());

@@ -82,6 +82,22 @@ private:
     QString m_place;
 };
 
+/// To evaluate a run again takes as long as to hash so many rows, about.
+constexpr int rowsOfOneRun = 64;
+
+/// Entries, the rows they cover, and runs.
+qint64 workIn(const Database &database)
+{
+    try {
+        return database
+            .single(u"SELECT (SELECT count(*) FROM audit) + (SELECT count(*) FROM audit_record) + "
+                    "%1 * (SELECT count(*) FROM run)"_s.arg(rowsOfOneRun))
+            .toLongLong();
+    } catch (const Failure &) {
+        return 0; // what is damaged is found below, and said there
+    }
+}
+
 std::vector<RunId> allRuns(const Database &database)
 {
     Statement query(database, u"SELECT id FROM run ORDER BY id"_s);
@@ -92,12 +108,15 @@ std::vector<RunId> allRuns(const Database &database)
     return runs;
 }
 
-void checkDecisions(const Session &session, Verification &verification)
+void checkDecisions(const Session &session, Verification &verification, Progress &progress)
 {
     DecisionCheck check(session, verification);
     try {
-        for (const RunId run : allRuns(session.database))
+        for (const RunId run : allRuns(session.database)) {
             check.check(run);
+            for (int i = 0; i < rowsOfOneRun; ++i)
+                progress.advance();
+        }
         const AuditHead head = readAuditHead(session.database);
         verification.auditEntries = head.entries;
         verification.auditHead = head.hash;
@@ -108,18 +127,19 @@ void checkDecisions(const Session &session, Verification &verification)
 
 } // namespace
 
-Verification verifyNotebook(const Session &session, const std::vector<SchemaStep> &steps)
+Verification verifyNotebook(const Session &session, const std::vector<SchemaStep> &steps, const Watch &watch)
 {
     Verification verification;
     const Database &database = session.database;
+    Progress progress(watch, workIn(database));
     append(verification.findings, fileFindings(database));
     append(verification.findings, schemaFindings(database, session.layout));
-    append(verification.findings, chainFindings(database));
-    append(verification.findings, recordFindings(database, steps, session.schemaVersion));
+    append(verification.findings, chainFindings(database, &progress));
+    append(verification.findings, recordFindings(database, steps, session.schemaVersion, &progress));
     // What is found by records that are not sound says nothing more.
     if (verification.sound())
         append(verification.findings, searchFindings(database));
-    checkDecisions(session, verification);
+    checkDecisions(session, verification, progress);
     return verification;
 }
 

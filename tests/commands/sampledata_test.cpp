@@ -31,6 +31,7 @@ constexpr double glycerol = 3.04 * 92.09 / (6300 * 0.1);
 constexpr double glucose = 3.22 * 180.16 / (6300 * 0.1);
 constexpr double fructose = 3.24 * 180.16 / (6300 * 0.1);
 constexpr double acetic = 3.24 * 60.05 / (6300 * 0.1);
+constexpr double freeSulphite = 3.35 * 64.06 / (6300 * 0.2);
 constexpr double dMalic = 2.95 * 134.09 / (6300 * 0.1);
 
 constexpr double mean(double a, double b)
@@ -126,6 +127,25 @@ std::vector<Expected> expectedResults()
         {"spiked-sample.json", "Perry, tank 7", "sulphite",
          ((1.386 - 1.194 - 0.011) + (1.386 - 1.192 - 0.011) + (1.383 - 1.009 - 0.011) / 2) / 3 * sulphite,
          "g/L", "reportable"},
+        {"free-sulphite.json", "Dry perry, bottling 12", "free-sulphite",
+         (mean(1.383 - 1.210, 1.382 - 1.208) - 0.009) * freeSulphite, "g/L", "reportable"},
+        {"free-sulphite.json", "Orchard reserve, cask 2", "free-sulphite",
+         (mean(1.380 - 1.130, 1.381 - 1.132) - 0.009) * freeSulphite, "g/L", "reportable"},
+        {"bound-sulphite.json", "Dry perry, bottling 12", "sulphite",
+         (mean(1.386 - 1.019, 1.385 - 1.019) - 0.012) * sulphite, "g/L", "reportable"},
+        {"bound-sulphite.json", "Orchard reserve, cask 2", "sulphite",
+         (mean(1.387 - 0.901, 1.385 - 0.900) - 0.012) * sulphite, "g/L", "reportable"},
+        // by the run's own standard: 0.1 mL of 0.06 g/L in its tubes as in the samples'
+        {"own-standard.json", "Cider without alcohol, bottling 8", "ethanol",
+         mean(0.424 - 0.086 - 0.0165, 0.424 - 0.085 - 0.0165) / mean(0.551 - 0.0165, 0.549 - 0.0165) * 0.06 *
+             100,
+         "g/L", "reportable"},
+        {"own-standard.json", "Apple juice, pressing 7", "ethanol",
+         mean(0.415 - 0.087 - 0.0165, 0.413 - 0.086 - 0.0165) / mean(0.551 - 0.0165, 0.549 - 0.0165) * 0.06 *
+             10,
+         "g/L", "reportable"},
+        {"stronger-dilution.json", "Dessert apple must, press 2", "l-malic-acid",
+         (mean(0.726 - 0.192, 0.728 - 0.193) - 0.008) * malic * 20, "g/L", "reportable"},
         {"too-strong.json", "Dessert apple must, press 2", "l-malic-acid",
          (mean(1.250 - 0.191, 1.252 - 0.193) - 0.0075) * malic * 10, "g/L", "repeat"},
         {"too-strong.json", "Bittersweet must, press 1", "l-malic-acid",

@@ -115,6 +115,40 @@ std::vector<ReportDosing> dosingsOf(const notebook::StoredRun &stored)
     return dosings;
 }
 
+/// Empty for what was keyed, or came with its run.
+QString originText(const notebook::ReadingOrigin &origin)
+{
+    using enum notebook::ReadingOrigin::Kind;
+    switch (origin.kind) {
+    case Pasted:
+        return Words::tr("pasted");
+    case File:
+        return Words::tr("from the file %1").arg(origin.source);
+    case Serial:
+        return Words::tr("sent over the serial line %1").arg(origin.source);
+    case Network:
+        return Words::tr("sent over the network, %1").arg(origin.source);
+    case Keyed:
+        break;
+    }
+    return {};
+}
+
+ReportReading readingOf(const notebook::StoredRun &stored, const notebook::StoredReading &reading)
+{
+    ReportReading report;
+    report.tube = reading.tube;
+    report.reading = reading.reading;
+    report.value = reading.value;
+    report.typed = reading.typed;
+    report.act = {reading.person, {}, reading.reason, reading.at, {}};
+    report.replaces = replacedBy(stored, reading);
+    report.origin = originText(reading.origin);
+    report.line = reading.origin.line;
+    report.again = reading.again;
+    return report;
+}
+
 ReportRecord recordOf(const notebook::StoredRun &stored, const QString &notebook,
                       const notebook::AuditHead &head)
 {
@@ -128,13 +162,10 @@ ReportRecord recordOf(const notebook::StoredRun &stored, const QString &notebook
     record.revision = stored.summary.revision;
     record.addedAt = stored.summary.createdAt;
     for (const notebook::StoredReading &reading : stored.readings)
-        record.readings.push_back({reading.tube,
-                                   reading.reading,
-                                   reading.value,
-                                   reading.typed,
-                                   {reading.person, {}, reading.reason, reading.at, {}},
-                                   replacedBy(stored, reading)});
+        record.readings.push_back(readingOf(stored, reading));
     record.dosings = dosingsOf(stored);
+    for (const notebook::ClockJump &jump : stored.clockJumps)
+        record.clockJumps.push_back({jump.at, jump.shift_ms, jump.person});
     for (std::size_t i = 0; i < stored.decisions.size(); ++i)
         record.decisions.push_back(decisionOf(stored, i));
     record.auditEntries = head.entries;
@@ -183,11 +214,14 @@ std::vector<ReportedResult> reportedIn(const ReportContent &content, const noteb
 
 } // namespace
 
-ReportLaboratory reportLaboratory(const planning::Laboratory &laboratory)
+void tellLaboratory(ReportContent &content, const planning::Laboratory &laboratory)
 {
     const planning::ReportHead &head = laboratory.reportHead;
-    return {laboratory.name, head.address.join(u'\n'), head.contact,
-            head.logo ? head.logo->bytes : QByteArray()};
+    content.laboratory = {laboratory.name, head.address.join(u'\n'), head.contact,
+                          head.logo ? head.logo->bytes : QByteArray()};
+    content.inputs = planning::uncertaintySources(content.method, laboratory, content.run);
+    for (ReportCompanion &companion : content.companions)
+        companion.inputs = planning::uncertaintySources(companion.method, laboratory, companion.run);
 }
 
 ReportContent reportOf(const notebook::StoredRun &stored, const planning::Laboratory &laboratory,
@@ -195,10 +229,14 @@ ReportContent reportOf(const notebook::StoredRun &stored, const planning::Labora
 {
     ReportContent content = reportOf(stored.method, stored.run, stored.companions);
     content.runCode = stored.runCode;
-    content.laboratory = reportLaboratory(laboratory);
+    tellLaboratory(content, laboratory);
     content.record = recordOf(stored, notebook, head);
+    for (std::size_t i = 0; i < content.companions.size(); ++i)
+        content.companions[i].number = stored.companionRuns[i].value;
     content.items = itemsOf(stored);
-    content.owners = planning::ownersOnRecord(stored.run, stored.plan);
+    // As they were when the run was planned; without that, as the laboratory has them now.
+    if (stored.plan && !stored.plan->owners.empty())
+        content.inputs = planning::ownersOnRecord(stored.run, stored.plan);
     content.reported = reportedIn(content, stored, laboratory);
     return content;
 }

@@ -7,8 +7,9 @@
 
 namespace plateau::ui {
 
-/// What stands at the head of a report, from the laboratory's settings.
-ReportLaboratory reportLaboratory(const planning::Laboratory &laboratory);
+/// What stands at the head of a report, and who answers for the uncertainties, from the laboratory's
+/// settings.
+void tellLaboratory(ReportContent &content, const planning::Laboratory &laboratory);
 
 /// What a report says of a stored run: its decisions and corrections, who did what, what was ticked, the
 /// laboratory's units, the state of the audit. notebook: the file's name. Who makes the pages, when, and how

@@ -138,22 +138,60 @@ private:
     QStringList m_footnotes;
 };
 
+QString wayOf(const ReportReading &reading)
+{
+    if (!reading.origin.isEmpty())
+        return reading.origin;
+    return reading.typed.isEmpty() ? Text::tr("with its run, from a file") : Text::tr("keyed");
+}
+
+QString replacedBy(const RecordPart &part, const ReportReading &reading)
+{
+    if (reading.again)
+        return Text::tr("nothing, read once more");
+    return reading.replaces ? readingOnReport(part.content, *reading.replaces) : QString();
+}
+
 void writeKeyedReadings(PageFlow &flow, const RecordPart &part)
 {
     PrintedTable table;
     table.size_pt = 7;
     table.columns = {
-        {Text::tr("tube"), Fit::Natural, true}, {Text::tr("reading")},       {Text::tr("value"), Fit::Wrap},
-        {Text::tr("as typed"), Fit::Wrap},      {Text::tr("by"), Fit::Wrap}, {Text::tr("at")},
-        {Text::tr("replaces"), Fit::Wrap}};
+        {Text::tr("tube"), Fit::Natural, true},    {Text::tr("reading")},       {Text::tr("value"), Fit::Wrap},
+        {Text::tr("as typed or sent"), Fit::Wrap}, {Text::tr("how it came"), Fit::Wrap},
+        {Text::tr("by"), Fit::Wrap},               {Text::tr("at")},            {Text::tr("replaces"), Fit::Wrap}};
     for (const ReportReading &reading : part.record->readings)
-        table.rows.push_back(
-            {QString::number(reading.tube + 1), reading.reading, readingOnReport(part.content, reading.value),
-             reading.typed.isEmpty() ? Text::tr("came in a file") : reading.typed, reading.act.person,
-             momentOnReport(reading.act.at),
-             reading.replaces ? readingOnReport(part.content, *reading.replaces) : QString()});
-    flow.subheading(Text::tr("Readings as they were keyed, oldest first"));
+        table.rows.push_back({QString::number(reading.tube + 1), reading.reading,
+                              readingOnReport(part.content, reading.value),
+                              reading.line.isEmpty() ? reading.typed : reading.line, wayOf(reading),
+                              reading.act.person, momentOnReport(reading.act.at), replacedBy(part, reading)});
+    flow.subheading(Text::tr("Readings as they came, oldest first"));
     flow.table(table);
+}
+
+/// "1 h 0 min 2.5 s", without its sign.
+QString shiftText(qint64 shift_ms)
+{
+    const qint64 whole = std::abs(shift_ms);
+    const QString seconds = plainText(double(whole % 60000) / 1000);
+    const qint64 minutes = whole / 60000;
+    if (minutes == 0)
+        return Text::tr("%1 s").arg(seconds);
+    return minutes < 60 ? Text::tr("%1 min %2 s").arg(minutes).arg(seconds)
+                        : Text::tr("%1 h %2 min %3 s").arg(minutes / 60).arg(minutes % 60).arg(seconds);
+}
+
+void writeClockJumps(PageFlow &flow, const RecordPart &part)
+{
+    if (part.record->clockJumps.empty())
+        return;
+    flow.subheading(Text::tr("The computer's clock was set while the run was on the bench"));
+    for (const ReportClockJump &jump : part.record->clockJumps)
+        flow.paragraph(part.local(
+            Text::tr("%1 by %2, to %3; noted with the name of %4. Times above are as the clock showed them, "
+                     "minutes on the run's own clock do not change with it.")
+                .arg(jump.shift_ms > 0 ? Text::tr("Forward") : Text::tr("Back"), shiftText(jump.shift_ms),
+                     momentOnReport(jump.at), jump.person)));
 }
 
 void writeDosings(PageFlow &flow, const RecordPart &part)
@@ -223,6 +261,7 @@ void writeBenchLog(PageFlow &flow, const RecordPart &part)
     flow.heading(Text::tr("At the bench"));
     writeDosings(flow, part);
     writeKeyedReadings(flow, part);
+    writeClockJumps(flow, part);
 }
 
 } // namespace plateau::ui

@@ -5,7 +5,6 @@
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
 #include "core/exchange/moment.h"
-#include "ui/print/recordowners.h"
 #include "ui/print/reporttext.h"
 #include "ui/print/worksheetcontent.h"
 
@@ -45,6 +44,17 @@ QString stepText(const RecordPart &part, const assay::Step &step)
     if (const auto *read = std::get_if<assay::ReadStep>(&step))
         return Text::tr("read %1").arg(read->reading);
     return Text::tr("mix");
+}
+
+/// How a series becomes one reading; empty where the method takes no line through it.
+QString extrapolationText(const assay::Method &method)
+{
+    if (!method.extrapolate)
+        return {};
+    return Text::tr("A series of %1 counts as the straight line through its last %2 readings gives it at "
+                    "0 min, the addition of the starter.")
+        .arg(method.extrapolate->reading)
+        .arg(method.extrapolate->lastReadings);
 }
 
 QString signalText(const assay::Measurand &measurand, const assay::Method &method)
@@ -102,36 +112,6 @@ void writeMeasurands(PageFlow &flow, const RecordPart &part)
                                   : part.local(significantText(factor->factor_g_per_L, 5))});
     }
     flow.table(table);
-}
-
-void addInput(PrintedTable &table, const RecordPart &part, const QString &name, double value,
-              const QString &unit)
-{
-    table.rows.push_back({name, part.local(plainText(value)), unit});
-}
-
-void writeInputs(PageFlow &flow, const RecordPart &part)
-{
-    if (!part.run.uncertainty) {
-        flow.paragraph(Text::tr("The run states no uncertainties of its inputs."));
-        return;
-    }
-    const run::UncertaintyInputs &inputs = *part.run.uncertainty;
-    PrintedTable table;
-    table.columns = {{Text::tr("standard uncertainty (k = 1) of"), Fit::Wrap},
-                     {Text::tr("value"), Fit::Natural, true},
-                     {Text::tr("unit")}};
-    const QString percent = Text::tr("% of it");
-    addInput(table, part, Text::tr("each absorbance"), inputs.absorbance, Text::tr("absorbance"));
-    addInput(table, part, Text::tr("absorptivity"), inputs.absorptivity_percent, percent);
-    addInput(table, part, Text::tr("path length"), inputs.pathLength_percent, percent);
-    addInput(table, part, Text::tr("total volume"), inputs.totalVolume_percent, percent);
-    addInput(table, part, Text::tr("sample volume"), inputs.sampleVolume_percent, percent);
-    addInput(table, part, Text::tr("each dilution step, unless it has its own"), inputs.dilution_percent,
-             percent);
-    addInput(table, part, Text::tr("extract"), inputs.extract_percent, percent);
-    flow.table(table);
-    writeOwners(flow, part);
 }
 
 QString calibrationText(run::Calibration calibration)
@@ -241,6 +221,8 @@ void writeMethod(PageFlow &flow, const RecordPart &part)
     for (const assay::Step &step : method.steps)
         steps << stepText(part, step);
     flow.paragraph(Text::tr("Steps: %1.").arg(steps.join(u"; "_s)));
+    if (const QString sentence = extrapolationText(method); !sentence.isEmpty())
+        flow.paragraph(sentence);
     writeMeasurands(flow, part);
 }
 
@@ -270,7 +252,7 @@ void writeConditions(PageFlow &flow, const RecordPart &part)
          {Text::tr("absorbance that has to remain"),
           window.reserveAbsorbance ? part.local(plainText(*window.reserveAbsorbance)) : none}},
         3);
-    writeInputs(flow, part);
+    writeUncertainties(flow, part);
 }
 
 void writeMaterials(PageFlow &flow, const RecordPart &part)

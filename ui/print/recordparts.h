@@ -13,6 +13,7 @@ struct RecordPart {
     const assay::Method &method;
     const run::Run &run;
     const evaluation::Evaluation &evaluation;
+    const std::vector<planning::OwnedInput> &inputs;
     /// nullptr: only the run itself is known.
     const ReportRecord *record = nullptr;
 
@@ -24,6 +25,8 @@ void writeMethod(PageFlow &flow, const RecordPart &part);
 /// What the run states of itself: cuvette, calibration, uncertainties of its inputs, the rules it is judged
 /// by.
 void writeConditions(PageFlow &flow, const RecordPart &part);
+/// The uncertainties that the run states of its inputs, and who answers for each.
+void writeUncertainties(PageFlow &flow, const RecordPart &part);
 /// Samples with their preparation, standards with their strength, lots.
 void writeMaterials(PageFlow &flow, const RecordPart &part);
 

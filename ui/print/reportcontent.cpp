@@ -20,6 +20,7 @@ ReportContent reportOf(const assay::Method &method, const run::Run &run,
         content.companions.push_back({companion.method,
                                       companion.run,
                                       evaluation::evaluate(companion.method, companion.run, content.rules),
+                                      {},
                                       {}});
     content.runCode = run::runCode(run, method.version);
     content.contentHash = exchange::runContentHash(run, method);

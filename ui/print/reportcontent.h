@@ -59,6 +59,21 @@ struct ReportReading {
     ReportAct act;
     /// What it corrects.
     std::optional<run::Reading> replaces;
+    /// "pasted", "from the file readings.csv"; empty: keyed, or it came with its run.
+    QString origin{};
+    /// What was pasted or sent, as it is kept.
+    QString line{};
+    /// One more reading of a series.
+    bool again = false;
+};
+
+/// The clock on the wall was set while the run was on the bench.
+struct ReportClockJump {
+    /// By the clock as it was set.
+    QDateTime at;
+    /// Positive for forward.
+    qint64 shift_ms = 0;
+    QString person;
 };
 
 /// What was ticked on the worksheet, of one component and container.
@@ -88,6 +103,7 @@ struct ReportRecord {
     /// Oldest first.
     std::vector<ReportReading> readings;
     std::vector<ReportDosing> dosings;
+    std::vector<ReportClockJump> clockJumps{};
     std::vector<ReportDecision> decisions;
     int auditEntries = 0;
     QString auditHead;
@@ -122,6 +138,8 @@ struct ReportCompanion {
     evaluation::Evaluation evaluation;
     /// Its number in the notebook.
     std::optional<qint64> number;
+    /// As ReportContent::inputs.
+    std::vector<planning::OwnedInput> inputs{};
 };
 
 /// What is known of a sample beyond the run.
@@ -139,12 +157,13 @@ struct ReportContent {
     evaluation::Evaluation evaluation;
     evaluation::Rules rules;
     std::vector<ReportCompanion> companions;
+    /// Who answers for each uncertainty: as the run's plan keeps it, else in the laboratory that reports; empty
+    /// where neither is known.
+    std::vector<planning::OwnedInput> inputs{};
     std::vector<ReportItem> items;
     std::optional<ReportRecord> record;
     std::vector<ReportedResult> reported;
     std::vector<ReportCompliance> compliance;
-    /// Whose numbers the budgets are made of; empty: only the run itself is known.
-    std::vector<planning::OwnedInput> owners;
     ReportLaboratory laboratory;
     ReportFields fields;
     /// Twelve digits (core/run/runcode.h): those of the rack as it was planned.

@@ -78,7 +78,11 @@ public:
     RunRecord(const ReportContent &content, PageFlow &flow)
         : m_content(content)
         , m_flow(flow)
-        , m_part{content, content.method, content.run, content.evaluation,
+        , m_part{content,
+                 content.method,
+                 content.run,
+                 content.evaluation,
+                 content.inputs,
                  content.record ? &*content.record : nullptr}
     {
     }
@@ -187,11 +191,42 @@ private:
         m_flow.table(table);
         for (const QString &remark : remarks)
             m_flow.paragraph(remark);
+        for (const evaluation::Result &result : m_content.evaluation.results) {
+            if (const QString sentence = restsOn(result); !sentence.isEmpty())
+                m_flow.paragraph(sentence);
+        }
         for (const ReportCompliance &line : m_content.compliance)
             m_flow.paragraph(Text::tr("%1, %2: %3. Specification: %4. Decision rule: %5.")
                                  .arg(line.sample, quantityName(m_content.method, line.measurand),
                                       m_part.local(line.statement), m_part.local(line.specification),
                                       m_part.local(line.rule)));
+    }
+
+    /// Which other runs a derived result takes from.
+    QString restsOn(const evaluation::Result &result) const
+    {
+        QStringList runs;
+        for (const ReportCompanion &companion : m_content.companions) {
+            const bool isTaken = std::ranges::any_of(result.terms, [&](const evaluation::ResultTerm &term) {
+                return term.method == companion.method.id &&
+                       run::findSample(companion.run, result.sample) != nullptr;
+            });
+            if (isTaken)
+                runs << companionName(companion);
+        }
+        return runs.isEmpty()
+                   ? QString()
+                   : Text::tr("%1, %2, rests on this run and on %3.")
+                         .arg(result.sample, quantityName(m_content.method, result.measurand),
+                              runs.join(Text::tr(" and ")));
+    }
+
+    static QString companionName(const ReportCompanion &companion)
+    {
+        const QString code = run::groupedCode(run::runCode(companion.run, companion.method.version));
+        return companion.number
+                   ? Text::tr("run %1 of the notebook (\"%2\", %3)").arg(*companion.number).arg(companion.run.title, code)
+                   : Text::tr("the run \"%1\" (%2)").arg(companion.run.title, code);
     }
 
     /// Those that failed one by one; of those that passed, what is said in the same words once.
@@ -266,7 +301,7 @@ private:
         m_flow.paragraph(companion.number
                              ? Text::tr("Run %1 of the same notebook, %2.").arg(*companion.number).arg(code)
                              : Text::tr("Run %1.").arg(code));
-        writePart({m_content, companion.method, companion.run, companion.evaluation, nullptr},
+        writePart({m_content, companion.method, companion.run, companion.evaluation, companion.inputs, nullptr},
                   resultsTaken(companion));
     }
 

@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/archive.h"
+
+#include "core/notebook/checks.h"
+#include "core/notebook/copying.h"
+#include "core/notebook/files.h"
+#include "core/notebook/recordtables.h"
+#include "core/notebook/sentence.h"
+#include "core/notebook/triggers.h"
+
+#include <QDir>
+#include <QFile>
+
+namespace plateau::notebook {
+
+using namespace Qt::StringLiterals;
+
+namespace {
+
+// SQLite's own modifiers; the offset of an act is in minutes.
+const QString yearOfAct = QStringLiteral("CAST(strftime('%Y', at_utc, at_offset_min || ' minutes') AS INTEGER)");
+
+AuditHead headAt(const Database &database, int year)
+{
+    Statement query(database, u"SELECT id, hash FROM audit WHERE id = (SELECT max(id) FROM audit WHERE %1 = ?)"_s
+                                  .arg(yearOfAct));
+    query.run(year);
+    if (!query.next())
+        throw Failure(Failure::Kind::Refused,
+                      Sentence::tr("The notebook has nothing of %1, so no archive of it was made; choose a "
+                                   "year in which something was done.")
+                          .arg(year));
+    return {int(query.integer(0)), query.text(1)};
+}
+
+/// Everything that later acts added goes, in the copy.
+void cutAfter(Database &copy, const Layout &layout, qint64 lastEntry)
+{
+    copy.setForeignKeys(false); // rows go table by table; what is left is checked as a whole
+    Transaction transaction(copy, Transaction::Kind::Write);
+    WithoutTriggers triggers(copy);
+    for (const QString &table : recordTables(layout)) {
+        Statement(copy, u"DELETE FROM %1 WHERE id IN (SELECT record_id FROM audit_record WHERE record_table = ? "
+                        "AND audit > ?)"_s.arg(table))
+            .run(table, lastEntry);
+    }
+    Statement(copy, u"DELETE FROM audit_record WHERE audit > ?"_s).run(lastEntry);
+    Statement(copy, u"DELETE FROM audit WHERE id > ?"_s).run(lastEntry);
+    triggers.putBack();
+    transaction.commit();
+    copy.setForeignKeys(true);
+}
+
+void requireSound(const Database &copy, const Session &session, const AuditHead &wanted)
+{
+    std::vector<Finding> findings = fileFindings(copy);
+    for (const auto &more :
+         {schemaFindings(copy, session.layout), chainFindings(copy),
+          recordFindings(copy, schemaSteps(), session.schemaVersion)})
+        findings.insert(findings.end(), more.begin(), more.end());
+    const AuditHead found = readAuditHead(copy);
+    if (!findings.empty() || found.hash != wanted.hash)
+        throw Failure(Failure::Kind::Storage,
+                      Sentence::tr("The archive did not come out whole and was taken away again; nothing was "
+                                   "changed in the notebook %1: verify it, and see that the disk has room.")
+                          .arg(QDir::toNativeSeparators(session.database.path())),
+                      findingLines(findings));
+}
+
+} // namespace
+
+std::vector<int> yearsIn(const Database &database)
+{
+    Statement query(database, u"SELECT DISTINCT %1 AS year FROM audit ORDER BY year"_s.arg(yearOfAct));
+    query.run();
+    std::vector<int> years;
+    while (query.next())
+        years.push_back(int(query.integer(0)));
+    return years;
+}
+
+AuditHead archiveYear(const Session &session, int year, const QString &target)
+{
+    const AuditHead head = headAt(session.database, year);
+    requireFreeName(target);
+    makeWhole(target, [&](const QString &part) {
+        Statement(session.database, u"VACUUM INTO ?"_s).run(part);
+        Database copy(part, Access::ReadWrite);
+        copy.setJournal();
+        cutAfter(copy, session.layout, head.entries);
+        copy.execute(u"VACUUM"_s);
+        requireSound(copy, session, head);
+    });
+    QFile::setPermissions(target, QFileDevice::ReadOwner);
+    return head;
+}
+
+} // namespace plateau::notebook

@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QtGlobal>
+
+#include <functional>
+
+namespace plateau::notebook {
+
+/// Told now and then how far a long task has come: so many of so many. False stops it. May be empty.
+using Watch = std::function<bool(qint64 done, qint64 of)>;
+
+/// Thrown where a watch said stop; the task has left nothing behind then.
+class Stopped
+{
+};
+
+/// Counts, and asks the watch every now and then.
+class Progress
+{
+public:
+    Progress(const Watch &watch, qint64 of)
+        : m_watch(watch)
+        , m_of(of)
+    {
+    }
+    /// Throws Stopped.
+    void advance()
+    {
+        ++m_done;
+        if (m_watch && (m_done % betweenLooks == 0 || m_done == m_of) && !m_watch(m_done, m_of))
+            throw Stopped();
+    }
+
+private:
+    static constexpr qint64 betweenLooks = 64;
+
+    Watch m_watch;
+    qint64 m_of;
+    qint64 m_done = 0;
+};
+
+} // namespace plateau::notebook

@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/format.h"
+#include "ui/print/recordparts.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+using evaluation::plainText;
+using planning::OwnedInput;
+using planning::UncertaintyInput;
+
+namespace {
+
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunRecord)
+};
+
+using Fit = TableColumn::Fit;
+
+/// One uncertainty as the run states it.
+struct Stated {
+    UncertaintyInput input;
+    QString name;
+    double value = 0;
+    QString unit;
+};
+
+std::vector<Stated> statedIn(const run::Run &run)
+{
+    using enum UncertaintyInput;
+    const run::UncertaintyInputs &inputs = *run.uncertainty;
+    const QString percent = Text::tr("% of it");
+    return {{Absorbance, Text::tr("each absorbance"), inputs.absorbance, Text::tr("absorbance")},
+            {Absorptivity, Text::tr("absorptivity"), inputs.absorptivity_percent, percent},
+            {PathLength, Text::tr("path length"), inputs.pathLength_percent, percent},
+            {TotalVolume, Text::tr("total volume"), inputs.totalVolume_percent, percent},
+            {SampleVolume, Text::tr("sample volume"), inputs.sampleVolume_percent, percent},
+            {Dilution, Text::tr("each dilution step, unless it has its own"), inputs.dilution_percent, percent},
+            {Extract, Text::tr("extract"), inputs.extract_percent, percent}};
+}
+
+/// What the laboratory has on record counts as the source only where the run states exactly that: its records
+/// may be younger than the run.
+QStringList ownerCells(const std::vector<OwnedInput> &known, const Stated &stated)
+{
+    const auto owned = std::ranges::find(known, stated.input, &OwnedInput::input);
+    if (owned == known.end())
+        return {Text::tr("the run"), Text::tr("its file does not say where it comes from")};
+    if (owned->value == stated.value)
+        return {owned->owner, owned->source};
+    return {Text::tr("the run"),
+            owned->value ? Text::tr("stated with it; the laboratory has %1 now, from %2 (%3)")
+                               .arg(plainText(*owned->value), owned->owner, owned->source)
+                         : Text::tr("stated with it")};
+}
+
+void addStandards(PrintedTable &table, const RecordPart &part)
+{
+    if (part.run.calibration == run::Calibration::Absorptivity)
+        return;
+    for (const run::Standard &standard : part.run.standards)
+        table.rows.push_back(
+            {Text::tr("concentration of the standard %1").arg(standard.id),
+             part.local(plainText(standard.uncertainty_percent.value_or(0))), Text::tr("% of it"),
+             Text::tr("the standard"),
+             standard.uncertainty_percent ? Text::tr("stated with it")
+                                          : Text::tr("not stated, so it counts as exactly known")});
+}
+
+} // namespace
+
+void writeUncertainties(PageFlow &flow, const RecordPart &part)
+{
+    if (!part.run.uncertainty) {
+        flow.paragraph(Text::tr("The run states no uncertainties of its inputs."));
+        return;
+    }
+    PrintedTable table;
+    table.columns = {{Text::tr("standard uncertainty (k = 1) of"), Fit::Wrap, false, false, 0.26},
+                     {Text::tr("value"), Fit::Natural, true, false, 0.08},
+                     {Text::tr("unit"), Fit::Natural, false, false, 0.1},
+                     {Text::tr("who answers for it"), Fit::Wrap, false, false, 0.22},
+                     {Text::tr("where it comes from"), Fit::Wrap, false, false, 0.34}};
+    for (const Stated &stated : statedIn(part.run))
+        table.rows.push_back(QStringList{stated.name, part.local(plainText(stated.value)), stated.unit} +
+                             ownerCells(part.inputs, stated));
+    addStandards(table, part);
+    flow.table(table);
+}
+
+} // namespace plateau::ui
