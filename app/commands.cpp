@@ -5,6 +5,7 @@
 #include "app/console.h"
 #include "app/evaluatecommand.h"
 #include "app/importcommand.h"
+#include "app/keepingcommands.h"
 #include "app/outcome.h"
 #include "app/printcommands.h"
 #include "app/reportcommand.h"
@@ -78,10 +79,14 @@ struct Command {
     bool draws = false;
 };
 constexpr std::array commands{
+    Command{"archive"_L1, archiveNotebook},
+    Command{"backup"_L1, backUpNotebook},
     Command{"evaluate"_L1, evaluateRun, true},
+    Command{"export"_L1, exportNotebook},
     Command{"import"_L1, importFiles, true},
     Command{"labels"_L1, printLabels, true, true},
     Command{"report"_L1, writeReport, true, true},
+    Command{"restore"_L1, restoreNotebook},
     Command{"sample"_L1, buildSample},
     Command{"verify"_L1, verifyNotebook},
     Command{"worksheet"_L1, printWorksheet, true, true},
@@ -128,6 +133,13 @@ QString usage()
         "  plateau import NOTEBOOK FILE ...        runs to the bench of a notebook (made if new), methods to "
         "its methods\n"
         "      [--again]                           also runs that the notebook has already\n"
+        "  plateau export NOTEBOOK FOLDER          everything as JSON and CSV, with a page that says how to "
+        "read "
+        "it\n"
+        "  plateau import NEW-NOTEBOOK FOLDER      the same notebook again of such an export\n"
+        "  plateau backup NOTEBOOK [FOLDER]        a dated, checked copy; old ones go by a rule\n"
+        "  plateau restore BACKUP NEW-NOTEBOOK     a notebook of a backup, which stays\n"
+        "  plateau archive NOTEBOOK YEAR FILE      a notebook of everything up to the end of that year\n"
         "  plateau verify NOTEBOOK                 file integrity, audit chain, accepted runs evaluated "
         "again\n"
         "  plateau worksheet RUN.json --pdf FILE   the pipetting worksheet, to print and to write on\n"

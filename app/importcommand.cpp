@@ -3,10 +3,12 @@
 #include "app/importcommand.h"
 
 #include "app/console.h"
+#include "app/keepingcommands.h"
 #include "app/outcome.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
 #include "core/exchange/documentformat.h"
+#include "core/notebook/importfolder.h"
 #include "core/notebook/methodcatalogue.h"
 
 #include <QCoreApplication>
@@ -220,6 +222,8 @@ int importFiles(const QStringList &arguments)
     const Arguments given = parsed(arguments);
     if (!given.fault.isEmpty())
         return wrongUse(given.fault);
+    if (given.files.size() == 1 && notebook::isExport(given.files.front()))
+        return importExport(given.notebook, given.files.front());
     try {
         Files files(catalogueIn(given.notebook));
         return files.read(given.files) ? store(given, files) : Unusable;

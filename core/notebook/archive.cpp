@@ -19,12 +19,14 @@ using namespace Qt::StringLiterals;
 namespace {
 
 // SQLite's own modifiers; the offset of an act is in minutes.
-const QString yearOfAct = QStringLiteral("CAST(strftime('%Y', at_utc, at_offset_min || ' minutes') AS INTEGER)");
+const QString yearOfAct =
+    QStringLiteral("CAST(strftime('%Y', at_utc, at_offset_min || ' minutes') AS INTEGER)");
 
 AuditHead headAt(const Database &database, int year)
 {
-    Statement query(database, u"SELECT id, hash FROM audit WHERE id = (SELECT max(id) FROM audit WHERE %1 = ?)"_s
-                                  .arg(yearOfAct));
+    Statement query(
+        database,
+        u"SELECT id, hash FROM audit WHERE id = (SELECT max(id) FROM audit WHERE %1 = ?)"_s.arg(yearOfAct));
     query.run(year);
     if (!query.next())
         throw Failure(Failure::Kind::Refused,
@@ -41,8 +43,9 @@ void cutAfter(Database &copy, const Layout &layout, qint64 lastEntry)
     Transaction transaction(copy, Transaction::Kind::Write);
     WithoutTriggers triggers(copy);
     for (const QString &table : recordTables(layout)) {
-        Statement(copy, u"DELETE FROM %1 WHERE id IN (SELECT record_id FROM audit_record WHERE record_table = ? "
-                        "AND audit > ?)"_s.arg(table))
+        Statement(copy,
+                  u"DELETE FROM %1 WHERE id IN (SELECT record_id FROM audit_record WHERE record_table = ? "
+                  "AND audit > ?)"_s.arg(table))
             .run(table, lastEntry);
     }
     Statement(copy, u"DELETE FROM audit_record WHERE audit > ?"_s).run(lastEntry);
@@ -55,9 +58,8 @@ void cutAfter(Database &copy, const Layout &layout, qint64 lastEntry)
 void requireSound(const Database &copy, const Session &session, const AuditHead &wanted)
 {
     std::vector<Finding> findings = fileFindings(copy);
-    for (const auto &more :
-         {schemaFindings(copy, session.layout), chainFindings(copy),
-          recordFindings(copy, schemaSteps(), session.schemaVersion)})
+    for (const auto &more : {schemaFindings(copy, session.layout), chainFindings(copy),
+                             recordFindings(copy, schemaSteps(), session.schemaVersion)})
         findings.insert(findings.end(), more.begin(), more.end());
     const AuditHead found = readAuditHead(copy);
     if (!findings.empty() || found.hash != wanted.hash)

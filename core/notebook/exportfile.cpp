@@ -36,11 +36,12 @@ QString ExportFile::finish()
 
 void ExportFile::fail() const
 {
-    throw Failure(Failure::Kind::Storage,
-                  Sentence::tr("The file %1 could not be written; nothing was exported: see that its folder may "
-                               "be written to and has room.")
-                      .arg(QDir::toNativeSeparators(m_file.fileName())),
-                  m_file.errorString());
+    throw Failure(
+        Failure::Kind::Storage,
+        Sentence::tr("The file %1 could not be written; nothing was exported: see that its folder may "
+                     "be written to and has room.")
+            .arg(QDir::toNativeSeparators(m_file.fileName())),
+        m_file.errorString());
 }
 
 QString hashOfFile(const QString &path)

@@ -42,8 +42,8 @@ QByteArray headJson(const QString &table, const QStringList &columns)
     json names = json::array();
     for (const QString &column : columns)
         names.push_back(column.toStdString());
-    return QByteArray::fromStdString("{\"table\": " + json(table.toStdString()).dump() + ", \"columns\": " +
-                                     names.dump() + ", \"rows\": [");
+    return QByteArray::fromStdString("{\"table\": " + json(table.toStdString()).dump() +
+                                     ", \"columns\": " + names.dump() + ", \"rows\": [");
 }
 
 QByteArray headCsv(const QStringList &columns)

@@ -89,6 +89,7 @@ public:
     RunSearch search{*this};
     RunHistory runHistory{*this};
     Charts charts{*this};
+    Keeping keeping{*this};
 };
 
 Notebook::Notebook(std::unique_ptr<Private> p)
@@ -285,6 +286,11 @@ Charts &Notebook::charts()
 const Charts &Notebook::charts() const
 {
     return d->charts;
+}
+
+const Keeping &Notebook::keeping() const
+{
+    return d->keeping;
 }
 
 SampleResults Notebook::resultsOf(const QString &sample, const QString &measurand,

@@ -6,6 +6,7 @@
 #include "core/notebook/charts.h"
 #include "core/notebook/decisionbasis.h"
 #include "core/notebook/equipment.h"
+#include "core/notebook/keeping.h"
 #include "core/notebook/lots.h"
 #include "core/notebook/persons.h"
 #include "core/notebook/pipetting.h"
@@ -153,6 +154,7 @@ public:
     const RunHistory &runHistory() const;
     Charts &charts();
     const Charts &charts() const;
+    const Keeping &keeping() const;
 
     /// As it was saved last, or planning::usualLaboratory.
     planning::Laboratory laboratory() const;

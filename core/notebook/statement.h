@@ -36,6 +36,15 @@ public:
         execute();
         return *this;
     }
+    /// The same with values whose number and kinds only show when it runs; they go in as they are.
+    Statement &runWith(const QVariantList &values)
+    {
+        m_place = 0;
+        for (const QVariant &value : values)
+            place(value);
+        execute();
+        return *this;
+    }
     bool next();
 
     QVariant value(int column) const { return m_query.value(column); }

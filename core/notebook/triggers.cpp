@@ -12,7 +12,8 @@ WithoutTriggers::WithoutTriggers(const Database &database)
     : m_database(database)
 {
     {
-        Statement query(database, u"SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY rowid"_s);
+        Statement query(database,
+                        u"SELECT name, sql FROM sqlite_schema WHERE type = 'trigger' ORDER BY rowid"_s);
         query.run();
         while (query.next())
             m_triggers.emplace_back(query.text(0), query.text(1));

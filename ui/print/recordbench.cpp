@@ -156,10 +156,14 @@ void writeKeyedReadings(PageFlow &flow, const RecordPart &part)
 {
     PrintedTable table;
     table.size_pt = 7;
-    table.columns = {
-        {Text::tr("tube"), Fit::Natural, true},    {Text::tr("reading")},       {Text::tr("value"), Fit::Wrap},
-        {Text::tr("as typed or sent"), Fit::Wrap}, {Text::tr("how it came"), Fit::Wrap},
-        {Text::tr("by"), Fit::Wrap},               {Text::tr("at")},            {Text::tr("replaces"), Fit::Wrap}};
+    table.columns = {{Text::tr("tube"), Fit::Natural, true},
+                     {Text::tr("reading")},
+                     {Text::tr("value"), Fit::Wrap},
+                     {Text::tr("as typed or sent"), Fit::Wrap},
+                     {Text::tr("how it came"), Fit::Wrap},
+                     {Text::tr("by"), Fit::Wrap},
+                     {Text::tr("at")},
+                     {Text::tr("replaces"), Fit::Wrap}};
     for (const ReportReading &reading : part.record->readings)
         table.rows.push_back({QString::number(reading.tube + 1), reading.reading,
                               readingOnReport(part.content, reading.value),

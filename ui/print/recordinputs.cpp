@@ -36,13 +36,14 @@ std::vector<Stated> statedIn(const run::Run &run)
     using enum UncertaintyInput;
     const run::UncertaintyInputs &inputs = *run.uncertainty;
     const QString percent = Text::tr("% of it");
-    return {{Absorbance, Text::tr("each absorbance"), inputs.absorbance, Text::tr("absorbance")},
-            {Absorptivity, Text::tr("absorptivity"), inputs.absorptivity_percent, percent},
-            {PathLength, Text::tr("path length"), inputs.pathLength_percent, percent},
-            {TotalVolume, Text::tr("total volume"), inputs.totalVolume_percent, percent},
-            {SampleVolume, Text::tr("sample volume"), inputs.sampleVolume_percent, percent},
-            {Dilution, Text::tr("each dilution step, unless it has its own"), inputs.dilution_percent, percent},
-            {Extract, Text::tr("extract"), inputs.extract_percent, percent}};
+    return {
+        {Absorbance, Text::tr("each absorbance"), inputs.absorbance, Text::tr("absorbance")},
+        {Absorptivity, Text::tr("absorptivity"), inputs.absorptivity_percent, percent},
+        {PathLength, Text::tr("path length"), inputs.pathLength_percent, percent},
+        {TotalVolume, Text::tr("total volume"), inputs.totalVolume_percent, percent},
+        {SampleVolume, Text::tr("sample volume"), inputs.sampleVolume_percent, percent},
+        {Dilution, Text::tr("each dilution step, unless it has its own"), inputs.dilution_percent, percent},
+        {Extract, Text::tr("extract"), inputs.extract_percent, percent}};
 }
 
 /// What the laboratory has on record counts as the source only where the run states exactly that: its records
@@ -54,10 +55,10 @@ QStringList ownerCells(const std::vector<OwnedInput> &known, const Stated &state
         return {Text::tr("the run"), Text::tr("its file does not say where it comes from")};
     if (owned->value == stated.value)
         return {owned->owner, owned->source};
-    return {Text::tr("the run"),
-            owned->value ? Text::tr("stated with it; the laboratory has %1 now, from %2 (%3)")
-                               .arg(plainText(*owned->value), owned->owner, owned->source)
-                         : Text::tr("stated with it")};
+    return {Text::tr("the run"), owned->value
+                                     ? Text::tr("stated with it; the laboratory has %1 now, from %2 (%3)")
+                                           .arg(plainText(*owned->value), owned->owner, owned->source)
+                                     : Text::tr("stated with it")};
 }
 
 void addStandards(PrintedTable &table, const RecordPart &part)
@@ -65,12 +66,12 @@ void addStandards(PrintedTable &table, const RecordPart &part)
     if (part.run.calibration == run::Calibration::Absorptivity)
         return;
     for (const run::Standard &standard : part.run.standards)
-        table.rows.push_back(
-            {Text::tr("concentration of the standard %1").arg(standard.id),
-             part.local(plainText(standard.uncertainty_percent.value_or(0))), Text::tr("% of it"),
-             Text::tr("the standard"),
-             standard.uncertainty_percent ? Text::tr("stated with it")
-                                          : Text::tr("not stated, so it counts as exactly known")});
+        table.rows.push_back({Text::tr("concentration of the standard %1").arg(standard.id),
+                              part.local(plainText(standard.uncertainty_percent.value_or(0))),
+                              Text::tr("% of it"), Text::tr("the standard"),
+                              standard.uncertainty_percent
+                                  ? Text::tr("stated with it")
+                                  : Text::tr("not stated, so it counts as exactly known")});
 }
 
 } // namespace

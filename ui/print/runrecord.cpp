@@ -78,12 +78,9 @@ public:
     RunRecord(const ReportContent &content, PageFlow &flow)
         : m_content(content)
         , m_flow(flow)
-        , m_part{content,
-                 content.method,
-                 content.run,
-                 content.evaluation,
-                 content.inputs,
-                 content.record ? &*content.record : nullptr}
+        , m_part{content,        content.method,
+                 content.run,    content.evaluation,
+                 content.inputs, content.record ? &*content.record : nullptr}
     {
     }
 
@@ -214,19 +211,19 @@ private:
             if (isTaken)
                 runs << companionName(companion);
         }
-        return runs.isEmpty()
-                   ? QString()
-                   : Text::tr("%1, %2, rests on this run and on %3.")
-                         .arg(result.sample, quantityName(m_content.method, result.measurand),
-                              runs.join(Text::tr(" and ")));
+        return runs.isEmpty() ? QString()
+                              : Text::tr("%1, %2, rests on this run and on %3.")
+                                    .arg(result.sample, quantityName(m_content.method, result.measurand),
+                                         runs.join(Text::tr(" and ")));
     }
 
     static QString companionName(const ReportCompanion &companion)
     {
         const QString code = run::groupedCode(run::runCode(companion.run, companion.method.version));
-        return companion.number
-                   ? Text::tr("run %1 of the notebook (\"%2\", %3)").arg(*companion.number).arg(companion.run.title, code)
-                   : Text::tr("the run \"%1\" (%2)").arg(companion.run.title, code);
+        return companion.number ? Text::tr("run %1 of the notebook (\"%2\", %3)")
+                                      .arg(*companion.number)
+                                      .arg(companion.run.title, code)
+                                : Text::tr("the run \"%1\" (%2)").arg(companion.run.title, code);
     }
 
     /// Those that failed one by one; of those that passed, what is said in the same words once.
@@ -301,8 +298,9 @@ private:
         m_flow.paragraph(companion.number
                              ? Text::tr("Run %1 of the same notebook, %2.").arg(*companion.number).arg(code)
                              : Text::tr("Run %1.").arg(code));
-        writePart({m_content, companion.method, companion.run, companion.evaluation, companion.inputs, nullptr},
-                  resultsTaken(companion));
+        writePart(
+            {m_content, companion.method, companion.run, companion.evaluation, companion.inputs, nullptr},
+            resultsTaken(companion));
     }
 
     void writeIntegrity()

@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/records.h"
+
+#include <QDate>
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+namespace plateau::notebook {
+
+class Database;
+
+/// Which audit entries are wanted; what is left empty does not matter.
+struct AuditFilter {
+    /// With the jumps of the clock while it was on the bench.
+    std::optional<RunId> run{};
+    /// The name as it was given.
+    QString person{};
+    /// As AuditEntry::action.
+    QStringList actions{};
+    /// Days by the clock on the wall, both included.
+    std::optional<QDate> from{};
+    std::optional<QDate> to{};
+    /// In the details, the person's name or the title of the run, without regard to case (of ASCII letters).
+    QString text{};
+    /// Only entries before this one: where the list that was shown ends.
+    std::optional<qint64> before{};
+    int most = 200;
+};
+
+/// An entry as a person reads it.
+struct AuditItem {
+    AuditEntry entry;
+    /// Empty for an act on the notebook as a whole.
+    QString runTitle;
+    bool operator==(const AuditItem &other) const { return entry.hash == other.entry.hash; }
+};
+
+/// One thing that an act changed.
+struct AuditChange {
+    /// "tube 5, A2", "the run", "lot version 7".
+    QString subject;
+    /// Empty: there was nothing before.
+    QString before;
+    QString after;
+    /// Why, where one is on record.
+    QString reason;
+    bool operator==(const AuditChange &) const = default;
+};
+
+/// Newest first.
+std::vector<AuditItem> auditItems(const Database &database, const AuditFilter &filter);
+/// Everybody who did something, by name; every kind of act there is.
+QStringList auditPersons(const Database &database);
+QStringList auditActions(const Database &database);
+
+/// What the entry added, each with what stood there before. An act that added many rows (a run that was put
+/// on the bench) is told by how many of what.
+std::vector<AuditChange> auditChanges(const Database &database, qint64 entry);
+
+} // namespace plateau::notebook

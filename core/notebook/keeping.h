@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "core/notebook/audittrail.h"
+#include "core/notebook/backups.h"
+#include "core/notebook/progress.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace plateau::notebook {
+
+class OpenNotebook;
+
+/// How a notebook is kept beyond its own file, and what its audit says: backups, archives, exports, the trail
+/// of who did what. Everything only reads the notebook; while it runs nothing else may be done with it.
+class Keeping
+{
+public:
+    explicit Keeping(OpenNotebook &open)
+        : m_open(open)
+    {
+    }
+    Keeping(const Keeping &) = delete;
+    Keeping &operator=(const Keeping &) = delete;
+
+    /// Newest first. See audittrail.h.
+    std::vector<AuditItem> audit(const AuditFilter &filter = {}) const;
+    std::vector<AuditChange> changes(qint64 entry) const;
+    QStringList persons() const;
+    QStringList actions() const;
+
+    /// The notebook's own folder in one where backups are kept (backups.h).
+    QString backupFolder(const QString &root) const;
+    bool hasChangedSinceBackup(const QString &root) const;
+    BackupMade backUp(const QString &root) const;
+    /// A whole copy under a name that is free, checked.
+    void copyTo(const QString &path) const;
+
+    /// See archive.h.
+    std::vector<int> years() const;
+    AuditHead archive(int year, const QString &target) const;
+    /// See exportfolder.h.
+    void exportTo(const QString &folder, const Watch &watch = {}) const;
+
+private:
+    OpenNotebook &m_open;
+};
+
+} // namespace plateau::notebook
