@@ -55,6 +55,8 @@ int showWindow(const QString &path, const QString &mark = {})
         if (!mark.isEmpty())
             window.setNotebookName(mark);
         window.show();
+        if (mark.isEmpty()) // what is thrown away is not kept either
+            window.keepBackups();
         return QApplication::exec();
     } catch (const notebook::Failure &failure) {
         writeError(u"%1: %2"_s.arg(path, failure.sentence()));

@@ -38,6 +38,8 @@ std::vector<BookEntry> bookEntries()
          QKeySequence(u"Ctrl+Shift+P"_s)},
         {Book::Limits, Words::tr("Limits"), u"limits"_s, Words::tr("Limits of pro&ducts"), u"actionLimits"_s,
          QKeySequence(u"Ctrl+Shift+M"_s)},
+        {Book::Records, Words::tr("Records"), u"records"_s, Words::tr("Records and bac&kups"),
+         u"actionRecords"_s, QKeySequence(u"Ctrl+Shift+R"_s)},
     };
 }
 

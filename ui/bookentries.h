@@ -9,7 +9,7 @@
 
 namespace plateau::ui {
 
-enum class Book { Today, Notebook, Methods, Samples, Lots, Laboratory, Persons, Limits, Charts };
+enum class Book { Today, Notebook, Methods, Samples, Lots, Standards, Equipment, Laboratory, Persons, Limits, Charts, Records };
 
 /// How the window leads to a book.
 struct BookEntry {

@@ -15,6 +15,7 @@
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
 #include "ui/bench/timewords.h"
+#include "ui/books/keeper.h"
 #include "ui/books/laboratorypage.h"
 #include "ui/books/limitspage.h"
 #include "ui/books/lotspage.h"
@@ -22,6 +23,7 @@
 #include "ui/books/methodspage.h"
 #include "ui/books/notebookpage.h"
 #include "ui/books/personspage.h"
+#include "ui/books/recordspage.h"
 #include "ui/books/samplespage.h"
 #include "ui/charts/chartspage.h"
 #include "ui/instrument/instrumentintake.h"
@@ -74,6 +76,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_notice(new Notice(*m_theme, this))
     , m_pages(new QStackedWidget(this))
     , m_stores(new Stores(notebook, *m_session, this))
+    , m_keeper(new Keeper(notebook, {}, this))
     , m_plan(new PlanPage(*m_theme, *m_clock, *m_session, *m_stores, this))
     , m_runFile(new RunFilePage(*m_theme, *m_session, this))
     , m_rack(new RackPage(*m_theme, *m_session, *m_stores, *m_settings, this))
@@ -138,6 +141,7 @@ void MainWindow::addBooks()
         {Book::Laboratory, new LaboratoryPage(*m_theme, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
         {Book::Persons, new PersonsPage(*m_theme, *m_session, *m_stores, this)},
         {Book::Limits, new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
+        {Book::Records, new RecordsPage(*m_theme, *m_dialogs, *m_session, *m_keeper, this)},
     };
     for (const auto &[book, page] : m_books) {
         m_pages->addWidget(page);
@@ -465,6 +469,13 @@ QStringList MainWindow::unstored() const
     return lines;
 }
 
+void MainWindow::keepBackups()
+{
+    connect(m_keeper, &Keeper::failed, this,
+            [this](const QString &sentence) { m_notice->say(State::Attention, sentence); });
+    m_keeper->start();
+}
+
 void MainWindow::closeEvent(QCloseEvent *event)
 {
     const QStringList lines = unstored();
@@ -476,6 +487,7 @@ void MainWindow::closeEvent(QCloseEvent *event)
         event->ignore();
         return;
     }
+    m_keeper->backUpIfChanged();
     QMainWindow::closeEvent(event);
 }
 

@@ -28,6 +28,7 @@ class ChartsPage;
 class Clock;
 class Dialogs;
 class InstrumentIntake;
+class Keeper;
 class MethodBook;
 class NextStrip;
 class Notice;
@@ -58,6 +59,8 @@ public:
 
     /// What the title calls the notebook, instead of the name of its file.
     void setNotebookName(const QString &name);
+    /// From now on the notebook is backed up by itself (ui/books/keeper.h).
+    void keepBackups();
     /// As by File, Open run file.
     void openRunFile(const QString &path);
 
@@ -114,6 +117,7 @@ private:
     Notice *m_notice;
     QStackedWidget *m_pages;
     Stores *m_stores;
+    Keeper *m_keeper;
     PlanPage *m_plan;
     RunFilePage *m_runFile;
     RackPage *m_rack;

@@ -18,7 +18,7 @@ QStringList exportedTables(const Layout &layout)
 {
     QStringList tables;
     for (const auto &[table, columns] : layout.columns) {
-        if (!table.startsWith("sqlite_"_L1) && !table.startsWith("search_"_L1))
+        if (!table.startsWith("sqlite_"_L1) && !isDerived(table))
             tables << table;
     }
     return tables;

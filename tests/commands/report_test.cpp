@@ -88,7 +88,7 @@ TEST_F(Report, OfARunInANotebookSaysWhoDecidedAndTheHashThatVerifyConfirms)
     const Outcome verified = runProgram({u"verify"_s, notebook});
     ASSERT_EQ(verified.status, 0) << verified.out.toStdString();
     bool sawAccepted = false;
-    for (int run = 1; run <= 14; ++run) {
+    for (int run = 1; run <= 18; ++run) {
         const Outcome outcome =
             runProgram({u"report"_s, u"--notebook"_s, notebook, u"--run"_s, QString::number(run),
                         u"--record"_s, u"--pdf"_s, file(u"record.pdf"_s), u"--decimal"_s, u"point"_s});

@@ -260,6 +260,8 @@ TEST(ResultsReport, HasAPlaceForWhatTheStandardAsksFor)
                                 u"date of the tests"_s,
                                 u"date of issue"_s,
                                 u"sampling: plan and method"_s,
+                                u"conditions of the tests"_s,
+                                u"whatever else was asked for"_s,
                                 u"relate only to the items tested"_s,
                                 u"unit"_s,
                                 u"deviations or exclusions from the method"_s,

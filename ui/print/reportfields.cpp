@@ -27,9 +27,10 @@ QStringList ReportFields::sampleNames()
 
 QStringList ReportFields::names()
 {
-    return QStringList{u"report-number"_s, u"issued"_s,     u"customer"_s, u"customer-contact"_s,
-                       u"order"_s,         u"location"_s,   u"tested"_s,   u"authorised-by"_s,
-                       u"sampling"_s,      u"deviations"_s, u"external"_s, u"opinions"_s} +
+    return QStringList{u"report-number"_s, u"issued"_s,     u"customer"_s,   u"customer-contact"_s,
+                       u"order"_s,         u"location"_s,   u"tested"_s,     u"authorised-by"_s,
+                       u"sampling"_s,      u"conditions"_s, u"deviations"_s, u"external"_s,
+                       u"opinions"_s,      u"additional"_s} +
            sampleNames();
 }
 

@@ -5,6 +5,7 @@
 #include "core/evaluation/format.h"
 #include "core/exchange/moment.h"
 #include "ui/print/pdf.h"
+#include "ui/print/reportclosing.h"
 #include "ui/print/reporthead.h"
 #include "ui/print/reporttext.h"
 
@@ -42,10 +43,7 @@ public:
         writeItems();
         writeResults();
         writeCompliance();
-        writeMethod();
-        writeRemarks();
-        writeStatements();
-        writeAuthorisation();
+        writeReportClosing(m_flow, m_content);
         paintEnd(m_flow, Text::tr("End of report %1").arg(numberOf(m_content)));
     }
 
@@ -233,132 +231,6 @@ private:
                                   local(m_content, line.specification), local(m_content, line.statement),
                                   local(m_content, line.rule)});
         m_flow.table(table);
-    }
-
-    void writeMethodOf(const assay::Method &method)
-    {
-        m_flow.paragraph(methodTitle(method), body_pt);
-        m_flow.paragraph(method.source, 7.5);
-        if (const QString sentence = templateSentence(method); !sentence.isEmpty())
-            m_flow.paragraph(sentence, 7.5);
-    }
-
-    void writeMethod()
-    {
-        m_flow.heading(Text::tr("Method"));
-        writeMethodOf(m_content.method);
-        QStringList written{m_content.method.id};
-        for (const ReportCompanion &companion : m_content.companions) {
-            if (written.contains(companion.method.id))
-                continue;
-            written << companion.method.id;
-            writeMethodOf(companion.method);
-        }
-        for (const evaluation::Result &result : m_content.evaluation.results) {
-            if (!result.terms.empty() && !written.contains(result.measurand)) {
-                written << result.measurand;
-                m_flow.paragraph(derivedSentence(result), 7.5);
-            }
-        }
-    }
-
-    QString derivedSentence(const evaluation::Result &result) const
-    {
-        QStringList parts;
-        for (const evaluation::ResultTerm &term : result.terms)
-            parts << Text::tr("%1 times %2 (method %3)")
-                         .arg(local(m_content, evaluation::significantText(term.factor, 5)), term.measurand,
-                              term.method);
-        return Text::tr("%1 is calculated: the sum of %2. Its uncertainty takes account of what the parts "
-                        "have in common.")
-            .arg(quantityName(m_content.method, result.measurand), parts.join(u"; "_s));
-    }
-
-    void writeRemarks()
-    {
-        m_flow.heading(Text::tr("Further information"));
-        QString deviations = field(u"deviations"_s);
-        if (deviations.isEmpty())
-            deviations = recordedDeviations().join(u' ');
-        m_flow.fields({{Text::tr("additions to, deviations or exclusions from the method"), deviations, 1},
-                       {Text::tr("sampling: plan and method, where it was ours"), field(u"sampling"_s), 1},
-                       {Text::tr("results from external providers"), field(u"external"_s), 1},
-                       {Text::tr("opinions and interpretations"), field(u"opinions"_s), 1}},
-                      2, body_pt);
-        writeRevision();
-    }
-
-    /// What the run itself says was done otherwise.
-    QStringList recordedDeviations() const
-    {
-        QStringList sentences;
-        for (std::size_t i = 0; i < m_content.run.tubes.size(); ++i) {
-            const run::Tube &tube = m_content.run.tubes[i];
-            if (!tube.pipetted_mL.empty())
-                sentences << Text::tr("Tube %1 was pipetted otherwise than the method says, and is "
-                                      "calculated as pipetted.")
-                                 .arg(i + 1);
-        }
-        return sentences;
-    }
-
-    /// A report that replaces another says which, and why.
-    void writeRevision()
-    {
-        if (!m_content.record || m_content.record->revision < 2)
-            return;
-        const auto &decisions = m_content.record->decisions;
-        const auto taken = std::find_if(decisions.rbegin(), decisions.rend(),
-                                        [](const ReportDecision &decision) { return !!decision.takenBack; });
-        if (taken == decisions.rend())
-            return;
-        m_flow.paragraph(
-            Text::tr("This is revision %1 and replaces revision %2. It was opened again on %3 by "
-                     "%4: %5.")
-                .arg(m_content.record->revision)
-                .arg(m_content.record->revision - 1)
-                .arg(dayOnReport(taken->takenBack->at), taken->takenBack->person, taken->takenBack->reason),
-            body_pt);
-    }
-
-    void writeStatements()
-    {
-        m_flow.advance(1);
-        m_flow.paragraph(
-            Text::tr("The results relate only to the items tested, as they were received. What the "
-                     "customer says of the samples is given as it was told. This report is not to be "
-                     "reproduced except in full without the laboratory's approval."),
-            body_pt);
-        if (const QString sentence = stateSentence(stateOf(m_content)); !sentence.isEmpty())
-            m_flow.paragraph(sentence, body_pt);
-        writeAnchor();
-    }
-
-    /// What is kept outside the notebook shows whether it was changed since.
-    void writeAnchor()
-    {
-        constexpr double small_pt = 6.5;
-        if (!m_content.record) {
-            m_flow.paragraph(Text::tr("Content, SHA-256: %1.").arg(m_content.contentHash), small_pt);
-            return;
-        }
-        m_flow.paragraph(
-            Text::tr("Record: run %1 of %2; content, SHA-256: %3; audit: %n entries, head %4.", nullptr,
-                     m_content.record->auditEntries)
-                .arg(m_content.record->run)
-                .arg(m_content.record->notebook, m_content.contentHash, m_content.record->auditHead),
-            small_pt);
-    }
-
-    void writeAuthorisation()
-    {
-        const ReportDecision *decision = decisionOf(m_content);
-        QString person = field(u"authorised-by"_s);
-        if (person.isEmpty() && decision && stateOf(m_content) == ReportState::Accepted)
-            person = Text::tr("%1, %2").arg(personOnReport(decision->act), dayOnReport(decision->act.at));
-        m_flow.need(24);
-        m_flow.advance(2);
-        m_flow.fields({{Text::tr("authorised by"), person, 1}, {Text::tr("signature"), {}, 2}}, 2, 9);
     }
 
     const ReportContent &m_content;

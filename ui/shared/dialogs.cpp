@@ -44,6 +44,14 @@ QString Dialogs::fileToSave(QWidget *parent, const QString &title, const QString
     return path;
 }
 
+QString Dialogs::folderToUse(QWidget *parent, const QString &title)
+{
+    const QString folder = QFileDialog::getExistingDirectory(parent, title, startFolder(m_folder));
+    if (!folder.isEmpty())
+        m_folder = folder;
+    return folder;
+}
+
 bool Dialogs::confirm(QWidget *parent, const QString &title, const QString &question, const QString &yes,
                       const QString &no)
 {

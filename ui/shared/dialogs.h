@@ -20,6 +20,8 @@ public:
     /// Empty as above.
     virtual QString fileToSave(QWidget *parent, const QString &title, const QString &suggestedName,
                                const QString &filter);
+    /// A folder that is there. Empty as above.
+    virtual QString folderToUse(QWidget *parent, const QString &title);
     /// True if the person wants what the question names; the safe answer is preset.
     virtual bool confirm(QWidget *parent, const QString &title, const QString &question, const QString &yes,
                          const QString &no);

@@ -1,0 +1,86 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/trailmodel.h"
+
+#include "ui/books/trailwords.h"
+#include "ui/shared/widgets.h"
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+/// In a cell of one line; all of them stand below the table.
+QString inOneLine(const std::vector<notebook::AuditChange> &changes, QString notebook::AuditChange::*part)
+{
+    QStringList texts;
+    for (const notebook::AuditChange &change : changes) {
+        if (!(change.*part).isEmpty() && !texts.contains(change.*part))
+            texts << change.*part;
+    }
+    return texts.join(u"; "_s).replace(u'\n', u"; "_s);
+}
+
+} // namespace
+
+int TrailModel::columnCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : ColumnCount;
+}
+
+QVariant TrailModel::data(const QModelIndex &index, int role) const
+{
+    if (!index.isValid() || role != Qt::DisplayRole)
+        return {};
+    const TrailRow &row = this->row(index.row());
+    const notebook::AuditEntry &entry = row.item.entry;
+    switch (index.column()) {
+    case When:
+        return momentText(entry.at);
+    case Who:
+        return entry.person;
+    case What:
+        return actText(entry.action);
+    case Run:
+        return entry.run ? u"%1: %2"_s.arg(entry.run->value).arg(row.item.runTitle) : QString();
+    case Of:
+        return inOneLine(row.changes, &notebook::AuditChange::subject);
+    case Before:
+        return inOneLine(row.changes, &notebook::AuditChange::before);
+    case After:
+        return inOneLine(row.changes, &notebook::AuditChange::after);
+    case Reason:
+        return inOneLine(row.changes, &notebook::AuditChange::reason);
+    default:
+        return {};
+    }
+}
+
+QVariant TrailModel::headerData(int section, Qt::Orientation orientation, int role) const
+{
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+        return {};
+    switch (section) {
+    case When:
+        return tr("When");
+    case Who:
+        return tr("Who");
+    case What:
+        return tr("What was done");
+    case Run:
+        return tr("Run");
+    case Of:
+        return tr("To");
+    case Before:
+        return tr("Before");
+    case After:
+        return tr("After");
+    case Reason:
+        return tr("Reason");
+    default:
+        return {};
+    }
+}
+
+} // namespace plateau::ui

@@ -1,0 +1,238 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/trailview.h"
+
+#include "ui/books/trailmodel.h"
+#include "ui/books/trailwords.h"
+#include "ui/shared/guard.h"
+#include "ui/shared/table.h"
+#include "ui/shared/widgets.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QSignalBlocker>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+QString detailText(const TrailRow &row)
+{
+    const notebook::AuditEntry &entry = row.item.entry;
+    QStringList lines{
+        TrailView::tr("%1, %2: %3").arg(momentText(entry.at), entry.person, actText(entry.action))};
+    if (!entry.details.isEmpty())
+        lines << entry.details;
+    for (const notebook::AuditChange &change : row.changes) {
+        lines << QString() << change.subject;
+        if (!change.before.isEmpty())
+            lines << TrailView::tr("before: %1").arg(change.before);
+        if (!change.after.isEmpty())
+            lines << TrailView::tr("after: %1").arg(change.after);
+        if (!change.reason.isEmpty())
+            lines << TrailView::tr("reason: %1").arg(change.reason);
+    }
+    lines << QString()
+          << TrailView::tr("Entry %1, account %2 on %3, program %4")
+                 .arg(entry.number)
+                 .arg(entry.account, entry.host, entry.programVersion)
+          << entry.hash;
+    return lines.join(u'\n');
+}
+
+} // namespace
+
+TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Notice &notice, QWidget *parent)
+    : QWidget(parent)
+    , m_notebook(notebook)
+    , m_notice(notice)
+    , m_model(new TrailModel(this))
+    , m_empty(plainLabel(tr("Nothing on record fits what is looked for: empty a field above."), this))
+    , m_table(new Table(theme, m_model, tr("Acts, the newest first"), u"trail"_s, this))
+    , m_older(button(theme, tr("Old&er ones too"), u"trailOlder"_s, this))
+    , m_toRun(button(theme, tr("To its ra&ck or record"), u"trailToRun"_s, this))
+    , m_details(new QPlainTextEdit(this))
+{
+    m_empty->setObjectName(u"trailEmpty"_s);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setFlexibleColumn(TrailModel::After);
+    m_table->setLimit(28);
+    m_details->setObjectName(u"trailDetails"_s);
+    m_details->setAccessibleName(tr("The chosen act in full"));
+    m_details->setReadOnly(true);
+    m_details->setTabChangesFocus(true);
+    m_toRun->setEnabled(false);
+    auto *below = new QHBoxLayout;
+    below->addWidget(m_older);
+    below->addWidget(m_toRun);
+    below->addStretch(1);
+    auto *layout = new QVBoxLayout(this);
+    layout->setContentsMargins({});
+    layout->setSpacing(theme.gap());
+    layout->addWidget(buildFilter(theme));
+    layout->addWidget(m_empty);
+    layout->addWidget(m_table, 3);
+    layout->addLayout(below);
+    layout->addWidget(m_details, 1);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &current) { showDetails(current.row()); });
+    connect(m_older, &QPushButton::clicked, this, &TrailView::addOlder);
+    connect(m_toRun, &QPushButton::clicked, this, [this] {
+        const int row = m_table->currentIndex().row();
+        if (row >= 0 && m_model->row(row).item.entry.run)
+            Q_EMIT runWanted(*m_model->row(row).item.entry.run);
+    });
+}
+
+QWidget *TrailView::buildFilter(const Theme &theme)
+{
+    auto *row = new QWidget(this);
+    auto *layout = new QHBoxLayout(row);
+    layout->setContentsMargins({});
+    layout->setSpacing(theme.gap());
+    const auto add = [&](QWidget *field, const QString &caption, const QString &name, int stretch) {
+        auto *label = plainLabel(caption, row);
+        label->setBuddy(field);
+        field->setObjectName(name);
+        field->setMinimumHeight(theme.target());
+        layout->addWidget(label);
+        layout->addWidget(field, stretch);
+    };
+    m_words = new QLineEdit(row);
+    m_person = new QComboBox(row);
+    m_act = new QComboBox(row);
+    m_from = new QLineEdit(row);
+    m_to = new QLineEdit(row);
+    m_run = new QLineEdit(row);
+    for (QLineEdit *day : {m_from, m_to})
+        day->setPlaceholderText(tr("year-month-day"));
+    for (QComboBox *box : {m_person, m_act}) {
+        box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        box->setMinimumContentsLength(12);
+        connect(box, &QComboBox::currentIndexChanged, this, &TrailView::refresh);
+    }
+    add(m_words, tr("Fin&d"), u"trailWords"_s, 3);
+    add(m_person, tr("&Who"), u"trailPerson"_s, 2);
+    add(m_act, tr("Wha&t"), u"trailAct"_s, 2);
+    add(m_from, tr("Fro&m"), u"trailFrom"_s, 1);
+    add(m_to, tr("unti&l"), u"trailTo"_s, 1);
+    add(m_run, tr("&Run number"), u"trailRun"_s, 1);
+    for (QLineEdit *entry : {m_words, m_from, m_to, m_run})
+        connect(entry, &QLineEdit::editingFinished, this, &TrailView::refresh);
+    return row;
+}
+
+void TrailView::takeFocus()
+{
+    m_words->setFocus();
+}
+
+void TrailView::showRun(notebook::RunId run)
+{
+    m_run->setText(QString::number(run.value));
+    refresh();
+}
+
+void TrailView::refresh()
+{
+    guarded(m_notice, [this] {
+        fillChoices();
+        if (const auto wanted = filter())
+            load(*wanted, false);
+    });
+}
+
+void TrailView::addOlder()
+{
+    guarded(m_notice, [this] {
+        auto wanted = filter();
+        if (!wanted || m_model->rowCount() == 0)
+            return;
+        wanted->before = m_model->rows().back().item.entry.number;
+        load(*wanted, true);
+    });
+}
+
+void TrailView::load(notebook::AuditFilter wanted, bool after)
+{
+    std::vector<TrailRow> rows = after ? m_model->rows() : std::vector<TrailRow>();
+    const auto items = m_notebook.keeping().audit(wanted);
+    for (const notebook::AuditItem &item : items)
+        rows.push_back({item, m_notebook.keeping().changes(item.entry.number)});
+    m_older->setEnabled(static_cast<int>(items.size()) == wanted.most);
+    m_empty->setVisible(rows.empty());
+    m_model->show(std::move(rows));
+    m_table->fit();
+    if (!m_table->currentIndex().isValid() && m_model->rowCount() > 0)
+        m_table->selectRow(0);
+    showDetails(m_table->currentIndex().row());
+}
+
+void TrailView::fillChoices()
+{
+    const auto fill = [](QComboBox &box, const QString &all, const QStringList &values, const auto &text) {
+        const QSignalBlocker quiet(&box);
+        const QVariant chosen = box.currentData();
+        box.clear();
+        box.addItem(all, QString());
+        for (const QString &value : values)
+            box.addItem(text(value), value);
+        box.setCurrentIndex(std::max(0, box.findData(chosen)));
+    };
+    fill(*m_person, tr("everybody"), m_notebook.keeping().persons(),
+         [](const QString &name) { return name; });
+    fill(*m_act, tr("everything"), m_notebook.keeping().actions(), actText);
+}
+
+bool TrailView::readDay(const QLineEdit &entry, std::optional<QDate> &day)
+{
+    const QString text = entry.text().trimmed();
+    if (text.isEmpty())
+        return true;
+    const QDate read = QDate::fromString(text, Qt::ISODate);
+    if (!read.isValid()) {
+        m_notice.say(State::Attention,
+                     tr("\"%1\" is no day; write it as year-month-day, 2026-03-02, or leave the field empty.")
+                         .arg(text));
+        return false;
+    }
+    day = read;
+    return true;
+}
+
+std::optional<notebook::AuditFilter> TrailView::filter()
+{
+    m_notice.clear();
+    notebook::AuditFilter wanted;
+    wanted.text = m_words->text();
+    wanted.person = m_person->currentData().toString();
+    if (const QString act = m_act->currentData().toString(); !act.isEmpty())
+        wanted.actions = {act};
+    if (!readDay(*m_from, wanted.from) || !readDay(*m_to, wanted.to))
+        return std::nullopt;
+    if (const QString text = m_run->text().trimmed(); !text.isEmpty()) {
+        bool isNumber = false;
+        wanted.run = notebook::RunId{text.toLongLong(&isNumber)};
+        if (!isNumber) {
+            m_notice.say(State::Attention,
+                         tr("\"%1\" is no number of a run; the notebook counts them from 1.").arg(text));
+            return std::nullopt;
+        }
+    }
+    return wanted;
+}
+
+void TrailView::showDetails(int row)
+{
+    const bool known = row >= 0 && row < m_model->rowCount();
+    m_details->setPlainText(known ? detailText(m_model->row(row)) : QString());
+    m_toRun->setEnabled(known && m_model->row(row).item.entry.run.has_value());
+}
+
+} // namespace plateau::ui
