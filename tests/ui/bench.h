@@ -34,6 +34,7 @@ class QuietDialogs : public ui::Dialogs
 public:
     struct Log {
         QString nextFile;
+        QString nextFolder;
         QStringList told;
         QStringList questions;
         bool answer = false;
@@ -49,6 +50,7 @@ public:
     {
         return m_log.nextFile;
     }
+    QString folderToUse(QWidget *, const QString &) override { return m_log.nextFolder; }
     void tell(QWidget *, const QString &, const QString &text) override { m_log.told << text; }
     bool confirm(QWidget *, const QString &, const QString &question, const QString &,
                  const QString &) override
