@@ -9,7 +9,20 @@
 
 namespace plateau::ui {
 
-enum class Book { Today, Notebook, Methods, Samples, Lots, Standards, Equipment, Laboratory, Persons, Limits, Charts, Records };
+enum class Book {
+    Today,
+    Notebook,
+    Charts,
+    Methods,
+    Samples,
+    Lots,
+    Standards,
+    Equipment,
+    Laboratory,
+    Persons,
+    Limits,
+    Records
+};
 
 /// How the window leads to a book.
 struct BookEntry {

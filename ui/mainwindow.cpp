@@ -15,6 +15,7 @@
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
 #include "ui/bench/timewords.h"
+#include "ui/books/equipmentpage.h"
 #include "ui/books/keeper.h"
 #include "ui/books/laboratorypage.h"
 #include "ui/books/limitspage.h"
@@ -25,6 +26,7 @@
 #include "ui/books/personspage.h"
 #include "ui/books/recordspage.h"
 #include "ui/books/samplespage.h"
+#include "ui/books/standardspage.h"
 #include "ui/charts/chartspage.h"
 #include "ui/instrument/instrumentintake.h"
 #include "ui/instrumentroute.h"
@@ -137,7 +139,11 @@ void MainWindow::addBooks()
         {Book::Charts, m_charts},
         {Book::Methods, new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this)},
         {Book::Samples, new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
-        {Book::Lots, new LotsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
+        {Book::Lots,
+         new LotsPage(*m_theme, *m_clock, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
+        {Book::Standards,
+         new StandardsPage({*m_theme, *m_clock, *m_dialogs, *m_session, *m_stores, *m_methodBook}, this)},
+        {Book::Equipment, new EquipmentPage(*m_theme, *m_clock, *m_session, *m_stores, this)},
         {Book::Laboratory, new LaboratoryPage(*m_theme, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
         {Book::Persons, new PersonsPage(*m_theme, *m_session, *m_stores, this)},
         {Book::Limits, new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},

@@ -65,6 +65,12 @@ protected:
         book->saveSpecifications({limit}, u"M. Lindqvist"_s, u"as agreed"_s);
         if (GetParam().isSigned)
             book->persons().addFirst(u"M. Lindqvist"_s, u"four plain garden words"_s);
+        equipment::Item pipette;
+        pipette.name = u"piston pipette 20 to 200 µL"_s;
+        pipette.nominal_mL = 0.2;
+        pipette.smallest_mL = 0.02;
+        pipette.every_days = {{equipment::Aspect::Volume, 90}};
+        book->equipment().add(pipette, u"M. Lindqvist"_s);
         openWindow();
         GetParam().open(*window);
         QApplication::processEvents();
@@ -246,6 +252,35 @@ const std::vector<Page> pages{
      [](ui::MainWindow &window) {
          trigger(window, u"actionLots"_s);
          window.findChild<QAbstractButton *>(u"receiveLot"_s)->click();
+     }},
+    {"Standards", [](ui::MainWindow &window) { trigger(window, u"actionStandards"_s); }},
+    {"PrepareStandard",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionStandards"_s);
+         window.findChild<QAbstractButton *>(u"prepareStandard"_s)->click();
+     }},
+    {"Substance",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionStandards"_s);
+         window.findChild<QAbstractButton *>(u"prepareStandard"_s)->click();
+         window.findChild<QAbstractButton *>(u"addSubstance"_s)->click();
+     }},
+    {"Equipment", [](ui::MainWindow &window) { trigger(window, u"actionEquipment"_s); }},
+    {"AddItem",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionEquipment"_s);
+         window.findChild<QAbstractButton *>(u"addItem"_s)->click();
+     }},
+    {"EquipmentItem",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionEquipment"_s);
+         QTest::keyClick(window.findChild<QAbstractItemView *>(u"equipment"_s), Qt::Key_Return);
+     }},
+    {"EquipmentCheck",
+     [](ui::MainWindow &window) {
+         trigger(window, u"actionEquipment"_s);
+         QTest::keyClick(window.findChild<QAbstractItemView *>(u"equipment"_s), Qt::Key_Return);
+         window.findChild<QAbstractButton *>(u"keyCheck"_s)->click();
      }},
     {"Laboratory", [](ui::MainWindow &window) { trigger(window, u"actionLaboratory"_s); }},
     {"ControlCharts", [](ui::MainWindow &window) { trigger(window, u"actionCharts"_s); }},

@@ -11,6 +11,8 @@
 #include <QLocale>
 #include <QSettings>
 
+#include <utility>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -26,12 +28,18 @@ struct Words {
 void saveLabelsAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice &notice, const run::Run &run,
                   const QString &person)
 {
-    const int count = static_cast<int>(labelsOf(run, person).size());
-    if (count == 0) {
+    std::vector<Label> labels = labelsOf(run, person);
+    if (labels.empty())
         notice.say(State::Info, Words::tr("There is nothing to label: the run has no standard, and no sample "
                                           "of it is diluted or extracted."));
-        return;
-    }
+    else
+        saveLabelsAs(parent, theme, dialogs, notice, std::move(labels), person);
+}
+
+void saveLabelsAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice &notice,
+                  std::vector<Label> labels, const QString &person)
+{
+    const int count = static_cast<int>(labels.size());
     QSettings settings(QSettings::IniFormat, QSettings::UserScope, u"plateau"_s, u"plateau"_s);
     LabelChoice choice = keptLabels(settings, usualPaper(QLocale::system()));
     choice.by = person;
@@ -39,8 +47,10 @@ void saveLabelsAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice 
     if (!dialogs.isAccepted(form))
         return;
     choice = form.choice();
+    for (Label &label : labels)
+        label.by = choice.by;
     const bool written = savePdfAs(parent, dialogs, notice, Words::tr("labels.pdf"),
-                                   labelsPdf(labelsOf(run, choice.by), choice.sheet, choice.firstFree));
+                                   labelsPdf(labels, choice.sheet, choice.firstFree));
     if (written)
         choice.firstFree = firstFreeAfter(choice, count);
     if (!keepLabels(settings, choice) && written)

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/run/run.h"
+#include "ui/print/labels.h"
 
 class QWidget;
 
@@ -16,5 +17,8 @@ class Theme;
 /// it. The sheet is kept for the next time, and so is the label that is then the first free one.
 void saveLabelsAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice &notice, const run::Run &run,
                   const QString &person);
+/// The same of any labels; whoever is named in the form has made them.
+void saveLabelsAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice &notice,
+                  std::vector<Label> labels, const QString &person);
 
 } // namespace plateau::ui

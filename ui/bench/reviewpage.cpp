@@ -4,6 +4,7 @@
 
 #include "ui/bench/benchsession.h"
 #include "ui/bench/decisionpanel.h"
+#include "ui/bench/equipmentnotes.h"
 #include "ui/bench/resultview.h"
 #include "ui/bench/stores.h"
 #include "ui/shared/guard.h"
@@ -12,13 +13,18 @@
 
 #include <QVBoxLayout>
 
+using namespace Qt::StringLiterals;
+
 namespace plateau::ui {
 
 ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
     : QWidget(parent)
     , m_session(session)
+    , m_stores(stores)
     , m_recoveries(session)
     , m_notice(new Notice(theme, this))
+    , m_equipment(new SentenceList(theme, tr("Equipment that failed its check or is late with it"),
+                                   u"reviewEquipment"_s, this))
     , m_view(new ResultView(theme, this))
     , m_decision(new DecisionPanel(theme, session, this))
 {
@@ -26,7 +32,10 @@ ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores
     layout->setContentsMargins(theme.wideGap(), 0, theme.wideGap(), theme.wideGap());
     layout->setSpacing(theme.gap());
     layout->addWidget(m_notice);
+    layout->addWidget(m_equipment);
     layout->addWidget(m_view, 1);
+    m_equipment->setMaximumHeight(3 * theme.target());
+    m_equipment->hide();
     layout->addWidget(m_decision);
     // While it is read nobody looks: showRack comes ahead of every look.
     connect(&session, &BenchSession::rackChanged, this, [this](notebook::RunId id) {
@@ -35,6 +44,7 @@ ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores
     });
     connect(&stores, &Stores::laboratoryChanged, this, [this] { update(m_id); });
     connect(&stores, &Stores::specificationsChanged, this, [this] { update(m_id); });
+    connect(&stores, &Stores::equipmentChanged, this, [this] { update(m_id); });
     connect(m_decision, &DecisionPanel::decided, this, &ReviewPage::decided);
 }
 
@@ -49,7 +59,14 @@ ReviewBasis ReviewPage::basisOf(const notebook::StoredRun &stored)
 {
     ReviewBasis basis;
     m_notice->clear();
-    guarded(*m_notice, [&] { basis = reviewBasisOf(m_session, m_recoveries, stored); });
+    guarded(*m_notice, [&] {
+        basis = reviewBasisOf(m_session, m_recoveries, stored);
+        const std::vector<Sentence> doubts =
+            equipmentSentences(stored, m_stores.checkedLaboratory(dayOf(stored)), m_stores.equipment(),
+                               m_session.now().wall.date());
+        m_equipment->setSentences(doubts);
+        m_equipment->setVisible(!doubts.empty());
+    });
     return basis;
 }
 

@@ -13,6 +13,7 @@ class BenchSession;
 class DecisionPanel;
 class Notice;
 class ResultView;
+class SentenceList;
 class Stores;
 class Theme;
 
@@ -37,8 +38,10 @@ private:
     ReviewBasis basisOf(const notebook::StoredRun &stored);
 
     BenchSession &m_session;
+    Stores &m_stores;
     RecoveryHistory m_recoveries;
     Notice *m_notice;
+    SentenceList *m_equipment;
     ResultView *m_view;
     DecisionPanel *m_decision;
     notebook::RunId m_id;

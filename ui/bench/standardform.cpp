@@ -11,6 +11,7 @@
 #include "ui/shared/widgets.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -42,6 +43,14 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     m_usedWhenRead->setMinimumHeight(theme.target());
     QFormLayout *form = foldingForm(this);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    m_form = form;
+    m_book = new QComboBox(this);
+    m_book->setMinimumHeight(theme.target());
+    m_book->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_book->setMinimumContentsLength(12);
+    addFormRow(form, tr("From the book"), m_book, kind.prefix + u"Book"_s);
+    setBook({});
+    connect(m_book, &QComboBox::activated, this, &StandardForm::takeFromBook);
     addFormRow(form, tr("Name"), m_id, kind.prefix + u"Id"_s);
     addFormRow(form, tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);
     if (m_uncertainty) {
@@ -139,6 +148,35 @@ QString StandardForm::uncertaintySource() const
     const bool isAsTaken = m_uncertainty && m_concentration->entry()->text() == m_takenConcentration &&
                            m_uncertainty->entry()->text() == m_takenUncertainty;
     return isAsTaken ? m_takenSource : QString();
+}
+
+void StandardForm::setBook(std::vector<run::Standard> alive)
+{
+    m_form->setRowVisible(m_book, !alive.empty());
+    if (alive == m_alive && m_book->count() > 0)
+        return;
+    m_alive = std::move(alive);
+    m_book->clear();
+    m_book->addItem(tr("another one, keyed below"));
+    for (const run::Standard &standard : m_alive)
+        m_book->addItem(
+            tr("%1, %2, made %3")
+                .arg(standard.id,
+                     evaluation::withUnit(evaluation::significantText(standard.concentration_g_per_L, 4),
+                                          u"g/L"_s),
+                     momentText(standard.preparedAt.value_or(QDateTime()))));
+}
+
+void StandardForm::takeFromBook(int index)
+{
+    if (index < 1)
+        return;
+    const run::Standard &standard = m_alive[static_cast<std::size_t>(index - 1)];
+    setChecked(true);
+    m_id->setText(standard.id);
+    m_concentration->entry()->setText(evaluation::significantText(standard.concentration_g_per_L, 5));
+    m_loss->entry()->setText(evaluation::plainText(100 * standard.lossPerHour));
+    m_preparedAt->setText(momentText(standard.preparedAt.value_or(QDateTime())));
 }
 
 void StandardForm::setUsualTubes(int tubes)

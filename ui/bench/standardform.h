@@ -8,6 +8,8 @@
 #include <QGroupBox>
 
 class QCheckBox;
+class QComboBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QSpinBox;
@@ -51,6 +53,9 @@ public:
     void startAnew();
     /// Takes over what the method says of its standard, where nothing was typed yet.
     void showMethod(const assay::Method &method);
+    /// The standards of the book that a run of this method may take; nothing is asked for where there is
+    /// none.
+    void setBook(std::vector<run::Standard> alive);
     /// What it will be worth when it is used; empty: nothing is said.
     void setWorth(const QString &sentence);
     /// Such a standard was made just now.
@@ -63,11 +68,15 @@ Q_SIGNALS:
     void changed();
 
 private:
+    void takeFromBook(int index);
     void preset(NumberField *field, QString &before, const std::optional<double> &usual);
     void onUsedLater();
     QString uncertaintySource() const;
 
     Kind m_kind;
+    QFormLayout *m_form = nullptr;
+    QComboBox *m_book = nullptr;
+    std::vector<run::Standard> m_alive;
     QLineEdit *m_id;
     NumberField *m_concentration;
     /// nullptr where it does not calibrate.

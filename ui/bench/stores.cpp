@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/stores.h"
 
+#include "core/planning/checkedequipment.h"
 #include "ui/bench/benchsession.h"
 
 namespace plateau::ui {
@@ -106,6 +107,83 @@ void Stores::correct(notebook::LotId lot, double found_mL, const QString &reason
 {
     m_notebook.lots().correct(lot, found_mL, m_session.person(), reason);
     Q_EMIT lotsChanged();
+}
+
+std::vector<planning::HeldSubstance> Stores::substances() const
+{
+    return m_notebook.standards().substances();
+}
+
+std::vector<planning::HeldPreparation> Stores::preparations() const
+{
+    return m_notebook.standards().preparations();
+}
+
+std::vector<notebook::RunId> Stores::runsOf(notebook::PreparationId id) const
+{
+    return m_notebook.standards().runsOf(id);
+}
+
+notebook::SubstanceId Stores::addSubstance(const planning::Substance &substance)
+{
+    const notebook::SubstanceId id = m_notebook.standards().addSubstance(substance, m_session.person());
+    Q_EMIT standardsChanged();
+    return id;
+}
+
+void Stores::changeSubstance(notebook::SubstanceId id, const planning::Substance &substance,
+                             const QString &reason)
+{
+    m_notebook.standards().changeSubstance(id, substance, m_session.person(), reason);
+    Q_EMIT standardsChanged();
+}
+
+notebook::PreparationId Stores::prepare(notebook::SubstanceId of, const planning::Preparation &preparation)
+{
+    const notebook::PreparationId id = m_notebook.standards().prepare(of, preparation, m_session.person());
+    Q_EMIT standardsChanged();
+    return id;
+}
+
+void Stores::discard(notebook::PreparationId id, const QString &reason)
+{
+    m_notebook.standards().discard(id, m_session.person(), reason);
+    Q_EMIT standardsChanged();
+}
+
+std::vector<equipment::HeldItem> Stores::equipment() const
+{
+    return m_notebook.equipment().all();
+}
+
+notebook::ItemId Stores::addItem(const equipment::Item &item)
+{
+    const notebook::ItemId id = m_notebook.equipment().add(item, m_session.person());
+    Q_EMIT equipmentChanged();
+    return id;
+}
+
+void Stores::changeItem(notebook::ItemId id, const equipment::Item &item, const QString &reason)
+{
+    m_notebook.equipment().change(id, item, m_session.person(), reason);
+    Q_EMIT equipmentChanged();
+}
+
+void Stores::addCheck(notebook::ItemId id, const equipment::Check &check)
+{
+    m_notebook.equipment().addCheck(id, check, m_session.person());
+    Q_EMIT equipmentChanged();
+}
+
+void Stores::withdrawCheck(notebook::CheckId id, const QString &reason)
+{
+    m_notebook.equipment().withdrawCheck(id, m_session.person(), reason);
+    Q_EMIT equipmentChanged();
+}
+
+planning::Laboratory Stores::checkedLaboratory(const QDate &today) const
+{
+    return planning::withChecks(m_notebook.laboratory(), m_notebook.equipment().all(), today);
 }
 
 planning::Laboratory Stores::laboratory() const

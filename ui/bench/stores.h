@@ -45,6 +45,26 @@ public:
     void discard(notebook::LotId lot, double volume_mL, const QString &reason);
     void correct(notebook::LotId lot, double found_mL, const QString &reason);
 
+    /// What standards are made of, and what was made of it, newest first; see notebook::StandardBook.
+    std::vector<planning::HeldSubstance> substances() const;
+    std::vector<planning::HeldPreparation> preparations() const;
+    std::vector<notebook::RunId> runsOf(notebook::PreparationId id) const;
+    notebook::SubstanceId addSubstance(const planning::Substance &substance);
+    void changeSubstance(notebook::SubstanceId id, const planning::Substance &substance,
+                         const QString &reason);
+    notebook::PreparationId prepare(notebook::SubstanceId of, const planning::Preparation &preparation);
+    void discard(notebook::PreparationId id, const QString &reason);
+
+    /// What is checked, with its checks, in the order it came; see notebook::EquipmentBook.
+    std::vector<equipment::HeldItem> equipment() const;
+    notebook::ItemId addItem(const equipment::Item &item);
+    void changeItem(notebook::ItemId id, const equipment::Item &item, const QString &reason);
+    void addCheck(notebook::ItemId id, const equipment::Check &check);
+    void withdrawCheck(notebook::CheckId id, const QString &reason);
+    /// The laboratory with what the valid checks of its equipment found (planning::withChecks): for budgets,
+    /// never to be saved.
+    planning::Laboratory checkedLaboratory(const QDate &today) const;
+
     /// As it was saved last; until then what is usual.
     planning::Laboratory laboratory() const;
     /// Nothing where nobody saved it yet.
@@ -76,6 +96,8 @@ Q_SIGNALS:
     void waitingChanged();
     /// A container changed, or a dose was ticked that took from one.
     void lotsChanged();
+    void standardsChanged();
+    void equipmentChanged();
     void laboratoryChanged();
     void personsChanged();
     void specificationsChanged();

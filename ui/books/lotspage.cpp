@@ -6,11 +6,14 @@
 #include "ui/bench/stores.h"
 #include "ui/books/booklist.h"
 #include "ui/books/lotsmodel.h"
+#include "ui/books/lottrace.h"
 #include "ui/books/lotview.h"
 #include "ui/books/methodbook.h"
 #include "ui/books/receiveview.h"
 #include "ui/books/wordfilter.h"
+#include "ui/print/pdf.h"
 #include "ui/shared/clock.h"
+#include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
@@ -36,11 +39,12 @@ QString sayWhoIsThere()
 
 } // namespace
 
-LotsPage::LotsPage(const Theme &theme, const Clock &clock, const BenchSession &session, Stores &stores,
-                   const MethodBook &methods, QWidget *parent)
+LotsPage::LotsPage(const Theme &theme, const Clock &clock, Dialogs &dialogs, const BenchSession &session,
+                   Stores &stores, const MethodBook &methods, QWidget *parent)
     : BookPage(parent)
     , m_theme(theme)
     , m_clock(clock)
+    , m_dialogs(dialogs)
     , m_session(session)
     , m_stores(stores)
     , m_methods(methods)
@@ -102,6 +106,7 @@ void LotsPage::connectLot()
     const auto lot = [this] { return notebook::LotId{m_lot->lotId()}; };
     connect(m_lot, &LotView::closed, this, &LotsPage::showList);
     connect(m_lot, &LotView::runWanted, this, &LotsPage::runWanted);
+    connect(m_lot, &LotView::traceWanted, this, &LotsPage::saveTrace);
     connect(m_lot, &LotView::openWanted, this, [this, lot](const QDate &day) {
         note([&] { m_stores.openLot(lot(), day); }, tr("Noted as opened on %1.").arg(dayText(day)));
     });
@@ -238,6 +243,30 @@ void LotsPage::receive(const notebook::LotLabel &label, double volume_mL)
                             over ? tr("%1 Its last good day, %2, is past already.")
                                        .arg(stored, label.expires->toString(Qt::ISODate))
                                  : stored);
+}
+
+void LotsPage::saveTrace()
+{
+    const auto lot = std::ranges::find(m_lots, m_lot->lotId(), &planning::Lot::id);
+    if (lot == m_lots.end())
+        return;
+    const QString path = m_dialogs.fileToSave(this, tr("Save what the container touched"),
+                                              tr("lot %1.csv").arg(QString(lot->lot).replace(u'/', u'-')),
+                                              tr("CSV files (*.csv)"));
+    if (path.isEmpty())
+        return;
+    guarded(m_lot->notice(), [&] {
+        std::vector<TracedRun> runs;
+        for (const notebook::LotTaking &taking : m_stores.takings({lot->id}))
+            runs.push_back({taking, m_session.load(taking.run)});
+        const QString fault = saveBytes(path, lotTraceCsv(*lot, runs));
+        if (fault.isEmpty())
+            m_lot->notice().say(
+                State::Good,
+                tr("%1 was written: every run that took from it, a row for each result.").arg(path));
+        else
+            m_lot->notice().say(State::Bad, fault);
+    });
 }
 
 bool LotsPage::personIsKnown(Notice &notice)

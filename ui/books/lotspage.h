@@ -14,6 +14,7 @@ namespace plateau::ui {
 class BenchSession;
 class BookList;
 class Clock;
+class Dialogs;
 class LotView;
 class LotsModel;
 class MethodBook;
@@ -30,8 +31,8 @@ class LotsPage : public BookPage
 
 public:
     /// Everything handed in outlives it.
-    LotsPage(const Theme &theme, const Clock &clock, const BenchSession &session, Stores &stores,
-             const MethodBook &methods, QWidget *parent = nullptr);
+    LotsPage(const Theme &theme, const Clock &clock, Dialogs &dialogs, const BenchSession &session,
+             Stores &stores, const MethodBook &methods, QWidget *parent = nullptr);
 
     /// The list, or the form while there is something in it that is not stored.
     void open() override;
@@ -51,12 +52,14 @@ private:
     void receive(const notebook::LotLabel &label, double volume_mL);
     /// One act on the lot on show, and what to say of it.
     template <class Act> void note(Act &&act, const QString &sentence);
+    void saveTrace();
     bool personIsKnown(Notice &notice);
     void dropAnsweredQuestion();
     Notice &noticeOnShow();
 
     const Theme &m_theme;
     const Clock &m_clock;
+    Dialogs &m_dialogs;
     const BenchSession &m_session;
     Stores &m_stores;
     const MethodBook &m_methods;

@@ -14,6 +14,7 @@
 #include <QFormLayout>
 #include <QKeyEvent>
 #include <QLineEdit>
+#include <QPushButton>
 
 #include <algorithm>
 
@@ -53,6 +54,7 @@ void LotView::show(const Facts &facts, const std::vector<notebook::RunSummary> &
     m_takingsTable->fit();
     m_takingsTable->setVisible(!facts.takings.empty());
     m_noTakings->setVisible(facts.takings.empty());
+    m_trace->setEnabled(!facts.takings.empty());
     m_balance->setText(balanceText());
     if (!another)
         return;

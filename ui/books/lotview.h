@@ -12,6 +12,7 @@ class QComboBox;
 class QFormLayout;
 class QLabel;
 class QLineEdit;
+class QPushButton;
 
 namespace plateau::ui {
 
@@ -56,6 +57,8 @@ Q_SIGNALS:
     void correctWanted(double found_mL, const QString &reason);
     void relabelWanted(const plateau::notebook::LotLabel &label, const QString &reason);
     void runWanted(plateau::notebook::RunId run);
+    /// Everything that it touched, as a file.
+    void traceWanted();
     void closed();
 
 protected:
@@ -92,6 +95,7 @@ private:
     Table *m_ledgerTable = nullptr;
     Table *m_takingsTable = nullptr;
     QLabel *m_noTakings = nullptr;
+    QPushButton *m_trace = nullptr;
     QFormLayout *m_form = nullptr;
     QComboBox *m_what = nullptr;
     QLineEdit *m_day = nullptr;

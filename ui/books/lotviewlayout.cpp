@@ -45,7 +45,8 @@ LotView::LotView(const Theme &theme, QWidget *parent)
     layout->addWidget(m_notice);
     layout->addLayout(body, 1);
     setTabOrder(m_reason, m_ledgerTable);
-    setTabOrder(m_ledgerTable, m_takingsTable);
+    setTabOrder(m_ledgerTable, m_trace);
+    setTabOrder(m_trace, m_takingsTable);
 }
 
 QWidget *LotView::buildHeader()
@@ -92,7 +93,14 @@ QWidget *LotView::buildTables()
     layout->addWidget(noted);
     layout->addWidget(m_ledgerTable, 1);
     layout->addWidget(m_balance);
-    layout->addWidget(runs);
+    m_trace = button(m_theme, tr("What it touched as &CSV…"), u"traceLot"_s, host);
+    m_trace->setToolTip(tipText(tr("Every run that took from it and every result: for the day the supplier "
+                                   "recalls it.")));
+    connect(m_trace, &QPushButton::clicked, this, &LotView::traceWanted);
+    auto *runsHead = new QHBoxLayout;
+    runsHead->addWidget(runs, 1);
+    runsHead->addWidget(m_trace);
+    layout->addLayout(runsHead);
     layout->addWidget(m_takingsTable, 1);
     layout->addWidget(m_noTakings);
     connect(m_takingsTable, &Table::activated, this,

@@ -175,6 +175,12 @@ void PlanForm::setMethods(std::vector<MethodOffer> offers, const QString &usualI
     onMethod();
 }
 
+void PlanForm::setStandards(const std::vector<run::Standard> &alive)
+{
+    m_standard->setBook(alive);
+    m_control->setBook(alive);
+}
+
 void PlanForm::setLaboratory(const planning::Laboratory &laboratory)
 {
     if (laboratory == m_laboratory)

@@ -42,6 +42,8 @@ public:
     /// id.
     void setMethods(std::vector<MethodOffer> offers, const QString &usualId);
     const std::vector<MethodOffer> &methods() const { return m_offers; }
+    /// The standards of the book that are alive and hold what the method measures.
+    void setStandards(const std::vector<run::Standard> &alive);
     void setLaboratory(const planning::Laboratory &laboratory);
     /// An empty form.
     void startAnew();

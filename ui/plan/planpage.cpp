@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
+#include "core/planning/checkedequipment.h"
 #include "core/planning/reagents.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/methodtext.h"
@@ -32,6 +33,7 @@
 #include <QTabWidget>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -168,7 +170,8 @@ void PlanPage::connectAll()
             m_form->setUncertainty(outcome().uncertainty); // what was typed is theirs
     });
     auto *update = new WhenSeen(this, [this] { refreshStores(); });
-    for (const auto changed : {&Stores::waitingChanged, &Stores::lotsChanged, &Stores::laboratoryChanged})
+    for (const auto changed : {&Stores::waitingChanged, &Stores::lotsChanged, &Stores::laboratoryChanged,
+                               &Stores::equipmentChanged, &Stores::standardsChanged})
         connect(&m_stores, changed, update, &WhenSeen::request);
 }
 
@@ -177,9 +180,12 @@ void PlanPage::refreshStores()
     guarded(*m_notice, [this] {
         m_waiting->setWaiting(m_stores.waiting());
         m_lots = m_stores.lots();
-        m_laboratory = m_stores.laboratory();
+        m_laboratory = m_stores.checkedLaboratory(m_clock.now().date());
+        m_equipment = m_stores.equipment();
+        m_preparations = m_stores.preparations();
     });
     m_form->setLaboratory(m_laboratory);
+    offerStandards();
     m_waitingTable->fit();
     m_queueText->setText(
         m_waiting->rowCount() == 0
@@ -230,6 +236,7 @@ void PlanPage::onMethod()
     m_reagents->startAnew();
     if (const assay::Method *method = m_form->method())
         m_methodText->setSentences(methodSentences(*method));
+    offerStandards();
 }
 
 DraftOutcome PlanPage::outcome() const
@@ -238,6 +245,7 @@ DraftOutcome PlanPage::outcome() const
     draft.order = m_order;
     draft.person = m_session.person();
     DraftOutcome result = runOf(draft, *m_form->method());
+    takeUncertainties(result.run);
     result.run.lots = m_reagents->lotUses();
     if (const auto &schedule = m_times->feasibility().schedule; schedule && schedule->interval_s > 0)
         result.plan.interval_s = schedule->interval_s;
@@ -258,10 +266,54 @@ void PlanPage::check()
     assay::Problems problems = inWordsOfTheForm(now.problems, now.run);
     const assay::Problems reagents = m_reagents->remarks();
     problems.insert(problems.end(), reagents.begin(), reagents.end());
+    const assay::Problems equipment = equipmentRemarks(now);
+    problems.insert(problems.end(), equipment.begin(), equipment.end());
     m_problems->setProblems(problems);
     showWorth(now);
     m_form->setUncertainty(now.uncertainty);
     summarise(now);
+}
+
+void PlanPage::offerStandards()
+{
+    std::vector<run::Standard> alive;
+    const assay::Method *method = m_form->method();
+    for (const planning::HeldPreparation &held : m_preparations) {
+        const bool fits = method && (held.preparation.measurand.isEmpty() ||
+                                     std::ranges::find(method->measurands, held.preparation.measurand,
+                                                       &assay::Measurand::id) != method->measurands.end());
+        if (fits && planning::isAlive(held, m_clock.now()))
+            alive.push_back(planning::standardOf(held));
+    }
+    m_form->setStandards(alive);
+}
+
+/// A standard of the book knows how well it is known, and what it holds.
+void PlanPage::takeUncertainties(run::Run &run) const
+{
+    for (run::Standard &standard : run.standards) {
+        for (const planning::HeldPreparation &held : m_preparations) {
+            const run::Standard made = planning::standardOf(held);
+            constexpr double asKeyed = 1e-3; // of its strength: it is keyed rounded
+            const bool same = standard.preparedAt && planning::isStandardOf(held, standard) &&
+                              std::abs(standard.concentration_g_per_L - made.concentration_g_per_L) <=
+                                  asKeyed * made.concentration_g_per_L;
+            if (same && !standard.uncertainty_percent)
+                standard.uncertainty_percent = made.uncertainty_percent;
+        }
+    }
+}
+
+/// What failed or was not checked in time, of what this run is made and read with.
+assay::Problems PlanPage::equipmentRemarks(const DraftOutcome &outcome) const
+{
+    const QDate today = m_clock.now().date();
+    const QStringList glass = planning::glassOf(*m_form->method(), m_laboratory, outcome.run, outcome.plan);
+    assay::Problems problems;
+    for (const planning::EquipmentDoubt &doubt : planning::equipmentDoubts(
+             m_laboratory, glass, planning::isWeighedFor(outcome.run), m_equipment, today, today))
+        problems.push_back(assay::warning(tr("Equipment"), doubt.sentence));
+    return problems;
 }
 
 void PlanPage::showRack(const DraftOutcome &outcome)

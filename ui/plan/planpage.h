@@ -3,9 +3,11 @@
 #pragma once
 
 #include "core/assay/problem.h"
+#include "core/equipment/standing.h"
 #include "core/notebook/records.h"
 #include "core/planning/laboratory.h"
 #include "core/planning/reagents.h"
+#include "core/planning/standardstock.h"
 #include "core/planning/tubeorder.h"
 #include "ui/bench/methodoffer.h"
 #include "ui/bench/rundraft.h"
@@ -64,6 +66,9 @@ private:
     /// What the notebook says: samples that wait, lots, the laboratory.
     void refreshStores();
     void check();
+    void offerStandards();
+    void takeUncertainties(run::Run &run) const;
+    assay::Problems equipmentRemarks(const DraftOutcome &outcome) const;
     void showRack(const DraftOutcome &outcome);
     void showTimes(const DraftOutcome &outcome);
     void showReagents(const DraftOutcome &outcome);
@@ -93,6 +98,8 @@ private:
     Notice *m_notice = nullptr;
     std::vector<planning::Lot> m_lots;
     planning::Laboratory m_laboratory;
+    std::vector<equipment::HeldItem> m_equipment;
+    std::vector<planning::HeldPreparation> m_preparations;
     std::vector<planning::TubeKey> m_order;
 };
 

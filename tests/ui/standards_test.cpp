@@ -1,0 +1,213 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "tests/ui/bench.h"
+#include "ui/books/standardsmodel.h"
+#include "ui/books/standardwords.h"
+
+#include <QAbstractItemModelTester>
+#include <QComboBox>
+#include <QFile>
+#include <QGroupBox>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+
+#include <gmock/gmock.h>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+using Mode = QAbstractItemModelTester::FailureReportingMode;
+
+const QDateTime made = QDateTime::fromString(u"2026-03-02T08:10:00+01:00"_s, Qt::ISODate);
+
+QString shown(const QAbstractItemModel &model, int row, int column)
+{
+    return model.index(row, column).data(Qt::DisplayRole).toString();
+}
+
+planning::HeldPreparation held(qint64 id, double lossPerHour)
+{
+    planning::HeldPreparation held;
+    held.id = id;
+    held.of.name = u"Example acid"_s;
+    held.of.molarMass_g_per_mol = 100;
+    held.preparation.name = u"STD-%1"_s.arg(id);
+    held.preparation.analyteMolarMass_g_per_mol = 100;
+    held.preparation.masses_mg = {20};
+    held.preparation.mass_u_mg = 0.1;
+    held.preparation.flask_mL = 100;
+    held.preparation.madeAt = made;
+    held.preparation.lossPerHour = lossPerHour;
+    return held;
+}
+
+TEST(StandardWords, AStandardCountsDownToTheEndOfItsLife)
+{
+    // 0.98^h = 0.85 after 8 h 2 min.
+    const planning::HeldPreparation standard = held(1, 0.02);
+    EXPECT_TRUE(ui::standingOf(standard, made).words.startsWith(u"good for 8 h 02 min, until "_s));
+    EXPECT_EQ(ui::standingOf(standard, made).shape, ui::State::Good);
+    EXPECT_EQ(ui::standingOf(standard, made.addSecs(7 * 3600 + 600)).shape, ui::State::Attention);
+    EXPECT_TRUE(ui::standingOf(standard, made.addSecs(9 * 3600)).words.startsWith(u"past its time since "_s));
+    EXPECT_EQ(ui::standingOf(held(1, 0), made).words, u"keeps its strength"_s);
+    EXPECT_EQ(ui::strengthNowText(standard, made), u"0.2000\u00a0g/L"_s);
+    EXPECT_EQ(ui::strengthNowText(standard, made.addSecs(3600)), u"0.1960\u00a0g/L"_s);
+}
+
+TEST(StandardWords, TheLabelSaysStrengthAndUseBy)
+{
+    const ui::Label label = ui::labelOf(held(7, 0.02));
+    EXPECT_EQ(label.what, u"STD-7"_s);
+    EXPECT_TRUE(label.strength.startsWith(u"0.2000 ± "_s)) << label.strength.toStdString();
+    EXPECT_FALSE(label.madeAt.isEmpty());
+    EXPECT_FALSE(label.useBy.isEmpty());
+    EXPECT_TRUE(ui::labelOf(held(7, 0)).useBy.isEmpty()) << "a line to write on";
+}
+
+TEST(StandardsModel, ThoseAliveStandFirst)
+{
+    const ui::Theme theme;
+    ui::StandardsModel model(theme);
+    const QAbstractItemModelTester tester(&model, Mode::Warning);
+    model.setPreparations({held(3, 0.2), held(2, 0.02), held(1, 0)}, made.addSecs(2 * 3600));
+    ASSERT_EQ(model.rowCount(), 3);
+    EXPECT_EQ(shown(model, 0, ui::StandardsModel::Name), u"STD-2"_s);
+    EXPECT_EQ(shown(model, 2, ui::StandardsModel::Name), u"STD-3"_s);
+    EXPECT_TRUE(shown(model, 2, ui::StandardsModel::Standing).startsWith(u"Past its time"_s));
+    model.setPreparations({held(1, 0)}, made);
+    EXPECT_EQ(model.rowCount(), 1);
+}
+
+class StandardsWindow : public WindowBench
+{
+protected:
+    void open()
+    {
+        openWindow();
+        press(Qt::Key_P, Qt::AltModifier);
+        type(u"R. Okafor"_s);
+        press(Qt::Key_Return);
+        press(Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
+    }
+    void enter(const QString &name, const QString &text) const
+    {
+        auto *line = find<QLineEdit>(name);
+        line->setFocus();
+        line->selectAll();
+        type(text);
+    }
+    void click(const QString &name) const { find<QPushButton>(name)->click(); }
+    QAbstractItemModel &model(const QString &view) const { return *find<QAbstractItemView>(view)->model(); }
+    void prepare()
+    {
+        click(u"prepareStandard"_s);
+        click(u"addSubstance"_s);
+        enter(u"substanceName"_s, u"Example acid, dried"_s);
+        enter(u"substancePurity"_s, u"99,5"_s);
+        enter(u"substanceMolarMass"_s, u"100"_s);
+        press(Qt::Key_Return);
+        enter(u"preparationVolume"_s, u"100"_s);
+        enter(u"preparationFlaskU"_s, u"0.06"_s);
+        enter(u"preparationMasses"_s, u"10,05; 10.05"_s);
+        enter(u"preparationName"_s, u"STD-17"_s);
+        enter(u"preparationMadeAt"_s, u"8:10"_s);
+        enter(u"preparationLoss"_s, u"2"_s);
+        click(u"storePreparation"_s);
+    }
+};
+
+TEST_F(StandardsWindow, AnEmptyBookSaysWhatToDo)
+{
+    open();
+    EXPECT_TRUE(labelText(u"standardsEmpty"_s).contains(u"Prepare one"_s));
+}
+
+TEST_F(StandardsWindow, AStandardIsPreparedFromASubstanceByKeys)
+{
+    open();
+    prepare();
+    const auto all = book->standards().preparations();
+    ASSERT_EQ(all.size(), 1U) << noticeText().toStdString();
+    EXPECT_EQ(all[0].of.purity, 0.995);
+    EXPECT_EQ(all[0].preparation.masses_mg, (std::vector<double>{10.05, 10.05}));
+    EXPECT_EQ(all[0].preparation.measurand, method().measurands[0].id);
+    EXPECT_EQ(all[0].preparation.madeAt, made);
+    EXPECT_NEAR(planning::strengthOf(all[0].of, all[0].preparation).concentration_g_per_L, 0.2 * 0.999975,
+                1e-6);
+    EXPECT_TRUE(labelText(u"preparationNow"_s).startsWith(u"Now 0.196"_s))
+        << "an hour old: " << labelText(u"preparationNow"_s).toStdString();
+    press(Qt::Key_Escape);
+    EXPECT_EQ(shown(model(u"standards"_s), 0, ui::StandardsModel::Name), u"STD-17"_s);
+}
+
+TEST_F(StandardsWindow, WhatIsMissingIsNamed)
+{
+    open();
+    click(u"prepareStandard"_s);
+    click(u"storePreparation"_s);
+    EXPECT_TRUE(noticeText().startsWith(u"Add the substance first"_s));
+    EXPECT_TRUE(book->standards().preparations().empty());
+}
+
+TEST_F(StandardsWindow, RunsThatUsedItAreShownAndItIsThrownAway)
+{
+    open();
+    prepare();
+    run::Run run = exampleRun();
+    run.title = u"Perry tanks"_s;
+    run::Standard used;
+    used.id = u"STD-17"_s;
+    used.concentration_g_per_L = 0.2;
+    used.preparedAt = made;
+    used.usedAt = made.addSecs(5400);
+    used.lossPerHour = 0.02;
+    run.standards = {used};
+    addRun(run);
+    press(Qt::Key_Escape);
+    press(Qt::Key_Return);
+    ASSERT_EQ(model(u"preparationRuns"_s).rowCount(), 1);
+    EXPECT_EQ(shown(model(u"preparationRuns"_s), 0, 0), u"Perry tanks"_s);
+    EXPECT_EQ(shown(model(u"preparationRuns"_s), 0, 2), u"1.5\u00a0h"_s);
+    click(u"discardPreparation"_s);
+    EXPECT_EQ(focusName(), u"preparationReason"_s);
+    type(u"turbid"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->standards().preparations()[0].discarded, u"turbid"_s);
+    EXPECT_TRUE(labelText(u"preparationNow"_s).contains(u"thrown away"_s));
+}
+
+TEST_F(StandardsWindow, ANewRunTakesAStandardThatIsAlive)
+{
+    open();
+    prepare();
+    press(Qt::Key_N, Qt::ControlModifier);
+    find<QGroupBox>(u"standard"_s)->setChecked(true);
+    auto *offered = find<QComboBox>(u"standardBook"_s);
+    ASSERT_EQ(offered->count(), 2);
+    EXPECT_TRUE(offered->itemText(1).startsWith(u"STD-17, 0.2000"_s)) << offered->itemText(1).toStdString();
+    offered->setFocus();
+    press(Qt::Key_Down);
+    EXPECT_EQ(find<QLineEdit>(u"standardId"_s)->text(), u"STD-17"_s);
+    EXPECT_EQ(find<QLineEdit>(u"standardConcentration"_s)->text(), u"0.20000"_s);
+    EXPECT_EQ(find<QLineEdit>(u"standardLoss"_s)->text(), u"2"_s);
+    book->standards().discard({1}, u"R. Okafor"_s, u"spilt"_s);
+    press(Qt::Key_N, Qt::ControlModifier);
+    EXPECT_FALSE(offered->isVisible()) << "nothing is alive";
+}
+
+TEST_F(StandardsWindow, ItsLabelIsPrinted)
+{
+    open();
+    prepare();
+    dialogs.nextFile = folder.filePath(u"label.pdf"_s);
+    click(u"labelPreparation"_s);
+    QFile written(dialogs.nextFile);
+    ASSERT_TRUE(written.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(written.readAll().startsWith("%PDF"));
+}
+
+} // namespace
+} // namespace plateau::test

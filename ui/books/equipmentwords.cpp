@@ -1,0 +1,134 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/equipmentwords.h"
+
+#include "core/equipment/protocol.h"
+#include "core/evaluation/format.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+using evaluation::plainText;
+using evaluation::significantText;
+using evaluation::withUnit;
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Equipment)
+};
+
+QString fieldName(const equipment::Item &item, const equipment::Check &check, const QString &key)
+{
+    const auto fields = equipment::protocolFor(item, check.aspect).fields;
+    const auto field = std::ranges::find(fields, key, &equipment::ProtocolField::key);
+    return field == fields.end() ? key : field->name;
+}
+
+QString placeOf(const equipment::Item &item, const equipment::Check &check, const QString &pointer)
+{
+    const QStringList parts = pointer.split(u'/', Qt::SkipEmptyParts);
+    if (parts.isEmpty())
+        return {};
+    if (parts[0] == "day"_L1)
+        return Words::tr("Day");
+    if (parts[0] == "conditions"_L1 && parts.size() == 2)
+        return fieldName(item, check, parts[1]);
+    if (parts[0] == "rows"_L1 && parts.size() == 3)
+        return Words::tr("Line %1").arg(parts[1].toInt() + 1);
+    if (parts[0] == "rows"_L1)
+        return Words::tr("The lines");
+    if (parts[0] == "source"_L1)
+        return Words::tr("Source");
+    return parts[0] == "note"_L1 ? Words::tr("Note") : QString();
+}
+
+QString joined(const QString &place, const QString &message)
+{
+    return place.isEmpty() ? evaluation::capitalised(message) + u'.' : u"%1 %2."_s.arg(place, message);
+}
+
+} // namespace
+
+State stateOf(equipment::Standing standing)
+{
+    switch (standing) {
+    case equipment::Standing::InDate:
+        return State::Good;
+    case equipment::Standing::DueSoon:
+        return State::Attention;
+    case equipment::Standing::Unchecked:
+        return State::Pending;
+    case equipment::Standing::Overdue:
+        return State::Attention;
+    case equipment::Standing::Failed:
+        return State::Bad;
+    default:
+        return State::Info;
+    }
+}
+
+QString sizeText(const equipment::Item &item)
+{
+    if (!equipment::holdsVolume(item.kind))
+        return {};
+    const bool small = item.nominal_mL < 1;
+    const auto number = [small](double volume_mL) {
+        return plainText(small ? std::round(volume_mL * 1e6) / 1000 : volume_mL);
+    };
+    const QString unit = small ? u"µL"_s : u"mL"_s;
+    if (item.kind == equipment::Kind::PistonPipette && item.smallest_mL < item.nominal_mL)
+        return Words::tr("%1 to %2").arg(number(item.smallest_mL), withUnit(number(item.nominal_mL), unit));
+    return withUnit(number(item.nominal_mL), unit);
+}
+
+QString dutiesText(const equipment::Item &item)
+{
+    QStringList duties;
+    for (const auto &[aspect, days] : item.every_days)
+        duties << Words::tr("%1 every %2 days").arg(equipment::aspectName(aspect)).arg(days);
+    return duties.join(Words::tr("; "));
+}
+
+QString figuresText(const equipment::Figures &figures)
+{
+    QStringList parts;
+    const auto add = [&parts](const QString &what, const std::optional<double> &value, const QString &unit) {
+        if (value)
+            parts << u"%1 %2"_s.arg(what, unit.isEmpty() ? significantText(*value, 2)
+                                                         : withUnit(significantText(*value, 2), unit));
+    };
+    add(Words::tr("one reading:"), figures.absorbance, {});
+    add(Words::tr("absorbance scale:"), figures.scale_percent, u"%"_s);
+    add(Words::tr("path length:"), figures.pathLength_percent, u"%"_s);
+    add(Words::tr("a volume:"), figures.volume_percent, u"%"_s);
+    add(Words::tr("one weighing:"), figures.weighing_mg, u"mg"_s);
+    add(Words::tr("temperature:"), figures.temperature_C, u"°C"_s);
+    return parts.join(Words::tr("; "));
+}
+
+QString placedSentence(const equipment::Item &item, const equipment::Check &check,
+                       const assay::Problem &problem)
+{
+    return joined(placeOf(item, check, problem.pointer), problem.message);
+}
+
+QString placedSentence(const assay::Problem &problem)
+{
+    const QString first = problem.pointer.section(u'/', 1, 1);
+    const QString place = first == "name"_L1          ? Words::tr("The name")
+                          : first == "number"_L1      ? Words::tr("The serial number")
+                          : first == "nominal_mL"_L1  ? Words::tr("The volume")
+                          : first == "smallest_mL"_L1 ? Words::tr("The smallest volume")
+                                                      : Words::tr("What is checked");
+    return joined(place, problem.message);
+}
+
+} // namespace plateau::ui

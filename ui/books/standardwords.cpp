@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/standardwords.h"
+
+#include "core/evaluation/format.h"
+#include "ui/shared/widgets.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <map>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+using evaluation::plainText;
+using evaluation::withUnit;
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::Standards)
+};
+
+int decimalsOf(const planning::StrengthMade &made)
+{
+    const double expanded = 2 * made.standardUncertainty_g_per_L;
+    return expanded > 0 ? evaluation::decimalsFor(expanded, 2)
+                        : evaluation::decimalsFor(made.concentration_g_per_L, 4);
+}
+
+QString leftText(qint64 seconds)
+{
+    const qint64 minutes = seconds / 60;
+    if (minutes < 60)
+        return Words::tr("%1 min").arg(minutes);
+    if (minutes < 48 * 60)
+        return Words::tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return Words::tr("%1 days").arg(minutes / (24 * 60));
+}
+
+} // namespace
+
+PreparationStanding standingOf(const planning::HeldPreparation &held, const QDateTime &now)
+{
+    if (held.discarded)
+        return {State::Info, Words::tr("thrown away")};
+    const auto last = planning::goodUntil(held.preparation);
+    if (!last)
+        return {State::Good, Words::tr("keeps its strength")};
+    if (now > *last)
+        return {State::Bad, Words::tr("past its time since %1").arg(momentText(*last))};
+    const qint64 left_s = now.secsTo(*last);
+    // The last tenth of its life, and an hour at least.
+    constexpr qint64 hour_s = 3600;
+    const bool soon = left_s < std::max(hour_s, held.preparation.madeAt.secsTo(*last) / 10);
+    return {soon ? State::Attention : State::Good,
+            Words::tr("good for %1, until %2").arg(leftText(left_s), momentText(*last))};
+}
+
+QString strengthText(const planning::StrengthMade &made)
+{
+    const int decimals = decimalsOf(made);
+    return Words::tr("%1 ± %2").arg(
+        QString::number(made.concentration_g_per_L, 'f', decimals),
+        withUnit(QString::number(2 * made.standardUncertainty_g_per_L, 'f', decimals), u"g/L"_s));
+}
+
+QString strengthNowText(const planning::HeldPreparation &held, const QDateTime &now)
+{
+    const planning::StrengthMade made = planning::strengthOf(held.of, held.preparation);
+    return withUnit(
+        QString::number(planning::strengthAt_g_per_L(made.concentration_g_per_L, held.preparation, now), 'f',
+                        decimalsOf(made)),
+        u"g/L"_s);
+}
+
+Label labelOf(const planning::HeldPreparation &held)
+{
+    Label label;
+    label.what = held.preparation.name;
+    label.strength = strengthText(planning::strengthOf(held.of, held.preparation));
+    label.madeAt = momentText(held.preparation.madeAt);
+    if (const auto last = planning::goodUntil(held.preparation))
+        label.useBy = momentText(*last);
+    return label;
+}
+
+QString purityText(const planning::Substance &substance)
+{
+    const QString purity = plainText(100 * substance.purity);
+    return substance.purityHalfWidth > 0
+               ? Words::tr("%1 ± %2").arg(purity,
+                                          withUnit(plainText(100 * substance.purityHalfWidth), u"%"_s))
+               : withUnit(purity, u"%"_s);
+}
+
+QString standardSentence(const assay::Problem &problem)
+{
+    static const std::map<QString, const char *> names{
+        {u"name"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The name")},
+        {u"supplier"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The supplier")},
+        {u"lot"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The lot")},
+        {u"certificate"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The certificate")},
+        {u"purity"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The purity")},
+        {u"purityHalfWidth"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "What the purity is certain to")},
+        {u"water"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The water content")},
+        {u"waterHalfWidth"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "What the water is certain to")},
+        {u"molarMass_g_per_mol"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The molar mass")},
+        {u"density_g_per_mL"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The density")},
+        {u"expires"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The last good day")},
+        {u"analyteMolarMass_g_per_mol"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "What it is for")},
+        {u"analytePerMolecule"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "Analyte molecules in one")},
+        {u"masses_mg"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "Weighed")},
+        {u"mass_u_mg"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The uncertainty of a weighing")},
+        {u"flask_mL"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The flask's volume")},
+        {u"flask"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The flask")},
+        {u"flask_u_mL"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The uncertainty of the flask")},
+        {u"madeAt"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The time it was made")},
+        {u"lossPerHour"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The loss of strength")},
+        {u"useBy"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The rule for its use")},
+        {u"note"_s, QT_TRANSLATE_NOOP("plateau::ui::Standards", "The note")},
+    };
+    const auto name = names.find(problem.pointer.section(u'/', 1, 1));
+    if (name == names.end())
+        return evaluation::capitalised(problem.message) + u'.';
+    return u"%1 %2."_s.arg(QCoreApplication::translate("plateau::ui::Standards", name->second),
+                           problem.message);
+}
+
+} // namespace plateau::ui
