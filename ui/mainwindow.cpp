@@ -83,11 +83,11 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_runFile(new RunFilePage(*m_theme, *m_session, this))
     , m_rack(new RackPage(*m_theme, *m_session, *m_stores, *m_settings, this))
     , m_papers(*m_theme, *m_dialogs, *m_notice, *m_session, *m_stores)
-    , m_today(new TodayPage(*m_theme, *m_session, *m_stores, this))
     , m_notebook(new NotebookPage(*m_theme, *m_session, this))
-    , m_charts(
-          new ChartsPage(*m_theme, *m_dialogs, notebook, [this] { return m_session->person(); }, this))
+    , m_charts(new ChartsPage(
+          *m_theme, *m_dialogs, notebook, [this] { return m_session->person(); }, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
+    , m_today(new TodayPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_instrument(new InstrumentIntake(*m_theme, *m_dialogs, InstrumentIntake::programSettings(), this))
     , m_listening(plainLabel({}, this))
 {
@@ -144,7 +144,8 @@ void MainWindow::addBooks()
         {Book::Standards,
          new StandardsPage({*m_theme, *m_clock, *m_dialogs, *m_session, *m_stores, *m_methodBook}, this)},
         {Book::Equipment, new EquipmentPage(*m_theme, *m_clock, *m_session, *m_stores, this)},
-        {Book::Laboratory, new LaboratoryPage(*m_theme, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
+        {Book::Laboratory,
+         new LaboratoryPage(*m_theme, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
         {Book::Persons, new PersonsPage(*m_theme, *m_session, *m_stores, this)},
         {Book::Limits, new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
         {Book::Records, new RecordsPage(*m_theme, *m_dialogs, *m_session, *m_keeper, this)},

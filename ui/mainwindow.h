@@ -122,10 +122,10 @@ private:
     RunFilePage *m_runFile;
     RackPage *m_rack;
     RunPapers m_papers;
-    TodayPage *m_today;
     NotebookPage *m_notebook;
     ChartsPage *m_charts;
     MethodBook *m_methodBook;
+    TodayPage *m_today;
     /// In the order they are asked whether something is not stored.
     std::vector<std::pair<Book, BookPage *>> m_books;
     InstrumentIntake *m_instrument;

@@ -2,10 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/today/todaylines.h"
 
+#include "core/equipment/standing.h"
 #include "ui/bench/actionwords.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/timewords.h"
 #include "ui/bench/waitingwords.h"
+#include "ui/books/lotwords.h"
+#include "ui/books/standardwords.h"
 #include "ui/shared/widgets.h"
 
 #include <QCoreApplication>
@@ -39,6 +42,19 @@ TodayLine lineOf(const BenchSession &session, const Rack &rack)
                                    .arg(how, what, countdownText(next->times->opens_s, next->times->closes_s))
                              : Words::tr("%1 %2.").arg(how, what);
     return line;
+}
+
+State shapeOf(equipment::Standing standing)
+{
+    switch (standing) {
+    case equipment::Standing::Failed:
+        return State::Bad;
+    case equipment::Standing::Overdue:
+    case equipment::Standing::Unchecked:
+        return State::Attention;
+    default:
+        return State::Info;
+    }
 }
 
 QString decisionText(const notebook::RunSummary &run)
@@ -77,6 +93,56 @@ std::vector<TodayLine> waitingLines(const std::vector<notebook::WaitingSample> &
         const State state = sample.repeat ? State::Attention : State::Pending;
         lines.push_back(
             {{state, Words::tr("%1: %2").arg(sample.sample.id, whyItWaits(sample))}, {}, Book::Samples});
+    }
+    return lines;
+}
+
+std::vector<TodayLine> standardLines(const std::vector<planning::HeldPreparation> &preparations,
+                                     const QDateTime &now)
+{
+    std::vector<TodayLine> lines;
+    for (const planning::HeldPreparation &held : preparations) {
+        if (!planning::isAlive(held, now))
+            continue;
+        const PreparationStanding standing = standingOf(held, now);
+        lines.push_back(
+            {{standing.shape, Words::tr("%1: %2 now, %3")
+                                  .arg(held.preparation.name, strengthNowText(held, now), standing.words)},
+             {},
+             Book::Standards});
+    }
+    return lines;
+}
+
+std::vector<TodayLine> equipmentLines(const std::vector<equipment::HeldItem> &items, const QDate &today)
+{
+    std::vector<std::pair<equipment::AspectStanding, QString>> found;
+    for (const equipment::HeldItem &held : items) {
+        const equipment::AspectStanding standing = equipment::standingOf(held, today);
+        if (standing.standing >= equipment::Standing::DueSoon)
+            found.emplace_back(standing, equipment::titleOf(held.item));
+    }
+    std::ranges::stable_sort(found, std::greater(), [](const auto &one) { return one.first.standing; });
+    std::vector<TodayLine> lines;
+    for (const auto &[standing, title] : found)
+        lines.push_back({{shapeOf(standing.standing),
+                          Words::tr("%1: %2").arg(title, equipment::standingText(standing, today))},
+                         {},
+                         Book::Equipment});
+    return lines;
+}
+
+std::vector<TodayLine> lotLines(const std::vector<planning::Lot> &lots, const QDateTime &now,
+                                const ReagentNames &doses, int rackPlaces)
+{
+    std::vector<TodayLine> lines;
+    for (const planning::Lot &lot : lots) {
+        const LotStanding standing = standingOf(lot, now, {doses.largestDose_mL(lot.reagent), rackPlaces});
+        if (standing.shape == State::Attention || standing.shape == State::Bad)
+            lines.push_back(
+                {{standing.shape, Words::tr("%1, lot %2: %3").arg(lot.reagent, lot.lot, standing.words)},
+                 {},
+                 Book::Lots});
     }
     return lines;
 }

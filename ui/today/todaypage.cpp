@@ -4,6 +4,8 @@
 
 #include "ui/bench/benchsession.h"
 #include "ui/bench/stores.h"
+#include "ui/books/methodbook.h"
+#include "ui/shared/clock.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/whenseen.h"
@@ -26,11 +28,14 @@ constexpr std::size_t mostDecisions = 8;
 
 } // namespace
 
-TodayPage::TodayPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent)
+TodayPage::TodayPage(const Theme &theme, const Clock &clock, BenchSession &session, Stores &stores,
+                     const MethodBook &methods, QWidget *parent)
     : BookPage(parent)
     , m_theme(theme)
+    , m_clock(clock)
     , m_session(session)
     , m_stores(stores)
+    , m_methods(methods)
     , m_notice(new Notice(theme, this))
     , m_bench(new TodaySection(theme, tr("On the bench"),
                                tr("Nothing is on the bench. Start with New run, or open a run file."),
@@ -39,6 +44,12 @@ TodayPage::TodayPage(const Theme &theme, BenchSession &session, Stores &stores, 
                                  tr("No sample waits. Samples are registered under Samples; repeats that "
                                     "decided runs advise come by themselves."),
                                  u"todayWaiting"_s, this))
+    , m_standards(new TodaySection(theme, tr("Standards that can be used"),
+                                   tr("No standard is alive. Fresh ones are noted under Standards."),
+                                   u"todayStandards"_s, this))
+    , m_due(new TodaySection(theme, tr("Falling due"),
+                             tr("No check of equipment falls due, and no lot runs out, in the next days."),
+                             u"todayDue"_s, this))
     , m_decided(new TodaySection(theme, tr("Decided last"),
                                  tr("No run was decided yet. Decided runs are kept in the Notebook."),
                                  u"todayDecided"_s, this))
@@ -46,17 +57,19 @@ TodayPage::TodayPage(const Theme &theme, BenchSession &session, Stores &stores, 
 {
     build();
     connect(&session, &BenchSession::notebookChanged, m_update, &WhenSeen::request);
-    connect(&stores, &Stores::waitingChanged, m_update, &WhenSeen::request);
+    for (const auto changed : {&Stores::waitingChanged, &Stores::lotsChanged, &Stores::standardsChanged,
+                               &Stores::equipmentChanged, &Stores::laboratoryChanged})
+        connect(&stores, changed, m_update, &WhenSeen::request);
     connect(&session, &BenchSession::ticked, this, [this] {
         if (isVisible())
-            showBench();
+            showWhatGoesOn();
     });
     m_update->request();
 }
 
 std::vector<TodaySection *> TodayPage::sections() const
 {
-    return {m_bench, m_waiting, m_decided};
+    return {m_bench, m_waiting, m_standards, m_due, m_decided};
 }
 
 void TodayPage::build()
@@ -71,11 +84,13 @@ void TodayPage::build()
     grid->addWidget(m_notice, 0, 0, 1, 2);
     grid->addWidget(m_bench, 1, 0);
     grid->addWidget(m_waiting, 1, 1);
-    grid->addWidget(m_decided, 2, 0, 1, 2);
+    grid->addWidget(m_standards, 2, 0);
+    grid->addWidget(m_due, 2, 1);
+    grid->addWidget(m_decided, 3, 0, 1, 2);
     for (const int column : {0, 1})
         grid->setColumnStretch(column, 1);
-    grid->setRowStretch(1, 1);
-    grid->setRowStretch(2, 1);
+    for (const int row : {1, 2, 3})
+        grid->setRowStretch(row, 1);
 }
 
 void TodayPage::open()
@@ -87,18 +102,30 @@ void TodayPage::open()
         (*first)->list().setFocus();
 }
 
-void TodayPage::showBench()
+void TodayPage::showWhatGoesOn()
 {
     m_bench->setLines(benchLines(m_session));
+    m_standards->setLines(standardLines(m_made, m_clock.now()));
 }
 
 void TodayPage::refresh()
 {
-    showBench();
     guarded(*m_notice, [this] {
+        m_made = m_stores.preparations();
+        std::vector<assay::Method> methods;
+        for (const notebook::StoredMethod &stored : m_methods.catalogue())
+            methods.push_back(stored.method);
+        const planning::Laboratory laboratory = m_stores.laboratory();
+        const QDateTime now = m_clock.now();
+        std::vector<TodayLine> due = equipmentLines(m_stores.equipment(), now.date());
+        std::ranges::move(lotLines(m_stores.lots(), now, ReagentNames(methods),
+                                   laboratory.rackRows * laboratory.rackColumns),
+                          std::back_inserter(due));
+        m_due->setLines(std::move(due));
         m_waiting->setLines(waitingLines(m_stores.waiting()));
         m_decided->setLines(decisionLines(m_session.allRuns(), mostDecisions));
     });
+    showWhatGoesOn();
 }
 
 } // namespace plateau::ui

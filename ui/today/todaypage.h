@@ -2,12 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/planning/standardstock.h"
 #include "ui/bookentries.h"
 #include "ui/books/bookpage.h"
 
 namespace plateau::ui {
 
 class BenchSession;
+class Clock;
+class MethodBook;
 class Notice;
 class Stores;
 class Theme;
@@ -22,7 +25,8 @@ class TodayPage : public BookPage
 
 public:
     /// Everything handed in outlives it.
-    TodayPage(const Theme &theme, BenchSession &session, Stores &stores, QWidget *parent = nullptr);
+    TodayPage(const Theme &theme, const Clock &clock, BenchSession &session, Stores &stores,
+              const MethodBook &methods, QWidget *parent = nullptr);
 
     void open() override;
 
@@ -31,18 +35,24 @@ Q_SIGNALS:
 
 private:
     void build();
-    void showBench();
+    /// What changes with time alone.
+    void showWhatGoesOn();
     void refresh();
     std::vector<TodaySection *> sections() const;
 
     const Theme &m_theme;
+    const Clock &m_clock;
     BenchSession &m_session;
     Stores &m_stores;
+    const MethodBook &m_methods;
     Notice *m_notice;
     TodaySection *m_bench;
     TodaySection *m_waiting;
+    TodaySection *m_standards;
+    TodaySection *m_due;
     TodaySection *m_decided;
     WhenSeen *m_update;
+    std::vector<planning::HeldPreparation> m_made;
 };
 
 } // namespace plateau::ui
