@@ -56,11 +56,12 @@ std::set<quality::RunRule> rulesOf(const QString &text)
 
 std::optional<StoredChartSettings> loadChartSettings(const Database &database, const charts::Subject &subject)
 {
-    Statement query(database,
-                    u"SELECT kind, first_run, earlier_values, spread, centre, deviation, source, source_day, "
-                    "constants, rules, subgroup, lambda, width, k, h, person, at_utc, at_offset_min, "
-                    "count(*) OVER () FROM chart_setting WHERE quantity = ? AND method = ? AND measurand = ? "
-                    "AND name = ? ORDER BY id DESC LIMIT 1"_s);
+    Statement query(
+        database,
+        u"SELECT kind, first_run, earlier_values, spread, centre, deviation, source, source_day, "
+        "constants, rules, subgroup, lambda, width, k, h, person, at_utc, at_offset_min, "
+        "count(*) OVER () FROM chart_setting WHERE quantity = ? AND method_id = ? AND measurand = ? "
+        "AND name = ? ORDER BY id DESC LIMIT 1"_s);
     query.run(charts::quantityWord(subject.quantity), subject.methodId, subject.measurand, subject.name);
     if (!query.next())
         return std::nullopt;
@@ -92,11 +93,12 @@ void storeChartSettings(Act &act, const charts::Subject &subject, const charts::
     const auto of = [](const auto *limits, const auto &member) {
         return limits ? std::optional(member(*limits)) : std::nullopt;
     };
-    Statement insert(act.database(),
-                     u"INSERT INTO chart_setting (quantity, method, measurand, name, kind, first_run, "
-                     "earlier_values, spread, centre, deviation, source, source_day, constants, rules, "
-                     "subgroup, lambda, width, k, h, person, at_utc, at_offset_min) "
-                     "VALUES (?, ?, ?, ?, ?, nullif(?, 0), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s);
+    Statement insert(
+        act.database(),
+        u"INSERT INTO chart_setting (quantity, method_id, measurand, name, kind, first_run, "
+        "earlier_values, spread, centre, deviation, source, source_day, constants, rules, "
+        "subgroup, lambda, width, k, h, person, at_utc, at_offset_min) "
+        "VALUES (?, ?, ?, ?, ?, nullif(?, 0), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s);
     insert.run(charts::quantityWord(subject.quantity), subject.methodId, subject.measurand, subject.name,
                charts::kindWord(settings.kind), earlier ? earlier->firstRun : 0,
                of(earlier, [](const EarlierRuns &runs) { return runs.values; }),

@@ -42,6 +42,7 @@ pipetting_mark              what was ticked, taken back or spoilt in a tube
 decision, decision_sample, decision_companion, reopening   what was decided, by whom, why, and what was taken back
 method, method_act          methods as documents, and what was done with them
 laboratory, specifications  settings and limits as documents, one row for each time they were saved
+chart_setting, chart_omission   limits and rules of control charts, values that count in them no more or again
 person, person_version, person_passphrase   who signs; passphrases as Argon2id hashes only
 audit                       one row for each act: who, when, under which account, with which program
 audit_record                the rows that each act added, each with the hash of its content

@@ -14,7 +14,7 @@ const char *const charts[] = {
     R"(CREATE TABLE chart_setting (
         id @ID,
         quantity TEXT NOT NULL CHECK (quantity <> ''),
-        method TEXT NOT NULL CHECK (method <> ''),
+        method_id TEXT NOT NULL CHECK (method_id <> ''),
         measurand TEXT NOT NULL CHECK (measurand <> ''),
         name TEXT NOT NULL,
         kind TEXT NOT NULL CHECK (kind <> ''),
@@ -42,7 +42,7 @@ const char *const charts[] = {
         CHECK ((source_day IS NULL) = (deviation IS NULL)),
         CHECK (first_run IS NULL OR earlier_values IS NOT NULL)
     ) STRICT)",
-    "CREATE INDEX chart_setting_of_subject ON chart_setting (quantity, method, measurand, name, id)",
+    "CREATE INDEX chart_setting_of_subject ON chart_setting (quantity, method_id, measurand, name, id)",
 
     // A value that does not count for limits and rules, or counts again; the newest row of a value counts.
     // name: of the standard, control or sample; empty for blanks.

@@ -48,6 +48,9 @@ QString actText(const QString &action)
         {u"specificationsSaved"_s, Words::tr("limits saved")},
         {u"passphraseRefused"_s, Words::tr("wrong passphrase")},
         {u"reportChosen"_s, Words::tr("reported result chosen")},
+        {u"chartSettingsSaved"_s, Words::tr("settings of a control chart saved")},
+        {u"chartValueLeftOut"_s, Words::tr("value left out of control charts")},
+        {u"chartValueTakenBack"_s, Words::tr("value counts in control charts again")},
     };
     const auto found = own.find(action);
     return found == own.end() ? takenApart(action) : found->second;

@@ -76,11 +76,11 @@ TEST_F(AuditTest, EveryActAddsExactlyOneEntry)
     const auto notebook = create();
     EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne());
     fill(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16);
     fillBench(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 25);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 25);
     fillReview(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 13 + 25 + 13);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 25 + 13);
 }
 
 TEST_F(AuditTest, RefusedActAddsNone)
