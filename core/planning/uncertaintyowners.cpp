@@ -45,11 +45,20 @@ public:
             if (input == Dilution)
                 addOwnSteps();
             if (counts(input))
-                add(input, numberOf(*m_run.uncertainty, input), input == Absorbance ? QString() : percent());
+                add(input);
         }
         if (m_run.calibration != run::Calibration::Absorptivity)
             addStandards();
         m_owned.push_back(replicates());
+        return std::move(m_owned);
+    }
+
+    std::vector<OwnedInput> stated()
+    {
+        for (const UncertaintyInput input : statedInputs())
+            add(input);
+        if (m_run.calibration != run::Calibration::Absorptivity)
+            addStandards();
         return std::move(m_owned);
     }
 
@@ -79,10 +88,11 @@ private:
         return found == m_plan->owners.end() ? nullptr : &*found;
     }
 
-    void add(UncertaintyInput input, double value, const QString &unit)
+    void add(UncertaintyInput input)
     {
         const InputOwner *owner = kept(input);
-        m_owned.push_back({input, inputName(input), value, unit,
+        m_owned.push_back({input, inputName(input), numberOf(*m_run.uncertainty, input),
+                           input == Absorbance ? QString() : percent(),
                            owner ? owner->owner : Wording::tr("not on record"),
                            owner ? owner->source : Wording::tr("the run came with this number"),
                            owner && owner->isDefault, owner != nullptr});
@@ -176,6 +186,11 @@ std::vector<OwnedInput> ownersOnRecord(const run::Run &run, const std::optional<
                                        const QString &sample)
 {
     return run.uncertainty ? Record(run, plan, sample).all() : std::vector<OwnedInput>();
+}
+
+std::vector<OwnedInput> statedOnRecord(const run::Run &run, const std::optional<PlanRecord> &plan)
+{
+    return run.uncertainty ? Record(run, plan, {}).stated() : std::vector<OwnedInput>();
 }
 
 } // namespace plateau::planning

@@ -27,4 +27,8 @@ std::vector<InputOwner> ownersFor(const assay::Method &method, const Laboratory 
 std::vector<OwnedInput> ownersOnRecord(const run::Run &run, const std::optional<PlanRecord> &plan,
                                        const QString &sample = {});
 
+/// The same of all seven numbers that the run states, whether a budget holds them or not, and of the
+/// standards that calibrate.
+std::vector<OwnedInput> statedOnRecord(const run::Run &run, const std::optional<PlanRecord> &plan);
+
 } // namespace plateau::planning

@@ -152,11 +152,11 @@ TEST_F(ReportSource, TellsWhoseNumbersTheBudgetIsMadeOf)
     plan.owners = {
         {planning::UncertaintyInput::Absorbance, {}, u"photometer P1"_s, u"check record 7"_s, false}};
     const ReportContent content = report(m_notebook->addRun(run, test::risingMethod(), keyed, plan));
-    ASSERT_EQ(content.owners.size(), 6U);
-    EXPECT_EQ(content.owners[0].owner, u"photometer P1"_s);
-    EXPECT_EQ(content.owners[0].value, run.uncertainty->absorbance);
-    EXPECT_FALSE(content.owners[1].isKnown);
-    EXPECT_TRUE(reportOf(test::risingMethod(), run).owners.empty()) << "a file does not say";
+    ASSERT_EQ(content.inputs.size(), 7U);
+    EXPECT_EQ(content.inputs[0].owner, u"photometer P1"_s);
+    EXPECT_EQ(content.inputs[0].value, run.uncertainty->absorbance);
+    EXPECT_FALSE(content.inputs[1].isKnown);
+    EXPECT_TRUE(reportOf(test::risingMethod(), run).inputs.empty()) << "a file does not say";
 }
 
 TEST_F(ReportSource, TakesUnitsLimitsAndHeadFromTheLaboratory)

@@ -236,7 +236,7 @@ ReportContent reportOf(const notebook::StoredRun &stored, const planning::Labora
     content.items = itemsOf(stored);
     // As they were when the run was planned; without that, as the laboratory has them now.
     if (stored.plan && !stored.plan->owners.empty())
-        content.inputs = planning::ownersOnRecord(stored.run, stored.plan);
+        content.inputs = planning::statedOnRecord(stored.run, stored.plan);
     content.reported = reportedIn(content, stored, laboratory);
     return content;
 }

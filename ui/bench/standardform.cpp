@@ -50,6 +50,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     m_book->setMinimumContentsLength(12);
     addFormRow(form, tr("From the book"), m_book, kind.prefix + u"Book"_s);
     setBook({});
+    setTabOrder(this, m_book);
     connect(m_book, &QComboBox::activated, this, &StandardForm::takeFromBook);
     addFormRow(form, tr("Name"), m_id, kind.prefix + u"Id"_s);
     addFormRow(form, tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);
@@ -134,13 +135,17 @@ void StandardForm::take(const MadeStandard &made)
     setChecked(true);
     m_concentration->entry()->setText(evaluation::plainText(made.concentration_g_per_L));
     m_preparedAt->setText(made.madeAt);
+    takeUncertainty(made.uncertainty_percent, made.source);
+}
+
+void StandardForm::takeUncertainty(const std::optional<double> &percent, const QString &source)
+{
     if (!m_uncertainty)
         return;
-    m_uncertainty->entry()->setText(made.uncertainty_percent ? threeFigures(*made.uncertainty_percent)
-                                                             : QString());
+    m_uncertainty->entry()->setText(percent ? threeFigures(*percent) : QString());
     m_takenConcentration = m_concentration->entry()->text();
     m_takenUncertainty = m_uncertainty->entry()->text();
-    m_takenSource = made.source;
+    m_takenSource = percent ? source : QString();
 }
 
 QString StandardForm::uncertaintySource() const
@@ -176,6 +181,9 @@ void StandardForm::takeFromBook(int index)
     m_id->setText(standard.id);
     m_concentration->entry()->setText(evaluation::significantText(standard.concentration_g_per_L, 5));
     m_loss->entry()->setText(evaluation::plainText(100 * standard.lossPerHour));
+    takeUncertainty(
+        standard.uncertainty_percent,
+        tr("the book of standards, made %1").arg(momentText(standard.preparedAt.value_or(QDateTime()))));
     m_preparedAt->setText(momentText(standard.preparedAt.value_or(QDateTime())));
 }
 

@@ -72,6 +72,8 @@ private:
     void preset(NumberField *field, QString &before, const std::optional<double> &usual);
     void onUsedLater();
     QString uncertaintySource() const;
+    /// The concentration is set already.
+    void takeUncertainty(const std::optional<double> &percent, const QString &source);
 
     Kind m_kind;
     QFormLayout *m_form = nullptr;

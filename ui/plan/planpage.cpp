@@ -245,7 +245,7 @@ DraftOutcome PlanPage::outcome() const
     draft.order = m_order;
     draft.person = m_session.person();
     DraftOutcome result = runOf(draft, *m_form->method());
-    takeUncertainties(result.run);
+    takeUncertainties(result);
     result.run.lots = m_reagents->lotUses();
     if (const auto &schedule = m_times->feasibility().schedule; schedule && schedule->interval_s > 0)
         result.plan.interval_s = schedule->interval_s;
@@ -289,17 +289,24 @@ void PlanPage::offerStandards()
 }
 
 /// A standard of the book knows how well it is known, and what it holds.
-void PlanPage::takeUncertainties(run::Run &run) const
+void PlanPage::takeUncertainties(DraftOutcome &outcome) const
 {
-    for (run::Standard &standard : run.standards) {
+    for (run::Standard &standard : outcome.run.standards) {
         for (const planning::HeldPreparation &held : m_preparations) {
             const run::Standard made = planning::standardOf(held);
             constexpr double asKeyed = 1e-3; // of its strength: it is keyed rounded
             const bool same = standard.preparedAt && planning::isStandardOf(held, standard) &&
                               std::abs(standard.concentration_g_per_L - made.concentration_g_per_L) <=
                                   asKeyed * made.concentration_g_per_L;
-            if (same && !standard.uncertainty_percent)
-                standard.uncertainty_percent = made.uncertainty_percent;
+            if (!same || standard.uncertainty_percent || !made.uncertainty_percent)
+                continue;
+            standard.uncertainty_percent = made.uncertainty_percent;
+            for (planning::InputOwner &owner : outcome.plan.owners) {
+                if (owner.input != planning::UncertaintyInput::Standard || owner.standard != standard.id)
+                    continue;
+                owner.source = tr("the book of standards, made %1").arg(momentText(held.preparation.madeAt));
+                owner.isDefault = false;
+            }
         }
     }
 }

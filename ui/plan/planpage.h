@@ -67,7 +67,7 @@ private:
     void refreshStores();
     void check();
     void offerStandards();
-    void takeUncertainties(run::Run &run) const;
+    void takeUncertainties(DraftOutcome &outcome) const;
     assay::Problems equipmentRemarks(const DraftOutcome &outcome) const;
     void showRack(const DraftOutcome &outcome);
     void showTimes(const DraftOutcome &outcome);

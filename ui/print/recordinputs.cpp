@@ -51,7 +51,7 @@ std::vector<Stated> statedIn(const run::Run &run)
 QStringList ownerCells(const std::vector<OwnedInput> &known, const Stated &stated)
 {
     const auto owned = std::ranges::find(known, stated.input, &OwnedInput::input);
-    if (owned == known.end())
+    if (owned == known.end() || !owned->isKnown)
         return {Text::tr("the run"), Text::tr("its file does not say where it comes from")};
     if (owned->value == stated.value)
         return {owned->owner, owned->source};
@@ -65,13 +65,19 @@ void addStandards(PrintedTable &table, const RecordPart &part)
 {
     if (part.run.calibration == run::Calibration::Absorptivity)
         return;
-    for (const run::Standard &standard : part.run.standards)
+    for (const run::Standard &standard : part.run.standards) {
+        const auto owned = std::ranges::find_if(part.inputs, [&](const OwnedInput &input) {
+            return input.input == UncertaintyInput::Standard && input.standard == standard.id;
+        });
+        const bool isOwned = standard.uncertainty_percent && owned != part.inputs.end();
         table.rows.push_back({Text::tr("concentration of the standard %1").arg(standard.id),
                               part.local(plainText(standard.uncertainty_percent.value_or(0))),
                               Text::tr("% of it"), Text::tr("the standard"),
-                              standard.uncertainty_percent
+                              isOwned ? owned->source
+                              : standard.uncertainty_percent
                                   ? Text::tr("stated with it")
                                   : Text::tr("not stated, so it counts as exactly known")});
+    }
 }
 
 } // namespace
