@@ -115,9 +115,20 @@ QString since(const ControlChart &chart, const Panel &panel, const Finding &find
     return Wording::tr(", begun with run %1").arg(runAt(chart, panel, finding.first).run);
 }
 
+/// A subgroup is out of control with all its values, a moving range with the later one.
 bool isAt(const Panel &panel, const Finding &finding, std::size_t point)
 {
-    return panel.marks[finding.completed].first <= point && point <= panel.marks[finding.last].last;
+    const Mark &completed = panel.marks[finding.completed];
+    const std::size_t first = panel.plotted == Plotted::MovingRanges ? completed.last : completed.first;
+    return first <= point && point <= panel.marks[finding.last].last;
+}
+
+/// "moving range: one beyond 3 s, above the centre"; of single values without their name.
+QString whatIn(const ControlChart &chart, const Panel &panel, const Finding &finding)
+{
+    if (panel.plotted == Plotted::Values || finding.kind != Finding::Kind::Rule)
+        return what(finding);
+    return Wording::tr("%1: %2").arg(plottedName(panel.plotted, chart.settings), what(finding));
 }
 
 QString changeAt(const ControlChart &chart, std::size_t point)
@@ -187,7 +198,7 @@ QString pointSentence(const ControlChart &chart, std::size_t point)
     for (const Panel &panel : chart.panels) {
         for (const Finding &finding : panel.findings) {
             if (!shown.omission && isAt(panel, finding, point))
-                facts << what(finding);
+                facts << whatIn(chart, panel, finding);
         }
     }
     if (const QString change = changeAt(chart, point); !change.isEmpty())

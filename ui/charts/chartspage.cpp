@@ -56,6 +56,7 @@ ChartsPage::ChartsPage(const Theme &theme, Dialogs &dialogs, notebook::Notebook 
 {
     m_view->setObjectName(u"controlChart"_s);
     m_view->setNothing(nothingMeasured());
+    m_settings->setSettings(charts::Quantity::StandardRecovery, m_saved);
     build();
     connectParts();
 }
@@ -71,9 +72,10 @@ void ChartsPage::connectParts()
     connect(m_settings, &SettingsForm::changed, this, &ChartsPage::draw);
     connect(m_settings, &SettingsForm::saveWanted, this, &ChartsPage::save);
     connect(m_settings, &SettingsForm::beginWanted, this, [this] {
-        if (const auto point = m_view->chosen())
+        if (const auto point = m_view->chosen()) {
+            m_notice->clear();
             m_settings->setFirstRun(m_view->chart().series[*point].run->run);
-        else
+        } else
             m_notice->say(State::Info, tr("Choose the point that the limits are to begin with first."));
     });
     connect(m_view, &ChartView::pointChosen, this, &ChartsPage::choosePoint);
@@ -166,10 +168,11 @@ void ChartsPage::sayOrigin()
 void ChartsPage::draw()
 {
     const QString fault = m_subjectForm->fault().isEmpty() ? m_settings->fault() : m_subjectForm->fault();
-    if (fault.isEmpty())
-        m_notice->clear();
-    else
+    if (!fault.isEmpty())
         m_notice->say(State::Attention, fault); // the chart stays as it was last
+    else if (m_notice->sentence() == m_saidFault)
+        m_notice->clear();
+    m_saidFault = fault;
     if (const auto settings = m_settings->settings(); settings && m_subjectForm->fault().isEmpty())
         drawChart(*settings);
 }
@@ -286,6 +289,7 @@ void ChartsPage::omit(const QString &reason)
     });
     if (!isStored)
         return;
+    m_notice->clear();
     m_point->clearReason();
     draw();
     showLoss();

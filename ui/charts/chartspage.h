@@ -75,6 +75,8 @@ private:
     SentenceList *m_findings;
     /// The point each line of the list leads to.
     std::vector<std::size_t> m_findingPoints;
+    /// What of the forms the notice says now.
+    QString m_saidFault;
     QTabWidget *m_side;
     SettingsForm *m_settings;
     LossPanel *m_loss;
