@@ -52,7 +52,7 @@ QVariant ChecksModel::look(const evaluation::CheckLine &line, int column, int ro
 {
     const bool failed =
         line.outcome == evaluation::CheckOutcome::Failed || line.outcome == evaluation::CheckOutcome::Repeat;
-    if (role == Qt::FontRole && failed)
+    if (role == Qt::FontRole && failed && (column == Check || column == Outcome))
         return m_theme.bold();
     if (role == Qt::AccessibleDescriptionRole)
         return line.message;

@@ -145,8 +145,13 @@ QString beyondLimitsText(const std::vector<ReviewedResult> &results)
             known->second << reviewed.result.sample;
     }
     QStringList parts;
-    for (const auto &[standing, samples] : standings)
-        parts << Words::tr("%1: %2").arg(standing, samples.join(Words::tr(", ")));
+    for (const auto &[standing, samples] : standings) {
+        constexpr qsizetype most = 3; // the table says it of every one
+        const QString names = samples.mid(0, most).join(Words::tr(", "));
+        parts << (samples.size() > most
+                      ? Words::tr("%1: %2 and %3 more").arg(standing, names).arg(samples.size() - most)
+                      : Words::tr("%1: %2").arg(standing, names));
+    }
     return parts.isEmpty()
                ? QString()
                : Words::tr("Against the limits of the products: %1.").arg(parts.join(Words::tr("; ")));

@@ -43,7 +43,7 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Res
 Sentence standingOf(const ReviewedResult &reviewed);
 
 /// Those that do not lie inside their limits: "Against the limits of the products: outside: P-104; cannot be
-/// decided: P-105."; empty where all do, or there are no limits.
+/// decided: P-105."; at most three by name; empty where all do, or there are no limits.
 QString beyondLimitsText(const std::vector<ReviewedResult> &results);
 
 /// All that is to be said of the result: what failed and what to do, its limits, its unit, and what the run
