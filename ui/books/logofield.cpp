@@ -23,7 +23,7 @@ LogoField::LogoField(const Theme &theme, Dialogs &dialogs, QWidget *parent)
     , m_picture(new QLabel(this))
     , m_text(plainLabel({}, this))
     , m_load(button(theme, tr("&Load a picture…"), u"loadLogo"_s, this))
-    , m_remove(button(theme, tr("Remo&ve it"), u"removeLogo"_s, this))
+    , m_remove(button(theme, tr("Remove &it"), u"removeLogo"_s, this))
     , m_refusal(new FieldNote(theme, m_load, this))
 {
     // 48 to 20, as the head of a report has room for.
