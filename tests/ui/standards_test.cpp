@@ -192,6 +192,9 @@ TEST_F(StandardsWindow, ANewRunTakesAStandardThatIsAlive)
     press(Qt::Key_Down);
     EXPECT_EQ(find<QLineEdit>(u"standardId"_s)->text(), u"STD-17"_s);
     EXPECT_EQ(find<QLineEdit>(u"standardConcentration"_s)->text(), u"0.20000"_s);
+    EXPECT_TRUE(find<QLineEdit>(u"standardUncertainty"_s)->text().startsWith(u"0.7"_s))
+        << "two weighings of 10 mg make most of it: "
+        << find<QLineEdit>(u"standardUncertainty"_s)->text().toStdString();
     EXPECT_EQ(find<QLineEdit>(u"standardLoss"_s)->text(), u"2"_s);
     book->standards().discard({1}, u"R. Okafor"_s, u"spilt"_s);
     press(Qt::Key_N, Qt::ControlModifier);

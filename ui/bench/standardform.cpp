@@ -91,6 +91,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
 void StandardForm::startAnew()
 {
     setChecked(false);
+    m_book->setCurrentIndex(0);
     m_id->setText(m_kind.usualName);
     m_volumes->clear();
     for (NumberField *field : {m_concentration, m_loss})
