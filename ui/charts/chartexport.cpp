@@ -100,7 +100,7 @@ QByteArray chartPng(ChartView &view)
     QImage image((QSizeF(view.size()) * scale).toSize(), QImage::Format_ARGB32_Premultiplied);
     QPainter painter(&image);
     painter.scale(scale, scale);
-    view.paintOn(painter, view.size());
+    view.paintOn(painter);
     painter.end();
     QByteArray bytes;
     QBuffer buffer(&bytes);
@@ -119,7 +119,7 @@ QByteArray chartSvg(ChartView &view, const QString &title)
     generator.setViewBox(view.rect());
     generator.setTitle(title);
     QPainter painter(&generator);
-    view.paintOn(painter, view.size());
+    view.paintOn(painter);
     painter.end();
     return bytes;
 }

@@ -300,14 +300,13 @@ void ChartView::paintEvent(QPaintEvent *)
     painter.drawRect(rect().adjusted(1, 1, -1, -1));
 }
 
-void ChartView::paintOn(QPainter &painter, const QSizeF &size)
+void ChartView::paintOn(QPainter &painter)
 {
-    painter.fillRect(QRectF(QPointF(), size), m_theme.base());
-    const bool isPair = m_chart.panels.size() > 1;
-    const double upper = isPair ? size.height() * 3 / 5 : 0;
-    if (isPair)
-        m_upper->paintOn(painter, QRectF(0, 0, size.width(), upper));
-    m_lower->paintOn(painter, QRectF(0, upper, size.width(), size.height() - upper));
+    painter.fillRect(rect(), m_theme.base());
+    for (PanelView *panel : {m_upper, m_lower}) {
+        if (!panel->isHidden())
+            panel->paintOn(painter, panel->geometry());
+    }
 }
 
 } // namespace plateau::ui

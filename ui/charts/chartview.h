@@ -48,7 +48,8 @@ public:
     /// So many times as many places in sight, about that one.
     void zoom(double factor, double about);
     void showAll();
-    void paintOn(QPainter &painter, const QSizeF &size);
+    /// As it is on the screen, without the bar below it.
+    void paintOn(QPainter &painter);
 
     QSize minimumSizeHint() const override;
 
