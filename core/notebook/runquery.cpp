@@ -14,8 +14,8 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-/// One condition on a run, as the set of runs that meet it and as a question to one run r; both have the same
-/// values in their places.
+/// One condition on a run, as the set of runs that meet it and, but for words, as a question to one run r;
+/// both have the same values in their places.
 struct Condition {
     QString set;
     QString probe;
@@ -27,10 +27,7 @@ constexpr auto wordsMatch = "SELECT rowid FROM search_text WHERE search_text MAT
 
 Condition wordsCondition(const QString &match)
 {
-    return {wordsMatch,
-            u"EXISTS (SELECT 1 FROM search_text WHERE search_text MATCH ? AND rowid = r.run)"_s,
-            {match},
-            true};
+    return {wordsMatch, {}, {match}, true};
 }
 
 // The plus signs keep the engine from walking an index of that column where the run is known already.
@@ -90,20 +87,32 @@ std::vector<Condition> conditionsOf(const RunFilter &filter)
     return conditions;
 }
 
-/// The rarest condition, where it is rare.
-std::optional<std::size_t> rarest(const Database &database, const std::vector<Condition> &conditions)
+qint64 countOf(const Database &database, const Condition &condition)
+{
+    Statement count(database, u"SELECT count(*) FROM (%1 LIMIT %2)"_s.arg(condition.set).arg(fewRows + 1));
+    count.run(condition.values);
+    return count.next() ? count.integer(0) : 0;
+}
+
+/// The rarest condition, where one is rare. Words are met in the order of the runs however rare they are, so
+/// they are only counted where another order is wanted and nothing else is rare.
+std::optional<std::size_t> rarest(const Database &database, const std::vector<Condition> &conditions,
+                                  bool byRun)
 {
     std::optional<std::size_t> best;
     qint64 fewest = fewRows + 1;
     for (std::size_t i = 0; i < conditions.size(); ++i) {
-        Statement count(database,
-                        u"SELECT count(*) FROM (%1 LIMIT %2)"_s.arg(conditions[i].set).arg(fewRows + 1));
-        count.run(conditions[i].values);
-        if (count.next() && count.integer(0) < fewest) {
-            fewest = count.integer(0);
+        if (conditions[i].isWords)
+            continue;
+        const qint64 rows = countOf(database, conditions[i]);
+        if (rows < fewest) {
+            fewest = rows;
             best = i;
         }
     }
+    const bool words = !conditions.empty() && conditions.front().isWords;
+    if (!best && words && !byRun && countOf(database, conditions.front()) <= fewRows)
+        best = 0;
     return best;
 }
 
@@ -138,8 +147,8 @@ class Writer
 public:
     Writer(const Database &database, const RunFilter &filter, const Order &order)
         : m_conditions(conditionsOf(filter))
-        , m_rarest(rarest(database, m_conditions))
         , m_order(order)
+        , m_rarest(rarest(database, m_conditions, byRun()))
     {
         m_walksWords = !m_rarest && !m_conditions.empty() && m_conditions.front().isWords && byRun();
         if (m_walksWords) {
@@ -195,10 +204,22 @@ private:
         const Condition &condition = m_conditions[i];
         if (m_rarest == i)
             add(u"r.run IN (%1)"_s.arg(condition.set), condition.values);
-        else if (condition.isWords && !m_rarest && !m_walksWords)
+        else if (condition.isWords && m_rarest)
+            addWordsBetween(m_conditions[*m_rarest]);
+        else if (condition.isWords && !m_walksWords)
             add(u"+r.run IN (%1)"_s.arg(condition.set), condition.values);
-        else if (!condition.isWords || !m_walksWords)
+        else if (!condition.isWords)
             add(probeOf(condition), condition.values);
+    }
+
+    /// Asked of one run after the other the index of words would begin anew each time.
+    void addWordsBetween(const Condition &rare)
+    {
+        add(u"+r.run IN (%1 AND rowid >= (SELECT min(run) FROM (%2)) AND rowid <= (SELECT max(run) FROM (%2)))"_s
+                .arg(wordsMatch, rare.set),
+            m_conditions.front().values);
+        for (int end = 0; end < 2; ++end)
+            m_values.insert(m_values.end(), rare.values.begin(), rare.values.end());
     }
 
     /// Only where it helps the order the engine may walk an index for a condition.
@@ -229,8 +250,8 @@ private:
     QString where() const { return m_where.isEmpty() ? QString() : u" WHERE "_s + m_where.join(u" AND "_s); }
 
     std::vector<Condition> m_conditions;
-    std::optional<std::size_t> m_rarest;
     Order m_order;
+    std::optional<std::size_t> m_rarest;
     bool m_walksWords = false;
     QString m_from = u"search_run AS r"_s;
     QStringList m_where;

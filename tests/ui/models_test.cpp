@@ -1,6 +1,5 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
-#include "core/run/runcode.h"
 #include "tests/ui/bench.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/checksmodel.h"
@@ -10,7 +9,6 @@
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/samplesmodel.h"
 #include "ui/bench/verdicts.h"
-#include "ui/books/runsmodel.h"
 #include "ui/destinationsmodel.h"
 #include "ui/shared/theme.h"
 
@@ -280,87 +278,6 @@ TEST_F(Models, SamplesGrowColumnsForSolidsAndDilutionSteps)
     for (const auto &[column, text] : {std::pair{3, u"5"_s}, {4, u"50"_s}, {5, u"2"_s}, {6, u"50"_s}})
         EXPECT_TRUE(model.setData(model.index(0, column), text, Qt::EditRole));
     EXPECT_EQ(shown(model, 0, 7), u"250"_s);
-}
-
-TEST_F(Models, RunsAreListedNewestFirstAndKeepTheirRows)
-{
-    ui::RunsModel model(theme);
-    Watch watch(&model);
-    const notebook::RunId first = addRun(exampleRun());
-    model.setRuns(book->runs());
-    run::Run other = exampleRun();
-    other.title = u"Dried apricots"_s;
-    addRun(other);
-    const QPersistentModelIndex kept(model.index(0, 0));
-    model.setRuns(book->runs());
-    ASSERT_EQ(model.rowCount(), 2);
-    EXPECT_EQ(watch.inserted.count(), 2);
-    EXPECT_EQ(watch.reset.count(), 0);
-    EXPECT_EQ(kept.row(), 1);
-    EXPECT_EQ(shown(model, 0, ui::RunsModel::Title), u"Dried apricots"_s);
-    EXPECT_EQ(shown(model, 1, ui::RunsModel::Readings), u"0 of 8"_s);
-    EXPECT_EQ(shown(model, 1, ui::RunsModel::Decision), u"on the bench"_s);
-    book->decide(first, notebook::DecisionKind::Rejected, u"M. Lindqvist"_s, u"rack fell over"_s);
-    model.setRuns(book->runs());
-    EXPECT_EQ(shown(model, 1, ui::RunsModel::Decision), u"rejected"_s);
-    model.setRuns({});
-    EXPECT_EQ(model.rowCount(), 0);
-}
-
-TEST_F(Models, FilterFindsEveryWordInTitleSampleMethodOrState)
-{
-    ui::RunsModel model(theme);
-    ui::RunsFilter filter(&model);
-    Watch watch(&filter);
-    run::Run other = exampleRun();
-    other.title = u"Dried apricots, Lot Ⅷ"_s;
-    other.samples[0].id = u"F-22"_s;
-    other.tubes[2].sample = other.tubes[3].sample = u"F-22"_s;
-    addRun(exampleRun());
-    const notebook::RunId rejected = addRun(other);
-    book->decide(rejected, notebook::DecisionKind::Rejected, u"M. Lindqvist"_s, u"rack fell over"_s);
-    model.setRuns(book->runs());
-    const auto found = [&filter](const QString &text) {
-        filter.setFilter(text);
-        return filter.rowCount();
-    };
-    EXPECT_EQ(found(QString()), 2);
-    EXPECT_EQ(found(u"perry"_s), 1);
-    EXPECT_EQ(found(u"f-22"_s), 1);
-    EXPECT_EQ(found(u"example"_s), 2);
-    EXPECT_EQ(found(u"example rejected"_s), 1);
-    EXPECT_EQ(found(u"rejected P-104"_s), 0);
-    EXPECT_EQ(found(u"lot viii"_s), 1) << "compatibility forms compare equal";
-}
-
-TEST_F(Models, TheCodeOfAPrintedSheetFindsItsRunHoweverItArrives)
-{
-    run::Run other = exampleRun();
-    other.title = u"Perry, second rack"_s;
-    addRun(other);
-    const notebook::RunId first = addRun(exampleRun());
-    const QString code = run::runCode(exampleRun(), method().version);
-    read(first, 2, u"A1"_s, 0.1);
-    EXPECT_EQ(book->findRuns(code), std::vector{first}) << "readings do not change it";
-    const notebook::RunId again = addRun(exampleRun());
-    EXPECT_EQ(book->findRuns(code), (std::vector{again, first})) << "newest first";
-    EXPECT_TRUE(book->findRuns(u"000000000000"_s).empty());
-
-    ui::RunsModel model(theme);
-    ui::RunsFilter filter(&model, [this](const QString &wanted) { return book->findRuns(wanted); });
-    Watch watch(&filter);
-    model.setRuns(book->runs());
-    const auto found = [&filter](const QString &text) {
-        filter.setFilter(text);
-        return filter.rowCount();
-    };
-    EXPECT_EQ(found(run::scannedText(code)), 2);
-    EXPECT_EQ(found(code), 2);
-    EXPECT_EQ(found(u"  "_s + run::groupedCode(code).toLower() + u"\n"_s), 2);
-    EXPECT_EQ(filter.index(0, ui::RunsModel::Title).data().toString(), exampleRun().title);
-    EXPECT_EQ(found(run::groupedCode(code).chopped(1)), 0) << "not a whole code";
-    EXPECT_EQ(found(u"000000000000"_s), 0);
-    EXPECT_EQ(found(u"second rack"_s), 1) << "words again";
 }
 
 TEST_F(Models, AResultOfUsedUpReagentIsOnlyKnownToBeLarger)

@@ -70,7 +70,7 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
     ASSERT_EQ(focusName(), u"notebookFilter"_s);
     type(u"p-104 accepted"_s);
     const auto *runs = find<QTableView>(u"runs"_s);
-    ASSERT_EQ(runs->model()->rowCount(), 1);
+    ASSERT_TRUE(waitFor([&] { return runs->model()->rowCount() == 1; }));
     press(Qt::Key_Return);
     EXPECT_EQ(focusName(), u"runs"_s);
     press(Qt::Key_Return);

@@ -60,18 +60,11 @@ BenchSession::BenchSession(notebook::Notebook &notebook, const Clock &clock, QOb
 void BenchSession::reload()
 {
     std::vector<Rack> racks;
-    std::vector<notebook::RunSummary> summaries = m_notebook.runs();
-    std::reverse(summaries.begin(), summaries.end());
-    std::set<notebook::RunId> present;
-    for (const notebook::RunSummary &summary : summaries) {
-        if (summary.state == notebook::RunState::OnBench)
-            present.insert(summary.id);
-    }
+    const std::vector<notebook::RunId> onBench = search().onBench();
+    const std::set<notebook::RunId> present(onBench.begin(), onBench.end());
     std::erase_if(m_letters, [&present](const auto &entry) { return !present.contains(entry.first); });
-    for (const notebook::RunSummary &summary : summaries) {
-        if (present.contains(summary.id))
-            racks.push_back(rackOf(summary.id));
-    }
+    for (const notebook::RunId id : onBench)
+        racks.push_back(rackOf(id));
     m_racks = std::move(racks);
     Q_EMIT racksChanged();
     Q_EMIT notebookChanged();

@@ -3,12 +3,9 @@
 #include "ui/books/notebookpage.h"
 
 #include "ui/bench/benchsession.h"
-#include "ui/books/booklist.h"
+#include "ui/books/comparedrunsview.h"
 #include "ui/books/recordview.h"
-#include "ui/books/runsmodel.h"
-#include "ui/shared/guard.h"
-#include "ui/shared/table.h"
-#include "ui/shared/widgets.h"
+#include "ui/books/runlistview.h"
 
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -19,36 +16,22 @@ namespace plateau::ui {
 
 NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *parent)
     : BookPage(parent)
-    , m_session(session)
-    , m_runs(new RunsModel(theme, this))
     , m_pages(new QStackedWidget(this))
-    , m_list(
-          new BookList(theme, new RunsFilter(m_runs, [this](const QString &code) { return findRuns(code); }),
-                       {u"notebook"_s, u"runs"_s},
-                       {tr("Notebook"), tr("Runs"), tr("Fin&d title, sample, method, state or printed code"),
-                        tr("No run is in the notebook yet. Start one with New run, or open a run file."),
-                        tr("No run has all of these words, or that code. Take a word away to find more.")},
-                       this))
+    , m_list(new RunListView(theme, session, this))
     , m_record(new RecordView(theme, session, this))
+    , m_compared(new ComparedRunsView(theme, session, this))
 {
-    m_list->table().setFlexibleColumn(RunsModel::Title);
-    m_list->table().setLimit(24);
-    m_pages->addWidget(m_list);
-    m_pages->addWidget(m_record);
+    for (QWidget *page : std::initializer_list<QWidget *>{m_list, m_record, m_compared})
+        m_pages->addWidget(page);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->addWidget(m_pages);
-    connect(m_list, &BookList::opened, this, [this](int row) { showRecord(m_runs->run(row).id); });
+    connect(m_list, &RunListView::opened, this, &NotebookPage::showRecord);
+    connect(m_list, &RunListView::comparisonWanted, this, &NotebookPage::compare);
+    connect(m_compared, &ComparedRunsView::closed, this, &NotebookPage::showList);
     connect(m_record, &RecordView::closed, this, &NotebookPage::showList);
     connect(m_record, &RecordView::rackWanted, this, &NotebookPage::runWanted);
     connect(&session, &BenchSession::notebookChanged, this, &NotebookPage::refresh);
-}
-
-std::vector<notebook::RunId> NotebookPage::findRuns(const QString &runCode)
-{
-    std::vector<notebook::RunId> found;
-    guarded(m_list->notice(), [&] { found = m_session.findRuns(runCode); });
-    return found;
 }
 
 void NotebookPage::showEvent(QShowEvent *event)
@@ -63,9 +46,6 @@ void NotebookPage::refresh()
     m_stale = !isVisible();
     if (m_stale)
         return;
-    const bool read = guarded(m_list->notice(), [this] { m_runs->setRuns(m_session.allRuns()); });
-    if (read)
-        m_list->notice().clear();
     m_list->refresh();
     if (const auto id = openRecord())
         m_record->showRun(*id);
@@ -73,7 +53,7 @@ void NotebookPage::refresh()
 
 void NotebookPage::showList()
 {
-    m_pages->setCurrentIndex(0);
+    m_pages->setCurrentWidget(m_list);
     m_list->focusSearch();
     Q_EMIT pageChanged();
 }
@@ -84,6 +64,21 @@ void NotebookPage::showRecord(notebook::RunId id)
         return;
     m_pages->setCurrentWidget(m_record);
     m_record->takeFocus();
+    Q_EMIT pageChanged();
+}
+
+void NotebookPage::find(const notebook::RunFilter &filter)
+{
+    m_list->find(filter);
+    showList();
+}
+
+void NotebookPage::compare(notebook::RunId one, notebook::RunId other)
+{
+    if (!m_compared->show(one, other))
+        return;
+    m_pages->setCurrentWidget(m_compared);
+    m_compared->takeFocus();
     Q_EMIT pageChanged();
 }
 

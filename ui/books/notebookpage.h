@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include "core/notebook/records.h"
+#include "core/notebook/runsearch.h"
 #include "ui/books/bookpage.h"
 
 #include <vector>
@@ -12,12 +12,12 @@ class QStackedWidget;
 namespace plateau::ui {
 
 class BenchSession;
-class BookList;
+class ComparedRunsView;
 class RecordView;
-class RunsModel;
+class RunListView;
 class Theme;
 
-/// The book of runs: a list with a filter, and one run as it was.
+/// The book of runs: a list with what runs are found by, one run as it was, and two side by side.
 class NotebookPage : public BookPage
 {
     Q_OBJECT
@@ -28,6 +28,8 @@ public:
     void open() override { showList(); }
     void showList();
     void showRecord(notebook::RunId id);
+    /// The list of what that finds.
+    void find(const notebook::RunFilter &filter);
     /// The run that is open to read, if one is.
     std::optional<notebook::RunId> openRecord() const;
 
@@ -38,15 +40,14 @@ protected:
     void showEvent(QShowEvent *event) override;
 
 private:
-    std::vector<notebook::RunId> findRuns(const QString &runCode);
+    void compare(notebook::RunId one, notebook::RunId other);
     /// At once while it can be seen, else when it is shown next.
     void refresh();
 
-    BenchSession &m_session;
-    RunsModel *m_runs;
     QStackedWidget *m_pages;
-    BookList *m_list;
+    RunListView *m_list;
     RecordView *m_record;
+    ComparedRunsView *m_compared;
     bool m_stale = true;
 };
 

@@ -2,13 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/runsmodel.h"
 
-#include "core/run/runcode.h"
+#include "core/evaluation/checkfacts.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <set>
 
 using namespace Qt::StringLiterals;
 
@@ -48,9 +49,19 @@ QString stateText(notebook::RunState state)
     return Words::tr("on the bench");
 }
 
-RunsModel::RunsModel(const Theme &theme, QObject *parent)
+QString flagsText(const std::vector<evaluation::CheckId> &flags)
+{
+    if (flags.empty())
+        return {};
+    const QString first = evaluation::checkTitle(flags.front());
+    const int others = static_cast<int>(flags.size()) - 1;
+    return others == 0 ? first : Words::tr("%1, and %2 more").arg(first).arg(others);
+}
+
+RunsModel::RunsModel(const Theme &theme, Source source, QObject *parent)
     : QAbstractTableModel(parent)
     , m_theme(theme)
+    , m_source(std::move(source))
 {
     connect(&theme, &Theme::changed, this, [this] {
         if (rowCount() > 0)
@@ -58,30 +69,81 @@ RunsModel::RunsModel(const Theme &theme, QObject *parent)
     });
 }
 
-void RunsModel::setRuns(std::vector<notebook::RunSummary> runs)
+void RunsModel::find(const notebook::RunFilter &filter, notebook::RunOrder order)
 {
-    const auto has = [](const std::vector<notebook::RunSummary> &list, notebook::RunId id) {
-        return std::any_of(list.begin(), list.end(), [id](const auto &run) { return run.id == id; });
-    };
-    for (int row = rowCount() - 1; row >= 0; --row) {
-        if (has(runs, run(row).id))
-            continue;
+    m_filter = filter;
+    m_order = order;
+    read(pageSize);
+}
+
+void RunsModel::refresh()
+{
+    read(std::clamp(rowCount(), pageSize, 10 * pageSize));
+}
+
+void RunsModel::read(int size)
+{
+    notebook::RunPage page = m_source(m_filter, m_order, size, {});
+    m_end = page.end;
+    show(std::move(page.runs));
+}
+
+void RunsModel::show(std::vector<notebook::FoundRun> runs)
+{
+    std::set<notebook::RunId> wanted;
+    for (const notebook::FoundRun &found : runs)
+        wanted.insert(found.summary.id);
+    const auto remove = [this](int row) {
         beginRemoveRows({}, row, row);
         m_runs.erase(m_runs.begin() + row);
         endRemoveRows();
+    };
+    for (int row = rowCount() - 1; row >= 0; --row) {
+        if (!wanted.contains(run(row).summary.id))
+            remove(row);
     }
-    // Both lists are newest first, so what is left stands in the same order.
     for (int row = 0; row < static_cast<int>(runs.size()); ++row) {
-        const notebook::RunSummary &fresh = runs[static_cast<std::size_t>(row)];
-        if (row < rowCount() && run(row).id == fresh.id) {
-            m_runs[static_cast<std::size_t>(row)] = fresh;
+        notebook::FoundRun &fresh = runs[static_cast<std::size_t>(row)];
+        const notebook::RunId id = fresh.summary.id;
+        if (row < rowCount() && run(row).summary.id == id) {
+            m_runs[static_cast<std::size_t>(row)] = std::move(fresh);
+            Q_EMIT dataChanged(index(row, 0), index(row, ColumnCount - 1));
+            continue;
+        }
+        // In another order a run may have stood further down.
+        const auto old = std::ranges::find(m_runs.begin() + row, m_runs.end(), id,
+                                           [](const notebook::FoundRun &found) { return found.summary.id; });
+        if (old != m_runs.end()) {
+            const int from = static_cast<int>(old - m_runs.begin());
+            beginMoveRows({}, from, from, {}, row);
+            std::rotate(m_runs.begin() + row, old, old + 1);
+            endMoveRows();
+            m_runs[static_cast<std::size_t>(row)] = std::move(fresh);
             Q_EMIT dataChanged(index(row, 0), index(row, ColumnCount - 1));
             continue;
         }
         beginInsertRows({}, row, row);
-        m_runs.insert(m_runs.begin() + row, fresh);
+        m_runs.insert(m_runs.begin() + row, std::move(fresh));
         endInsertRows();
     }
+}
+
+bool RunsModel::canFetchMore(const QModelIndex &parent) const
+{
+    return !parent.isValid() && m_end.has_value();
+}
+
+void RunsModel::fetchMore(const QModelIndex &parent)
+{
+    if (!canFetchMore(parent))
+        return;
+    notebook::RunPage page = m_source(m_filter, m_order, pageSize, m_end);
+    m_end = page.end;
+    if (page.runs.empty())
+        return;
+    beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(page.runs.size()) - 1);
+    std::ranges::move(page.runs, std::back_inserter(m_runs));
+    endInsertRows();
 }
 
 int RunsModel::rowCount(const QModelIndex &parent) const
@@ -94,11 +156,12 @@ int RunsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QString RunsModel::text(const notebook::RunSummary &run, int column) const
+QString RunsModel::text(const notebook::FoundRun &found, int column) const
 {
+    const notebook::RunSummary &run = found.summary;
     switch (column) {
     case Begun:
-        return momentText(run.createdAt);
+        return momentText(found.startedAt);
     case Title:
         return run.title;
     case Method:
@@ -113,9 +176,31 @@ QString RunsModel::text(const notebook::RunSummary &run, int column) const
         return stateText(run.state);
     case DecidedBy:
         return run.decidedBy;
+    case Flags:
+        return flagsText(found.flags);
     default:
         return {};
     }
+}
+
+QVariant RunsModel::decoration(const notebook::FoundRun &found, int column) const
+{
+    if (column == Decision)
+        return m_theme.icon(shapeOf(found.summary.state));
+    if (column == Flags && !found.flags.empty())
+        return m_theme.icon(State::Bad);
+    return {};
+}
+
+/// All of them, where the cell has room for the first.
+QString RunsModel::description(const notebook::FoundRun &found, int column) const
+{
+    QStringList titles;
+    if (column == Flags) {
+        for (const evaluation::CheckId flag : found.flags)
+            titles.append(evaluation::checkTitle(flag));
+    }
+    return titles.join(u"; "_s);
 }
 
 QVariant RunsModel::data(const QModelIndex &index, int role) const
@@ -127,8 +212,9 @@ QVariant RunsModel::data(const QModelIndex &index, int role) const
     case Qt::DisplayRole:
         return text(run(index.row()), index.column());
     case Qt::DecorationRole:
-        return index.column() == Decision ? QVariant(m_theme.icon(shapeOf(run(index.row()).state)))
-                                          : QVariant();
+        return decoration(run(index.row()), index.column());
+    case Qt::AccessibleDescriptionRole:
+        return description(run(index.row()), index.column());
     case Qt::TextAlignmentRole:
         return number ? QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter) : QVariant();
     default:
@@ -146,7 +232,7 @@ QVariant RunsModel::headerData(int section, Qt::Orientation orientation, int rol
         return {};
     switch (section) {
     case Begun:
-        return tr("On the bench since");
+        return tr("Started");
     case Title:
         return tr("Title");
     case Method:
@@ -161,36 +247,11 @@ QVariant RunsModel::headerData(int section, Qt::Orientation orientation, int rol
         return tr("State");
     case DecidedBy:
         return tr("Decided by");
+    case Flags:
+        return tr("Checks that failed");
     default:
         return {};
     }
-}
-
-RunsFilter::RunsFilter(RunsModel *source, Finder finder, QObject *parent)
-    : WordFilter(source, parent)
-    , m_runs(source)
-    , m_finder(std::move(finder))
-{
-}
-
-void RunsFilter::setFilter(const QString &text)
-{
-    const auto code = m_finder ? run::runCodeIn(text) : std::nullopt;
-    m_found = code ? std::optional(m_finder(*code)) : std::nullopt;
-    WordFilter::setFilter(text);
-}
-
-bool RunsFilter::filterAcceptsRow(int sourceRow, const QModelIndex &sourceParent) const
-{
-    const bool hasWords = WordFilter::filterAcceptsRow(sourceRow, sourceParent);
-    return hasWords || (m_found && std::ranges::find(*m_found, m_runs->run(sourceRow).id) != m_found->end());
-}
-
-QString RunsFilter::textOf(int sourceRow) const
-{
-    const notebook::RunSummary &run = m_runs->run(sourceRow);
-    return QStringList{run.title, run.samples.join(u' '), run.methodName, run.methodId, stateText(run.state)}
-        .join(u'\n');
 }
 
 } // namespace plateau::ui

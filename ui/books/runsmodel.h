@@ -2,14 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include "core/notebook/records.h"
-#include "ui/books/wordfilter.h"
+#include "core/notebook/runsearch.h"
 
 #include <QAbstractTableModel>
 
 #include <functional>
-#include <optional>
-#include <vector>
 
 namespace plateau::ui {
 
@@ -17,54 +14,50 @@ class Theme;
 
 /// "on the bench", "accepted", "rejected".
 QString stateText(notebook::RunState state);
+/// What the checks are called, the first of several and how many more there are.
+QString flagsText(const std::vector<evaluation::CheckId> &flags);
 
-/// The runs of the notebook, newest first.
+/// The runs that a search found, a page at a time as far as somebody looks.
 class RunsModel : public QAbstractTableModel
 {
     Q_OBJECT
 
 public:
-    enum Column { Begun, Title, Method, Samples, Tubes, Readings, Decision, DecidedBy, ColumnCount };
+    enum Column { Begun, Title, Method, Samples, Tubes, Readings, Decision, DecidedBy, Flags, ColumnCount };
+    static constexpr int pageSize = 100;
+    /// Throws nothing; a page it could not read is empty.
+    using Source = std::function<notebook::RunPage(const notebook::RunFilter &, notebook::RunOrder, int size,
+                                                   const std::optional<notebook::PageEnd> &after)>;
 
-    explicit RunsModel(const Theme &theme, QObject *parent = nullptr);
+    RunsModel(const Theme &theme, Source source, QObject *parent = nullptr);
 
-    /// Rows that stay keep their place and selection.
-    void setRuns(std::vector<notebook::RunSummary> runs);
-    const notebook::RunSummary &run(int row) const { return m_runs[static_cast<std::size_t>(row)]; }
+    /// The first page of what that finds; rows that stay keep their place and selection.
+    void find(const notebook::RunFilter &filter, notebook::RunOrder order);
+    /// The same question again, for as many rows as were looked at, up to 1000.
+    void refresh();
+    const notebook::RunFilter &filter() const { return m_filter; }
+    const notebook::FoundRun &run(int row) const { return m_runs[static_cast<std::size_t>(row)]; }
 
     int rowCount(const QModelIndex &parent = {}) const override;
     int columnCount(const QModelIndex &parent = {}) const override;
     QVariant data(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    bool canFetchMore(const QModelIndex &parent) const override;
+    void fetchMore(const QModelIndex &parent) override;
 
 private:
-    QString text(const notebook::RunSummary &run, int column) const;
+    void read(int size);
+    void show(std::vector<notebook::FoundRun> runs);
+    QString text(const notebook::FoundRun &found, int column) const;
+    QVariant decoration(const notebook::FoundRun &found, int column) const;
+    QString description(const notebook::FoundRun &found, int column) const;
 
     const Theme &m_theme;
-    std::vector<notebook::RunSummary> m_runs;
-};
-
-/// Searches title, samples, method and state of the runs, but neither their times nor their counts. The code
-/// of a printed sheet, scanned, pasted or typed whole, finds what it stands for.
-class RunsFilter : public WordFilter
-{
-    Q_OBJECT
-
-public:
-    using Finder = std::function<std::vector<notebook::RunId>(const QString &runCode)>;
-    /// Without a finder no code is known.
-    explicit RunsFilter(RunsModel *source, Finder finder = {}, QObject *parent = nullptr);
-    void setFilter(const QString &text) override;
-
-protected:
-    QString textOf(int sourceRow) const override;
-    bool filterAcceptsRow(int sourceRow, const QModelIndex &sourceParent) const override;
-
-private:
-    RunsModel *m_runs;
-    Finder m_finder;
-    /// While the search is a code.
-    std::optional<std::vector<notebook::RunId>> m_found;
+    Source m_source;
+    notebook::RunFilter m_filter;
+    notebook::RunOrder m_order = notebook::RunOrder::NewestFirst;
+    std::vector<notebook::FoundRun> m_runs;
+    std::optional<notebook::PageEnd> m_end;
 };
 
 } // namespace plateau::ui

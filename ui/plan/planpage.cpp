@@ -199,8 +199,9 @@ QString PlanPage::methodOfLatestRun()
 {
     QString id;
     guarded(*m_notice, [&] {
-        if (const auto runs = m_session.allRuns(); !runs.empty())
-            id = runs.front().methodId;
+        const notebook::RunPage newest = m_session.search().page({}, notebook::RunOrder::NewestFirst, 1);
+        if (!newest.runs.empty())
+            id = newest.runs.front().summary.methodId;
     });
     return id;
 }

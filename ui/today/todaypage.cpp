@@ -123,7 +123,11 @@ void TodayPage::refresh()
                           std::back_inserter(due));
         m_due->setLines(std::move(due));
         m_waiting->setLines(waitingLines(m_stores.waiting()));
-        m_decided->setLines(decisionLines(m_session.allRuns(), mostDecisions));
+        std::vector<notebook::RunSummary> latest;
+        for (notebook::FoundRun &found :
+             m_session.search().page({}, notebook::RunOrder::ByDecision, mostDecisions).runs)
+            latest.push_back(std::move(found.summary));
+        m_decided->setLines(decisionLines(std::move(latest), mostDecisions));
     });
     showWhatGoesOn();
 }

@@ -1,0 +1,178 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/runcomparison.h"
+
+#include "core/evaluation/checkfacts.h"
+#include "core/evaluation/format.h"
+#include "ui/bench/verdicts.h"
+#include "ui/books/runsmodel.h"
+#include "ui/shared/widgets.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunComparison)
+};
+
+/// What there is of one run, by what it is; in the order it was told.
+using Facts = std::vector<std::pair<QString, QString>>;
+
+QString calibrationText(run::Calibration calibration)
+{
+    switch (calibration) {
+    case run::Calibration::Standard:
+        return Words::tr("the run's own standard");
+    case run::Calibration::Line:
+        return Words::tr("a line of standards");
+    case run::Calibration::Absorptivity:
+        break;
+    }
+    return Words::tr("molar absorptivity");
+}
+
+Facts conditionsOf(const notebook::StoredRun &stored)
+{
+    const run::Run &run = stored.run;
+    const int wavelength_nm = run.wavelength_nm.value_or(stored.method.wavelength_nm);
+    const double pathLength_mm = run.pathLength_mm.value_or(stored.method.pathLength_mm);
+    return {
+        {Words::tr("Method"), Words::tr("%1, version %2").arg(stored.method.name).arg(stored.method.version)},
+        {Words::tr("Wavelength"), evaluation::withUnit(QString::number(wavelength_nm), u"nm"_s)},
+        {Words::tr("Path length"), evaluation::withUnit(evaluation::plainText(pathLength_mm), u"mm"_s)},
+        {Words::tr("Calibrated by"), calibrationText(run.calibration)},
+        {Words::tr("Started"), momentText(run.startedAt.value_or(stored.summary.createdAt))},
+        {Words::tr("Tubes"), QString::number(run.tubes.size())},
+        {Words::tr("State"), stateText(stored.summary.state)},
+        {Words::tr("Decided by"), stored.summary.decidedBy}};
+}
+
+Facts standardsOf(const notebook::StoredRun &stored)
+{
+    Facts facts;
+    for (const run::Standard &standard : stored.run.standards) {
+        QString text = evaluation::withUnit(evaluation::plainText(standard.concentration_g_per_L), u"g/L"_s);
+        if (standard.preparedAt)
+            text = Words::tr("%1, made %2").arg(text, momentText(*standard.preparedAt));
+        facts.emplace_back(standard.id, text);
+    }
+    return facts;
+}
+
+Facts lotsOf(const notebook::StoredRun &stored)
+{
+    Facts facts;
+    for (const run::LotUse &use : stored.run.lots)
+        facts.emplace_back(use.component,
+                           use.expires
+                               ? Words::tr("%1, until %2").arg(use.lot, use.expires->toString(Qt::ISODate))
+                               : use.lot);
+    return facts;
+}
+
+QString tubeName(const evaluation::TubeValue &tube, const run::Run &run)
+{
+    const run::Tube &of = run.tubes[static_cast<std::size_t>(tube.index)];
+    const QString content = of.sample.isEmpty() ? of.standard : of.sample;
+    const QString role = run::roleWord(of.role);
+    return content.isEmpty() ? role : Words::tr("%1 %2").arg(role, content);
+}
+
+/// Of each kind of tube all signals, in the order of the rack.
+Facts signalsOf(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+{
+    std::vector<std::pair<QString, QStringList>> groups;
+    for (const evaluation::TubeValue &tube : evaluation.tubes) {
+        const QString name = Words::tr("%1, %2").arg(tubeName(tube, stored.run), tube.measurand);
+        auto group = std::ranges::find(groups, name, &std::pair<QString, QStringList>::first);
+        if (group == groups.end())
+            group = groups.insert(groups.end(), {name, {}});
+        group->second.append(tube.signal ? evaluation::absorbanceText(*tube.signal) : u"–"_s);
+    }
+    Facts facts;
+    for (const auto &[name, signals_] : groups)
+        facts.emplace_back(name, signals_.join(u"  "_s));
+    return facts;
+}
+
+Facts resultsOf(const evaluation::Evaluation &evaluation)
+{
+    Facts facts;
+    for (const evaluation::Result &result : evaluation.results)
+        facts.emplace_back(
+            Words::tr("%1, %2").arg(result.sample, result.measurand),
+            Words::tr("%1 (%2)").arg(resultText(result), evaluation::verdictWord(result.verdict)));
+    for (const evaluation::StandardRecovery &standard : evaluation.standards) {
+        if (standard.recovery_percent)
+            facts.emplace_back(
+                Words::tr("Recovery of %1, %2").arg(standard.standard, standard.measurand),
+                evaluation::withUnit(evaluation::significantText(*standard.recovery_percent, 4), u"%"_s));
+    }
+    return facts;
+}
+
+/// Each check that was made, once: failed where it failed anywhere.
+Facts checksOf(const evaluation::Evaluation &evaluation)
+{
+    std::map<evaluation::CheckId, QStringList> failed;
+    for (const evaluation::Check &check : evaluation.checks) {
+        QStringList &scopes = failed[check.id];
+        if (!check.passed && !scopes.contains(evaluation::scopeWord(check.scope)))
+            scopes.append(evaluation::scopeWord(check.scope));
+    }
+    Facts facts;
+    for (const auto &[id, scopes] : failed)
+        facts.emplace_back(evaluation::checkTitle(id),
+                           scopes.isEmpty() ? Words::tr("passed")
+                                            : Words::tr("failed: %1").arg(scopes.join(u"; "_s)));
+    return facts;
+}
+
+/// Side by side: in the order of the one, and behind it what only the other has.
+void append(std::vector<ComparedLine> &lines, const QString &section, const Facts &one, const Facts &other)
+{
+    std::set<QString> told;
+    const auto valueOf = [](const Facts &facts, const QString &name) {
+        QStringList values;
+        for (const auto &[what, value] : facts) {
+            if (what == name)
+                values.append(value);
+        }
+        const QString text = values.join(u", "_s);
+        return text.isEmpty() ? u"–"_s : text;
+    };
+    for (const Facts *facts : {&one, &other}) {
+        for (const auto &[what, value] : *facts) {
+            if (told.insert(what).second)
+                lines.push_back({section, what, valueOf(one, what), valueOf(other, what)});
+        }
+    }
+}
+
+} // namespace
+
+std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const notebook::StoredRun &other)
+{
+    const evaluation::Evaluation ofOne = notebook::evaluationOf(one);
+    const evaluation::Evaluation ofOther = notebook::evaluationOf(other);
+    std::vector<ComparedLine> lines;
+    append(lines, Words::tr("Conditions"), conditionsOf(one), conditionsOf(other));
+    append(lines, Words::tr("Standards"), standardsOf(one), standardsOf(other));
+    append(lines, Words::tr("Lots"), lotsOf(one), lotsOf(other));
+    append(lines, Words::tr("Signals"), signalsOf(one, ofOne), signalsOf(other, ofOther));
+    append(lines, Words::tr("Results"), resultsOf(ofOne), resultsOf(ofOther));
+    append(lines, Words::tr("Checks"), checksOf(ofOne), checksOf(ofOther));
+    std::ranges::stable_sort(lines, std::greater(), &ComparedLine::differs);
+    return lines;
+}
+
+} // namespace plateau::ui
