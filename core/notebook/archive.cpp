@@ -6,6 +6,7 @@
 #include "core/notebook/copying.h"
 #include "core/notebook/files.h"
 #include "core/notebook/recordtables.h"
+#include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/triggers.h"
 
@@ -36,32 +37,12 @@ AuditHead headAt(const Database &database, int year)
     return {int(query.integer(0)), query.text(1)};
 }
 
-/// What follows from the records is of the later state.
-void emptyDerivedTables(const Database &copy)
-{
-    std::vector<std::pair<QString, QString>> tables;
-    {
-        Statement query(copy, u"SELECT name, type FROM pragma_table_list WHERE schema = 'main' AND type IN "
-                              "('table', 'virtual') ORDER BY type DESC"_s);
-        query.run();
-        while (query.next()) {
-            if (isDerived(query.text(0)))
-                tables.emplace_back(query.text(0), query.text(1));
-        }
-    }
-    // A word index keeps no text of its own (FTS5, external content) and is emptied by a command.
-    for (const auto &[table, type] : tables)
-        copy.execute(type == "virtual"_L1 ? u"INSERT INTO %1 (%1) VALUES ('delete-all')"_s.arg(table)
-                                          : u"DELETE FROM %1"_s.arg(table));
-}
-
 /// Everything that later acts added goes, in the copy.
 void cutAfter(Database &copy, const Layout &layout, qint64 lastEntry)
 {
     copy.setForeignKeys(false); // rows go table by table; what is left is checked as a whole
     Transaction transaction(copy, Transaction::Kind::Write);
     WithoutTriggers triggers(copy);
-    emptyDerivedTables(copy);
     for (const QString &table : recordTables(layout)) {
         Statement(copy,
                   u"DELETE FROM %1 WHERE id IN (SELECT record_id FROM audit_record WHERE record_table = ? "
@@ -70,6 +51,7 @@ void cutAfter(Database &copy, const Layout &layout, qint64 lastEntry)
     }
     Statement(copy, u"DELETE FROM audit_record WHERE audit > ?"_s).run(lastEntry);
     Statement(copy, u"DELETE FROM audit WHERE id > ?"_s).run(lastEntry);
+    rebuildSearch(copy); // what follows from the records was of the later state
     triggers.putBack();
     transaction.commit();
     copy.setForeignKeys(true);

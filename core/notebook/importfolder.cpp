@@ -11,6 +11,7 @@
 #include "core/notebook/files.h"
 #include "core/notebook/importtable.h"
 #include "core/notebook/recordtables.h"
+#include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/triggers.h"
 
@@ -84,6 +85,8 @@ void fill(Database &database, const ExportManifest &manifest, const QString &fol
         if (hashOfFile(path) != table.hash || importTable(database, table, path, progress) != table.rows)
             throw otherThanSaid(path);
     }
+    if (manifest.schema == schemaSteps().back().number)
+        rebuildSearch(database); // an older one gets it when it is brought up
     triggers.putBack();
     database.execute(u"PRAGMA application_id=%1"_s.arg(applicationId));
     database.execute(u"PRAGMA user_version=%1"_s.arg(manifest.schema));

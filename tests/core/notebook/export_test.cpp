@@ -48,8 +48,9 @@ protected:
     {
         RawFile raw(path);
         std::map<QString, std::vector<QVariantList>> all;
-        for (const QVariantList &name : raw.rows(
-                 u"SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"_s)) {
+        for (const QVariantList &name :
+             raw.rows(u"SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' "
+                      "AND name NOT LIKE 'search_text%'"_s)) {
             const QString table = name[0].toString();
             QStringList columns;
             for (const QVariantList &column :
