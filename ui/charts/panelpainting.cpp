@@ -32,26 +32,34 @@ Qt::PenStyle styleOf(LevelLine::Kind kind)
     return Qt::SolidLine;
 }
 
-/// Labels in their order of height, moved apart where they would cover each other.
+/// What is written first where labels would cover each other: the action lines, then the centre.
+int rankOf(LevelLine::Kind kind)
+{
+    if (kind == LevelLine::Kind::Action || kind == LevelLine::Kind::Limit)
+        return 0;
+    return kind == LevelLine::Kind::Centre ? 1 : 2;
+}
+
 void paintLevels(QPainter &painter, const Theme &theme, const PanelScene &scene)
 {
     std::vector<LevelLine> levels = scene.picture.levels;
-    std::ranges::sort(levels, std::ranges::greater(), &LevelLine::value);
+    std::ranges::stable_sort(levels, {}, [](const LevelLine &level) { return rankOf(level.kind); });
     const QFontMetricsF metrics(painter.font());
-    double free = scene.plot.top() - metrics.height();
+    std::vector<double> written;
     for (const LevelLine &level : levels) {
         const double y = scene.y(level.value);
-        const bool isAction = level.kind == LevelLine::Kind::Action || level.kind == LevelLine::Kind::Limit;
+        const bool isAction = rankOf(level.kind) == 0;
         painter.setPen(
             QPen(isAction ? theme.text() : theme.mutedText(), isAction ? 1.5 : 1, styleOf(level.kind)));
         painter.drawLine(QPointF(scene.plot.left(), y), QPointF(scene.plot.right(), y));
-        const double top = y - metrics.height() / 2;
-        if (top < free)
-            continue; // its neighbour stands there; the sentence below the chart has all numbers
+        // Where its neighbour stands already, the sentence below the chart has the numbers.
+        if (std::ranges::any_of(written,
+                                [&](double other) { return std::abs(other - y) < metrics.height(); }))
+            continue;
         painter.setPen(theme.text());
         painter.drawText(QPointF(scene.plot.right() + theme.gap(), y + metrics.ascent() / 2 - 1),
                          level.label);
-        free = top + metrics.height();
+        written.push_back(y);
     }
 }
 
