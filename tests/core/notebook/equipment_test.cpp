@@ -38,7 +38,9 @@ TEST_F(EquipmentBookTest, ACheckComesBackToTheLastBitWithItsGaps)
     check.note = u"new seal"_s;
     check.source = u"balance B-1"_s;
     const CheckId stored = equipment().addCheck(id, check, person);
-    const auto all = reopen()->equipment().all();
+    m_book.reset(); // it has the file for itself
+    m_book = reopen();
+    const auto all = equipment().all();
     ASSERT_THAT(all[0].checks, SizeIs(1));
     EXPECT_EQ(all[0].checks[0].id, stored.value);
     EXPECT_EQ(all[0].checks[0].check, check);

@@ -53,6 +53,7 @@ TEST_F(StandardBookTest, APreparationComesBackToTheLastBit)
 {
     const SubstanceId of = standards().addSubstance(substance(), person);
     const PreparationId id = standards().prepare(of, preparation(), person);
+    m_book.reset(); // it has the file for itself
     const auto opened = reopen(Access::ReadOnly);
     ASSERT_THAT(opened->standards().substances(), SizeIs(1));
     EXPECT_EQ(opened->standards().substances()[0].substance, substance());
