@@ -71,10 +71,10 @@ QWidget *ItemView::buildHeader()
     m_subtitle = new ElidingLabel(header);
     m_subtitle->setObjectName(u"itemSubtitle"_s);
     m_check = button(m_theme, tr("&Key a check…"), u"keyCheck"_s, header);
-    auto *change = button(m_theme, tr("&Change the item…"), u"changeItem"_s, header);
+    m_change = button(m_theme, tr("&Change the item…"), u"changeItem"_s, header);
     auto *back = button(m_theme, tr("&Back to the list"), u"backToEquipment"_s, header);
     connect(m_check, &QPushButton::clicked, this, &ItemView::checkWanted);
-    connect(change, &QPushButton::clicked, this, &ItemView::changeWanted);
+    connect(m_change, &QPushButton::clicked, this, &ItemView::changeWanted);
     connect(back, &QPushButton::clicked, this, &ItemView::closed);
     auto *names = new QVBoxLayout;
     names->setSpacing(0);
@@ -85,7 +85,7 @@ QWidget *ItemView::buildHeader()
     layout->addWidget(m_shape);
     layout->addLayout(names, 1);
     layout->addWidget(m_check);
-    layout->addWidget(change);
+    layout->addWidget(m_change);
     layout->addWidget(back);
     return header;
 }
@@ -262,10 +262,12 @@ void ItemView::markWithdrawn()
 
 void ItemView::takeFocus()
 {
-    if (m_held.checks.empty())
+    if (!m_held.checks.empty())
+        m_checksTable->setFocus();
+    else if (m_check->isEnabled())
         m_check->setFocus();
     else
-        m_checksTable->setFocus();
+        m_change->setFocus(); // out of use: nothing is checked
 }
 
 void ItemView::keyPressEvent(QKeyEvent *event)

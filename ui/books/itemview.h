@@ -57,6 +57,7 @@ private:
     ElidingLabel *m_subtitle = nullptr;
     QLabel *m_shape = nullptr;
     QPushButton *m_check = nullptr;
+    QPushButton *m_change = nullptr;
     Notice *m_notice;
     SentenceList *m_standings = nullptr;
     FactsModel *m_checks = nullptr;
