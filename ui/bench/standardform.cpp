@@ -55,10 +55,10 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     addFormRow(form, tr("Name"), m_id, kind.prefix + u"Id"_s);
     addFormRow(form, tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);
     if (m_uncertainty) {
-        addFormRow(form, tr("u of the concentration (k = 1)"), m_uncertainty, kind.prefix + u"Uncertainty"_s);
+        addFormRow(form, tr("u of the strength"), m_uncertainty, kind.prefix + u"Uncertainty"_s);
         m_uncertainty->entry()->setPlaceholderText(tr("not known"));
         m_uncertainty->setToolTip(
-            tipText(tr("Relative standard uncertainty, from its recipe or its certificate. "
+            tipText(tr("Relative standard uncertainty (k = 1), from its recipe or its certificate. "
                        "It counts where the run is calibrated by its standard.")));
         connect(m_uncertainty->entry(), &NumberEntry::judged, this, &StandardForm::changed);
     }

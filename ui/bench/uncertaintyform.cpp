@@ -5,7 +5,6 @@
 #include "ui/bench/drafteduncertainty.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
-#include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
 #include <QFormLayout>
@@ -42,28 +41,16 @@ UncertaintyForm::UncertaintyForm(const Theme &theme, QWidget *parent)
     form->addRow(m_summary);
     for (std::size_t index = 0; index < texts.size(); ++index) {
         Row &row = m_rows[index];
-        QWidget *widget = newRow(theme, texts[index].unit, row);
-        addFormRow(form, texts[index].label, widget, texts[index].name);
+        row.field = new NumberField(theme, texts[index].unit, this);
+        addFormRow(form, texts[index].label, row.field, texts[index].name);
+        row.owner = plainLabel({}, this);
         row.owner->setObjectName(texts[index].name + u"Owner"_s);
+        row.owner->setWordWrap(true);
+        row.owner->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        form->addRow(QString(), row.owner);
+        connect(row.field->entry(), &NumberEntry::judged, this, &UncertaintyForm::onJudged);
+        connect(row.field->entry(), &QLineEdit::editingFinished, this, &UncertaintyForm::onLeft);
     }
-}
-
-QWidget *UncertaintyForm::newRow(const Theme &theme, const QString &unit, Row &row)
-{
-    auto *host = new QWidget(this);
-    row.field = new NumberField(theme, unit, host);
-    row.owner = plainLabel({}, host);
-    row.owner->setWordWrap(true);
-    auto *layout = new QVBoxLayout(host);
-    layout->setContentsMargins(0, 0, 0, theme.gap());
-    layout->setSpacing(0);
-    layout->addWidget(row.field);
-    layout->addWidget(row.owner);
-    NumberEntry *entry = row.field->entry();
-    host->setFocusProxy(entry);
-    connect(entry, &NumberEntry::judged, this, &UncertaintyForm::onJudged);
-    connect(entry, &QLineEdit::editingFinished, this, &UncertaintyForm::onLeft);
-    return host;
 }
 
 void UncertaintyForm::startAnew()

@@ -40,7 +40,6 @@ private:
         /// The laboratory's number as it stands in the field while nothing else was typed.
         QString own;
     };
-    QWidget *newRow(const Theme &theme, const QString &unit, Row &row);
     bool isTyped(const Row &row) const;
     void showRow(Row &row, const planning::OwnedInput &owned);
     void onJudged();

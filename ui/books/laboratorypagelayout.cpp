@@ -101,6 +101,7 @@ QWidget *LaboratoryPage::buildSections(Dialogs &dialogs)
     m_list->setObjectName(u"laboratorySections"_s);
     m_list->setAccessibleName(tr("Sections of the laboratory"));
     m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setIconSize(QSize(m_theme.wideGap(), m_theme.wideGap()));
     m_list->setToolTip(tr("Alt with the section's number goes there from anywhere."));
     m_pages = new QStackedWidget(this);
     m_methods = new MethodUncertaintiesForm(m_theme, m_pages);

@@ -41,14 +41,16 @@ LogoField::LogoField(const Theme &theme, Dialogs &dialogs, QWidget *parent)
     auto *beside = new QVBoxLayout;
     beside->addLayout(buttons);
     beside->addWidget(m_text);
+    beside->addStretch();
     auto *row = new QHBoxLayout;
     row->setSpacing(theme.wideGap());
-    row->addWidget(m_picture);
+    row->addWidget(m_picture, 0, Qt::AlignTop);
     row->addLayout(beside, 1);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->addLayout(row);
     layout->addWidget(m_refusal);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
     setFocusProxy(m_load);
     connect(m_load, &QPushButton::clicked, this, &LogoField::load);
     connect(m_remove, &QPushButton::clicked, this, &LogoField::remove);

@@ -20,6 +20,7 @@ FieldNote::FieldNote(const Theme &theme, QWidget *field, QWidget *parent)
     , m_text(plainLabel({}, this))
 {
     m_text->setWordWrap(true);
+    m_text->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
