@@ -47,6 +47,9 @@ UncertaintyForm::UncertaintyForm(const Theme &theme, QWidget *parent)
         row.owner->setObjectName(texts[index].name + u"Owner"_s);
         row.owner->setWordWrap(true);
         row.owner->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        QSizePolicy wide(QSizePolicy::Expanding, QSizePolicy::Minimum);
+        wide.setHeightForWidth(true);
+        row.owner->setSizePolicy(wide);
         form->addRow(QString(), row.owner);
         connect(row.field->entry(), &NumberEntry::judged, this, &UncertaintyForm::onJudged);
         connect(row.field->entry(), &QLineEdit::editingFinished, this, &UncertaintyForm::onLeft);
