@@ -94,8 +94,9 @@ class Pages:
                 following = next((j for j in range(i, last) if self.lines[j].strip()), last)
                 if following == last:
                     break
-                head_again = is_head(self.lines[following])
-                if rows and not head_again:
+                # Rows of several lines stand a blank line apart; what follows a table is one piece of text.
+                goes_on = is_head(self.lines[following]) or (following == i + 1 and len(chunks(self.lines[following])) > 1)
+                if rows and not goes_on:
                     break
                 i = following
                 continue
@@ -107,8 +108,12 @@ class Pages:
     @staticmethod
     def add_line(rows, heads, columns, key, line):
         cells = {}
-        for start, end, text in chunks(line):
-            place = min(range(len(heads)), key=lambda c: min(abs(start - heads[c][0]), abs(end - heads[c][1])))
+        parts = chunks(line)
+        for at, (start, end, text) in enumerate(parts):
+            # A whole row tells its columns by their order; of a part of one the nearest head has to do.
+            place = at if len(parts) == len(heads) else min(
+                range(len(heads)), key=lambda c: min(abs(start - heads[c][0]), abs(end - heads[c][1]))
+            )
             name = columns[place]
             cells[name] = cells[name] + " " + text if name in cells else text
         if columns[key] in cells and len(cells) > 1:
@@ -270,7 +275,12 @@ class Record:
                 ["source of uncertainty", "standard uncertainty, " + unit, "part of the variance, %"], at, following
             )
             if rows:
-                return [(row["source of uncertainty"], row["standard uncertainty, " + unit]) for row in rows], unit
+                # The lines below the table (the expanded uncertainty) stand a blank line apart, as its rows do.
+                return [
+                    (row["source of uncertainty"], row["standard uncertainty, " + unit])
+                    for row in rows
+                    if row["part of the variance, %"] and not row["source of uncertainty"].startswith("expanded")
+                ], unit
         return [], ""
 
     def heading(self, text):
@@ -294,7 +304,7 @@ class Record:
         terms = []
         formula = None
         for line in self.pages.lines[at : at + 14]:
-            term = re.match(r"(c\d+): (\S+)\s+method (\S+), version", line)
+            term = re.match(r"(c\d+): (\S+)\s+method ([^,\s]+),", line)
             if term:
                 terms.append((term.group(1), term.group(2), term.group(3)))
             elif terms and formula is None and re.search(r"\bc1\b", line):
