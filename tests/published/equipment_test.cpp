@@ -147,8 +147,9 @@ TEST(Dichromate, BandsAndAbsorbances)
         EXPECT_EQ(band.specificAbsorbance, printed[i].specific);
         EXPECT_EQ(band.lowest, printed[i].lowest);
         EXPECT_EQ(band.highest, printed[i].highest);
-        if (!band.strong)
+        if (!band.strong) {
             EXPECT_NEAR(specificAbsorbance(printed[i].absorbance, 60.06, 10), printed[i].specific, 1e-9);
+        }
     }
     EXPECT_NEAR(specificAbsorbance(0.8576568, 60.06, 10), 142.8, 1e-9);
     EXPECT_NEAR(specificAbsorbance(0.8780772, 60.06, 10), 146.2, 1e-9);

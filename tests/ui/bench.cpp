@@ -142,12 +142,15 @@ QString WindowBench::focusName() const
 
 void WindowBench::tabTo(const QString &name) const
 {
+    QStringList seen;
     for (int step = 0; step < 160; ++step) {
         if (focusName() == name)
             return;
+        seen << focusName();
         press(Qt::Key_Tab);
     }
-    FAIL() << "Tab never comes to " << name.toStdString();
+    seen.removeDuplicates();
+    FAIL() << "Tab never comes to " << name.toStdString() << ", only to " << seen.join(u", "_s).toStdString();
 }
 
 } // namespace plateau::test

@@ -184,6 +184,8 @@ TEST_F(Keyboard, AStandardIsAskedForWhatTheMethodDoesNotSay)
 TEST_F(Keyboard, TheTabKeyGoesDownTheFormOfANewRunAndReachesAllOfIt)
 {
     openWindow();
+    window->setWindowState(Qt::WindowNoState);
+    window->resize(1280, 800);
     press(Qt::Key_N, Qt::ControlModifier);
     press(Qt::Key_D, Qt::AltModifier);
     tabTo(u"method"_s);

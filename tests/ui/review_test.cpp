@@ -217,7 +217,7 @@ TEST_F(Review, ADerivedResultHasItsCalculationAndItsBudget)
     const evaluation::Result &salt = evaluation.results[1];
     EXPECT_NEAR(*salt.value, 1.5 * 0.5 * exampleFactor_g_per_L, 1e-9);
     EXPECT_NEAR(*salt.expandedUncertainty, 1.5 * *evaluation.results[0].expandedUncertainty, 1e-9);
-    EXPECT_TRUE(workingText().contains(u"Example salt"_s)) << workingText().toStdString();
+    EXPECT_TRUE(workingText().contains(u"example-salt"_s)) << workingText().toStdString();
     EXPECT_TRUE(workingText().contains(evaluation::significantText(1.5, 2))) << workingText().toStdString();
     ASSERT_EQ(budget().size(), salt.budget.size());
     ASSERT_FALSE(budget().empty());

@@ -49,7 +49,7 @@ RunListView::RunListView(const Theme &theme, BenchSession &session, QWidget *par
     , m_fields(new RunFilterFields(theme, this))
     , m_saved(new QComboBox(this))
     , m_keep(button(theme, tr("&Keep filter"), u"keepFilter"_s, this))
-    , m_forget(button(theme, tr("For&get it"), u"forgetFilter"_s, this))
+    , m_forget(button(theme, tr("Forget it"), u"forgetFilter"_s, this))
     , m_compare(button(theme, tr("&Compare the two"), u"compareRuns"_s, this))
     , m_notice(new Notice(theme, this))
     , m_count(plainLabel({}, this))

@@ -78,7 +78,7 @@ SettingsForm::SettingsForm(const Theme &theme, QWidget *parent)
     buildEarlier(theme);
     buildFixed(theme);
     buildRules();
-    QPushButton *save = button(theme, tr("Save these settin&gs"), u"chartSave"_s, this);
+    QPushButton *save = button(theme, tr("Save these settings"), u"chartSave"_s, this);
     m_origin->setWordWrap(true);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});

@@ -115,6 +115,8 @@ void SubjectForm::build(const Theme &theme)
     add(grid, 1, 3, tr("to"), m_to, this);
     m_rejected->setObjectName(u"chartRejected"_s);
     grid->addWidget(m_rejected, 1, 8);
+    for (QWidget *small : std::initializer_list<QWidget *>{m_from, m_to, m_rejected})
+        small->setMinimumHeight(theme.target());
 }
 
 charts::Quantity SubjectForm::quantity() const

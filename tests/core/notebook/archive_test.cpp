@@ -60,8 +60,7 @@ TEST_F(Archive, MayOnlyBeReadAndChangesNothingInTheNotebook)
     m_book->keeping().archive(2026, m_target);
     EXPECT_EQ(m_book->auditHead().hash, before.hash);
     EXPECT_THAT(m_book->verify().findings, IsEmpty());
-    EXPECT_EQ(QFile::permissions(m_target) & (QFileDevice::WriteOwner | QFileDevice::WriteUser),
-              QFileDevice::Permissions());
+    EXPECT_EQ(QFile::permissions(m_target) & QFileDevice::WriteOwner, QFileDevice::Permissions());
 }
 
 TEST_F(Archive, OfTheLastYearIsTheNotebookAsItIs)

@@ -389,9 +389,9 @@ TEST_F(MethodsTest, EveryActHasItsAuditEntry)
 {
     fillMethods(*m_notebook);
     m_notebook.reset();
-    const auto entries =
-        RawFile(file()).rows(u"SELECT action, person, details, (SELECT group_concat(record_table, ' ') FROM "
-                             "audit_record WHERE audit = audit.id) FROM audit WHERE action LIKE 'method%' ORDER BY id"_s);
+    const auto entries = RawFile(file()).rows(
+        u"SELECT action, person, details, (SELECT group_concat(record_table, ' ') FROM "
+        "audit_record WHERE audit = audit.id) FROM audit WHERE action LIKE 'method%' ORDER BY id"_s);
     ASSERT_THAT(entries, SizeIs(4));
     const QVariantList first{u"methodSaved"_s, m_person, u"Rising, version 1"_s, u"method method_act"_s};
     EXPECT_EQ(entries[0], first);

@@ -4,6 +4,7 @@
 #include "core/notebook/checks.h"
 #include "core/notebook/migration.h"
 #include "core/notebook/opening.h"
+#include "core/notebook/schema.h"
 #include "tests/core/notebook/fixture.h"
 
 #include <QFile>
@@ -63,8 +64,11 @@ TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
     const auto tables =
         raw.rows(u"SELECT name, \"strict\" FROM pragma_table_list WHERE type = 'table' AND schema = 'main' "
                  "AND name NOT LIKE 'sqlite%'"_s);
-    EXPECT_THAT(tables, SizeIs(54));
+    int records = 0;
     for (const QVariantList &table : tables) {
+        if (isDerived(table[0].toString()))
+            continue; // made anew from the records at any time
+        ++records;
         EXPECT_EQ(table[1].toInt(), 1) << table[0].toString().toStdString();
         EXPECT_EQ(
             raw.value(
@@ -73,6 +77,7 @@ TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
                 .toInt(),
             3);
     }
+    EXPECT_EQ(records, 72);
 }
 
 TEST_F(MigrationTest, CurrentFileIsOpenedWithoutACopy)

@@ -93,6 +93,7 @@ TEST_F(StandardBookTest, RunsThatUsedItAreFoundByNameAndTime)
     used.concentration_g_per_L = 0.2;
     used.preparedAt = preparation().madeAt;
     run.standards = {used};
+    run.startedAt = preparation().madeAt.addSecs(3600);
     const RunId first = m_book->addRun(run, risingMethod(), person);
     run.standards[0].preparedAt = preparation().madeAt.addDays(-7);
     m_book->addRun(run, risingMethod(), person);

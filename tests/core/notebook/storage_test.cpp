@@ -71,7 +71,7 @@ public:
         : m_folder(QFile::encodeName(folder))
     {
         EXPECT_TRUE(QDir().mkpath(folder));
-        m_mounted = ::mount("none", m_folder.constData(), "tmpfs", 0, "size=1m") == 0;
+        m_mounted = ::mount("none", m_folder.constData(), "tmpfs", 0, "size=2m") == 0;
     }
     ~SmallFileSystem()
     {

@@ -145,7 +145,7 @@ TEST_F(VerificationTest, EntryTakenOffTheEndLeavesItsRecordsUncovered)
         raw.execute(u"DELETE FROM audit_record WHERE audit = (SELECT max(id) FROM audit)"_s);
         raw.execute(u"DELETE FROM audit WHERE id = (SELECT max(id) FROM audit)"_s);
     });
-    expectNamed(findings, u"run 3"_s);
+    expectNamed(findings, u"chart_omission 1"_s);
 }
 
 TEST_F(VerificationTest, EndTakenOffWithItsRecordsShowsInTheHead)
@@ -160,9 +160,7 @@ TEST_F(VerificationTest, EndTakenOffWithItsRecordsShowsInTheHead)
     findingsAfter([](RawFile &raw) {
         raw.execute(u"DELETE FROM audit_record WHERE audit = (SELECT max(id) FROM audit)"_s);
         raw.execute(u"DELETE FROM audit WHERE id = (SELECT max(id) FROM audit)"_s);
-        for (const QString &table : {u"tube"_s, u"sample"_s})
-            raw.execute(u"DELETE FROM %1 WHERE run = 3"_s.arg(table));
-        raw.execute(u"DELETE FROM run WHERE id = 3"_s);
+        raw.execute(u"DELETE FROM chart_omission WHERE id = (SELECT max(id) FROM chart_omission)"_s);
     });
     const auto notebook = reopen();
     EXPECT_THAT(notebook->verify().findings, IsEmpty());
