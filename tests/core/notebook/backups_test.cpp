@@ -119,7 +119,7 @@ TEST_F(Backups, GoByTheRuleButNeverTheOneJustMade)
 {
     QDir().mkpath(folder());
     for (int hour = 0; hour < 20; ++hour)
-        write(folder() + u"/notebook-20250101-%1000Z.plateau"_s.arg(hour, 3, 10, QChar(u'0')), "old");
+        write(folder() + u"/notebook-20250101-%1"_s.arg(hour, 2, 10, QChar(u'0')) + u"0000Z.plateau"_s, "old");
     const BackupMade made = m_book->keeping().backUp(root());
     // nine of the others are among the newest ten; the last of their day, month and year is one of them
     EXPECT_EQ(made.removed, 11);
