@@ -43,6 +43,7 @@ TEST(Core, LinkLinesNameOnlyWhatTheRoomsMayUse)
                                         "Plateau::run",
                                         "Plateau::quality",
                                         "Plateau::evaluation",
+                                        "Plateau::charts",
                                         "Plateau::equipment",
                                         "Plateau::exchange",
                                         "Plateau::notebook",
