@@ -44,6 +44,9 @@ protected:
     {
         press(Qt::Key_A, Qt::AltModifier);
         ASSERT_TRUE(waitFor([this] { return focusName() == u"limitProduct"_s; }));
+        // The offscreen platform does not give the window back what a list of offers took.
+        for (const QString &name : {u"limitProduct"_s, u"limitMeasurand"_s})
+            find<QComboBox>(name)->setCompleter(nullptr);
     }
     void openFirst()
     {
@@ -57,8 +60,6 @@ protected:
         press(mnemonic, Qt::AltModifier);
         press(Qt::Key_A, Qt::ControlModifier);
         type(text);
-        if (QWidget *offered = QApplication::activePopupWidget())
-            offered->close();
     }
     void choose(const QString &objectName, const QString &words)
     {
@@ -86,6 +87,14 @@ protected:
         fill(Qt::Key_C, u"house specification 4"_s);
         fill(Qt::Key_A, u"2026-02-01"_s);
     }
+    QString problems() const
+    {
+        QStringList lines;
+        const auto *list = window->findChild<QAbstractItemView *>(u"limitProblems"_s);
+        for (int row = 0; list && row < list->model()->rowCount(); ++row)
+            lines << list->model()->index(row, 0).data().toString();
+        return lines.join(u'\n');
+    }
     void expectSaid(const QString &part)
     {
         EXPECT_TRUE(noticeText().contains(part)) << noticeText().toStdString();
@@ -101,7 +110,7 @@ TEST_F(LimitsBook, OpensAtItsListAndTakesOneMore)
     EXPECT_TRUE(book->specifications().empty());
     keyPerryLimit();
     EXPECT_TRUE(labelText(u"limitSummary"_s).startsWith(u"A result is held against it as: at most 200"_s))
-        << labelText(u"limitSummary"_s).toStdString();
+        << labelText(u"limitSummary"_s).toStdString() << problems().toStdString();
     save();
     expectSaid(u"say why the list changes"_s);
     ASSERT_EQ(focusName(), u"limitReason"_s);

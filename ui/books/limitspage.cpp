@@ -183,7 +183,7 @@ std::vector<evaluation::Specification> LimitsPage::others() const
     return rest;
 }
 
-void LimitsPage::save(const evaluation::Specification &limit, const QString &reason)
+void LimitsPage::save(evaluation::Specification limit, const QString &reason)
 {
     std::vector<evaluation::Specification> limits = m_limits;
     const auto own = m_open ? std::ranges::find(limits, *m_open) : limits.end();

@@ -45,7 +45,8 @@ private:
     void showList();
     /// -1: a new one.
     void showLimit(int row);
-    void save(const evaluation::Specification &limit, const QString &reason);
+    /// A copy: the form is emptied as soon as it is stored.
+    void save(evaluation::Specification limit, const QString &reason);
     void remove(const QString &reason);
     bool store(const std::vector<evaluation::Specification> &limits, const QString &reason);
     std::vector<evaluation::Specification> others() const;
