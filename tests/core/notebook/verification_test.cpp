@@ -41,7 +41,7 @@ TEST_F(VerificationTest, UntouchedNotebookIsSoundAndCounted)
     EXPECT_THAT(verification.findings, IsEmpty());
     EXPECT_EQ(verification.runsChecked, 3);
     EXPECT_EQ(verification.decisionsChecked, 3);
-    EXPECT_EQ(verification.auditEntries, entriesOfANewOne() + 13);
+    EXPECT_EQ(verification.auditEntries, entriesOfANewOne() + 16);
     EXPECT_EQ(verification.auditHead, notebook->auditHead().hash);
 }
 
