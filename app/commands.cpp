@@ -26,14 +26,14 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct CommandsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
 int verifyNotebook(const QStringList &arguments)
 {
     if (arguments.size() != 1)
-        return wrongUse(Text::tr("verify takes one notebook: plateau verify NOTEBOOK"));
+        return wrongUse(CommandsWords::tr("verify takes one notebook: plateau verify NOTEBOOK"));
     const QString &path = arguments.front();
     try {
         const auto opened = notebook::Notebook::open(path, notebook::Access::ReadOnly);
@@ -41,14 +41,14 @@ int verifyNotebook(const QStringList &arguments)
         QByteArray report;
         for (const notebook::Finding &finding : verification.findings)
             report += u"%1: %2\n"_s.arg(finding.place, finding.message).toUtf8();
-        report += Text::tr("%1 runs, %2 decisions, %3 audit entries; audit head %4\n")
+        report += CommandsWords::tr("%1 runs, %2 decisions, %3 audit entries; audit head %4\n")
                       .arg(verification.runsChecked)
                       .arg(verification.decisionsChecked)
                       .arg(verification.auditEntries)
                       .arg(verification.auditHead)
                       .toUtf8();
-        report +=
-            verification.sound() ? Text::tr("sound\n").toUtf8() : Text::tr("needs attention\n").toUtf8();
+        report += verification.sound() ? CommandsWords::tr("sound\n").toUtf8()
+                                       : CommandsWords::tr("needs attention\n").toUtf8();
         const int status = written(writeOut(report));
         if (status != Sound)
             return status;
@@ -61,7 +61,7 @@ int verifyNotebook(const QStringList &arguments)
 int buildSample(const QStringList &arguments)
 {
     if (arguments.size() != 1)
-        return wrongUse(Text::tr("sample takes the name of a new file: plateau sample NOTEBOOK"));
+        return wrongUse(CommandsWords::tr("sample takes the name of a new file: plateau sample NOTEBOOK"));
     try {
         buildSampleNotebook(arguments.front());
     } catch (const notebook::Failure &failure) {
@@ -115,7 +115,7 @@ int runCommand(const QString &command, const QStringList &arguments)
         std::ranges::find_if(arguments, [](const QString &a) { return a.startsWith(u'-') && a != "--"_L1; });
     const auto end = std::ranges::find(arguments, u"--"_s);
     if (option < end)
-        return wrongUse(Text::tr("%1 has no option %2").arg(command, *option));
+        return wrongUse(CommandsWords::tr("%1 has no option %2").arg(command, *option));
     QStringList operands = arguments;
     operands.removeOne(u"--"_s);
     return found->run(operands);
@@ -123,7 +123,7 @@ int runCommand(const QString &command, const QStringList &arguments)
 
 QString usage()
 {
-    return Text::tr(
+    return CommandsWords::tr(
         "Usage:\n"
         "  plateau [--notebook FILE | --demo]      open the window\n"
         "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"

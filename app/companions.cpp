@@ -12,7 +12,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct CompanionsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -67,12 +67,13 @@ std::optional<assay::Problem> Companions::problemOf(const exchange::RunDocument 
 {
     const QString &id = document.method.id;
     if (m_takenFrom.isEmpty())
-        return assay::error(u"/method"_s, Text::tr("the method %1 takes no result from another run; leave "
-                                                   "out --with")
-                                              .arg(assay::quoted(m_method.id)));
+        return assay::error(u"/method"_s,
+                            CompanionsWords::tr("the method %1 takes no result from another run; leave "
+                                                "out --with")
+                                .arg(assay::quoted(m_method.id)));
     if (!m_takenFrom.contains(id))
         return assay::error(
-            u"/method"_s, Text::tr("the method %1 takes results from %2, not from %3")
+            u"/method"_s, CompanionsWords::tr("the method %1 takes results from %2, not from %3")
                               .arg(assay::quoted(m_method.id), m_takenFrom.join(u", "_s), assay::quoted(id)));
     bool shared = false;
     for (const QString &sample : samplesIn(document.run)) {
@@ -80,13 +81,15 @@ std::optional<assay::Problem> Companions::problemOf(const exchange::RunDocument 
             continue;
         shared = true;
         if (!m_held.insert({id, sample}).second)
-            return assay::error(u"/samples"_s, Text::tr("the sample %1 is in an earlier run of the method "
-                                                        "%2 as well; give the one that counts")
-                                                   .arg(assay::quoted(sample), assay::quoted(id)));
+            return assay::error(u"/samples"_s,
+                                CompanionsWords::tr("the sample %1 is in an earlier run of the method "
+                                                    "%2 as well; give the one that counts")
+                                    .arg(assay::quoted(sample), assay::quoted(id)));
     }
     if (!shared)
-        return assay::error(u"/samples"_s, Text::tr("has none of the samples of the run that is evaluated; "
-                                                    "the same sample needs the same id in both"));
+        return assay::error(u"/samples"_s,
+                            CompanionsWords::tr("has none of the samples of the run that is evaluated; "
+                                                "the same sample needs the same id in both"));
     return std::nullopt;
 }
 

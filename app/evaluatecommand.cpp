@@ -18,7 +18,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct EvaluatecommandWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -41,25 +41,27 @@ Arguments parsed(const QStringList &arguments)
             options = false;
         } else if (options && argument == "--with"_L1) {
             if (++i == arguments.size())
-                found.fault =
-                    Text::tr("--with needs a run file: plateau evaluate RUN.json --with OTHER.json");
+                found.fault = EvaluatecommandWords::tr(
+                    "--with needs a run file: plateau evaluate RUN.json --with OTHER.json");
             else
                 found.with.append(arguments[i]);
         } else if (options && argument == "--notebook"_L1) {
             if (++i == arguments.size() || !found.notebook.isEmpty())
-                found.fault = Text::tr("--notebook needs the name of one notebook: plateau evaluate RUN.json "
-                                       "--notebook FILE");
+                found.fault = EvaluatecommandWords::tr(
+                    "--notebook needs the name of one notebook: plateau evaluate RUN.json "
+                    "--notebook FILE");
             else
                 found.notebook = arguments[i];
         } else if (options && argument.startsWith(u'-')) {
-            found.fault = Text::tr("evaluate has no option %1").arg(argument);
+            found.fault = EvaluatecommandWords::tr("evaluate has no option %1").arg(argument);
         } else {
             found.runs.append(argument);
         }
     }
     if (found.fault.isEmpty() && found.runs.size() != 1)
-        found.fault = Text::tr("evaluate takes one run file: plateau evaluate RUN.json [--with OTHER.json] "
-                               "... [--notebook FILE]");
+        found.fault = EvaluatecommandWords::tr(
+            "evaluate takes one run file: plateau evaluate RUN.json [--with OTHER.json] "
+            "... [--notebook FILE]");
     return found;
 }
 

@@ -22,7 +22,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct ImportcommandWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -57,13 +57,14 @@ Arguments parsed(const QStringList &words)
         else if (options && word == "--again"_L1)
             given.again = true;
         else if (options && word.startsWith(u'-'))
-            given.fault = Text::tr("import has no option %1").arg(word);
+            given.fault = ImportcommandWords::tr("import has no option %1").arg(word);
         else
             operands.append(word);
     }
     if (given.fault.isEmpty() && operands.size() < 2)
-        given.fault = Text::tr("import takes a notebook and files of runs or methods: plateau import "
-                               "[--again] NOTEBOOK FILE ...");
+        given.fault =
+            ImportcommandWords::tr("import takes a notebook and files of runs or methods: plateau import "
+                                   "[--again] NOTEBOOK FILE ...");
     if (given.fault.isEmpty()) {
         given.notebook = operands.takeFirst();
         given.files = operands;
@@ -158,8 +159,8 @@ public:
     {
         QStringList lines = m_lines;
         if (m_runs > 0)
-            lines.append(m_runs == 1 ? Text::tr("1 run put on the bench")
-                                     : Text::tr("%1 runs put on the bench").arg(m_runs));
+            lines.append(m_runs == 1 ? ImportcommandWords::tr("1 run put on the bench")
+                                     : ImportcommandWords::tr("%1 runs put on the bench").arg(m_runs));
         return lines.isEmpty() ? QByteArray() : (lines.join(u'\n') + u'\n').toUtf8();
     }
     ExitStatus status() const { return m_status; }
@@ -184,12 +185,12 @@ private:
             return;
         }
         m_status = NeedsAttention;
-        m_lines.append(
-            Text::tr("%1 was not stored: it is run %2 of the notebook, \"%3\", put on the bench on %4. "
-                     "To have it there twice, import it with --again.")
-                .arg(file.path)
-                .arg(same->id.value)
-                .arg(same->title, same->createdAt.toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s)));
+        m_lines.append(ImportcommandWords::tr(
+                           "%1 was not stored: it is run %2 of the notebook, \"%3\", put on the bench on %4. "
+                           "To have it there twice, import it with --again.")
+                           .arg(file.path)
+                           .arg(same->id.value)
+                           .arg(same->title, same->createdAt.toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s)));
     }
 
     notebook::Notebook &m_notebook;

@@ -13,7 +13,7 @@ namespace plateau::app {
 
 namespace {
 
-struct Text {
+struct MethodsourceWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -24,8 +24,9 @@ exchange::MethodLookup shippedMethods()
         if (named.method)
             return named;
         return exchange::NamedMethod::none(
-            Text::tr("no method %1 is shipped; correct the id, put the whole method here in place of it, or "
-                     "name the notebook that holds it: --notebook FILE")
+            MethodsourceWords::tr(
+                "no method %1 is shipped; correct the id, put the whole method here in place of it, or "
+                "name the notebook that holds it: --notebook FILE")
                 .arg(assay::quoted(id)));
     };
 }

@@ -13,7 +13,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct OutcomeWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -35,7 +35,8 @@ ExitStatus unusableNotebook(const QString &path, const notebook::Failure &failur
 
 ExitStatus written(bool complete)
 {
-    return complete ? Sound : wrongUse(Text::tr("the result could not be written to standard output"));
+    return complete ? Sound
+                    : wrongUse(OutcomeWords::tr("the result could not be written to standard output"));
 }
 
 } // namespace plateau::app

@@ -17,7 +17,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct PrintargumentsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -74,9 +74,9 @@ Words wordsOf(const QString &command, const QStringList &arguments, const QStrin
         else if (!options || !argument.startsWith(u'-'))
             words.files.append(argument);
         else if (!known.contains(argument))
-            words.fault = Text::tr("%1 has no option %2").arg(command, argument);
+            words.fault = PrintargumentsWords::tr("%1 has no option %2").arg(command, argument);
         else if (i + 1 == arguments.size() || words.options.contains(argument))
-            words.fault = Text::tr("%1 needs one value").arg(argument);
+            words.fault = PrintargumentsWords::tr("%1 needs one value").arg(argument);
         else
             words.options[argument] = arguments[++i];
     }
@@ -88,7 +88,7 @@ QString faultOfFirst(const PrintArguments &found, const QString &typed, bool isN
     const int labels = found.sheet.columns * found.sheet.rows;
     return isNumber && found.firstFree >= 1 && found.firstFree <= labels
                ? QString()
-               : Text::tr("--first %1 is no label of this sheet: it counts from 1 to %2")
+               : PrintargumentsWords::tr("--first %1 is no label of this sheet: it counts from 1 to %2")
                      .arg(assay::quoted(typed))
                      .arg(labels);
 }
@@ -99,11 +99,11 @@ void readSheet(PrintArguments &found, const std::map<QString, QString> &options)
     if (const auto typed = options.find(u"--sheet"_s); typed != options.end()) {
         const auto sheet = labelSheetOf(typed->second, found.paper);
         if (!sheet) {
-            found.fault =
-                Text::tr("--sheet %1 is no sheet of labels: expected columns x rows, width x height of "
-                         "a label, left x top margin and, where there are any, gaps, in mm: "
-                         "5x13,38.1x21.2,4.75x10.7,2.5x0")
-                    .arg(assay::quoted(typed->second));
+            found.fault = PrintargumentsWords::tr(
+                              "--sheet %1 is no sheet of labels: expected columns x rows, width x height of "
+                              "a label, left x top margin and, where there are any, gaps, in mm: "
+                              "5x13,38.1x21.2,4.75x10.7,2.5x0")
+                              .arg(assay::quoted(typed->second));
             return;
         }
         found.sheet = *sheet;
@@ -132,7 +132,8 @@ PrintArguments printArguments(const QString &command, const QStringList &argumen
     found.fault = words.fault;
     found.pdf = valueOf(u"--pdf"_s);
     if (found.fault.isEmpty() && (words.files.size() != 1 || found.pdf.isEmpty()))
-        found.fault = Text::tr("%1 takes one run file and the file to write: plateau %1 RUN.json --pdf FILE")
+        found.fault = PrintargumentsWords::tr(
+                          "%1 takes one run file and the file to write: plateau %1 RUN.json --pdf FILE")
                           .arg(command);
     if (!found.fault.isEmpty())
         return found;
@@ -143,7 +144,8 @@ PrintArguments printArguments(const QString &command, const QStringList &argumen
     if (const QString word = valueOf(u"--paper"_s); !word.isEmpty()) {
         const auto paper = ui::paperFromWord(word);
         if (!paper)
-            found.fault = Text::tr("--paper %1 is not known; it is a4 or letter").arg(assay::quoted(word));
+            found.fault = PrintargumentsWords::tr("--paper %1 is not known; it is a4 or letter")
+                              .arg(assay::quoted(word));
         found.paper = paper.value_or(found.paper);
     }
     if (found.fault.isEmpty())

@@ -18,7 +18,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct PrintcommandsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -85,8 +85,9 @@ int printLabels(const QStringList &arguments)
     const std::vector<ui::Label> labels = ui::labelsOf(source->document.run, given.person);
     if (labels.empty())
         return wrongUse(
-            Text::tr("%1 has neither a standard nor a sample that is diluted or extracted, so there is "
-                     "nothing to label; no file was written")
+            PrintcommandsWords::tr(
+                "%1 has neither a standard nor a sample that is diluted or extracted, so there is "
+                "nothing to label; no file was written")
                 .arg(given.run));
     return saved(given.pdf, ui::labelsPdf(labels, given.sheet, given.firstFree));
 }

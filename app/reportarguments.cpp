@@ -16,7 +16,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct ReportargumentsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -56,10 +56,10 @@ private:
         } else if (option == "--letter"_L1) {
             m_found.paper = ui::Paper::Letter;
         } else if (!valued().contains(option)) {
-            m_found.fault = Text::tr("report has no option %1").arg(option);
+            m_found.fault = ReportargumentsWords::tr("report has no option %1").arg(option);
         } else if (m_at + 1 == arguments.size() ||
                    (!isRepeatable(option) && !m_given.insert(option).second)) {
-            m_found.fault = Text::tr("%1 needs one value").arg(option);
+            m_found.fault = ReportargumentsWords::tr("%1 needs one value").arg(option);
         } else {
             takeValue(option, arguments[++m_at]);
         }
@@ -104,30 +104,33 @@ private:
         bool isNumber = false;
         m_found.run = value.toLongLong(&isNumber);
         if (!isNumber || m_found.run < 1)
-            m_found.fault = Text::tr("--run %1 is no number of a run: the notebook counts them from 1")
-                                .arg(assay::quoted(value));
+            m_found.fault =
+                ReportargumentsWords::tr("--run %1 is no number of a run: the notebook counts them from 1")
+                    .arg(assay::quoted(value));
     }
     void takeRevision(const QString &value)
     {
         bool isNumber = false;
         m_found.revision = value.toInt(&isNumber);
         if (!isNumber || m_found.revision < 1)
-            m_found.fault = Text::tr("--revision %1 is no number of a decision: they count from 1")
-                                .arg(assay::quoted(value));
+            m_found.fault =
+                ReportargumentsWords::tr("--revision %1 is no number of a decision: they count from 1")
+                    .arg(assay::quoted(value));
     }
     void takeDecimal(const QString &value)
     {
         const auto sign = ui::decimalSignFromWord(value);
         if (!sign)
-            m_found.fault =
-                Text::tr("--decimal %1 is not known; it is point or comma").arg(assay::quoted(value));
+            m_found.fault = ReportargumentsWords::tr("--decimal %1 is not known; it is point or comma")
+                                .arg(assay::quoted(value));
         m_found.decimalSign = sign.value_or(m_found.decimalSign);
     }
     void takePaper(const QString &value)
     {
         const auto paper = ui::paperFromWord(value);
         if (!paper)
-            m_found.fault = Text::tr("--paper %1 is not known; it is a4 or letter").arg(assay::quoted(value));
+            m_found.fault = ReportargumentsWords::tr("--paper %1 is not known; it is a4 or letter")
+                                .arg(assay::quoted(value));
         m_found.paper = paper.value_or(m_found.paper);
     }
 
@@ -135,22 +138,25 @@ private:
     {
         const bool fromNotebook = m_found.run > 0;
         if (fromNotebook ? !files.isEmpty() || m_found.notebook.isEmpty() : files.size() != 1)
-            return Text::tr("report takes one run file, or one run of a notebook: plateau report RUN.json "
-                            "--pdf FILE, plateau report --notebook FILE --run NUMBER --pdf FILE");
+            return ReportargumentsWords::tr(
+                "report takes one run file, or one run of a notebook: plateau report RUN.json "
+                "--pdf FILE, plateau report --notebook FILE --run NUMBER --pdf FILE");
         if (m_found.revision > 0 && !fromNotebook)
-            return Text::tr("--revision is for a run of a notebook: --notebook FILE --run NUMBER");
+            return ReportargumentsWords::tr(
+                "--revision is for a run of a notebook: --notebook FILE --run NUMBER");
         if (m_found.pdf.isEmpty() && m_found.csv.isEmpty())
-            return Text::tr("report needs the file to write: --pdf FILE, --csv FILE or both");
+            return ReportargumentsWords::tr("report needs the file to write: --pdf FILE, --csv FILE or both");
         if (fromNotebook && !m_found.with.isEmpty())
-            return Text::tr("--with is for run files; a notebook knows which runs a result is taken from");
+            return ReportargumentsWords::tr(
+                "--with is for run files; a notebook knows which runs a result is taken from");
         if (m_found.isRecord && m_found.pdf.isEmpty())
-            return Text::tr("--record needs the file to write: --pdf FILE");
+            return ReportargumentsWords::tr("--record needs the file to write: --pdf FILE");
         if (m_found.cells == ui::CsvCells::Exact && m_found.csv.isEmpty())
-            return Text::tr("--exact needs the file to write: --csv FILE");
+            return ReportargumentsWords::tr("--exact needs the file to write: --csv FILE");
         const bool same =
             !m_found.pdf.isEmpty() && !m_found.csv.isEmpty() &&
             QFileInfo(m_found.pdf).absoluteFilePath() == QFileInfo(m_found.csv).absoluteFilePath();
-        return same ? Text::tr("--pdf and --csv name the same file; name two") : QString();
+        return same ? ReportargumentsWords::tr("--pdf and --csv name the same file; name two") : QString();
     }
 
     ReportArguments m_found;

@@ -23,7 +23,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct ReportcommandWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Commands)
 };
 
@@ -40,8 +40,8 @@ std::optional<ui::ReportContent> contentOfFile(const ReportArguments &given)
     }
     ui::ReportContent content = ui::reportOf(document->method, document->run, companions.all());
     if (!given.notebook.isEmpty())
-        ui::tellLaboratory(content,
-                           notebook::Notebook::open(given.notebook, notebook::Access::ReadOnly)->laboratory());
+        ui::tellLaboratory(
+            content, notebook::Notebook::open(given.notebook, notebook::Access::ReadOnly)->laboratory());
     return content;
 }
 
@@ -68,8 +68,9 @@ QString strangerIn(const ui::ReportContent &content, const ui::ReportFields &fie
 {
     for (const QString &sample : fields.samples()) {
         if (!run::findSample(content.run, sample))
-            return Text::tr("there is no sample %1 in the run, but a field was given for it; no file was "
-                            "written")
+            return ReportcommandWords::tr(
+                       "there is no sample %1 in the run, but a field was given for it; no file was "
+                       "written")
                 .arg(assay::quoted(sample));
     }
     return {};

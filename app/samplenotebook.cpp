@@ -22,7 +22,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct SampleNotebookWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::SampleNotebook)
 };
 
@@ -30,8 +30,8 @@ struct Text {
 {
     throw notebook::Failure(
         notebook::Failure::Kind::Storage,
-        Text::tr("The sample data of this installation cannot be used (%1); nothing was made. "
-                 "Install the program again.")
+        SampleNotebookWords::tr("The sample data of this installation cannot be used (%1); nothing was made. "
+                                "Install the program again.")
             .arg(file));
 }
 
@@ -104,7 +104,8 @@ void addSampleLaboratory(notebook::Notebook &notebook, const QString &head)
     const auto specifications = exchange::readSpecifications(resource(limits));
     if (!specifications.value)
         refuse(limits);
-    notebook.saveSpecifications(*specifications.value, head, Text::tr("the limits of the house"));
+    notebook.saveSpecifications(*specifications.value, head,
+                                SampleNotebookWords::tr("the limits of the house"));
 }
 
 void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry,
@@ -183,7 +184,7 @@ void buildSampleNotebook(const QString &path)
 QString currentAccount()
 {
     const QString account = qEnvironmentVariable("USER", qEnvironmentVariable("LOGNAME"));
-    return account.isEmpty() ? Text::tr("unknown account") : account;
+    return account.isEmpty() ? SampleNotebookWords::tr("unknown account") : account;
 }
 
 } // namespace plateau::app

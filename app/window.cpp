@@ -23,7 +23,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct WindowWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::Window)
 };
 
@@ -60,7 +60,8 @@ int showWindow(const QString &path, const QString &mark = {})
         return QApplication::exec();
     } catch (const notebook::Failure &failure) {
         writeError(u"%1: %2"_s.arg(path, failure.sentence()));
-        QMessageBox box(QMessageBox::Critical, Text::tr("Notebook"), failure.sentence(), QMessageBox::Close);
+        QMessageBox box(QMessageBox::Critical, WindowWords::tr("Notebook"), failure.sentence(),
+                        QMessageBox::Close);
         box.setTextFormat(Qt::PlainText);
         box.setInformativeText(path);
         box.setDetailedText(failure.details());
@@ -79,7 +80,7 @@ int showDemo()
         writeError(u"%1: %2"_s.arg(path, failure.sentence()));
         return Unusable;
     }
-    return showWindow(path, Text::tr("sample notebook, a copy that is thrown away"));
+    return showWindow(path, WindowWords::tr("sample notebook, a copy that is thrown away"));
 }
 
 } // namespace
@@ -93,17 +94,17 @@ std::optional<WindowOptions> windowOptions(const QStringList &words)
             options.demo = true;
         } else if (word == "--notebook"_L1) {
             if (i + 1 == words.size())
-                return refuse(Text::tr("--notebook needs the name of a file"));
+                return refuse(WindowWords::tr("--notebook needs the name of a file"));
             options.notebook = words[++i];
         } else if (std::ranges::find(toolkitOptionsWithValue, word) != toolkitOptionsWithValue.end()) {
             ++i;
         } else {
-            return refuse(
-                Text::tr("%1 is neither a command nor an option; plateau --help lists them").arg(word));
+            return refuse(WindowWords::tr("%1 is neither a command nor an option; plateau --help lists them")
+                              .arg(word));
         }
     }
     if (options.demo && !options.notebook.isEmpty())
-        return refuse(Text::tr("--demo and --notebook exclude each other"));
+        return refuse(WindowWords::tr("--demo and --notebook exclude each other"));
     return options;
 }
 

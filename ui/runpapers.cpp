@@ -20,7 +20,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct RunPapersWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunPapers)
 };
 
@@ -31,18 +31,20 @@ void RunPapers::saveCopy(notebook::RunId id, QWidget *over)
     m_notice.clear();
     guarded(m_notice, [&] {
         const notebook::StoredRun stored = m_session.load(id);
-        const QString path = m_dialogs.fileToSave(over, Words::tr("Save a copy of the run"),
-                                                  Words::tr("run.json"), Words::tr("Run files (*.json)"));
+        const QString path =
+            m_dialogs.fileToSave(over, RunPapersWords::tr("Save a copy of the run"),
+                                 RunPapersWords::tr("run.json"), RunPapersWords::tr("Run files (*.json)"));
         if (path.isEmpty())
             return;
         QSaveFile file(path);
         const QByteArray bytes = exchange::writeRun(stored.run, &stored.method);
         if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
-            m_notice.say(State::Bad, Words::tr("The copy could not be written to %1: %2. Choose another "
-                                               "place; the run itself is in the notebook as before.")
-                                         .arg(path, file.errorString()));
+            m_notice.say(State::Bad,
+                         RunPapersWords::tr("The copy could not be written to %1: %2. Choose another "
+                                            "place; the run itself is in the notebook as before.")
+                             .arg(path, file.errorString()));
         else
-            m_notice.say(State::Good, Words::tr("A copy of the run was written to %1.").arg(path));
+            m_notice.say(State::Good, RunPapersWords::tr("A copy of the run was written to %1.").arg(path));
     });
 }
 

@@ -15,7 +15,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct WindowActionsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::WindowActions)
 };
 
@@ -32,53 +32,57 @@ QAction *add(QMenu *menu, const QString &text, const QString &name, const QKeySe
 // Ctrl with E, D, K or U is left alone: line edits take these keys for themselves.
 WindowActions::WindowActions(QMainWindow &window)
 {
-    QMenu *file = window.menuBar()->addMenu(Words::tr("&File"));
-    newRun = add(file, Words::tr("&New run"), u"actionNewRun"_s, QKeySequence::New);
-    openFile = add(file, Words::tr("&Open run file…"), u"actionOpenFile"_s, QKeySequence::Open);
+    QMenu *file = window.menuBar()->addMenu(WindowActionsWords::tr("&File"));
+    newRun = add(file, WindowActionsWords::tr("&New run"), u"actionNewRun"_s, QKeySequence::New);
+    openFile = add(file, WindowActionsWords::tr("&Open run file…"), u"actionOpenFile"_s, QKeySequence::Open);
     file->addSeparator();
-    saveCopy = add(file, Words::tr("&Save a copy of the run as file…"), u"actionSaveCopy"_s,
+    saveCopy = add(file, WindowActionsWords::tr("&Save a copy of the run as file…"), u"actionSaveCopy"_s,
                    QKeySequence(u"Ctrl+Shift+S"_s));
-    saveWorksheet =
-        add(file, Words::tr("&Worksheet as PDF…"), u"actionSaveWorksheet"_s, QKeySequence(u"Ctrl+P"_s));
-    saveLabels = add(file, Words::tr("&Labels as PDF…"), u"actionSaveLabels"_s);
+    saveWorksheet = add(file, WindowActionsWords::tr("&Worksheet as PDF…"), u"actionSaveWorksheet"_s,
+                        QKeySequence(u"Ctrl+P"_s));
+    saveLabels = add(file, WindowActionsWords::tr("&Labels as PDF…"), u"actionSaveLabels"_s);
     file->addSeparator();
-    saveReport =
-        add(file, Words::tr("&Report of results as PDF…"), u"actionSaveReport"_s, QKeySequence(u"Ctrl+R"_s));
-    saveRecord = add(file, Words::tr("R&un record as PDF…"), u"actionSaveRecord"_s);
-    saveTable = add(file, Words::tr("Results as &CSV…"), u"actionSaveTable"_s);
+    saveReport = add(file, WindowActionsWords::tr("&Report of results as PDF…"), u"actionSaveReport"_s,
+                     QKeySequence(u"Ctrl+R"_s));
+    saveRecord = add(file, WindowActionsWords::tr("R&un record as PDF…"), u"actionSaveRecord"_s);
+    saveTable = add(file, WindowActionsWords::tr("Results as &CSV…"), u"actionSaveTable"_s);
     file->addSeparator();
-    quit = add(file, Words::tr("&Quit"), u"actionQuit"_s, QKeySequence(u"Ctrl+Q"_s));
+    quit = add(file, WindowActionsWords::tr("&Quit"), u"actionQuit"_s, QKeySequence(u"Ctrl+Q"_s));
     quit->setMenuRole(QAction::QuitRole);
 
-    QMenu *bench = window.menuBar()->addMenu(Words::tr("Bench"));
-    done = add(bench, Words::tr("What is next is &done now"), u"actionDone"_s, QKeySequence(u"F9"_s));
-    undoMark =
-        add(bench, Words::tr("&Take back the last mark"), u"actionUndoMark"_s, QKeySequence(u"Ctrl+T"_s));
+    QMenu *bench = window.menuBar()->addMenu(WindowActionsWords::tr("Bench"));
+    done = add(bench, WindowActionsWords::tr("What is next is &done now"), u"actionDone"_s,
+               QKeySequence(u"F9"_s));
+    undoMark = add(bench, WindowActionsWords::tr("&Take back the last mark"), u"actionUndoMark"_s,
+                   QKeySequence(u"Ctrl+T"_s));
     bench->addSeparator();
-    pasteReadings =
-        add(bench, Words::tr("&Paste readings…"), u"actionPasteReadings"_s, QKeySequence(u"Ctrl+Shift+V"_s));
-    fileReadings = add(bench, Words::tr("Readings from a &file…"), u"actionFileReadings"_s);
-    listen = add(bench, Words::tr("&Listen to the photometer…"), u"actionListen"_s);
-    stopListening = add(bench, Words::tr("St&op listening"), u"actionStopListening"_s);
+    pasteReadings = add(bench, WindowActionsWords::tr("&Paste readings…"), u"actionPasteReadings"_s,
+                        QKeySequence(u"Ctrl+Shift+V"_s));
+    fileReadings = add(bench, WindowActionsWords::tr("Readings from a &file…"), u"actionFileReadings"_s);
+    listen = add(bench, WindowActionsWords::tr("&Listen to the photometer…"), u"actionListen"_s);
+    stopListening = add(bench, WindowActionsWords::tr("St&op listening"), u"actionStopListening"_s);
     bench->addSeparator();
-    benchSettings = add(bench, Words::tr("&Sound, lead time and keying…"), u"actionBenchSettings"_s);
+    benchSettings =
+        add(bench, WindowActionsWords::tr("&Sound, lead time and keying…"), u"actionBenchSettings"_s);
 
-    QMenu *view = window.menuBar()->addMenu(Words::tr("&View"));
-    next = add(view, Words::tr("&Go to what is next"), u"actionNext"_s, QKeySequence(u"Ctrl+G"_s));
+    QMenu *view = window.menuBar()->addMenu(WindowActionsWords::tr("&View"));
+    next =
+        add(view, WindowActionsWords::tr("&Go to what is next"), u"actionNext"_s, QKeySequence(u"Ctrl+G"_s));
     view->addSeparator();
-    pipette = add(view, Words::tr("P&ipette"), u"actionPipette"_s, QKeySequence(u"Ctrl+1"_s));
-    read = add(view, Words::tr("&Read"), u"actionRead"_s, QKeySequence(u"Ctrl+2"_s));
-    review = add(view, Words::tr("Re&view"), u"actionReview"_s, QKeySequence(u"Ctrl+3"_s));
+    pipette = add(view, WindowActionsWords::tr("P&ipette"), u"actionPipette"_s, QKeySequence(u"Ctrl+1"_s));
+    read = add(view, WindowActionsWords::tr("&Read"), u"actionRead"_s, QKeySequence(u"Ctrl+2"_s));
+    review = add(view, WindowActionsWords::tr("Re&view"), u"actionReview"_s, QKeySequence(u"Ctrl+3"_s));
     view->addSeparator();
-    nextRack = add(view, Words::tr("Ne&xt rack"), u"actionNextRack"_s, QKeySequence(u"Ctrl+PgDown"_s));
-    previousRack =
-        add(view, Words::tr("&Previous rack"), u"actionPreviousRack"_s, QKeySequence(u"Ctrl+PgUp"_s));
+    nextRack =
+        add(view, WindowActionsWords::tr("Ne&xt rack"), u"actionNextRack"_s, QKeySequence(u"Ctrl+PgDown"_s));
+    previousRack = add(view, WindowActionsWords::tr("&Previous rack"), u"actionPreviousRack"_s,
+                       QKeySequence(u"Ctrl+PgUp"_s));
     view->addSeparator();
     for (const BookEntry &entry : bookEntries())
         books[entry.book] = add(view, entry.menuText, entry.actionName, entry.keys);
 
-    QMenu *help = window.menuBar()->addMenu(Words::tr("&Help"));
-    about = add(help, Words::tr("&About Plateau"), u"actionAbout"_s);
+    QMenu *help = window.menuBar()->addMenu(WindowActionsWords::tr("&Help"));
+    about = add(help, WindowActionsWords::tr("&About Plateau"), u"actionAbout"_s);
     about->setMenuRole(QAction::AboutRole);
 }
 

@@ -5,5 +5,5 @@
 // As core.h, for tests.
 #include "cmake/precompiled/core.h"
 
-#include <gmock/gmock.h>
+#include <gmock/gmock-matchers.h>
 #include <gtest/gtest.h>

@@ -5,7 +5,7 @@
 // As core.h, for tests of widgets.
 #include "cmake/precompiled/widgets.h"
 
-#include <QtTest>
+#include <QTest>
 
-#include <gmock/gmock.h>
+#include <gmock/gmock-matchers.h>
 #include <gtest/gtest.h>

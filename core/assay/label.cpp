@@ -13,7 +13,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct LabelWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::assay::Label)
 };
 
@@ -40,13 +40,15 @@ std::optional<QString> fault(const QString &text, qsizetype maxLength, Welcome w
     const QList<uint> signs = text.toUcs4();
     for (const uint sign : signs) {
         if (reordersLine(sign))
-            return Wording::tr("it holds the sign %1, which reorders the line; write it without")
+            return LabelWording::tr("it holds the sign %1, which reorders the line; write it without")
                 .arg(code(sign));
         if (breaksLine(sign) && !welcome(sign))
-            return Wording::tr("it holds the control character %1; write it without").arg(code(sign));
+            return LabelWording::tr("it holds the control character %1; write it without").arg(code(sign));
     }
     if (signs.size() > maxLength)
-        return Wording::tr("it has %1 characters; at most %2 are allowed").arg(signs.size()).arg(maxLength);
+        return LabelWording::tr("it has %1 characters; at most %2 are allowed")
+            .arg(signs.size())
+            .arg(maxLength);
     return std::nullopt;
 }
 
@@ -55,7 +57,7 @@ std::optional<QString> fault(const QString &text, qsizetype maxLength, Welcome w
 std::optional<QString> labelFault(const QString &text)
 {
     if (text.trimmed().isEmpty())
-        return Wording::tr("it is blank; give it at least one letter or digit");
+        return LabelWording::tr("it is blank; give it at least one letter or digit");
     return fault(text, maxLabelLength, [](char32_t) { return false; });
 }
 

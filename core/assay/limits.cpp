@@ -12,7 +12,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct LimitsWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::assay::Limits)
 };
 
@@ -28,7 +28,7 @@ void checkAbove(Problems &problems, const QString &pointer, double value, double
 {
     if (value > above && value <= atMost)
         return;
-    problems.push_back(error(pointer, Wording::tr("must be greater than %1 and at most %2, not %3")
+    problems.push_back(error(pointer, LimitsWording::tr("must be greater than %1 and at most %2, not %3")
                                           .arg(shown(above), withUnit(atMost, unit), shown(value))));
 }
 
@@ -37,7 +37,7 @@ void checkWithin(Problems &problems, const QString &pointer, double value, doubl
 {
     if (value >= lower && value <= upper)
         return;
-    problems.push_back(error(pointer, Wording::tr("must lie between %1 and %2, not %3")
+    problems.push_back(error(pointer, LimitsWording::tr("must lie between %1 and %2, not %3")
                                           .arg(shown(lower), withUnit(upper, unit), shown(value))));
 }
 
@@ -45,8 +45,9 @@ void checkInterval(Problems &problems, const QString &pointer, const Interval &i
                    double upper, const QString &unit)
 {
     if (interval.lower > interval.upper) {
-        problems.push_back(error(pointer, Wording::tr("the smaller number comes first: %1 is larger than %2")
-                                              .arg(shown(interval.lower), shown(interval.upper))));
+        problems.push_back(
+            error(pointer, LimitsWording::tr("the smaller number comes first: %1 is larger than %2")
+                               .arg(shown(interval.lower), shown(interval.upper))));
         return;
     }
     checkWithin(problems, pointerTo(pointer, 0), interval.lower, lower, upper, unit);
@@ -56,13 +57,13 @@ void checkInterval(Problems &problems, const QString &pointer, const Interval &i
 void checkLabel(Problems &problems, const QString &pointer, const QString &text, const QString &what)
 {
     if (const auto fault = labelFault(text))
-        problems.push_back(error(pointer, Wording::tr("%1 cannot be used: %2").arg(what, *fault)));
+        problems.push_back(error(pointer, LimitsWording::tr("%1 cannot be used: %2").arg(what, *fault)));
 }
 
 void checkProse(Problems &problems, const QString &pointer, const QString &text, const QString &what)
 {
     if (const auto fault = proseFault(text))
-        problems.push_back(error(pointer, Wording::tr("%1 cannot be used: %2").arg(what, *fault)));
+        problems.push_back(error(pointer, LimitsWording::tr("%1 cannot be used: %2").arg(what, *fault)));
 }
 
 } // namespace plateau::assay

@@ -14,7 +14,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct PlausibilityWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::assay::Plausibility)
 };
 
@@ -67,8 +67,9 @@ void checkWaits(const Method &method, Problems &problems)
         else if (const auto *read = std::get_if<ReadStep>(&step); read && !waited)
             problems.push_back(
                 warning(pointerTo(stepPointer(static_cast<int>(i)), u"read"_s),
-                        Wording::tr("takes %1 with no wait since the last addition; say how long to wait, "
-                                    "even where it is short")
+                        PlausibilityWording::tr(
+                            "takes %1 with no wait since the last addition; say how long to wait, "
+                            "even where it is short")
                             .arg(quoted(read->reading))));
     }
 }
@@ -82,10 +83,12 @@ void checkStarter(const Method &method, Problems &problems)
     const QString pointer = pointerTo(stepPointer(start), u"add"_s);
     if (start < firstRead)
         problems.push_back(warning(
-            pointer, Wording::tr("starts the reaction before anything is read; read the tube first")));
+            pointer,
+            PlausibilityWording::tr("starts the reaction before anything is read; read the tube first")));
     else if (start > lastReading(method))
         problems.push_back(warning(
-            pointer, Wording::tr("starts the reaction after the last reading; read the tube afterwards")));
+            pointer,
+            PlausibilityWording::tr("starts the reaction after the last reading; read the tube afterwards")));
 }
 
 void checkEnd(const Method &method, Problems &problems)
@@ -96,8 +99,9 @@ void checkEnd(const Method &method, Problems &problems)
     if (additionOf(method, method.starter) > last)
         return; // said already
     problems.push_back(
-        warning(stepPointer(last + 1), Wording::tr("nothing is read after this step; add a reading or leave "
-                                                   "the step out")));
+        warning(stepPointer(last + 1),
+                PlausibilityWording::tr("nothing is read after this step; add a reading or leave "
+                                        "the step out")));
 }
 
 /// Whether anything goes into the tube between the two steps.
@@ -117,17 +121,19 @@ void checkReadings(const Method &method, const Measurand &measurand, const QStri
     const int read = stepOf(method, later);
     const int sample = additionOf(method, method.sample);
     if (read != never && sample > read)
-        problems.push_back(error(place, Wording::tr("the reading %1 is taken before the sample is in the "
-                                                    "tube; name one taken afterwards")
-                                            .arg(quoted(later))));
+        problems.push_back(
+            error(place, PlausibilityWording::tr("the reading %1 is taken before the sample is in the "
+                                                 "tube; name one taken afterwards")
+                             .arg(quoted(later))));
     const std::vector<QString> readings = readingsOf(measurand.signal);
     for (std::size_t i = 1; i < readings.size(); ++i) {
         const int from = stepOf(method, readings[i - 1]);
         const int to = stepOf(method, readings[i]);
         if (from != never && from < to && !addsBetween(method, from, to))
             problems.push_back(warning(
-                pointer, Wording::tr("nothing is added between %1 and %2, so nothing starts between them")
-                             .arg(quoted(readings[i - 1]), quoted(readings[i]))));
+                pointer,
+                PlausibilityWording::tr("nothing is added between %1 and %2, so nothing starts between them")
+                    .arg(quoted(readings[i - 1]), quoted(readings[i]))));
     }
 }
 
@@ -142,15 +148,17 @@ void checkMakingUp(const Method &method, Problems &problems)
     constexpr double roundingSlack_mL = 1e-9;
     if (additionOf(method, method.diluent) == never)
         problems.push_back(warning(
-            u"/diluent"_s, Wording::tr("%1 is never added, so nothing makes up for another sample volume: "
-                                       "the tube's volume changes with it")
-                               .arg(quoted(diluent->name))));
+            u"/diluent"_s,
+            PlausibilityWording::tr("%1 is never added, so nothing makes up for another sample volume: "
+                                    "the tube's volume changes with it")
+                .arg(quoted(diluent->name))));
     else if (sample->range_mL->upper - sample->volume_mL > diluent->volume_mL + roundingSlack_mL)
         problems.push_back(warning(
-            pointer, Wording::tr("%1 mL of sample is more than %2 mL of %3 make up for: the tube's volume "
-                                 "changes above %4 mL")
-                         .arg(shown(sample->range_mL->upper), shown(diluent->volume_mL),
-                              quoted(diluent->name), shown(sample->volume_mL + diluent->volume_mL))));
+            pointer,
+            PlausibilityWording::tr("%1 mL of sample is more than %2 mL of %3 make up for: the tube's volume "
+                                    "changes above %4 mL")
+                .arg(shown(sample->range_mL->upper), shown(diluent->volume_mL), quoted(diluent->name),
+                     shown(sample->volume_mL + diluent->volume_mL))));
 }
 
 } // namespace
@@ -167,9 +175,10 @@ void checkPlausibility(const Method &method, Problems &problems)
                       problems);
     const Window &window = method.window;
     if (window.maxAbsorbance && window.maxSignal > *window.maxAbsorbance)
-        problems.push_back(warning(u"/window/maxSignal"_s,
-                                   Wording::tr("a signal of %1 is more than the photometer may show (%2)")
-                                       .arg(shown(window.maxSignal), shown(*window.maxAbsorbance))));
+        problems.push_back(
+            warning(u"/window/maxSignal"_s,
+                    PlausibilityWording::tr("a signal of %1 is more than the photometer may show (%2)")
+                        .arg(shown(window.maxSignal), shown(*window.maxAbsorbance))));
 }
 
 } // namespace plateau::assay

@@ -16,7 +16,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct ProcedureWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::assay::Procedure)
 };
 
@@ -48,12 +48,13 @@ private:
     {
         const Component *component = findComponent(m_method, step.component);
         if (!component)
-            complain(u"add"_s,
-                     Wording::tr("adds %1, which is none of the components").arg(quoted(step.component)));
+            complain(
+                u"add"_s,
+                ProcedureWording::tr("adds %1, which is none of the components").arg(quoted(step.component)));
         else if (added(step.component))
-            complain(u"add"_s,
-                     Wording::tr("adds %1 a second time; list a second portion as a component of its own")
-                         .arg(quoted(component->name)));
+            complain(u"add"_s, ProcedureWording::tr(
+                                   "adds %1 a second time; list a second portion as a component of its own")
+                                   .arg(quoted(component->name)));
         else
             m_volume_mL += component->volume_mL;
         m_added.insert(step.component);
@@ -73,14 +74,15 @@ private:
     void take(const ReadStep &step)
     {
         checkLabel(m_problems, pointerTo(m_pointer, u"read"_s), step.reading,
-                   Wording::tr("the reading's name"));
+                   ProcedureWording::tr("the reading's name"));
         if (m_added.isEmpty())
-            complain(u"read"_s, Wording::tr("reads %1 before anything is in the tube; add something first")
-                                    .arg(quoted(step.reading)));
-        if (m_read.contains(step.reading))
             complain(u"read"_s,
-                     Wording::tr("takes the reading %1 a second time; give each reading its own name")
+                     ProcedureWording::tr("reads %1 before anything is in the tube; add something first")
                          .arg(quoted(step.reading)));
+        if (m_read.contains(step.reading))
+            complain(u"read"_s, ProcedureWording::tr(
+                                    "takes the reading %1 a second time; give each reading its own name")
+                                    .arg(quoted(step.reading)));
         m_read.insert(step.reading);
     }
 
@@ -99,30 +101,34 @@ bool checkPart(const Method &method, const QString &key, const QString &id, Prob
         return true;
     problems.push_back(
         error(pointerTo({}, key),
-              id.isEmpty() ? Wording::tr("no component plays this part; say which one does")
-                           : Wording::tr("must be the id of a component, and %1 is none").arg(quoted(id))));
+              id.isEmpty()
+                  ? ProcedureWording::tr("no component plays this part; say which one does")
+                  : ProcedureWording::tr("must be the id of a component, and %1 is none").arg(quoted(id))));
     return false;
 }
 
 void checkParts(const Method &method, const Walk &walk, Problems &problems)
 {
     if (checkPart(method, u"sample"_s, method.sample, problems) && !walk.added(method.sample))
-        problems.push_back(error(u"/sample"_s, Wording::tr("the sample is never added; give it a step")));
+        problems.push_back(
+            error(u"/sample"_s, ProcedureWording::tr("the sample is never added; give it a step")));
     checkPart(method, u"diluent"_s, method.diluent, problems);
     if (checkPart(method, u"starter"_s, method.starter, problems) && !walk.added(method.starter))
-        problems.push_back(error(u"/starter"_s, Wording::tr("the starter is never added; give it a step")));
+        problems.push_back(
+            error(u"/starter"_s, ProcedureWording::tr("the starter is never added; give it a step")));
     if (!method.diluent.isEmpty() && method.diluent == method.sample)
-        problems.push_back(error(u"/diluent"_s, Wording::tr("the sample cannot be its own diluent")));
+        problems.push_back(
+            error(u"/diluent"_s, ProcedureWording::tr("the sample cannot be its own diluent")));
     if (!method.starter.isEmpty() && (method.starter == method.sample || method.starter == method.diluent))
         problems.push_back(
-            error(u"/starter"_s, Wording::tr("the starter must be a component of its own, neither "
-                                             "sample nor diluent")));
+            error(u"/starter"_s, ProcedureWording::tr("the starter must be a component of its own, neither "
+                                                      "sample nor diluent")));
     for (std::size_t i = 0; i < method.components.size(); ++i) {
         const QString &id = method.components[i].id;
         if (!walk.added(id) && id != method.sample && id != method.starter && id != method.diluent)
             problems.push_back(
                 warning(pointerTo(u"/components"_s, static_cast<qsizetype>(i)),
-                        Wording::tr("%1 is never added").arg(quoted(method.components[i].name))));
+                        ProcedureWording::tr("%1 is never added").arg(quoted(method.components[i].name))));
     }
 }
 
@@ -133,9 +139,9 @@ int placeOf(const std::vector<QString> &order, const QString &reading, const QSt
     const auto found = std::ranges::find(order, reading);
     if (found != order.end())
         return static_cast<int>(found - order.begin());
-    problems.push_back(error(
-        pointer,
-        Wording::tr("the reading %1 is never taken; name one of the steps' readings").arg(quoted(reading))));
+    problems.push_back(
+        error(pointer, ProcedureWording::tr("the reading %1 is never taken; name one of the steps' readings")
+                           .arg(quoted(reading))));
     return -1;
 }
 
@@ -157,7 +163,7 @@ void checkSignal(const Signal &signal, const std::vector<QString> &order, const 
         const int taken = placeOf(order, readings[i], place, problems);
         if (i > 0 && taken >= 0 && earlier >= 0 && taken <= earlier)
             problems.push_back(
-                error(place, Wording::tr("must be read after %1 (%2), and %3 is not")
+                error(place, ProcedureWording::tr("must be read after %1 (%2), and %3 is not")
                                  .arg(quoted(readings[i - 1]), keys[i - 1], quoted(readings[i]))));
         earlier = taken;
     }
@@ -170,11 +176,12 @@ void checkProcedure(const Method &method, Problems &problems)
     const Walk walk(method, problems);
     checkParts(method, walk, problems);
     if (!walk.hasRead())
-        problems.push_back(error(u"/steps"_s, Wording::tr("a method needs at least one step that reads")));
-    if (walk.volume_mL() > limit::tubeVolume_mL)
         problems.push_back(
-            error(u"/steps"_s, Wording::tr("the tube holds %1 mL in the end; at most %2 mL are allowed")
-                                   .arg(shown(walk.volume_mL()), shown(limit::tubeVolume_mL))));
+            error(u"/steps"_s, ProcedureWording::tr("a method needs at least one step that reads")));
+    if (walk.volume_mL() > limit::tubeVolume_mL)
+        problems.push_back(error(
+            u"/steps"_s, ProcedureWording::tr("the tube holds %1 mL in the end; at most %2 mL are allowed")
+                             .arg(shown(walk.volume_mL()), shown(limit::tubeVolume_mL))));
 }
 
 void checkSignals(const Method &method, Problems &problems)
@@ -188,7 +195,7 @@ void checkSignals(const Method &method, Problems &problems)
     placeOf(order, method.extrapolate->reading, u"/extrapolate/reading"_s, problems);
     if (method.extrapolate->lastReadings < 2)
         problems.push_back(error(u"/extrapolate/lastReadings"_s,
-                                 Wording::tr("a straight line needs at least 2 readings, not %1")
+                                 ProcedureWording::tr("a straight line needs at least 2 readings, not %1")
                                      .arg(method.extrapolate->lastReadings)));
 }
 

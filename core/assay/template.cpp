@@ -10,7 +10,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct TemplateWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::assay::Template)
 };
 
@@ -35,13 +35,15 @@ Problems templateRemarks(const Method &method)
 {
     Problems remarks;
     if (saysSoInItsSource(method))
-        remarks.push_back(warning(
-            u"/source"_s, Wording::tr("still begins with \"Template:\"; begin it with where the volumes "
-                                      "used here come from (document, section, date). Until then its "
-                                      "results are marked as those of a template")));
+        remarks.push_back(
+            warning(u"/source"_s,
+                    TemplateWording::tr("still begins with \"Template:\"; begin it with where the volumes "
+                                        "used here come from (document, section, date). Until then its "
+                                        "results are marked as those of a template")));
     if (saysSoInItsName(method))
         remarks.push_back(warning(
-            u"/name"_s, Wording::tr("still says \"(template)\"; take that out once the volumes are yours")));
+            u"/name"_s,
+            TemplateWording::tr("still says \"(template)\"; take that out once the volumes are yours")));
     return remarks;
 }
 

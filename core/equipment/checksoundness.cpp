@@ -19,7 +19,7 @@ using assay::pointerTo;
 
 namespace {
 
-struct Wording {
+struct ChecksoundnessWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::equipment::Protocol)
 };
 
@@ -31,12 +31,12 @@ void checkConditions(const Protocol &protocol, const Check &check, assay::Proble
         if (found != check.conditions.end())
             assay::checkWithin(problems, pointer, found->second, field.lowest, field.highest, field.unit);
         else if (field.needed)
-            problems.push_back(error(pointer, Wording::tr("is missing; key a number")));
+            problems.push_back(error(pointer, ChecksoundnessWording::tr("is missing; key a number")));
     }
     for (const auto &[key, value] : check.conditions) {
         if (std::ranges::find(protocol.fields, key, &ProtocolField::key) == protocol.fields.end())
-            problems.push_back(
-                error(pointerTo(u"/conditions"_s, key), Wording::tr("is no number of this check")));
+            problems.push_back(error(pointerTo(u"/conditions"_s, key),
+                                     ChecksoundnessWording::tr("is no number of this check")));
     }
 }
 
@@ -45,7 +45,7 @@ bool checkRows(const Protocol &protocol, const Check &check, assay::Problems &pr
 {
     const auto sameShape = [&](const auto &row) { return row.size() == protocol.columns.size(); };
     if (check.rows.size() != protocol.rows.size() || !std::ranges::all_of(check.rows, sameShape)) {
-        problems.push_back(error(u"/rows"_s, Wording::tr("are not the rows of this check")));
+        problems.push_back(error(u"/rows"_s, ChecksoundnessWording::tr("are not the rows of this check")));
         return false;
     }
     for (std::size_t row = 0; row < check.rows.size(); ++row) {
@@ -54,7 +54,8 @@ bool checkRows(const Protocol &protocol, const Check &check, assay::Problems &pr
             const auto &value = check.rows[row][column];
             const QString pointer = pointerTo(pointerTo(u"/rows"_s, qsizetype(row)), qsizetype(column));
             if (asked.given && value != protocol.rows[row][column])
-                problems.push_back(error(pointer, Wording::tr("is given and cannot be another")));
+                problems.push_back(
+                    error(pointer, ChecksoundnessWording::tr("is given and cannot be another")));
             else if (value)
                 assay::checkWithin(problems, pointer, *value, asked.lowest, asked.highest, asked.unit);
         }
@@ -72,17 +73,18 @@ void checkPiston(const Check &check, assay::Problems &problems)
 {
     const std::vector<VolumeSeries> all = volumeSeries(check);
     if (all.empty() || all.front().masses.empty()) {
-        problems.push_back(
-            error(u"/rows"_s, Wording::tr("hold no weighing of the largest volume; ten are needed")));
+        problems.push_back(error(
+            u"/rows"_s, ChecksoundnessWording::tr("hold no weighing of the largest volume; ten are needed")));
         return;
     }
     for (const VolumeSeries &series : all) {
         if (!series.masses.empty() && int(series.masses.size()) < weighingsOfAVolume)
-            problems.push_back(error(u"/rows"_s, Wording::tr("hold %1 of %2 weighings of %3 µL; key the "
-                                                             "others, or leave this volume out")
-                                                     .arg(series.masses.size())
-                                                     .arg(weighingsOfAVolume)
-                                                     .arg(assay::shown(series.set))));
+            problems.push_back(
+                error(u"/rows"_s, ChecksoundnessWording::tr("hold %1 of %2 weighings of %3 µL; key the "
+                                                            "others, or leave this volume out")
+                                      .arg(series.masses.size())
+                                      .arg(weighingsOfAVolume)
+                                      .arg(assay::shown(series.set))));
     }
 }
 
@@ -96,12 +98,14 @@ void checkDichromate(const Check &check, assay::Problems &problems)
     }
     const auto want = [&](bool read, const QString &key) {
         if (read && !check.conditions.contains(key))
-            problems.push_back(error(pointerTo(u"/conditions"_s, key),
-                                     Wording::tr("is missing, though that solution was read; key it")));
+            problems.push_back(
+                error(pointerTo(u"/conditions"_s, key),
+                      ChecksoundnessWording::tr("is missing, though that solution was read; key it")));
     };
     want(weak, u"weak_mg_per_L"_s);
     want(strong, u"strong_mg_per_L"_s);
-    wantAtLeast(weak + strong, 1, Wording::tr("hold no absorbance; key at least %1 (found: %2)"), problems);
+    wantAtLeast(weak + strong, 1,
+                ChecksoundnessWording::tr("hold no absorbance; key at least %1 (found: %2)"), problems);
 }
 
 void checkPairs(const Check &check, std::size_t first, const QString &sentence, assay::Problems &problems)
@@ -112,7 +116,7 @@ void checkPairs(const Check &check, std::size_t first, const QString &sentence, 
         if (cells[first].has_value() != cells[first + 1].has_value())
             problems.push_back(error(
                 pointerTo(pointerTo(u"/rows"_s, qsizetype(row)), qsizetype(cells[first] ? first + 1 : first)),
-                Wording::tr("is missing; key both numbers of the line, or neither")));
+                ChecksoundnessWording::tr("is missing; key both numbers of the line, or neither")));
         else if (cells[first])
             ++pairs;
     }
@@ -127,39 +131,46 @@ void checkEnough(const Item &item, const Check &check, assay::Problems &problems
             checkPiston(check, problems);
         else
             wantAtLeast(int(columnOf(check, 0).size()), leastFillings,
-                        Wording::tr("need at least %1 weighings; there are %2"), problems);
+                        ChecksoundnessWording::tr("need at least %1 weighings; there are %2"), problems);
         break;
     case Aspect::Wavelength:
         wantAtLeast(int(columnOf(check, 1).size()), 1,
-                    Wording::tr("hold no wavelength found; key at least %1 (found: %2)"), problems);
+                    ChecksoundnessWording::tr("hold no wavelength found; key at least %1 (found: %2)"),
+                    problems);
         break;
     case Aspect::Absorbance:
         checkDichromate(check, problems);
         break;
     case Aspect::Noise: {
         wantAtLeast(int(columnOf(check, 0).size()), leastRepeats,
-                    Wording::tr("need at least %1 readings of the zero; there are %2"), problems);
+                    ChecksoundnessWording::tr("need at least %1 readings of the zero; there are %2"),
+                    problems);
         const auto coloured = int(columnOf(check, 1).size());
         if (coloured > 0)
             wantAtLeast(coloured, leastRepeats,
-                        Wording::tr("need at least %1 readings of the coloured cuvette, or none; there are "
-                                    "%2"),
+                        ChecksoundnessWording::tr(
+                            "need at least %1 readings of the coloured cuvette, or none; there are "
+                            "%2"),
                         problems);
         break;
     }
     case Aspect::Weighing:
         wantAtLeast(int(columnOf(check, 0).size()), leastRepeats,
-                    Wording::tr("need at least %1 weighings of the one load; there are %2"), problems);
-        checkPairs(check, 1, Wording::tr("need at least %1 weight with what was shown; there are %2"),
+                    ChecksoundnessWording::tr("need at least %1 weighings of the one load; there are %2"),
+                    problems);
+        checkPairs(check, 1,
+                   ChecksoundnessWording::tr("need at least %1 weight with what was shown; there are %2"),
                    problems);
         break;
     case Aspect::Temperature:
-        checkPairs(check, 0, Wording::tr("need at least %1 temperature with what was shown; there are %2"),
-                   problems);
+        checkPairs(
+            check, 0,
+            ChecksoundnessWording::tr("need at least %1 temperature with what was shown; there are %2"),
+            problems);
         break;
     case Aspect::Match:
-        wantAtLeast(int(columnOf(check, 0).size()), 2, Wording::tr("need at least %1 cuvettes; there are %2"),
-                    problems);
+        wantAtLeast(int(columnOf(check, 0).size()), 2,
+                    ChecksoundnessWording::tr("need at least %1 cuvettes; there are %2"), problems);
         break;
     }
 }
@@ -172,17 +183,19 @@ assay::Problems problemsOf(const Item &item, const Check &check, const QDate &to
     const std::vector<Aspect> possible = aspectsOf(item.kind);
     if (std::ranges::find(possible, check.aspect) == possible.end()) {
         problems.push_back(
-            error(u"/aspect"_s, Wording::tr("is nothing that is checked of a %1").arg(kindName(item.kind))));
+            error(u"/aspect"_s,
+                  ChecksoundnessWording::tr("is nothing that is checked of a %1").arg(kindName(item.kind))));
         return problems;
     }
     if (!check.day.isValid() || check.day > today || check.day.year() < 1900)
-        problems.push_back(error(u"/day"_s, Wording::tr("must be a day that exists and is not to come")));
+        problems.push_back(
+            error(u"/day"_s, ChecksoundnessWording::tr("must be a day that exists and is not to come")));
     const Protocol protocol = protocolFor(item, check.aspect);
     checkConditions(protocol, check, problems);
     if (checkRows(protocol, check, problems))
         checkEnough(item, check, problems);
-    assay::checkProse(problems, u"/source"_s, check.source, Wording::tr("the source"));
-    assay::checkProse(problems, u"/note"_s, check.note, Wording::tr("the note"));
+    assay::checkProse(problems, u"/source"_s, check.source, ChecksoundnessWording::tr("the source"));
+    assay::checkProse(problems, u"/note"_s, check.note, ChecksoundnessWording::tr("the note"));
     return problems;
 }
 

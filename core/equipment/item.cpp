@@ -15,7 +15,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct ItemWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::equipment::Item)
 };
 
@@ -79,19 +79,19 @@ QString kindName(Kind kind)
 {
     switch (kind) {
     case Kind::Photometer:
-        return Wording::tr("photometer");
+        return ItemWording::tr("photometer");
     case Kind::PistonPipette:
-        return Wording::tr("piston pipette");
+        return ItemWording::tr("piston pipette");
     case Kind::BulbPipette:
-        return Wording::tr("bulb pipette");
+        return ItemWording::tr("bulb pipette");
     case Kind::Flask:
-        return Wording::tr("flask");
+        return ItemWording::tr("flask");
     case Kind::Balance:
-        return Wording::tr("balance");
+        return ItemWording::tr("balance");
     case Kind::Thermometer:
-        return Wording::tr("thermometer");
+        return ItemWording::tr("thermometer");
     default:
-        return Wording::tr("set of cuvettes");
+        return ItemWording::tr("set of cuvettes");
     }
 }
 
@@ -99,19 +99,19 @@ QString aspectName(Aspect aspect)
 {
     switch (aspect) {
     case Aspect::Wavelength:
-        return Wording::tr("wavelength scale");
+        return ItemWording::tr("wavelength scale");
     case Aspect::Absorbance:
-        return Wording::tr("absorbance scale");
+        return ItemWording::tr("absorbance scale");
     case Aspect::Noise:
-        return Wording::tr("zero and noise");
+        return ItemWording::tr("zero and noise");
     case Aspect::Volume:
-        return Wording::tr("volume");
+        return ItemWording::tr("volume");
     case Aspect::Weighing:
-        return Wording::tr("weighing");
+        return ItemWording::tr("weighing");
     case Aspect::Temperature:
-        return Wording::tr("temperature");
+        return ItemWording::tr("temperature");
     default:
-        return Wording::tr("match of the cuvettes");
+        return ItemWording::tr("match of the cuvettes");
     }
 }
 
@@ -144,32 +144,33 @@ QString titleOf(const Item &item)
 {
     const QString kind = kindName(item.kind);
     return item.name.contains(kind, Qt::CaseInsensitive) ? item.name
-                                                         : Wording::tr("%1 %2").arg(kind, item.name);
+                                                         : ItemWording::tr("%1 %2").arg(kind, item.name);
 }
 
 assay::Problems problemsOf(const Item &item)
 {
     assay::Problems problems;
-    assay::checkLabel(problems, u"/name"_s, item.name, Wording::tr("the name"));
+    assay::checkLabel(problems, u"/name"_s, item.name, ItemWording::tr("the name"));
     if (!item.number.isEmpty())
-        assay::checkLabel(problems, u"/number"_s, item.number, Wording::tr("the number"));
+        assay::checkLabel(problems, u"/number"_s, item.number, ItemWording::tr("the number"));
     if (holdsVolume(item.kind))
         assay::checkAbove(problems, u"/nominal_mL"_s, item.nominal_mL, 0, largestNominal_mL, u"mL"_s);
     if (item.kind == Kind::PistonPipette)
         assay::checkAbove(problems, u"/smallest_mL"_s, item.smallest_mL, 0, item.nominal_mL, u"mL"_s);
     if (item.every_days.empty())
-        problems.push_back(assay::error(
-            u"/every_days"_s, Wording::tr("says nothing that is checked; give at least one number of days")));
+        problems.push_back(
+            assay::error(u"/every_days"_s,
+                         ItemWording::tr("says nothing that is checked; give at least one number of days")));
     const std::vector<Aspect> possible = aspectsOf(item.kind);
     for (const auto &[aspect, days] : item.every_days) {
         const QString pointer = assay::pointerTo(u"/every_days"_s, aspectWord(aspect));
         if (std::ranges::find(possible, aspect) == possible.end())
             problems.push_back(assay::error(
-                pointer, Wording::tr("is not checked of a %1; leave it out").arg(kindName(item.kind))));
+                pointer, ItemWording::tr("is not checked of a %1; leave it out").arg(kindName(item.kind))));
         else if (days < 1 || days > mostDays)
             problems.push_back(assay::error(
                 pointer,
-                Wording::tr("is every %1 days; it must be every 1 to %2 days").arg(days).arg(mostDays)));
+                ItemWording::tr("is every %1 days; it must be every 1 to %2 days").arg(days).arg(mostDays)));
     }
     return problems;
 }

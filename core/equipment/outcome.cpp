@@ -22,26 +22,19 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Wording {
+struct OutcomeWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::equipment::Outcome)
 };
 
 QString keyedSource(const Check &check)
 {
-    return check.source.trimmed().isEmpty() ? Wording::tr("keyed with the check") : check.source.trimmed();
-}
-
-/// Where a limit that was offered comes from, unless another one was keyed.
-QString sourceOf(const Item &item, const Check &check, const QString &key, const QString &offered)
-{
-    const std::vector<ProtocolField> fields = protocolFor(item, check.aspect).fields;
-    const auto field = std::ranges::find(fields, key, &ProtocolField::key);
-    return field->usual == check.conditions.at(key) ? offered : keyedSource(check);
+    return check.source.trimmed().isEmpty() ? OutcomeWording::tr("keyed with the check")
+                                            : check.source.trimmed();
 }
 
 QString usual()
 {
-    return Wording::tr("common practice, no source");
+    return OutcomeWording::tr("common practice, no source");
 }
 
 Outcome ofWavelength(const Check &check)
@@ -52,8 +45,9 @@ Outcome ofWavelength(const Check &check)
             continue;
         const double tolerance_nm = wavelengthTolerance_nm(*row[0]);
         outcome.findings.push_back(
-            held({Wording::tr("at %1").arg(withUnit(plainText(*row[0]), u"nm"_s)), *row[1] - *row[0], u"nm"_s,
-                  -tolerance_nm, tolerance_nm, true, Wording::tr("European Pharmacopoeia 2.2.25"), 2}));
+            held({OutcomeWording::tr("at %1").arg(withUnit(plainText(*row[0]), u"nm"_s)), *row[1] - *row[0],
+                  u"nm"_s, -tolerance_nm, tolerance_nm, true,
+                  OutcomeWording::tr("European Pharmacopoeia 2.2.25"), 2}));
     }
     return outcome;
 }
@@ -69,15 +63,15 @@ Outcome ofAbsorbance(const Check &check)
         const double found = specificAbsorbance(
             *check.rows[i][1], check.conditions.at(band.strong ? u"strong_mg_per_L"_s : u"weak_mg_per_L"_s),
             check.conditions.at(u"pathLength_mm"_s));
-        outcome.findings.push_back(held(
-            {Wording::tr("A(1 %, 1 cm) at %1").arg(withUnit(QString::number(band.wavelength_nm), u"nm"_s)),
-             found,
-             {},
-             band.lowest,
-             band.highest,
-             true,
-             Wording::tr("pharmacopoeia, control of absorbances"),
-             1}));
+        outcome.findings.push_back(held({OutcomeWording::tr("A(1 %, 1 cm) at %1")
+                                             .arg(withUnit(QString::number(band.wavelength_nm), u"nm"_s)),
+                                         found,
+                                         {},
+                                         band.lowest,
+                                         band.highest,
+                                         true,
+                                         OutcomeWording::tr("pharmacopoeia, control of absorbances"),
+                                         1}));
         squares += std::pow(found / band.specificAbsorbance - 1, 2);
     }
     outcome.figures.scale_percent = 100 * std::sqrt(squares / double(outcome.findings.size()));
@@ -92,9 +86,15 @@ Outcome ofNoise(const Item &item, const Check &check)
     const QString source = sourceOf(item, check, u"noise_limit"_s, usual());
     const std::vector<double> zero = columnOf(check, 0);
     double largest = *quality::standardDeviation(zero);
-    outcome.findings.push_back(held(
-        {Wording::tr("standard deviation of the zero"), largest, {}, std::nullopt, limit, true, source, 4}));
-    outcome.findings.push_back(held({Wording::tr("mean of the zero"),
+    outcome.findings.push_back(held({OutcomeWording::tr("standard deviation of the zero"),
+                                     largest,
+                                     {},
+                                     std::nullopt,
+                                     limit,
+                                     true,
+                                     source,
+                                     4}));
+    outcome.findings.push_back(held({OutcomeWording::tr("mean of the zero"),
                                      *quality::mean(zero),
                                      {},
                                      -zeroLimit,
@@ -105,7 +105,7 @@ Outcome ofNoise(const Item &item, const Check &check)
     const std::vector<double> coloured = columnOf(check, 1);
     if (!coloured.empty()) {
         const double s = *quality::standardDeviation(coloured);
-        outcome.findings.push_back(held({Wording::tr("standard deviation of the coloured cuvette"),
+        outcome.findings.push_back(held({OutcomeWording::tr("standard deviation of the coloured cuvette"),
                                          s,
                                          {},
                                          std::nullopt,
@@ -126,7 +126,7 @@ Outcome ofWeighing(const Item &item, const Check &check)
     Outcome outcome;
     constexpr double mg_per_g = 1000;
     const double s_mg = mg_per_g * *quality::standardDeviation(columnOf(check, 0));
-    outcome.findings.push_back(held({Wording::tr("standard deviation of one load"), s_mg, u"mg"_s,
+    outcome.findings.push_back(held({OutcomeWording::tr("standard deviation of one load"), s_mg, u"mg"_s,
                                      std::nullopt, check.conditions.at(u"repeat_limit_mg"_s), true,
                                      sourceOf(item, check, u"repeat_limit_mg"_s, usual()), 3}));
     const double limit_mg = check.conditions.at(u"deviation_limit_mg"_s);
@@ -137,9 +137,9 @@ Outcome ofWeighing(const Item &item, const Check &check)
         const double off_mg = mg_per_g * (*row[2] - *row[1]);
         largest_mg = std::max(largest_mg, std::abs(off_mg));
         outcome.findings.push_back(
-            held({Wording::tr("off from the weight of %1").arg(withUnit(plainText(*row[1]), u"g"_s)), off_mg,
-                  u"mg"_s, -limit_mg, limit_mg, true, sourceOf(item, check, u"deviation_limit_mg"_s, usual()),
-                  3}));
+            held({OutcomeWording::tr("off from the weight of %1").arg(withUnit(plainText(*row[1]), u"g"_s)),
+                  off_mg, u"mg"_s, -limit_mg, limit_mg, true,
+                  sourceOf(item, check, u"deviation_limit_mg"_s, usual()), 3}));
     }
     outcome.figures.weighing_mg = std::hypot(s_mg, largest_mg / std::sqrt(3.0));
     return outcome;
@@ -156,8 +156,8 @@ Outcome ofTemperature(const Item &item, const Check &check)
         const double off_C = *row[1] - *row[0];
         largest_C = std::max(largest_C, std::abs(off_C));
         outcome.findings.push_back(
-            held({Wording::tr("at %1").arg(withUnit(plainText(*row[0]), u"°C"_s)), off_C, u"°C"_s, -limit_C,
-                  limit_C, true, sourceOf(item, check, u"limit_C"_s, usual()), 2}));
+            held({OutcomeWording::tr("at %1").arg(withUnit(plainText(*row[0]), u"°C"_s)), off_C, u"°C"_s,
+                  -limit_C, limit_C, true, sourceOf(item, check, u"limit_C"_s, usual()), 2}));
     }
     outcome.figures.temperature_C = largest_C / std::sqrt(3.0);
     return outcome;
@@ -167,14 +167,15 @@ Outcome ofMatch(const Item &item, const Check &check)
 {
     Outcome outcome;
     const std::vector<double> found = columnOf(check, 0);
-    outcome.findings.push_back(held({Wording::tr("largest less smallest of %1 cuvettes").arg(found.size()),
-                                     quality::range(found),
-                                     {},
-                                     std::nullopt,
-                                     check.conditions.at(u"limit"_s),
-                                     true,
-                                     sourceOf(item, check, u"limit"_s, usual()),
-                                     3}));
+    outcome.findings.push_back(
+        held({OutcomeWording::tr("largest less smallest of %1 cuvettes").arg(found.size()),
+              quality::range(found),
+              {},
+              std::nullopt,
+              check.conditions.at(u"limit"_s),
+              true,
+              sourceOf(item, check, u"limit"_s, usual()),
+              3}));
     outcome.figures.pathLength_percent = check.conditions.at(u"path_percent"_s) / std::sqrt(3.0);
     return outcome;
 }
@@ -200,6 +201,13 @@ Outcome withoutVerdict(const Item &item, const Check &check)
 }
 
 } // namespace
+
+QString sourceOf(const Item &item, const Check &check, const QString &key, const QString &offered)
+{
+    const std::vector<ProtocolField> fields = protocolFor(item, check.aspect).fields;
+    const auto field = std::ranges::find(fields, key, &ProtocolField::key);
+    return field->usual == check.conditions.at(key) ? offered : keyedSource(check);
+}
 
 Finding held(Finding finding)
 {
@@ -244,8 +252,9 @@ QString limitText(const Finding &finding)
     const QStringList texts = evaluation::comparedTexts(finding.value, limits, finding.decimals);
     const QString last = finding.unit.isEmpty() ? texts.back() : withUnit(texts.back(), finding.unit);
     if (limits.size() == 2)
-        return Wording::tr("%1 to %2").arg(texts[1], last);
-    return finding.highest ? Wording::tr("at most %1").arg(last) : Wording::tr("at least %1").arg(last);
+        return OutcomeWording::tr("%1 to %2").arg(texts[1], last);
+    return finding.highest ? OutcomeWording::tr("at most %1").arg(last)
+                           : OutcomeWording::tr("at least %1").arg(last);
 }
 
 } // namespace plateau::equipment

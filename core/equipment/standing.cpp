@@ -10,7 +10,7 @@ namespace plateau::equipment {
 
 namespace {
 
-struct Wording {
+struct StandingWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::equipment::Standing)
 };
 
@@ -74,23 +74,24 @@ QString standingText(const AspectStanding &standing, const QDate &today)
     const auto day = [](const QDate &date) { return date.toString(Qt::ISODate); };
     switch (standing.standing) {
     case Standing::OutOfUse:
-        return Wording::tr("out of use");
+        return StandingWording::tr("out of use");
     case Standing::InDate:
-        return Wording::tr("in date until %1").arg(day(*standing.due));
+        return StandingWording::tr("in date until %1").arg(day(*standing.due));
     case Standing::DueSoon: {
         const auto left_days = static_cast<int>(today.daysTo(*standing.due));
-        const QString when = left_days == 0   ? Wording::tr("due today")
-                             : left_days == 1 ? Wording::tr("due in 1 day")
-                                              : Wording::tr("due in %1 days").arg(left_days);
-        return Wording::tr("%1: %2").arg(when, aspectName(standing.aspect));
+        const QString when = left_days == 0   ? StandingWording::tr("due today")
+                             : left_days == 1 ? StandingWording::tr("due in 1 day")
+                                              : StandingWording::tr("due in %1 days").arg(left_days);
+        return StandingWording::tr("%1: %2").arg(when, aspectName(standing.aspect));
     }
     case Standing::Overdue:
-        return Wording::tr("overdue since %1: %2").arg(day(*standing.due), aspectName(standing.aspect));
+        return StandingWording::tr("overdue since %1: %2")
+            .arg(day(*standing.due), aspectName(standing.aspect));
     case Standing::Failed:
-        return Wording::tr("failed on %1: %2")
+        return StandingWording::tr("failed on %1: %2")
             .arg(day(standing.last->check.day), aspectName(standing.aspect));
     default:
-        return Wording::tr("never checked: %1").arg(aspectName(standing.aspect));
+        return StandingWording::tr("never checked: %1").arg(aspectName(standing.aspect));
     }
 }
 
@@ -107,7 +108,7 @@ const HeldCheck *validCheck(const HeldItem &held, Aspect aspect, const QDate &to
 
 QString checkName(const HeldCheck &check)
 {
-    return Wording::tr("check %1 of %2").arg(check.id).arg(check.check.day.toString(Qt::ISODate));
+    return StandingWording::tr("check %1 of %2").arg(check.id).arg(check.check.day.toString(Qt::ISODate));
 }
 
 } // namespace plateau::equipment

@@ -21,7 +21,7 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Wording {
+struct VolumeoutcomeWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::equipment::Outcome)
 };
 
@@ -29,19 +29,6 @@ double zOf(const Check &check)
 {
     return zFactor_uL_per_mg({check.conditions.at(u"temperature_C"_s), check.conditions.at(u"pressure_kPa"_s),
                               check.conditions.at(u"humidity_percent"_s)});
-}
-
-bool asOffered(const Item &item, const Check &check, const QString &key)
-{
-    const std::vector<ProtocolField> fields = protocolFor(item, check.aspect).fields;
-    return std::ranges::find(fields, key, &ProtocolField::key)->usual == check.conditions.at(key);
-}
-
-QString sourceOf(const Item &item, const Check &check, const QString &key, const QString &offered)
-{
-    if (asOffered(item, check, key))
-        return offered;
-    return check.source.trimmed().isEmpty() ? Wording::tr("keyed with the check") : check.source.trimmed();
 }
 
 Outcome ofPiston(const Item &item, const Check &check)
@@ -63,11 +50,11 @@ Outcome ofPiston(const Item &item, const Check &check)
         const int decimals = evaluation::decimalsFor(random_uL > 0 ? random_uL : series.set / 100, 2);
         const QString limit = u"ISO 8655-2:2002"_s;
         outcome.findings.push_back(
-            held({Wording::tr("systematic error at %1").arg(at), off_uL, u"µL"_s, -systematic_uL,
+            held({VolumeoutcomeWording::tr("systematic error at %1").arg(at), off_uL, u"µL"_s, -systematic_uL,
                   systematic_uL, true, sourceOf(item, check, u"systematic_limit_uL"_s, limit), decimals}));
         outcome.findings.push_back(
-            held({Wording::tr("random error at %1").arg(at), s_uL, u"µL"_s, std::nullopt, random_uL, true,
-                  sourceOf(item, check, u"random_limit_uL"_s, limit), decimals}));
+            held({VolumeoutcomeWording::tr("random error at %1").arg(at), s_uL, u"µL"_s, std::nullopt,
+                  random_uL, true, sourceOf(item, check, u"random_limit_uL"_s, limit), decimals}));
         worst_percent = std::max(worst_percent, 100 * std::hypot(off_uL, s_uL) / series.set);
     }
     outcome.figures.volume_percent = worst_percent;
@@ -86,13 +73,13 @@ Outcome ofGlass(const Item &item, const Check &check)
     const double limit_mL = check.conditions.at(u"limit_mL"_s);
     const double off_mL = *quality::mean(volumes_mL) - item.nominal_mL;
     const double s_mL = *quality::standardDeviation(volumes_mL);
-    const QString offered = item.kind == Kind::Flask ? Wording::tr("class A, ISO 1042:1998")
-                                                     : Wording::tr("class A, ISO 648:2008");
+    const QString offered = item.kind == Kind::Flask ? VolumeoutcomeWording::tr("class A, ISO 1042:1998")
+                                                     : VolumeoutcomeWording::tr("class A, ISO 648:2008");
     const int decimals = evaluation::decimalsFor(limit_mL > 0 ? limit_mL : item.nominal_mL / 1000, 2);
     outcome.findings.push_back(
-        held({Wording::tr("mean less the stated volume, at 20 °C"), off_mL, u"mL"_s, -limit_mL, limit_mL,
-              true, sourceOf(item, check, u"limit_mL"_s, offered), decimals}));
-    outcome.findings.push_back(held({Wording::tr("standard deviation of the fillings"),
+        held({VolumeoutcomeWording::tr("mean less the stated volume, at 20 °C"), off_mL, u"mL"_s, -limit_mL,
+              limit_mL, true, sourceOf(item, check, u"limit_mL"_s, offered), decimals}));
+    outcome.findings.push_back(held({VolumeoutcomeWording::tr("standard deviation of the fillings"),
                                      s_mL,
                                      u"mL"_s,
                                      std::nullopt,

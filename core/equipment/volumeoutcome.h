@@ -10,5 +10,7 @@ namespace plateau::equipment {
 Outcome volumeOutcome(const Item &item, const Check &check);
 /// The finding with its verdict.
 Finding held(Finding finding);
+/// Where a limit comes from: as it was offered, unless another one was keyed with the check.
+QString sourceOf(const Item &item, const Check &check, const QString &key, const QString &offered);
 
 } // namespace plateau::equipment

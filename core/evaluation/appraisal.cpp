@@ -19,7 +19,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct AppraisalWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::Appraisal)
 };
 
@@ -104,8 +104,8 @@ void addLimits(const assay::Method &method, const AppraisalInputs &inputs, Appra
     if (appraisal.quantificationByWindow && method.window.minSignal < smallest)
         appraisal.remarks.push_back(assay::warning(
             u"/window/minSignal"_s,
-            Wording::tr("the window starts at %1, below the smallest difference of absorbances "
-                        "that can be told apart (%2)")
+            AppraisalWording::tr("the window starts at %1, below the smallest difference of absorbances "
+                                 "that can be told apart (%2)")
                 .arg(assay::shown(method.window.minSignal), assay::shown(smallest))));
     const std::vector<double> volumes = volumesOf(method);
     for (const assay::Measurand &measurand : method.measurands) {

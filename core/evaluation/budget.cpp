@@ -22,7 +22,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr double infinite = std::numeric_limits<double>::infinity();
+constexpr double infinitelyMany = std::numeric_limits<double>::infinity();
 
 struct Term {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::Budget)
@@ -81,7 +81,7 @@ std::optional<std::pair<double, double>> calibrationScatter(const Layout &layout
 UncertaintyTerm larger(const QString &name, double propagated, double observed, double degreesOfFreedom)
 {
     return observed > propagated ? UncertaintyTerm{name, observed, degreesOfFreedom}
-                                 : UncertaintyTerm{name, propagated, infinite};
+                                 : UncertaintyTerm{name, propagated, infinitelyMany};
 }
 
 /// What each tube alone would give: of the tubes that all parts rest on.
@@ -145,7 +145,7 @@ UncertaintyTerm calibration(JointSensitivities &sensitivities)
             tubes.push_back(point.tube);
         return tubes;
     });
-    UncertaintyTerm observed{{}, 0, infinite};
+    UncertaintyTerm observed{{}, 0, infinitelyMany};
     const std::vector<UncertaintyTerm> parts = scatters(sensitivities);
     if (parts.size() == 1)
         observed = parts.front();
@@ -191,7 +191,7 @@ std::vector<UncertaintyTerm> standardConcentrations(JointSensitivities &sensitiv
         const QString name = content.isEmpty() || byContent.size() == 1
                                  ? Term::tr("concentration of the standard")
                                  : Term::tr("concentration of the standard (%1)").arg(content);
-        terms.push_back({name, std::abs(uncertainty), infinite});
+        terms.push_back({name, std::abs(uncertainty), infinitelyMany});
     }
     return terms;
 }
@@ -217,9 +217,9 @@ ShareBudget budgetOf(const RunShare &share)
     budget.before.push_back(
         {Term::tr("blank"),
          propagatedReadings(sensitivities, [](const Contribution &part) { return part.terms->blanks; }),
-         infinite});
+         infinitelyMany});
     budget.before.push_back(
-        {Term::tr("sample blank"), propagatedReadings(sensitivities, sampleBlanksOf), infinite});
+        {Term::tr("sample blank"), propagatedReadings(sensitivities, sampleBlanksOf), infinitelyMany});
     if (share.layout->run().calibration != run::Calibration::Absorptivity) {
         budget.before.push_back(calibration(sensitivities));
         for (UncertaintyTerm &term : standardConcentrations(sensitivities))
@@ -228,7 +228,7 @@ ShareBudget budgetOf(const RunShare &share)
     budget.absorptivity = relative(index.absorptivity, stated.absorptivity_percent);
 
     const auto addRelative = [&](const QString &name, size_t input, double percent) {
-        budget.after.push_back({name, std::abs(relative(input, percent)), infinite});
+        budget.after.push_back({name, std::abs(relative(input, percent)), infinitelyMany});
     };
     addRelative(Term::tr("path length"), index.pathLength, stated.pathLength_percent);
     addRelative(Term::tr("total volume"), index.totalVolume, stated.totalVolume_percent);
@@ -286,7 +286,7 @@ std::vector<UncertaintyTerm> uncertaintyTerms(std::span<const RunShare> shares)
         };
         add(budgets[i].before);
         const UncertaintyTerm absorptivity{Term::tr("absorptivity"), std::abs(budgets[i].absorptivity),
-                                           infinite};
+                                           infinitelyMany};
         if (severalAbsorptivities)
             add({absorptivity});
         else

@@ -16,7 +16,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct ComplianceWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::Compliance)
 };
 
@@ -148,18 +148,19 @@ QString ruleText(const Reported &reported, const Specification &specification,
     if (specification.rule == DecisionRule::SimpleAcceptance)
         return reported.expandedUncertainty || !reported.value
                    ? name
-                   : Wording::tr("%1; the result states no uncertainty").arg(name);
+                   : ComplianceWording::tr("%1; the result states no uncertainty").arg(name);
     if (!guardBand)
         return name;
     const GuardBand &guard = *specification.guard;
     if (guard.kind == GuardBand::Kind::Absolute)
-        return Wording::tr("%1, %2").arg(name,
-                                         withUnit(plainText(guard.size), reportUnitWord(specification.unit)));
+        return ComplianceWording::tr("%1, %2").arg(
+            name, withUnit(plainText(guard.size), reportUnitWord(specification.unit)));
     const QString width = withUnit(significantText(*guardBand, 2), reportUnitWord(specification.unit));
     if (guard.kind == GuardBand::Kind::OneSided95)
-        return Wording::tr("%1, %2 u = %3").arg(name, QString::number(oneSided95(reported), 'f', 2), width);
-    return guard.size == 1 ? Wording::tr("%1, U = %2").arg(name, width)
-                           : Wording::tr("%1, %2 U = %3").arg(name, plainText(guard.size), width);
+        return ComplianceWording::tr("%1, %2 u = %3")
+            .arg(name, QString::number(oneSided95(reported), 'f', 2), width);
+    return guard.size == 1 ? ComplianceWording::tr("%1, U = %2").arg(name, width)
+                           : ComplianceWording::tr("%1, %2 U = %3").arg(name, plainText(guard.size), width);
 }
 
 /// The result with as many decimals as it takes to tell it from the limits.
@@ -187,22 +188,23 @@ QString undecidedReason(const Reported &reported, const Specification &specifica
 {
     const bool bound = reported.lessThan || reported.greaterThan;
     if (specification.rule != DecisionRule::SimpleAcceptance && !guardBand)
-        return bound ? Wording::tr(
+        return bound ? ComplianceWording::tr(
                            "cannot be decided, because the rule needs an uncertainty and a bound has none")
-                     : Wording::tr(
+                     : ComplianceWording::tr(
                            "cannot be decided, because the rule needs an uncertainty and the result states "
                            "none");
     if (bound)
-        return Wording::tr("cannot be decided, because only a bound is known");
+        return ComplianceWording::tr("cannot be decided, because only a bound is known");
     if (zones.insideFrom > zones.insideTo)
-        return Wording::tr("cannot be decided at this uncertainty, which leaves nothing between the limits");
-    return Wording::tr("cannot be decided at this uncertainty");
+        return ComplianceWording::tr(
+            "cannot be decided at this uncertainty, which leaves nothing between the limits");
+    return ComplianceWording::tr("cannot be decided at this uncertainty");
 }
 
 Judgement undecided(const QString &reason, const Specification &specification)
 {
     return {Standing::Undecided,
-            Wording::tr("cannot be decided against %1: %2").arg(limitText(specification), reason)};
+            ComplianceWording::tr("cannot be decided against %1: %2").arg(limitText(specification), reason)};
 }
 
 } // namespace
@@ -225,27 +227,28 @@ QString standingName(Standing standing, LimitKind kind)
     const bool label = kind == LimitKind::LabelThreshold;
     switch (standing) {
     case Standing::Inside:
-        return label ? Wording::tr("below the threshold") : Wording::tr("inside");
+        return label ? ComplianceWording::tr("below the threshold") : ComplianceWording::tr("inside");
     case Standing::Outside:
-        return label ? Wording::tr("at or above the threshold") : Wording::tr("outside");
+        return label ? ComplianceWording::tr("at or above the threshold") : ComplianceWording::tr("outside");
     case Standing::Undecided:
         break;
     }
-    return Wording::tr("cannot be decided");
+    return ComplianceWording::tr("cannot be decided");
 }
 
 QString beyondLimitText(const BeyondLimit &beyond)
 {
     const double percent = 100 * beyond.probability;
-    const QString number = percent < 0.1 ? Wording::tr("less than %1").arg(withUnit(u"0.1"_s, u"%"_s))
-                           : percent > 99.9
-                               ? Wording::tr("more than %1").arg(withUnit(u"99.9"_s, u"%"_s))
-                               : withUnit(QString::number(percent, 'f', percent < 10 ? 1 : 0), u"%"_s);
+    const QString number =
+        percent < 0.1    ? ComplianceWording::tr("less than %1").arg(withUnit(u"0.1"_s, u"%"_s))
+        : percent > 99.9 ? ComplianceWording::tr("more than %1").arg(withUnit(u"99.9"_s, u"%"_s))
+                         : withUnit(QString::number(percent, 'f', percent < 10 ? 1 : 0), u"%"_s);
     if (std::isinf(beyond.degreesOfFreedom))
-        return Wording::tr("probability %1 that the true value lies beyond the limit, if it is distributed "
-                           "normally about the result")
+        return ComplianceWording::tr(
+                   "probability %1 that the true value lies beyond the limit, if it is distributed "
+                   "normally about the result")
             .arg(number);
-    return Wording::tr(
+    return ComplianceWording::tr(
                "probability %1 that the true value lies beyond the limit, if it is distributed about the "
                "result as Student's t with %2 degrees of freedom")
         .arg(number, significantText(beyond.degreesOfFreedom, 2));
@@ -254,10 +257,11 @@ QString beyondLimitText(const BeyondLimit &beyond)
 Judgement judge(const Reported &reported, const Specification &specification)
 {
     if (reported.unit != specification.unit)
-        return undecided(Wording::tr("the result is given in %1").arg(reportUnitWord(reported.unit)),
-                         specification);
+        return undecided(
+            ComplianceWording::tr("the result is given in %1").arg(reportUnitWord(reported.unit)),
+            specification);
     if (!reported.value && !reported.lessThan && !reported.greaterThan)
-        return undecided(Wording::tr("the result has no value"), specification);
+        return undecided(ComplianceWording::tr("the result has no value"), specification);
 
     const std::optional<double> guardBand = guardBandOf(reported, specification);
     const Zones zones = zonesOf(specification, guardBand);
@@ -273,7 +277,7 @@ Judgement judge(const Reported &reported, const Specification &specification)
     const QString head = judgement.standing == Standing::Undecided
                              ? undecidedReason(reported, specification, zones, guardBand)
                              : standingName(judgement.standing, specification.kind);
-    judgement.sentence = Wording::tr("%1: %2 against %3 (%4)")
+    judgement.sentence = ComplianceWording::tr("%1: %2 against %3 (%4)")
                              .arg(head, comparedText(reported, specification), limitText(specification),
                                   ruleText(reported, specification, guardBand));
     return judgement;

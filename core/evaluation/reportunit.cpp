@@ -15,7 +15,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct ReportUnitWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::ReportUnit)
 };
 
@@ -44,10 +44,10 @@ QString densityObstacle(ReportUnit from, ReportUnit to)
 {
     const QString sentence =
         formOf(from) == run::Form::Liquid
-            ? Wording::tr("a result in %1 cannot be given in %2 without the density, which "
-                          "nobody stated; choose a unit per volume")
-            : Wording::tr("a result in %1 cannot be given in %2 without the density, which "
-                          "nobody stated; choose a unit per mass");
+            ? ReportUnitWording::tr("a result in %1 cannot be given in %2 without the density, which "
+                                    "nobody stated; choose a unit per volume")
+            : ReportUnitWording::tr("a result in %1 cannot be given in %2 without the density, which "
+                                    "nobody stated; choose a unit per mass");
     return sentence.arg(reportUnitWord(from), reportUnitWord(to));
 }
 
@@ -167,7 +167,7 @@ QString reportedText(const Reported &reported)
     if (!bounds.isEmpty())
         return bounds.join(u", "_s);
     if (!reported.value)
-        return Wording::tr("no value");
+        return ReportUnitWording::tr("no value");
     const QString value = valueText(*reported.value, reported.expandedUncertainty);
     if (!reported.expandedUncertainty)
         return withUnit(value, unit);
@@ -183,8 +183,8 @@ Converted<double> conversionFactor(ReportUnit from, ReportUnit to, std::optional
     const bool molar = from == ReportUnit::MillimolPerLitre || to == ReportUnit::MillimolPerLitre;
     if (molar && !(molarMass_g_per_mol && *molarMass_g_per_mol > 0))
         return {std::nullopt,
-                Wording::tr("a result in %1 cannot be given in %2, because what is measured has no "
-                            "molar mass of its own; choose a unit of mass")
+                ReportUnitWording::tr("a result in %1 cannot be given in %2, because what is measured has no "
+                                      "molar mass of its own; choose a unit of mass")
                     .arg(reportUnitWord(from), reportUnitWord(to))};
     const double molarMass = molarMass_g_per_mol.value_or(1);
     return {perEvaluationUnit(to, molarMass) / perEvaluationUnit(from, molarMass), {}};
@@ -215,7 +215,8 @@ Converted<Reported> reportedAs(const Reported &reported, ReportUnit unit,
                                std::optional<double> molarMass_g_per_mol)
 {
     if (!reported.value && !reported.lessThan && !reported.greaterThan)
-        return {std::nullopt, Wording::tr("there is no value to report yet; complete the readings first")};
+        return {std::nullopt,
+                ReportUnitWording::tr("there is no value to report yet; complete the readings first")};
     const Converted<double> factor = conversionFactor(reported.unit, unit, molarMass_g_per_mol);
     if (!factor.value)
         return {std::nullopt, factor.obstacle};
@@ -233,9 +234,8 @@ Converted<Reported> reportedAs(const Result &result, const assay::Method &method
 {
     const std::optional<ReportUnit> own = reportUnitFromWord(result.unit);
     if (!own)
-        return {
-            std::nullopt,
-            Wording::tr("a result in \"%1\" cannot be given in %2").arg(result.unit, reportUnitWord(unit))};
+        return {std::nullopt, ReportUnitWording::tr("a result in \"%1\" cannot be given in %2")
+                                  .arg(result.unit, reportUnitWord(unit))};
     return reportedAs(asEvaluated(result, *own), unit, molarMassOf(result.measurand, method, others));
 }
 

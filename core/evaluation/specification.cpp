@@ -16,7 +16,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct SpecificationWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::Specification)
 };
 
@@ -74,15 +74,15 @@ QString decisionRuleName(DecisionRule rule)
 {
     switch (rule) {
     case DecisionRule::SimpleAcceptance:
-        return Wording::tr("simple acceptance");
+        return SpecificationWording::tr("simple acceptance");
     case DecisionRule::GuardedAcceptance:
-        return Wording::tr("guard band for acceptance");
+        return SpecificationWording::tr("guard band for acceptance");
     case DecisionRule::GuardedRejection:
-        return Wording::tr("guard band for rejection");
+        return SpecificationWording::tr("guard band for rejection");
     case DecisionRule::GuardedBoth:
         break;
     }
-    return Wording::tr("guard band for acceptance and rejection");
+    return SpecificationWording::tr("guard band for acceptance and rejection");
 }
 
 QString guardBandWord(GuardBand::Kind kind)
@@ -106,16 +106,17 @@ QString limitText(const Specification &specification)
     const QString unit = reportUnitWord(specification.unit);
     switch (specification.kind) {
     case LimitKind::Maximum:
-        return Wording::tr("at most %1").arg(withUnit(number(specification.upper), unit));
+        return SpecificationWording::tr("at most %1").arg(withUnit(number(specification.upper), unit));
     case LimitKind::Minimum:
-        return Wording::tr("at least %1").arg(withUnit(number(specification.lower), unit));
+        return SpecificationWording::tr("at least %1").arg(withUnit(number(specification.lower), unit));
     case LimitKind::Range:
-        return Wording::tr("%1 to %2")
+        return SpecificationWording::tr("%1 to %2")
             .arg(number(specification.lower), withUnit(number(specification.upper), unit));
     case LimitKind::LabelThreshold:
         break;
     }
-    return Wording::tr("a label threshold of %1").arg(withUnit(number(specification.upper), unit));
+    return SpecificationWording::tr("a label threshold of %1")
+        .arg(withUnit(number(specification.upper), unit));
 }
 
 std::vector<Specification> specificationsFor(const std::vector<Specification> &all, const QString &product,

@@ -17,7 +17,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct SpecificationSoundnessWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::SpecificationSoundness)
 };
 
@@ -26,12 +26,13 @@ void checkLimit(const QString &pointer, const std::optional<double> &limit, bool
 {
     if (!limit) {
         if (wanted)
-            problems.push_back(error(pointer, Wording::tr("is missing; a limit of this kind needs it")));
+            problems.push_back(error(
+                pointer, SpecificationSoundnessWording::tr("is missing; a limit of this kind needs it")));
         return;
     }
     if (!wanted) {
-        problems.push_back(
-            error(pointer, Wording::tr("has no meaning for a limit of this kind; leave it out")));
+        problems.push_back(error(pointer, SpecificationSoundnessWording::tr(
+                                              "has no meaning for a limit of this kind; leave it out")));
         return;
     }
     if (mayBeZero)
@@ -49,8 +50,9 @@ void checkLimits(const Specification &specification, Problems &problems)
     checkLimit(u"/upper"_s, specification.upper, specification.kind != LimitKind::Minimum, false, problems);
     if (range && problems.size() == before && !(*specification.lower < *specification.upper))
         problems.push_back(
-            error(u"/upper"_s, Wording::tr("must be greater than lower: %1 is not greater than %2")
-                                   .arg(shown(*specification.upper), shown(*specification.lower))));
+            error(u"/upper"_s,
+                  SpecificationSoundnessWording::tr("must be greater than lower: %1 is not greater than %2")
+                      .arg(shown(*specification.upper), shown(*specification.lower))));
 }
 
 /// A band that leaves nothing inside is a slip of the pen.
@@ -67,19 +69,21 @@ void checkAbsolute(const Specification &specification, Problems &problems)
                             ? (*specification.upper - *specification.lower) / 2
                             : *specification.upper;
     if (room > 0 && !(size < room))
-        problems.push_back(
-            error(u"/guard/size"_s, Wording::tr("leaves nothing inside the limits; must be less "
-                                                "than %1, not %2")
-                                        .arg(shown(room), shown(size))));
+        problems.push_back(error(u"/guard/size"_s, SpecificationSoundnessWording::tr(
+                                                       "leaves nothing inside the limits; must be less "
+                                                       "than %1, not %2")
+                                                       .arg(shown(room), shown(size))));
 }
 
 void checkGuard(const Specification &specification, Problems &problems)
 {
     const bool guarded = specification.rule != DecisionRule::SimpleAcceptance;
     if (guarded != specification.guard.has_value()) {
-        problems.push_back(
-            error(u"/guard"_s, guarded ? Wording::tr("is missing; this decision rule needs a guard band")
-                                       : Wording::tr("has no meaning with simple acceptance; leave it out")));
+        problems.push_back(error(
+            u"/guard"_s,
+            guarded
+                ? SpecificationSoundnessWording::tr("is missing; this decision rule needs a guard band")
+                : SpecificationSoundnessWording::tr("has no meaning with simple acceptance; leave it out")));
         return;
     }
     if (!guarded)
@@ -87,9 +91,9 @@ void checkGuard(const Specification &specification, Problems &problems)
     switch (specification.guard->kind) {
     case GuardBand::Kind::OneSided95:
         if (specification.guard->size != 1)
-            problems.push_back(
-                error(u"/guard/size"_s, Wording::tr("has no meaning with a one-sided guard band "
-                                                    "of 95 %; leave it out")));
+            problems.push_back(error(u"/guard/size"_s, SpecificationSoundnessWording::tr(
+                                                           "has no meaning with a one-sided guard band "
+                                                           "of 95 %; leave it out")));
         return;
     case GuardBand::Kind::ExpandedUncertainty:
         checkAbove(problems, u"/guard/size"_s, specification.guard->size, 0, mostExpandedUncertainties, {});
@@ -105,15 +109,20 @@ void checkGuard(const Specification &specification, Problems &problems)
 Problems problemsOf(const Specification &specification)
 {
     Problems problems;
-    checkLabel(problems, u"/product"_s, specification.product, Wording::tr("the product"));
-    checkLabel(problems, u"/measurand"_s, specification.measurand, Wording::tr("the measurand"));
+    checkLabel(problems, u"/product"_s, specification.product,
+               SpecificationSoundnessWording::tr("the product"));
+    checkLabel(problems, u"/measurand"_s, specification.measurand,
+               SpecificationSoundnessWording::tr("the measurand"));
     checkLimits(specification, problems);
     if (specification.source.trimmed().isEmpty())
-        problems.push_back(error(u"/source"_s, Wording::tr("is blank; say where the limit stands")));
+        problems.push_back(
+            error(u"/source"_s, SpecificationSoundnessWording::tr("is blank; say where the limit stands")));
     else
-        checkProse(problems, u"/source"_s, specification.source, Wording::tr("the source"));
+        checkProse(problems, u"/source"_s, specification.source,
+                   SpecificationSoundnessWording::tr("the source"));
     if (!specification.date.isValid())
-        problems.push_back(error(u"/date"_s, Wording::tr("is no date; say as of when the source was read")));
+        problems.push_back(error(
+            u"/date"_s, SpecificationSoundnessWording::tr("is no date; say as of when the source was read")));
     checkGuard(specification, problems);
     return problems;
 }
@@ -123,9 +132,10 @@ Problems problemsOf(const std::vector<Specification> &specifications)
     const QString list = u"/specifications"_s;
     Problems problems;
     if (specifications.size() > mostSpecifications)
-        problems.push_back(error(list, Wording::tr("lists %1 limits; at most %2 are allowed")
-                                           .arg(specifications.size())
-                                           .arg(mostSpecifications)));
+        problems.push_back(
+            error(list, SpecificationSoundnessWording::tr("lists %1 limits; at most %2 are allowed")
+                            .arg(specifications.size())
+                            .arg(mostSpecifications)));
     std::map<QStringList, std::size_t> taken;
     for (std::size_t i = 0; i < specifications.size(); ++i) {
         const Specification &specification = specifications[i];
@@ -140,10 +150,10 @@ Problems problemsOf(const std::vector<Specification> &specifications)
                                limitKindWord(specification.kind), key(specification.source)},
                               i);
         if (!isNew)
-            problems.push_back(
-                error(pointer, Wording::tr("is the same limit from the same source as entry %1; "
-                                           "keep one of them")
-                                   .arg(first->second + 1)));
+            problems.push_back(error(pointer, SpecificationSoundnessWording::tr(
+                                                  "is the same limit from the same source as entry %1; "
+                                                  "keep one of them")
+                                                  .arg(first->second + 1)));
     }
     return problems;
 }

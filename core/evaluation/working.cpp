@@ -19,7 +19,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct WorkingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::Working)
 };
 
@@ -85,14 +85,15 @@ private:
         const double entered = m_model.reading(reading);
         const QString name = assay::readingsOf(m_terms.measurand->signal)[number];
         if (reading.weights.size() > 1)
-            lines.push_back(
-                {Text::tr("%1 at the addition of the starter").arg(name),
-                 Text::tr("straight line through the last %1 readings, at 0 min").arg(reading.weights.size()),
-                 {},
-                 signalText(entered / reading.volumeRatio)});
+            lines.push_back({WorkingWords::tr("%1 at the addition of the starter").arg(name),
+                             WorkingWords::tr("straight line through the last %1 readings, at 0 min")
+                                 .arg(reading.weights.size()),
+                             {},
+                             signalText(entered / reading.volumeRatio)});
         if (reading.volumeRatio != 1)
             lines.push_back(
-                {Text::tr("%1 at the final volume").arg(name), Text::tr("%1 x V(%1) / V").arg(name),
+                {WorkingWords::tr("%1 at the final volume").arg(name),
+                 WorkingWords::tr("%1 x V(%1) / V").arg(name),
                  u"%1 x %2"_s.arg(signalText(entered / reading.volumeRatio), figures(reading.volumeRatio)),
                  signalText(entered)});
         if (reading.weights.size() == 1 && reading.volumeRatio == 1)
@@ -137,55 +138,56 @@ private:
 
     WorkingSection blankSection() const
     {
-        WorkingSection section{Text::tr("Blank"), {}};
+        WorkingSection section{WorkingWords::tr("Blank"), {}};
         for (const int tube : m_terms.blanks)
-            addSignal(Text::tr("signal of %1").arg(tubeName(tube)), tube, section.lines);
+            addSignal(WorkingWords::tr("signal of %1").arg(tubeName(tube)), tube, section.lines);
         if (m_terms.blanks.size() > 1)
-            section.lines.push_back({Text::tr("mean blank"), Text::tr("mean of the blanks' signals"),
-                                     meanOf(signalsOf(m_terms.blanks)),
-                                     signalText(m_model.meanSignal(m_terms.blanks))});
+            section.lines.push_back(
+                {WorkingWords::tr("mean blank"), WorkingWords::tr("mean of the blanks' signals"),
+                 meanOf(signalsOf(m_terms.blanks)), signalText(m_model.meanSignal(m_terms.blanks))});
         return section;
     }
 
     WorkingSection calibrationSection() const
     {
-        WorkingSection section{Text::tr("Calibration"), {}};
+        WorkingSection section{WorkingWords::tr("Calibration"), {}};
         for (size_t i = 0; i < m_terms.calibration.size(); ++i) {
             const CalibrationPoint &point = m_terms.calibration[i];
             addPipetted(m_layout.method(), m_layout.run(), point.tube, section.lines);
             section.lines.push_back(
-                {Text::tr("standard in %1").arg(tubeName(point.tube)),
+                {WorkingWords::tr("standard in %1").arg(tubeName(point.tube)),
                  hasUsualVolume(point.tube)
-                     ? Text::tr("strength at use x volume; net signal")
-                     : Text::tr("strength at use x volume; net signal at the usual volume"),
+                     ? WorkingWords::tr("strength at use x volume; net signal")
+                     : WorkingWords::tr("strength at use x volume; net signal at the usual volume"),
                  withUnit(figures(point.amount_mg), u"mg"_s), signalText(m_model.calibrationSignal(i))});
         }
         if (m_layout.run().calibration == run::Calibration::Line) {
             const FittedLine<double> line = m_model.line();
-            section.lines.push_back(
-                {Text::tr("line"),
-                 Text::tr("net signal = a + b x mg in the tube"),
-                 {},
-                 Text::tr("a = %1, b = %2 per mg").arg(signalText(line.intercept), figures(line.slope))});
-        } else {
-            section.lines.push_back({Text::tr("response"),
-                                     Text::tr("mean of net signal / mg in the tube"),
+            section.lines.push_back({WorkingWords::tr("line"),
+                                     WorkingWords::tr("net signal = a + b x mg in the tube"),
                                      {},
-                                     Text::tr("%1 per mg").arg(figures(m_model.responsePerMg()))});
+                                     WorkingWords::tr("a = %1, b = %2 per mg")
+                                         .arg(signalText(line.intercept), figures(line.slope))});
+        } else {
+            section.lines.push_back({WorkingWords::tr("response"),
+                                     WorkingWords::tr("mean of net signal / mg in the tube"),
+                                     {},
+                                     WorkingWords::tr("%1 per mg").arg(figures(m_model.responsePerMg()))});
         }
         return section;
     }
 
     void addNetSignal(int tube, std::vector<WorkingLine> &lines) const
     {
-        QString formula = Text::tr("signal - mean blank");
+        QString formula = WorkingWords::tr("signal - mean blank");
         QString numbers =
             u"%1 - %2"_s.arg(signalText(*value(tube).signal), signalText(m_model.meanSignal(m_terms.blanks)));
         if (!term(tube).sampleBlanks.empty()) {
-            formula = Text::tr("signal - mean blank - sample blank");
+            formula = WorkingWords::tr("signal - mean blank - sample blank");
             numbers += u" - "_s + signalText(m_model.meanSignal(term(tube).sampleBlanks));
         }
-        lines.push_back({Text::tr("net signal dA"), formula, numbers, signalText(*value(tube).netSignal)});
+        lines.push_back(
+            {WorkingWords::tr("net signal dA"), formula, numbers, signalText(*value(tube).netSignal)});
     }
 
     bool hasUsualVolume(int tube) const
@@ -199,8 +201,8 @@ private:
         if (m_layout.run().calibration == run::Calibration::Absorptivity || hasUsualVolume(tube))
             return;
         lines.push_back(
-            {Text::tr("net signal dA at the usual volume"),
-             Text::tr("net signal x volume of the tube / usual volume"),
+            {WorkingWords::tr("net signal dA at the usual volume"),
+             WorkingWords::tr("net signal x volume of the tube / usual volume"),
              u"%1 x %2 / %3"_s.arg(signalText(*value(tube).netSignal), figures(term(tube).totalVolume_mL),
                                    figures(m_terms.defaultVolume_mL)),
              signalText(m_model.comparableSignal(tube))});
@@ -211,21 +213,21 @@ private:
         const bool compared = m_layout.run().calibration != run::Calibration::Absorptivity;
         const QString net = signalText(compared ? m_model.comparableSignal(tube) : *value(tube).netSignal);
         const QString volume = plainText(term(tube).sampleVolume_mL);
-        const QString what = Text::tr("concentration c in the sample as pipetted");
+        const QString what = WorkingWords::tr("concentration c in the sample as pipetted");
         const QString found = grams(*value(tube).pipetted_g_per_L);
         switch (m_layout.run().calibration) {
         case run::Calibration::Absorptivity:
-            lines.push_back({what, Text::tr("dA x V x M / (e x d x v x n)"),
+            lines.push_back({what, WorkingWords::tr("dA x V x M / (e x d x v x n)"),
                              absorptivityNumbers(tube, net, volume), found});
             break;
         case run::Calibration::Standard:
-            lines.push_back({what, Text::tr("dA / response / v"),
+            lines.push_back({what, WorkingWords::tr("dA / response / v"),
                              u"%1 / %2 / %3"_s.arg(net, figures(m_model.responsePerMg()), volume), found});
             break;
         case run::Calibration::Line: {
             const FittedLine<double> line = m_model.line();
             lines.push_back(
-                {what, Text::tr("(dA - a) / b / v"),
+                {what, WorkingWords::tr("(dA - a) / b / v"),
                  u"(%1 - %2) / %3 / %4"_s.arg(net, signalText(line.intercept), figures(line.slope), volume),
                  found});
             break;
@@ -250,21 +252,21 @@ private:
 
     WorkingSection tubeSection(int tube) const
     {
-        WorkingSection section{Text::tr("Sample %1, %2").arg(m_sample.id, tubeName(tube)), {}};
+        WorkingSection section{WorkingWords::tr("Sample %1, %2").arg(m_sample.id, tubeName(tube)), {}};
         addPipetted(m_layout.method(), m_layout.run(), tube, section.lines);
-        addSignal(Text::tr("signal"), tube, section.lines);
+        addSignal(WorkingWords::tr("signal"), tube, section.lines);
         for (const int blank : term(tube).sampleBlanks)
-            addSignal(Text::tr("sample blank, %1").arg(tubeName(blank)), blank, section.lines);
+            addSignal(WorkingWords::tr("sample blank, %1").arg(tubeName(blank)), blank, section.lines);
         addNetSignal(tube, section.lines);
         addComparableSignal(tube, section.lines);
         addConcentration(tube, section.lines);
         if (!m_sample.dilution.empty())
-            section.lines.push_back({Text::tr("in the sample as received"), Text::tr("c x F"),
+            section.lines.push_back({WorkingWords::tr("in the sample as received"), WorkingWords::tr("c x F"),
                                      u"%1 x %2"_s.arg(figures(*value(tube).pipetted_g_per_L), dilutionText()),
                                      grams(*value(tube).concentration_g_per_L)});
         if (m_sample.form == run::Form::Solid)
             section.lines.push_back(
-                {Text::tr("content"), Text::tr("c x F x extract (L) / mass (g) x 100"),
+                {WorkingWords::tr("content"), WorkingWords::tr("c x F x extract (L) / mass (g) x 100"),
                  u"%1 x %2 / %3 x 100"_s.arg(figures(*value(tube).concentration_g_per_L),
                                              plainText(*m_sample.extract_mL / 1000),
                                              plainText(*m_sample.mass_g)),
@@ -283,7 +285,7 @@ private:
 
     WorkingSection resultSection() const
     {
-        WorkingSection section{Text::tr("Result"), {}};
+        WorkingSection section{WorkingWords::tr("Result"), {}};
         if (!m_result.value)
             return section;
         QStringList texts;
@@ -293,12 +295,13 @@ private:
                                          ? m_model.content(*concentration, m_sample)
                                          : *concentration));
         }
-        section.lines.push_back({Text::tr("mean, N = %1").arg(m_result.n), Text::tr("sum / N"), meanOf(texts),
+        section.lines.push_back({WorkingWords::tr("mean, N = %1").arg(m_result.n),
+                                 WorkingWords::tr("sum / N"), meanOf(texts),
                                  withUnit(figures(*m_result.value), m_result.unit)});
         if (m_result.n > 1 && m_result.spread)
             section.lines.push_back(
-                {Text::tr("spread"),
-                 Text::tr("largest - smallest"),
+                {WorkingWords::tr("spread"),
+                 WorkingWords::tr("largest - smallest"),
                  {},
                  withUnit(spreadText(*m_result.spread, *m_result.value, 3), m_result.unit)});
         addBound(m_result, section);

@@ -18,7 +18,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct WorkingpartsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::evaluation::Working)
 };
 
@@ -63,17 +63,18 @@ QString figures(double value)
 
 WorkingSection uncertaintySection(const Result &result)
 {
-    WorkingSection section{Text::tr("Uncertainty"), {}};
+    WorkingSection section{WorkingpartsWords::tr("Uncertainty"), {}};
     QStringList squares;
     for (const BudgetTerm &budget : result.budget) {
         section.lines.push_back({budget.term,
-                                 Text::tr("standard uncertainty"),
+                                 WorkingpartsWords::tr("standard uncertainty"),
                                  {},
                                  withUnit(significantText(budget.standardUncertainty, 3), result.unit)});
         squares.append(significantText(budget.standardUncertainty, 3) + u"²"_s);
     }
     section.lines.push_back(
-        {Text::tr("expanded uncertainty U"), Text::tr("k x root of the sum of squares"),
+        {WorkingpartsWords::tr("expanded uncertainty U"),
+         WorkingpartsWords::tr("k x root of the sum of squares"),
          u"%1 x √(%2)"_s.arg(significantText(*result.coverageFactor, 3), squares.join(u" + "_s)),
          withUnit(significantText(*result.expandedUncertainty, 3), result.unit)});
     return section;
@@ -81,38 +82,38 @@ WorkingSection uncertaintySection(const Result &result)
 
 WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sample, const Result &result)
 {
-    WorkingSection section{Text::tr("Symbols"), {}};
+    WorkingSection section{WorkingpartsWords::tr("Symbols"), {}};
     const auto add = [&](const QString &symbol, const QString &meaning, const QString &unit) {
         section.lines.push_back({symbol, meaning, {}, unit});
     };
-    const QString none = Text::tr("no unit");
-    add(u"dA"_s, Text::tr("net signal, a difference of absorbances"), none);
-    add(u"v"_s, Text::tr("sample volume in the tube"), u"mL"_s);
+    const QString none = WorkingpartsWords::tr("no unit");
+    add(u"dA"_s, WorkingpartsWords::tr("net signal, a difference of absorbances"), none);
+    add(u"v"_s, WorkingpartsWords::tr("sample volume in the tube"), u"mL"_s);
     if (calibration == run::Calibration::Absorptivity) {
-        add(u"V"_s, Text::tr("volume of the tube at the later reading"), u"mL"_s);
-        add(u"M"_s, Text::tr("molar mass"), u"g/mol"_s);
-        add(u"e"_s, Text::tr("molar absorptivity"), u"L/(mol cm)"_s);
-        add(u"d"_s, Text::tr("path length"), u"cm"_s);
-        add(u"n"_s, Text::tr("chromophore molecules formed or used per molecule"), none);
+        add(u"V"_s, WorkingpartsWords::tr("volume of the tube at the later reading"), u"mL"_s);
+        add(u"M"_s, WorkingpartsWords::tr("molar mass"), u"g/mol"_s);
+        add(u"e"_s, WorkingpartsWords::tr("molar absorptivity"), u"L/(mol cm)"_s);
+        add(u"d"_s, WorkingpartsWords::tr("path length"), u"cm"_s);
+        add(u"n"_s, WorkingpartsWords::tr("chromophore molecules formed or used per molecule"), none);
     }
     if (!sample.dilution.empty())
-        add(u"F"_s, Text::tr("dilution factor, made up to / taken"), none);
-    add(u"N"_s, Text::tr("number of tubes in the mean"), none);
+        add(u"F"_s, WorkingpartsWords::tr("dilution factor, made up to / taken"), none);
+    add(u"N"_s, WorkingpartsWords::tr("number of tubes in the mean"), none);
     if (result.expandedUncertainty)
-        add(u"k"_s, Text::tr("coverage factor"), none);
+        add(u"k"_s, WorkingpartsWords::tr("coverage factor"), none);
     return section;
 }
 
 void addBound(const Result &result, WorkingSection &section)
 {
     if (result.lessThan)
-        section.lines.push_back({Text::tr("to be reported"),
-                                 Text::tr("less than"),
+        section.lines.push_back({WorkingpartsWords::tr("to be reported"),
+                                 WorkingpartsWords::tr("less than"),
                                  {},
                                  u"< "_s + withUnit(upperBoundText(*result.lessThan, 2), result.unit)});
     else if (result.greaterThan)
-        section.lines.push_back({Text::tr("to be reported"),
-                                 Text::tr("more than: a reagent was used up"),
+        section.lines.push_back({WorkingpartsWords::tr("to be reported"),
+                                 WorkingpartsWords::tr("more than: a reagent was used up"),
                                  {},
                                  u"> "_s + withUnit(lowerBoundText(*result.greaterThan, 3), result.unit)});
 }
@@ -126,11 +127,11 @@ void addPipetted(const assay::Method &method, const run::Run &run, int tube, std
         if (made[i].volume_mL == planned[i].volume_mL)
             continue;
         const QString name = assay::findComponent(method, made[i].component)->name;
-        lines.push_back(
-            {Text::tr("volume of %1 in %2").arg(name, tubeName(tube)),
-             Text::tr("as pipetted, planned %1").arg(withUnit(plainText(planned[i].volume_mL), u"mL"_s)),
-             {},
-             withUnit(plainText(made[i].volume_mL), u"mL"_s)});
+        lines.push_back({WorkingpartsWords::tr("volume of %1 in %2").arg(name, tubeName(tube)),
+                         WorkingpartsWords::tr("as pipetted, planned %1")
+                             .arg(withUnit(plainText(planned[i].volume_mL), u"mL"_s)),
+                         {},
+                         withUnit(plainText(made[i].volume_mL), u"mL"_s)});
     }
 }
 
@@ -138,15 +139,16 @@ std::vector<WorkingSection> derivedWorking(const Result &result)
 {
     if (!result.value)
         return {};
-    WorkingSection found{Text::tr("Results it comes from"), {}};
+    WorkingSection found{WorkingpartsWords::tr("Results it comes from"), {}};
     for (size_t i = 0; i < result.terms.size(); ++i) {
         const ResultTerm &term = result.terms[i];
-        found.lines.push_back({u"%1: %2"_s.arg(termSymbol(i), term.measurand),
-                               Text::tr("method %1, version %2").arg(term.method).arg(term.methodVersion),
-                               {},
-                               withUnit(figures(*term.value), result.unit)});
+        found.lines.push_back(
+            {u"%1: %2"_s.arg(termSymbol(i), term.measurand),
+             WorkingpartsWords::tr("method %1, version %2").arg(term.method).arg(term.methodVersion),
+             {},
+             withUnit(figures(*term.value), result.unit)});
     }
-    WorkingSection sum{Text::tr("Result"), {}};
+    WorkingSection sum{WorkingpartsWords::tr("Result"), {}};
     sum.lines.push_back({result.measurand, sumText(result.terms, termSymbol),
                          sumText(result.terms, [&](size_t i) { return inSum(*result.terms[i].value); }),
                          withUnit(figures(*result.value), result.unit)});

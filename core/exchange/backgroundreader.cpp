@@ -13,7 +13,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct BackgroundReaderWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::BackgroundReader)
 };
 
@@ -23,8 +23,9 @@ DerivedTerm takeTerm(const Place &place)
     Fields fields(place);
     if (const auto method = fields.find(u"method"_s);
         method && take(*method, term.method) && term.method.isEmpty())
-        place.findings.broken(method->pointer,
-                              Wording::tr("expected the id of a method; leave it out to mean this one"));
+        place.findings.broken(
+            method->pointer,
+            BackgroundReaderWording::tr("expected the id of a method; leave it out to mean this one"));
     fields.needed(u"measurand"_s, term.measurand);
     fields.needed(u"factor"_s, term.factor);
     fields.done();
@@ -43,7 +44,7 @@ Derived takeDerived(const Place &place)
     return derived;
 }
 
-UsualStandard takeStandard(const Place &place)
+UsualStandard takeUsualStandard(const Place &place)
 {
     UsualStandard standard;
     Fields fields(place);
@@ -88,7 +89,7 @@ void takeBackground(Fields &fields, Method &method)
     if (const auto place = fields.find(u"derived"_s))
         forEach(*place, [&](const Place &element) { method.derived.push_back(takeDerived(element)); });
     if (const auto place = fields.find(u"standard"_s))
-        method.standard = takeStandard(*place);
+        method.standard = takeUsualStandard(*place);
     if (const auto place = fields.find(u"tubes"_s))
         method.tubes = takeTubes(*place);
     takeTexts(fields, u"reactions"_s, method.reactions);

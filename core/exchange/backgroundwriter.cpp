@@ -12,7 +12,7 @@ using nlohmann::ordered_json;
 
 namespace {
 
-ordered_json termJson(const DerivedTerm &term)
+ordered_json derivedTermJson(const DerivedTerm &term)
 {
     ordered_json object = ordered_json::object();
     if (!term.method.isEmpty())
@@ -25,10 +25,10 @@ ordered_json termJson(const DerivedTerm &term)
 ordered_json derivedJson(const Derived &derived)
 {
     return {
-        {"id", utf8(derived.id)}, {"name", utf8(derived.name)}, {"terms", listOf(derived.terms, termJson)}};
+        {"id", utf8(derived.id)}, {"name", utf8(derived.name)}, {"terms", listOf(derived.terms, derivedTermJson)}};
 }
 
-ordered_json standardJson(const UsualStandard &standard)
+ordered_json usualStandardJson(const UsualStandard &standard)
 {
     ordered_json object = ordered_json::object();
     writeOptional(object, "concentration_g_per_L", standard.concentration_g_per_L);
@@ -54,7 +54,7 @@ void writeBackground(ordered_json &object, const Method &method)
 {
     writeList(object, "derived", method.derived, derivedJson);
     if (method.standard)
-        object["standard"] = standardJson(*method.standard);
+        object["standard"] = usualStandardJson(*method.standard);
     if (method.tubes)
         object["tubes"] = {{"blanks", method.tubes->blanks},
                            {"replicates", method.tubes->replicates},

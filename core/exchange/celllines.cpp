@@ -8,7 +8,7 @@ namespace plateau::exchange {
 
 namespace {
 
-struct Wording {
+struct CellLinesWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::CellLines)
 };
 
@@ -26,11 +26,12 @@ public:
         CellLine result;
         do {
             if (result.cells.size() == mostColumns)
-                result.fault = Wording::tr("The line has more than %1 columns.").arg(mostColumns);
+                result.fault = CellLinesWording::tr("The line has more than %1 columns.").arg(mostColumns);
             else if (const auto cell = takeCell(); !cell)
-                result.fault = Wording::tr("A quotation mark has no partner in the line.");
+                result.fault = CellLinesWording::tr("A quotation mark has no partner in the line.");
             else if (cell->size() > longestCell)
-                result.fault = Wording::tr("The cell is longer than %1 characters.").arg(longestCell);
+                result.fault =
+                    CellLinesWording::tr("The cell is longer than %1 characters.").arg(longestCell);
             else
                 result.cells << *cell;
         } while (result.fault.isEmpty() && takeDelimiter());

@@ -12,7 +12,7 @@ namespace plateau::exchange {
 
 namespace {
 
-struct Wording {
+struct DecimalWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::Decimal)
 };
 
@@ -136,20 +136,22 @@ QString faultSentence(DecimalFault fault)
 {
     switch (fault) {
     case DecimalFault::Empty:
-        return Wording::tr("Enter a number, as 0.512 or 0,512.");
+        return DecimalWording::tr("Enter a number, as 0.512 or 0,512.");
     case DecimalFault::TwoDecimalMarks:
-        return Wording::tr("There is more than one decimal mark; a number has one, as 0.512 or 0,512.");
+        return DecimalWording::tr(
+            "There is more than one decimal mark; a number has one, as 0.512 or 0,512.");
     case DecimalFault::Grouping:
-        return Wording::tr("Write the number without thousands marks or blanks, as 1500.2 or 1500,2.");
+        return DecimalWording::tr("Write the number without thousands marks or blanks, as 1500.2 or 1500,2.");
     case DecimalFault::Letter:
-        return Wording::tr(
+        return DecimalWording::tr(
             "Only digits, one decimal mark and a sign make a number; no letters, no exponent.");
     case DecimalFault::OtherDigits:
-        return Wording::tr("Write the number with the digits 0 to 9.");
+        return DecimalWording::tr("Write the number with the digits 0 to 9.");
     case DecimalFault::NoDigits:
-        return Wording::tr("There is no digit in it; enter a number, as 0.512 or 0,512.");
+        return DecimalWording::tr("There is no digit in it; enter a number, as 0.512 or 0,512.");
     case DecimalFault::TooLong:
-        return Wording::tr("That is more than %1 digits; enter one reading at a time.").arg(longestNumber);
+        return DecimalWording::tr("That is more than %1 digits; enter one reading at a time.")
+            .arg(longestNumber);
     }
     return {};
 }

@@ -20,7 +20,7 @@ using json::Object;
 
 namespace {
 
-struct Text {
+struct EvaluationComparisonWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::EvaluationComparison)
 };
 
@@ -46,7 +46,7 @@ const Node &memberOf(const Object &object, const QString &key)
 QString shown(const Node &node)
 {
     if (isNull(node))
-        return Text::tr("nothing");
+        return EvaluationComparisonWords::tr("nothing");
     if (const bool *flag = std::get_if<bool>(&node.value))
         return *flag ? u"true"_s : u"false"_s;
     if (const double *number = std::get_if<double>(&node.value))
@@ -54,8 +54,8 @@ QString shown(const Node &node)
     if (const QString *text = std::get_if<QString>(&node.value))
         return u"\"%1\""_s.arg(*text);
     if (const List *list = std::get_if<List>(&node.value))
-        return Text::tr("a list of %1").arg(list->size());
-    return Text::tr("an object of %1 fields").arg(std::get<Object>(node.value).size());
+        return EvaluationComparisonWords::tr("a list of %1").arg(list->size());
+    return EvaluationComparisonWords::tr("an object of %1 fields").arg(std::get<Object>(node.value).size());
 }
 
 /// Walks two documents side by side until they differ.
@@ -143,7 +143,8 @@ std::optional<EvaluationDifference> differenceOf(const QByteArray &before, const
     const json::Document then = json::parse(before);
     const json::Document now = json::parse(after);
     const auto state = [](const json::Document &document) {
-        return document.root ? Text::tr("an evaluation") : Text::tr("no evaluation that can be read");
+        return document.root ? EvaluationComparisonWords::tr("an evaluation")
+                             : EvaluationComparisonWords::tr("no evaluation that can be read");
     };
     if (!then.root || !now.root)
         return EvaluationDifference{{}, state(then), state(now)};

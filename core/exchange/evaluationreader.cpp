@@ -13,7 +13,7 @@ using evaluation::Verdict;
 
 namespace {
 
-struct Wording {
+struct EvaluationReaderWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::EvaluationReader)
 };
 
@@ -66,7 +66,7 @@ evaluation::BlankMean takeBlank(const Place &place)
     return blank;
 }
 
-evaluation::StandardRecovery takeStandard(const Place &place)
+evaluation::StandardRecovery takeRecovery(const Place &place)
 {
     evaluation::StandardRecovery standard;
     Fields fields(place);
@@ -113,7 +113,7 @@ template <class Each> void readList(Fields &fields, Findings &findings, const QS
     if (const auto list = fields.need(key))
         forEach(*list, each);
     else
-        findings.broken(u'/' + key, Wording::tr("is missing"));
+        findings.broken(u'/' + key, EvaluationReaderWording::tr("is missing"));
 }
 
 } // namespace
@@ -136,7 +136,7 @@ Read<WrittenEvaluation> readEvaluation(const QByteArray &evaluation)
             readList(fields, findings, u"blanks"_s,
                      [&](const Place &element) { written.blanks.push_back(takeBlank(element)); });
             readList(fields, findings, u"standards"_s,
-                     [&](const Place &element) { written.standards.push_back(takeStandard(element)); });
+                     [&](const Place &element) { written.standards.push_back(takeRecovery(element)); });
             readList(fields, findings, u"checks"_s,
                      [&](const Place &element) { takeCheck(element, written.failed); });
         });

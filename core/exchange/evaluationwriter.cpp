@@ -96,7 +96,7 @@ ordered_json resultJson(const Result &result)
     return object;
 }
 
-ordered_json standardJson(const StandardRecovery &standard)
+ordered_json recoveryJson(const StandardRecovery &standard)
 {
     return {{"standard", utf8(standard.standard)},
             {"measurand", utf8(standard.measurand)},
@@ -143,7 +143,7 @@ QByteArray writeEvaluation(const Evaluation &evaluation)
         {"blanks", listOf(evaluation.blanks, blankJson)},
         {"tubes", listOf(evaluation.tubes, tubeJson)},
         {"results", listOf(evaluation.results, resultJson)},
-        {"standards", listOf(evaluation.standards, standardJson)},
+        {"standards", listOf(evaluation.standards, recoveryJson)},
         {"spikes", listOf(evaluation.spikes, spikeJson)},
         {"checks", listOf(evaluation.checks, checkJson)},
         {"acceptable", evaluation.acceptable},

@@ -18,7 +18,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct FileReaderWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::FileReader)
 };
 
@@ -32,12 +32,13 @@ QString systemReason(int number)
     switch (number) {
     case ENOENT:
     case ENOTDIR:
-        return Wording::tr("there is no such file");
+        return FileReaderWording::tr("there is no such file");
     case EACCES:
     case EPERM:
-        return Wording::tr("the file may not be read; check its permissions");
+        return FileReaderWording::tr("the file may not be read; check its permissions");
     default:
-        return Wording::tr("the file cannot be read: %1").arg(QString::fromLocal8Bit(std::strerror(number)));
+        return FileReaderWording::tr("the file cannot be read: %1")
+            .arg(QString::fromLocal8Bit(std::strerror(number)));
     }
 }
 
@@ -47,13 +48,13 @@ QString kindFault(const struct stat &status)
     if (S_ISREG(status.st_mode))
         return {};
     if (S_ISDIR(status.st_mode))
-        return Wording::tr("this is a directory; name a file in it");
-    return Wording::tr("this is a pipe, a socket or a device; name a regular file");
+        return FileReaderWording::tr("this is a directory; name a file in it");
+    return FileReaderWording::tr("this is a pipe, a socket or a device; name a regular file");
 }
 
 QString tooLarge()
 {
-    return Wording::tr("the file is larger than %1 MiB, the most that is read")
+    return FileReaderWording::tr("the file is larger than %1 MiB, the most that is read")
         .arg(maxFileSize_bytes / 1024 / 1024);
 }
 
@@ -61,7 +62,7 @@ Read<QByteArray> readAll(QFile &file)
 {
     QByteArray bytes = file.read(maxFileSize_bytes + 1);
     if (file.error() != QFileDevice::NoError)
-        return refused(Wording::tr("the file cannot be read: %1").arg(file.errorString()));
+        return refused(FileReaderWording::tr("the file cannot be read: %1").arg(file.errorString()));
     if (bytes.size() > maxFileSize_bytes)
         return refused(tooLarge());
     return {std::move(bytes), {}};
@@ -85,7 +86,7 @@ Read<QByteArray> readFromDisk(const QString &path)
     if (::fstat(descriptor, &status) != 0 || !kindFault(status).isEmpty() ||
         !file.open(descriptor, QIODevice::ReadOnly, QFileDevice::AutoCloseHandle)) {
         ::close(descriptor);
-        return refused(Wording::tr("the file cannot be read; name a regular file"));
+        return refused(FileReaderWording::tr("the file cannot be read; name a regular file"));
     }
     return status.st_size > maxFileSize_bytes ? refused(tooLarge()) : readAll(file);
 }
@@ -106,12 +107,12 @@ QString onOneLine(const QString &text)
 Read<QByteArray> readFile(const QString &path)
 {
     if (path.isEmpty() || path.contains(QChar(0)))
-        return refused(Wording::tr("this names no file"));
+        return refused(FileReaderWording::tr("this names no file"));
     if (!path.startsWith(u':'))
         return readFromDisk(path);
     QFile resource(path);
     if (!resource.open(QIODevice::ReadOnly))
-        return refused(Wording::tr("there is no such file"));
+        return refused(FileReaderWording::tr("there is no such file"));
     return readAll(resource);
 }
 
@@ -121,7 +122,7 @@ QString problemLine(const QString &fileName, const assay::Problem &problem)
     if (!problem.pointer.isEmpty())
         line += onOneLine(problem.pointer) + ": "_L1;
     if (problem.severity == assay::Problem::Severity::Warning)
-        line += Wording::tr("warning: ");
+        line += FileReaderWording::tr("warning: ");
     return line + problem.message;
 }
 

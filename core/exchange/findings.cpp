@@ -14,7 +14,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct FindingsWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::Findings)
 };
 
@@ -70,7 +70,8 @@ void Findings::remark(assay::Problem problem)
         return;
     if (m_problems.size() == json::maxProblems)
         problem = assay::error(
-            {}, Wording::tr("there is more wrong than the %1 problems listed").arg(json::maxProblems));
+            {},
+            FindingsWording::tr("there is more wrong than the %1 problems listed").arg(json::maxProblems));
     m_problems.push_back(std::move(problem));
 }
 

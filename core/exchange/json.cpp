@@ -20,7 +20,7 @@ using assay::pointerTo;
 
 namespace {
 
-struct Wording {
+struct JsonWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::Json)
 };
 
@@ -80,7 +80,7 @@ public:
         if (frame.skipped && m_document.problems.size() < maxProblems)
             m_document.problems.push_back(assay::error(
                 pointerTo(pointer(m_open.size() - 1), frame.key),
-                Wording::tr("the field %1 stands here twice; keep one").arg(assay::quoted(frame.key))));
+                JsonWording::tr("the field %1 stands here twice; keep one").arg(assay::quoted(frame.key))));
         return true;
     }
 
@@ -91,11 +91,11 @@ public:
         const QString place = placeOf(m_json, offset).text();
         QString message;
         if (exception.id == numberOverflow)
-            message = Wording::tr("%1: the number is too large to be used").arg(place);
+            message = JsonWording::tr("%1: the number is too large to be used").arg(place);
         else if (stumbledOverNaN(m_json, offset))
-            message = Wording::tr("%1: NaN and Infinity are no numbers; leave the field out").arg(place);
+            message = JsonWording::tr("%1: NaN and Infinity are no numbers; leave the field out").arg(place);
         else
-            message = Wording::tr("%1: not valid JSON: %2").arg(place, reason(exception.what()));
+            message = JsonWording::tr("%1: not valid JSON: %2").arg(place, reason(exception.what()));
         fail(exception.id == numberOverflow ? pointer(m_open.size()) : QString(), message);
         return false;
     }
@@ -145,7 +145,7 @@ private:
     bool add(Node &&node)
     {
         if (++m_values > maxValues) {
-            fail({}, Wording::tr("the document holds more than %1 values").arg(maxValues));
+            fail({}, JsonWording::tr("the document holds more than %1 values").arg(maxValues));
             return false;
         }
         place(std::move(node));
@@ -156,11 +156,11 @@ private:
     bool open(Node &&node)
     {
         if (m_open.size() >= maxDepth) {
-            fail(pointer(m_open.size()), Wording::tr("nested more than %1 levels deep").arg(maxDepth));
+            fail(pointer(m_open.size()), JsonWording::tr("nested more than %1 levels deep").arg(maxDepth));
             return false;
         }
         if (++m_values > maxValues) {
-            fail({}, Wording::tr("the document holds more than %1 values").arg(maxValues));
+            fail({}, JsonWording::tr("the document holds more than %1 values").arg(maxValues));
             return false;
         }
         Node *placed = place(std::move(node));
@@ -197,11 +197,11 @@ Document parse(const QByteArray &json)
     const QByteArray text = json.startsWith("\xEF\xBB\xBF") ? json.mid(3) : json;
     if (const auto offset = invalidUtf8(text)) {
         document.problems = {assay::error(
-            {}, Wording::tr("%1: not UTF-8; save the file as UTF-8").arg(placeOf(text, *offset).text()))};
+            {}, JsonWording::tr("%1: not UTF-8; save the file as UTF-8").arg(placeOf(text, *offset).text()))};
         return document;
     }
     if (text.trimmed().isEmpty()) {
-        document.problems = {assay::error({}, Wording::tr("the document is empty"))};
+        document.problems = {assay::error({}, JsonWording::tr("the document is empty"))};
         return document;
     }
     Builder builder(text, document);

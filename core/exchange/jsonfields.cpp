@@ -20,14 +20,14 @@ using assay::shown;
 
 namespace {
 
-struct Wording {
+struct JsonfieldsWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::Fields)
 };
 
 void expected(const Place &place, const QString &what)
 {
     place.findings.broken(place.pointer,
-                          Wording::tr("expected %1, found %2").arg(what, kindWord(place.node)));
+                          JsonfieldsWording::tr("expected %1, found %2").arg(what, kindWord(place.node)));
 }
 
 } // namespace
@@ -35,12 +35,12 @@ void expected(const Place &place, const QString &what)
 QString kindWord(const json::Node &node)
 {
     struct Words {
-        QString operator()(const json::Null &) const { return Wording::tr("null"); }
-        QString operator()(bool) const { return Wording::tr("true or false"); }
-        QString operator()(double) const { return Wording::tr("a number"); }
-        QString operator()(const QString &) const { return Wording::tr("text"); }
-        QString operator()(const json::List &) const { return Wording::tr("a list"); }
-        QString operator()(const json::Object &) const { return Wording::tr("an object"); }
+        QString operator()(const json::Null &) const { return JsonfieldsWording::tr("null"); }
+        QString operator()(bool) const { return JsonfieldsWording::tr("true or false"); }
+        QString operator()(double) const { return JsonfieldsWording::tr("a number"); }
+        QString operator()(const QString &) const { return JsonfieldsWording::tr("text"); }
+        QString operator()(const json::List &) const { return JsonfieldsWording::tr("a list"); }
+        QString operator()(const json::Object &) const { return JsonfieldsWording::tr("an object"); }
     };
     return std::visit(Words(), node.value);
 }
@@ -51,7 +51,7 @@ bool take(const Place &place, QString &target)
     if (text)
         target = *text;
     else
-        expected(place, Wording::tr("text"));
+        expected(place, JsonfieldsWording::tr("text"));
     return text;
 }
 
@@ -61,7 +61,7 @@ bool take(const Place &place, double &target)
     if (number)
         target = *number;
     else
-        expected(place, Wording::tr("a number"));
+        expected(place, JsonfieldsWording::tr("a number"));
     return number;
 }
 
@@ -72,7 +72,7 @@ bool take(const Place &place, int &target)
         return false;
     if (number != std::floor(number) || std::abs(number) > std::numeric_limits<int>::max()) {
         place.findings.broken(place.pointer,
-                              Wording::tr("expected a whole number, found %1").arg(shown(number)));
+                              JsonfieldsWording::tr("expected a whole number, found %1").arg(shown(number)));
         return false;
     }
     target = static_cast<int>(number);
@@ -85,7 +85,7 @@ bool take(const Place &place, bool &target)
     if (flag)
         target = *flag;
     else
-        expected(place, Wording::tr("true or false"));
+        expected(place, JsonfieldsWording::tr("true or false"));
     return flag;
 }
 
@@ -95,7 +95,8 @@ bool take(const Place &place, assay::Interval &target)
     const auto *lower = list && list->size() == 2 ? std::get_if<double>(&list->front().value) : nullptr;
     const auto *upper = list && list->size() == 2 ? std::get_if<double>(&list->back().value) : nullptr;
     if (!lower || !upper) {
-        place.findings.broken(place.pointer, Wording::tr("expected a list of two numbers, from and to"));
+        place.findings.broken(place.pointer,
+                              JsonfieldsWording::tr("expected a list of two numbers, from and to"));
         return false;
     }
     target = {*lower, *upper};
@@ -111,9 +112,10 @@ bool take(const Place &place, QDateTime &target)
     if (moment)
         target = *moment;
     else
-        place.findings.broken(place.pointer, Wording::tr("expected a time with its offset, as "
-                                                         "2026-03-02T09:10:00+01:00 or ending in Z, found %1")
-                                                 .arg(quoted(text)));
+        place.findings.broken(place.pointer,
+                              JsonfieldsWording::tr("expected a time with its offset, as "
+                                                    "2026-03-02T09:10:00+01:00 or ending in Z, found %1")
+                                  .arg(quoted(text)));
     return moment.has_value();
 }
 
@@ -126,8 +128,9 @@ bool take(const Place &place, QDate &target)
     if (date)
         target = *date;
     else
-        place.findings.broken(place.pointer,
-                              Wording::tr("expected a date, as 2026-03-02, found %1").arg(quoted(text)));
+        place.findings.broken(
+            place.pointer,
+            JsonfieldsWording::tr("expected a date, as 2026-03-02, found %1").arg(quoted(text)));
     return date.has_value();
 }
 
@@ -135,7 +138,7 @@ const json::List *takeList(const Place &place)
 {
     const auto *list = std::get_if<json::List>(&place.node.value);
     if (!list)
-        expected(place, Wording::tr("a list"));
+        expected(place, JsonfieldsWording::tr("a list"));
     return list;
 }
 
@@ -145,7 +148,8 @@ void wrongWord(const Place &place, const QString &word, const QStringList &words
     for (const QString &known : words)
         choice.append(quoted(known));
     place.findings.broken(
-        place.pointer, Wording::tr("expected one of %1, found %2").arg(choice.join(", "_L1), quoted(word)));
+        place.pointer,
+        JsonfieldsWording::tr("expected one of %1, found %2").arg(choice.join(", "_L1), quoted(word)));
 }
 
 Fields::Fields(const Place &place)
@@ -154,7 +158,7 @@ Fields::Fields(const Place &place)
     , m_findings(place.findings)
 {
     if (!m_object)
-        expected(place, Wording::tr("an object"));
+        expected(place, JsonfieldsWording::tr("an object"));
 }
 
 std::optional<Place> Fields::find(const QString &key)
@@ -183,13 +187,12 @@ void Fields::refuse(const QString &key)
     const QString meant = missing.isEmpty() ? nearest(key, m_known) : missing;
     const QString pointer = pointerTo(m_pointer, key);
     if (meant.isEmpty()) {
-        m_findings.broken(pointer,
-                          Wording::tr("the field %1 is not known here; leave it out").arg(quoted(key)));
+        m_findings.broken(
+            pointer, JsonfieldsWording::tr("the field %1 is not known here; leave it out").arg(quoted(key)));
         return;
     }
-    m_findings.broken(
-        pointer,
-        Wording::tr("the field %1 is not known here; did you mean %2?").arg(quoted(key), quoted(meant)));
+    m_findings.broken(pointer, JsonfieldsWording::tr("the field %1 is not known here; did you mean %2?")
+                                   .arg(quoted(key), quoted(meant)));
     m_missing.removeOne(meant);
     m_findings.unreadable(pointerTo(m_pointer, meant));
 }
@@ -206,7 +209,7 @@ bool Fields::done()
         clean = false;
     }
     for (const QString &key : m_missing) {
-        m_findings.broken(pointerTo(m_pointer, key), Wording::tr("is missing, and it is needed"));
+        m_findings.broken(pointerTo(m_pointer, key), JsonfieldsWording::tr("is missing, and it is needed"));
         clean = false;
     }
     return clean;

@@ -11,7 +11,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct KeyedMomentWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::KeyedMoment)
 };
 
@@ -58,14 +58,15 @@ QString faultSentence(MomentFault fault)
 {
     switch (fault) {
     case MomentFault::Empty:
-        return Wording::tr("Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.");
+        return KeyedMomentWording::tr("Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.");
     case MomentFault::NotATime:
-        return Wording::tr("That is no time: write it as 8:10, or with its day, as 2026-03-02 8:10.");
+        return KeyedMomentWording::tr(
+            "That is no time: write it as 8:10, or with its day, as 2026-03-02 8:10.");
     case MomentFault::NoSuchTime:
-        return Wording::tr(
+        return KeyedMomentWording::tr(
             "There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.");
     case MomentFault::InTheFuture:
-        return Wording::tr("That time is still to come; give the time when it was done.");
+        return KeyedMomentWording::tr("That time is still to come; give the time when it was done.");
     }
     return {};
 }

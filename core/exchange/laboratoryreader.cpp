@@ -15,11 +15,11 @@ using namespace plateau::planning;
 
 namespace {
 
-struct Wording {
+struct LaboratoryReaderWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::LaboratoryReader)
 };
 
-const Consequences &consequences()
+const Consequences &laboratoryConsequences()
 {
     static const Consequences all = {
         {u"/rackRows"_s, u"/rackColumns"_s},
@@ -90,8 +90,9 @@ void takeName(Fields &fields, QString &name)
 {
     const auto place = fields.find(u"name"_s);
     if (place && take(*place, name) && name.isEmpty())
-        place->findings.broken(place->pointer,
-                               Wording::tr("is blank; give the laboratory's name, or leave the field out"));
+        place->findings.broken(
+            place->pointer,
+            LaboratoryReaderWording::tr("is blank; give the laboratory's name, or leave the field out"));
 }
 
 void takeLaboratory(const Place &place, Laboratory &laboratory)
@@ -110,7 +111,7 @@ void takeLaboratory(const Place &place, Laboratory &laboratory)
     takeReporting(fields, laboratory);
     takeMeasuring(fields, laboratory);
     fields.done();
-    place.findings.meaning(problemsOf(laboratory), place.pointer, consequences());
+    place.findings.meaning(problemsOf(laboratory), place.pointer, laboratoryConsequences());
 }
 
 } // namespace

@@ -15,7 +15,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct LibraryWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::MethodLibrary)
 };
 
@@ -53,11 +53,11 @@ void MethodLibrary::addFile(const QString &path, const QString &name)
     };
     if (std::ranges::any_of(m_methods, same))
         m_problems.push_back(
-            {name,
-             assay::error(u"/version"_s, Wording::tr("version %1 of %2 is installed already; give a changed "
-                                                     "method a new version")
-                                             .arg(read.value->version)
-                                             .arg(assay::quoted(read.value->id)))});
+            {name, assay::error(u"/version"_s,
+                                LibraryWording::tr("version %1 of %2 is installed already; give a changed "
+                                                   "method a new version")
+                                    .arg(read.value->version)
+                                    .arg(assay::quoted(read.value->id)))});
     else
         m_methods.push_back(std::move(*read.value));
 }

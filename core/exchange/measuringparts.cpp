@@ -14,7 +14,7 @@ using nlohmann::ordered_json;
 
 namespace {
 
-struct Wording {
+struct MeasuringPartsWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::MeasuringParts)
 };
 
@@ -27,9 +27,10 @@ Photometer takePhotometer(const Place &place)
     fields.optional(u"pathLength_percent"_s, photometer.pathLength_percent);
     if (const auto source = fields.find(u"source"_s);
         source && take(*source, photometer.source) && photometer.source.trimmed().isEmpty())
-        source->findings.broken(source->pointer,
-                                Wording::tr("is blank; say which record the numbers come from, or leave the "
-                                            "field out"));
+        source->findings.broken(
+            source->pointer,
+            MeasuringPartsWording::tr("is blank; say which record the numbers come from, or leave the "
+                                      "field out"));
     fields.optional(u"checkedOn"_s, photometer.checkedOn);
     fields.done();
     return photometer;

@@ -17,7 +17,7 @@ using nlohmann::ordered_json;
 
 namespace {
 
-struct Wording {
+struct MethodComparisonWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::MethodComparison)
 };
 
@@ -37,7 +37,9 @@ struct Spot {
     }
     QString words(const QString &what) const
     {
-        return labels.isEmpty() ? what : Wording::tr("%1 of %2").arg(what, labels.join(Wording::tr(" in ")));
+        return labels.isEmpty() ? what
+                                : MethodComparisonWording::tr("%1 of %2")
+                                      .arg(what, labels.join(MethodComparisonWording::tr(" in ")));
     }
 };
 
@@ -109,7 +111,8 @@ private:
         // The table of absorptivities: its keys are wavelengths.
         bool number = false;
         spot.key.toInt(&number);
-        return number ? Wording::tr("Absorptivity at %1 nm").arg(spot.key) : fieldWords(spot.key);
+        return number ? MethodComparisonWording::tr("Absorptivity at %1 nm").arg(spot.key)
+                      : fieldWords(spot.key);
     }
 
     void compareObjects(const Spot &spot, const ordered_json &before, const ordered_json &after)
@@ -176,9 +179,10 @@ private:
                 orderBefore.append(elementLabel(after[std::size_t(now - later.begin())]));
         }
         if (orderBefore != orderAfter)
-            m_found.push_back({spot.pointer,
-                               spot.words(Wording::tr("Order of: %1").arg(fieldWords(spot.key))),
-                               orderBefore.join(u", "_s), orderAfter.join(u", "_s)});
+            m_found.push_back(
+                {spot.pointer,
+                 spot.words(MethodComparisonWording::tr("Order of: %1").arg(fieldWords(spot.key))),
+                 orderBefore.join(u", "_s), orderAfter.join(u", "_s)});
     }
 
     void compareInSequence(const Spot &spot, const ordered_json &before, const ordered_json &after)
@@ -250,11 +254,11 @@ QString differenceWords(const std::vector<Difference> &differences, int named)
     }
     const qsizetype more = qsizetype(differences.size()) - words.size();
     if (more > 0)
-        return Wording::tr("%1 and %2 more").arg(words.join(u", "_s)).arg(more);
+        return MethodComparisonWording::tr("%1 and %2 more").arg(words.join(u", "_s)).arg(more);
     if (words.size() < 2)
         return words.join(QString());
     const QString last = words.takeLast();
-    return Wording::tr("%1 and %2").arg(words.join(u", "_s), last);
+    return MethodComparisonWording::tr("%1 and %2").arg(words.join(u", "_s), last);
 }
 
 } // namespace plateau::exchange

@@ -17,82 +17,82 @@ using nlohmann::ordered_json;
 
 namespace {
 
-struct Wording {
+struct MethodfieldWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::MethodComparison)
 };
 
 const QHash<QString, QString> &fieldTable()
 {
     static const QHash<QString, QString> table{
-        {u"format"_s, Wording::tr("Format")},
-        {u"id"_s, Wording::tr("Id")},
-        {u"version"_s, Wording::tr("Version")},
-        {u"name"_s, Wording::tr("Name")},
-        {u"source"_s, Wording::tr("Source")},
-        {u"principle"_s, Wording::tr("Principle")},
-        {u"chromophore"_s, Wording::tr("Chromophore")},
-        {u"absorptivity_L_per_mol_cm"_s, Wording::tr("Absorptivity")},
-        {u"wavelength_nm"_s, Wording::tr("Wavelength")},
-        {u"pathLength_mm"_s, Wording::tr("Path length")},
-        {u"direction"_s, Wording::tr("Direction")},
-        {u"volumeCorrection"_s, Wording::tr("Volume correction")},
-        {u"components"_s, Wording::tr("Components")},
-        {u"volume_mL"_s, Wording::tr("Volume")},
-        {u"range_mL"_s, Wording::tr("Allowed volumes")},
-        {u"suspension"_s, Wording::tr("Suspension")},
-        {u"sample"_s, Wording::tr("Component that is the sample")},
-        {u"diluent"_s, Wording::tr("Component that is the diluent")},
-        {u"starter"_s, Wording::tr("Component that is the starter")},
-        {u"steps"_s, Wording::tr("Steps")},
-        {u"measurands"_s, Wording::tr("Measurands")},
-        {u"molarMass_g_per_mol"_s, Wording::tr("Molar mass")},
-        {u"chromophorePerMolecule"_s, Wording::tr("Chromophore molecules per molecule")},
-        {u"signal"_s, Wording::tr("Signal")},
-        {u"kind"_s, Wording::tr("Kind")},
-        {u"from"_s, Wording::tr("From")},
-        {u"to"_s, Wording::tr("To")},
-        {u"base"_s, Wording::tr("Base reading")},
-        {u"middle"_s, Wording::tr("Middle reading")},
-        {u"final"_s, Wording::tr("Final reading")},
-        {u"typicalRange_g_per_L"_s, Wording::tr("Typical range")},
-        {u"window"_s, Wording::tr("Measuring window")},
-        {u"minSignal"_s, Wording::tr("Smallest net signal")},
-        {u"maxSignal"_s, Wording::tr("Largest net signal")},
-        {u"maxAbsorbance"_s, Wording::tr("Largest absorbance")},
-        {u"reserveAbsorbance"_s, Wording::tr("Absorbance that must remain")},
-        {u"acceptance"_s, Wording::tr("Acceptance")},
-        {u"maxBlankSignal"_s, Wording::tr("Largest blank signal")},
-        {u"standardRecovery_percent"_s, Wording::tr("Recovery of a standard")},
-        {u"spikeRecovery_percent"_s, Wording::tr("Recovery of a spike")},
-        {u"repeatability"_s, Wording::tr("Repeatability")},
-        {u"constant_g_per_L"_s, Wording::tr("Repeatability, constant part")},
-        {u"proportional"_s, Wording::tr("Repeatability, proportional part")},
-        {u"extrapolate"_s, Wording::tr("Extrapolation")},
-        {u"reading"_s, Wording::tr("Reading that is extrapolated")},
-        {u"lastReadings"_s, Wording::tr("Readings the line goes through")},
-        {u"derived"_s, Wording::tr("Derived results")},
-        {u"terms"_s, Wording::tr("Parts")},
-        {u"method"_s, Wording::tr("Method")},
-        {u"measurand"_s, Wording::tr("Measurand")},
-        {u"factor"_s, Wording::tr("Factor")},
-        {u"standard"_s, Wording::tr("Usual standard")},
-        {u"concentration_g_per_L"_s, Wording::tr("Concentration of the usual standard")},
-        {u"lossPerHour"_s, Wording::tr("Loss of the usual standard per hour")},
-        {u"tubes"_s, Wording::tr("Usual tubes")},
-        {u"blanks"_s, Wording::tr("Blanks of a rack")},
-        {u"replicates"_s, Wording::tr("Tubes of each sample")},
-        {u"standards"_s, Wording::tr("Tubes of standards of a rack")},
-        {u"reactions"_s, Wording::tr("Reactions")},
-        {u"interferences"_s, Wording::tr("Interferences")},
-        {u"samplePreparation"_s, Wording::tr("Preparation of samples")},
-        {u"matrix"_s, Wording::tr("Matrix")},
-        {u"text"_s, Wording::tr("Preparation")},
-        {u"cautions"_s, Wording::tr("Cautions")},
-        {u"add"_s, Wording::tr("add")},
-        {u"mix"_s, Wording::tr("mix")},
-        {u"wait_min"_s, Wording::tr("wait")},
-        {u"temperature_C"_s, Wording::tr("temperature")},
-        {u"read"_s, Wording::tr("read")},
+        {u"format"_s, MethodfieldWording::tr("Format")},
+        {u"id"_s, MethodfieldWording::tr("Id")},
+        {u"version"_s, MethodfieldWording::tr("Version")},
+        {u"name"_s, MethodfieldWording::tr("Name")},
+        {u"source"_s, MethodfieldWording::tr("Source")},
+        {u"principle"_s, MethodfieldWording::tr("Principle")},
+        {u"chromophore"_s, MethodfieldWording::tr("Chromophore")},
+        {u"absorptivity_L_per_mol_cm"_s, MethodfieldWording::tr("Absorptivity")},
+        {u"wavelength_nm"_s, MethodfieldWording::tr("Wavelength")},
+        {u"pathLength_mm"_s, MethodfieldWording::tr("Path length")},
+        {u"direction"_s, MethodfieldWording::tr("Direction")},
+        {u"volumeCorrection"_s, MethodfieldWording::tr("Volume correction")},
+        {u"components"_s, MethodfieldWording::tr("Components")},
+        {u"volume_mL"_s, MethodfieldWording::tr("Volume")},
+        {u"range_mL"_s, MethodfieldWording::tr("Allowed volumes")},
+        {u"suspension"_s, MethodfieldWording::tr("Suspension")},
+        {u"sample"_s, MethodfieldWording::tr("Component that is the sample")},
+        {u"diluent"_s, MethodfieldWording::tr("Component that is the diluent")},
+        {u"starter"_s, MethodfieldWording::tr("Component that is the starter")},
+        {u"steps"_s, MethodfieldWording::tr("Steps")},
+        {u"measurands"_s, MethodfieldWording::tr("Measurands")},
+        {u"molarMass_g_per_mol"_s, MethodfieldWording::tr("Molar mass")},
+        {u"chromophorePerMolecule"_s, MethodfieldWording::tr("Chromophore molecules per molecule")},
+        {u"signal"_s, MethodfieldWording::tr("Signal")},
+        {u"kind"_s, MethodfieldWording::tr("Kind")},
+        {u"from"_s, MethodfieldWording::tr("From")},
+        {u"to"_s, MethodfieldWording::tr("To")},
+        {u"base"_s, MethodfieldWording::tr("Base reading")},
+        {u"middle"_s, MethodfieldWording::tr("Middle reading")},
+        {u"final"_s, MethodfieldWording::tr("Final reading")},
+        {u"typicalRange_g_per_L"_s, MethodfieldWording::tr("Typical range")},
+        {u"window"_s, MethodfieldWording::tr("Measuring window")},
+        {u"minSignal"_s, MethodfieldWording::tr("Smallest net signal")},
+        {u"maxSignal"_s, MethodfieldWording::tr("Largest net signal")},
+        {u"maxAbsorbance"_s, MethodfieldWording::tr("Largest absorbance")},
+        {u"reserveAbsorbance"_s, MethodfieldWording::tr("Absorbance that must remain")},
+        {u"acceptance"_s, MethodfieldWording::tr("Acceptance")},
+        {u"maxBlankSignal"_s, MethodfieldWording::tr("Largest blank signal")},
+        {u"standardRecovery_percent"_s, MethodfieldWording::tr("Recovery of a standard")},
+        {u"spikeRecovery_percent"_s, MethodfieldWording::tr("Recovery of a spike")},
+        {u"repeatability"_s, MethodfieldWording::tr("Repeatability")},
+        {u"constant_g_per_L"_s, MethodfieldWording::tr("Repeatability, constant part")},
+        {u"proportional"_s, MethodfieldWording::tr("Repeatability, proportional part")},
+        {u"extrapolate"_s, MethodfieldWording::tr("Extrapolation")},
+        {u"reading"_s, MethodfieldWording::tr("Reading that is extrapolated")},
+        {u"lastReadings"_s, MethodfieldWording::tr("Readings the line goes through")},
+        {u"derived"_s, MethodfieldWording::tr("Derived results")},
+        {u"terms"_s, MethodfieldWording::tr("Parts")},
+        {u"method"_s, MethodfieldWording::tr("Method")},
+        {u"measurand"_s, MethodfieldWording::tr("Measurand")},
+        {u"factor"_s, MethodfieldWording::tr("Factor")},
+        {u"standard"_s, MethodfieldWording::tr("Usual standard")},
+        {u"concentration_g_per_L"_s, MethodfieldWording::tr("Concentration of the usual standard")},
+        {u"lossPerHour"_s, MethodfieldWording::tr("Loss of the usual standard per hour")},
+        {u"tubes"_s, MethodfieldWording::tr("Usual tubes")},
+        {u"blanks"_s, MethodfieldWording::tr("Blanks of a rack")},
+        {u"replicates"_s, MethodfieldWording::tr("Tubes of each sample")},
+        {u"standards"_s, MethodfieldWording::tr("Tubes of standards of a rack")},
+        {u"reactions"_s, MethodfieldWording::tr("Reactions")},
+        {u"interferences"_s, MethodfieldWording::tr("Interferences")},
+        {u"samplePreparation"_s, MethodfieldWording::tr("Preparation of samples")},
+        {u"matrix"_s, MethodfieldWording::tr("Matrix")},
+        {u"text"_s, MethodfieldWording::tr("Preparation")},
+        {u"cautions"_s, MethodfieldWording::tr("Cautions")},
+        {u"add"_s, MethodfieldWording::tr("add")},
+        {u"mix"_s, MethodfieldWording::tr("mix")},
+        {u"wait_min"_s, MethodfieldWording::tr("wait")},
+        {u"temperature_C"_s, MethodfieldWording::tr("temperature")},
+        {u"read"_s, MethodfieldWording::tr("read")},
     };
     return table;
 }
@@ -100,15 +100,15 @@ const QHash<QString, QString> &fieldTable()
 const QHash<QString, QString> &elementTable()
 {
     static const QHash<QString, QString> table{
-        {u"components"_s, Wording::tr("Component")},
-        {u"steps"_s, Wording::tr("Step")},
-        {u"measurands"_s, Wording::tr("Measurand")},
-        {u"derived"_s, Wording::tr("Derived result")},
-        {u"terms"_s, Wording::tr("Part")},
-        {u"reactions"_s, Wording::tr("Reaction")},
-        {u"interferences"_s, Wording::tr("Interference")},
-        {u"samplePreparation"_s, Wording::tr("Preparation of")},
-        {u"cautions"_s, Wording::tr("Caution")},
+        {u"components"_s, MethodfieldWording::tr("Component")},
+        {u"steps"_s, MethodfieldWording::tr("Step")},
+        {u"measurands"_s, MethodfieldWording::tr("Measurand")},
+        {u"derived"_s, MethodfieldWording::tr("Derived result")},
+        {u"terms"_s, MethodfieldWording::tr("Part")},
+        {u"reactions"_s, MethodfieldWording::tr("Reaction")},
+        {u"interferences"_s, MethodfieldWording::tr("Interference")},
+        {u"samplePreparation"_s, MethodfieldWording::tr("Preparation of")},
+        {u"cautions"_s, MethodfieldWording::tr("Caution")},
     };
     return table;
 }
@@ -137,9 +137,9 @@ QString textOf(const ordered_json &value)
 QString wordOf(const QString &word)
 {
     static const QHash<QString, QString> table{
-        {u"toFinalVolume"_s, Wording::tr("to the final volume")},
-        {u"coupledIndicator"_s, Wording::tr("coupled indicator")},
-        {u"proteinRich"_s, Wording::tr("protein-rich")},
+        {u"toFinalVolume"_s, MethodfieldWording::tr("to the final volume")},
+        {u"coupledIndicator"_s, MethodfieldWording::tr("coupled indicator")},
+        {u"proteinRich"_s, MethodfieldWording::tr("protein-rich")},
     };
     return table.value(word, word);
 }
@@ -217,7 +217,7 @@ QString elementLabel(const ordered_json &element)
     if (!element.is_object())
         return {};
     if (element.contains("matrix"))
-        return Wording::tr("%1 samples").arg(wordOf(textOf(element["matrix"])));
+        return MethodfieldWording::tr("%1 samples").arg(wordOf(textOf(element["matrix"])));
     if (element.contains("measurand"))
         return textOf(element["measurand"]);
     for (const char *const key : {"name", "id"}) {
@@ -230,9 +230,9 @@ QString elementLabel(const ordered_json &element)
 QString valueText(const QString &key, const ordered_json &value, const ordered_json &method)
 {
     if (value.is_boolean())
-        return value.get<bool>() ? Wording::tr("yes") : Wording::tr("no");
+        return value.get<bool>() ? MethodfieldWording::tr("yes") : MethodfieldWording::tr("no");
     if (value.is_number() && isFraction(key))
-        return Wording::tr("%1 %").arg(QString::number(value.get<double>() * 100, 'g', 15));
+        return MethodfieldWording::tr("%1 %").arg(QString::number(value.get<double>() * 100, 'g', 15));
     if (value.is_number())
         return withUnit(numberText(value), key);
     if (value.is_string()) {
@@ -244,7 +244,7 @@ QString valueText(const QString &key, const ordered_json &value, const ordered_j
         QStringList numbers;
         for (const ordered_json &number : value)
             numbers.append(numberText(number));
-        return withUnit(numbers.join(Wording::tr(" to ")), key);
+        return withUnit(numbers.join(MethodfieldWording::tr(" to ")), key);
     }
     if (value.is_object())
         return membersText(value, method);

@@ -17,11 +17,11 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct MethodReaderWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::MethodReader)
 };
 
-const Consequences &consequences()
+const Consequences &methodConsequences()
 {
     static const Consequences all = {
         {u"/components/*/id"_s, u"/steps/*/add"_s},
@@ -63,8 +63,9 @@ void takeAbsorptivities(const Place &place, std::map<int, double> &table)
 {
     const auto *object = std::get_if<json::Object>(&place.node.value);
     if (!object) {
-        place.findings.broken(place.pointer,
-                              Wording::tr("expected an object of wavelengths in nm, as {\"340\": 6300}"));
+        place.findings.broken(
+            place.pointer,
+            MethodReaderWording::tr("expected an object of wavelengths in nm, as {\"340\": 6300}"));
         return;
     }
     for (const auto &[key, node] : *object) {
@@ -73,8 +74,8 @@ void takeAbsorptivities(const Place &place, std::map<int, double> &table)
         double value = 0;
         if (QString::number(wavelength_nm) != key)
             entry.findings.broken(entry.pointer,
-                                  Wording::tr("expected a wavelength in whole nm as the field's "
-                                              "name, as \"340\", found %1")
+                                  MethodReaderWording::tr("expected a wavelength in whole nm as the field's "
+                                                          "name, as \"340\", found %1")
                                       .arg(quoted(key)));
         else if (take(entry, value))
             table[wavelength_nm] = value;
@@ -162,10 +163,10 @@ bool takeFormat(Fields &fields, const QString &format)
     QString found;
     if (!place || !take(*place, found) || found == format)
         return true;
-    place->findings.broken(place->pointer,
-                           Wording::tr("expected the format %1, found %2; this file is of another "
-                                       "kind or for another version of the program")
-                               .arg(quoted(format), quoted(found)));
+    place->findings.broken(
+        place->pointer, MethodReaderWording::tr("expected the format %1, found %2; this file is of another "
+                                                "kind or for another version of the program")
+                            .arg(quoted(format), quoted(found)));
     return false;
 }
 
@@ -180,7 +181,7 @@ bool takeMethod(const Place &place, Method &method)
     takeLimits(fields, method);
     takeBackground(fields, method);
     fields.done();
-    place.findings.meaning(problemsOf(method), place.pointer, consequences());
+    place.findings.meaning(problemsOf(method), place.pointer, methodConsequences());
     return true;
 }
 

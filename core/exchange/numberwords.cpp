@@ -12,7 +12,7 @@ namespace plateau::exchange {
 
 namespace {
 
-struct Wording {
+struct NumberWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::NumberWords)
 };
 
@@ -110,7 +110,7 @@ private:
     DecimalSign m_sign;
 };
 
-Value refused(const QString &sentence)
+Value noNumber(const QString &sentence)
 {
     return Value(std::in_place_index<1>, sentence);
 }
@@ -149,17 +149,17 @@ std::optional<NumberWord> numberOf(std::string_view word, std::string_view befor
     if (!std::ranges::any_of(run, isDigit) || isDate)
         return std::nullopt;
     if (isExponent(rest))
-        return NumberWord{whole,
-                          refused(Wording::tr("It has an exponent; set the photometer to plain decimals."))};
+        return NumberWord{
+            whole, noNumber(NumberWording::tr("It has an exponent; set the photometer to plain decimals."))};
     if (rest.starts_with('\'')) // 1'500
         return NumberWord{whole, parseReading(word, sign)};
     if (!std::ranges::all_of(rest, isUnitByte))
         return std::nullopt;
     if (isBound)
-        return NumberWord{whole, refused(limitSentence())};
+        return NumberWord{whole, noNumber(limitSentence())};
     if (first == 0 && startOf(before, minusSigns).size() == before.size() && !before.empty())
-        return NumberWord{
-            whole, refused(Wording::tr("A minus stands apart from it, so that its sign is not certain."))};
+        return NumberWord{whole, noNumber(NumberWording::tr(
+                                     "A minus stands apart from it, so that its sign is not certain."))};
     return NumberWord{whole, parseReading(word.substr(0, digits), sign)};
 }
 

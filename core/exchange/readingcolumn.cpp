@@ -14,7 +14,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct ReadingColumnWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::ReadingColumn)
 };
 
@@ -56,11 +56,12 @@ public:
         row.line = number;
         row.raw = line;
         if (number <= m_mapping.headerLines)
-            return leftOut(row, Wording::tr("Heading"));
+            return leftOut(row, ReadingColumnWording::tr("Heading"));
         if (line.trimmed().isEmpty() && m_mapping.leavesOutBlankLines)
-            return leftOut(row, Wording::tr("Left out: empty"));
+            return leftOut(row, ReadingColumnWording::tr("Left out: empty"));
         if (line.trimmed().isEmpty())
-            return fault(row, 0, Wording::tr("The line is empty; fill it in or leave out empty lines."));
+            return fault(row, 0,
+                         ReadingColumnWording::tr("The line is empty; fill it in or leave out empty lines."));
         const CellLine cells = cellsOf(line, m_mapping.delimiter);
         if (!cells.fault.isEmpty())
             return fault(row, static_cast<int>(cells.cells.size()) + 1, cells.fault);
@@ -80,9 +81,10 @@ private:
     static ColumnRow fault(ColumnRow row, int column, const QString &sentence)
     {
         row.kind = ColumnRow::Kind::Fault;
-        row.sentence = column > 0
-                           ? Wording::tr("line %1, column %2: %3").arg(row.line).arg(column).arg(sentence)
-                           : Wording::tr("line %1: %2").arg(row.line).arg(sentence);
+        row.sentence =
+            column > 0
+                ? ReadingColumnWording::tr("line %1, column %2: %3").arg(row.line).arg(column).arg(sentence)
+                : ReadingColumnWording::tr("line %1: %2").arg(row.line).arg(sentence);
         return row;
     }
 
@@ -90,13 +92,14 @@ private:
     static std::optional<QString> cell(ColumnRow &row, const CellLine &cells, int column)
     {
         if (cells.cells.size() < column) {
-            row = fault(row, column, Wording::tr("The line ends with column %1.").arg(cells.cells.size()));
+            row = fault(row, column,
+                        ReadingColumnWording::tr("The line ends with column %1.").arg(cells.cells.size()));
             return std::nullopt;
         }
         QString text = cells.cells[column - 1].trimmed();
         if (!text.isEmpty())
             return text;
-        row = fault(row, column, Wording::tr("The cell is empty."));
+        row = fault(row, column, ReadingColumnWording::tr("The cell is empty."));
         return std::nullopt;
     }
 
@@ -128,7 +131,7 @@ int countOf(const std::vector<ColumnRow> &rows, ColumnRow::Kind kind)
     return static_cast<int>(std::ranges::count(rows, kind, &ColumnRow::kind));
 }
 
-ReadingColumn refused(const QString &sentence)
+ReadingColumn refusedColumn(const QString &sentence)
 {
     return {{}, sentence};
 }
@@ -152,15 +155,17 @@ std::optional<Delimiter> delimiterFromWord(const QString &word)
 QString faultOf(const ColumnMapping &mapping)
 {
     if (mapping.absorbanceColumn < 1 || mapping.absorbanceColumn > mostColumns)
-        return Wording::tr("The column of the absorbance is one from 1 to %1.").arg(mostColumns);
+        return ReadingColumnWording::tr("The column of the absorbance is one from 1 to %1.").arg(mostColumns);
     if (mapping.tubeColumn < 0 || mapping.tubeColumn > mostColumns)
-        return Wording::tr("The column of the tube is one from 1 to %1, or none.").arg(mostColumns);
+        return ReadingColumnWording::tr("The column of the tube is one from 1 to %1, or none.")
+            .arg(mostColumns);
     if (mapping.tubeColumn == mapping.absorbanceColumn)
-        return Wording::tr("Tube and absorbance can't stand in the same column.");
+        return ReadingColumnWording::tr("Tube and absorbance can't stand in the same column.");
     if (mapping.headerLines < 0 || mapping.headerLines > mostHeaderLines)
-        return Wording::tr("A heading has 0 to %1 lines.").arg(mostHeaderLines);
+        return ReadingColumnWording::tr("A heading has 0 to %1 lines.").arg(mostHeaderLines);
     if (mapping.delimiter == Delimiter::Comma && mapping.decimal != DecimalSign::Point)
-        return Wording::tr("Where commas part the columns, the decimal sign has to be the point.");
+        return ReadingColumnWording::tr(
+            "Where commas part the columns, the decimal sign has to be the point.");
     return {};
 }
 
@@ -177,15 +182,17 @@ int ReadingColumn::faults() const
 ReadingColumn readColumn(const QString &text, const ColumnMapping &mapping)
 {
     if (text.size() > longestColumnText)
-        return refused(Wording::tr("The text is longer than %1 million characters, the most that is read.")
-                           .arg(longestColumnText / 1000000));
+        return refusedColumn(
+            ReadingColumnWording::tr("The text is longer than %1 million characters, the most that is read.")
+                .arg(longestColumnText / 1000000));
     const std::vector<QString> lines = linesOf(text);
     if (lines.empty())
-        return refused(Wording::tr("There is nothing in the text."));
+        return refusedColumn(ReadingColumnWording::tr("There is nothing in the text."));
     if (lines.size() > static_cast<std::size_t>(mostReadings + mapping.headerLines))
-        return refused(Wording::tr("The text has %1 lines; at most %2 readings are taken at a time.")
-                           .arg(lines.size())
-                           .arg(mostReadings));
+        return refusedColumn(
+            ReadingColumnWording::tr("The text has %1 lines; at most %2 readings are taken at a time.")
+                .arg(lines.size())
+                .arg(mostReadings));
     ReadingColumn column;
     const RowReader reader(mapping);
     for (const QString &line : lines)

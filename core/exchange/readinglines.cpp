@@ -15,13 +15,13 @@ namespace plateau::exchange {
 
 namespace {
 
-struct Wording {
+struct ReadingLinesWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::ReadingLines)
 };
 
 using Result = std::variant<double, LineRefusal>;
 
-Result refused(const QString &sentence)
+Result refusedLine(const QString &sentence)
 {
     return LineRefusal{false, sentence};
 }
@@ -71,42 +71,48 @@ Result valueOf(const NumberWord &number)
     if (const double *value = std::get_if<double>(&number.value))
         return *value;
     const QString text = QString::fromUtf8(number.text.data(), static_cast<qsizetype>(number.text.size()));
-    return refused(Wording::tr("%1: %2").arg(assay::quoted(text), std::get<QString>(number.value)));
+    return refusedLine(
+        ReadingLinesWording::tr("%1: %2").arg(assay::quoted(text), std::get<QString>(number.value)));
 }
 
 Result pick(const std::vector<NumberWord> &numbers, const LinePattern &pattern)
 {
     const auto count = static_cast<int>(numbers.size());
     if (count == 0)
-        return refused(pattern.which == LinePattern::Which::After
-                           ? Wording::tr("There is no number behind %1.").arg(assay::quoted(pattern.after))
-                           : Wording::tr("There is no number in the line."));
+        return refusedLine(
+            pattern.which == LinePattern::Which::After
+                ? ReadingLinesWording::tr("There is no number behind %1.").arg(assay::quoted(pattern.after))
+                : ReadingLinesWording::tr("There is no number in the line."));
     if (pattern.which == LinePattern::Which::After)
         return valueOf(numbers.front());
     if (pattern.which == LinePattern::Which::Nth)
-        return pattern.nth <= count ? valueOf(numbers[static_cast<std::size_t>(pattern.nth - 1)])
-                                    : refused(Wording::tr("Numbers in the line: %1; number %2 is wanted.")
-                                                  .arg(count)
-                                                  .arg(pattern.nth));
-    return count == 1
-               ? valueOf(numbers.front())
-               : refused(
-                     Wording::tr("The line has %1 numbers; say which of them is the absorbance.").arg(count));
+        return pattern.nth <= count
+                   ? valueOf(numbers[static_cast<std::size_t>(pattern.nth - 1)])
+                   : refusedLine(ReadingLinesWording::tr("Numbers in the line: %1; number %2 is wanted.")
+                                 .arg(count)
+                                 .arg(pattern.nth));
+    return count == 1 ? valueOf(numbers.front())
+                      : refusedLine(ReadingLinesWording::tr(
+                                    "The line has %1 numbers; say which of them is the absorbance.")
+                                    .arg(count));
 }
 
 Result readText(const QString &text, const LinePattern &pattern)
 {
     if (!pattern.leaveOut.isEmpty() && text.contains(pattern.leaveOut, Qt::CaseInsensitive))
-        return passedOver(Wording::tr("Passed over: it has %1.").arg(assay::quoted(pattern.leaveOut)));
+        return passedOver(
+            ReadingLinesWording::tr("Passed over: it has %1.").arg(assay::quoted(pattern.leaveOut)));
     if (!pattern.mustContain.isEmpty() && !text.contains(pattern.mustContain, Qt::CaseInsensitive))
-        return passedOver(Wording::tr("Passed over: it has no %1.").arg(assay::quoted(pattern.mustContain)));
+        return passedOver(
+            ReadingLinesWording::tr("Passed over: it has no %1.").arg(assay::quoted(pattern.mustContain)));
     QString part = text;
     if (pattern.which == LinePattern::Which::After) {
         const std::vector<qsizetype> places = placesBehind(text, pattern.after);
         if (places.empty())
-            return refused(Wording::tr("There is no %1 in the line.").arg(assay::quoted(pattern.after)));
+            return refusedLine(
+                ReadingLinesWording::tr("There is no %1 in the line.").arg(assay::quoted(pattern.after)));
         if (places.size() > 1)
-            return refused(Wording::tr("%1 is in the line more than once; take a longer text.")
+            return refusedLine(ReadingLinesWording::tr("%1 is in the line more than once; take a longer text.")
                                .arg(assay::quoted(pattern.after)));
         part = text.mid(places.front());
     }
@@ -119,7 +125,7 @@ Result readText(const QString &text, const LinePattern &pattern)
 QString textFault(const QString &text, const QString &name)
 {
     const auto fault = text.isEmpty() ? std::nullopt : assay::labelFault(text);
-    return fault ? Wording::tr("%1: %2.").arg(name, *fault) : QString();
+    return fault ? ReadingLinesWording::tr("%1: %2.").arg(name, *fault) : QString();
 }
 
 } // namespace
@@ -127,13 +133,13 @@ QString textFault(const QString &text, const QString &name)
 QString faultOf(const LinePattern &pattern)
 {
     if (pattern.which == LinePattern::Which::Nth && (pattern.nth < 1 || pattern.nth > mostNumbers))
-        return Wording::tr("The number that counts is one from 1 to %1.").arg(mostNumbers);
+        return ReadingLinesWording::tr("The number that counts is one from 1 to %1.").arg(mostNumbers);
     if (pattern.which == LinePattern::Which::After && pattern.after.trimmed().isEmpty())
-        return Wording::tr("Type the text that stands before the absorbance, as ABS.");
+        return ReadingLinesWording::tr("Type the text that stands before the absorbance, as ABS.");
     for (const auto &[text, name] :
-         {std::pair{pattern.after, Wording::tr("Text before the absorbance")},
-          std::pair{pattern.mustContain, Wording::tr("Text that a line must have")},
-          std::pair{pattern.leaveOut, Wording::tr("Text of lines to leave out")}}) {
+         {std::pair{pattern.after, ReadingLinesWording::tr("Text before the absorbance")},
+          std::pair{pattern.mustContain, ReadingLinesWording::tr("Text that a line must have")},
+          std::pair{pattern.leaveOut, ReadingLinesWording::tr("Text of lines to leave out")}}) {
         if (const QString fault = textFault(text, name); !fault.isEmpty())
             return fault;
     }
@@ -143,18 +149,18 @@ QString faultOf(const LinePattern &pattern)
 std::variant<double, LineRefusal> readLine(const LineAssembler::Line &line, const LinePattern &pattern)
 {
     if (line.isTooLong || line.bytes.size() > longestLine_bytes)
-        return refused(
-            Wording::tr("There is no line end within %1 bytes; check speed and format of the connection.")
-                .arg(longestLine_bytes));
+        return refusedLine(ReadingLinesWording::tr(
+                           "There is no line end within %1 bytes; check speed and format of the connection.")
+                           .arg(longestLine_bytes));
     const QByteArray inner = withoutFrame(line.bytes);
     if (inner.isEmpty())
-        return passedOver(Wording::tr("The line is empty."));
+        return passedOver(ReadingLinesWording::tr("The line is empty."));
     const auto decoded = decodeLine(inner, pattern.encoding);
     const QString *text = std::get_if<0>(&decoded);
     if (!text || hasControl(*text))
-        return refused(
-            Wording::tr("The line holds signs that are no text; check speed, format and encoding of the "
-                        "connection."));
+        return refusedLine(ReadingLinesWording::tr(
+            "The line holds signs that are no text; check speed, format and encoding of the "
+            "connection."));
     return readText(*text, pattern);
 }
 

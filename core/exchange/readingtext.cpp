@@ -17,7 +17,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct ReadingTextWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::ReadingText)
 };
 
@@ -26,7 +26,7 @@ constexpr qsizetype longestShown = 300;
 
 using Decoded = std::variant<QString, QString>;
 
-Decoded refused(const QString &sentence)
+Decoded refusedText(const QString &sentence)
 {
     return Decoded(std::in_place_index<1>, sentence);
 }
@@ -37,7 +37,7 @@ Decoded withoutNul(const QString &text)
     if (nul < 0)
         return Decoded(std::in_place_index<0>, text);
     const QByteArray before = text.left(nul).toUtf8();
-    return refused(Wording::tr("The text has a NUL in %1; it is no text file of readings.")
+    return refusedText(ReadingTextWording::tr("The text has a NUL in %1; it is no text file of readings.")
                        .arg(placeOf(before, before.size()).text()));
 }
 
@@ -46,7 +46,8 @@ Decoded fromUtf16(const QByteArray &bytes)
     QStringDecoder decoder(QStringDecoder::Utf16); // reads the order from the mark and drops it
     const QString text = decoder(bytes);
     if (decoder.hasError() || bytes.size() % 2 != 0 || !text.isValidUtf16())
-        return refused(Wording::tr("The text says it is UTF-16, but is broken; save it as UTF-8."));
+        return refusedText(
+            ReadingTextWording::tr("The text says it is UTF-16, but is broken; save it as UTF-8."));
     return withoutNul(text);
 }
 
@@ -93,8 +94,9 @@ std::variant<QString, QString> decodeLine(const QByteArray &bytes, TextEncoding 
     if (encoding == TextEncoding::Latin1)
         return withoutNul(QString::fromLatin1(bytes));
     if (const auto at = invalidUtf8(bytes))
-        return refused(Wording::tr("The text is not UTF-8 in %1; choose the other encoding if it is Latin-1.")
-                           .arg(placeOf(bytes, *at).text()));
+        return refusedText(
+            ReadingTextWording::tr("The text is not UTF-8 in %1; choose the other encoding if it is Latin-1.")
+                .arg(placeOf(bytes, *at).text()));
     return withoutNul(QString::fromUtf8(bytes));
 }
 
@@ -107,11 +109,13 @@ std::variant<double, QString> parseReading(std::string_view utf8, DecimalSign si
     if (const auto *fault = std::get_if<DecimalFault>(&parsed))
         return Result(std::in_place_index<1>, faultSentence(*fault));
     if (sign == DecimalSign::Point && utf8.find(',') != std::string_view::npos)
-        return Result(std::in_place_index<1>,
-                      Wording::tr("It is written with a comma, but the decimal sign is set to the point."));
+        return Result(
+            std::in_place_index<1>,
+            ReadingTextWording::tr("It is written with a comma, but the decimal sign is set to the point."));
     if (sign == DecimalSign::Comma && utf8.find('.') != std::string_view::npos)
-        return Result(std::in_place_index<1>,
-                      Wording::tr("It is written with a point, but the decimal sign is set to the comma."));
+        return Result(
+            std::in_place_index<1>,
+            ReadingTextWording::tr("It is written with a point, but the decimal sign is set to the comma."));
     return Result(std::in_place_index<0>, std::get<double>(parsed));
 }
 
@@ -124,7 +128,7 @@ bool isLimit(std::string_view utf8)
 
 QString limitSentence()
 {
-    return Wording::tr(
+    return ReadingTextWording::tr(
         "It is a limit and not a reading; dilute and read anew, or key what the display shows.");
 }
 

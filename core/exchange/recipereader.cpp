@@ -11,7 +11,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct RecipeReaderWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::RecipeReader)
 };
 
@@ -47,13 +47,14 @@ Step takeStep(const Place &place)
         return step;
     }
     if (kinds != 1) {
-        place.findings.broken(place.pointer,
-                              Wording::tr("a step has exactly one of \"add\", \"mix\", \"wait_min\" "
-                                          "and \"read\""));
+        place.findings.broken(
+            place.pointer, RecipeReaderWording::tr("a step has exactly one of \"add\", \"mix\", \"wait_min\" "
+                                                   "and \"read\""));
         return step;
     }
     if (temperature && !wait)
-        place.findings.broken(temperature->pointer, Wording::tr("a temperature goes with \"wait_min\" only"));
+        place.findings.broken(temperature->pointer,
+                              RecipeReaderWording::tr("a temperature goes with \"wait_min\" only"));
     if (AddStep adding; add && take(*add, adding.component))
         step = adding;
     if (ReadStep reading; read && take(*read, reading.reading))
@@ -66,8 +67,8 @@ Step takeStep(const Place &place)
         step = waiting;
     }
     if (bool mixed = false; mix && take(*mix, mixed) && !mixed)
-        place.findings.broken(mix->pointer,
-                              Wording::tr("must be true; leave the step out where nothing is mixed"));
+        place.findings.broken(
+            mix->pointer, RecipeReaderWording::tr("must be true; leave the step out where nothing is mixed"));
     return step;
 }
 

@@ -14,7 +14,7 @@ using nlohmann::ordered_json;
 
 namespace {
 
-struct Wording {
+struct ReportingPartsWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::ReportingParts)
 };
 
@@ -46,8 +46,9 @@ void takeBytes(const Place &place, QByteArray &bytes)
     if (decoded && decoded.decoded.toBase64() == text.toUtf8()) // Qt takes one without padding, too
         bytes = *decoded;
     else
-        place.findings.broken(place.pointer, Wording::tr("is no base64 text; take it from a file the program "
-                                                         "wrote"));
+        place.findings.broken(place.pointer,
+                              ReportingPartsWording::tr("is no base64 text; take it from a file the program "
+                                                        "wrote"));
 }
 
 /// A text that may be left out; given, it must say something.
@@ -55,7 +56,8 @@ void takeOptionalText(Fields &fields, const QString &key, QString &target)
 {
     const auto place = fields.find(key);
     if (place && take(*place, target) && target.isEmpty())
-        place->findings.broken(place->pointer, Wording::tr("is blank; fill it in, or leave the field out"));
+        place->findings.broken(place->pointer,
+                               ReportingPartsWording::tr("is blank; fill it in, or leave the field out"));
 }
 
 Logo takeLogo(const Place &place)

@@ -15,11 +15,11 @@ using namespace plateau::run;
 
 namespace {
 
-struct Wording {
+struct RunReaderWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::RunReader)
 };
 
-const Consequences &consequences()
+const Consequences &runConsequences()
 {
     static const Consequences all = {
         {u"/samples/*/id"_s, u"/tubes/*/sample"_s},
@@ -56,7 +56,8 @@ void takeOptionalId(Fields &fields, const QString &key, QString &id)
 {
     const auto place = fields.find(key);
     if (place && take(*place, id) && id.trimmed().isEmpty())
-        place->findings.broken(place->pointer, Wording::tr("is blank; give the id, or leave the field out"));
+        place->findings.broken(place->pointer,
+                               RunReaderWording::tr("is blank; give the id, or leave the field out"));
 }
 
 void takeUncertainty(const Place &place, std::optional<UncertaintyInputs> &uncertainty)
@@ -132,8 +133,8 @@ std::optional<Reading> takeReading(const Place &place)
         return *number;
     if (!std::holds_alternative<json::List>(place.node.value)) {
         place.findings.broken(place.pointer,
-                              Wording::tr("expected a number or a list of timed readings, found %1; "
-                                          "leave a reading out that is not taken yet")
+                              RunReaderWording::tr("expected a number or a list of timed readings, found %1; "
+                                                   "leave a reading out that is not taken yet")
                                   .arg(kindWord(place.node)));
         return std::nullopt;
     }
@@ -147,8 +148,8 @@ void takeReadings(const Place &place, std::map<QString, Reading> &readings)
     const auto *object = std::get_if<json::Object>(&place.node.value);
     if (!object) {
         place.findings.broken(place.pointer,
-                              Wording::tr("expected an object of readings, as {\"A1\": 0.102}, "
-                                          "found %1")
+                              RunReaderWording::tr("expected an object of readings, as {\"A1\": 0.102}, "
+                                                   "found %1")
                                   .arg(kindWord(place.node)));
         return;
     }
@@ -187,20 +188,22 @@ void takeDone(Fields &fields, Tube &tube)
 {
     if (const auto pipetted = fields.find(u"pipetted_mL"_s))
         takeNumbers(*pipetted,
-                    Wording::tr("expected an object of volumes in mL by component, as "
-                                "{\"nadh\": 0.1}; leave it out where the tube was "
-                                "pipetted as planned"),
+                    RunReaderWording::tr("expected an object of volumes in mL by component, as "
+                                         "{\"nadh\": 0.1}; leave it out where the tube was "
+                                         "pipetted as planned"),
                     tube.pipetted_mL);
     if (const auto added = fields.find(u"addedAt_min"_s))
-        takeNumbers(*added,
-                    Wording::tr("expected an object of minutes by component, as {\"starter\": 12.5}; "
-                                "leave it out where nobody marked the time"),
-                    tube.addedAt_min);
+        takeNumbers(
+            *added,
+            RunReaderWording::tr("expected an object of minutes by component, as {\"starter\": 12.5}; "
+                                 "leave it out where nobody marked the time"),
+            tube.addedAt_min);
     if (const auto read = fields.find(u"readAt_min"_s))
-        takeNumbers(*read,
-                    Wording::tr("expected an object of minutes by reading, as {\"A1\": 5}; leave it out "
-                                "where nobody marked the time"),
-                    tube.readAt_min);
+        takeNumbers(
+            *read,
+            RunReaderWording::tr("expected an object of minutes by reading, as {\"A1\": 5}; leave it out "
+                                 "where nobody marked the time"),
+            tube.readAt_min);
 }
 
 Tube takeTube(const Place &place)
@@ -222,8 +225,9 @@ Tube takeTube(const Place &place)
     takeDone(fields, tube);
     if (const auto spoilt = fields.find(u"spoilt"_s);
         spoilt && take(*spoilt, tube.spoilt) && tube.spoilt.trimmed().isEmpty())
-        spoilt->findings.broken(spoilt->pointer,
-                                Wording::tr("is blank; say what spoilt the tube, or leave the field out"));
+        spoilt->findings.broken(
+            spoilt->pointer,
+            RunReaderWording::tr("is blank; say what spoilt the tube, or leave the field out"));
     if (const auto readings = fields.find(u"readings"_s))
         takeReadings(*readings, tube.readings);
     fields.done();
@@ -286,20 +290,21 @@ std::optional<Method> takeRunMethod(const Place &place, const MethodLookup &inst
     }
     const auto *id = std::get_if<QString>(&place.node.value);
     if (!id) {
-        place.findings.broken(place.pointer,
-                              Wording::tr("expected the id of an installed method or a whole method, "
-                                          "found %1")
-                                  .arg(kindWord(place.node)));
+        place.findings.broken(
+            place.pointer, RunReaderWording::tr("expected the id of an installed method or a whole method, "
+                                                "found %1")
+                               .arg(kindWord(place.node)));
         return std::nullopt;
     }
     document.run.method = *id;
     NamedMethod named = installedMethod ? installedMethod(*id) : std::nullopt;
     if (!named.method)
-        place.findings.broken(place.pointer, named.obstacle.isEmpty()
-                                                 ? Wording::tr("no method %1 is installed; correct the id, "
-                                                               "or put the whole method here")
-                                                       .arg(quoted(*id))
-                                                 : named.obstacle);
+        place.findings.broken(place.pointer,
+                              named.obstacle.isEmpty()
+                                  ? RunReaderWording::tr("no method %1 is installed; correct the id, "
+                                                         "or put the whole method here")
+                                        .arg(quoted(*id))
+                                  : named.obstacle);
     return std::move(named.method);
 }
 
@@ -316,7 +321,7 @@ void takeRun(const Place &place, const MethodLookup &installedMethod, RunDocumen
     takeRack(fields, document.run);
     fields.done();
     place.findings.meaning(method ? problemsOf(document.run, *method) : problemsOf(document.run),
-                           place.pointer, consequences());
+                           place.pointer, runConsequences());
     if (method)
         document.method = std::move(*method);
 }

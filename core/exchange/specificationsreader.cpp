@@ -63,7 +63,7 @@ const Words<GuardBand::Kind> &guardWords()
 }
 
 /// What a kind or a rule that cannot be read leaves to be said of the fields that depend on it: nothing.
-const Consequences &consequences()
+const Consequences &specificationConsequences()
 {
     static const Consequences all = {
         {u"/specifications/#/kind"_s, u"/specifications/#/lower"_s},
@@ -129,7 +129,7 @@ void takeSpecifications(const Place &place, std::vector<Specification> &specific
     if (const auto list = fields.need(u"specifications"_s))
         forEach(*list, [&](const Place &element) { specifications.push_back(takeSpecification(element)); });
     fields.done();
-    place.findings.meaning(problemsOf(specifications), place.pointer, consequences());
+    place.findings.meaning(problemsOf(specifications), place.pointer, specificationConsequences());
 }
 
 } // namespace

@@ -10,7 +10,7 @@ namespace plateau::exchange {
 
 namespace {
 
-struct Wording {
+struct Utf8Wording {
     Q_DECLARE_TR_FUNCTIONS(plateau::exchange::TextPlace)
 };
 
@@ -73,7 +73,7 @@ TextPlace placeOf(const QByteArray &bytes, qsizetype offset)
 
 QString TextPlace::text() const
 {
-    return Wording::tr("line %1, column %2").arg(line).arg(column);
+    return Utf8Wording::tr("line %1, column %2").arg(line).arg(column);
 }
 
 } // namespace plateau::exchange

@@ -11,7 +11,7 @@ namespace plateau::notebook {
 
 namespace {
 
-struct Moment {
+struct ClockMoment {
     std::variant<ReadingId, MarkId> what;
     qint64 order = 0;
     timing::Stamp stamp;
@@ -19,7 +19,7 @@ struct Moment {
 
 /// Those without an order are of a notebook that kept none: older than all that have one, and in the order of
 /// the clock on the wall, which is all that is known.
-bool isBefore(const Moment &a, const Moment &b)
+bool isBefore(const ClockMoment &a, const ClockMoment &b)
 {
     if (a.order == 0 && b.order == 0)
         return a.stamp.wall < b.stamp.wall;
@@ -28,7 +28,7 @@ bool isBefore(const Moment &a, const Moment &b)
 
 /// What came with the run has its time, and no order.
 template <class Row>
-void addMoments(std::vector<Moment> &moments, const std::vector<Row> &rows, decltype(Row::id) newest,
+void addMoments(std::vector<ClockMoment> &moments, const std::vector<Row> &rows, decltype(Row::id) newest,
                 const QDateTime &arrivedAt)
 {
     for (const Row &row : rows) {
@@ -150,14 +150,14 @@ BenchClock::BenchClock(const run::Run &planned, const QDateTime &arrivedAt,
                        const std::vector<StoredReading> &readings, const std::vector<StoredMark> &marks,
                        const Seen &newest)
 {
-    std::vector<Moment> moments;
+    std::vector<ClockMoment> moments;
     addMoments(moments, readings, newest.reading, arrivedAt);
     addMoments(moments, marks, newest.mark, arrivedAt);
     std::ranges::stable_sort(moments, isBefore);
     const bool hasOwn = saysTimes(planned);
     if (hasOwn && planned.startedAt)
         m_timeline.add({*planned.startedAt});
-    for (const Moment &moment : moments) {
+    for (const ClockMoment &moment : moments) {
         const auto *mark = std::get_if<MarkId>(&moment.what);
         if (mark)
             m_ofBench.insert(*mark);

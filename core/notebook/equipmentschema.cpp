@@ -8,7 +8,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-const char *const statements[] = {
+const char *const equipmentStatements[] = {
     "CREATE TABLE equipment_item (id @ID) STRICT",
 
     // Sizes in mL, of pipettes and flasks only.
@@ -96,7 +96,7 @@ const char *const statements[] = {
 SchemaPart equipmentTables()
 {
     SchemaPart tables;
-    for (const char *const statement : statements)
+    for (const char *const statement : equipmentStatements)
         tables.statements.append(writtenOut(statement));
     tables.records = {
         {u"equipment_item"_s, {}},

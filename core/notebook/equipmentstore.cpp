@@ -42,19 +42,19 @@ std::map<qint64, std::map<Aspect, int>> loadDuties(const Database &database)
     return duties;
 }
 
-struct Version {
+struct ItemVersion {
     qint64 item = 0;
     Item content;
 };
 
 /// By their rows, so that the last of an item is its newest.
-std::map<qint64, Version> loadVersions(const Database &database)
+std::map<qint64, ItemVersion> loadItemVersions(const Database &database)
 {
     std::map<qint64, std::map<Aspect, int>> duties = loadDuties(database);
     Statement query(database, u"SELECT id, item, kind, name, number, nominal_mL, smallest_mL, in_use FROM "
                               "equipment_version ORDER BY id"_s);
     query.run();
-    std::map<qint64, Version> versions;
+    std::map<qint64, ItemVersion> versions;
     while (query.next()) {
         const qint64 row = query.integer(0);
         versions[row] = {query.integer(1),
@@ -98,7 +98,7 @@ void loadRows(const Database &database, std::map<qint64, HeldCheck> &checks)
 }
 
 /// By their rows.
-std::map<qint64, HeldCheck> loadChecks(const Database &database, const std::map<qint64, Version> &versions,
+std::map<qint64, HeldCheck> loadChecks(const Database &database, const std::map<qint64, ItemVersion> &versions,
                                        std::map<qint64, qint64> &items)
 {
     Statement query(database,
@@ -203,7 +203,7 @@ void storeCheckWithdrawal(Act &act, CheckId id, const QString &reason)
 
 std::vector<HeldItem> loadEquipment(const Database &database)
 {
-    const std::map<qint64, Version> versions = loadVersions(database);
+    const std::map<qint64, ItemVersion> versions = loadItemVersions(database);
     std::map<qint64, qint64> itemOfCheck;
     std::map<qint64, HeldCheck> checks = loadChecks(database, versions, itemOfCheck);
     std::map<qint64, HeldItem> items;

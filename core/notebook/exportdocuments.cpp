@@ -28,13 +28,6 @@ QString numbered(RunId run)
     return u"%1"_s.arg(run.value, 6, 10, QChar(u'0'));
 }
 
-void writeWhole(const QString &path, const QByteArray &bytes)
-{
-    ExportFile file(path);
-    file.write(bytes);
-    file.finish();
-}
-
 /// The shortest form that reads back to the same number.
 QByteArray numberText(std::optional<double> value)
 {

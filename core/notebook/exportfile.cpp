@@ -44,6 +44,13 @@ void ExportFile::fail() const
         m_file.errorString());
 }
 
+void writeWhole(const QString &path, const QByteArray &bytes)
+{
+    ExportFile file(path);
+    file.write(bytes);
+    file.finish();
+}
+
 QString hashOfFile(const QString &path)
 {
     QFile file(path);

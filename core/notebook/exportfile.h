@@ -26,6 +26,9 @@ private:
     QCryptographicHash m_hash{QCryptographicHash::Sha256};
 };
 
+/// A file with these bytes, on the disk.
+void writeWhole(const QString &path, const QByteArray &bytes);
+
 /// SHA-256 of a file, hexadecimal; throws Failure(NotFound) where it cannot be read.
 QString hashOfFile(const QString &path);
 

@@ -46,13 +46,6 @@ qint64 rowsIn(const Database &database, const QStringList &tables)
     return rows;
 }
 
-void writeWhole(const QString &path, const QByteArray &bytes)
-{
-    ExportFile file(path);
-    file.write(bytes);
-    file.finish();
-}
-
 void writeAll(const Session &session, const QString &folder, const Watch &watch)
 {
     const QStringList tables = exportedTables(session.layout);

@@ -110,7 +110,7 @@ const char *const racks[] = {
     ) STRICT)",
 };
 
-const std::vector<ProtectedTable> &keys()
+const std::vector<ProtectedTable> &fifthKeys()
 {
     static const std::vector<ProtectedTable> list{
         {u"bench_stamp"_s, {u"reading = NEW.reading"_s, u"mark = NEW.mark"_s}},
@@ -138,7 +138,7 @@ SchemaStep fifthSchemaStep()
     append(times);
     append(readings);
     append(racks);
-    for (const ProtectedTable &table : keys())
+    for (const ProtectedTable &table : fifthKeys())
         step.statements.append(protectionOf(table.table, table.keys));
     return step;
 }

@@ -225,7 +225,7 @@ const char *const rules[] = {
         BEGIN SELECT RAISE(ABORT, 'an audit entry continues the chain'); END)",
 };
 
-const std::vector<ProtectedTable> &keys()
+const std::vector<ProtectedTable> &firstKeys()
 {
     static const std::vector<ProtectedTable> list{
         {u"method"_s, {u"content_hash = NEW.content_hash"_s}},
@@ -257,7 +257,7 @@ SchemaStep firstSchemaStep()
         step.statements.append(writtenOut(statement));
     for (const char *const statement : rules)
         step.statements.append(writtenOut(statement));
-    for (const ProtectedTable &table : keys())
+    for (const ProtectedTable &table : firstKeys())
         step.statements.append(protectionOf(table.table, table.keys));
     return step;
 }

@@ -145,7 +145,7 @@ const char *const words[] = {
     ) STRICT)",
 };
 
-const std::vector<ProtectedTable> &keys()
+const std::vector<ProtectedTable> &fourthKeys()
 {
     static const std::vector<ProtectedTable> list{
         {u"person"_s, {}},
@@ -176,7 +176,7 @@ SchemaStep fourthSchemaStep()
     append(persons);
     append(decisions);
     append(words);
-    for (const ProtectedTable &table : keys())
+    for (const ProtectedTable &table : fourthKeys())
         step.statements.append(protectionOf(table.table, table.keys));
     return step;
 }

@@ -13,7 +13,7 @@ namespace {
 
 constexpr int runsPerReport = 200;
 
-const DerivedTable &words()
+const DerivedTable &wordsTable()
 {
     return derivedTables().back();
 }
@@ -37,7 +37,7 @@ void insertRows(const Database &database, const DerivedTable &table,
 /// The index of words keeps no text, so it has to be told what it forgets. way: "" for taking in.
 void tellIndex(const Database &database, const QString &way, const std::vector<std::vector<Cell>> &rows)
 {
-    const QStringList columns = words().columns.mid(1);
+    const QStringList columns = wordsTable().columns.mid(1);
     for (const std::vector<Cell> &row : rows) {
         if (way.isEmpty())
             Statement(database, u"INSERT INTO search_text (rowid, %1) VALUES (%2)"_s.arg(
@@ -53,7 +53,7 @@ void tellIndex(const Database &database, const QString &way, const std::vector<s
 void replaceRows(const Database &database, RunId run, const DerivedTable &table,
                  const std::vector<std::vector<Cell>> &old, const std::vector<std::vector<Cell>> &fresh)
 {
-    const bool areWords = table.name == words().name;
+    const bool areWords = table.name == wordsTable().name;
     if (areWords)
         tellIndex(database, u"delete"_s, old);
     if (!old.empty())

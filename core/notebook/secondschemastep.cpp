@@ -10,7 +10,7 @@ namespace {
 
 // What people did with a method. note: for retired and reinstated the reason. A method that shipped, or that
 // only came with a run, has no row saying how it came.
-const char *const statements[] = {
+const char *const secondStatements[] = {
     R"(CREATE TABLE method_act (
         id @ID,
         method INTEGER NOT NULL REFERENCES method (id),
@@ -48,7 +48,7 @@ const char *const statements[] = {
 SchemaStep secondSchemaStep()
 {
     SchemaStep step{2, u"the laboratory's methods, and the runs that derived results come from"_s, {}};
-    for (const char *const statement : statements)
+    for (const char *const statement : secondStatements)
         step.statements.append(writtenOut(statement));
     step.statements.append(protectionOf(
         u"method_act"_s,

@@ -8,7 +8,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-const char *const statements[] = {
+const char *const reviewStatements[] = {
     // Which of the laboratory's settings and limits held when a run was decided; NULL: nobody had saved any.
     // Of a decision without such a row the audit trail tells.
     R"(CREATE TABLE decision_basis (
@@ -31,7 +31,7 @@ const char *const statements[] = {
 SchemaPart reviewPart()
 {
     SchemaPart part;
-    for (const char *const statement : statements)
+    for (const char *const statement : reviewStatements)
         part.statements.append(writtenOut(statement));
     part.records = {{u"decision_basis"_s, {u"decision = NEW.decision"_s}},
                     {u"reopening_signature"_s, {u"reopening = NEW.reopening"_s}}};

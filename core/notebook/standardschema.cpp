@@ -8,7 +8,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-const char *const statements[] = {
+const char *const standardStatements[] = {
     "CREATE TABLE substance (id @ID) STRICT",
 
     // Fractions of 1; half widths as the certificate states them.
@@ -79,7 +79,7 @@ const char *const statements[] = {
 SchemaPart standardTables()
 {
     SchemaPart tables;
-    for (const char *const statement : statements)
+    for (const char *const statement : standardStatements)
         tables.statements.append(writtenOut(statement));
     tables.records = {
         {u"substance"_s, {}},

@@ -18,21 +18,21 @@ using planning::Substance;
 
 namespace {
 
-struct Version {
+struct StandardVersion {
     qint64 substance = 0;
     Substance content;
 };
 
 /// By their rows, so that the last of a substance is its newest.
-std::map<qint64, Version> loadVersions(const Database &database)
+std::map<qint64, StandardVersion> loadStandardVersions(const Database &database)
 {
     Statement query(database,
                     u"SELECT id, substance, name, supplier, lot, certificate, purity, purity_half_width, "
                     "water, water_half_width, molar_mass, density, expires FROM substance_version"_s);
     query.run();
-    std::map<qint64, Version> versions;
+    std::map<qint64, StandardVersion> versions;
     while (query.next()) {
-        Version &version = versions[query.integer(0)];
+        StandardVersion &version = versions[query.integer(0)];
         version.substance = query.integer(1);
         Substance &content = version.content;
         content.name = query.text(2);
@@ -125,7 +125,7 @@ void storeDisposal(Act &act, PreparationId id, const QString &reason)
 std::vector<HeldSubstance> loadSubstances(const Database &database)
 {
     std::map<qint64, HeldSubstance> newest;
-    for (const auto &[row, version] : loadVersions(database))
+    for (const auto &[row, version] : loadStandardVersions(database))
         newest[version.substance] = {version.substance, version.content};
     std::vector<HeldSubstance> all;
     for (auto &[id, held] : newest)
@@ -135,7 +135,7 @@ std::vector<HeldSubstance> loadSubstances(const Database &database)
 
 std::vector<HeldPreparation> loadPreparations(const Database &database)
 {
-    const std::map<qint64, Version> versions = loadVersions(database);
+    const std::map<qint64, StandardVersion> versions = loadStandardVersions(database);
     std::map<qint64, std::vector<double>> portions = loadPortions(database);
     Statement query(database,
                     u"SELECT preparation.id, substance_version, name, measurand, analyte_molar_mass, "

@@ -218,7 +218,7 @@ const char *const marks[] = {
     ) STRICT)",
 };
 
-const std::vector<ProtectedTable> &keys()
+const std::vector<ProtectedTable> &thirdKeys()
 {
     static const std::vector<ProtectedTable> list{
         {u"sample_detail"_s, {}},
@@ -256,7 +256,7 @@ SchemaStep thirdSchemaStep()
     append(plans);
     append(lots);
     append(marks);
-    for (const ProtectedTable &table : keys())
+    for (const ProtectedTable &table : thirdKeys())
         step.statements.append(protectionOf(table.table, table.keys));
     return step;
 }

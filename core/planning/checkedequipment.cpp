@@ -24,7 +24,7 @@ using equipment::Kind;
 
 namespace {
 
-struct Wording {
+struct CheckedEquipmentWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::CheckedEquipment)
 };
 
@@ -85,7 +85,7 @@ std::pair<std::optional<double>, QString> cuvettePath(const std::vector<HeldItem
         if (figures && figures->pathLength_percent &&
             (!widest_percent || *figures->pathLength_percent > *widest_percent)) {
             widest_percent = figures->pathLength_percent;
-            source = Wording::tr("%1, %2").arg(held.item.name, equipment::checkName(*check));
+            source = CheckedEquipmentWording::tr("%1, %2").arg(held.item.name, equipment::checkName(*check));
         }
     }
     return {widest_percent, source};
@@ -99,10 +99,10 @@ void takePath(Photometer &photometer, const HeldItem *held, const std::vector<He
     const auto figures = figuresOf(scale);
     if (!path_percent && photometer.pathLength_percent) {
         path_percent = photometer.pathLength_percent;
-        pathSource =
-            photometer.checkedOn
-                ? Wording::tr("%1, %2").arg(photometer.source, photometer.checkedOn->toString(Qt::ISODate))
-                : photometer.source;
+        pathSource = photometer.checkedOn
+                         ? CheckedEquipmentWording::tr("%1, %2").arg(
+                               photometer.source, photometer.checkedOn->toString(Qt::ISODate))
+                         : photometer.source;
     }
     if (!path_percent && !figures)
         return;
@@ -110,11 +110,11 @@ void takePath(Photometer &photometer, const HeldItem *held, const std::vector<He
     if (path_percent)
         sources << pathSource;
     if (figures && figures->scale_percent)
-        sources << Wording::tr("absorbance scale by %1").arg(equipment::checkName(*scale));
+        sources << CheckedEquipmentWording::tr("absorbance scale by %1").arg(equipment::checkName(*scale));
     // The usual path length stands in for cuvettes that nobody checked.
     constexpr double usualPath_percent = 0.2;
     if (!path_percent)
-        sources << Wording::tr("cuvettes: common practice, no source");
+        sources << CheckedEquipmentWording::tr("cuvettes: common practice, no source");
     photometer.pathLength_percent = std::hypot(path_percent.value_or(usualPath_percent),
                                                figures ? figures->scale_percent.value_or(0) : 0);
     photometer.pathSource = sources.join(u"; "_s);
@@ -174,13 +174,15 @@ void addDoubts(const HeldItem &held, const QDate &day, const QDate &today,
     const QString name = evaluation::capitalised(equipment::titleOf(held.item));
     for (const equipment::AspectStanding &standing : equipment::standingsOf(held, day)) {
         if (equipment::isInDoubt(standing.standing)) {
-            doubts.push_back({held.id, standing.standing != equipment::Standing::Failed,
-                              Wording::tr("%1: %2.").arg(name, equipment::standingText(standing, day))});
+            doubts.push_back(
+                {held.id, standing.standing != equipment::Standing::Failed,
+                 CheckedEquipmentWording::tr("%1: %2.").arg(name, equipment::standingText(standing, day))});
         } else if (const HeldCheck *failed = failedAfter(held, standing.aspect, day, today)) {
-            doubts.push_back({held.id, false,
-                              Wording::tr("%1: passed before this run, but failed afterwards, on %2: %3.")
-                                  .arg(name, failed->check.day.toString(Qt::ISODate),
-                                       equipment::aspectName(standing.aspect))});
+            doubts.push_back(
+                {held.id, false,
+                 CheckedEquipmentWording::tr("%1: passed before this run, but failed afterwards, on %2: %3.")
+                     .arg(name, failed->check.day.toString(Qt::ISODate),
+                          equipment::aspectName(standing.aspect))});
         }
     }
 }

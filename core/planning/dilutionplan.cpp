@@ -5,6 +5,7 @@
 #include "core/evaluation/format.h"
 #include "core/planning/dilutionsearch.h"
 #include "core/run/volumes.h"
+#include "core/planning/slack.h"
 
 #include <QCoreApplication>
 
@@ -19,11 +20,10 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Sentence {
+struct DilutionSentence {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::DilutionPlan)
 };
 
-constexpr double slack = 1e-9;
 constexpr int usualLongestChain = 2;
 constexpr int longestChain = 3;
 
@@ -147,7 +147,7 @@ QString tooFarApart(const assay::Method &method, const DilutionQuestion &questio
     };
     const auto [weakest, strongest] = std::ranges::minmax_element(expected, bySignal);
     const assay::Interval span = aimedSignals(method.window);
-    return Sentence::tr("The signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one "
+    return DilutionSentence::tr("The signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one "
                         "dilution can serve: plan a dilution for each.")
         .arg(strongest->measurand->name, weakest->measurand->name,
              significantText(signalOf(method, question, *strongest, sampleVolume_mL, 1) /
@@ -164,7 +164,7 @@ QString tooWeak(const assay::Method &method, const DilutionQuestion &question,
     });
     const QStringList texts = evaluation::comparedTexts(
         signalOf(method, question, *weakest, sampleVolume_mL, 1), {aimedSignals(method.window).lower}, 3);
-    return Sentence::tr("%1 of the undiluted sample would give a signal of %2 for %3, less than the %4 that "
+    return DilutionSentence::tr("%1 of the undiluted sample would give a signal of %2 for %3, less than the %4 that "
                         "can be measured well.")
         .arg(withUnit(evaluation::plainText(sampleVolume_mL), u"mL"_s), texts[0], weakest->measurand->name,
              texts[1]);
@@ -229,9 +229,9 @@ QString whyNone(const assay::Method &method, const DilutionQuestion &question, c
 {
     const std::vector<Expected> expected = expectedOf(method, question);
     if (expected.empty())
-        return Sentence::tr("Say how much the sample is expected to hold: a dilution is planned from that.");
+        return DilutionSentence::tr("Say how much the sample is expected to hold: a dilution is planned from that.");
     if (!assay::absorptivity(method, question.wavelength_nm))
-        return Sentence::tr("The method has no absorptivity at %1, so no signal can be predicted.")
+        return DilutionSentence::tr("The method has no absorptivity at %1, so no signal can be predicted.")
             .arg(withUnit(QString::number(question.wavelength_nm), u"nm"_s));
     if (!proposeDilutions(method, question, glassware).empty())
         return {};
@@ -248,9 +248,9 @@ QString whyNone(const assay::Method &method, const DilutionQuestion &question, c
         return target.highest < -slack ? INFINITY : target.lowest;
     });
     if (possibleSteps(glassware).empty())
-        return Sentence::tr("The sample has to be diluted, but no pipette and flask of the laboratory make a "
+        return DilutionSentence::tr("The sample has to be diluted, but no pipette and flask of the laboratory make a "
                             "dilution.");
-    return Sentence::tr("With %1 of sample it has to be diluted %2- to %3-fold; no chain of up to %4 steps "
+    return DilutionSentence::tr("With %1 of sample it has to be diluted %2- to %3-fold; no chain of up to %4 steps "
                         "with the laboratory's pipettes and flasks does that.")
         .arg(withUnit(evaluation::plainText(easiest.sampleVolume_mL), u"mL"_s),
              foldText(std::max(0.0, easiest.lowest)), foldText(easiest.highest))

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/dilutionsearch.h"
+#include "core/planning/slack.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +13,6 @@ namespace plateau::planning {
 
 namespace {
 
-constexpr double slack = 1e-9;
 
 using Chain = std::vector<const PossibleStep *>;
 

@@ -16,7 +16,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Words {
+struct ExpectationWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::Expectation)
 };
 
@@ -26,14 +26,17 @@ QString sentence(const assay::Method &method, const assay::Measurand &measurand,
     const bool weak = expected.fit == SignalFit::TooWeak;
     const double limit = weak ? method.window.minSignal : method.window.maxSignal;
     const QStringList texts = evaluation::comparedTexts(expected.signal, {limit}, 3);
-    const QString quantity = method.measurands.size() > 1 ? measurand.name : Words::tr("its signal");
-    return weak ? Words::tr("With what is expected of it, %1 would be about %2, below the window's %3: "
-                            "dilute it less, "
-                            "or take more of it.")
+    const QString quantity =
+        method.measurands.size() > 1 ? measurand.name : ExpectationWords::tr("its signal");
+    return weak ? ExpectationWords::tr(
+                      "With what is expected of it, %1 would be about %2, below the window's %3: "
+                      "dilute it less, "
+                      "or take more of it.")
                       .arg(quantity, texts[0], texts[1])
-                : Words::tr("With what is expected of it, %1 would be about %2, above the window's %3: "
-                            "dilute it more, "
-                            "or take less of it.")
+                : ExpectationWords::tr(
+                      "With what is expected of it, %1 would be about %2, above the window's %3: "
+                      "dilute it more, "
+                      "or take less of it.")
                       .arg(quantity, texts[0], texts[1]);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/glassware.h"
+#include "core/planning/slack.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,7 +10,6 @@ namespace plateau::planning {
 
 namespace {
 
-constexpr double slack = 1e-9;
 
 /// A setting as its scale says it: sums of steps leave a tail of binary digits.
 double rounded_mL(double volume_mL)

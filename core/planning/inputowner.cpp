@@ -14,7 +14,7 @@ using enum UncertaintyInput;
 
 namespace {
 
-struct Wording {
+struct InputOwnerWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::InputOwner)
 };
 
@@ -39,25 +39,25 @@ QString inputName(UncertaintyInput input)
 {
     switch (input) {
     case Absorbance:
-        return Wording::tr("absorbance of a reading");
+        return InputOwnerWording::tr("absorbance of a reading");
     case Absorptivity:
-        return Wording::tr("absorptivity");
+        return InputOwnerWording::tr("absorptivity");
     case PathLength:
-        return Wording::tr("path length");
+        return InputOwnerWording::tr("path length");
     case TotalVolume:
-        return Wording::tr("total volume");
+        return InputOwnerWording::tr("total volume");
     case SampleVolume:
-        return Wording::tr("sample volume");
+        return InputOwnerWording::tr("sample volume");
     case Dilution:
-        return Wording::tr("dilution step");
+        return InputOwnerWording::tr("dilution step");
     case Extract:
-        return Wording::tr("extract");
+        return InputOwnerWording::tr("extract");
     case Standard:
-        return Wording::tr("concentration");
+        return InputOwnerWording::tr("concentration");
     case Replicates:
         break;
     }
-    return Wording::tr("repeatability");
+    return InputOwnerWording::tr("repeatability");
 }
 
 QString inputWord(UncertaintyInput input)

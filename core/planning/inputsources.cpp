@@ -23,19 +23,19 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Wording {
+struct InputSourcesWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::InputSources)
 };
 
 QString listed()
 {
-    return Wording::tr("the laboratory's list of glassware");
+    return InputSourcesWording::tr("the laboratory's list of glassware");
 }
 
 QString usual(const QString &reason)
 {
-    const QString habit = Wording::tr("common practice, no source");
-    return reason.isEmpty() ? habit : Wording::tr("%1; %2").arg(habit, reason);
+    const QString habit = InputSourcesWording::tr("common practice, no source");
+    return reason.isEmpty() ? habit : InputSourcesWording::tr("%1; %2").arg(habit, reason);
 }
 
 QString volumeText(double volume_mL)
@@ -45,7 +45,7 @@ QString volumeText(double volume_mL)
 
 QString noPipette(double volume_mL)
 {
-    return Wording::tr("no pipette of the list makes %1").arg(volumeText(volume_mL));
+    return InputSourcesWording::tr("no pipette of the list makes %1").arg(volumeText(volume_mL));
 }
 
 /// The least exact that makes the volume; nullptr if none does.
@@ -102,8 +102,8 @@ FoundInput InputSources::absorbance() const
         return *own;
     if (m_laboratory.photometer && m_laboratory.photometer->absorbance)
         return {*m_laboratory.photometer->absorbance, photometerName(), photometerSource()};
-    return {m_usual.absorbance, photometerName(), usual(Wording::tr("until its check records say otherwise")),
-            true};
+    return {m_usual.absorbance, photometerName(),
+            usual(InputSourcesWording::tr("until its check records say otherwise")), true};
 }
 
 FoundInput InputSources::absorptivity() const
@@ -112,7 +112,7 @@ FoundInput InputSources::absorptivity() const
         return *own;
     return {
         m_usual.absorptivity_percent,
-        Wording::tr("absorptivity of %1 at %2")
+        InputSourcesWording::tr("absorptivity of %1 at %2")
             .arg(m_method.chromophore,
                  withUnit(QString::number(m_run.wavelength_nm.value_or(m_method.wavelength_nm)), u"nm"_s)),
         usual({}), true};
@@ -124,10 +124,10 @@ FoundInput InputSources::pathLength() const
         return *own;
     if (m_laboratory.photometer && m_laboratory.photometer->pathLength_percent)
         return {*m_laboratory.photometer->pathLength_percent,
-                Wording::tr("cuvette of the %1").arg(photometerName()),
+                InputSourcesWording::tr("cuvette of the %1").arg(photometerName()),
                 m_laboratory.photometer->pathSource.isEmpty() ? photometerSource()
                                                               : m_laboratory.photometer->pathSource};
-    return {m_usual.pathLength_percent, Wording::tr("cuvette"), usual({}), true};
+    return {m_usual.pathLength_percent, InputSourcesWording::tr("cuvette"), usual({}), true};
 }
 
 FoundInput InputSources::totalVolume() const
@@ -143,7 +143,7 @@ FoundInput InputSources::totalVolume() const
             continue;
         const Pipette *pipette = pipetteFor(component.volume_mL, m_laboratory.glassware);
         if (!pipette)
-            return {m_usual.totalVolume_percent, Wording::tr("pipettes"),
+            return {m_usual.totalVolume_percent, InputSourcesWording::tr("pipettes"),
                     usual(noPipette(component.volume_mL)), true};
         off_mL[pipette] += component.volume_mL * pipette->uncertainty_percent / 100;
         total_mL += component.volume_mL;
@@ -153,7 +153,7 @@ FoundInput InputSources::totalVolume() const
             sources.append(sourceOf(*pipette));
     }
     if (!(total_mL > 0))
-        return {m_usual.totalVolume_percent, Wording::tr("pipettes"), usual({}), true};
+        return {m_usual.totalVolume_percent, InputSourcesWording::tr("pipettes"), usual({}), true};
     double variance = 0;
     for (const auto &[pipette, off] : off_mL)
         variance += off * off;
@@ -168,19 +168,19 @@ FoundInput InputSources::sampleVolume() const
     for (const double volume_mL : sampleVolumes_mL()) {
         const Pipette *pipette = pipetteFor(volume_mL, m_laboratory.glassware);
         if (!pipette)
-            return {m_usual.sampleVolume_percent, Wording::tr("pipette of the sample"),
+            return {m_usual.sampleVolume_percent, InputSourcesWording::tr("pipette of the sample"),
                     usual(noPipette(volume_mL)), true};
         keepWorst(worst, {pipette->uncertainty_percent, pipette->name, sourceOf(*pipette)});
     }
-    return worst.value_or(
-        FoundInput{m_usual.sampleVolume_percent, Wording::tr("pipette of the sample"), usual({}), true});
+    return worst.value_or(FoundInput{m_usual.sampleVolume_percent,
+                                     InputSourcesWording::tr("pipette of the sample"), usual({}), true});
 }
 
 FoundInput InputSources::dilution() const
 {
     if (const auto own = ownOf(&MethodUncertainty::dilution_percent))
         return *own;
-    const QString owner = Wording::tr("pipette and flask of a dilution step");
+    const QString owner = InputSourcesWording::tr("pipette and flask of a dilution step");
     std::optional<FoundInput> worst;
     for (const run::Sample &sample : m_run.samples) {
         for (const run::DilutionStep &step : sample.dilution) {
@@ -189,16 +189,17 @@ FoundInput InputSources::dilution() const
             const auto glass = glassFor(step, m_laboratory.glassware);
             if (!glass)
                 return {m_usual.dilution_percent, owner,
-                        usual(Wording::tr("no glass of the list makes %1 up to %2")
+                        usual(InputSourcesWording::tr("no glass of the list makes %1 up to %2")
                                   .arg(volumeText(step.take_mL), volumeText(step.makeUpTo_mL))),
                         true};
             keepWorst(worst, {glass->uncertainty_percent,
-                              Wording::tr("%1 with %2").arg(glass->pipette, glass->flask),
+                              InputSourcesWording::tr("%1 with %2").arg(glass->pipette, glass->flask),
                               glass->source.isEmpty() ? listed() : glass->source});
         }
     }
     return worst.value_or(FoundInput{m_usual.dilution_percent, owner,
-                                     usual(Wording::tr("no step of this run rests on it")), true});
+                                     usual(InputSourcesWording::tr("no step of this run rests on it")),
+                                     true});
 }
 
 FoundInput InputSources::extract() const
@@ -211,34 +212,38 @@ FoundInput InputSources::extract() const
             continue;
         const Flask *flask = flaskFor(*sample.extract_mL, m_laboratory.glassware);
         if (!flask)
-            return {m_usual.extract_percent, Wording::tr("flask of the extract"),
-                    usual(Wording::tr("no flask of the list holds %1").arg(volumeText(*sample.extract_mL))),
+            return {m_usual.extract_percent, InputSourcesWording::tr("flask of the extract"),
+                    usual(InputSourcesWording::tr("no flask of the list holds %1")
+                              .arg(volumeText(*sample.extract_mL))),
                     true};
         keepWorst(worst, {flask->uncertainty_percent, flask->name, sourceOf(*flask)});
     }
-    return worst.value_or(FoundInput{m_usual.extract_percent, Wording::tr("flask of the extract"),
-                                     usual(Wording::tr("no sample of this run rests on it")), true});
+    return worst.value_or(FoundInput{m_usual.extract_percent, InputSourcesWording::tr("flask of the extract"),
+                                     usual(InputSourcesWording::tr("no sample of this run rests on it")),
+                                     true});
 }
 
 std::optional<FoundInput> InputSources::ownOf(std::optional<double> MethodUncertainty::*member) const
 {
     if (!m_own || !(m_own->*member))
         return std::nullopt;
-    return FoundInput{*(m_own->*member), Wording::tr("laboratory, for %1").arg(m_method.name), m_own->source};
+    return FoundInput{*(m_own->*member), InputSourcesWording::tr("laboratory, for %1").arg(m_method.name),
+                      m_own->source};
 }
 
 QString InputSources::photometerName() const
 {
-    return m_laboratory.photometer ? Wording::tr("photometer %1").arg(m_laboratory.photometer->name)
-                                   : Wording::tr("photometer");
+    return m_laboratory.photometer
+               ? InputSourcesWording::tr("photometer %1").arg(m_laboratory.photometer->name)
+               : InputSourcesWording::tr("photometer");
 }
 
 QString InputSources::photometerSource() const
 {
     const Photometer &photometer = *m_laboratory.photometer;
-    return photometer.checkedOn
-               ? Wording::tr("%1, %2").arg(photometer.source, photometer.checkedOn->toString(Qt::ISODate))
-               : photometer.source;
+    return photometer.checkedOn ? InputSourcesWording::tr("%1, %2").arg(
+                                      photometer.source, photometer.checkedOn->toString(Qt::ISODate))
+                                : photometer.source;
 }
 
 std::set<double> InputSources::sampleVolumes_mL() const

@@ -10,7 +10,7 @@ namespace plateau::planning {
 
 namespace {
 
-struct Sentence {
+struct LaboratorySentence {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::Laboratory)
 };
 
@@ -22,13 +22,13 @@ double ofPermissibleError_percent(double error_mL, double volume_mL)
 
 Pipette oneMark(double volume_mL, double error_mL)
 {
-    return {Sentence::tr("bulb pipette %1 mL").arg(volume_mL), volume_mL, volume_mL, 0,
+    return {LaboratorySentence::tr("bulb pipette %1 mL").arg(volume_mL), volume_mL, volume_mL, 0,
             ofPermissibleError_percent(error_mL, volume_mL)};
 }
 
 Flask flask(double volume_mL, double error_mL)
 {
-    return {Sentence::tr("flask %1 mL").arg(volume_mL), volume_mL,
+    return {LaboratorySentence::tr("flask %1 mL").arg(volume_mL), volume_mL,
             ofPermissibleError_percent(error_mL, volume_mL)};
 }
 
@@ -38,9 +38,9 @@ Laboratory usualLaboratory()
 {
     Laboratory laboratory;
     laboratory.glassware.pipettes = {
-        {Sentence::tr("piston pipette 10 to 100 µL"), 0.01, 0.1, 0.001, 0.8},
-        {Sentence::tr("piston pipette 100 to 1000 µL"), 0.1, 1.0, 0.01, 0.6},
-        {Sentence::tr("piston pipette 0.5 to 5 mL"), 0.5, 5.0, 0.05, 0.6},
+        {LaboratorySentence::tr("piston pipette 10 to 100 µL"), 0.01, 0.1, 0.001, 0.8},
+        {LaboratorySentence::tr("piston pipette 100 to 1000 µL"), 0.1, 1.0, 0.01, 0.6},
+        {LaboratorySentence::tr("piston pipette 0.5 to 5 mL"), 0.5, 5.0, 0.05, 0.6},
         oneMark(1, 0.008),
         oneMark(2, 0.01),
         oneMark(5, 0.015),
@@ -52,9 +52,9 @@ Laboratory usualLaboratory()
     laboratory.glassware.flasks = {flask(10, 0.025), flask(20, 0.04), flask(25, 0.04),
                                    flask(50, 0.06),  flask(100, 0.1), flask(250, 0.15)};
     laboratory.review.rejectionReasons = {
-        Sentence::tr("a mistake in pipetting"),       Sentence::tr("the blank is out of its limits"),
-        Sentence::tr("the standard was not found"),   Sentence::tr("the control is out of its limits"),
-        Sentence::tr("duplicates lie too far apart"), Sentence::tr("the wrong sample was taken")};
+        LaboratorySentence::tr("a mistake in pipetting"),       LaboratorySentence::tr("the blank is out of its limits"),
+        LaboratorySentence::tr("the standard was not found"),   LaboratorySentence::tr("the control is out of its limits"),
+        LaboratorySentence::tr("duplicates lie too far apart"), LaboratorySentence::tr("the wrong sample was taken")};
     return laboratory;
 }
 

@@ -17,7 +17,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct LaboratorySoundnessWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::LaboratorySoundness)
 };
 
@@ -28,11 +28,12 @@ void checkRack(const Laboratory &laboratory, Problems &problems)
     checkWithin(problems, u"/rackColumns"_s, laboratory.rackColumns, 1, limit::tubesOfARack, {});
     const qint64 places = qint64(laboratory.rackRows) * laboratory.rackColumns; // any int may have come in
     if (problems.size() == before && places > limit::tubesOfARack)
-        problems.push_back(error(u"/rackColumns"_s,
-                                 Wording::tr("makes a rack of %1 places with %2 rows; at most %3 are allowed")
-                                     .arg(places)
-                                     .arg(laboratory.rackRows)
-                                     .arg(limit::tubesOfARack)));
+        problems.push_back(error(
+            u"/rackColumns"_s,
+            LaboratorySoundnessWording::tr("makes a rack of %1 places with %2 rows; at most %3 are allowed")
+                .arg(places)
+                .arg(laboratory.rackRows)
+                .arg(limit::tubesOfARack)));
 }
 
 void checkHandling(const HandlingTimes &handling, Problems &problems)
@@ -47,45 +48,48 @@ void checkSteps(const Pipette &pipette, const QString &pointer, Problems &proble
     const QString place = pointerTo(pointer, u"step_mL"_s);
     if (pipette.largest_mL < pipette.smallest_mL) {
         problems.push_back(error(pointerTo(pointer, u"largest_mL"_s),
-                                 Wording::tr("must not be smaller than smallest_mL: %1 "
-                                             "is less than %2")
+                                 LaboratorySoundnessWording::tr("must not be smaller than smallest_mL: %1 "
+                                                                "is less than %2")
                                      .arg(shown(pipette.largest_mL), shown(pipette.smallest_mL))));
         return;
     }
     if (pipette.largest_mL == pipette.smallest_mL) {
         if (pipette.step_mL != 0)
-            problems.push_back(error(
-                place,
-                Wording::tr("must be 0 for a pipette of one volume, not %1").arg(shown(pipette.step_mL))));
+            problems.push_back(
+                error(place, LaboratorySoundnessWording::tr("must be 0 for a pipette of one volume, not %1")
+                                 .arg(shown(pipette.step_mL))));
         return;
     }
     const double range_mL = pipette.largest_mL - pipette.smallest_mL;
     if (!(pipette.step_mL > 0 && pipette.step_mL <= range_mL * (1 + 1e-9))) {
-        problems.push_back(error(place, Wording::tr("must be greater than 0 and at most %1 mL, the width of "
-                                                    "the pipette's range, not %2")
-                                            .arg(shown(range_mL), shown(pipette.step_mL))));
+        problems.push_back(error(
+            place, LaboratorySoundnessWording::tr("must be greater than 0 and at most %1 mL, the width of "
+                                                  "the pipette's range, not %2")
+                       .arg(shown(range_mL), shown(pipette.step_mL))));
         return;
     }
     const double steps = range_mL / pipette.step_mL;
     if (steps > mostSettings - 1)
         problems.push_back(
-            error(place, Wording::tr("makes more than %1 settings; give a coarser step").arg(mostSettings)));
+            error(place, LaboratorySoundnessWording::tr("makes more than %1 settings; give a coarser step")
+                             .arg(mostSettings)));
     else if (std::abs(steps - std::round(steps)) > 1e-6)
-        problems.push_back(error(place, Wording::tr("must go a whole number of times into the %1 mL between "
-                                                    "smallest_mL and largest_mL")
-                                            .arg(shown(range_mL))));
+        problems.push_back(error(
+            place, LaboratorySoundnessWording::tr("must go a whole number of times into the %1 mL between "
+                                                  "smallest_mL and largest_mL")
+                       .arg(shown(range_mL))));
 }
 
 /// Names that look alike on paper are one name.
 void checkName(const QString &name, const QString &pointer, QSet<QString> &taken, Problems &problems)
 {
     const QString place = pointerTo(pointer, u"name"_s);
-    checkLabel(problems, place, name, Wording::tr("the name"));
+    checkLabel(problems, place, name, LaboratorySoundnessWording::tr("the name"));
     const QString key = name.normalized(QString::NormalizationForm_C);
     if (taken.contains(key))
         problems.push_back(error(
-            place,
-            Wording::tr("the name %1 is taken by an earlier one; give each its own").arg(quoted(name))));
+            place, LaboratorySoundnessWording::tr("the name %1 is taken by an earlier one; give each its own")
+                       .arg(quoted(name))));
     taken.insert(key);
 }
 
@@ -97,8 +101,10 @@ void checkUncertainty(double uncertainty_percent, const QString &pointer, Proble
 void checkNumber(std::size_t number, const QString &pointer, Problems &problems)
 {
     if (number > mostGlassware)
-        problems.push_back(error(
-            pointer, Wording::tr("lists %1 pieces; at most %2 are allowed").arg(number).arg(mostGlassware)));
+        problems.push_back(
+            error(pointer, LaboratorySoundnessWording::tr("lists %1 pieces; at most %2 are allowed")
+                               .arg(number)
+                               .arg(mostGlassware)));
 }
 
 void checkPipettes(const std::vector<Pipette> &pipettes, Problems &problems)
@@ -141,7 +147,7 @@ Problems problemsOf(const Laboratory &laboratory)
 {
     Problems problems;
     if (!laboratory.name.isEmpty())
-        checkLabel(problems, u"/name"_s, laboratory.name, Wording::tr("the name"));
+        checkLabel(problems, u"/name"_s, laboratory.name, LaboratorySoundnessWording::tr("the name"));
     checkRack(laboratory, problems);
     checkHandling(laboratory.handling, problems);
     checkWithin(problems, u"/overage_percent"_s, laboratory.overage_percent, 0, largestOverage_percent,

@@ -18,7 +18,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct PhotometerWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::Measuring)
 };
 
@@ -39,18 +39,18 @@ void checkSource(const QString &source, bool needed, const QString &pointer, Pro
 {
     const QString place = pointerTo(pointer, u"source"_s);
     if (!source.trimmed().isEmpty())
-        checkProse(problems, place, source, Wording::tr("the source"));
+        checkProse(problems, place, source, PhotometerWording::tr("the source"));
     else if (needed)
         problems.push_back(
-            error(place, Wording::tr("is blank; say which record or certificate the numbers come "
-                                     "from")));
+            error(place, PhotometerWording::tr("is blank; say which record or certificate the numbers come "
+                                               "from")));
 }
 
 void checkPhotometer(const Photometer &photometer, Problems &problems)
 {
     const QString pointer = u"/photometer"_s;
     checkLabel(problems, pointerTo(pointer, u"name"_s), photometer.name,
-               Wording::tr("the photometer's name"));
+               PhotometerWording::tr("the photometer's name"));
     checkAbsorbance(photometer.absorbance, pointer, problems);
     checkPercent(photometer.pathLength_percent, pointer, u"pathLength_percent"_s, problems);
     checkSource(photometer.source, photometer.absorbance || photometer.pathLength_percent, pointer, problems);
@@ -58,7 +58,8 @@ void checkPhotometer(const Photometer &photometer, Problems &problems)
 
 void checkMethodUncertainty(const MethodUncertainty &own, const QString &pointer, Problems &problems)
 {
-    checkLabel(problems, pointerTo(pointer, u"method"_s), own.method, Wording::tr("the method's id"));
+    checkLabel(problems, pointerTo(pointer, u"method"_s), own.method,
+               PhotometerWording::tr("the method's id"));
     checkSource(own.source, true, pointer, problems);
     checkAbsorbance(own.absorbance, pointer, problems);
     const std::array relative{
@@ -75,8 +76,9 @@ void checkMethodUncertainty(const MethodUncertainty &own, const QString &pointer
         any = any || percent;
     }
     if (!any)
-        problems.push_back(error(pointer, Wording::tr("states no uncertainty; give at least one, or take the "
-                                                      "entry away")));
+        problems.push_back(
+            error(pointer, PhotometerWording::tr("states no uncertainty; give at least one, or take the "
+                                                 "entry away")));
 }
 
 } // namespace
@@ -88,7 +90,7 @@ void checkMeasuring(const Laboratory &laboratory, Problems &problems)
     const QString list = u"/methodUncertainties"_s;
     const std::vector<MethodUncertainty> &all = laboratory.methodUncertainties;
     if (all.size() > mostMethodUncertainties)
-        problems.push_back(error(list, Wording::tr("lists %1 methods; at most %2 are allowed")
+        problems.push_back(error(list, PhotometerWording::tr("lists %1 methods; at most %2 are allowed")
                                            .arg(all.size())
                                            .arg(mostMethodUncertainties)));
     QSet<QString> taken;
@@ -96,9 +98,10 @@ void checkMeasuring(const Laboratory &laboratory, Problems &problems)
         const QString pointer = pointerTo(list, static_cast<qsizetype>(i));
         checkMethodUncertainty(all[i], pointer, problems);
         if (taken.contains(all[i].method))
-            problems.push_back(error(pointerTo(pointer, u"method"_s),
-                                     Wording::tr("the method %1 has an entry already; put both in one")
-                                         .arg(quoted(all[i].method))));
+            problems.push_back(
+                error(pointerTo(pointer, u"method"_s),
+                      PhotometerWording::tr("the method %1 has an entry already; put both in one")
+                          .arg(quoted(all[i].method))));
         taken.insert(all[i].method);
     }
 }

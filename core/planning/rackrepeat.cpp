@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "core/planning/glassfor.h"
+#include "core/planning/slack.h"
 
 #include <QCoreApplication>
 
@@ -14,11 +15,10 @@ namespace plateau::planning {
 
 namespace {
 
-struct Words {
+struct RackRepeatWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::RackRepeat)
 };
 
-constexpr double slack = 1e-9;
 
 /// The step with the smallest glass of the laboratory that makes exactly that factor; the volume taken as
 /// large as a pipette allows.
@@ -56,12 +56,12 @@ std::vector<run::DilutionStep> chainOf(const evaluation::Advice &advice, const G
 QString nameOf(const run::Run &run, const QString &sample, const evaluation::Advice &advice)
 {
     const QString how = advice.kind == evaluation::Advice::Kind::Dilute
-                            ? Words::tr("%1-fold").arg(evaluation::plainText(advice.factor))
-                            : Words::tr("%1 mL").arg(evaluation::plainText(advice.sampleVolume_mL));
-    const QString name = Words::tr("%1, %2").arg(sample, how);
+                            ? RackRepeatWords::tr("%1-fold").arg(evaluation::plainText(advice.factor))
+                            : RackRepeatWords::tr("%1 mL").arg(evaluation::plainText(advice.sampleVolume_mL));
+    const QString name = RackRepeatWords::tr("%1, %2").arg(sample, how);
     QString free = name;
     for (int number = 2; run::findSample(run, free); ++number)
-        free = Words::tr("%1 (%2)").arg(name).arg(number);
+        free = RackRepeatWords::tr("%1 (%2)").arg(name).arg(number);
     return free;
 }
 

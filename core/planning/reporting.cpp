@@ -18,7 +18,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct ReportingWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::Reporting)
 };
 
@@ -33,12 +33,12 @@ std::optional<QString> pngFault(const QByteArray &bytes)
     static const QByteArray signature = QByteArray::fromHex("89504e470d0a1a0a");
     constexpr qsizetype sizeEnd = 24;
     if (!bytes.startsWith(signature) || bytes.size() < sizeEnd || bytes.mid(12, 4) != "IHDR")
-        return Wording::tr("it is no PNG picture");
+        return ReportingWording::tr("it is no PNG picture");
     const quint32 width_px = qFromBigEndian<quint32>(bytes.constData() + 16);
     const quint32 height_px = qFromBigEndian<quint32>(bytes.constData() + 20);
     const auto fits = [](quint32 side_px) { return side_px >= 1 && side_px <= quint32(largestLogo_px); };
     if (!fits(width_px) || !fits(height_px))
-        return Wording::tr("it measures %1 by %2 pixels; 1 to %3 each way are allowed")
+        return ReportingWording::tr("it measures %1 by %2 pixels; 1 to %3 each way are allowed")
             .arg(width_px)
             .arg(height_px)
             .arg(largestLogo_px);
@@ -63,17 +63,18 @@ std::optional<QString> svgFault(const QByteArray &bytes)
     while (!reader.atEnd()) {
         reader.readNext();
         if (reader.tokenType() == QXmlStreamReader::DTD)
-            return Wording::tr("it holds a document type declaration; save it without");
+            return ReportingWording::tr("it holds a document type declaration; save it without");
         if (reader.tokenType() != QXmlStreamReader::StartElement)
             continue;
         if (root && reader.name() != "svg"_L1)
-            return Wording::tr("it is no SVG picture");
+            return ReportingWording::tr("it is no SVG picture");
         root = false;
         if (!staysInside(reader.attributes()))
-            return Wording::tr("it takes in a file from outside; put everything into the picture itself");
+            return ReportingWording::tr(
+                "it takes in a file from outside; put everything into the picture itself");
     }
     if (root || reader.hasError())
-        return Wording::tr("it is no SVG picture");
+        return ReportingWording::tr("it is no SVG picture");
     return std::nullopt;
 }
 
@@ -81,18 +82,18 @@ void checkReview(const ReviewRules &review, Problems &problems)
 {
     const QString list = u"/review/rejectionReasons"_s;
     if (review.rejectionReasons.size() > mostRejectionReasons)
-        problems.push_back(error(list, Wording::tr("lists %1 reasons; at most %2 are allowed")
+        problems.push_back(error(list, ReportingWording::tr("lists %1 reasons; at most %2 are allowed")
                                            .arg(review.rejectionReasons.size())
                                            .arg(mostRejectionReasons)));
     QSet<QString> taken;
     for (qsizetype i = 0; i < review.rejectionReasons.size(); ++i) {
         const QString &reason = review.rejectionReasons[i];
         const QString place = pointerTo(list, i);
-        checkLabel(problems, place, reason, Wording::tr("the reason"));
+        checkLabel(problems, place, reason, ReportingWording::tr("the reason"));
         if (taken.contains(keyOf(reason)))
-            problems.push_back(error(
-                place,
-                Wording::tr("the reason %1 stands in the list already; take one away").arg(quoted(reason))));
+            problems.push_back(
+                error(place, ReportingWording::tr("the reason %1 stands in the list already; take one away")
+                                 .arg(quoted(reason))));
         taken.insert(keyOf(reason));
     }
 }
@@ -101,39 +102,40 @@ void checkHead(const ReportHead &head, Problems &problems)
 {
     const QString list = u"/reportHead/address"_s;
     if (head.address.size() > mostAddressLines)
-        problems.push_back(error(list, Wording::tr("has %1 lines; at most %2 are allowed")
+        problems.push_back(error(list, ReportingWording::tr("has %1 lines; at most %2 are allowed")
                                            .arg(head.address.size())
                                            .arg(mostAddressLines)));
     for (qsizetype i = 0; i < head.address.size(); ++i)
-        checkLabel(problems, pointerTo(list, i), head.address[i], Wording::tr("the line"));
+        checkLabel(problems, pointerTo(list, i), head.address[i], ReportingWording::tr("the line"));
     if (!head.contact.isEmpty())
-        checkLabel(problems, u"/reportHead/contact"_s, head.contact, Wording::tr("the contact"));
+        checkLabel(problems, u"/reportHead/contact"_s, head.contact, ReportingWording::tr("the contact"));
     if (!head.logo)
         return;
     if (const auto fault = logoFault(*head.logo))
-        problems.push_back(
-            error(u"/reportHead/logo/base64"_s, Wording::tr("the logo cannot be used: %1").arg(*fault)));
+        problems.push_back(error(u"/reportHead/logo/base64"_s,
+                                 ReportingWording::tr("the logo cannot be used: %1").arg(*fault)));
 }
 
 void checkUnits(const std::vector<ProductUnit> &units, Problems &problems)
 {
     const QString list = u"/reportUnits"_s;
     if (units.size() > mostProductUnits)
-        problems.push_back(error(
-            list,
-            Wording::tr("lists %1 units; at most %2 are allowed").arg(units.size()).arg(mostProductUnits)));
+        problems.push_back(error(list, ReportingWording::tr("lists %1 units; at most %2 are allowed")
+                                           .arg(units.size())
+                                           .arg(mostProductUnits)));
     QSet<std::pair<QString, QString>> taken;
     for (std::size_t i = 0; i < units.size(); ++i) {
         const ProductUnit &unit = units[i];
         const QString pointer = pointerTo(list, static_cast<qsizetype>(i));
-        checkLabel(problems, pointerTo(pointer, u"product"_s), unit.product, Wording::tr("the product"));
+        checkLabel(problems, pointerTo(pointer, u"product"_s), unit.product,
+                   ReportingWording::tr("the product"));
         if (!unit.measurand.isEmpty())
             checkLabel(problems, pointerTo(pointer, u"measurand"_s), unit.measurand,
-                       Wording::tr("the measurand"));
+                       ReportingWording::tr("the measurand"));
         const std::pair key(keyOf(unit.product), unit.measurand);
         if (taken.contains(key))
             problems.push_back(error(pointerTo(pointer, u"product"_s),
-                                     Wording::tr("has a unit for this already; take one away")));
+                                     ReportingWording::tr("has a unit for this already; take one away")));
         taken.insert(key);
     }
 }
@@ -158,7 +160,7 @@ std::optional<evaluation::ReportUnit> reportUnitOf(const Laboratory &laboratory,
 std::optional<QString> logoFault(const Logo &logo)
 {
     if (logo.bytes.size() > largestLogo_bytes)
-        return Wording::tr("it has %1 kB; at most %2 kB are allowed")
+        return ReportingWording::tr("it has %1 kB; at most %2 kB are allowed")
             .arg((logo.bytes.size() + 1023) / 1024)
             .arg(largestLogo_bytes / 1024);
     return logo.kind == LogoKind::Png ? pngFault(logo.bytes) : svgFault(logo.bytes);

@@ -12,7 +12,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Wording {
+struct SchedulefaultsWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::Schedule)
 };
 
@@ -20,16 +20,19 @@ struct Wording {
 QString clockText(int time_s)
 {
     const int rest_s = std::abs(time_s);
-    return u"%1%2:%3"_s.arg(time_s < 0 ? u"-"_s : QString()).arg(rest_s / 60).arg(rest_s % 60, 2, 10, QChar(u'0'));
+    return u"%1%2:%3"_s.arg(time_s < 0 ? u"-"_s : QString())
+        .arg(rest_s / 60)
+        .arg(rest_s % 60, 2, 10, QChar(u'0'));
 }
 
 QString nameOf(const Operation &operation)
 {
     QStringList names(operation.names.begin(), operation.names.end());
     if (names.isEmpty())
-        return Wording::tr("mixing");
-    return operation.kind == Operation::Kind::Read ? Wording::tr("reading %1").arg(names.join(u", "_s))
-                                                   : Wording::tr("adding %1").arg(names.join(u", "_s));
+        return SchedulefaultsWording::tr("mixing");
+    return operation.kind == Operation::Kind::Read
+               ? SchedulefaultsWording::tr("reading %1").arg(names.join(u", "_s))
+               : SchedulefaultsWording::tr("adding %1").arg(names.join(u", "_s));
 }
 
 /// Finds the faults of one schedule.
@@ -48,7 +51,7 @@ public:
         for (std::size_t operation = 0; operation < m_timed.size(); ++operation) {
             const Task *task = onlyTask(tube, static_cast<int>(operation));
             if (task && task->end_s - task->start_s < m_timed[operation].handling_s)
-                m_faults.push_back(Wording::tr("Tube %1: %2 has %3, it needs %4.")
+                m_faults.push_back(SchedulefaultsWording::tr("Tube %1: %2 has %3, it needs %4.")
                                        .arg(tube + 1)
                                        .arg(nameOf(m_timed[operation]),
                                             clockText(task->end_s - task->start_s),
@@ -65,12 +68,12 @@ public:
         for (const Task &task : m_schedule.tasks) {
             if (task.tube < 0 || task.tube >= tubes || task.operation < 0 ||
                 task.operation >= static_cast<int>(m_timed.size()))
-                m_faults.push_back(
-                    Wording::tr("At %1 there is a task for tube %2, step %3, which this rack does "
-                                "not have.")
-                        .arg(clockText(task.start_s))
-                        .arg(task.tube + 1)
-                        .arg(task.operation + 1));
+                m_faults.push_back(SchedulefaultsWording::tr(
+                                       "At %1 there is a task for tube %2, step %3, which this rack does "
+                                       "not have.")
+                                       .arg(clockText(task.start_s))
+                                       .arg(task.tube + 1)
+                                       .arg(task.operation + 1));
         }
     }
 
@@ -81,16 +84,17 @@ public:
             for (std::size_t other = one + 1; other < tasks.size(); ++other) {
                 if (tasks[one].start_s < tasks[other].end_s && tasks[other].start_s < tasks[one].end_s)
                     m_faults.push_back(
-                        Wording::tr("Tube %1 and tube %2 are both in hand at %3.")
+                        SchedulefaultsWording::tr("Tube %1 and tube %2 are both in hand at %3.")
                             .arg(tasks[one].tube + 1)
                             .arg(tasks[other].tube + 1)
                             .arg(clockText(std::max(tasks[one].start_s, tasks[other].start_s))));
             }
             for (const Span &span : busy) {
                 if (tasks[one].start_s < span.end_s && span.start_s < tasks[one].end_s)
-                    m_faults.push_back(Wording::tr("Tube %1 is in hand at %2, when the other rack is.")
-                                           .arg(tasks[one].tube + 1)
-                                           .arg(clockText(std::max(tasks[one].start_s, span.start_s))));
+                    m_faults.push_back(
+                        SchedulefaultsWording::tr("Tube %1 is in hand at %2, when the other rack is.")
+                            .arg(tasks[one].tube + 1)
+                            .arg(clockText(std::max(tasks[one].start_s, span.start_s))));
             }
         }
     }
@@ -107,11 +111,12 @@ private:
         const auto found = std::find_if(tasks.begin(), tasks.end(), is);
         const QString name = nameOf(m_timed[static_cast<std::size_t>(operation)]);
         if (found == tasks.end()) {
-            m_faults.push_back(Wording::tr("Tube %1: %2 is missing.").arg(tube + 1).arg(name));
+            m_faults.push_back(SchedulefaultsWording::tr("Tube %1: %2 is missing.").arg(tube + 1).arg(name));
             return nullptr;
         }
         if (std::find_if(found + 1, tasks.end(), is) != tasks.end())
-            m_faults.push_back(Wording::tr("Tube %1: %2 is there twice.").arg(tube + 1).arg(name));
+            m_faults.push_back(
+                SchedulefaultsWording::tr("Tube %1: %2 is there twice.").arg(tube + 1).arg(name));
         return &*found;
     }
 
@@ -122,12 +127,12 @@ private:
         const QString next = nameOf(m_timed[static_cast<std::size_t>(after.operation)]);
         if (wait_s < operation.smallestWait_s)
             m_faults.push_back(
-                Wording::tr("Tube %1: %2 comes %3 after %4, at least %5 is needed.")
+                SchedulefaultsWording::tr("Tube %1: %2 comes %3 after %4, at least %5 is needed.")
                     .arg(after.tube + 1)
                     .arg(next, clockText(wait_s), nameOf(operation), clockText(operation.smallestWait_s)));
         if (operation.largestWait_s && wait_s > *operation.largestWait_s)
             m_faults.push_back(
-                Wording::tr("Tube %1: %2 comes %3 after %4, at most %5 is allowed.")
+                SchedulefaultsWording::tr("Tube %1: %2 comes %3 after %4, at most %5 is allowed.")
                     .arg(after.tube + 1)
                     .arg(next, clockText(wait_s), nameOf(operation), clockText(*operation.largestWait_s)));
     }

@@ -18,7 +18,7 @@ using assay::error;
 
 namespace {
 
-struct Wording {
+struct StandardStockWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::StandardStock)
 };
 
@@ -35,12 +35,13 @@ void checkOptionalLabel(assay::Problems &problems, const QString &pointer, const
 void checkTimes(const Preparation &preparation, const QDateTime &now, assay::Problems &problems)
 {
     if (!preparation.madeAt.isValid())
-        problems.push_back(error(u"/madeAt"_s, Wording::tr("is no time; say when it was made")));
+        problems.push_back(error(u"/madeAt"_s, StandardStockWording::tr("is no time; say when it was made")));
     else if (preparation.madeAt > now)
-        problems.push_back(error(u"/madeAt"_s, Wording::tr("is to come; it must be past")));
+        problems.push_back(error(u"/madeAt"_s, StandardStockWording::tr("is to come; it must be past")));
     if (preparation.useBy && preparation.madeAt.isValid() && *preparation.useBy <= preparation.madeAt)
         problems.push_back(error(
-            u"/useBy"_s, Wording::tr("is not after the time it was made; leave it out, or correct it")));
+            u"/useBy"_s,
+            StandardStockWording::tr("is not after the time it was made; leave it out, or correct it")));
 }
 
 } // namespace
@@ -48,10 +49,12 @@ void checkTimes(const Preparation &preparation, const QDateTime &now, assay::Pro
 assay::Problems problemsOf(const Substance &substance)
 {
     assay::Problems problems;
-    assay::checkLabel(problems, u"/name"_s, substance.name, Wording::tr("the name"));
-    checkOptionalLabel(problems, u"/supplier"_s, substance.supplier, Wording::tr("the supplier"));
-    checkOptionalLabel(problems, u"/lot"_s, substance.lot, Wording::tr("the lot"));
-    checkOptionalLabel(problems, u"/certificate"_s, substance.certificate, Wording::tr("the certificate"));
+    assay::checkLabel(problems, u"/name"_s, substance.name, StandardStockWording::tr("the name"));
+    checkOptionalLabel(problems, u"/supplier"_s, substance.supplier,
+                       StandardStockWording::tr("the supplier"));
+    checkOptionalLabel(problems, u"/lot"_s, substance.lot, StandardStockWording::tr("the lot"));
+    checkOptionalLabel(problems, u"/certificate"_s, substance.certificate,
+                       StandardStockWording::tr("the certificate"));
     assay::checkAbove(problems, u"/purity"_s, substance.purity, 0, 1, {});
     assay::checkWithin(problems, u"/purityHalfWidth"_s, substance.purityHalfWidth, 0, 1, {});
     assay::checkWithin(problems, u"/water"_s, substance.water, 0, 0.99, {});
@@ -61,30 +64,32 @@ assay::Problems problemsOf(const Substance &substance)
     if (substance.density_g_per_mL)
         assay::checkAbove(problems, u"/density_g_per_mL"_s, *substance.density_g_per_mL, 0, 25, u"g/mL"_s);
     if (substance.expires && !substance.expires->isValid())
-        problems.push_back(error(u"/expires"_s, Wording::tr("is no day that exists")));
+        problems.push_back(error(u"/expires"_s, StandardStockWording::tr("is no day that exists")));
     return problems;
 }
 
 assay::Problems problemsOf(const Preparation &preparation, const QDateTime &now)
 {
     assay::Problems problems;
-    assay::checkLabel(problems, u"/name"_s, preparation.name, Wording::tr("the name"));
+    assay::checkLabel(problems, u"/name"_s, preparation.name, StandardStockWording::tr("the name"));
     assay::checkAbove(problems, u"/analyteMolarMass_g_per_mol"_s, preparation.analyteMolarMass_g_per_mol, 0,
                       assay::limit::molarMass_g_per_mol, u"g/mol"_s);
     assay::checkAbove(problems, u"/analytePerMolecule"_s, preparation.analytePerMolecule, 0, 100, {});
     if (preparation.masses_mg.empty() || preparation.masses_mg.size() > mostPortions)
-        problems.push_back(error(u"/masses_mg"_s, Wording::tr("must be 1 to %1 masses").arg(mostPortions)));
+        problems.push_back(
+            error(u"/masses_mg"_s, StandardStockWording::tr("must be 1 to %1 masses").arg(mostPortions)));
     for (const double mass_mg : preparation.masses_mg)
         assay::checkAbove(problems, u"/masses_mg"_s, mass_mg, 0, 1000 * assay::limit::mass_g, u"mg"_s);
     assay::checkWithin(problems, u"/mass_u_mg"_s, preparation.mass_u_mg, 0, 10000, u"mg"_s);
     assay::checkAbove(problems, u"/flask_mL"_s, preparation.flask_mL, 0, assay::limit::flaskVolume_mL,
                       u"mL"_s);
-    checkOptionalLabel(problems, u"/flask"_s, preparation.flask, Wording::tr("the flask"));
+    checkOptionalLabel(problems, u"/flask"_s, preparation.flask, StandardStockWording::tr("the flask"));
     assay::checkWithin(problems, u"/flask_u_mL"_s, preparation.flask_u_mL, 0, preparation.flask_mL, u"mL"_s);
     if (!(preparation.lossPerHour >= 0 && preparation.lossPerHour < 1))
-        problems.push_back(error(u"/lossPerHour"_s, Wording::tr("must be 0 % or more and less than 100 %")));
+        problems.push_back(
+            error(u"/lossPerHour"_s, StandardStockWording::tr("must be 0 % or more and less than 100 %")));
     checkTimes(preparation, now, problems);
-    assay::checkProse(problems, u"/note"_s, preparation.note, Wording::tr("the note"));
+    assay::checkProse(problems, u"/note"_s, preparation.note, StandardStockWording::tr("the note"));
     return problems;
 }
 

@@ -17,7 +17,7 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Wording {
+struct UncertaintyOwnersWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::UncertaintyOwners)
 };
 
@@ -91,11 +91,12 @@ private:
     void add(UncertaintyInput input)
     {
         const InputOwner *owner = kept(input);
-        m_owned.push_back({input, inputName(input), numberOf(*m_run.uncertainty, input),
-                           input == Absorbance ? QString() : percent(),
-                           owner ? owner->owner : Wording::tr("not on record"),
-                           owner ? owner->source : Wording::tr("the run came with this number"),
-                           owner && owner->isDefault, owner != nullptr});
+        m_owned.push_back(
+            {input, inputName(input), numberOf(*m_run.uncertainty, input),
+             input == Absorbance ? QString() : percent(),
+             owner ? owner->owner : UncertaintyOwnersWording::tr("not on record"),
+             owner ? owner->source : UncertaintyOwnersWording::tr("the run came with this number"),
+             owner && owner->isDefault, owner != nullptr});
     }
 
     void addOwnSteps()
@@ -112,17 +113,18 @@ private:
     void addStep(const run::DilutionStep &step, const StepGlass *glass)
     {
         const QString name =
-            Wording::tr("dilution step %1 to %2")
+            UncertaintyOwnersWording::tr("dilution step %1 to %2")
                 .arg(plainText(step.take_mL), withUnit(plainText(step.makeUpTo_mL), u"mL"_s));
         const OwnedInput owned{
             Dilution,
             name,
             step.uncertainty_percent,
             percent(),
-            glass ? Wording::tr("%1 with %2").arg(glass->pipette, glass->flask)
-                  : Wording::tr("not on record"),
-            glass ? Wording::tr("the laboratory's list of glassware when the run was planned")
-                  : Wording::tr("the run came with this number"),
+            glass ? UncertaintyOwnersWording::tr("%1 with %2").arg(glass->pipette, glass->flask)
+                  : UncertaintyOwnersWording::tr("not on record"),
+            glass
+                ? UncertaintyOwnersWording::tr("the laboratory's list of glassware when the run was planned")
+                : UncertaintyOwnersWording::tr("the run came with this number"),
             false,
             glass != nullptr};
         if (std::ranges::find(m_owned, owned) == m_owned.end())

@@ -17,7 +17,7 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Wording {
+struct UncertaintySourcesWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::UncertaintySources)
 };
 
@@ -58,9 +58,9 @@ OwnedInput owned(UncertaintyInput input, FoundInput found)
 QString ownedText(const OwnedInput &owned)
 {
     if (!owned.value)
-        return Wording::tr("%1: %2 (%3)").arg(owned.owner, owned.name, owned.source);
+        return UncertaintySourcesWording::tr("%1: %2 (%3)").arg(owned.owner, owned.name, owned.source);
     const QString number = *owned.value == 0 ? u"0"_s : significantText(*owned.value, 2);
-    return Wording::tr("%1: %2 %3 (%4)")
+    return UncertaintySourcesWording::tr("%1: %2 %3 (%4)")
         .arg(owned.owner, owned.name, owned.unit.isEmpty() ? number : withUnit(number, owned.unit),
              owned.source);
 }
@@ -95,10 +95,11 @@ OwnedInput sourceOfStandard(const run::Standard &standard)
             inputName(UncertaintyInput::Standard),
             standard.uncertainty_percent.value_or(0),
             u"%"_s,
-            Wording::tr("standard %1").arg(standard.id),
-            isStated ? Wording::tr("stated with the standard")
-                     : Wording::tr("not stated, so it counts as exactly known; put in what its recipe or its "
-                                   "certificate says"),
+            UncertaintySourcesWording::tr("standard %1").arg(standard.id),
+            isStated ? UncertaintySourcesWording::tr("stated with the standard")
+                     : UncertaintySourcesWording::tr(
+                           "not stated, so it counts as exactly known; put in what its recipe or its "
+                           "certificate says"),
             !isStated,
             true,
             standard.id};
@@ -117,9 +118,10 @@ OwnedInput replicates()
             inputName(UncertaintyInput::Replicates),
             std::nullopt,
             {},
-            Wording::tr("replicates"),
-            Wording::tr("the run's own tubes: their scatter, or the readings' uncertainty where that is "
-                        "larger")};
+            UncertaintySourcesWording::tr("replicates"),
+            UncertaintySourcesWording::tr(
+                "the run's own tubes: their scatter, or the readings' uncertainty where that is "
+                "larger")};
 }
 
 std::vector<OwnedInput> uncertaintySources(const assay::Method &method, const Laboratory &laboratory,

@@ -17,7 +17,7 @@ namespace {
 
 using Content = run::Addition::Content;
 
-struct Wording {
+struct WorksheetWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::Round)
 };
 
@@ -51,7 +51,7 @@ QString contentOf(const assay::Method &method, const run::Tube &tube, const run:
     if (addition.component == method.diluent)
         return {};
     const assay::Component *diluent = assay::findComponent(method, method.diluent);
-    return diluent ? diluent->name : Wording::tr("Diluent");
+    return diluent ? diluent->name : WorksheetWording::tr("Diluent");
 }
 
 double usualVolume_mL(const std::vector<std::optional<Round::Dose>> &doses, double own_mL)
@@ -109,7 +109,7 @@ Round roundOf(const Rack &rack, int step, const assay::Component &component, boo
     Round round;
     round.step = step;
     round.component = component.id;
-    round.name = spike ? Wording::tr("Spike") : component.name;
+    round.name = spike ? WorksheetWording::tr("Spike") : component.name;
     round.suspension = component.suspension && !spike;
     round.doses = dosesOf(rack, component.id, spike);
     round.usualVolume_mL = usualVolume_mL(round.doses, component.volume_mL);

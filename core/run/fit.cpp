@@ -19,7 +19,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct FitWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::run::Fit)
 };
 
@@ -36,7 +36,7 @@ void checkMethod(const Run &run, const Method &method, Problems &problems)
     if (run.method != method.id)
         problems.push_back(error(
             u"/method"_s,
-            Wording::tr("the run is made for %1, not for %2").arg(quoted(run.method), quoted(method.id))));
+            FitWording::tr("the run is made for %1, not for %2").arg(quoted(run.method), quoted(method.id))));
     const int wavelength_nm = run.wavelength_nm.value_or(method.wavelength_nm);
     const bool plausible =
         wavelength_nm >= limit::shortestWavelength_nm && wavelength_nm <= limit::longestWavelength_nm;
@@ -47,8 +47,8 @@ void checkMethod(const Run &run, const Method &method, Problems &problems)
         known.push_back(QString::number(known_nm));
     const QString choice = known.empty() ? u"340"_s : QStringList(known.begin(), known.end()).join(", "_L1);
     problems.push_back(
-        error(u"/wavelength_nm"_s, Wording::tr("the method has no absorptivity for %1 nm; it has one "
-                                               "for %2 nm")
+        error(u"/wavelength_nm"_s, FitWording::tr("the method has no absorptivity for %1 nm; it has one "
+                                                  "for %2 nm")
                                        .arg(wavelength_nm)
                                        .arg(choice)));
 }
@@ -60,9 +60,9 @@ void checkReadings(const Run &run, const Method &method, Problems &problems)
         const QString pointer = pointerTo(pointerTo(u"/tubes"_s, static_cast<qsizetype>(i)), u"readings"_s);
         for (const auto &[name, reading] : run.tubes[i].readings) {
             if (std::ranges::find(taken, name) == taken.end())
-                problems.push_back(
-                    error(pointerTo(pointer, name), Wording::tr("the method takes no reading %1; it takes %2")
-                                                        .arg(quoted(name), listed(taken))));
+                problems.push_back(error(pointerTo(pointer, name),
+                                         FitWording::tr("the method takes no reading %1; it takes %2")
+                                             .arg(quoted(name), listed(taken))));
         }
     }
 }
@@ -74,9 +74,9 @@ void checkPipetted(const Run &run, const Method &method, Problems &problems)
             pointerTo(pointerTo(u"/tubes"_s, static_cast<qsizetype>(i)), u"pipetted_mL"_s);
         for (const auto &[component, volume_mL] : run.tubes[i].pipetted_mL) {
             if (!findComponent(method, component))
-                problems.push_back(
-                    error(pointerTo(pointer, component),
-                          Wording::tr("the method has no component %1; correct it").arg(quoted(component))));
+                problems.push_back(error(
+                    pointerTo(pointer, component),
+                    FitWording::tr("the method has no component %1; correct it").arg(quoted(component))));
         }
     }
 }
@@ -88,9 +88,10 @@ void checkTubeVolumes(const Run &run, const Method &method, Problems &problems)
         for (const Addition &addition : additions(method, run.tubes[i]))
             volume_mL += addition.volume_mL;
         if (volume_mL > limit::tubeVolume_mL)
-            problems.push_back(error(pointerTo(u"/tubes"_s, static_cast<qsizetype>(i)),
-                                     Wording::tr("the tube holds %1 mL in the end; at most %2 mL are allowed")
-                                         .arg(shown(volume_mL), shown(limit::tubeVolume_mL))));
+            problems.push_back(
+                error(pointerTo(u"/tubes"_s, static_cast<qsizetype>(i)),
+                      FitWording::tr("the tube holds %1 mL in the end; at most %2 mL are allowed")
+                          .arg(shown(volume_mL), shown(limit::tubeVolume_mL))));
     }
 }
 
@@ -101,7 +102,7 @@ void checkNames(const Run &run, const Method &method, Problems &problems)
         if (!measurand.isEmpty() && !findMeasurand(method, measurand))
             problems.push_back(
                 error(pointerTo(pointerTo(u"/standards"_s, static_cast<qsizetype>(i)), u"measurand"_s),
-                      Wording::tr("the method has no measurand %1; leave it out or correct it")
+                      FitWording::tr("the method has no measurand %1; leave it out or correct it")
                           .arg(quoted(measurand))));
     }
     for (std::size_t i = 0; i < run.lots.size(); ++i) {
@@ -109,7 +110,7 @@ void checkNames(const Run &run, const Method &method, Problems &problems)
         if (!findComponent(method, component))
             problems.push_back(
                 error(pointerTo(pointerTo(u"/lots"_s, static_cast<qsizetype>(i)), u"component"_s),
-                      Wording::tr("the method has no component %1; correct it").arg(quoted(component))));
+                      FitWording::tr("the method has no component %1; correct it").arg(quoted(component))));
     }
 }
 
@@ -138,14 +139,15 @@ void checkCalibration(const Run &run, const Method &method, Problems &problems)
         const std::vector<double> amounts = standardAmounts_mg(run, method, measurand.id);
         if (run.calibration == Calibration::Standard && (amounts.empty() || amounts.back() <= 0))
             problems.push_back(
-                error(pointer, Wording::tr("calibration by the run's own standard needs a tube with "
-                                           "a standard of %1")
+                error(pointer, FitWording::tr("calibration by the run's own standard needs a tube with "
+                                              "a standard of %1")
                                    .arg(quoted(measurand.id))));
         if (run.calibration == Calibration::Line && amounts.size() < 3)
-            problems.push_back(error(pointer, Wording::tr("a calibration line needs at least three different "
-                                                          "standard amounts of %1, not %2")
-                                                  .arg(quoted(measurand.id))
-                                                  .arg(amounts.size())));
+            problems.push_back(
+                error(pointer, FitWording::tr("a calibration line needs at least three different "
+                                              "standard amounts of %1, not %2")
+                                   .arg(quoted(measurand.id))
+                                   .arg(amounts.size())));
     }
 }
 

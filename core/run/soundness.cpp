@@ -17,13 +17,13 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct SoundnessWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::run::Soundness)
 };
 
 void checkGeneral(const Run &run, Problems &problems)
 {
-    checkProse(problems, u"/title"_s, run.title, Wording::tr("the title"));
+    checkProse(problems, u"/title"_s, run.title, SoundnessWording::tr("the title"));
     if (run.wavelength_nm)
         checkWithin(problems, u"/wavelength_nm"_s, *run.wavelength_nm, limit::shortestWavelength_nm,
                     limit::longestWavelength_nm, u"nm"_s);
@@ -53,7 +53,7 @@ class Ids
 public:
     void check(const QString &id, const QString &pointer, const QString &taken, Problems &problems)
     {
-        checkLabel(problems, pointer, id, Wording::tr("the id"));
+        checkLabel(problems, pointer, id, SoundnessWording::tr("the id"));
         const QString key = id.normalized(QString::NormalizationForm_C);
         if (m_seen.contains(key))
             problems.push_back(error(pointer, taken.arg(quoted(id))));
@@ -82,14 +82,14 @@ void checkDilution(const Sample &sample, const QString &pointer, Problems &probl
         if (problems.size() == soFar && step.take_mL > step.makeUpTo_mL)
             problems.push_back(
                 error(pointerTo(place, u"take_mL"_s),
-                      Wording::tr("must not be larger than makeUpTo_mL: %1 mL cannot be made up "
-                                  "to %2 mL")
+                      SoundnessWording::tr("must not be larger than makeUpTo_mL: %1 mL cannot be made up "
+                                           "to %2 mL")
                           .arg(shown(step.take_mL), shown(step.makeUpTo_mL))));
     }
     if (problems.size() == before && !(dilutionFactor(sample.dilution) <= limit::dilutionFactor))
-        problems.push_back(error(
-            pointer,
-            Wording::tr("dilutes more than %1 times; check the volumes").arg(shown(limit::dilutionFactor))));
+        problems.push_back(
+            error(pointer, SoundnessWording::tr("dilutes more than %1 times; check the volumes")
+                               .arg(shown(limit::dilutionFactor))));
 }
 
 void checkSolid(const Sample &sample, const QString &pointer, Problems &problems)
@@ -100,17 +100,19 @@ void checkSolid(const Sample &sample, const QString &pointer, Problems &problems
         checkWithin(problems, mass, *sample.mass_g, limit::smallestMass_g, limit::mass_g, u"g"_s);
     else
         problems.push_back(
-            error(mass, Wording::tr("is missing: a solid needs the mass that was weighed, in g")));
+            error(mass, SoundnessWording::tr("is missing: a solid needs the mass that was weighed, in g")));
     if (sample.extract_mL)
         checkAbove(problems, extract, *sample.extract_mL, 0, limit::flaskVolume_mL, u"mL"_s);
     else
-        problems.push_back(error(extract, Wording::tr("is missing: a solid needs the volume it was extracted "
-                                                      "into, in mL")));
+        problems.push_back(
+            error(extract, SoundnessWording::tr("is missing: a solid needs the volume it was extracted "
+                                                "into, in mL")));
 }
 
 void checkLiquid(const Sample &sample, const QString &pointer, Problems &problems)
 {
-    const QString message = Wording::tr("a liquid has no %1; leave it out or set the form to \"solid\"");
+    const QString message =
+        SoundnessWording::tr("a liquid has no %1; leave it out or set the form to \"solid\"");
     if (sample.mass_g)
         problems.push_back(error(pointerTo(pointer, u"mass_g"_s), message.arg("mass_g"_L1)));
     if (sample.extract_mL)
@@ -125,20 +127,21 @@ void checkRepeats(const Sample &sample, const Run &run, const QString &pointer, 
     const Sample *other = findSample(run, sample.repeats);
     if (!other)
         problems.push_back(
-            error(place, Wording::tr("the run has no sample %1; name the one that is repeated, "
-                                     "or leave it out")
+            error(place, SoundnessWording::tr("the run has no sample %1; name the one that is repeated, "
+                                              "or leave it out")
                              .arg(quoted(sample.repeats))));
     else if (other->id == sample.id)
-        problems.push_back(
-            error(place, Wording::tr("a sample cannot repeat itself; name the one that is repeated")));
+        problems.push_back(error(
+            place, SoundnessWording::tr("a sample cannot repeat itself; name the one that is repeated")));
     else if (!other->repeats.isEmpty())
-        problems.push_back(error(place, Wording::tr("the sample %1 is a repeat itself; name the one that it "
-                                                    "repeats")
-                                            .arg(quoted(sample.repeats))));
+        problems.push_back(
+            error(place, SoundnessWording::tr("the sample %1 is a repeat itself; name the one that it "
+                                              "repeats")
+                             .arg(quoted(sample.repeats))));
     else if (other->form != sample.form)
         problems.push_back(
-            error(place, Wording::tr("the sample %1 has another form; a repeat has the form of "
-                                     "what it repeats")
+            error(place, SoundnessWording::tr("the sample %1 has another form; a repeat has the form of "
+                                              "what it repeats")
                              .arg(quoted(sample.repeats))));
 }
 
@@ -149,7 +152,8 @@ void checkSamples(const Run &run, Problems &problems)
         const Sample &sample = run.samples[i];
         const QString pointer = pointerTo(u"/samples"_s, static_cast<qsizetype>(i));
         ids.check(sample.id, pointerTo(pointer, u"id"_s),
-                  Wording::tr("the id %1 is taken by an earlier sample; give each its own"), problems);
+                  SoundnessWording::tr("the id %1 is taken by an earlier sample; give each its own"),
+                  problems);
         if (sample.form == Form::Solid)
             checkSolid(sample, pointer, problems);
         else
@@ -167,27 +171,29 @@ void checkAge(const Standard &standard, const std::optional<QDateTime> &startedA
     const QString used = pointerTo(pointer, u"usedAt"_s);
     if (!standard.preparedAt) {
         if (standard.usedAt)
-            problems.push_back(error(pointerTo(pointer, u"preparedAt"_s),
-                                     Wording::tr("is missing: with usedAt goes the time it was made")));
+            problems.push_back(
+                error(pointerTo(pointer, u"preparedAt"_s),
+                      SoundnessWording::tr("is missing: with usedAt goes the time it was made")));
         else if (standard.lossPerHour > 0)
             problems.push_back(
                 warning(pointerTo(pointer, u"lossPerHour"_s),
-                        Wording::tr("is without effect, since no preparedAt is given: the stated "
-                                    "concentration counts")));
+                        SoundnessWording::tr("is without effect, since no preparedAt is given: the stated "
+                                             "concentration counts")));
         return;
     }
     if (standard.usedAt && *standard.usedAt < *standard.preparedAt)
         problems.push_back(
-            error(used, Wording::tr("must not lie before preparedAt; check dates and offsets")));
+            error(used, SoundnessWording::tr("must not lie before preparedAt; check dates and offsets")));
     if (standard.usedAt)
         return;
     if (!startedAt)
-        problems.push_back(error(used, Wording::tr("is missing: give it, or startedAt in the run to stand in "
-                                                   "for it")));
+        problems.push_back(
+            error(used, SoundnessWording::tr("is missing: give it, or startedAt in the run to stand in "
+                                             "for it")));
     else if (*startedAt < *standard.preparedAt)
         problems.push_back(
-            error(used, Wording::tr("is missing, and the run's startedAt, which stands in for it, "
-                                    "lies before preparedAt")));
+            error(used, SoundnessWording::tr("is missing, and the run's startedAt, which stands in for it, "
+                                             "lies before preparedAt")));
 }
 
 void checkStandards(const Run &run, Problems &problems)
@@ -197,14 +203,15 @@ void checkStandards(const Run &run, Problems &problems)
         const Standard &standard = run.standards[i];
         const QString pointer = pointerTo(u"/standards"_s, static_cast<qsizetype>(i));
         ids.check(standard.id, pointerTo(pointer, u"id"_s),
-                  Wording::tr("the id %1 is taken by an earlier standard; give each its own"), problems);
+                  SoundnessWording::tr("the id %1 is taken by an earlier standard; give each its own"),
+                  problems);
         checkWithin(problems, pointerTo(pointer, u"concentration_g_per_L"_s), standard.concentration_g_per_L,
                     0, limit::concentration_g_per_L, u"g/L"_s);
         if (!(standard.lossPerHour >= 0 && standard.lossPerHour < 1))
-            problems.push_back(
-                error(pointerTo(pointer, u"lossPerHour"_s),
-                      Wording::tr("must be a fraction from 0 to below 1 (0.02 for 2 % an hour), not %1")
-                          .arg(shown(standard.lossPerHour))));
+            problems.push_back(error(
+                pointerTo(pointer, u"lossPerHour"_s),
+                SoundnessWording::tr("must be a fraction from 0 to below 1 (0.02 for 2 % an hour), not %1")
+                    .arg(shown(standard.lossPerHour))));
         if (standard.uncertainty_percent)
             checkWithin(problems, pointerTo(pointer, u"uncertainty_percent"_s), *standard.uncertainty_percent,
                         0, 100, u"%"_s);
@@ -221,11 +228,11 @@ void checkLots(const Run &run, Problems &problems)
         const LotUse &use = run.lots[i];
         const QString pointer = pointerTo(u"/lots"_s, static_cast<qsizetype>(i));
         checkLabel(problems, pointerTo(pointer, u"component"_s), use.component,
-                   Wording::tr("the component's id"));
-        checkLabel(problems, pointerTo(pointer, u"lot"_s), use.lot, Wording::tr("the lot's number"));
+                   SoundnessWording::tr("the component's id"));
+        checkLabel(problems, pointerTo(pointer, u"lot"_s), use.lot, SoundnessWording::tr("the lot's number"));
         if (seen.contains({use.component, use.lot}))
             problems.push_back(
-                error(pointer, Wording::tr("lot %1 of %2 stands in the list already; name it once")
+                error(pointer, SoundnessWording::tr("lot %1 of %2 stands in the list already; name it once")
                                    .arg(quoted(use.lot), quoted(use.component))));
         seen.insert({use.component, use.lot});
     }

@@ -17,7 +17,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct TimeFitWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::run::TimeFit)
 };
 
@@ -36,15 +36,15 @@ void checkNames(const Tube &tube, const Method &method, const std::vector<QStrin
 {
     for (const auto &[component, time_min] : tube.addedAt_min) {
         if (!findComponent(method, component))
-            problems.push_back(
-                error(addedPlace(pointer, component),
-                      Wording::tr("the method has no component %1; correct it").arg(quoted(component))));
+            problems.push_back(error(
+                addedPlace(pointer, component),
+                TimeFitWording::tr("the method has no component %1; correct it").arg(quoted(component))));
     }
     for (const auto &[name, time_min] : tube.readAt_min) {
         if (std::ranges::find(readings, name) == readings.end())
             problems.push_back(
                 error(readPlace(pointer, name),
-                      Wording::tr("the method takes no reading %1; correct it").arg(quoted(name))));
+                      TimeFitWording::tr("the method takes no reading %1; correct it").arg(quoted(name))));
     }
 }
 
@@ -65,11 +65,11 @@ void checkOrder(const Tube &tube, const Method &method, const QString &pointer, 
         apart = apart || reading || act.wait_min;
         const auto time_min = soundTimeOf_min(tube, act);
         if (time_min && latest && apart && *time_min < latest_min) {
-            problems.push_back(
-                warning(reading ? readPlace(pointer, act.name) : addedPlace(pointer, act.name),
-                        Wording::tr("%1 min lies before %2 (%3 min), which the method has ahead of it; "
-                                    "one of the two was marked at the wrong time")
-                            .arg(shown(*time_min), quoted(latest->name), shown(latest_min))));
+            problems.push_back(warning(
+                reading ? readPlace(pointer, act.name) : addedPlace(pointer, act.name),
+                TimeFitWording::tr("%1 min lies before %2 (%3 min), which the method has ahead of it; "
+                                   "one of the two was marked at the wrong time")
+                    .arg(shown(*time_min), quoted(latest->name), shown(latest_min))));
         }
         if (time_min && (!latest || *time_min >= latest_min)) {
             latest = act;

@@ -15,7 +15,7 @@ using namespace plateau::assay;
 
 namespace {
 
-struct Wording {
+struct TubeSoundnessWording {
     Q_DECLARE_TR_FUNCTIONS(plateau::run::TubeSoundness)
 };
 
@@ -36,7 +36,7 @@ public:
         checkContent();
         checkVolumes();
         if (!m_tube.spoilt.isEmpty())
-            checkLabel(m_problems, at(u"spoilt"_s), m_tube.spoilt, Wording::tr("the reason"));
+            checkLabel(m_problems, at(u"spoilt"_s), m_tube.spoilt, TubeSoundnessWording::tr("the reason"));
         checkTimes(u"addedAt_min"_s, m_tube.addedAt_min);
         checkTimes(u"readAt_min"_s, m_tube.readAt_min);
         for (const auto &[name, reading] : m_tube.readings)
@@ -62,22 +62,24 @@ private:
             break;
         case Role::Standard:
             forbid(u"sample"_s, namesSample);
-            demand(u"standard"_s, namesStandard, Wording::tr("the id of the standard in it"));
+            demand(u"standard"_s, namesStandard, TubeSoundnessWording::tr("the id of the standard in it"));
             break;
         case Role::Control:
             if (namesSample == namesStandard)
                 complain(namesSample ? u"standard"_s : u"sample"_s,
-                         Wording::tr("a control names either a sample or a standard, exactly one of them"));
+                         TubeSoundnessWording::tr(
+                             "a control names either a sample or a standard, exactly one of them"));
             break;
         case Role::SampleBlank:
         case Role::Sample:
         case Role::Spiked:
-            demand(u"sample"_s, namesSample, Wording::tr("the id of the sample in it"));
+            demand(u"sample"_s, namesSample, TubeSoundnessWording::tr("the id of the sample in it"));
             forbid(u"standard"_s, namesStandard);
             break;
         }
         if (m_tube.role == Role::Spiked)
-            demand(u"spike"_s, m_tube.spike.has_value(), Wording::tr("the standard added and its volume"));
+            demand(u"spike"_s, m_tube.spike.has_value(),
+                   TubeSoundnessWording::tr("the standard added and its volume"));
         else
             forbid(u"spike"_s, m_tube.spike.has_value());
         checkNames();
@@ -86,22 +88,24 @@ private:
     void demand(const QString &key, bool given, const QString &what)
     {
         if (!given)
-            complain(key, Wording::tr("is missing: a tube with the role %1 needs %2")
+            complain(key, TubeSoundnessWording::tr("is missing: a tube with the role %1 needs %2")
                               .arg(quoted(roleWord(m_tube.role)), what));
     }
 
     void forbid(const QString &key, bool given)
     {
         if (given)
-            complain(key, Wording::tr("does not go with the role %1; leave it out or correct the role")
+            complain(key, TubeSoundnessWording::tr(
+                              "does not go with the role %1; leave it out or correct the role")
                               .arg(quoted(roleWord(m_tube.role))));
     }
 
     void checkNames()
     {
         if (!m_tube.sample.isEmpty() && !findSample(m_run, m_tube.sample))
-            complain(u"sample"_s, Wording::tr("the run has no sample %1; add it to samples or correct the id")
-                                      .arg(quoted(m_tube.sample)));
+            complain(u"sample"_s,
+                     TubeSoundnessWording::tr("the run has no sample %1; add it to samples or correct the id")
+                         .arg(quoted(m_tube.sample)));
         if (!m_tube.standard.isEmpty() && !findStandard(m_run, m_tube.standard))
             complain(u"standard"_s, noStandard(m_tube.standard));
         if (m_tube.spike && !findStandard(m_run, m_tube.spike->standard))
@@ -111,7 +115,7 @@ private:
 
     static QString noStandard(const QString &id)
     {
-        return Wording::tr("the run has no standard %1; add it to standards or correct the id")
+        return TubeSoundnessWording::tr("the run has no standard %1; add it to standards or correct the id")
             .arg(quoted(id));
     }
 
@@ -147,18 +151,19 @@ private:
         }
         const auto &series = std::get<ReadingSeries>(reading);
         if (series.empty())
-            m_problems.push_back(error(
-                pointer, Wording::tr("a series needs at least one reading; leave out what is not read yet")));
+            m_problems.push_back(
+                error(pointer, TubeSoundnessWording::tr(
+                                   "a series needs at least one reading; leave out what is not read yet")));
         for (std::size_t i = 0; i < series.size(); ++i) {
             const QString place = pointerTo(pointer, static_cast<qsizetype>(i));
             checkAbsorbance(pointerTo(place, u"absorbance"_s), series[i].absorbance);
             const QString time = pointerTo(place, u"at_min"_s);
             checkWithin(m_problems, time, series[i].at_min, 0, limit::wait_min, u"min"_s);
             if (i > 0 && !(series[i].at_min > series[i - 1].at_min))
-                m_problems.push_back(
-                    error(time, Wording::tr("must be later than the reading before: %1 min is not "
-                                            "later than %2 min")
-                                    .arg(shown(series[i].at_min), shown(series[i - 1].at_min))));
+                m_problems.push_back(error(
+                    time, TubeSoundnessWording::tr("must be later than the reading before: %1 min is not "
+                                                   "later than %2 min")
+                              .arg(shown(series[i].at_min), shown(series[i - 1].at_min))));
         }
     }
 
@@ -176,8 +181,9 @@ void checkUse(const Run &run, Problems &problems)
     for (std::size_t i = 0; i < run.samples.size(); ++i) {
         const QString &id = run.samples[i].id;
         if (!run.tubes.empty() && !id.trimmed().isEmpty() && !used.contains(id))
-            problems.push_back(warning(pointerTo(u"/samples"_s, static_cast<qsizetype>(i)),
-                                       Wording::tr("no tube holds the sample %1").arg(quoted(id))));
+            problems.push_back(
+                warning(pointerTo(u"/samples"_s, static_cast<qsizetype>(i)),
+                        TubeSoundnessWording::tr("no tube holds the sample %1").arg(quoted(id))));
     }
 }
 
@@ -186,12 +192,12 @@ void checkUse(const Run &run, Problems &problems)
 void checkTubes(const Run &run, Problems &problems)
 {
     if (run.tubes.empty())
-        problems.push_back(error(u"/tubes"_s, Wording::tr("a run needs at least one tube")));
+        problems.push_back(error(u"/tubes"_s, TubeSoundnessWording::tr("a run needs at least one tube")));
     if (run.tubes.size() > maxTubes)
-        problems.push_back(
-            error(u"/tubes"_s, Wording::tr("a rack holds at most %1 tubes, not %2; split the run")
-                                   .arg(maxTubes)
-                                   .arg(run.tubes.size())));
+        problems.push_back(error(
+            u"/tubes"_s, TubeSoundnessWording::tr("a rack holds at most %1 tubes, not %2; split the run")
+                             .arg(maxTubes)
+                             .arg(run.tubes.size())));
     for (std::size_t i = 0; i < run.tubes.size(); ++i)
         TubeCheck(run, i, problems).check();
     checkUse(run, problems);

@@ -11,7 +11,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ActionWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ActionWords)
 };
 
@@ -23,15 +23,15 @@ QString actionWords(const NextAction &action, const Rack &rack)
     case NextAction::Kind::Pipette:
         return stripWords(action.letter, rack.sheet, action.dosing);
     case NextAction::Kind::Read:
-        return (action.readBefore > 0 ? Words::tr("Rack %1, tube %2: key %3 again")
-                                      : Words::tr("Rack %1, tube %2: key %3"))
+        return (action.readBefore > 0 ? ActionWords::tr("Rack %1, tube %2: key %3 again")
+                                      : ActionWords::tr("Rack %1, tube %2: key %3"))
             .arg(action.letter)
             .arg(action.place.tube + 1)
             .arg(action.place.reading);
     case NextAction::Kind::Review:
         break;
     }
-    return Words::tr("Rack %1: review and decide").arg(action.letter);
+    return ActionWords::tr("Rack %1: review and decide").arg(action.letter);
 }
 
 State stateOf(const NextAction &action)

@@ -15,7 +15,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct BudgetOwnersWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::BudgetOwners)
 };
 
@@ -39,8 +39,8 @@ std::vector<Sentence> budgetOwners(const notebook::StoredRun &stored, const eval
         result.terms, [&](const evaluation::ResultTerm &term) { return term.method != stored.method.id; });
     if (restsOnAnother)
         sentences.push_back(
-            {State::Info, Words::tr("A part that begins with a method's name comes from the run "
-                                    "by that method; its own review says whose it is.")});
+            {State::Info, BudgetOwnersWords::tr("A part that begins with a method's name comes from the run "
+                                                "by that method; its own review says whose it is.")});
     return sentences;
 }
 

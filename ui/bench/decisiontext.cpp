@@ -13,31 +13,32 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct DecisionTextWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::DecisionText)
 };
 
 QString withReason(const QString &line, const QString &reason)
 {
-    return reason.isEmpty() ? line : Words::tr("%1: %2").arg(line, reason);
+    return reason.isEmpty() ? line : DecisionTextWords::tr("%1: %2").arg(line, reason);
 }
 
 QString roleText(notebook::PersonRole role)
 {
     switch (role) {
     case notebook::PersonRole::Analyst:
-        return Words::tr("analyst");
+        return DecisionTextWords::tr("analyst");
     case notebook::PersonRole::Reviewer:
-        return Words::tr("reviewer");
+        return DecisionTextWords::tr("reviewer");
     case notebook::PersonRole::Head:
         break;
     }
-    return Words::tr("head");
+    return DecisionTextWords::tr("head");
 }
 
 QString shelfText(const std::optional<evaluation::Advice> &advice)
 {
-    return advice ? Words::tr("to be repeated, %1").arg(adviceWords(*advice)) : Words::tr("to be repeated");
+    return advice ? DecisionTextWords::tr("to be repeated, %1").arg(adviceWords(*advice))
+                  : DecisionTextWords::tr("to be repeated");
 }
 
 /// Those that somebody, or the evaluation, took out of the run's decision.
@@ -45,43 +46,48 @@ void addSamples(const notebook::Decision &decision, std::vector<Sentence> &sente
 {
     using Kind = notebook::SampleDecisionKind;
     for (const notebook::SampleDecision &own : decision.samples) {
-        const QString line = Words::tr("Sample %1: %2");
+        const QString line = DecisionTextWords::tr("Sample %1: %2");
         if (own.kind == Kind::Repeat)
             sentences.push_back(
                 {State::Attention, withReason(line.arg(own.sample, shelfText(own.advice)), own.reason)});
         else if (own.kind == Kind::Rejected)
             sentences.push_back(
-                {State::Bad, withReason(line.arg(own.sample, Words::tr("rejected")), own.reason)});
+                {State::Bad,
+                 withReason(line.arg(own.sample, DecisionTextWords::tr("rejected")), own.reason)});
         else
             sentences.push_back(
-                {State::Good, withReason(line.arg(own.sample, Words::tr("accepted")), own.reason)});
+                {State::Good,
+                 withReason(line.arg(own.sample, DecisionTextWords::tr("accepted")), own.reason)});
     }
     for (const QString &sample : decision.repeats) {
         if (std::ranges::find(decision.samples, sample, &notebook::SampleDecision::sample) ==
             decision.samples.end())
             sentences.push_back(
                 {State::Attention,
-                 Words::tr("Sample %1: to be repeated, as the evaluation advises").arg(sample)});
+                 DecisionTextWords::tr("Sample %1: to be repeated, as the evaluation advises").arg(sample)});
     }
 }
 
 QString decisionLine(const notebook::Decision &decision, int revision)
 {
-    const QString what = decision.kind == notebook::DecisionKind::Accepted ? Words::tr("Accepted by %1, %2")
-                                                                           : Words::tr("Rejected by %1, %2");
-    const QString mark =
-        decision.signedAs
-            ? Words::tr("revision %1, signed as %2").arg(revision).arg(roleText(*decision.signedAs))
-            : Words::tr("revision %1, unsigned").arg(revision);
-    return withReason(Words::tr("%1 (%2)").arg(what.arg(decision.person, momentText(decision.at)), mark),
-                      decision.reason);
+    const QString what = decision.kind == notebook::DecisionKind::Accepted
+                             ? DecisionTextWords::tr("Accepted by %1, %2")
+                             : DecisionTextWords::tr("Rejected by %1, %2");
+    const QString mark = decision.signedAs ? DecisionTextWords::tr("revision %1, signed as %2")
+                                                 .arg(revision)
+                                                 .arg(roleText(*decision.signedAs))
+                                           : DecisionTextWords::tr("revision %1, unsigned").arg(revision);
+    return withReason(
+        DecisionTextWords::tr("%1 (%2)").arg(what.arg(decision.person, momentText(decision.at)), mark),
+        decision.reason);
 }
 
 QString reopeningLine(const notebook::Reopening &reopening)
 {
-    const QString mark = reopening.signedAs ? Words::tr("signed as %1").arg(roleText(*reopening.signedAs))
-                                            : Words::tr("unsigned");
-    return Words::tr("Put back on the bench by %1, %2 (%3); revision %4 begins")
+    const QString mark = reopening.signedAs
+                             ? DecisionTextWords::tr("signed as %1").arg(roleText(*reopening.signedAs))
+                             : DecisionTextWords::tr("unsigned");
+    return DecisionTextWords::tr("Put back on the bench by %1, %2 (%3); revision %4 begins")
         .arg(reopening.person, momentText(reopening.at), mark)
         .arg(reopening.decision + 2);
 }
@@ -109,11 +115,13 @@ QString revisionText(const notebook::StoredRun &stored, int revision)
     const notebook::Decision &decision = stored.decisions.at(static_cast<std::size_t>(revision - 1));
     const bool stands = stored.summary.state != notebook::RunState::OnBench &&
                         revision == static_cast<int>(stored.decisions.size());
-    const QString what =
-        decision.kind == notebook::DecisionKind::Accepted ? Words::tr("accepted") : Words::tr("rejected");
-    const QString text =
-        Words::tr("%1: %2 %3 by %4").arg(revision).arg(what, momentText(decision.at), decision.person);
-    return stands ? Words::tr("%1 (stands)").arg(text) : text;
+    const QString what = decision.kind == notebook::DecisionKind::Accepted
+                             ? DecisionTextWords::tr("accepted")
+                             : DecisionTextWords::tr("rejected");
+    const QString text = DecisionTextWords::tr("%1: %2 %3 by %4")
+                             .arg(revision)
+                             .arg(what, momentText(decision.at), decision.person);
+    return stands ? DecisionTextWords::tr("%1 (stands)").arg(text) : text;
 }
 
 } // namespace plateau::ui

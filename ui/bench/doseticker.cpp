@@ -15,7 +15,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Words {
+struct DoseTickerWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::DoseTicker)
 };
 
@@ -27,10 +27,11 @@ QString tickNext(BenchSession &session, const Stores &stores, const NextAction &
     if (!rack || next.kind != NextAction::Kind::Pipette)
         return {};
     if (session.person().isEmpty())
-        return Words::tr("Say who is at the bench first: type your name on the left and press Enter.");
+        return DoseTickerWords::tr(
+            "Say who is at the bench first: type your name on the left and press Enter.");
     const QStringList missing = rack->sheet.readingsMissingBefore(next.dosing);
     if (!missing.isEmpty())
-        return Words::tr(
+        return DoseTickerWords::tr(
                    "Nothing was ticked: %1 of tube %2 in rack %3 is not read yet, and after %4 it cannot "
                    "be. Read it first, or tick the tube on the Pipette page.")
             .arg(missing.join(u", "_s))

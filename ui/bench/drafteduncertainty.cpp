@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct DraftedUncertaintyWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::DraftedUncertainty)
 };
 
@@ -37,9 +37,9 @@ void putTyped(OwnedInput &owned, const QString &text, const QString &person, con
         return;
     const QString number = uncertaintyText(*owned.value);
     owned.source =
-        Words::tr("typed for this run, in place of %1 (%2)")
+        DraftedUncertaintyWords::tr("typed for this run, in place of %1 (%2)")
             .arg(owned.unit.isEmpty() ? number : evaluation::withUnit(number, owned.unit), ownerText(owned));
-    owned.owner = person.isEmpty() ? Words::tr("whoever plans the run") : person;
+    owned.owner = person.isEmpty() ? DraftedUncertaintyWords::tr("whoever plans the run") : person;
     owned.value = typed;
     owned.isDefault = false;
 }
@@ -59,7 +59,7 @@ QString uncertaintyText(double value)
 
 QString ownerText(const OwnedInput &owned)
 {
-    return Words::tr("%1: %2").arg(owned.owner, owned.source);
+    return DraftedUncertaintyWords::tr("%1: %2").arg(owned.owner, owned.source);
 }
 
 std::vector<OwnedInput> withTyped(std::vector<OwnedInput> sources, const RunDraft &draft,

@@ -19,7 +19,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct LabelprintingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Printing)
 };
 
@@ -30,7 +30,8 @@ void saveLabelsAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice 
 {
     std::vector<Label> labels = labelsOf(run, person);
     if (labels.empty())
-        notice.say(State::Info, Words::tr("There is nothing to label: the run has no standard, and no sample "
+        notice.say(State::Info,
+                   LabelprintingWords::tr("There is nothing to label: the run has no standard, and no sample "
                                           "of it is diluted or extracted."));
     else
         saveLabelsAs(parent, theme, dialogs, notice, std::move(labels), person);
@@ -49,13 +50,13 @@ void saveLabelsAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice 
     choice = form.choice();
     for (Label &label : labels)
         label.by = choice.by;
-    const bool written = savePdfAs(parent, dialogs, notice, Words::tr("labels.pdf"),
+    const bool written = savePdfAs(parent, dialogs, notice, LabelprintingWords::tr("labels.pdf"),
                                    labelsPdf(labels, choice.sheet, choice.firstFree));
     if (written)
         choice.firstFree = firstFreeAfter(choice, count);
     if (!keepLabels(settings, choice) && written)
         notice.say(State::Attention,
-                   Words::tr("%1 The sheet is not kept for the next time: %2 can't be written.")
+                   LabelprintingWords::tr("%1 The sheet is not kept for the next time: %2 can't be written.")
                        .arg(notice.sentence(), settings.fileName()));
 }
 

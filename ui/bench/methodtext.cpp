@@ -8,7 +8,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct MethodTextWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodText)
 };
 
@@ -19,7 +19,8 @@ std::vector<Sentence> methodSentences(const assay::Method &method)
     std::vector<Sentence> sentences;
     for (const QString &caution : method.cautions)
         sentences.push_back({State::Attention, caution});
-    sentences.push_back({State::Info, Text::tr("%1, version %2").arg(method.name).arg(method.version)});
+    sentences.push_back(
+        {State::Info, MethodTextWords::tr("%1, version %2").arg(method.name).arg(method.version)});
     sentences.push_back({State::Info, method.source});
     if (!method.principle.isEmpty())
         sentences.push_back({State::Info, method.principle});
@@ -31,15 +32,15 @@ QString templateSentence(const notebook::StoredRun &stored)
     QStringList names;
     const auto add = [&names](const assay::Method &method) {
         if (assay::isTemplate(method))
-            names << Text::tr("%1, version %2").arg(method.name).arg(method.version);
+            names << MethodTextWords::tr("%1, version %2").arg(method.name).arg(method.version);
     };
     add(stored.method);
     for (const evaluation::Companion &companion : stored.companions)
         add(companion.method);
     names.removeDuplicates();
     return names.isEmpty() ? QString()
-                           : Text::tr("Made with a template whose volumes nobody confirmed: %1.")
-                                 .arg(names.join(Text::tr("; ")));
+                           : MethodTextWords::tr("Made with a template whose volumes nobody confirmed: %1.")
+                                 .arg(names.join(MethodTextWords::tr("; ")));
 }
 
 } // namespace plateau::ui

@@ -13,7 +13,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct PipetteSheetWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PipetteSheet)
 };
 
@@ -31,11 +31,12 @@ std::vector<SheetStep> stepsOf(const assay::Method &method, const std::vector<pl
                     steps.push_back({Kind::Add, static_cast<int>(round), {}, rounds[round].name});
             }
         } else if (std::holds_alternative<assay::MixStep>(step)) {
-            steps.push_back({Kind::Mix, -1, {}, Words::tr("Mix")});
+            steps.push_back({Kind::Mix, -1, {}, PipetteSheetWords::tr("Mix")});
         } else if (const auto *wait = std::get_if<assay::WaitStep>(&step)) {
             steps.push_back({Kind::Wait, -1, {}, waitWords(*wait)});
         } else if (const auto *read = std::get_if<assay::ReadStep>(&step)) {
-            steps.push_back({Kind::Read, -1, read->reading, Words::tr("Read %1").arg(read->reading)});
+            steps.push_back(
+                {Kind::Read, -1, read->reading, PipetteSheetWords::tr("Read %1").arg(read->reading)});
         }
     }
     return steps;

@@ -12,14 +12,15 @@ namespace {
 
 using notebook::LotId;
 
-struct Words {
+struct PipetteSourceWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PipetteSource)
 };
 
 QString lotWords(const planning::Lot &lot)
 {
-    return lot.expires ? Words::tr("%1, good until %2").arg(lot.lot, lot.expires->toString(Qt::ISODate))
-                       : lot.lot;
+    return lot.expires
+               ? PipetteSourceWords::tr("%1, good until %2").arg(lot.lot, lot.expires->toString(Qt::ISODate))
+               : lot.lot;
 }
 
 /// The round that the reagent has for its own; nullptr for what only stands in or is a tube's own.
@@ -85,7 +86,8 @@ PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosi
     if (source.lots.empty() && own->lot.isEmpty())
         return source;
     const bool unknown = !planned && !own->lot.isEmpty();
-    source.lots.insert(source.lots.begin(), {std::nullopt, unknown ? own->lot : Words::tr("not noted")});
+    source.lots.insert(source.lots.begin(),
+                       {std::nullopt, unknown ? own->lot : PipetteSourceWords::tr("not noted")});
     source.lot = lastLot(sheet, reagent);
     if (!source.lot)
         source.lot = planned;

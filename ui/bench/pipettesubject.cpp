@@ -14,11 +14,11 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct PipetteSubjectWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PipetteSubject)
 };
 
-using State = PipetteSheet::State;
+using SheetState = PipetteSheet::State;
 
 /// Common practice, no source: a piston pipette set to another volume by mistake is off by less, a slip of
 /// the decimal mark by more.
@@ -28,17 +28,17 @@ QString actionOf(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const int number = dosing.tube + 1;
     switch (sheet.stateOf(dosing)) {
-    case State::Nothing:
-        return Words::tr("Tube %1: nothing in this round").arg(number);
-    case State::Spoilt:
-        return Words::tr("Tube %1: spoilt").arg(number);
-    case State::Ticked:
-        return Words::tr("Tube %1: %2 %3 is in")
+    case SheetState::Nothing:
+        return PipetteSubjectWords::tr("Tube %1: nothing in this round").arg(number);
+    case SheetState::Spoilt:
+        return PipetteSubjectWords::tr("Tube %1: spoilt").arg(number);
+    case SheetState::Ticked:
+        return PipetteSubjectWords::tr("Tube %1: %2 %3 is in")
             .arg(number)
             .arg(volumeWords(sheet.pipetted(dosing)->volume_mL), contentWords(sheet, dosing));
-    case State::Passed:
-        return Words::tr("Tube %1: read since").arg(number);
-    case State::Due:
+    case SheetState::Passed:
+        return PipetteSubjectWords::tr("Tube %1: read since").arg(number);
+    case SheetState::Due:
         break;
     }
     return additionWords(sheet, dosing);
@@ -50,13 +50,13 @@ QString hintsOf(const PipetteSheet &sheet, const Dosing &dosing)
     const auto step = static_cast<std::size_t>(sheet.stepOf(dosing.round));
     if (const QString before = wordsBefore(sheet, static_cast<int>(step));
         !before.isEmpty() && sheet.countOfRound(dosing.round).done == 0)
-        hints << Words::tr("First: %1.").arg(before);
+        hints << PipetteSubjectWords::tr("First: %1.").arg(before);
     const bool itself = contentWords(sheet, dosing) == sheet.round(dosing.round).name;
     if (sheet.round(dosing.round).suspension && itself)
-        hints << Words::tr("Swirl before use.");
+        hints << PipetteSubjectWords::tr("Swirl before use.");
     const auto &steps = sheet.steps();
     if (step + 1 < steps.size() && steps[step + 1].kind == SheetStep::Kind::Mix)
-        hints << Words::tr("Mix afterwards.");
+        hints << PipetteSubjectWords::tr("Mix afterwards.");
     return hints.join(u' ');
 }
 
@@ -66,23 +66,23 @@ PipettePanel::Subject subjectOf(const PipetteSheet &sheet, const Dosing &dosing)
 {
     PipettePanel::Subject subject;
     subject.action = actionOf(sheet, dosing);
-    subject.progress = Words::tr("Addition %1 of %2\n%3")
+    subject.progress = PipetteSubjectWords::tr("Addition %1 of %2\n%3")
                            .arg(dosing.round + 1)
                            .arg(sheet.rounds().size())
                            .arg(countWords(sheet.countOfRound(dosing.round)));
     subject.contents = tubeWords(sheet, dosing);
-    const State state = sheet.stateOf(dosing);
-    if (state == State::Due)
+    const SheetState state = sheet.stateOf(dosing);
+    if (state == SheetState::Due)
         subject.hints = hintsOf(sheet, dosing);
     if (!sheet.spoilt(dosing.tube).isEmpty())
         subject.hints = spoiltHint(dosing.tube);
-    subject.planned = state == State::Due;
+    subject.planned = state == SheetState::Due;
     if (subject.planned)
         subject.unlike = oddWords(sheet, dosing);
-    else if (state == State::Spoilt || sheet.isDifferent(dosing))
+    else if (state == SheetState::Spoilt || sheet.isDifferent(dosing))
         subject.unlike = stateWords(sheet, dosing);
     if (const Pipetted *went = sheet.pipetted(dosing);
-        went && !went->note.isEmpty() && state == State::Ticked)
+        went && !went->note.isEmpty() && state == SheetState::Ticked)
         subject.contents += u"; "_s + went->note;
     return subject;
 }
@@ -91,27 +91,28 @@ PipettePause pauseOf(const PipetteSheet &sheet)
 {
     const int step = sheet.currentStep();
     if (step == static_cast<int>(sheet.steps().size()))
-        return {Words::tr("Everything is pipetted and read"), Words::tr("Enter opens the review."),
-                Words::tr("&Review this rack")};
+        return {PipetteSubjectWords::tr("Everything is pipetted and read"),
+                PipetteSubjectWords::tr("Enter opens the review."),
+                PipetteSubjectWords::tr("&Review this rack")};
     if (!sheet.isLed())
-        return {
-            Words::tr("Pipetted from paper"),
-            Words::tr("Nothing was ticked on this worksheet. Enter goes on to the readings; to tick all the "
-                      "same, choose an addition among the steps."),
-            Words::tr("&Key readings")};
+        return {PipetteSubjectWords::tr("Pipetted from paper"),
+                PipetteSubjectWords::tr(
+                    "Nothing was ticked on this worksheet. Enter goes on to the readings; to tick all the "
+                    "same, choose an addition among the steps."),
+                PipetteSubjectWords::tr("&Key readings")};
     const SheetStep &own = sheet.steps()[static_cast<std::size_t>(step)];
     const QString before = wordsBefore(sheet, step);
-    const QString read = Words::tr("read %1 of every tube").arg(own.reading);
-    const QString all = before.isEmpty() ? read : Words::tr("%1, then %2").arg(before, read);
-    return {
-        Words::tr("Now read %1").arg(own.reading),
-        Words::tr("%1. Read so far: %2.").arg(evaluation::capitalised(all), countWords(sheet.countOf(step))),
-        Words::tr("&Key %1").arg(own.reading)};
+    const QString read = PipetteSubjectWords::tr("read %1 of every tube").arg(own.reading);
+    const QString all = before.isEmpty() ? read : PipetteSubjectWords::tr("%1, then %2").arg(before, read);
+    return {PipetteSubjectWords::tr("Now read %1").arg(own.reading),
+            PipetteSubjectWords::tr("%1. Read so far: %2.")
+                .arg(evaluation::capitalised(all), countWords(sheet.countOf(step))),
+            PipetteSubjectWords::tr("&Key %1").arg(own.reading)};
 }
 
 QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing)
 {
-    return Words::tr("Tube %1: how much %2 really went in? The worksheet says %3.")
+    return PipetteSubjectWords::tr("Tube %1: how much %2 really went in? The worksheet says %3.")
         .arg(dosing.tube + 1)
         .arg(contentWords(sheet, dosing), volumeWords(sheet.doseOf(dosing)->volume_mL));
 }
@@ -120,15 +121,16 @@ QString spoiltQuestion(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const QString spoilt = sheet.spoilt(dosing.tube);
     if (spoilt.isEmpty())
-        return Words::tr("Tube %1 is spoilt and will not count. What happened to it?").arg(dosing.tube + 1);
-    return Words::tr("Tube %1 is marked as spoilt (%2). Why does it count after all?")
+        return PipetteSubjectWords::tr("Tube %1 is spoilt and will not count. What happened to it?")
+            .arg(dosing.tube + 1);
+    return PipetteSubjectWords::tr("Tube %1 is marked as spoilt (%2). Why does it count after all?")
         .arg(dosing.tube + 1)
         .arg(spoilt);
 }
 
 QString spoiltHint(int tube)
 {
-    return Words::tr("Tube %1 does not count. Press / to let it count again.").arg(tube + 1);
+    return PipetteSubjectWords::tr("Tube %1 does not count. Press / to let it count again.").arg(tube + 1);
 }
 
 QString takenBackWords(const PipetteSheet &sheet, const WorksheetAct &act)
@@ -136,29 +138,32 @@ QString takenBackWords(const PipetteSheet &sheet, const WorksheetAct &act)
     const WorksheetAct::Change &first = act.changes.front();
     const int number = first.dose.tube + 1;
     if (act.isOfTube())
-        return first.before ? Words::tr("Taken back: tube %1 is marked as spoilt again (%2).")
-                                  .arg(number)
-                                  .arg(first.before->note)
-                            : Words::tr("Taken back: tube %1 is not marked as spoilt any more (%2).")
-                                  .arg(number)
-                                  .arg(first.now->note);
+        return first.before
+                   ? PipetteSubjectWords::tr("Taken back: tube %1 is marked as spoilt again (%2).")
+                         .arg(number)
+                         .arg(first.before->note)
+                   : PipetteSubjectWords::tr("Taken back: tube %1 is not marked as spoilt any more (%2).")
+                         .arg(number)
+                         .arg(first.now->note);
     QStringList tubes;
     for (const WorksheetAct::Change &change : act.changes)
         tubes << QString::number(change.dose.tube + 1);
     const notebook::StoredMark &said = first.now ? *first.now : *first.before;
     const auto dosing = dosingOf(sheet, first.dose);
     const QString content = dosing ? contentWords(sheet, *dosing) : first.dose.component;
-    const QString what = Words::tr("%1 %2").arg(volumeWords(said.volume_mL), content);
+    const QString what = PipetteSubjectWords::tr("%1 %2").arg(volumeWords(said.volume_mL), content);
     if (first.now && first.before)
-        return Words::tr("Taken back: %1 in tube %2; %3 counts again.")
+        return PipetteSubjectWords::tr("Taken back: %1 in tube %2; %3 counts again.")
             .arg(what)
             .arg(number)
             .arg(volumeWords(first.before->volume_mL));
     if (!first.now)
-        return Words::tr("Ticked again: %1 in tube %2.").arg(what, tubes.join(Words::tr(", ")));
+        return PipetteSubjectWords::tr("Ticked again: %1 in tube %2.")
+            .arg(what, tubes.join(PipetteSubjectWords::tr(", ")));
     return act.changes.size() == 1
-               ? Words::tr("Taken back: %1 in tube %2.").arg(what).arg(number)
-               : Words::tr("Taken back: %1 in tubes %2.").arg(what, tubes.join(Words::tr(", ")));
+               ? PipetteSubjectWords::tr("Taken back: %1 in tube %2.").arg(what).arg(number)
+               : PipetteSubjectWords::tr("Taken back: %1 in tubes %2.")
+                     .arg(what, tubes.join(PipetteSubjectWords::tr(", ")));
 }
 
 QString doubtAbout(double volume_mL, double planned_mL)
@@ -166,7 +171,7 @@ QString doubtAbout(double volume_mL, double planned_mL)
     if (planned_mL <= 0 ||
         (volume_mL <= planned_mL * largestFactor && volume_mL * largestFactor >= planned_mL))
         return {};
-    return Words::tr("%1 is far from %2. Check unit and decimal mark; Enter again keeps it.")
+    return PipetteSubjectWords::tr("%1 is far from %2. Check unit and decimal mark; Enter again keeps it.")
         .arg(volumeWords(volume_mL), volumeWords(planned_mL));
 }
 

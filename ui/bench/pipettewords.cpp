@@ -14,12 +14,12 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct PipetteWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PipetteWords)
 };
 
 using Dose = planning::Round::Dose;
-using State = PipetteSheet::State;
+using SheetState = PipetteSheet::State;
 
 const run::Tube &tubeOf(const PipetteSheet &sheet, const Dosing &dosing)
 {
@@ -32,7 +32,7 @@ QString differenceWords(const Pipetted &went)
     QString volume = volumeWords(went.volume_mL);
     if (volumeUnit(went.volume_mL) == volumeUnit(went.planned_mL))
         volume = volume.section(QChar(QChar::Nbsp), 0, 0);
-    return Words::tr("%1, not %2").arg(volume, volumeWords(went.planned_mL));
+    return PipetteWords::tr("%1, not %2").arg(volume, volumeWords(went.planned_mL));
 }
 
 } // namespace
@@ -58,7 +58,7 @@ QString additionWords(const PipetteSheet &sheet, const Dosing &dosing)
     const Dose *dose = sheet.doseOf(dosing);
     if (!dose)
         return {};
-    return Words::tr("Tube %1: add %2 %3")
+    return PipetteWords::tr("Tube %1: add %2 %3")
         .arg(dosing.tube + 1)
         .arg(volumeWords(dose->volume_mL), contentWords(sheet, dosing));
 }
@@ -68,7 +68,7 @@ QString stripWords(const QString &rackLetter, const PipetteSheet &sheet, const D
     const Dose *dose = sheet.doseOf(dosing);
     if (!dose)
         return {};
-    return Words::tr("Rack %1, tube %2: add %3 %4")
+    return PipetteWords::tr("Rack %1, tube %2: add %3 %4")
         .arg(rackLetter)
         .arg(dosing.tube + 1)
         .arg(volumeWords(dose->volume_mL), contentWords(sheet, dosing));
@@ -84,8 +84,8 @@ QString tubeWords(const PipetteSheet &sheet, const Dosing &dosing)
         return contents;
     QStringList steps;
     for (const run::DilutionStep &step : sample->dilution)
-        steps << Words::tr("%1 to %2").arg(volumeWords(step.take_mL), volumeWords(step.makeUpTo_mL));
-    return Words::tr("%1, diluted %2").arg(contents, steps.join(Words::tr(", then ")));
+        steps << PipetteWords::tr("%1 to %2").arg(volumeWords(step.take_mL), volumeWords(step.makeUpTo_mL));
+    return PipetteWords::tr("%1, diluted %2").arg(contents, steps.join(PipetteWords::tr(", then ")));
 }
 
 QString oddWords(const PipetteSheet &sheet, const Dosing &dosing)
@@ -96,10 +96,10 @@ QString oddWords(const PipetteSheet &sheet, const Dosing &dosing)
     const planning::Round &round = sheet.round(dosing.round);
     QStringList words;
     if (dose->odd)
-        words << Words::tr("%1, where most tubes get %2")
+        words << PipetteWords::tr("%1, where most tubes get %2")
                      .arg(volumeWords(dose->volume_mL), volumeWords(round.usualVolume_mL));
     if (!dose->content.isEmpty() && !isTubesOwn(sheet, dosing))
-        words << Words::tr("%1 in place of %2").arg(dose->content, round.name);
+        words << PipetteWords::tr("%1 in place of %2").arg(dose->content, round.name);
     return words.join(u"; "_s);
 }
 
@@ -107,16 +107,16 @@ QString stateWords(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const Dose *dose = sheet.doseOf(dosing);
     switch (sheet.stateOf(dosing)) {
-    case State::Nothing:
-        return Words::tr("nothing");
-    case State::Spoilt:
-        return Words::tr("spoilt: %1").arg(sheet.spoilt(dosing.tube));
-    case State::Ticked:
+    case SheetState::Nothing:
+        return PipetteWords::tr("nothing");
+    case SheetState::Spoilt:
+        return PipetteWords::tr("spoilt: %1").arg(sheet.spoilt(dosing.tube));
+    case SheetState::Ticked:
         if (sheet.isDifferent(dosing))
             return differenceWords(*sheet.pipetted(dosing));
         break;
-    case State::Passed:
-    case State::Due:
+    case SheetState::Passed:
+    case SheetState::Due:
         break;
     }
     return volumeWords(dose->volume_mL);
@@ -125,29 +125,29 @@ QString stateWords(const PipetteSheet &sheet, const Dosing &dosing)
 CellWords cellWords(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const Dose *dose = sheet.doseOf(dosing);
-    const State state = sheet.stateOf(dosing);
-    if (!dose || state == State::Spoilt)
+    const SheetState state = sheet.stateOf(dosing);
+    if (!dose || state == SheetState::Spoilt)
         return {stateWords(sheet, dosing), {}};
     QStringList details;
     if (!dose->content.isEmpty() && !isTubesOwn(sheet, dosing))
         details << dose->content;
     double volume_mL = dose->volume_mL;
-    if (state == State::Ticked && sheet.isDifferent(dosing)) {
+    if (state == SheetState::Ticked && sheet.isDifferent(dosing)) {
         const Pipetted &went = *sheet.pipetted(dosing);
         volume_mL = went.volume_mL;
-        details << Words::tr("noted, not %1").arg(volumeWords(went.planned_mL));
+        details << PipetteWords::tr("noted, not %1").arg(volumeWords(went.planned_mL));
     } else if (dose->odd) {
-        details << Words::tr("as planned");
+        details << PipetteWords::tr("as planned");
     }
-    return {volumeWords(volume_mL), details.join(Words::tr(", "))};
+    return {volumeWords(volume_mL), details.join(PipetteWords::tr(", "))};
 }
 
 QString readingWords(const PipetteSheet &sheet, int tube, const QString &reading)
 {
     if (const QString spoilt = sheet.spoilt(tube); !spoilt.isEmpty())
-        return Words::tr("spoilt: %1").arg(spoilt);
+        return PipetteWords::tr("spoilt: %1").arg(spoilt);
     const run::Reading *read = readingAt(sheet.run(), {tube, reading});
-    return read ? readingText(*read) : Words::tr("to read");
+    return read ? readingText(*read) : PipetteWords::tr("to read");
 }
 
 QString wordsBefore(const PipetteSheet &sheet, int step)
@@ -167,7 +167,7 @@ QString wordsBefore(const PipetteSheet &sheet, int step)
 
 QString countWords(const StepCount &count)
 {
-    return Words::tr("tubes %1 of %2").arg(count.done).arg(count.planned);
+    return PipetteWords::tr("tubes %1 of %2").arg(count.done).arg(count.planned);
 }
 
 } // namespace plateau::ui

@@ -13,7 +13,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct PlacesWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Words)
 };
 
@@ -26,19 +26,19 @@ QString contentsName(const run::Tube &tube)
 {
     switch (tube.role) {
     case run::Role::Blank:
-        return Words::tr("blank");
+        return PlacesWords::tr("blank");
     case run::Role::SampleBlank:
-        return Words::tr("sample blank of %1").arg(tube.sample);
+        return PlacesWords::tr("sample blank of %1").arg(tube.sample);
     case run::Role::Standard:
-        return Words::tr("standard %1").arg(tube.standard);
+        return PlacesWords::tr("standard %1").arg(tube.standard);
     case run::Role::Control:
-        return Words::tr("control %1").arg(tube.sample.isEmpty() ? tube.standard : tube.sample);
+        return PlacesWords::tr("control %1").arg(tube.sample.isEmpty() ? tube.standard : tube.sample);
     case run::Role::Spiked:
-        return Words::tr("spiked sample %1").arg(tube.sample);
+        return PlacesWords::tr("spiked sample %1").arg(tube.sample);
     case run::Role::Sample:
         break;
     }
-    return Words::tr("sample %1").arg(tube.sample);
+    return PlacesWords::tr("sample %1").arg(tube.sample);
 }
 
 } // namespace
@@ -92,7 +92,7 @@ QString whichText(const run::Run &run, int tube)
     if (all == 1)
         return {};
     const auto upToHere = std::count_if(run.tubes.begin(), run.tubes.begin() + tube + 1, alike);
-    return Words::tr("%1 of %2").arg(upToHere).arg(all);
+    return PlacesWords::tr("%1 of %2").arg(upToHere).arg(all);
 }
 
 } // namespace
@@ -101,7 +101,7 @@ QString contentsText(const run::Run &run, int tube)
 {
     const QString name = contentsName(run.tubes.at(static_cast<std::size_t>(tube)));
     const QString which = whichText(run, tube);
-    return which.isEmpty() ? name : Words::tr("%1, %2").arg(name, which);
+    return which.isEmpty() ? name : PlacesWords::tr("%1, %2").arg(name, which);
 }
 
 QString briefContentsText(const run::Run &run, int tube)
@@ -136,7 +136,7 @@ QString readingText(const run::Reading &reading)
     const auto &series = std::get<run::ReadingSeries>(reading);
     if (series.empty())
         return {};
-    return Words::tr("%n readings, last %1", nullptr, static_cast<int>(series.size()))
+    return PlacesWords::tr("%n readings, last %1", nullptr, static_cast<int>(series.size()))
         .arg(readingText(series.back().absorbance));
 }
 

@@ -15,44 +15,44 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct PlaceWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PlaceWords)
 };
 
 QString fieldWord(const QString &field)
 {
     static const std::map<QString, QString> words{
-        {u"title"_s, Words::tr("title")},
-        {u"method"_s, Words::tr("method")},
-        {u"wavelength_nm"_s, Words::tr("wavelength")},
-        {u"pathLength_mm"_s, Words::tr("path length")},
-        {u"calibration"_s, Words::tr("calibration")},
-        {u"id"_s, Words::tr("name")},
-        {u"mass_g"_s, Words::tr("mass")},
-        {u"extract_mL"_s, Words::tr("extract")},
-        {u"take_mL"_s, Words::tr("take")},
-        {u"makeUpTo_mL"_s, Words::tr("make up to")},
-        {u"sampleVolume_mL"_s, Words::tr("volume in the tube")},
-        {u"concentration_g_per_L"_s, Words::tr("concentration")},
-        {u"preparedAt"_s, Words::tr("prepared at")},
-        {u"usedAt"_s, Words::tr("used at")},
-        {u"lossPerHour"_s, Words::tr("loss per hour")},
-        {u"replicates"_s, Words::tr("tubes")},
-        {u"spike"_s, Words::tr("spike")},
-        {u"expected"_s, Words::tr("expected")},
-        {u"received"_s, Words::tr("received")},
-        {u"uncertainty"_s, Words::tr("standard uncertainties")},
-        {u"absorbance"_s, Words::tr("absorbance")},
-        {u"absorptivity_percent"_s, Words::tr("absorptivity")},
-        {u"pathLength_percent"_s, Words::tr("path length")},
-        {u"totalVolume_percent"_s, Words::tr("total volume")},
-        {u"sampleVolume_percent"_s, Words::tr("sample volume")},
-        {u"dilution_percent"_s, Words::tr("each dilution step")},
-        {u"uncertainty_percent"_s, Words::tr("standard uncertainty")},
-        {u"extract_percent"_s, Words::tr("extract of a solid")},
-        {u"samples"_s, Words::tr("samples")},
-        {u"standards"_s, Words::tr("standard")},
-        {u"tubes"_s, Words::tr("tubes")},
+        {u"title"_s, PlaceWords::tr("title")},
+        {u"method"_s, PlaceWords::tr("method")},
+        {u"wavelength_nm"_s, PlaceWords::tr("wavelength")},
+        {u"pathLength_mm"_s, PlaceWords::tr("path length")},
+        {u"calibration"_s, PlaceWords::tr("calibration")},
+        {u"id"_s, PlaceWords::tr("name")},
+        {u"mass_g"_s, PlaceWords::tr("mass")},
+        {u"extract_mL"_s, PlaceWords::tr("extract")},
+        {u"take_mL"_s, PlaceWords::tr("take")},
+        {u"makeUpTo_mL"_s, PlaceWords::tr("make up to")},
+        {u"sampleVolume_mL"_s, PlaceWords::tr("volume in the tube")},
+        {u"concentration_g_per_L"_s, PlaceWords::tr("concentration")},
+        {u"preparedAt"_s, PlaceWords::tr("prepared at")},
+        {u"usedAt"_s, PlaceWords::tr("used at")},
+        {u"lossPerHour"_s, PlaceWords::tr("loss per hour")},
+        {u"replicates"_s, PlaceWords::tr("tubes")},
+        {u"spike"_s, PlaceWords::tr("spike")},
+        {u"expected"_s, PlaceWords::tr("expected")},
+        {u"received"_s, PlaceWords::tr("received")},
+        {u"uncertainty"_s, PlaceWords::tr("standard uncertainties")},
+        {u"absorbance"_s, PlaceWords::tr("absorbance")},
+        {u"absorptivity_percent"_s, PlaceWords::tr("absorptivity")},
+        {u"pathLength_percent"_s, PlaceWords::tr("path length")},
+        {u"totalVolume_percent"_s, PlaceWords::tr("total volume")},
+        {u"sampleVolume_percent"_s, PlaceWords::tr("sample volume")},
+        {u"dilution_percent"_s, PlaceWords::tr("each dilution step")},
+        {u"uncertainty_percent"_s, PlaceWords::tr("standard uncertainty")},
+        {u"extract_percent"_s, PlaceWords::tr("extract of a solid")},
+        {u"samples"_s, PlaceWords::tr("samples")},
+        {u"standards"_s, PlaceWords::tr("standard")},
+        {u"tubes"_s, PlaceWords::tr("tubes")},
     };
     const auto word = words.find(field);
     return word == words.end() ? field : word->second;
@@ -66,13 +66,13 @@ QString memberWord(const QString &list, int index, const run::Run &run)
     };
     const auto at = static_cast<std::size_t>(index);
     if (list == "samples"_L1 && has(run.samples))
-        return Words::tr("sample %1").arg(run.samples[at].id);
+        return PlaceWords::tr("sample %1").arg(run.samples[at].id);
     if (list == "standards"_L1 && has(run.standards))
-        return Words::tr("standard %1").arg(run.standards[at].id);
+        return PlaceWords::tr("standard %1").arg(run.standards[at].id);
     if (list == "tubes"_L1 && has(run.tubes))
-        return Words::tr("tube %1 (%2)").arg(index + 1).arg(contentsText(run, index));
+        return PlaceWords::tr("tube %1 (%2)").arg(index + 1).arg(contentsText(run, index));
     if (list == "dilution"_L1)
-        return Words::tr("dilution step %1").arg(index + 1);
+        return PlaceWords::tr("dilution step %1").arg(index + 1);
     return {};
 }
 

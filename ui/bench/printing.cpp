@@ -18,7 +18,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct PrintingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Printing)
 };
 
@@ -69,13 +69,14 @@ WorksheetContent worksheetOf(const notebook::StoredRun &stored, const planning::
 bool savePdfAs(QWidget *parent, Dialogs &dialogs, Notice &notice, const QString &suggestedName,
                const QByteArray &pdf)
 {
-    const QString path =
-        dialogs.fileToSave(parent, Words::tr("Save as PDF"), suggestedName, Words::tr("PDF files (*.pdf)"));
+    const QString path = dialogs.fileToSave(parent, PrintingWords::tr("Save as PDF"), suggestedName,
+                                            PrintingWords::tr("PDF files (*.pdf)"));
     if (path.isEmpty())
         return false;
     const QString fault = savePdf(path, pdf);
     if (fault.isEmpty())
-        notice.say(State::Good, Words::tr("%1 was written; open it to look at it or to print it.").arg(path));
+        notice.say(State::Good,
+                   PrintingWords::tr("%1 was written; open it to look at it or to print it.").arg(path));
     else
         notice.say(State::Bad, fault);
     return fault.isEmpty();

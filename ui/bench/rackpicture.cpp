@@ -17,7 +17,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Words {
+struct RackPictureWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RackPicture)
 };
 
@@ -46,10 +46,10 @@ QString untimely(const run::TubeAct &act, double waited_min)
     if (!act.wait_min || act.kind != run::TubeAct::Kind::Read)
         return {};
     if (waited_min < act.wait_min->lower - slack_min)
-        return Words::tr("%1 early by %2")
+        return RackPictureWords::tr("%1 early by %2")
             .arg(act.name, countText((act.wait_min->lower - waited_min) * secondsPerMinute));
     if (waited_min > act.wait_min->upper + slack_min)
-        return Words::tr("%1 late by %2")
+        return RackPictureWords::tr("%1 late by %2")
             .arg(act.name, countText((waited_min - act.wait_min->upper) * secondsPerMinute));
     return {};
 }
@@ -115,7 +115,8 @@ TimeChartData pictureOf(const Rack &rack, double now_min)
     for (int index = 0; index < static_cast<int>(rack.stored.run.tubes.size()); ++index) {
         const run::Tube &tube = rack.stored.run.tubes[static_cast<std::size_t>(index)];
         TimeRow row;
-        row.name = Words::tr("%1  %2").arg(index + 1).arg(briefContentsText(rack.stored.run, index));
+        row.name =
+            RackPictureWords::tr("%1  %2").arg(index + 1).arg(briefContentsText(rack.stored.run, index));
         row.spoilt = !tube.spoilt.isEmpty();
         row.bars = barsOf(rack, tube);
         if (!row.spoilt)

@@ -16,7 +16,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct RecoveryHistoryWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RecoveryHistory)
 };
 
@@ -51,7 +51,7 @@ const RecoveryHistory::Known &RecoveryHistory::knownOf(const notebook::RunSummar
             known.recoveries.push_back(
                 {known.at, recovery.standard, recovery.measurand, *recovery.recovery_percent});
     } catch (const notebook::Failure &failure) {
-        known.obstacle = Words::tr("The recoveries of \"%1\" are not among the history: %2")
+        known.obstacle = RecoveryHistoryWords::tr("The recoveries of \"%1\" are not among the history: %2")
                              .arg(summary.title, failure.sentence());
     }
     return known;
@@ -119,7 +119,7 @@ PointHistory historyOf(const evaluation::StandardRecovery &newest, const noteboo
                        const ReviewBasis &basis)
 {
     PointHistory history;
-    history.quantity = Words::tr("Recovery (%)");
+    history.quantity = RecoveryHistoryWords::tr("Recovery (%)");
     if (const auto &limits = stored.method.acceptance.standardRecovery_percent) {
         history.lower = limits->lower;
         history.upper = limits->upper;

@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct RepeatHowWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RepeatHow)
 };
 
@@ -32,17 +32,22 @@ std::optional<double> numberIn(const QString &text)
 
 RepeatHow unreadable()
 {
-    return {{}, Words::tr("type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL")};
+    return {
+        {},
+        RepeatHowWords::tr("type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL")};
 }
 
 RepeatHow dilution(double factor)
 {
     if (factor <= 1)
-        return {{}, Words::tr("a dilution is by more than 1; for more sample type its volume, as 0.5 mL")};
+        return {
+            {},
+            RepeatHowWords::tr("a dilution is by more than 1; for more sample type its volume, as 0.5 mL")};
     const auto steps = evaluation::dilutionChain(factor);
     if (!steps || steps->empty())
         return {{},
-                Words::tr("usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100")
+                RepeatHowWords::tr(
+                    "usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100")
                     .arg(evaluation::plainText(factor))};
     return {Advice{Advice::Kind::Dilute, factor, false, *steps, 0}, {}};
 }
@@ -61,7 +66,7 @@ RepeatHow inSteps(const QString &text)
         if (!take || !makeUpTo)
             return unreadable();
         if (*take < assay::limit::smallestVolume_mL || *makeUpTo <= *take)
-            return {{}, Words::tr("a step goes from less to more, as 5 to 100")};
+            return {{}, RepeatHowWords::tr("a step goes from less to more, as 5 to 100")};
         advice.steps.push_back({*take, *makeUpTo});
         advice.factor *= *makeUpTo / *take;
     }
@@ -83,7 +88,7 @@ RepeatHow repeatHow(const QString &typed)
         if (!volume_mL)
             return unreadable();
         if (*volume_mL < assay::limit::smallestVolume_mL || *volume_mL > assay::limit::tubeVolume_mL)
-            return {{}, Words::tr("no tube takes that volume of sample; type it in mL, as 0.5 mL")};
+            return {{}, RepeatHowWords::tr("no tube takes that volume of sample; type it in mL, as 0.5 mL")};
         return {Advice{Advice::Kind::IncreaseVolume, 1, false, {}, *volume_mL}, {}};
     }
     static const QRegularExpression factor(u"^(\\S+?)(?:-fold|\\s+fold|\\s+times|x)?$"_s,
@@ -96,11 +101,13 @@ QString repeatHowText(const Advice &advice)
 {
     QStringList steps;
     for (const run::DilutionStep &step : advice.steps)
-        steps << Words::tr("%1 to %2")
+        steps << RepeatHowWords::tr("%1 to %2")
                      .arg(evaluation::withUnit(evaluation::plainText(step.take_mL), u"mL"_s),
                           evaluation::withUnit(evaluation::plainText(step.makeUpTo_mL), u"mL"_s));
     const QString what = adviceWords(advice);
-    return steps.isEmpty() ? what : Words::tr("%1 (%2)").arg(what, steps.join(Words::tr(", then ")));
+    return steps.isEmpty()
+               ? what
+               : RepeatHowWords::tr("%1 (%2)").arg(what, steps.join(RepeatHowWords::tr(", then ")));
 }
 
 } // namespace plateau::ui

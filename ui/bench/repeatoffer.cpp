@@ -18,7 +18,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct RepeatOfferWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RepeatOffer)
 };
 
@@ -26,12 +26,13 @@ QString howText(const planning::RackRepeat &repeat)
 {
     QStringList steps;
     for (const run::DilutionStep &step : repeat.sample.dilution)
-        steps << Words::tr("%1 mL to %2 mL")
+        steps << RepeatOfferWords::tr("%1 mL to %2 mL")
                      .arg(evaluation::plainText(step.take_mL), evaluation::plainText(step.makeUpTo_mL));
-    const QString dilution = steps.isEmpty() ? Words::tr("undiluted") : steps.join(Words::tr(", then "));
+    const QString dilution =
+        steps.isEmpty() ? RepeatOfferWords::tr("undiluted") : steps.join(RepeatOfferWords::tr(", then "));
     if (repeat.tubes.empty() || !repeat.tubes.front().sampleVolume_mL)
         return dilution;
-    return Words::tr("%1, %2 mL in the tube")
+    return RepeatOfferWords::tr("%1, %2 mL in the tube")
         .arg(dilution, evaluation::plainText(*repeat.tubes.front().sampleVolume_mL));
 }
 

@@ -16,7 +16,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ReportchoicesWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReportSource)
 };
 
@@ -24,7 +24,10 @@ QString runsText(const std::vector<notebook::ResultSource> &runs)
 {
     QStringList texts;
     for (const notebook::ResultSource &run : runs)
-        texts << Words::tr("run %1, revision %2, as %3").arg(run.run.value).arg(run.revision).arg(run.sample);
+        texts << ReportchoicesWords::tr("run %1, revision %2, as %3")
+                     .arg(run.run.value)
+                     .arg(run.revision)
+                     .arg(run.sample);
     return texts.join(u"; "_s);
 }
 
@@ -33,20 +36,21 @@ QString ruleText(const notebook::SampleResults &results)
     const int accepted = static_cast<int>(results.accepted.size());
     switch (results.rule) {
     case notebook::ReportRule::MeanOfAccepted:
-        return Words::tr("the mean of %n accepted results", nullptr, accepted);
+        return ReportchoicesWords::tr("the mean of %n accepted results", nullptr, accepted);
     case notebook::ReportRule::Named:
-        return Words::tr("the one named by the reviewer, of %n accepted results", nullptr, accepted);
+        return ReportchoicesWords::tr("the one named by the reviewer, of %n accepted results", nullptr,
+                                      accepted);
     case notebook::ReportRule::LastAccepted:
         break;
     }
-    return Words::tr("the last of %n accepted results", nullptr, accepted);
+    return ReportchoicesWords::tr("the last of %n accepted results", nullptr, accepted);
 }
 
 QString reasonText(const notebook::ReportChoice &choice)
 {
     const QString who =
-        Words::tr("chosen by %1 on %2").arg(choice.person, exchange::dateText(choice.at.date()));
-    return choice.reason.isEmpty() ? who : Words::tr("%1: %2").arg(who, choice.reason);
+        ReportchoicesWords::tr("chosen by %1 on %2").arg(choice.person, exchange::dateText(choice.at.date()));
+    return choice.reason.isEmpty() ? who : ReportchoicesWords::tr("%1: %2").arg(who, choice.reason);
 }
 
 void choose(ReportedResult &reported, const notebook::SampleResults &results,
@@ -60,9 +64,10 @@ void choose(ReportedResult &reported, const notebook::SampleResults &results,
         return;
     }
     reported.isReported = std::ranges::find(results.reportedFrom, own) != results.reportedFrom.end();
-    reported.remark = Words::tr("Reported is %1: %2").arg(ruleText(results), runsText(results.reportedFrom));
+    reported.remark =
+        ReportchoicesWords::tr("Reported is %1: %2").arg(ruleText(results), runsText(results.reportedFrom));
     if (results.choice)
-        reported.remark = Words::tr("%1 (%2)").arg(reported.remark, reasonText(*results.choice));
+        reported.remark = ReportchoicesWords::tr("%1 (%2)").arg(reported.remark, reasonText(*results.choice));
     if (results.rule == notebook::ReportRule::MeanOfAccepted) {
         reported.inPlace = results.reported;
         reported.inPlace->sample = reported.sample;
@@ -72,7 +77,7 @@ void choose(ReportedResult &reported, const notebook::SampleResults &results,
 
 QString limitOf(const evaluation::Specification &specification)
 {
-    return Words::tr("%1: %2 (%3, %4)")
+    return ReportchoicesWords::tr("%1: %2 (%3, %4)")
         .arg(specification.product, evaluation::limitText(specification), specification.source,
              exchange::dateText(specification.date));
 }
@@ -81,7 +86,7 @@ QString ruleOf(const evaluation::Specification &specification, const evaluation:
 {
     const QString name = evaluation::decisionRuleName(specification.rule);
     return judgement.guardBand
-               ? Words::tr("%1, guard band %2")
+               ? ReportchoicesWords::tr("%1, guard band %2")
                      .arg(name, evaluation::withUnit(evaluation::significantText(*judgement.guardBand, 2),
                                                      evaluation::reportUnitWord(specification.unit)))
                : name;

@@ -19,19 +19,20 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ReportSavingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReportSaving)
 };
 
 void saveTable(QWidget *parent, Dialogs &dialogs, Notice &notice, const ReportContent &content)
 {
-    const QString path = dialogs.fileToSave(parent, Words::tr("Save the results as CSV"),
-                                            resultsCsvFileName(content), Words::tr("CSV files (*.csv)"));
+    const QString path =
+        dialogs.fileToSave(parent, ReportSavingWords::tr("Save the results as CSV"),
+                           resultsCsvFileName(content), ReportSavingWords::tr("CSV files (*.csv)"));
     if (path.isEmpty())
         return;
     const QString fault = saveBytes(path, resultsCsv(content, CsvCells::Safe));
     if (fault.isEmpty())
-        notice.say(State::Good, Words::tr("%1 was written, one row for each result.").arg(path));
+        notice.say(State::Good, ReportSavingWords::tr("%1 was written, one row for each result.").arg(path));
     else
         notice.say(State::Bad, fault);
 }

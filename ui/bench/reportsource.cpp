@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ReportSourceWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReportSource)
 };
 
@@ -25,30 +25,30 @@ QString roleName(notebook::PersonRole role)
 {
     switch (role) {
     case notebook::PersonRole::Reviewer:
-        return Words::tr("reviewer");
+        return ReportSourceWords::tr("reviewer");
     case notebook::PersonRole::Head:
-        return Words::tr("head of the laboratory");
+        return ReportSourceWords::tr("head of the laboratory");
     case notebook::PersonRole::Analyst:
         break;
     }
-    return Words::tr("analyst");
+    return ReportSourceWords::tr("analyst");
 }
 
 QString decisionWord(bool isAccepted)
 {
-    return isAccepted ? Words::tr("accepted") : Words::tr("rejected");
+    return isAccepted ? ReportSourceWords::tr("accepted") : ReportSourceWords::tr("rejected");
 }
 
 /// A sample that is decided otherwise than its run: "Ice cider: rejected (cloudy)".
 QString sampleDecisionText(const notebook::SampleDecision &decision)
 {
-    QString what = Words::tr("%1: accepted");
+    QString what = ReportSourceWords::tr("%1: accepted");
     if (decision.kind == notebook::SampleDecisionKind::Rejected)
-        what = Words::tr("%1: rejected");
+        what = ReportSourceWords::tr("%1: rejected");
     else if (decision.kind == notebook::SampleDecisionKind::Repeat)
-        what = Words::tr("%1: to be repeated");
+        what = ReportSourceWords::tr("%1: to be repeated");
     what = what.arg(decision.sample);
-    return decision.reason.isEmpty() ? what : Words::tr("%1 (%2)").arg(what, decision.reason);
+    return decision.reason.isEmpty() ? what : ReportSourceWords::tr("%1 (%2)").arg(what, decision.reason);
 }
 
 ReportAct actOf(const notebook::Reopening &reopening)
@@ -100,7 +100,7 @@ std::vector<ReportDosing> dosingsOf(const notebook::StoredRun &stored)
         const assay::Component *component = assay::findComponent(stored.method, mark.dose.component);
         QString name = component ? component->name : mark.dose.component;
         if (mark.dose.spike)
-            name = Words::tr("spike");
+            name = ReportSourceWords::tr("spike");
         auto dosing = std::ranges::find_if(dosings, [&](const ReportDosing &known) {
             return known.component == name && known.lot == mark.lotName && known.pipette == mark.pipette &&
                    known.person == mark.person;
@@ -121,13 +121,13 @@ QString originText(const notebook::ReadingOrigin &origin)
     using enum notebook::ReadingOrigin::Kind;
     switch (origin.kind) {
     case Pasted:
-        return Words::tr("pasted");
+        return ReportSourceWords::tr("pasted");
     case File:
-        return Words::tr("from the file %1").arg(origin.source);
+        return ReportSourceWords::tr("from the file %1").arg(origin.source);
     case Serial:
-        return Words::tr("sent over the serial line %1").arg(origin.source);
+        return ReportSourceWords::tr("sent over the serial line %1").arg(origin.source);
     case Network:
-        return Words::tr("sent over the network, %1").arg(origin.source);
+        return ReportSourceWords::tr("sent over the network, %1").arg(origin.source);
     case Keyed:
         break;
     }

@@ -16,7 +16,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ReviewedResultWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReviewedResult)
 };
 
@@ -35,16 +35,17 @@ QString spreadOf(const evaluation::Result &result, double factor, const QString 
 {
     if (result.n < 2 || !result.value || !result.spread)
         return u"–"_s;
-    return Words::tr("%1 %2").arg(evaluation::spreadText(*result.spread * factor, *result.value * factor, 2),
-                                  unit);
+    return ReviewedResultWords::tr("%1 %2").arg(
+        evaluation::spreadText(*result.spread * factor, *result.value * factor, 2), unit);
 }
 
 QString dilutionOf(const run::Run &run, const QString &id)
 {
     const run::Sample *sample = run::findSample(run, id);
-    return sample && !sample->dilution.empty() ? Words::tr("%1-fold").arg(evaluation::significantText(
-                                                     run::dilutionFactor(sample->dilution), 3))
-                                               : u"–"_s;
+    return sample && !sample->dilution.empty()
+               ? ReviewedResultWords::tr("%1-fold").arg(
+                     evaluation::significantText(run::dilutionFactor(sample->dilution), 3))
+               : u"–"_s;
 }
 
 State stateOf(Standing standing)
@@ -77,9 +78,10 @@ Sentence limitSentence(const JudgedLimit &limit)
 {
     QString judged = evaluation::capitalised(limit.judgement.sentence);
     if (limit.judgement.beyond)
-        judged = Words::tr("%1; %2").arg(judged, evaluation::beyondLimitText(*limit.judgement.beyond));
+        judged = ReviewedResultWords::tr("%1; %2").arg(judged,
+                                                       evaluation::beyondLimitText(*limit.judgement.beyond));
     return {stateOf(limit.judgement.standing),
-            Words::tr("%1. The limit: %2, %3.")
+            ReviewedResultWords::tr("%1. The limit: %2, %3.")
                 .arg(judged, limit.specification.source, limit.specification.date.toString(Qt::ISODate))};
 }
 
@@ -109,7 +111,7 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Res
             row.spread =
                 factor > 0 ? spreadOf(result, factor, evaluation::reportUnitWord(*unit)) : row.spread;
         } else {
-            row.obstacle = Words::tr("It stands in %1 and not in %2: %3.")
+            row.obstacle = ReviewedResultWords::tr("It stands in %1 and not in %2: %3.")
                                .arg(result.unit, evaluation::reportUnitWord(*unit), reported.obstacle);
         }
     }
@@ -147,14 +149,15 @@ QString beyondLimitsText(const std::vector<ReviewedResult> &results)
     QStringList parts;
     for (const auto &[standing, samples] : standings) {
         constexpr qsizetype most = 3; // the table says it of every one
-        const QString names = samples.mid(0, most).join(Words::tr(", "));
-        parts << (samples.size() > most
-                      ? Words::tr("%1: %2 and %3 more").arg(standing, names).arg(samples.size() - most)
-                      : Words::tr("%1: %2").arg(standing, names));
+        const QString names = samples.mid(0, most).join(ReviewedResultWords::tr(", "));
+        parts << (samples.size() > most ? ReviewedResultWords::tr("%1: %2 and %3 more")
+                                              .arg(standing, names)
+                                              .arg(samples.size() - most)
+                                        : ReviewedResultWords::tr("%1: %2").arg(standing, names));
     }
-    return parts.isEmpty()
-               ? QString()
-               : Words::tr("Against the limits of the products: %1.").arg(parts.join(Words::tr("; ")));
+    return parts.isEmpty() ? QString()
+                           : ReviewedResultWords::tr("Against the limits of the products: %1.")
+                                 .arg(parts.join(ReviewedResultWords::tr("; ")));
 }
 
 std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method,
@@ -162,7 +165,7 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
 {
     std::vector<Sentence> sentences = failureSentences(evaluation, reviewed.result);
     if (sentences.empty() && reviewed.result.value)
-        sentences.push_back({State::Good, Words::tr("Nothing speaks against this result.")});
+        sentences.push_back({State::Good, ReviewedResultWords::tr("Nothing speaks against this result.")});
     for (const JudgedLimit &limit : reviewed.limits)
         sentences.push_back(limitSentence(limit));
     if (!reviewed.obstacle.isEmpty())
@@ -170,7 +173,7 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
     if (evaluation.standards.empty())
         sentences.push_back(
             {State::Info,
-             Words::tr(
+             ReviewedResultWords::tr(
                  "No standard was measured in this run: nothing in it shows what the assay recovers.")});
     for (Sentence &sentence : derivedToCome(method, evaluation))
         sentences.push_back(std::move(sentence));

@@ -12,7 +12,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ReviewRuleWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReviewRuleWords)
 };
 
@@ -20,7 +20,8 @@ QString listed(const QStringList &names)
 {
     if (names.size() < 2)
         return names.join(QString());
-    return Words::tr("%1 and %2").arg(names.first(names.size() - 1).join(Words::tr(", ")), names.back());
+    return ReviewRuleWords::tr("%1 and %2")
+        .arg(names.first(names.size() - 1).join(ReviewRuleWords::tr(", ")), names.back());
 }
 
 QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)
@@ -41,8 +42,8 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
     QStringList sentences;
     if (rules.secondPersonReviews) {
         if (const QStringList names = workedAtTheBench(history); !names.isEmpty())
-            sentences
-                << Words::tr("Nobody reviews their own run here, and %1 worked on it.").arg(listed(names));
+            sentences << ReviewRuleWords::tr("Nobody reviews their own run here, and %1 worked on it.")
+                             .arg(listed(names));
     }
     QStringList analysts;
     for (const notebook::Person &person : persons) {
@@ -51,8 +52,8 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
     }
     if (rules.reviewerDecides && !analysts.isEmpty())
         sentences << (analysts.size() == 1
-                          ? Words::tr("A reviewer or a head decides here, and %1 is an analyst.")
-                          : Words::tr("A reviewer or a head decides here, and %1 are analysts."))
+                          ? ReviewRuleWords::tr("A reviewer or a head decides here, and %1 is an analyst.")
+                          : ReviewRuleWords::tr("A reviewer or a head decides here, and %1 are analysts."))
                          .arg(listed(analysts));
     return sentences.join(u' ');
 }

@@ -24,7 +24,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct RunDraftWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunDraft)
 };
 
@@ -97,20 +97,21 @@ run::Standard standardOf(const StandardDraft &typed, const RunDraft &draft, cons
         standard.lossPerHour = reader.number(typed.lossPerHour_percent, lossPlace) / 100;
     else
         reader.complain(lossPlace,
-                        Words::tr("Say how much of its strength it loses in an hour; 0 if it keeps "
-                                  "its strength for the day."));
+                        RunDraftWords::tr("Say how much of its strength it loses in an hour; 0 if it keeps "
+                                          "its strength for the day."));
     const double usualLoss = method.standard ? method.standard->lossPerHour.value_or(0) : 0;
     if (lossGiven && standard.lossPerHour == 0 && usualLoss > 0)
-        reader.remark(lossPlace, Words::tr("With 0 it counts at full strength all day; the method reckons "
-                                           "with a loss of %1 % an hour.")
-                                     .arg(evaluation::plainText(usualLoss * 100)));
+        reader.remark(lossPlace,
+                      RunDraftWords::tr("With 0 it counts at full strength all day; the method reckons "
+                                        "with a loss of %1 % an hour.")
+                          .arg(evaluation::plainText(usualLoss * 100)));
 
     if (!typed.preparedAt.trimmed().isEmpty()) {
         standard.preparedAt = reader.moment(typed.preparedAt, draft.startedAt, preparedPlace);
     } else if (standard.lossPerHour > 0 || !typed.usedWhenRead) {
         reader.complain(preparedPlace,
-                        Words::tr("Say when it was made, as 8:10, so that its strength at use can be "
-                                  "worked out."));
+                        RunDraftWords::tr("Say when it was made, as 8:10, so that its strength at use can be "
+                                          "worked out."));
         standard.preparedAt = draft.startedAt; // stands in, so that the same is not said again in other words
     }
     if (!typed.usedWhenRead)
@@ -156,7 +157,7 @@ int tubeCount(const QString &text, int usual, const Reader &reader, const QStrin
         return usual;
     if (*typed >= 1 && *typed <= 12 && *typed == std::floor(*typed))
         return static_cast<int>(*typed);
-    reader.complain(pointer, Words::tr("Between 1 and 12 tubes of a sample, as a whole number."));
+    reader.complain(pointer, RunDraftWords::tr("Between 1 and 12 tubes of a sample, as a whole number."));
     return usual;
 }
 
@@ -201,7 +202,8 @@ void addSampleTubes(run::Run &run, const SampleDraft &sample, const RunDraft &dr
             spiked.spike = run::Spike{run.standards.front().id, *volume_mL};
             addTubes(run, spiked, 1);
         } else if (!draft.standard) {
-            reader.complain(spikePlace, Words::tr("A spike is a volume of the run's standard: run one."));
+            reader.complain(spikePlace,
+                            RunDraftWords::tr("A spike is a volume of the run's standard: run one."));
         }
     }
     if (sample.ownBlank) {
@@ -234,10 +236,11 @@ void checkRack(const RunDraft &draft, const run::Run &run, const Reader &reader)
     const auto places = static_cast<std::size_t>(std::max(draft.laboratory.rackRows, 0) *
                                                  std::max(draft.laboratory.rackColumns, 0));
     if (run.tubes.size() > places)
-        reader.complain(u"/tubes"_s,
-                        Words::tr("The rack has %1 places and this run %2 tubes: take fewer, or split it.")
-                            .arg(places)
-                            .arg(run.tubes.size()));
+        reader.complain(
+            u"/tubes"_s,
+            RunDraftWords::tr("The rack has %1 places and this run %2 tubes: take fewer, or split it.")
+                .arg(places)
+                .arg(run.tubes.size()));
 }
 
 } // namespace
@@ -254,8 +257,8 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
     run.calibration = draft.calibration;
     run.startedAt = draft.startedAt;
     if (run.title.isEmpty())
-        outcome.problems.push_back(
-            assay::error(u"/title"_s, Words::tr("Give the run a title, by which it is found again.")));
+        outcome.problems.push_back(assay::error(
+            u"/title"_s, RunDraftWords::tr("Give the run a title, by which it is found again.")));
     for (const std::optional<StandardDraft> *typed : {&draft.standard, &draft.control}) {
         const QString pointer = pointerTo(u"/standards"_s, static_cast<qsizetype>(run.standards.size()));
         if (*typed)
@@ -270,7 +273,7 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
     outcome.plan.rackColumns = draft.laboratory.rackColumns;
     if (draft.samples.empty())
         outcome.problems.push_back(
-            assay::error(u"/samples"_s, Words::tr("Name at least one sample, one a line.")));
+            assay::error(u"/samples"_s, RunDraftWords::tr("Name at least one sample, one a line.")));
     layOutTubes(run, draft, reader);
     checkRack(draft, run, reader);
     run.tubes = planning::arranged(run.tubes, draft.order);

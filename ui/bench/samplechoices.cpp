@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct SampleChoicesWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::SampleChoices)
 };
 
@@ -46,7 +46,7 @@ int rank(State state)
 
 Sentence worstVerdict(const evaluation::Evaluation &evaluation, const QString &sample)
 {
-    Sentence worst{State::Info, Words::tr("no result")};
+    Sentence worst{State::Info, SampleChoicesWords::tr("no result")};
     bool first = true;
     for (const evaluation::Result &result : evaluation.results) {
         if (result.sample != sample)
@@ -69,7 +69,7 @@ QString adviceFor(const evaluation::Evaluation &evaluation, const QString &sampl
         if (const QString words = adviceWords(*check.advice); !advices.contains(words))
             advices << words;
     }
-    return advices.join(Words::tr(", "));
+    return advices.join(SampleChoicesWords::tr(", "));
 }
 
 /// The sample of the same rack that repeats it; nullptr where none does.
@@ -82,8 +82,9 @@ const run::Sample *repeatOf(const run::Run &run, const QString &sample)
 
 QString shelfText(const QStringList &advices)
 {
-    return advices.isEmpty() ? Words::tr("waits on the shelf")
-                             : Words::tr("waits on the shelf: %1").arg(advices.join(Words::tr("; ")));
+    return advices.isEmpty() ? SampleChoicesWords::tr("waits on the shelf")
+                             : SampleChoicesWords::tr("waits on the shelf: %1")
+                                   .arg(advices.join(SampleChoicesWords::tr("; ")));
 }
 
 /// What the row says of how it is repeated; empty where nobody does.
@@ -95,7 +96,7 @@ QString howText(const SampleChoiceRow &row)
 
 QString samplesText(int count)
 {
-    return count == 1 ? Words::tr("1 sample") : Words::tr("%1 samples").arg(count);
+    return count == 1 ? SampleChoicesWords::tr("1 sample") : SampleChoicesWords::tr("%1 samples").arg(count);
 }
 
 } // namespace
@@ -112,7 +113,7 @@ std::vector<SampleChoiceRow> startingChoices(const run::Run &run, const evaluati
             row.choice = SampleChoice::Undecided;
         } else if (row.repeatAdvised && repeat) {
             row.choice = SampleChoice::Rejected;
-            row.reason = Words::tr("repeated in this rack as %1").arg(repeat->id);
+            row.reason = SampleChoicesWords::tr("repeated in this rack as %1").arg(repeat->id);
         } else if (row.repeatAdvised) {
             row.choice = SampleChoice::Repeat;
         }
@@ -186,26 +187,26 @@ QString choiceText(SampleChoice choice)
 {
     switch (choice) {
     case SampleChoice::Undecided:
-        return Words::tr("undecided");
+        return SampleChoicesWords::tr("undecided");
     case SampleChoice::AsRun:
-        return Words::tr("as the run");
+        return SampleChoicesWords::tr("as the run");
     case SampleChoice::Accepted:
-        return Words::tr("accepted");
+        return SampleChoicesWords::tr("accepted");
     case SampleChoice::Rejected:
-        return Words::tr("rejected");
+        return SampleChoicesWords::tr("rejected");
     case SampleChoice::Repeat:
         break;
     }
-    return Words::tr("repeat");
+    return SampleChoicesWords::tr("repeat");
 }
 
 QString consequenceText(const SampleChoiceRow &row)
 {
     switch (outcomeOf(row, DecisionKind::Accepted)) {
     case SampleChoice::Undecided:
-        return Words::tr("look into its checks, then decide");
+        return SampleChoicesWords::tr("look into its checks, then decide");
     case SampleChoice::Rejected:
-        return Words::tr("not reported");
+        return SampleChoicesWords::tr("not reported");
     case SampleChoice::Repeat: {
         if (const QString fault = repeatHow(row.how).fault;
             row.choice == SampleChoice::Repeat && !fault.isEmpty())
@@ -214,7 +215,7 @@ QString consequenceText(const SampleChoiceRow &row)
         return shelfText(how.isEmpty() ? QStringList() : QStringList{how});
     }
     default:
-        return Words::tr("reported");
+        return SampleChoicesWords::tr("reported");
     }
 }
 
@@ -241,13 +242,14 @@ QString whatHappens(const std::vector<SampleChoiceRow> &rows, DecisionKind ofRun
         if (count > 0)
             parts << what.arg(parts.isEmpty() ? samplesText(count) : QString::number(count));
     };
-    say(accepted, Words::tr("accepts %1"));
-    say(repeated, Words::tr("repeats %1 (%2)").arg(u"%1"_s, shelfText(advices)));
-    say(rejected, Words::tr("rejects %1"));
-    say(open, Words::tr("leaves %1 to decide"));
+    say(accepted, SampleChoicesWords::tr("accepts %1"));
+    say(repeated, SampleChoicesWords::tr("repeats %1 (%2)").arg(u"%1"_s, shelfText(advices)));
+    say(rejected, SampleChoicesWords::tr("rejects %1"));
+    say(open, SampleChoicesWords::tr("leaves %1 to decide"));
     if (parts.isEmpty())
-        return Words::tr("There is no sample in this run.");
-    return Words::tr("%1.").arg(evaluation::capitalised(parts.join(Words::tr(", "))));
+        return SampleChoicesWords::tr("There is no sample in this run.");
+    return SampleChoicesWords::tr("%1.").arg(
+        evaluation::capitalised(parts.join(SampleChoicesWords::tr(", "))));
 }
 
 } // namespace plateau::ui

@@ -27,7 +27,7 @@ bool howIsUnreadable(const SampleChoiceRow &row)
     return row.choice == SampleChoice::Repeat && !repeatHow(row.how).fault.isEmpty();
 }
 
-QString howText(const SampleChoiceRow &row)
+QString howCell(const SampleChoiceRow &row)
 {
     if (row.choice != SampleChoice::Repeat)
         return {};
@@ -46,7 +46,7 @@ QString cellText(const SampleChoiceRow &row, int column)
     case SampleChoicesModel::Reason:
         return lacksReason(row) ? SampleChoicesModel::tr("say why") : row.reason;
     case SampleChoicesModel::How:
-        return howText(row);
+        return howCell(row);
     case SampleChoicesModel::Consequence:
         return consequenceText(row);
     default:

@@ -16,7 +16,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct SampleSignalsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::SampleSignals)
 };
 
@@ -90,9 +90,9 @@ SignalShown signalOf(const SampleDraft &sample, run::Form form, const assay::Met
     const QString number = QString::number(found->second.signal, 'f', 3);
     switch (found->second.fit) {
     case planning::SignalFit::TooWeak:
-        return {Words::tr("%1 weak").arg(number), State::Attention};
+        return {SampleSignalsWords::tr("%1 weak").arg(number), State::Attention};
     case planning::SignalFit::TooStrong:
-        return {Words::tr("%1 strong").arg(number), State::Attention};
+        return {SampleSignalsWords::tr("%1 strong").arg(number), State::Attention};
     case planning::SignalFit::Fits:
         break;
     }
@@ -114,7 +114,7 @@ std::optional<SampleDraft> withProposedDilution(const SampleDraft &sample, run::
         return std::nullopt;
     const auto concentrations = planning::expectedConcentrations(what, undiluted);
     if (!concentrations) {
-        why = Words::tr("%1: say its mass and extract first.").arg(sample.id);
+        why = SampleSignalsWords::tr("%1: say its mass and extract first.").arg(sample.id);
         return std::nullopt;
     }
     planning::DilutionQuestion question;
@@ -123,7 +123,7 @@ std::optional<SampleDraft> withProposedDilution(const SampleDraft &sample, run::
     question.pathLength_mm = pathLength_mm;
     const auto proposals = planning::proposeDilutions(method, question, glassware);
     if (proposals.empty()) {
-        why = Words::tr("%1: %2").arg(sample.id, planning::whyNone(method, question, glassware));
+        why = SampleSignalsWords::tr("%1: %2").arg(sample.id, planning::whyNone(method, question, glassware));
         return std::nullopt;
     }
     const planning::DilutionProposal &best = proposals.front();

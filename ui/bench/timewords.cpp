@@ -13,7 +13,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Words {
+struct TimeWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::TimeWords)
 };
 
@@ -39,12 +39,12 @@ QString countText(double seconds)
 QString countdownText(double opens_s, std::optional<double> closes_s)
 {
     if (opens_s > 0)
-        return Words::tr("in %1").arg(countText(std::ceil(opens_s)));
+        return TimeWords::tr("in %1").arg(countText(std::ceil(opens_s)));
     if (!closes_s)
-        return opens_s > -1 ? Words::tr("now") : Words::tr("since %1").arg(countText(opens_s));
+        return opens_s > -1 ? TimeWords::tr("now") : TimeWords::tr("since %1").arg(countText(opens_s));
     if (*closes_s >= 0)
-        return Words::tr("now, %1 left").arg(countText(std::ceil(*closes_s)));
-    return Words::tr("late by %1").arg(countText(*closes_s));
+        return TimeWords::tr("now, %1 left").arg(countText(std::ceil(*closes_s)));
+    return TimeWords::tr("late by %1").arg(countText(*closes_s));
 }
 
 QString shiftText(qint64 shift_ms)
@@ -52,9 +52,9 @@ QString shiftText(qint64 shift_ms)
     const qint64 whole_s = std::llabs(std::llround(static_cast<double>(shift_ms) / 1000.0));
     const QString length =
         whole_s < hour_s
-            ? Words::tr("%1 min %2 s").arg(whole_s / minute_s).arg(twoDigits(whole_s % minute_s))
-            : Words::tr("%1 h %2 min").arg(whole_s / hour_s).arg(twoDigits(whole_s % hour_s / minute_s));
-    return shift_ms < 0 ? Words::tr("%1 back").arg(length) : Words::tr("%1 forward").arg(length);
+            ? TimeWords::tr("%1 min %2 s").arg(whole_s / minute_s).arg(twoDigits(whole_s % minute_s))
+            : TimeWords::tr("%1 h %2 min").arg(whole_s / hour_s).arg(twoDigits(whole_s % hour_s / minute_s));
+    return shift_ms < 0 ? TimeWords::tr("%1 back").arg(length) : TimeWords::tr("%1 forward").arg(length);
 }
 
 } // namespace plateau::ui

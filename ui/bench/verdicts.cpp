@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct VerdictsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Verdicts)
 };
 
@@ -47,7 +47,7 @@ QString scoped(const Check &check)
                               ? check.scope.measurand
                               : evaluation::scopeWord(check.scope);
     return evaluation::capitalised(where.isEmpty() ? check.message
-                                                   : Words::tr("%1: %2").arg(where, check.message));
+                                                   : VerdictsWords::tr("%1: %2").arg(where, check.message));
 }
 
 /// Too little to be measured, and no repeat would help: the result is final.
@@ -77,16 +77,16 @@ Sentence verdictOf(const evaluation::Result &result)
     // A reading that cannot be right gives no value either, but nothing comes of waiting.
     const bool faulty = std::any_of(result.checks.begin(), result.checks.end(), isFault);
     if (missing || (!result.value && !faulty))
-        return {State::Pending, Words::tr("waiting")};
+        return {State::Pending, VerdictsWords::tr("waiting")};
     switch (result.verdict) {
     case evaluation::Verdict::Reportable:
-        return {State::Good, Words::tr("reportable")};
+        return {State::Good, VerdictsWords::tr("reportable")};
     case evaluation::Verdict::Repeat:
-        return {State::Attention, Words::tr("repeat")};
+        return {State::Attention, VerdictsWords::tr("repeat")};
     case evaluation::Verdict::Investigate:
         break;
     }
-    return {State::Bad, Words::tr("investigate")};
+    return {State::Bad, VerdictsWords::tr("investigate")};
 }
 
 QString resultText(const evaluation::Result &result)
@@ -94,13 +94,14 @@ QString resultText(const evaluation::Result &result)
     if (!result.value)
         return u"–"_s;
     if (result.lessThan)
-        return Words::tr("< %1 %2").arg(evaluation::upperBoundText(*result.lessThan, 2), result.unit);
+        return VerdictsWords::tr("< %1 %2").arg(evaluation::upperBoundText(*result.lessThan, 2), result.unit);
     if (result.greaterThan)
-        return Words::tr("> %1 %2").arg(evaluation::lowerBoundText(*result.greaterThan, 3), result.unit);
+        return VerdictsWords::tr("> %1 %2").arg(evaluation::lowerBoundText(*result.greaterThan, 3),
+                                                result.unit);
     const QString value = evaluation::valueText(*result.value, result.expandedUncertainty);
     if (!result.expandedUncertainty)
-        return Words::tr("%1 %2").arg(value, result.unit);
-    return Words::tr("%1 ± %2 %3")
+        return VerdictsWords::tr("%1 %2").arg(value, result.unit);
+    return VerdictsWords::tr("%1 ± %2 %3")
         .arg(value, evaluation::uncertaintyText(*result.expandedUncertainty), result.unit);
 }
 
@@ -112,9 +113,9 @@ bool readingsAreMissing(const evaluation::Evaluation &evaluation)
 Sentence overallVerdict(const evaluation::Evaluation &evaluation)
 {
     if (readingsAreMissing(evaluation))
-        return {State::Pending, Words::tr("Not complete: readings are missing")};
+        return {State::Pending, VerdictsWords::tr("Not complete: readings are missing")};
     if (evaluation.acceptable)
-        return {State::Good, Words::tr("All results are reportable")};
+        return {State::Good, VerdictsWords::tr("All results are reportable")};
     std::map<State, int> counts;
     for (const evaluation::Result &result : evaluation.results)
         ++counts[verdictOf(result).state];
@@ -122,13 +123,13 @@ Sentence overallVerdict(const evaluation::Evaluation &evaluation)
     const int open = counts[State::Bad] + counts[State::Pending];
     const int all = static_cast<int>(evaluation.results.size());
     if (repeats + open == 0)
-        return {State::Bad, Words::tr("The run itself failed a check")};
+        return {State::Bad, VerdictsWords::tr("The run itself failed a check")};
     if (open == 0)
-        return {State::Attention, Words::tr("%1 of %2 to repeat").arg(repeats).arg(all)};
+        return {State::Attention, VerdictsWords::tr("%1 of %2 to repeat").arg(repeats).arg(all)};
     if (repeats == 0)
-        return {State::Bad, Words::tr("%1 of %2 to investigate").arg(open).arg(all)};
+        return {State::Bad, VerdictsWords::tr("%1 of %2 to investigate").arg(open).arg(all)};
     return {State::Bad,
-            Words::tr("%1 to investigate and %2 to repeat, of %3").arg(open).arg(repeats).arg(all)};
+            VerdictsWords::tr("%1 to investigate and %2 to repeat, of %3").arg(open).arg(repeats).arg(all)};
 }
 
 QString failureText(const std::vector<evaluation::CheckLine> &lines)
@@ -138,7 +139,8 @@ QString failureText(const std::vector<evaluation::CheckLine> &lines)
         return line.outcome == evaluation::CheckOutcome::Waiting;
     });
     if (failed == 0)
-        return isOpen ? Words::tr("No check has failed so far.") : Words::tr("Every check passed.");
+        return isOpen ? VerdictsWords::tr("No check has failed so far.")
+                      : VerdictsWords::tr("Every check passed.");
     std::vector<std::pair<CheckId, int>> kinds;
     for (const evaluation::CheckLine &line : lines) {
         if (line.outcome != evaluation::CheckOutcome::Failed &&
@@ -153,11 +155,12 @@ QString failureText(const std::vector<evaluation::CheckLine> &lines)
     }
     QStringList phrases;
     for (const auto &[id, count] : kinds)
-        phrases << (count == 1 ? evaluation::checkPhrase(id)
-                               : Words::tr("%1 (%2 times)").arg(evaluation::checkPhrase(id)).arg(count));
-    const QString what = phrases.join(Words::tr("; "));
-    return failed == 1 ? Words::tr("1 check failed: %1.").arg(what)
-                       : Words::tr("%1 checks failed: %2.").arg(failed).arg(what);
+        phrases << (count == 1
+                        ? evaluation::checkPhrase(id)
+                        : VerdictsWords::tr("%1 (%2 times)").arg(evaluation::checkPhrase(id)).arg(count));
+    const QString what = phrases.join(VerdictsWords::tr("; "));
+    return failed == 1 ? VerdictsWords::tr("1 check failed: %1.").arg(what)
+                       : VerdictsWords::tr("%1 checks failed: %2.").arg(failed).arg(what);
 }
 
 std::vector<Sentence> failureSentences(const evaluation::Evaluation &evaluation,
@@ -191,9 +194,9 @@ std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluatio
         others.removeDuplicates();
         if (!formed && !others.isEmpty())
             sentences.push_back(
-                {State::Info, Words::tr("%1 is worked out as soon as a run by %2 with the same "
-                                        "samples, of the same week, is accepted.")
-                                  .arg(derived.name, others.join(Words::tr(" and ")))});
+                {State::Info, VerdictsWords::tr("%1 is worked out as soon as a run by %2 with the same "
+                                                "samples, of the same week, is accepted.")
+                                  .arg(derived.name, others.join(VerdictsWords::tr(" and ")))});
     }
     return sentences;
 }
@@ -207,8 +210,8 @@ std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation)
     }
     if (sentences.empty())
         sentences.push_back({State::Good, readingsAreMissing(evaluation)
-                                              ? Words::tr("No check has failed so far.")
-                                              : Words::tr("Every check passed.")});
+                                              ? VerdictsWords::tr("No check has failed so far.")
+                                              : VerdictsWords::tr("Every check passed.")});
     return sentences;
 }
 

@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct VolumeWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::VolumeWords)
 };
 
@@ -25,7 +25,7 @@ QString intervalWords(const assay::Interval &interval, const QString &unit)
     const QString upper = evaluation::withUnit(evaluation::plainText(interval.upper), unit);
     if (interval.lower == interval.upper)
         return upper;
-    return Words::tr("%1 to %2").arg(evaluation::plainText(interval.lower), upper);
+    return VolumeWords::tr("%1 to %2").arg(evaluation::plainText(interval.lower), upper);
 }
 
 } // namespace
@@ -51,8 +51,8 @@ QString waitWords(const assay::WaitStep &wait)
 {
     const QString time = intervalWords(wait.wait_min, u"min"_s);
     return wait.temperature_C
-               ? Words::tr("Wait %1 at %2").arg(time, intervalWords(*wait.temperature_C, u"°C"_s))
-               : Words::tr("Wait %1").arg(time);
+               ? VolumeWords::tr("Wait %1 at %2").arg(time, intervalWords(*wait.temperature_C, u"°C"_s))
+               : VolumeWords::tr("Wait %1").arg(time);
 }
 
 } // namespace plateau::ui

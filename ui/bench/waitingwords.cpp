@@ -13,7 +13,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct WaitingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::WaitingWords)
 };
 
@@ -24,8 +24,9 @@ QString repeatWords(const notebook::AdvisedRepeat &repeat)
         if (const QString text = adviceWords(of.advice); !advices.contains(text))
             advices << text;
     }
-    const QString from = Words::tr("repeat of run %1").arg(repeat.run.value);
-    return advices.isEmpty() ? from : Words::tr("%1: %2").arg(from, advices.join(Words::tr(", ")));
+    const QString from = WaitingWords::tr("repeat of run %1").arg(repeat.run.value);
+    return advices.isEmpty() ? from
+                             : WaitingWords::tr("%1: %2").arg(from, advices.join(WaitingWords::tr(", ")));
 }
 
 } // namespace
@@ -33,19 +34,19 @@ QString repeatWords(const notebook::AdvisedRepeat &repeat)
 QString adviceWords(const evaluation::Advice &advice)
 {
     if (advice.kind == evaluation::Advice::Kind::IncreaseVolume)
-        return Words::tr("take %1 of it")
+        return WaitingWords::tr("take %1 of it")
             .arg(evaluation::withUnit(evaluation::plainText(advice.sampleVolume_mL), u"mL"_s));
     const QString factor = evaluation::plainText(advice.factor);
-    return advice.atLeast ? Words::tr("dilute at least %1 times").arg(factor)
-                          : Words::tr("dilute %1 times").arg(factor);
+    return advice.atLeast ? WaitingWords::tr("dilute at least %1 times").arg(factor)
+                          : WaitingWords::tr("dilute %1 times").arg(factor);
 }
 
 QString whyItWaits(const notebook::WaitingSample &waiting)
 {
     if (!waiting.repeat)
-        return Words::tr("registered, not run yet");
+        return WaitingWords::tr("registered, not run yet");
     const QString repeat = repeatWords(*waiting.repeat);
-    return waiting.shelf ? Words::tr("%1; registered anew").arg(repeat) : repeat;
+    return waiting.shelf ? WaitingWords::tr("%1; registered anew").arg(repeat) : repeat;
 }
 
 } // namespace plateau::ui

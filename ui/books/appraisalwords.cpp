@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct AppraisalWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Appraisal)
 };
 
@@ -42,9 +42,9 @@ QStringList withMeasurands(QStringList titles, const assay::Method &method)
 
 FactsTable factorFacts(const assay::Method &method, const evaluation::Appraisal &appraisal)
 {
-    FactsTable table{withMeasurands({Words::tr("Wavelength")}, method), {}};
+    FactsTable table{withMeasurands({AppraisalWords::tr("Wavelength")}, method), {}};
     for (const evaluation::WavelengthFactor &row : appraisal.factors) {
-        QStringList texts{Words::tr("%1 nm").arg(row.wavelength_nm)};
+        QStringList texts{AppraisalWords::tr("%1 nm").arg(row.wavelength_nm)};
         for (const auto &factor : row.factors_g_per_L)
             texts << (factor ? figures(*factor, 4) : unknown);
         table.rows.push_back(texts);
@@ -56,18 +56,18 @@ FactsTable rangeFacts(const assay::Method &method, const evaluation::Appraisal &
 {
     // A tube of the same volume throughout need not be said in every row.
     const bool sayTube = !std::ranges::all_of(appraisal.volumes, &evaluation::VolumeRange::madeUp);
-    QStringList titles{Words::tr("Sample")};
+    QStringList titles{AppraisalWords::tr("Sample")};
     if (sayTube)
-        titles << Words::tr("Tube");
+        titles << AppraisalWords::tr("Tube");
     FactsTable table{withMeasurands(titles, method), {}};
     for (const evaluation::VolumeRange &row : appraisal.volumes) {
-        QStringList texts{Words::tr("%1 mL").arg(volume(row.sampleVolume_mL))};
+        QStringList texts{AppraisalWords::tr("%1 mL").arg(volume(row.sampleVolume_mL))};
         if (sayTube)
-            texts << (row.madeUp ? Words::tr("%1 mL").arg(volume(row.tubeVolume_mL))
-                                 : Words::tr("%1 mL, not made up").arg(volume(row.tubeVolume_mL)));
+            texts << (row.madeUp ? AppraisalWords::tr("%1 mL").arg(volume(row.tubeVolume_mL))
+                                 : AppraisalWords::tr("%1 mL, not made up").arg(volume(row.tubeVolume_mL)));
         for (const auto &range : row.ranges)
-            texts << (range ? Words::tr("%1 – %2").arg(figures(range->lower_g_per_L, 2),
-                                                       figures(range->upper_g_per_L, 3))
+            texts << (range ? AppraisalWords::tr("%1 – %2").arg(figures(range->lower_g_per_L, 2),
+                                                                figures(range->upper_g_per_L, 3))
                             : unknown);
         table.rows.push_back(texts);
     }
@@ -76,7 +76,9 @@ FactsTable rangeFacts(const assay::Method &method, const evaluation::Appraisal &
 
 FactsTable limitFacts(const assay::Method &method, const evaluation::Appraisal &appraisal)
 {
-    FactsTable table{{Words::tr("Measurand"), Words::tr("Detection"), Words::tr("Quantification")}, {}};
+    FactsTable table{{AppraisalWords::tr("Measurand"), AppraisalWords::tr("Detection"),
+                      AppraisalWords::tr("Quantification")},
+                     {}};
     for (std::size_t i = 0; i < appraisal.limits.size(); ++i) {
         const auto &limits = appraisal.limits[i];
         const QString &name = method.measurands[i].name;
@@ -89,17 +91,20 @@ FactsTable limitFacts(const assay::Method &method, const evaluation::Appraisal &
 
 QString limitRule(const evaluation::Appraisal &appraisal, double smallestAbsorbance)
 {
-    QStringList sentences{Words::tr("Detection: a difference of %1 in the largest sample volume, undiluted.")
-                              .arg(evaluation::plainText(smallestAbsorbance))};
+    QStringList sentences{
+        AppraisalWords::tr("Detection: a difference of %1 in the largest sample volume, undiluted.")
+            .arg(evaluation::plainText(smallestAbsorbance))};
     if (smallestAbsorbance == evaluation::AppraisalInputs{}.smallestAbsorbance)
-        sentences << Words::tr("That difference is common practice, no source; put your photometer's there.");
+        sentences << AppraisalWords::tr(
+            "That difference is common practice, no source; put your photometer's there.");
     const QString signal = figures(appraisal.quantificationSignal, 2);
-    sentences << (appraisal.quantificationByWindow
-                      ? Words::tr("Quantification: the window's smallest net signal, %1.").arg(signal)
-                      : Words::tr(
-                            "Quantification: 10/3.3 of that difference, %1 (common practice, no source), "
-                            "as the window names no smallest net signal.")
-                            .arg(signal));
+    sentences
+        << (appraisal.quantificationByWindow
+                ? AppraisalWords::tr("Quantification: the window's smallest net signal, %1.").arg(signal)
+                : AppraisalWords::tr(
+                      "Quantification: 10/3.3 of that difference, %1 (common practice, no source), "
+                      "as the window names no smallest net signal.")
+                      .arg(signal));
     return sentences.join(u' ');
 }
 

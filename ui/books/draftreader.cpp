@@ -13,7 +13,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct DraftreaderWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodDraft)
 };
 
@@ -36,7 +36,8 @@ std::optional<double> DraftReader::optionalFraction(const QString &percent, cons
     if (!value)
         return std::nullopt;
     if (*value < 0 || *value > 100) {
-        complain(pointer, Words::tr("must lie between 0 and 100 %, not %1").arg(percent.trimmed()));
+        complain(pointer,
+                 DraftreaderWords::tr("must lie between 0 and 100 %, not %1").arg(percent.trimmed()));
         return std::nullopt;
     }
     // To fifteen figures, as it is shown: 2.8 / 100 is not the number nearest to 0.028.
@@ -77,12 +78,12 @@ void DraftReader::addUnsaid(const assay::Problems &problems) const
 
 QString DraftReader::nothingAdded()
 {
-    return Words::tr("say which component is added");
+    return DraftreaderWords::tr("say which component is added");
 }
 
 QString DraftReader::wavelengthTwice()
 {
-    return Words::tr("this wavelength is in the table already; keep one of the two");
+    return DraftreaderWords::tr("this wavelength is in the table already; keep one of the two");
 }
 
 std::vector<QString> idsOf(const std::vector<CellRow> &rows)

@@ -21,7 +21,7 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Words {
+struct EquipmentWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Equipment)
 };
 
@@ -38,16 +38,16 @@ QString placeOf(const equipment::Item &item, const equipment::Check &check, cons
     if (parts.isEmpty())
         return {};
     if (parts[0] == "day"_L1)
-        return Words::tr("Day");
+        return EquipmentWords::tr("Day");
     if (parts[0] == "conditions"_L1 && parts.size() == 2)
         return fieldName(item, check, parts[1]);
     if (parts[0] == "rows"_L1 && parts.size() == 3)
-        return Words::tr("Line %1").arg(parts[1].toInt() + 1);
+        return EquipmentWords::tr("Line %1").arg(parts[1].toInt() + 1);
     if (parts[0] == "rows"_L1)
-        return Words::tr("The lines");
+        return EquipmentWords::tr("The lines");
     if (parts[0] == "source"_L1)
-        return Words::tr("Source");
-    return parts[0] == "note"_L1 ? Words::tr("Note") : QString();
+        return EquipmentWords::tr("Source");
+    return parts[0] == "note"_L1 ? EquipmentWords::tr("Note") : QString();
 }
 
 QString joined(const QString &place, const QString &message)
@@ -85,7 +85,8 @@ QString sizeText(const equipment::Item &item)
     };
     const QString unit = small ? u"µL"_s : u"mL"_s;
     if (item.kind == equipment::Kind::PistonPipette && item.smallest_mL < item.nominal_mL)
-        return Words::tr("%1 to %2").arg(number(item.smallest_mL), withUnit(number(item.nominal_mL), unit));
+        return EquipmentWords::tr("%1 to %2")
+            .arg(number(item.smallest_mL), withUnit(number(item.nominal_mL), unit));
     return withUnit(number(item.nominal_mL), unit);
 }
 
@@ -93,8 +94,8 @@ QString dutiesText(const equipment::Item &item)
 {
     QStringList duties;
     for (const auto &[aspect, days] : item.every_days)
-        duties << Words::tr("%1 every %2 days").arg(equipment::aspectName(aspect)).arg(days);
-    return duties.join(Words::tr("; "));
+        duties << EquipmentWords::tr("%1 every %2 days").arg(equipment::aspectName(aspect)).arg(days);
+    return duties.join(EquipmentWords::tr("; "));
 }
 
 QString figuresText(const equipment::Figures &figures)
@@ -105,13 +106,13 @@ QString figuresText(const equipment::Figures &figures)
             parts << u"%1 %2"_s.arg(what, unit.isEmpty() ? significantText(*value, 2)
                                                          : withUnit(significantText(*value, 2), unit));
     };
-    add(Words::tr("one reading:"), figures.absorbance, {});
-    add(Words::tr("absorbance scale:"), figures.scale_percent, u"%"_s);
-    add(Words::tr("path length:"), figures.pathLength_percent, u"%"_s);
-    add(Words::tr("a volume:"), figures.volume_percent, u"%"_s);
-    add(Words::tr("one weighing:"), figures.weighing_mg, u"mg"_s);
-    add(Words::tr("temperature:"), figures.temperature_C, u"°C"_s);
-    return parts.join(Words::tr("; "));
+    add(EquipmentWords::tr("one reading:"), figures.absorbance, {});
+    add(EquipmentWords::tr("absorbance scale:"), figures.scale_percent, u"%"_s);
+    add(EquipmentWords::tr("path length:"), figures.pathLength_percent, u"%"_s);
+    add(EquipmentWords::tr("a volume:"), figures.volume_percent, u"%"_s);
+    add(EquipmentWords::tr("one weighing:"), figures.weighing_mg, u"mg"_s);
+    add(EquipmentWords::tr("temperature:"), figures.temperature_C, u"°C"_s);
+    return parts.join(EquipmentWords::tr("; "));
 }
 
 QString placedSentence(const equipment::Item &item, const equipment::Check &check,
@@ -123,11 +124,11 @@ QString placedSentence(const equipment::Item &item, const equipment::Check &chec
 QString placedSentence(const assay::Problem &problem)
 {
     const QString first = problem.pointer.section(u'/', 1, 1);
-    const QString place = first == "name"_L1          ? Words::tr("The name")
-                          : first == "number"_L1      ? Words::tr("The serial number")
-                          : first == "nominal_mL"_L1  ? Words::tr("The volume")
-                          : first == "smallest_mL"_L1 ? Words::tr("The smallest volume")
-                                                      : Words::tr("What is checked");
+    const QString place = first == "name"_L1          ? EquipmentWords::tr("The name")
+                          : first == "number"_L1      ? EquipmentWords::tr("The serial number")
+                          : first == "nominal_mL"_L1  ? EquipmentWords::tr("The volume")
+                          : first == "smallest_mL"_L1 ? EquipmentWords::tr("The smallest volume")
+                                                      : EquipmentWords::tr("What is checked");
     return joined(place, problem.message);
 }
 

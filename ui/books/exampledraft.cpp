@@ -18,7 +18,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ExampledraftWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Example)
 };
 
@@ -44,24 +44,26 @@ run::Run runOf(const ExampleDraft &example, const assay::Method &method, const D
     run.title = u"example"_s;
     run.method = method.id;
     run::Sample sample;
-    sample.id = Words::tr("example");
+    sample.id = ExampledraftWords::tr("example");
     if (!example.take_mL.trimmed().isEmpty() || !example.makeUpTo_mL.trimmed().isEmpty())
-        sample.dilution.push_back({reader.number(example.take_mL, Words::tr("dilution, take")),
-                                   reader.number(example.makeUpTo_mL, Words::tr("dilution, make up to"))});
+        sample.dilution.push_back(
+            {reader.number(example.take_mL, ExampledraftWords::tr("dilution, take")),
+             reader.number(example.makeUpTo_mL, ExampledraftWords::tr("dilution, make up to"))});
     run.samples = {sample};
     run::Tube blank;
     blank.role = run::Role::Blank;
     run::Tube tube;
     tube.sample = sample.id;
-    tube.sampleVolume_mL = reader.optionalNumber(example.sampleVolume_mL, Words::tr("volume of the sample"));
+    tube.sampleVolume_mL =
+        reader.optionalNumber(example.sampleVolume_mL, ExampledraftWords::tr("volume of the sample"));
     for (const CellRow &row : example.readings) {
         const auto read = [&](run::Tube &into, int column, const QString &what) {
             const QString &typed = row.cells[static_cast<std::size_t>(column)];
             if (const auto value = reader.optionalNumber(typed, what.arg(row.key)))
                 into.readings[row.key] = *value;
         };
-        read(blank, example::Blank, Words::tr("%1 of the blank"));
-        read(tube, example::Sample, Words::tr("%1 of the sample"));
+        read(blank, example::Blank, ExampledraftWords::tr("%1 of the blank"));
+        read(tube, example::Sample, ExampledraftWords::tr("%1 of the sample"));
     }
     run.tubes = {blank, tube};
     if (example.withUncertainty)
@@ -90,8 +92,8 @@ QString resultText(const assay::Method &method, const evaluation::Result &result
     const QString value = evaluation::valueText(*result.value, result.expandedUncertainty);
     const QString name = quantityName(method, result.measurand);
     if (!result.expandedUncertainty)
-        return Words::tr("%1: %2 %3").arg(name, value, result.unit);
-    return Words::tr("%1: %2 ± %3 %4 (k = %5)")
+        return ExampledraftWords::tr("%1: %2 %3").arg(name, value, result.unit);
+    return ExampledraftWords::tr("%1: %2 ± %3 %4 (k = %5)")
         .arg(name, value, evaluation::uncertaintyText(*result.expandedUncertainty), result.unit,
              evaluation::significantText(*result.coverageFactor, 2));
 }
@@ -110,10 +112,11 @@ void addFailures(const evaluation::Evaluation &found, std::vector<Sentence> &sen
 ExampleOutcome workExample(const ExampleDraft &example, const MethodOutcome &outcome)
 {
     if (std::ranges::any_of(outcome.problems, hindersTrying))
-        return {{{State::Pending,
-                  Words::tr("The method cannot be tried yet: first put right what the list of problems "
-                            "names.")}},
-                {}};
+        return {
+            {{State::Pending, ExampledraftWords::tr(
+                                  "The method cannot be tried yet: first put right what the list of problems "
+                                  "names.")}},
+            {}};
     assay::Problems problems;
     const run::Run run = runOf(example, outcome.method, DraftReader(problems));
     if (problems.empty()) {
@@ -142,7 +145,9 @@ ExampleOutcome workExample(const ExampleDraft &example, const MethodOutcome &out
         shown.working.insert(shown.working.end(), sections.begin(), sections.end());
     }
     if (shown.sentences.empty())
-        return {{{State::Pending, Words::tr("Type the readings of the blank and of the sample.")}}, {}};
+        return {
+            {{State::Pending, ExampledraftWords::tr("Type the readings of the blank and of the sample.")}},
+            {}};
     addFailures(found, shown.sentences);
     return shown;
 }

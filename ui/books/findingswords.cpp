@@ -10,7 +10,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct FindingsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Equipment)
 };
 
@@ -18,8 +18,8 @@ struct Words {
 
 QStringList findingTitles()
 {
-    return {Words::tr("What"), Words::tr("Found"), Words::tr("Allowed"), Words::tr("Verdict"),
-            Words::tr("Limit from")};
+    return {FindingsWords::tr("What"), FindingsWords::tr("Found"), FindingsWords::tr("Allowed"),
+            FindingsWords::tr("Verdict"), FindingsWords::tr("Limit from")};
 }
 
 std::vector<QStringList> findingRows(const equipment::Outcome &outcome)
@@ -28,10 +28,10 @@ std::vector<QStringList> findingRows(const equipment::Outcome &outcome)
     for (const equipment::Finding &finding : outcome.findings) {
         const QString limit = equipment::limitText(finding);
         rows.push_back({evaluation::capitalised(finding.what), equipment::foundText(finding),
-                        limit.isEmpty() ? Words::tr("no limit") : limit,
+                        limit.isEmpty() ? FindingsWords::tr("no limit") : limit,
                         limit.isEmpty()  ? QString()
-                        : finding.passed ? Words::tr("passed")
-                                         : Words::tr("failed"),
+                        : finding.passed ? FindingsWords::tr("passed")
+                                         : FindingsWords::tr("failed"),
                         finding.source});
     }
     return rows;

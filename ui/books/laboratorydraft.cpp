@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/books/laboratoryparts.h"
+#include "ui/books/laboratoryplaces.h"
 
 #include <QCoreApplication>
 
@@ -15,17 +16,12 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct LaboratoryDraftWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LaboratoryDraft)
 };
 
 using evaluation::plainText;
 using planning::Laboratory;
-
-bool isAtOrBelow(const QString &pointer, const QString &place)
-{
-    return pointer == place || pointer.startsWith(place + u'/');
-}
 
 /// "/glassware/pipettes/2" of "/glassware/pipettes/2/step_mL"; empty of what stands in no table.
 QString rowOf(const QString &pointer)
@@ -102,15 +98,16 @@ QStringList changedParts(const Laboratory &before, const Laboratory &after)
             parts << words;
     };
     compare(before.name == after.name && before.reportHead == after.reportHead,
-            Words::tr("name and report head"));
+            LaboratoryDraftWords::tr("name and report head"));
     compare(before.rackRows == after.rackRows && before.rackColumns == after.rackColumns &&
                 before.handling == after.handling && before.overage_percent == after.overage_percent,
-            Words::tr("rack and times"));
-    compare(before.glassware == after.glassware, Words::tr("pipettes and flasks"));
-    compare(before.photometer == after.photometer, Words::tr("photometer"));
-    compare(before.methodUncertainties == after.methodUncertainties, Words::tr("uncertainties by method"));
-    compare(before.reportUnits == after.reportUnits, Words::tr("units of products"));
-    compare(before.review == after.review, Words::tr("review"));
+            LaboratoryDraftWords::tr("rack and times"));
+    compare(before.glassware == after.glassware, LaboratoryDraftWords::tr("pipettes and flasks"));
+    compare(before.photometer == after.photometer, LaboratoryDraftWords::tr("photometer"));
+    compare(before.methodUncertainties == after.methodUncertainties,
+            LaboratoryDraftWords::tr("uncertainties by method"));
+    compare(before.reportUnits == after.reportUnits, LaboratoryDraftWords::tr("units of products"));
+    compare(before.review == after.review, LaboratoryDraftWords::tr("review"));
     return parts;
 }
 

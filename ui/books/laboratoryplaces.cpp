@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct LaboratoryPlacesWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LaboratoryPlaces)
 };
 
@@ -43,48 +43,54 @@ const std::vector<TablePlace> &tables()
         {u"/glassware/pipettes"_s,
          Glass,
          u"pipettes"_s,
-         Words::tr("Pipettes"),
-         Words::tr("Pipette %1"),
-         {{u"name"_s, pipette::Name, Words::tr("name")},
-          {u"smallest_mL"_s, pipette::Smallest_mL, Words::tr("smallest volume")},
-          {u"largest_mL"_s, pipette::Largest_mL, Words::tr("largest volume")},
-          {u"step_mL"_s, pipette::Step_mL, Words::tr("step")},
-          {u"uncertainty_percent"_s, pipette::Uncertainty_percent, Words::tr("uncertainty")}}},
+         LaboratoryPlacesWords::tr("Pipettes"),
+         LaboratoryPlacesWords::tr("Pipette %1"),
+         {{u"name"_s, pipette::Name, LaboratoryPlacesWords::tr("name")},
+          {u"smallest_mL"_s, pipette::Smallest_mL, LaboratoryPlacesWords::tr("smallest volume")},
+          {u"largest_mL"_s, pipette::Largest_mL, LaboratoryPlacesWords::tr("largest volume")},
+          {u"step_mL"_s, pipette::Step_mL, LaboratoryPlacesWords::tr("step")},
+          {u"uncertainty_percent"_s, pipette::Uncertainty_percent,
+           LaboratoryPlacesWords::tr("uncertainty")}}},
         {u"/glassware/flasks"_s,
          Glass,
          u"flasks"_s,
-         Words::tr("Flasks"),
-         Words::tr("Flask %1"),
-         {{u"name"_s, flask::Name, Words::tr("name")},
-          {u"volume_mL"_s, flask::Volume_mL, Words::tr("volume")},
-          {u"uncertainty_percent"_s, flask::Uncertainty_percent, Words::tr("uncertainty")}}},
+         LaboratoryPlacesWords::tr("Flasks"),
+         LaboratoryPlacesWords::tr("Flask %1"),
+         {{u"name"_s, flask::Name, LaboratoryPlacesWords::tr("name")},
+          {u"volume_mL"_s, flask::Volume_mL, LaboratoryPlacesWords::tr("volume")},
+          {u"uncertainty_percent"_s, flask::Uncertainty_percent, LaboratoryPlacesWords::tr("uncertainty")}}},
         {u"/methodUncertainties"_s,
          Methods,
          u"methodUncertainties"_s,
-         Words::tr("Uncertainties by method"),
-         Words::tr("Row %1"),
-         {{u"method"_s, methodUncertainty::Method, Words::tr("method")},
-          {u"absorbance"_s, methodUncertainty::Absorbance, Words::tr("reading")},
-          {u"absorptivity_percent"_s, methodUncertainty::Absorptivity_percent, Words::tr("absorptivity")},
-          {u"pathLength_percent"_s, methodUncertainty::PathLength_percent, Words::tr("path length")},
-          {u"totalVolume_percent"_s, methodUncertainty::TotalVolume_percent, Words::tr("total volume")},
-          {u"sampleVolume_percent"_s, methodUncertainty::SampleVolume_percent, Words::tr("sample volume")},
-          {u"dilution_percent"_s, methodUncertainty::Dilution_percent, Words::tr("dilution step")},
-          {u"extract_percent"_s, methodUncertainty::Extract_percent, Words::tr("extract")},
-          {u"source"_s, methodUncertainty::Source, Words::tr("source")}}},
+         LaboratoryPlacesWords::tr("Uncertainties by method"),
+         LaboratoryPlacesWords::tr("Row %1"),
+         {{u"method"_s, methodUncertainty::Method, LaboratoryPlacesWords::tr("method")},
+          {u"absorbance"_s, methodUncertainty::Absorbance, LaboratoryPlacesWords::tr("reading")},
+          {u"absorptivity_percent"_s, methodUncertainty::Absorptivity_percent,
+           LaboratoryPlacesWords::tr("absorptivity")},
+          {u"pathLength_percent"_s, methodUncertainty::PathLength_percent,
+           LaboratoryPlacesWords::tr("path length")},
+          {u"totalVolume_percent"_s, methodUncertainty::TotalVolume_percent,
+           LaboratoryPlacesWords::tr("total volume")},
+          {u"sampleVolume_percent"_s, methodUncertainty::SampleVolume_percent,
+           LaboratoryPlacesWords::tr("sample volume")},
+          {u"dilution_percent"_s, methodUncertainty::Dilution_percent,
+           LaboratoryPlacesWords::tr("dilution step")},
+          {u"extract_percent"_s, methodUncertainty::Extract_percent, LaboratoryPlacesWords::tr("extract")},
+          {u"source"_s, methodUncertainty::Source, LaboratoryPlacesWords::tr("source")}}},
         {u"/reportUnits"_s,
          Units,
          u"reportUnits"_s,
-         Words::tr("Units of products"),
-         Words::tr("Row %1"),
-         {{u"product"_s, reportUnit::Product, Words::tr("product")},
-          {u"measurand"_s, reportUnit::Measurand, Words::tr("measurand")},
-          {u"unit"_s, reportUnit::Unit, Words::tr("unit")}}},
+         LaboratoryPlacesWords::tr("Units of products"),
+         LaboratoryPlacesWords::tr("Row %1"),
+         {{u"product"_s, reportUnit::Product, LaboratoryPlacesWords::tr("product")},
+          {u"measurand"_s, reportUnit::Measurand, LaboratoryPlacesWords::tr("measurand")},
+          {u"unit"_s, reportUnit::Unit, LaboratoryPlacesWords::tr("unit")}}},
         {u"/review/rejectionReasons"_s,
          Review,
          u"rejectionReasons"_s,
-         Words::tr("Reasons"),
-         Words::tr("Reason %1"),
+         LaboratoryPlacesWords::tr("Reasons"),
+         LaboratoryPlacesWords::tr("Reason %1"),
          {}},
     };
     return list;
@@ -102,7 +108,7 @@ LaboratoryField fieldIn(const TablePlace &table, const QString &pointer)
     if (column == table.columns.end())
         return field;
     field.column = column->column;
-    field.words = Words::tr("%1, %2").arg(field.words, column->words);
+    field.words = LaboratoryPlacesWords::tr("%1, %2").arg(field.words, column->words);
     return field;
 }
 
@@ -116,34 +122,37 @@ struct SinglePlace {
 const std::vector<SinglePlace> &singles()
 {
     static const std::vector<SinglePlace> list{
-        {u"/name"_s, Head, u"laboratoryName"_s, Words::tr("Name")},
-        {u"/reportHead/address"_s, Head, u"laboratoryAddress"_s, Words::tr("Address")},
-        {u"/reportHead/contact"_s, Head, u"laboratoryContact"_s, Words::tr("Contact")},
-        {u"/reportHead/logo"_s, Head, u"loadLogo"_s, Words::tr("Logo")},
-        {u"/rackRows"_s, Rack, u"rackRows"_s, Words::tr("Rows of a rack")},
-        {u"/rackColumns"_s, Rack, u"rackColumns"_s, Words::tr("Columns of a rack")},
-        {u"/handling/addition_s"_s, Rack, u"additionTime"_s, Words::tr("Time for an addition")},
-        {u"/handling/mix_s"_s, Rack, u"mixTime"_s, Words::tr("Time to mix")},
-        {u"/handling/reading_s"_s, Rack, u"readingTime"_s, Words::tr("Time for a reading")},
-        {u"/overage_percent"_s, Rack, u"overage"_s, Words::tr("Reagent beyond the need")},
-        {u"/photometer/name"_s, Photometer, u"photometerName"_s, Words::tr("Photometer, name")},
+        {u"/name"_s, Head, u"laboratoryName"_s, LaboratoryPlacesWords::tr("Name")},
+        {u"/reportHead/address"_s, Head, u"laboratoryAddress"_s, LaboratoryPlacesWords::tr("Address")},
+        {u"/reportHead/contact"_s, Head, u"laboratoryContact"_s, LaboratoryPlacesWords::tr("Contact")},
+        {u"/reportHead/logo"_s, Head, u"loadLogo"_s, LaboratoryPlacesWords::tr("Logo")},
+        {u"/rackRows"_s, Rack, u"rackRows"_s, LaboratoryPlacesWords::tr("Rows of a rack")},
+        {u"/rackColumns"_s, Rack, u"rackColumns"_s, LaboratoryPlacesWords::tr("Columns of a rack")},
+        {u"/handling/addition_s"_s, Rack, u"additionTime"_s,
+         LaboratoryPlacesWords::tr("Time for an addition")},
+        {u"/handling/mix_s"_s, Rack, u"mixTime"_s, LaboratoryPlacesWords::tr("Time to mix")},
+        {u"/handling/reading_s"_s, Rack, u"readingTime"_s, LaboratoryPlacesWords::tr("Time for a reading")},
+        {u"/overage_percent"_s, Rack, u"overage"_s, LaboratoryPlacesWords::tr("Reagent beyond the need")},
+        {u"/photometer/name"_s, Photometer, u"photometerName"_s,
+         LaboratoryPlacesWords::tr("Photometer, name")},
         {u"/photometer/absorbance"_s, Photometer, u"photometerAbsorbance"_s,
-         Words::tr("Photometer, uncertainty of a reading")},
+         LaboratoryPlacesWords::tr("Photometer, uncertainty of a reading")},
         {u"/photometer/pathLength_percent"_s, Photometer, u"photometerPathLength"_s,
-         Words::tr("Photometer, uncertainty of the path length")},
-        {u"/photometer/source"_s, Photometer, u"photometerSource"_s, Words::tr("Photometer, check record")},
+         LaboratoryPlacesWords::tr("Photometer, uncertainty of the path length")},
+        {u"/photometer/source"_s, Photometer, u"photometerSource"_s,
+         LaboratoryPlacesWords::tr("Photometer, check record")},
         {u"/photometer/checkedOn"_s, Photometer, u"photometerCheckedOn"_s,
-         Words::tr("Photometer, checked on")},
+         LaboratoryPlacesWords::tr("Photometer, checked on")},
     };
     return list;
 }
+
+} // namespace
 
 bool isAtOrBelow(const QString &pointer, const QString &place)
 {
     return pointer == place || pointer.startsWith(place + u'/');
 }
-
-} // namespace
 
 LaboratoryField laboratoryField(const QString &pointer)
 {
@@ -155,7 +164,7 @@ LaboratoryField laboratoryField(const QString &pointer)
         if (isAtOrBelow(pointer, single.pointer))
             return {single.part, single.objectName, -1, 0, single.words};
     }
-    return {Head, u"laboratoryName"_s, -1, 0, Words::tr("Name")};
+    return {Head, u"laboratoryName"_s, -1, 0, LaboratoryPlacesWords::tr("Name")};
 }
 
 } // namespace plateau::ui

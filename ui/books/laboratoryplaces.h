@@ -18,6 +18,8 @@ struct LaboratoryField {
     int column = 0;
     QString words;
 };
+/// Whether the JSON pointer names that place or something in it.
+bool isAtOrBelow(const QString &pointer, const QString &place);
 /// pointer: into a plateau-laboratory/1 document.
 LaboratoryField laboratoryField(const QString &pointer);
 

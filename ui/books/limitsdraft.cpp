@@ -18,7 +18,7 @@ using namespace evaluation;
 
 namespace {
 
-struct Words {
+struct LimitsDraftWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LimitsDraft)
 };
 
@@ -96,27 +96,28 @@ LimitOutcome limitOf(const LimitDraft &draft, const std::vector<Specification> &
         limit.date = std::get<QDate>(day);
     addMeaning(problemsOf(limit), outcome.problems);
     if (outcome.problems.empty() && isSame(limit, others))
-        reader.complain(u"/product"_s,
-                        Words::tr("this limit from this source is in the list already; change that one"));
+        reader.complain(
+            u"/product"_s,
+            LimitsDraftWords::tr("this limit from this source is in the list already; change that one"));
     return outcome;
 }
 
 LimitField limitField(const QString &pointer, LimitKind kind)
 {
     if (pointer == u"/product"_s)
-        return {u"limitProduct"_s, Words::tr("Product")};
+        return {u"limitProduct"_s, LimitsDraftWords::tr("Product")};
     if (pointer == u"/measurand"_s)
-        return {u"limitMeasurand"_s, Words::tr("Measurand")};
+        return {u"limitMeasurand"_s, LimitsDraftWords::tr("Measurand")};
     if (pointer == u"/lower"_s)
-        return {u"limitLower"_s, Words::tr("Lower limit")};
+        return {u"limitLower"_s, LimitsDraftWords::tr("Lower limit")};
     if (pointer == u"/upper"_s)
-        return {u"limitUpper"_s,
-                kind == LimitKind::LabelThreshold ? Words::tr("Threshold") : Words::tr("Upper limit")};
+        return {u"limitUpper"_s, kind == LimitKind::LabelThreshold ? LimitsDraftWords::tr("Threshold")
+                                                                   : LimitsDraftWords::tr("Upper limit")};
     if (pointer == u"/source"_s)
-        return {u"limitSource"_s, Words::tr("Source")};
+        return {u"limitSource"_s, LimitsDraftWords::tr("Source")};
     if (pointer == u"/date"_s)
-        return {u"limitDate"_s, Words::tr("As of")};
-    return {u"limitGuardSize"_s, Words::tr("Guard band")};
+        return {u"limitDate"_s, LimitsDraftWords::tr("As of")};
+    return {u"limitGuardSize"_s, LimitsDraftWords::tr("Guard band")};
 }
 
 } // namespace plateau::ui

@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct LimitsSectionWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LimitsSection)
 };
 
@@ -36,37 +36,37 @@ std::pair<QGroupBox *, QFormLayout *> formGroup(const QString &title, const QStr
 QWidget *buildWindow(DraftFields &fields, QWidget *parent)
 {
     const auto [group, form] =
-        formGroup(Words::tr("Measuring window"),
-                  Words::tr("The last two may stay empty: then they are not judged."), parent);
-    fields.addNumber(form, Words::tr("Smallest net signal"), {}, u"minSignal"_s,
+        formGroup(LimitsSectionWords::tr("Measuring window"),
+                  LimitsSectionWords::tr("The last two may stay empty: then they are not judged."), parent);
+    fields.addNumber(form, LimitsSectionWords::tr("Smallest net signal"), {}, u"minSignal"_s,
                      [](MethodDraft &d) -> QString & { return d.minSignal; });
-    fields.addNumber(form, Words::tr("Largest net signal"), {}, u"maxSignal"_s,
+    fields.addNumber(form, LimitsSectionWords::tr("Largest net signal"), {}, u"maxSignal"_s,
                      [](MethodDraft &d) -> QString & { return d.maxSignal; });
-    fields.addNumber(form, Words::tr("Largest absorbance"), {}, u"maxAbsorbance"_s,
+    fields.addNumber(form, LimitsSectionWords::tr("Largest absorbance"), {}, u"maxAbsorbance"_s,
                      [](MethodDraft &d) -> QString & { return d.maxAbsorbance; });
-    fields.addNumber(form, Words::tr("What must remain of a falling reagent"), {}, u"reserveAbsorbance"_s,
-                     [](MethodDraft &d) -> QString & { return d.reserveAbsorbance; });
+    fields.addNumber(form, LimitsSectionWords::tr("What must remain of a falling reagent"), {},
+                     u"reserveAbsorbance"_s, [](MethodDraft &d) -> QString & { return d.reserveAbsorbance; });
     return group;
 }
 
 QWidget *buildAcceptance(DraftFields &fields, QWidget *parent)
 {
-    const auto [group, form] =
-        formGroup(Words::tr("What a run has to keep"), Words::tr("Leave empty what is not judged."), parent);
-    fields.addNumber(form, Words::tr("Largest signal of a blank"), {}, u"maxBlankSignal"_s,
+    const auto [group, form] = formGroup(LimitsSectionWords::tr("What a run has to keep"),
+                                         LimitsSectionWords::tr("Leave empty what is not judged."), parent);
+    fields.addNumber(form, LimitsSectionWords::tr("Largest signal of a blank"), {}, u"maxBlankSignal"_s,
                      [](MethodDraft &d) -> QString & { return d.maxBlankSignal; });
     fields.addInterval(
-        form, Words::tr("Recovery of the standard"), Words::tr("%"), u"standardRecovery"_s,
-        [](MethodDraft &d) -> QString & { return d.standardRecovery_percent[0]; },
+        form, LimitsSectionWords::tr("Recovery of the standard"), LimitsSectionWords::tr("%"),
+        u"standardRecovery"_s, [](MethodDraft &d) -> QString & { return d.standardRecovery_percent[0]; },
         [](MethodDraft &d) -> QString & { return d.standardRecovery_percent[1]; });
     fields.addInterval(
-        form, Words::tr("Recovery of a spike"), Words::tr("%"), u"spikeRecovery"_s,
+        form, LimitsSectionWords::tr("Recovery of a spike"), LimitsSectionWords::tr("%"), u"spikeRecovery"_s,
         [](MethodDraft &d) -> QString & { return d.spikeRecovery_percent[0]; },
         [](MethodDraft &d) -> QString & { return d.spikeRecovery_percent[1]; });
-    fields.addNumber(form, Words::tr("Duplicates differ by at most"), Words::tr("g/L"),
-                     u"repeatabilityConstant"_s,
+    fields.addNumber(form, LimitsSectionWords::tr("Duplicates differ by at most"),
+                     LimitsSectionWords::tr("g/L"), u"repeatabilityConstant"_s,
                      [](MethodDraft &d) -> QString & { return d.repeatabilityConstant_g_per_L; });
-    fields.addNumber(form, Words::tr("plus this share of the mean"), Words::tr("%"),
+    fields.addNumber(form, LimitsSectionWords::tr("plus this share of the mean"), LimitsSectionWords::tr("%"),
                      u"repeatabilityProportional"_s,
                      [](MethodDraft &d) -> QString & { return d.repeatabilityProportional_percent; });
     return group;
@@ -74,25 +74,26 @@ QWidget *buildAcceptance(DraftFields &fields, QWidget *parent)
 
 QWidget *buildStandard(DraftFields &fields, QWidget *parent)
 {
-    const auto [group, form] =
-        formGroup(Words::tr("Usual standard"), Words::tr("What a new run starts from."), parent);
-    fields.addNumber(form, Words::tr("Concentration"), Words::tr("g/L"), u"usualStandard"_s,
-                     [](MethodDraft &d) -> QString & { return d.standard_g_per_L; });
-    fields.addNumber(form, Words::tr("Loses"), Words::tr("% of its strength an hour"), u"usualStandardLoss"_s,
+    const auto [group, form] = formGroup(LimitsSectionWords::tr("Usual standard"),
+                                         LimitsSectionWords::tr("What a new run starts from."), parent);
+    fields.addNumber(form, LimitsSectionWords::tr("Concentration"), LimitsSectionWords::tr("g/L"),
+                     u"usualStandard"_s, [](MethodDraft &d) -> QString & { return d.standard_g_per_L; });
+    fields.addNumber(form, LimitsSectionWords::tr("Loses"),
+                     LimitsSectionWords::tr("% of its strength an hour"), u"usualStandardLoss"_s,
                      [](MethodDraft &d) -> QString & { return d.standardLoss_percent_per_h; });
     return group;
 }
 
 QWidget *buildTubes(DraftFields &fields, QWidget *parent)
 {
-    const auto [group, form] =
-        formGroup(Words::tr("Tubes of a rack"),
-                  Words::tr("How many a new run starts from. All empty: the method has no rule."), parent);
-    fields.addNumber(form, Words::tr("Blanks"), {}, u"usualBlanks"_s,
+    const auto [group, form] = formGroup(
+        LimitsSectionWords::tr("Tubes of a rack"),
+        LimitsSectionWords::tr("How many a new run starts from. All empty: the method has no rule."), parent);
+    fields.addNumber(form, LimitsSectionWords::tr("Blanks"), {}, u"usualBlanks"_s,
                      [](MethodDraft &d) -> QString & { return d.usualTubes[0]; });
-    fields.addNumber(form, Words::tr("Of each sample"), {}, u"usualReplicates"_s,
+    fields.addNumber(form, LimitsSectionWords::tr("Of each sample"), {}, u"usualReplicates"_s,
                      [](MethodDraft &d) -> QString & { return d.usualTubes[1]; });
-    fields.addNumber(form, Words::tr("Standards"), {}, u"usualStandards"_s,
+    fields.addNumber(form, LimitsSectionWords::tr("Standards"), {}, u"usualStandards"_s,
                      [](MethodDraft &d) -> QString & { return d.usualTubes[2]; });
     return group;
 }

@@ -14,7 +14,7 @@ using namespace evaluation;
 
 namespace {
 
-struct Words {
+struct LimitsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LimitsWords)
 };
 
@@ -24,28 +24,28 @@ QString limitKindText(LimitKind kind)
 {
     switch (kind) {
     case LimitKind::Maximum:
-        return Words::tr("Maximum");
+        return LimitsWords::tr("Maximum");
     case LimitKind::Minimum:
-        return Words::tr("Minimum");
+        return LimitsWords::tr("Minimum");
     case LimitKind::Range:
-        return Words::tr("Range");
+        return LimitsWords::tr("Range");
     case LimitKind::LabelThreshold:
         break;
     }
-    return Words::tr("Label threshold");
+    return LimitsWords::tr("Label threshold");
 }
 
 QString guardBandText(GuardBand::Kind kind)
 {
     switch (kind) {
     case GuardBand::Kind::OneSided95:
-        return Words::tr("one-sided 95 % (1.64 u, more for few readings)");
+        return LimitsWords::tr("one-sided 95 % (1.64 u, more for few readings)");
     case GuardBand::Kind::ExpandedUncertainty:
-        return Words::tr("a multiple of the expanded uncertainty U");
+        return LimitsWords::tr("a multiple of the expanded uncertainty U");
     case GuardBand::Kind::Absolute:
         break;
     }
-    return Words::tr("fixed, in the unit of the limit");
+    return LimitsWords::tr("fixed, in the unit of the limit");
 }
 
 QString decisionRuleText(const Specification &limit)
@@ -55,32 +55,36 @@ QString decisionRuleText(const Specification &limit)
         return name;
     switch (limit.guard->kind) {
     case GuardBand::Kind::OneSided95:
-        return Words::tr("%1, one-sided 95 %").arg(name);
+        return LimitsWords::tr("%1, one-sided 95 %").arg(name);
     case GuardBand::Kind::ExpandedUncertainty:
-        return Words::tr("%1, %2 U").arg(name, plainText(limit.guard->size));
+        return LimitsWords::tr("%1, %2 U").arg(name, plainText(limit.guard->size));
     case GuardBand::Kind::Absolute:
         break;
     }
-    return Words::tr("%1, %2").arg(name, withUnit(plainText(limit.guard->size), reportUnitWord(limit.unit)));
+    return LimitsWords::tr("%1, %2").arg(name,
+                                         withUnit(plainText(limit.guard->size), reportUnitWord(limit.unit)));
 }
 
 QString decisionRuleMeaning(DecisionRule rule)
 {
     switch (rule) {
     case DecisionRule::SimpleAcceptance:
-        return Words::tr("Inside up to the limit itself, outside beyond it; the uncertainty does not move "
-                         "the line.");
+        return LimitsWords::tr(
+            "Inside up to the limit itself, outside beyond it; the uncertainty does not move "
+            "the line.");
     case DecisionRule::GuardedAcceptance:
-        return Words::tr("Inside only up to the guard band before the limit, outside beyond the limit; "
-                         "between the two it cannot be decided.");
+        return LimitsWords::tr("Inside only up to the guard band before the limit, outside beyond the limit; "
+                               "between the two it cannot be decided.");
     case DecisionRule::GuardedRejection:
-        return Words::tr("Inside up to the limit, outside only from the guard band beyond it; between the "
-                         "two it cannot be decided.");
+        return LimitsWords::tr(
+            "Inside up to the limit, outside only from the guard band beyond it; between the "
+            "two it cannot be decided.");
     case DecisionRule::GuardedBoth:
         break;
     }
-    return Words::tr("Inside only up to the guard band before the limit, outside only from the guard band "
-                     "beyond it; between the two it cannot be decided.");
+    return LimitsWords::tr(
+        "Inside only up to the guard band before the limit, outside only from the guard band "
+        "beyond it; between the two it cannot be decided.");
 }
 
 } // namespace plateau::ui

@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct LogoFileWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LogoFile)
 };
 
@@ -51,7 +51,7 @@ std::optional<QString> faultOf(const Logo &logo)
         return fault;
     constexpr QSize probe(64, 64);
     if (drawn(logo, probe).isNull())
-        return Words::tr("it cannot be drawn");
+        return LogoFileWords::tr("it cannot be drawn");
     return std::nullopt;
 }
 
@@ -62,19 +62,19 @@ LogoFile readLogoFile(const QString &path)
     const auto refused = [&path](const QString &why) {
         return LogoFile{
             std::nullopt,
-            Words::tr("%1 was not taken: %2. Choose a PNG or SVG picture of at most %3 kB.")
+            LogoFileWords::tr("%1 was not taken: %2. Choose a PNG or SVG picture of at most %3 kB.")
                 .arg(QFileInfo(path).fileName(), why, QString::number(planning::largestLogo_bytes / 1024))};
     };
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return refused(Words::tr("it cannot be opened (%1)").arg(file.errorString()));
+        return refused(LogoFileWords::tr("it cannot be opened (%1)").arg(file.errorString()));
     if (file.size() > planning::largestLogo_bytes)
-        return refused(Words::tr("it has %1 kB").arg(kilobytes(file.size())));
+        return refused(LogoFileWords::tr("it has %1 kB").arg(kilobytes(file.size())));
     Logo logo;
     logo.bytes = file.readAll();
     logo.kind = logo.bytes.trimmed().startsWith('<') ? LogoKind::Svg : LogoKind::Png;
     if (logo.kind == LogoKind::Png && !logo.bytes.startsWith("\x89PNG"))
-        return refused(Words::tr("it is neither a PNG nor an SVG picture"));
+        return refused(LogoFileWords::tr("it is neither a PNG nor an SVG picture"));
     if (const auto fault = faultOf(logo))
         return refused(*fault);
     return {logo, {}};
@@ -98,9 +98,12 @@ QString logoText(const Logo &logo)
 {
     const qint64 size_kB = kilobytes(logo.bytes.size());
     if (logo.kind == LogoKind::Svg)
-        return Words::tr("SVG, %1 kB").arg(size_kB);
+        return LogoFileWords::tr("SVG, %1 kB").arg(size_kB);
     const QImage image = QImage::fromData(logo.bytes, "PNG");
-    return Words::tr("PNG, %1 x %2 pixels, %3 kB").arg(image.width()).arg(image.height()).arg(size_kB);
+    return LogoFileWords::tr("PNG, %1 x %2 pixels, %3 kB")
+        .arg(image.width())
+        .arg(image.height())
+        .arg(size_kB);
 }
 
 } // namespace plateau::ui

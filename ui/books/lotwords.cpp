@@ -16,7 +16,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct LotWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LotWords)
 };
 
@@ -25,16 +25,16 @@ using planning::LotFitness;
 std::optional<LotStanding> faultOf(const planning::Lot &lot, const QDateTime &now)
 {
     if (lot.remaining_mL < 0)
-        return LotStanding{State::Bad, Words::tr("more taken than it held")};
+        return LotStanding{State::Bad, LotWords::tr("more taken than it held")};
     switch (planning::fitnessOf(lot, now, now)) {
     case LotFitness::Empty:
-        return LotStanding{State::Pending, Words::tr("used up")};
+        return LotStanding{State::Pending, LotWords::tr("used up")};
     case LotFitness::Expired:
     case LotFitness::ExpiresBeforeEnd:
-        return LotStanding{State::Bad, Words::tr("expired on %1").arg(dayText(lot.expires))};
+        return LotStanding{State::Bad, LotWords::tr("expired on %1").arg(dayText(lot.expires))};
     case LotFitness::OpenTooLong:
         return LotStanding{State::Bad,
-                           Words::tr("open too long, was good until %1").arg(dayText(lastGoodDay(lot)))};
+                           LotWords::tr("open too long, was good until %1").arg(dayText(lastGoodDay(lot)))};
     case LotFitness::Good:
         break;
     }
@@ -59,14 +59,15 @@ LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const Lot
     QStringList near;
     if (const auto last = lastGoodDay(lot); last && now.date().daysTo(*last) <= warnAhead_days) {
         const qint64 days = now.date().daysTo(*last);
-        near << (days == 0 ? Words::tr("good until tonight") : Words::tr("good until %1").arg(dayText(last)));
+        near << (days == 0 ? LotWords::tr("good until tonight")
+                           : LotWords::tr("good until %1").arg(dayText(last)));
     }
     if (const auto tubes = tubesIfLow(lot, use))
-        near << (*tubes == 0 ? Words::tr("too little for a tube")
-                             : Words::tr("low, enough for tubes: %1").arg(*tubes));
+        near << (*tubes == 0 ? LotWords::tr("too little for a tube")
+                             : LotWords::tr("low, enough for tubes: %1").arg(*tubes));
     if (!near.isEmpty())
-        return {State::Attention, near.join(Words::tr("; "))};
-    return {State::Good, lot.opened ? Words::tr("in use") : Words::tr("not opened")};
+        return {State::Attention, near.join(LotWords::tr("; "))};
+    return {State::Good, lot.opened ? LotWords::tr("in use") : LotWords::tr("not opened")};
 }
 
 QString lotVolume(double volume_mL)
@@ -100,22 +101,22 @@ std::variant<QDate, DayFault> parseDay(const QString &text)
 
 QString dayFaultSentence(DayFault fault)
 {
-    return fault == DayFault::Empty ? Words::tr("Key the day as 2026-12-31.")
-                                    : Words::tr("This is no day. Key it as 2026-12-31; a month alone, as "
-                                                "2026-12, is its last day.");
+    return fault == DayFault::Empty ? LotWords::tr("Key the day as 2026-12-31.")
+                                    : LotWords::tr("This is no day. Key it as 2026-12-31; a month alone, as "
+                                                   "2026-12, is its last day.");
 }
 
 QString movementText(notebook::LotMovementKind kind)
 {
     switch (kind) {
     case notebook::LotMovementKind::Received:
-        return Words::tr("received");
+        return LotWords::tr("received");
     case notebook::LotMovementKind::Used:
-        return Words::tr("taken outside a run");
+        return LotWords::tr("taken outside a run");
     case notebook::LotMovementKind::Discarded:
-        return Words::tr("thrown away");
+        return LotWords::tr("thrown away");
     case notebook::LotMovementKind::Corrected:
-        return Words::tr("corrected to what was found");
+        return LotWords::tr("corrected to what was found");
     }
     return {};
 }

@@ -21,21 +21,21 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct MeasuresSectionWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MeasuresSection)
 };
 
 QWidget *buildMeasurands(const SectionParts &parts, QWidget *parent)
 {
     auto *group = newGroup(
-        Words::tr("Measurands"),
-        Words::tr(
+        MeasuresSectionWords::tr("Measurands"),
+        MeasuresSectionWords::tr(
             "M: molar mass. n: molecules of the chromophore formed or used for each molecule. From, to: "
             "what samples usually hold. ") +
             CellsTable::keysHint(),
         parent);
-    auto *table = new CellsTable(parts.theme, parts.tables.measurands(), Words::tr("Measurands"),
-                                 u"measurands"_s, group);
+    auto *table = new CellsTable(parts.theme, parts.tables.measurands(),
+                                 MeasuresSectionWords::tr("Measurands"), u"measurands"_s, group);
     for (int column = measurand::Signal; column < measurand::Count; ++column)
         table->hideColumn(column);
     table->setRowsShown(4);
@@ -46,12 +46,14 @@ QWidget *buildMeasurands(const SectionParts &parts, QWidget *parent)
 
 QWidget *buildDerived(const SectionParts &parts, QWidget *parent)
 {
-    auto *group = newGroup(Words::tr("Quantities that come from others"),
-                           Words::tr("One row for each part: its result times a number, -1 to subtract. Rows "
-                                     "of one name are added up."),
-                           parent);
-    auto *table = new CellsTable(parts.theme, parts.tables.derived(),
-                                 Words::tr("Quantities that come from others"), u"derived"_s, group);
+    auto *group = newGroup(
+        MeasuresSectionWords::tr("Quantities that come from others"),
+        MeasuresSectionWords::tr("One row for each part: its result times a number, -1 to subtract. Rows "
+                                 "of one name are added up."),
+        parent);
+    auto *table =
+        new CellsTable(parts.theme, parts.tables.derived(),
+                       MeasuresSectionWords::tr("Quantities that come from others"), u"derived"_s, group);
     table->setRowsShown(3);
     group->layout()->addWidget(table);
     addRowButtons(parts.theme, table, false, static_cast<QBoxLayout *>(group->layout()));
@@ -68,18 +70,18 @@ QWidget *buildMeasuresSection(const SectionParts &parts, QWidget *parent)
     auto *host = new QWidget(page);
     QFormLayout *form = newForm(host);
     form->setContentsMargins({});
-    parts.fields.addText(form, Words::tr("Name"), u"methodName"_s,
+    parts.fields.addText(form, MeasuresSectionWords::tr("Name"), u"methodName"_s,
                          [](MethodDraft &d) -> QString & { return d.name; });
     parts.fields
-        .addText(form, Words::tr("Short name"), u"methodId"_s,
+        .addText(form, MeasuresSectionWords::tr("Short name"), u"methodId"_s,
                  [](MethodDraft &d) -> QString & { return d.id; })
-        ->setPlaceholderText(Words::tr("made from the name"));
+        ->setPlaceholderText(MeasuresSectionWords::tr("made from the name"));
     auto *fixedName = plainLabel({}, host);
     fixedName->setObjectName(u"fixedMethodId"_s);
     fixedName->setWordWrap(true);
     fixedName->setMinimumHeight(parts.theme.target());
-    form->addRow(plainLabel(Words::tr("Short name"), host), fixedName);
-    parts.fields.addProse(form, Words::tr("Source"), 2, u"methodSource"_s,
+    form->addRow(plainLabel(MeasuresSectionWords::tr("Short name"), host), fixedName);
+    parts.fields.addProse(form, MeasuresSectionWords::tr("Source"), 2, u"methodSource"_s,
                           [](MethodDraft &d) -> QString & { return d.source; });
     layout->addWidget(host);
     layout->addWidget(buildMeasurands(parts, page));

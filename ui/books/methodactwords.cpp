@@ -13,7 +13,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct MethodActWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodActWords)
 };
 
@@ -23,14 +23,14 @@ QString actText(const notebook::MethodAct &act)
     const QString when = momentText(act.at);
     switch (act.kind) {
     case Kind::Saved:
-        return act.note.isEmpty() ? Text::tr("%1, saved by %2").arg(when, act.person)
-                                  : Text::tr("%1, saved by %2: %3").arg(when, act.person, act.note);
+        return act.note.isEmpty() ? MethodActWords::tr("%1, saved by %2").arg(when, act.person)
+                                  : MethodActWords::tr("%1, saved by %2: %3").arg(when, act.person, act.note);
     case Kind::Imported:
-        return Text::tr("%1, imported from %3 by %2").arg(when, act.person, act.fileName);
+        return MethodActWords::tr("%1, imported from %3 by %2").arg(when, act.person, act.fileName);
     case Kind::Retired:
-        return Text::tr("%1, retired by %2: %3").arg(when, act.person, act.note);
+        return MethodActWords::tr("%1, retired by %2: %3").arg(when, act.person, act.note);
     case Kind::Reinstated:
-        return Text::tr("%1, reinstated by %2: %3").arg(when, act.person, act.note);
+        return MethodActWords::tr("%1, reinstated by %2: %3").arg(when, act.person, act.note);
     }
     return {};
 }

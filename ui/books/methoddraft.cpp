@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct MethodDraftWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodDraft)
 };
 
@@ -41,7 +41,7 @@ std::array<QString, 2> texts(const std::optional<assay::Interval> &interval)
     return {text(interval->lower), text(interval->upper)};
 }
 
-QString partOf(const assay::Method &method, const QString &id)
+QString draftPartOf(const assay::Method &method, const QString &id)
 {
     if (id == method.sample)
         return part::sample;
@@ -99,7 +99,7 @@ void fillTables(const assay::Method &method, MethodDraft &draft)
         draft.absorptivities.push_back(
             {QString::number(wavelength_nm), {QString::number(wavelength_nm), text(value)}});
     for (const assay::Component &component : method.components)
-        draft.components.push_back(row(component, partOf(method, component.id)));
+        draft.components.push_back(row(component, draftPartOf(method, component.id)));
     for (std::size_t i = 0; i < method.steps.size(); ++i)
         draft.steps.push_back(row(method.steps[i], QString::number(i)));
     for (const assay::Measurand &measurand : method.measurands)
@@ -181,9 +181,9 @@ MethodDraft newMethodDraft()
     assay::Method coenzyme;
     coenzyme.chromophore = draft.chromophore;
     draft.absorptivities = {newRow(1, {u"340"_s, text(assay::absorptivity(coenzyme, 340))})};
-    draft.components = {newRow(1, {Words::tr("Water"), {}, part::diluent, {}, {}, {}}),
-                        newRow(2, {Words::tr("Sample"), {}, part::sample, {}, {}, {}}),
-                        newRow(3, {Words::tr("Starter"), {}, part::starter, {}, {}, {}})};
+    draft.components = {newRow(1, {MethodDraftWords::tr("Water"), {}, part::diluent, {}, {}, {}}),
+                        newRow(2, {MethodDraftWords::tr("Sample"), {}, part::sample, {}, {}, {}}),
+                        newRow(3, {MethodDraftWords::tr("Starter"), {}, part::starter, {}, {}, {}})};
     draft.measurands = {newRow(1, {{}, {}, u"1"_s, {}, {}, measurand::difference, u"A1"_s, {}, u"A2"_s})};
     return draft;
 }

@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct MethodFilesWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodFiles)
 };
 
@@ -25,11 +25,11 @@ QString faultOf(const QString &path, const assay::Problems &problems)
 {
     constexpr std::size_t most = 6;
     const QString name = QFileInfo(path).fileName();
-    QStringList lines{Text::tr("Nothing was imported, since the file cannot be used:")};
+    QStringList lines{MethodFilesWords::tr("Nothing was imported, since the file cannot be used:")};
     for (std::size_t i = 0; i < std::min(most, problems.size()); ++i)
         lines << exchange::problemLine(name, problems[i]);
     if (problems.size() > most)
-        lines << Text::tr("and %1 more").arg(problems.size() - most);
+        lines << MethodFilesWords::tr("and %1 more").arg(problems.size() - most);
     return lines.join(u'\n');
 }
 
@@ -53,8 +53,9 @@ QString writeMethodFile(const QString &path, const assay::Method &method)
     const bool written =
         file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
     return written ? QString()
-                   : Text::tr("The method could not be written to %1: %2. Choose another place; nothing else "
-                              "changed.")
+                   : MethodFilesWords::tr(
+                         "The method could not be written to %1: %2. Choose another place; nothing else "
+                         "changed.")
                          .arg(path, file.errorString());
 }
 

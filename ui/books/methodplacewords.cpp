@@ -14,66 +14,66 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct MethodplaceWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodPlaces)
 };
 
 const std::map<QString, QString> &fieldWords()
 {
     static const std::map<QString, QString> words{
-        {u"id"_s, Words::tr("short name")},
-        {u"name"_s, Words::tr("name")},
-        {u"source"_s, Words::tr("source")},
-        {u"principle"_s, Words::tr("principle")},
-        {u"chromophore"_s, Words::tr("chromophore")},
-        {u"absorptivity_L_per_mol_cm"_s, Words::tr("absorptivity")},
-        {u"wavelength_nm"_s, Words::tr("wavelength")},
-        {u"pathLength_mm"_s, Words::tr("path length")},
-        {u"components"_s, Words::tr("components")},
-        {u"volume_mL"_s, Words::tr("volume")},
-        {u"range_mL"_s, Words::tr("allowed volumes")},
-        {u"sample"_s, Words::tr("sample")},
-        {u"diluent"_s, Words::tr("diluent")},
-        {u"starter"_s, Words::tr("starter")},
-        {u"steps"_s, Words::tr("steps")},
-        {u"wait_min"_s, Words::tr("time")},
-        {u"temperature_C"_s, Words::tr("temperature")},
-        {u"measurands"_s, Words::tr("measurands")},
-        {u"molarMass_g_per_mol"_s, Words::tr("molar mass")},
-        {u"chromophorePerMolecule"_s, Words::tr("chromophore per molecule")},
-        {u"typicalRange_g_per_L"_s, Words::tr("usual concentrations")},
-        {u"signal"_s, Words::tr("signal")},
-        {u"from"_s, Words::tr("from reading")},
-        {u"to"_s, Words::tr("to reading")},
-        {u"base"_s, Words::tr("from reading")},
-        {u"middle"_s, Words::tr("middle reading")},
-        {u"final"_s, Words::tr("to reading")},
-        {u"derived"_s, Words::tr("quantities that come from others")},
-        {u"measurand"_s, Words::tr("measurand")},
-        {u"method"_s, Words::tr("method")},
-        {u"factor"_s, Words::tr("times")},
-        {u"window"_s, Words::tr("measuring window")},
-        {u"minSignal"_s, Words::tr("smallest net signal")},
-        {u"maxSignal"_s, Words::tr("largest net signal")},
-        {u"maxAbsorbance"_s, Words::tr("largest absorbance")},
-        {u"reserveAbsorbance"_s, Words::tr("absorbance that must remain")},
-        {u"acceptance"_s, Words::tr("what a run has to keep")},
-        {u"maxBlankSignal"_s, Words::tr("largest signal of a blank")},
-        {u"standardRecovery_percent"_s, Words::tr("recovery of the standard")},
-        {u"spikeRecovery_percent"_s, Words::tr("recovery of a spike")},
-        {u"repeatability"_s, Words::tr("duplicates")},
-        {u"constant_g_per_L"_s, Words::tr("differ by at most")},
-        {u"proportional"_s, Words::tr("share of the mean")},
-        {u"standard"_s, Words::tr("usual standard")},
-        {u"concentration_g_per_L"_s, Words::tr("concentration")},
-        {u"lossPerHour"_s, Words::tr("loss per hour")},
-        {u"tubes"_s, Words::tr("tubes of a rack")},
-        {u"blanks"_s, Words::tr("blanks")},
-        {u"replicates"_s, Words::tr("of each sample")},
-        {u"standards"_s, Words::tr("standards")},
-        {u"extrapolate"_s, Words::tr("reading taken as a series")},
-        {u"reading"_s, Words::tr("reading")},
-        {u"lastReadings"_s, Words::tr("readings on the line")},
+        {u"id"_s, MethodplaceWords::tr("short name")},
+        {u"name"_s, MethodplaceWords::tr("name")},
+        {u"source"_s, MethodplaceWords::tr("source")},
+        {u"principle"_s, MethodplaceWords::tr("principle")},
+        {u"chromophore"_s, MethodplaceWords::tr("chromophore")},
+        {u"absorptivity_L_per_mol_cm"_s, MethodplaceWords::tr("absorptivity")},
+        {u"wavelength_nm"_s, MethodplaceWords::tr("wavelength")},
+        {u"pathLength_mm"_s, MethodplaceWords::tr("path length")},
+        {u"components"_s, MethodplaceWords::tr("components")},
+        {u"volume_mL"_s, MethodplaceWords::tr("volume")},
+        {u"range_mL"_s, MethodplaceWords::tr("allowed volumes")},
+        {u"sample"_s, MethodplaceWords::tr("sample")},
+        {u"diluent"_s, MethodplaceWords::tr("diluent")},
+        {u"starter"_s, MethodplaceWords::tr("starter")},
+        {u"steps"_s, MethodplaceWords::tr("steps")},
+        {u"wait_min"_s, MethodplaceWords::tr("time")},
+        {u"temperature_C"_s, MethodplaceWords::tr("temperature")},
+        {u"measurands"_s, MethodplaceWords::tr("measurands")},
+        {u"molarMass_g_per_mol"_s, MethodplaceWords::tr("molar mass")},
+        {u"chromophorePerMolecule"_s, MethodplaceWords::tr("chromophore per molecule")},
+        {u"typicalRange_g_per_L"_s, MethodplaceWords::tr("usual concentrations")},
+        {u"signal"_s, MethodplaceWords::tr("signal")},
+        {u"from"_s, MethodplaceWords::tr("from reading")},
+        {u"to"_s, MethodplaceWords::tr("to reading")},
+        {u"base"_s, MethodplaceWords::tr("from reading")},
+        {u"middle"_s, MethodplaceWords::tr("middle reading")},
+        {u"final"_s, MethodplaceWords::tr("to reading")},
+        {u"derived"_s, MethodplaceWords::tr("quantities that come from others")},
+        {u"measurand"_s, MethodplaceWords::tr("measurand")},
+        {u"method"_s, MethodplaceWords::tr("method")},
+        {u"factor"_s, MethodplaceWords::tr("times")},
+        {u"window"_s, MethodplaceWords::tr("measuring window")},
+        {u"minSignal"_s, MethodplaceWords::tr("smallest net signal")},
+        {u"maxSignal"_s, MethodplaceWords::tr("largest net signal")},
+        {u"maxAbsorbance"_s, MethodplaceWords::tr("largest absorbance")},
+        {u"reserveAbsorbance"_s, MethodplaceWords::tr("absorbance that must remain")},
+        {u"acceptance"_s, MethodplaceWords::tr("what a run has to keep")},
+        {u"maxBlankSignal"_s, MethodplaceWords::tr("largest signal of a blank")},
+        {u"standardRecovery_percent"_s, MethodplaceWords::tr("recovery of the standard")},
+        {u"spikeRecovery_percent"_s, MethodplaceWords::tr("recovery of a spike")},
+        {u"repeatability"_s, MethodplaceWords::tr("duplicates")},
+        {u"constant_g_per_L"_s, MethodplaceWords::tr("differ by at most")},
+        {u"proportional"_s, MethodplaceWords::tr("share of the mean")},
+        {u"standard"_s, MethodplaceWords::tr("usual standard")},
+        {u"concentration_g_per_L"_s, MethodplaceWords::tr("concentration")},
+        {u"lossPerHour"_s, MethodplaceWords::tr("loss per hour")},
+        {u"tubes"_s, MethodplaceWords::tr("tubes of a rack")},
+        {u"blanks"_s, MethodplaceWords::tr("blanks")},
+        {u"replicates"_s, MethodplaceWords::tr("of each sample")},
+        {u"standards"_s, MethodplaceWords::tr("standards")},
+        {u"extrapolate"_s, MethodplaceWords::tr("reading taken as a series")},
+        {u"reading"_s, MethodplaceWords::tr("reading")},
+        {u"lastReadings"_s, MethodplaceWords::tr("readings on the line")},
     };
     return words;
 }
@@ -106,24 +106,24 @@ QString derivedName(const MethodDraft &draft, int quantity)
 QString elementWords(const QString &list, int row, const MethodDraft &draft)
 {
     if (list == "components"_L1)
-        return named(Words::tr("component"), cell(draft.components, row, component::Name), row);
+        return named(MethodplaceWords::tr("component"), cell(draft.components, row, component::Name), row);
     if (list == "measurands"_L1)
-        return named(Words::tr("measurand"), cell(draft.measurands, row, measurand::Name), row);
+        return named(MethodplaceWords::tr("measurand"), cell(draft.measurands, row, measurand::Name), row);
     if (list == "steps"_L1)
-        return Words::tr("step %1").arg(row + 1);
+        return MethodplaceWords::tr("step %1").arg(row + 1);
     if (list == "derived"_L1)
         return derivedName(draft, row);
     if (list == "terms"_L1)
-        return Words::tr("part %1").arg(row + 1);
+        return MethodplaceWords::tr("part %1").arg(row + 1);
     if (list == "cautions"_L1)
-        return Words::tr("caution %1").arg(row + 1);
+        return MethodplaceWords::tr("caution %1").arg(row + 1);
     if (list == "reactions"_L1)
-        return Words::tr("reaction %1").arg(row + 1);
+        return MethodplaceWords::tr("reaction %1").arg(row + 1);
     if (list == "interferences"_L1)
-        return Words::tr("what interferes, line %1").arg(row + 1);
+        return MethodplaceWords::tr("what interferes, line %1").arg(row + 1);
     if (list == "samplePreparation"_L1)
-        return Words::tr("preparation of the sample");
-    return row == 0 ? Words::tr("from") : Words::tr("to"); // the ends of an interval
+        return MethodplaceWords::tr("preparation of the sample");
+    return row == 0 ? MethodplaceWords::tr("from") : MethodplaceWords::tr("to"); // the ends of an interval
 }
 
 } // namespace
@@ -131,7 +131,7 @@ QString elementWords(const QString &list, int row, const MethodDraft &draft)
 QString methodSentenceWords(QString sentence)
 {
     for (const QString &key : {u"minSignal"_s, u"maxSignal"_s, u"maxAbsorbance"_s, u"reserveAbsorbance"_s})
-        sentence.replace(key, Words::tr("the %1").arg(fieldWords().at(key)));
+        sentence.replace(key, MethodplaceWords::tr("the %1").arg(fieldWords().at(key)));
     return sentence;
 }
 
@@ -144,7 +144,7 @@ QString methodPlaceWords(const QString &pointer, const MethodDraft &draft)
         const int row = i + 1 < tokens.size() ? tokens[i + 1].toInt(&numbered) : -1;
         const auto word = fieldWords().find(tokens[i]);
         if (tokens[i] == "absorptivity_L_per_mol_cm"_L1 && i + 1 < tokens.size()) {
-            parts << Words::tr("absorptivity at %1 nm").arg(tokens[++i]);
+            parts << MethodplaceWords::tr("absorptivity at %1 nm").arg(tokens[++i]);
         } else if (numbered) {
             const bool interval = tokens[i].endsWith("_mL"_L1) || tokens[i].endsWith("_C"_L1) ||
                                   tokens[i].endsWith("_min"_L1) || tokens[i].endsWith("_L"_L1) ||

@@ -12,7 +12,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct MethodsmodelWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodStandings)
 };
 
@@ -48,26 +48,26 @@ MethodRow methodRow(const std::vector<notebook::StoredMethod> &catalogue,
                   method.method.name,
                   QString::number(method.method.version),
                   State::Pending,
-                  Words::tr("earlier version"),
+                  MethodsmodelWords::tr("earlier version"),
                   notebook::originText(method),
                   method.runs,
                   method.method.id,
                   method.arrival() ? method.arrival()->note : QString()};
     if (apart)
-        row.version = Words::tr("%1 (%2)").arg(row.version, method.mark());
+        row.version = MethodsmodelWords::tr("%1 (%2)").arg(row.version, method.mark());
     const std::vector<notebook::StoredMethod> offered = notebook::offeredOf(catalogue);
     const bool inUse = std::ranges::any_of(offered, [&](const notebook::StoredMethod &other) {
         return other.contentHash == method.contentHash;
     });
     if (method.retired) {
         row.shape = State::Bad;
-        row.state = Words::tr("retired");
+        row.state = MethodsmodelWords::tr("retired");
     } else if (inUse) {
         row.shape = apart ? State::Attention : State::Good;
-        row.state = apart ? Words::tr("in use, kept apart") : Words::tr("in use");
+        row.state = apart ? MethodsmodelWords::tr("in use, kept apart") : MethodsmodelWords::tr("in use");
     } else if (method.origin == notebook::MethodOrigin::OnRecord) {
         row.shape = State::Info;
-        row.state = Words::tr("on record");
+        row.state = MethodsmodelWords::tr("on record");
     }
     return row;
 }

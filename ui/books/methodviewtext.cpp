@@ -19,7 +19,7 @@ using namespace assay;
 
 namespace {
 
-struct Text {
+struct MethodViewTextWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MethodViewText)
 };
 
@@ -35,7 +35,9 @@ QString percent(double fraction)
 
 QString interval(const Interval &interval, const QString &unit)
 {
-    return Text::tr("%1 to %2 %3").arg(number(interval.lower), number(interval.upper), unit).trimmed();
+    return MethodViewTextWords::tr("%1 to %2 %3")
+        .arg(number(interval.lower), number(interval.upper), unit)
+        .trimmed();
 }
 
 QString nameOfComponent(const Method &method, const QString &id)
@@ -60,18 +62,22 @@ QString stepText(const Method &method, const Step &step)
         QString operator()(const AddStep &add) const
         {
             const Component *component = findComponent(method, add.component);
-            return component ? Text::tr("add %1 mL %2").arg(number(component->volume_mL), component->name)
-                             : Text::tr("add %1").arg(add.component);
+            return component ? MethodViewTextWords::tr("add %1 mL %2")
+                                   .arg(number(component->volume_mL), component->name)
+                             : MethodViewTextWords::tr("add %1").arg(add.component);
         }
-        QString operator()(const MixStep &) const { return Text::tr("mix"); }
+        QString operator()(const MixStep &) const { return MethodViewTextWords::tr("mix"); }
         QString operator()(const WaitStep &wait) const
         {
-            const QString time = interval(wait.wait_min, Text::tr("min"));
-            return wait.temperature_C
-                       ? Text::tr("wait %1 at %2").arg(time, interval(*wait.temperature_C, u"°C"_s))
-                       : Text::tr("wait %1").arg(time);
+            const QString time = interval(wait.wait_min, MethodViewTextWords::tr("min"));
+            return wait.temperature_C ? MethodViewTextWords::tr("wait %1 at %2")
+                                            .arg(time, interval(*wait.temperature_C, u"°C"_s))
+                                      : MethodViewTextWords::tr("wait %1").arg(time);
         }
-        QString operator()(const ReadStep &read) const { return Text::tr("read %1").arg(read.reading); }
+        QString operator()(const ReadStep &read) const
+        {
+            return MethodViewTextWords::tr("read %1").arg(read.reading);
+        }
     };
     return std::visit(Writer{method}, step);
 }
@@ -79,17 +85,17 @@ QString stepText(const Method &method, const Step &step)
 void writeDescription(HtmlPage &page, const Method &method)
 {
     if (!method.cautions.empty()) {
-        page.heading(Text::tr("Cautions"));
+        page.heading(MethodViewTextWords::tr("Cautions"));
         page.list(method.cautions);
     }
-    page.heading(Text::tr("Source"));
+    page.heading(MethodViewTextWords::tr("Source"));
     page.paragraph(method.source);
     if (!method.principle.isEmpty()) {
-        page.heading(Text::tr("Principle"));
+        page.heading(MethodViewTextWords::tr("Principle"));
         page.paragraph(method.principle);
     }
     if (!method.reactions.empty()) {
-        page.heading(Text::tr("Reactions"));
+        page.heading(MethodViewTextWords::tr("Reactions"));
         page.list(method.reactions);
     }
 }
@@ -100,7 +106,8 @@ QString derivedText(const Derived &derived, const Method &method)
     for (const DerivedTerm &term : derived.terms) {
         const Measurand *measurand = term.method.isEmpty() ? findMeasurand(method, term.measurand) : nullptr;
         const QString name = measurand ? measurand->name : term.measurand;
-        const QString from = term.method.isEmpty() ? name : Text::tr("%1 by %2").arg(name, term.method);
+        const QString from =
+            term.method.isEmpty() ? name : MethodViewTextWords::tr("%1 by %2").arg(name, term.method);
         const QString sign = term.factor < 0 ? u"- "_s : parts.isEmpty() ? QString() : u"+ "_s;
         const double size = std::abs(term.factor);
         parts << (size == 1 ? sign + from : u"%1%2 x %3"_s.arg(sign, number(size), from));
@@ -110,21 +117,22 @@ QString derivedText(const Derived &derived, const Method &method)
 
 void writeMeasures(HtmlPage &page, const Method &method)
 {
-    page.heading(Text::tr("What it measures"));
+    page.heading(MethodViewTextWords::tr("What it measures"));
     std::vector<QStringList> rows;
     for (const Measurand &measurand : method.measurands) {
-        QStringList facts{
-            Text::tr("%1 g/mol").arg(number(measurand.molarMass_g_per_mol)),
-            Text::tr("%1 %2 per molecule").arg(number(measurand.chromophorePerMolecule), method.chromophore),
-            signalText(measurand.signal, method.direction)};
+        QStringList facts{MethodViewTextWords::tr("%1 g/mol").arg(number(measurand.molarMass_g_per_mol)),
+                          MethodViewTextWords::tr("%1 %2 per molecule")
+                              .arg(number(measurand.chromophorePerMolecule), method.chromophore),
+                          signalText(measurand.signal, method.direction)};
         if (measurand.typicalRange_g_per_L)
-            facts << Text::tr("usually %1").arg(interval(*measurand.typicalRange_g_per_L, u"g/L"_s));
+            facts << MethodViewTextWords::tr("usually %1")
+                         .arg(interval(*measurand.typicalRange_g_per_L, u"g/L"_s));
         rows.push_back(QStringList{measurand.name} + facts);
     }
     page.table(rows, HtmlPage::First::Name);
     if (method.derived.empty())
         return;
-    page.heading(Text::tr("What comes from other results"));
+    page.heading(MethodViewTextWords::tr("What comes from other results"));
     rows.clear();
     for (const Derived &derived : method.derived)
         rows.push_back({derived.name, derivedText(derived, method)});
@@ -133,60 +141,63 @@ void writeMeasures(HtmlPage &page, const Method &method)
 
 void writePhotometer(HtmlPage &page, const Method &method)
 {
-    page.heading(Text::tr("Photometer"));
+    page.heading(MethodViewTextWords::tr("Photometer"));
     QStringList table;
     for (const auto &[wavelength_nm, value] : method.absorptivity_L_per_mol_cm)
-        table << Text::tr("%1 L/(mol cm) at %2 nm").arg(number(value)).arg(wavelength_nm);
+        table << MethodViewTextWords::tr("%1 L/(mol cm) at %2 nm").arg(number(value)).arg(wavelength_nm);
     if (table.isEmpty())
-        table << Text::tr("that of the chromophore");
+        table << MethodViewTextWords::tr("that of the chromophore");
     page.table(
-        {{Text::tr("Chromophore"), method.direction == Direction::Rising
-                                       ? Text::tr("%1, made by the reaction").arg(method.chromophore)
-                                       : Text::tr("%1, used up by the reaction").arg(method.chromophore)},
-         {Text::tr("Wavelength"), Text::tr("%1 nm").arg(method.wavelength_nm)},
-         {Text::tr("Path length"), Text::tr("%1 mm").arg(number(method.pathLength_mm))},
-         {Text::tr("Absorptivity"), table.join(u", "_s)},
-         {Text::tr("Readings"), method.volumeCorrection == VolumeCorrection::None
-                                    ? Text::tr("as read")
-                                    : Text::tr("brought to the final volume")}});
+        {{MethodViewTextWords::tr("Chromophore"),
+          method.direction == Direction::Rising
+              ? MethodViewTextWords::tr("%1, made by the reaction").arg(method.chromophore)
+              : MethodViewTextWords::tr("%1, used up by the reaction").arg(method.chromophore)},
+         {MethodViewTextWords::tr("Wavelength"), MethodViewTextWords::tr("%1 nm").arg(method.wavelength_nm)},
+         {MethodViewTextWords::tr("Path length"),
+          MethodViewTextWords::tr("%1 mm").arg(number(method.pathLength_mm))},
+         {MethodViewTextWords::tr("Absorptivity"), table.join(u", "_s)},
+         {MethodViewTextWords::tr("Readings"),
+          method.volumeCorrection == VolumeCorrection::None
+              ? MethodViewTextWords::tr("as read")
+              : MethodViewTextWords::tr("brought to the final volume")}});
 }
 
 QString partOf(const Component &component, const Method &method)
 {
     QStringList parts;
     if (component.id == method.sample)
-        parts << Text::tr("sample");
+        parts << MethodViewTextWords::tr("sample");
     if (component.id == method.diluent)
-        parts << Text::tr("diluent");
+        parts << MethodViewTextWords::tr("diluent");
     if (component.id == method.starter)
-        parts << Text::tr("starter");
+        parts << MethodViewTextWords::tr("starter");
     if (component.range_mL)
-        parts << Text::tr("%1 allowed").arg(interval(*component.range_mL, u"mL"_s));
+        parts << MethodViewTextWords::tr("%1 allowed").arg(interval(*component.range_mL, u"mL"_s));
     if (component.suspension)
-        parts << Text::tr("suspension: swirl before use");
+        parts << MethodViewTextWords::tr("suspension: swirl before use");
     return parts.join(u", "_s);
 }
 
 void writeRecipe(HtmlPage &page, const Method &method)
 {
-    page.heading(Text::tr("Components"));
+    page.heading(MethodViewTextWords::tr("Components"));
     std::vector<QStringList> rows;
     for (const Component &component : method.components)
-        rows.push_back(
-            {component.name, Text::tr("%1 mL").arg(number(component.volume_mL)), partOf(component, method)});
+        rows.push_back({component.name, MethodViewTextWords::tr("%1 mL").arg(number(component.volume_mL)),
+                        partOf(component, method)});
     page.table(rows, HtmlPage::First::Name);
-    page.heading(Text::tr("Steps"));
+    page.heading(MethodViewTextWords::tr("Steps"));
     std::vector<QString> steps;
     for (const Step &step : method.steps)
         steps.push_back(stepText(method, step));
     page.list(steps, true);
     if (method.extrapolate)
-        page.paragraph(
-            Text::tr("%1 is a series; a line through its last %2 readings is taken back to the moment "
-                     "%3 was added.")
-                .arg(method.extrapolate->reading)
-                .arg(method.extrapolate->lastReadings)
-                .arg(nameOfComponent(method, method.starter)));
+        page.paragraph(MethodViewTextWords::tr(
+                           "%1 is a series; a line through its last %2 readings is taken back to the moment "
+                           "%3 was added.")
+                           .arg(method.extrapolate->reading)
+                           .arg(method.extrapolate->lastReadings)
+                           .arg(nameOfComponent(method, method.starter)));
 }
 
 void addLimit(std::vector<QStringList> &rows, const QString &words, const std::optional<double> &value)
@@ -197,45 +208,48 @@ void addLimit(std::vector<QStringList> &rows, const QString &words, const std::o
 
 void writeLimits(HtmlPage &page, const Method &method)
 {
-    page.heading(Text::tr("Measuring window and acceptance"));
-    std::vector<QStringList> rows{
-        {Text::tr("Net signal"), interval({method.window.minSignal, method.window.maxSignal}, {})}};
-    addLimit(rows, Text::tr("Largest absorbance"), method.window.maxAbsorbance);
-    addLimit(rows, Text::tr("Absorbance that must remain"), method.window.reserveAbsorbance);
-    addLimit(rows, Text::tr("Largest blank signal"), method.acceptance.maxBlankSignal);
+    page.heading(MethodViewTextWords::tr("Measuring window and acceptance"));
+    std::vector<QStringList> rows{{MethodViewTextWords::tr("Net signal"),
+                                   interval({method.window.minSignal, method.window.maxSignal}, {})}};
+    addLimit(rows, MethodViewTextWords::tr("Largest absorbance"), method.window.maxAbsorbance);
+    addLimit(rows, MethodViewTextWords::tr("Absorbance that must remain"), method.window.reserveAbsorbance);
+    addLimit(rows, MethodViewTextWords::tr("Largest blank signal"), method.acceptance.maxBlankSignal);
     if (const auto &recovery = method.acceptance.standardRecovery_percent)
-        rows.push_back({Text::tr("Recovery of a standard"), interval(*recovery, u"%"_s)});
+        rows.push_back({MethodViewTextWords::tr("Recovery of a standard"), interval(*recovery, u"%"_s)});
     if (const auto &recovery = method.acceptance.spikeRecovery_percent)
-        rows.push_back({Text::tr("Recovery of a spike"), interval(*recovery, u"%"_s)});
+        rows.push_back({MethodViewTextWords::tr("Recovery of a spike"), interval(*recovery, u"%"_s)});
     if (const auto &limit = method.acceptance.repeatability)
-        rows.push_back({Text::tr("Repeatability"),
-                        Text::tr("r = %1 g/L + %2 % of the mean")
+        rows.push_back({MethodViewTextWords::tr("Repeatability"),
+                        MethodViewTextWords::tr("r = %1 g/L + %2 % of the mean")
                             .arg(number(limit->constant_g_per_L), percent(limit->proportional))});
     if (method.standard && method.standard->concentration_g_per_L)
-        rows.push_back({Text::tr("Usual standard"),
-                        Text::tr("%1 g/L").arg(number(*method.standard->concentration_g_per_L))});
+        rows.push_back(
+            {MethodViewTextWords::tr("Usual standard"),
+             MethodViewTextWords::tr("%1 g/L").arg(number(*method.standard->concentration_g_per_L))});
     if (method.standard && method.standard->lossPerHour)
-        rows.push_back({Text::tr("The standard loses"),
-                        Text::tr("%1 % in an hour").arg(percent(*method.standard->lossPerHour))});
+        rows.push_back(
+            {MethodViewTextWords::tr("The standard loses"),
+             MethodViewTextWords::tr("%1 % in an hour").arg(percent(*method.standard->lossPerHour))});
     if (method.tubes)
-        rows.push_back({Text::tr("Tubes of a rack"), Text::tr("blanks: %1, of each sample: %2, standards: %3")
-                                                         .arg(method.tubes->blanks)
-                                                         .arg(method.tubes->replicates)
-                                                         .arg(method.tubes->standards)});
+        rows.push_back({MethodViewTextWords::tr("Tubes of a rack"),
+                        MethodViewTextWords::tr("blanks: %1, of each sample: %2, standards: %3")
+                            .arg(method.tubes->blanks)
+                            .arg(method.tubes->replicates)
+                            .arg(method.tubes->standards)});
     page.table(rows);
 }
 
 void writeSamples(HtmlPage &page, const Method &method)
 {
     if (!method.samplePreparation.empty()) {
-        page.heading(Text::tr("Preparation of samples"));
+        page.heading(MethodViewTextWords::tr("Preparation of samples"));
         std::vector<QStringList> rows;
         for (const Preparation &preparation : method.samplePreparation)
             rows.push_back({matrixText(preparation.matrix), preparation.text});
         page.table(rows);
     }
     if (!method.interferences.empty()) {
-        page.heading(Text::tr("What interferes"));
+        page.heading(MethodViewTextWords::tr("What interferes"));
         page.list(method.interferences);
     }
 }

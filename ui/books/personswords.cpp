@@ -8,7 +8,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct PersonsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PersonsWords)
 };
 
@@ -18,26 +18,26 @@ QString personRoleText(notebook::PersonRole role)
 {
     switch (role) {
     case notebook::PersonRole::Analyst:
-        return Words::tr("Analyst");
+        return PersonsWords::tr("Analyst");
     case notebook::PersonRole::Reviewer:
-        return Words::tr("Reviewer");
+        return PersonsWords::tr("Reviewer");
     case notebook::PersonRole::Head:
         break;
     }
-    return Words::tr("Head");
+    return PersonsWords::tr("Head");
 }
 
 QString personRoleMeaning(notebook::PersonRole role)
 {
     switch (role) {
     case notebook::PersonRole::Analyst:
-        return Words::tr("Signs decisions, unless the laboratory wants a reviewer's signature.");
+        return PersonsWords::tr("Signs decisions, unless the laboratory wants a reviewer's signature.");
     case notebook::PersonRole::Reviewer:
-        return Words::tr("Signs decisions.");
+        return PersonsWords::tr("Signs decisions.");
     case notebook::PersonRole::Head:
         break;
     }
-    return Words::tr("Signs decisions and keeps this list.");
+    return PersonsWords::tr("Signs decisions and keeps this list.");
 }
 
 } // namespace plateau::ui

@@ -19,14 +19,14 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct RecipeSectionWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RecipeSection)
 };
 
 QWidget *buildComponents(const SectionParts &parts, QWidget *parent)
 {
-    auto *group = newGroup(Words::tr("Components"), CellsTable::keysHint(), parent);
-    auto *table = new CellsTable(parts.theme, parts.tables.components(), Words::tr("Components"),
+    auto *group = newGroup(RecipeSectionWords::tr("Components"), CellsTable::keysHint(), parent);
+    auto *table = new CellsTable(parts.theme, parts.tables.components(), RecipeSectionWords::tr("Components"),
                                  u"components"_s, group);
     table->setRowsShown(7);
     group->layout()->addWidget(table);
@@ -53,22 +53,25 @@ void addStep(const DraftTables &tables, CellsTable *table, const QString &kind)
 
 QWidget *buildSteps(const SectionParts &parts, QWidget *parent)
 {
-    auto *group = newGroup(Words::tr("Steps, in their order"),
-                           Words::tr("In the table the letters A, M, W and R put a step below the cursor; a "
-                                     "step can be dragged too."),
-                           parent);
+    auto *group = newGroup(
+        RecipeSectionWords::tr("Steps, in their order"),
+        RecipeSectionWords::tr("In the table the letters A, M, W and R put a step below the cursor; a "
+                               "step can be dragged too."),
+        parent);
     const DraftTables &tables = parts.tables;
-    auto *usual = button(parts.theme, Words::tr("Lay out the &usual order"), u"usualSteps"_s, group);
-    auto *table = new CellsTable(parts.theme, tables.steps(), Words::tr("Steps"), u"steps"_s, group);
+    auto *usual =
+        button(parts.theme, RecipeSectionWords::tr("Lay out the &usual order"), u"usualSteps"_s, group);
+    auto *table =
+        new CellsTable(parts.theme, tables.steps(), RecipeSectionWords::tr("Steps"), u"steps"_s, group);
     table->setFlexibleColumn(step::Component);
     table->setRowsShown(11);
     auto *kinds = new QHBoxLayout;
     kinds->addWidget(usual);
     kinds->addStretch();
-    const std::pair<QString, QString> offered[] = {{Words::tr("&Add"), step::add},
-                                                   {Words::tr("&Mix"), step::mix},
-                                                   {Words::tr("&Wait"), step::wait},
-                                                   {Words::tr("&Read"), step::read}};
+    const std::pair<QString, QString> offered[] = {{RecipeSectionWords::tr("&Add"), step::add},
+                                                   {RecipeSectionWords::tr("&Mix"), step::mix},
+                                                   {RecipeSectionWords::tr("&Wait"), step::wait},
+                                                   {RecipeSectionWords::tr("&Read"), step::read}};
     for (const auto &[text, kind] : offered) {
         auto *push = button(parts.theme, text, u"addStep-"_s + kind, group);
         push->setFocusPolicy(Qt::NoFocus);

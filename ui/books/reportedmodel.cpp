@@ -17,21 +17,21 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ReportedmodelWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReportedResult)
 };
 
 QString sourceText(const notebook::ResultSource &from)
 {
-    return Words::tr("run %1, revision %2").arg(from.run.value).arg(from.revision);
+    return ReportedmodelWords::tr("run %1, revision %2").arg(from.run.value).arg(from.revision);
 }
 
 QString partText(const notebook::SampleResults &results, const notebook::ResultSource &from)
 {
     if (std::ranges::find(results.reportedFrom, from) == results.reportedFrom.end())
         return {};
-    return results.rule == notebook::ReportRule::MeanOfAccepted ? Words::tr("in the mean")
-                                                                : Words::tr("reported");
+    return results.rule == notebook::ReportRule::MeanOfAccepted ? ReportedmodelWords::tr("in the mean")
+                                                                : ReportedmodelWords::tr("reported");
 }
 
 } // namespace
@@ -124,13 +124,13 @@ QString ruleText(notebook::ReportRule rule)
 {
     switch (rule) {
     case notebook::ReportRule::LastAccepted:
-        return Words::tr("the last accepted result");
+        return ReportedmodelWords::tr("the last accepted result");
     case notebook::ReportRule::MeanOfAccepted:
-        return Words::tr("the mean of the accepted results");
+        return ReportedmodelWords::tr("the mean of the accepted results");
     case notebook::ReportRule::Named:
         break;
     }
-    return Words::tr("the result that is named");
+    return ReportedmodelWords::tr("the result that is named");
 }
 
 std::vector<Sentence> reportedSentences(const notebook::SampleResults &results)
@@ -140,25 +140,28 @@ std::vector<Sentence> reportedSentences(const notebook::SampleResults &results)
         QStringList sources;
         for (const notebook::ResultSource &from : results.reportedFrom)
             sources << sourceText(from);
-        sentences.push_back({State::Good, Words::tr("Reported: %1, %2 (%3).")
+        sentences.push_back({State::Good, ReportedmodelWords::tr("Reported: %1, %2 (%3).")
                                               .arg(resultText(*results.reported), ruleText(results.rule),
-                                                   sources.join(Words::tr("; ")))});
+                                                   sources.join(ReportedmodelWords::tr("; ")))});
     } else {
         sentences.push_back({State::Attention, results.obstacle});
     }
     if (!results.choice) {
         if (results.reported)
             sentences.push_back(
-                {State::Info, Words::tr("Nobody chose: until somebody does, the last accepted one counts.")});
+                {State::Info,
+                 ReportedmodelWords::tr("Nobody chose: until somebody does, the last accepted one counts.")});
         return sentences;
     }
     const notebook::ReportChoice &choice = *results.choice;
-    const QString mark = choice.isSigned ? Words::tr("signed") : Words::tr("unsigned");
-    sentences.push_back({State::Info, Words::tr("Chosen by %1, %2 (%3): %4")
+    const QString mark =
+        choice.isSigned ? ReportedmodelWords::tr("signed") : ReportedmodelWords::tr("unsigned");
+    sentences.push_back({State::Info, ReportedmodelWords::tr("Chosen by %1, %2 (%3): %4")
                                           .arg(choice.person, momentText(choice.at), mark, choice.reason)});
     if (choice.olderThanResults)
-        sentences.push_back({State::Attention,
-                             Words::tr("A result was accepted since: see whether the choice still holds.")});
+        sentences.push_back(
+            {State::Attention,
+             ReportedmodelWords::tr("A result was accepted since: see whether the choice still holds.")});
     return sentences;
 }
 

@@ -13,7 +13,7 @@ using planning::ProductUnit;
 
 namespace {
 
-struct Words {
+struct ReportingdraftWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LaboratoryDraft)
 };
 
@@ -25,7 +25,8 @@ ProductUnit unitOf(const CellRow &row, const QString &pointer, const LaboratoryR
     if (const auto unit = evaluation::reportUnitFromWord(cell(row, reportUnit::Unit)))
         read.unit = *unit;
     else
-        reader.complain(pointerTo(pointer, u"unit"_s), Words::tr("is not chosen yet; choose one"));
+        reader.complain(pointerTo(pointer, u"unit"_s),
+                        ReportingdraftWords::tr("is not chosen yet; choose one"));
     return read;
 }
 

@@ -20,7 +20,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct RunComparisonWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunComparison)
 };
 
@@ -31,13 +31,13 @@ QString calibrationText(run::Calibration calibration)
 {
     switch (calibration) {
     case run::Calibration::Standard:
-        return Words::tr("the run's own standard");
+        return RunComparisonWords::tr("the run's own standard");
     case run::Calibration::Line:
-        return Words::tr("a line of standards");
+        return RunComparisonWords::tr("a line of standards");
     case run::Calibration::Absorptivity:
         break;
     }
-    return Words::tr("molar absorptivity");
+    return RunComparisonWords::tr("molar absorptivity");
 }
 
 Facts conditionsOf(const notebook::StoredRun &stored)
@@ -46,14 +46,16 @@ Facts conditionsOf(const notebook::StoredRun &stored)
     const int wavelength_nm = run.wavelength_nm.value_or(stored.method.wavelength_nm);
     const double pathLength_mm = run.pathLength_mm.value_or(stored.method.pathLength_mm);
     return {
-        {Words::tr("Method"), Words::tr("%1, version %2").arg(stored.method.name).arg(stored.method.version)},
-        {Words::tr("Wavelength"), evaluation::withUnit(QString::number(wavelength_nm), u"nm"_s)},
-        {Words::tr("Path length"), evaluation::withUnit(evaluation::plainText(pathLength_mm), u"mm"_s)},
-        {Words::tr("Calibrated by"), calibrationText(run.calibration)},
-        {Words::tr("Started"), momentText(run.startedAt.value_or(stored.summary.createdAt))},
-        {Words::tr("Tubes"), QString::number(run.tubes.size())},
-        {Words::tr("State"), stateText(stored.summary.state)},
-        {Words::tr("Decided by"), stored.summary.decidedBy}};
+        {RunComparisonWords::tr("Method"),
+         RunComparisonWords::tr("%1, version %2").arg(stored.method.name).arg(stored.method.version)},
+        {RunComparisonWords::tr("Wavelength"), evaluation::withUnit(QString::number(wavelength_nm), u"nm"_s)},
+        {RunComparisonWords::tr("Path length"),
+         evaluation::withUnit(evaluation::plainText(pathLength_mm), u"mm"_s)},
+        {RunComparisonWords::tr("Calibrated by"), calibrationText(run.calibration)},
+        {RunComparisonWords::tr("Started"), momentText(run.startedAt.value_or(stored.summary.createdAt))},
+        {RunComparisonWords::tr("Tubes"), QString::number(run.tubes.size())},
+        {RunComparisonWords::tr("State"), stateText(stored.summary.state)},
+        {RunComparisonWords::tr("Decided by"), stored.summary.decidedBy}};
 }
 
 Facts standardsOf(const notebook::StoredRun &stored)
@@ -62,7 +64,7 @@ Facts standardsOf(const notebook::StoredRun &stored)
     for (const run::Standard &standard : stored.run.standards) {
         QString text = evaluation::withUnit(evaluation::plainText(standard.concentration_g_per_L), u"g/L"_s);
         if (standard.preparedAt)
-            text = Words::tr("%1, made %2").arg(text, momentText(*standard.preparedAt));
+            text = RunComparisonWords::tr("%1, made %2").arg(text, momentText(*standard.preparedAt));
         facts.emplace_back(standard.id, text);
     }
     return facts;
@@ -72,10 +74,11 @@ Facts lotsOf(const notebook::StoredRun &stored)
 {
     Facts facts;
     for (const run::LotUse &use : stored.run.lots)
-        facts.emplace_back(use.component,
-                           use.expires
-                               ? Words::tr("%1, until %2").arg(use.lot, use.expires->toString(Qt::ISODate))
-                               : use.lot);
+        facts.emplace_back(
+            use.component,
+            use.expires
+                ? RunComparisonWords::tr("%1, until %2").arg(use.lot, use.expires->toString(Qt::ISODate))
+                : use.lot);
     return facts;
 }
 
@@ -84,7 +87,7 @@ QString tubeName(const evaluation::TubeValue &tube, const run::Run &run)
     const run::Tube &of = run.tubes[static_cast<std::size_t>(tube.index)];
     const QString content = of.sample.isEmpty() ? of.standard : of.sample;
     const QString role = run::roleWord(of.role);
-    return content.isEmpty() ? role : Words::tr("%1 %2").arg(role, content);
+    return content.isEmpty() ? role : RunComparisonWords::tr("%1 %2").arg(role, content);
 }
 
 /// Of each kind of tube all signals, in the order of the rack.
@@ -92,7 +95,7 @@ Facts signalsOf(const notebook::StoredRun &stored, const evaluation::Evaluation 
 {
     std::vector<std::pair<QString, QStringList>> groups;
     for (const evaluation::TubeValue &tube : evaluation.tubes) {
-        const QString name = Words::tr("%1, %2").arg(tubeName(tube, stored.run), tube.measurand);
+        const QString name = RunComparisonWords::tr("%1, %2").arg(tubeName(tube, stored.run), tube.measurand);
         auto group = std::ranges::find(groups, name, &std::pair<QString, QStringList>::first);
         if (group == groups.end())
             group = groups.insert(groups.end(), {name, {}});
@@ -108,13 +111,13 @@ Facts resultsOf(const evaluation::Evaluation &evaluation)
 {
     Facts facts;
     for (const evaluation::Result &result : evaluation.results)
-        facts.emplace_back(
-            Words::tr("%1, %2").arg(result.sample, result.measurand),
-            Words::tr("%1 (%2)").arg(resultText(result), evaluation::verdictWord(result.verdict)));
+        facts.emplace_back(RunComparisonWords::tr("%1, %2").arg(result.sample, result.measurand),
+                           RunComparisonWords::tr("%1 (%2)").arg(resultText(result),
+                                                                 evaluation::verdictWord(result.verdict)));
     for (const evaluation::StandardRecovery &standard : evaluation.standards) {
         if (standard.recovery_percent)
             facts.emplace_back(
-                Words::tr("Recovery of %1, %2").arg(standard.standard, standard.measurand),
+                RunComparisonWords::tr("Recovery of %1, %2").arg(standard.standard, standard.measurand),
                 evaluation::withUnit(evaluation::significantText(*standard.recovery_percent, 4), u"%"_s));
     }
     return facts;
@@ -132,8 +135,8 @@ Facts checksOf(const evaluation::Evaluation &evaluation)
     Facts facts;
     for (const auto &[id, scopes] : failed)
         facts.emplace_back(evaluation::checkTitle(id),
-                           scopes.isEmpty() ? Words::tr("passed")
-                                            : Words::tr("failed: %1").arg(scopes.join(u"; "_s)));
+                           scopes.isEmpty() ? RunComparisonWords::tr("passed")
+                                            : RunComparisonWords::tr("failed: %1").arg(scopes.join(u"; "_s)));
     return facts;
 }
 
@@ -165,12 +168,12 @@ std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const note
     const evaluation::Evaluation ofOne = notebook::evaluationOf(one);
     const evaluation::Evaluation ofOther = notebook::evaluationOf(other);
     std::vector<ComparedLine> lines;
-    append(lines, Words::tr("Conditions"), conditionsOf(one), conditionsOf(other));
-    append(lines, Words::tr("Standards"), standardsOf(one), standardsOf(other));
-    append(lines, Words::tr("Lots"), lotsOf(one), lotsOf(other));
-    append(lines, Words::tr("Signals"), signalsOf(one, ofOne), signalsOf(other, ofOther));
-    append(lines, Words::tr("Results"), resultsOf(ofOne), resultsOf(ofOther));
-    append(lines, Words::tr("Checks"), checksOf(ofOne), checksOf(ofOther));
+    append(lines, RunComparisonWords::tr("Conditions"), conditionsOf(one), conditionsOf(other));
+    append(lines, RunComparisonWords::tr("Standards"), standardsOf(one), standardsOf(other));
+    append(lines, RunComparisonWords::tr("Lots"), lotsOf(one), lotsOf(other));
+    append(lines, RunComparisonWords::tr("Signals"), signalsOf(one, ofOne), signalsOf(other, ofOther));
+    append(lines, RunComparisonWords::tr("Results"), resultsOf(ofOne), resultsOf(ofOther));
+    append(lines, RunComparisonWords::tr("Checks"), checksOf(ofOne), checksOf(ofOther));
     std::ranges::stable_sort(lines, std::greater(), &ComparedLine::differs);
     return lines;
 }

@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct RunsmodelWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunStates)
 };
 
@@ -40,13 +40,13 @@ QString stateText(notebook::RunState state)
 {
     switch (state) {
     case notebook::RunState::Accepted:
-        return Words::tr("accepted");
+        return RunsmodelWords::tr("accepted");
     case notebook::RunState::Rejected:
-        return Words::tr("rejected");
+        return RunsmodelWords::tr("rejected");
     case notebook::RunState::OnBench:
         break;
     }
-    return Words::tr("on the bench");
+    return RunsmodelWords::tr("on the bench");
 }
 
 QString flagsText(const std::vector<evaluation::CheckId> &flags)
@@ -55,7 +55,7 @@ QString flagsText(const std::vector<evaluation::CheckId> &flags)
         return {};
     const QString first = evaluation::checkTitle(flags.front());
     const int others = static_cast<int>(flags.size()) - 1;
-    return others == 0 ? first : Words::tr("%1, and %2 more").arg(first).arg(others);
+    return others == 0 ? first : RunsmodelWords::tr("%1, and %2 more").arg(first).arg(others);
 }
 
 RunsModel::RunsModel(const Theme &theme, Source source, QObject *parent)

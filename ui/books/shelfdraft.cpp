@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ShelfDraftWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ShelfDraft)
 };
 using assay::quoted;
@@ -61,15 +61,16 @@ private:
             if (const auto matrix = matrixOf(typed))
                 sample.matrix = *matrix;
             else
-                complain(shelf::Matrix,
-                         Words::tr("%1 is no matrix; choose one of: %2.").arg(quoted(typed), matrixWords()));
+                complain(shelf::Matrix, ShelfDraftWords::tr("%1 is no matrix; choose one of: %2.")
+                                            .arg(quoted(typed), matrixWords()));
         }
         if (const QString typed = text(shelf::Form); !typed.isEmpty()) {
             if (const auto form = formOf(typed))
                 sample.form = *form;
             else
-                complain(shelf::Form,
-                         Words::tr("%1 is no form; a sample is liquid or solid.").arg(quoted(typed)));
+                complain(
+                    shelf::Form,
+                    ShelfDraftWords::tr("%1 is no form; a sample is liquid or solid.").arg(quoted(typed)));
         } else if (sample.matrix == assay::Matrix::Solid) {
             sample.form = run::Form::Solid;
         }
@@ -80,7 +81,7 @@ private:
         QStringList words;
         for (const assay::Matrix matrix : allMatrices())
             words << matrixText(matrix).toLower();
-        return words.join(Words::tr(", "));
+        return words.join(ShelfDraftWords::tr(", "));
     }
 
     void readReceived(planning::ShelfSample &sample)
@@ -93,12 +94,14 @@ private:
             sample.receivedAt = *moment;
         else if (std::get<exchange::MomentFault>(parsed) == exchange::MomentFault::InTheFuture)
             complain(shelf::Received,
-                     Words::tr("%1 is still to come; give the time when it came in.").arg(quoted(typed)));
-        else
-            complain(shelf::Received,
-                     Words::tr("%1 is no time; write the day as 2026-03-02, with the time as 2026-03-02 "
-                               "8:10, or the time alone for the last day.")
+                     ShelfDraftWords::tr("%1 is still to come; give the time when it came in.")
                          .arg(quoted(typed)));
+        else
+            complain(
+                shelf::Received,
+                ShelfDraftWords::tr("%1 is no time; write the day as 2026-03-02, with the time as 2026-03-02 "
+                                    "8:10, or the time alone for the last day.")
+                    .arg(quoted(typed)));
     }
 
     void readExpected(planning::ShelfSample &sample)
@@ -120,8 +123,9 @@ private:
         const double *amount = std::get_if<double>(&parsed);
         if (!amount) {
             complain(shelf::Expected,
-                     Words::tr("%1 does not end in a number; write the measurand and the amount in g/L, of a "
-                               "solid in g/100 g, as in %2.")
+                     ShelfDraftWords::tr(
+                         "%1 does not end in a number; write the measurand and the amount in g/L, of a "
+                         "solid in g/100 g, as in %2.")
                          .arg(quoted(entry), example()));
             return;
         }
@@ -129,10 +133,11 @@ private:
                                        ? m_measurands.idsOf(m_measurands.names().front())
                                        : m_measurands.idsOf(name);
         if (ids.empty()) {
-            complain(shelf::Expected,
-                     name.isEmpty()
-                         ? Words::tr("Say what %1 is expected of, as in %2.").arg(quoted(entry), example())
-                         : Words::tr("No method measures %1; there are: %2.").arg(quoted(name), someNames()));
+            complain(shelf::Expected, name.isEmpty()
+                                          ? ShelfDraftWords::tr("Say what %1 is expected of, as in %2.")
+                                                .arg(quoted(entry), example())
+                                          : ShelfDraftWords::tr("No method measures %1; there are: %2.")
+                                                .arg(quoted(name), someNames()));
             return;
         }
         for (const QString &id : ids)
@@ -143,14 +148,15 @@ private:
     {
         constexpr qsizetype most = 8;
         const QStringList names = m_measurands.names();
-        const QString some = names.mid(0, most).join(Words::tr(", "));
-        return names.size() > most ? Words::tr("%1 and %2 more").arg(some).arg(names.size() - most) : some;
+        const QString some = names.mid(0, most).join(ShelfDraftWords::tr(", "));
+        return names.size() > most ? ShelfDraftWords::tr("%1 and %2 more").arg(some).arg(names.size() - most)
+                                   : some;
     }
 
     QString example() const
     {
         const QStringList names = m_measurands.names();
-        return quoted(u"%1 3.5"_s.arg(names.isEmpty() ? Words::tr("glucose") : names.front()));
+        return quoted(u"%1 3.5"_s.arg(names.isEmpty() ? ShelfDraftWords::tr("glucose") : names.front()));
     }
 
     void addProblemsOf(const planning::ShelfSample &sample)
@@ -194,7 +200,7 @@ ShelfReading readShelf(const std::vector<CellRow> &rows, const MeasurandNames &m
         if (!isNew && !id.isEmpty())
             reading.problems.push_back(
                 {number, shelf::Id,
-                 Words::tr("%1 stands in line %2 already; each sample needs an id of its own.")
+                 ShelfDraftWords::tr("%1 stands in line %2 already; each sample needs an id of its own.")
                      .arg(quoted(id), QString::number(first->second + 1))});
     }
     return reading;

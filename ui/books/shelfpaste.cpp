@@ -17,7 +17,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ShelfPasteWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ShelfPaste)
 };
 
@@ -40,11 +40,13 @@ QStringList otherHeads(int column)
 {
     switch (column) {
     case shelf::Id:
-        return {Words::tr("id"), Words::tr("sample id"), Words::tr("samples"), Words::tr("name")};
+        return {ShelfPasteWords::tr("id"), ShelfPasteWords::tr("sample id"), ShelfPasteWords::tr("samples"),
+                ShelfPasteWords::tr("name")};
     case shelf::Received:
-        return {Words::tr("received"), Words::tr("received on"), Words::tr("date")};
+        return {ShelfPasteWords::tr("received"), ShelfPasteWords::tr("received on"),
+                ShelfPasteWords::tr("date")};
     case shelf::From:
-        return {Words::tr("from"), Words::tr("sender"), Words::tr("supplier")};
+        return {ShelfPasteWords::tr("from"), ShelfPasteWords::tr("sender"), ShelfPasteWords::tr("supplier")};
     default:
         return {};
     }
@@ -115,7 +117,7 @@ std::vector<QString> cellsOf(const DelimitedLine &line, const Meanings &meanings
 QString meaningText(const Meaning &meaning)
 {
     return meaning.measurand.isEmpty() ? shelfColumnName(meaning.column).toLower()
-                                       : Words::tr("%1 expected").arg(meaning.measurand);
+                                       : ShelfPasteWords::tr("%1 expected").arg(meaning.measurand);
 }
 
 QString understoodText(qsizetype lines, const Meanings &meanings, bool byHeads)
@@ -123,12 +125,12 @@ QString understoodText(qsizetype lines, const Meanings &meanings, bool byHeads)
     QStringList parts;
     for (std::size_t i = 0; i < meanings.size(); ++i) {
         if (meanings[i])
-            parts << Words::tr("%1 is %2").arg(i + 1).arg(meaningText(*meanings[i]));
+            parts << ShelfPasteWords::tr("%1 is %2").arg(i + 1).arg(meaningText(*meanings[i]));
     }
-    const QString columns = parts.join(Words::tr(", "));
-    const QString samples = Words::tr("Lines pasted: %1").arg(lines);
-    return byHeads ? Words::tr("%1. By the heads, column %2.").arg(samples, columns)
-                   : Words::tr("%1. By their order, column %2.").arg(samples, columns);
+    const QString columns = parts.join(ShelfPasteWords::tr(", "));
+    const QString samples = ShelfPasteWords::tr("Lines pasted: %1").arg(lines);
+    return byHeads ? ShelfPasteWords::tr("%1. By the heads, column %2.").arg(samples, columns)
+                   : ShelfPasteWords::tr("%1. By their order, column %2.").arg(samples, columns);
 }
 
 QString leftOutText(const Meanings &meanings, const QStringList &heads)
@@ -142,7 +144,8 @@ QString leftOutText(const Meanings &meanings, const QStringList &heads)
     }
     if (parts.isEmpty())
         return {};
-    return Words::tr("Not understood and left out: column %1.").arg(parts.join(Words::tr(", ")));
+    return ShelfPasteWords::tr("Not understood and left out: column %1.")
+        .arg(parts.join(ShelfPasteWords::tr(", ")));
 }
 
 } // namespace
@@ -152,7 +155,7 @@ QString pastedOrder()
     QStringList names;
     for (const int column : usualOrder())
         names << shelfColumnName(column).toLower();
-    return names.join(Words::tr(", "));
+    return names.join(ShelfPasteWords::tr(", "));
 }
 
 PastedSamples readPasted(const QString &text, const MeasurandNames &measurands)
@@ -160,7 +163,8 @@ PastedSamples readPasted(const QString &text, const MeasurandNames &measurands)
     PastedSamples pasted;
     std::vector<DelimitedLine> lines = splitDelimited(text);
     if (lines.empty()) {
-        pasted.understood = Words::tr("There is no text to paste. Copy the cells in the spreadsheet first.");
+        pasted.understood =
+            ShelfPasteWords::tr("There is no text to paste. Copy the cells in the spreadsheet first.");
         return pasted;
     }
     Meanings meanings = meaningsOfHeads(lines.front().cells, measurands);
@@ -171,7 +175,7 @@ PastedSamples readPasted(const QString &text, const MeasurandNames &measurands)
     else
         meanings = meaningsByOrder(lines);
     if (lines.size() > mostPastedLines) {
-        pasted.understood = Words::tr("%1 lines are more than are taken at once; paste at most %2.")
+        pasted.understood = ShelfPasteWords::tr("%1 lines are more than are taken at once; paste at most %2.")
                                 .arg(lines.size())
                                 .arg(mostPastedLines);
         return pasted;

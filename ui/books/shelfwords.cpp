@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ShelfWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ShelfDraft)
 };
 
@@ -24,19 +24,19 @@ QString shelfColumnName(int column)
 {
     switch (column) {
     case shelf::Id:
-        return Words::tr("Sample");
+        return ShelfWords::tr("Sample");
     case shelf::Product:
-        return Words::tr("Product");
+        return ShelfWords::tr("Product");
     case shelf::Matrix:
-        return Words::tr("Matrix");
+        return ShelfWords::tr("Matrix");
     case shelf::Form:
-        return Words::tr("Form");
+        return ShelfWords::tr("Form");
     case shelf::Received:
-        return Words::tr("Received at");
+        return ShelfWords::tr("Received at");
     case shelf::From:
-        return Words::tr("Received from");
+        return ShelfWords::tr("Received from");
     case shelf::Expected:
-        return Words::tr("Expected");
+        return ShelfWords::tr("Expected");
     default:
         return {};
     }
@@ -44,7 +44,7 @@ QString shelfColumnName(int column)
 
 QString formText(run::Form form)
 {
-    return form == run::Form::Solid ? Words::tr("Solid") : Words::tr("Liquid");
+    return form == run::Form::Solid ? ShelfWords::tr("Solid") : ShelfWords::tr("Liquid");
 }
 
 QString matrixValue(assay::Matrix matrix)
@@ -64,9 +64,9 @@ std::optional<assay::Matrix> matrixOf(const QString &text)
         if (wanted == foldedName(matrixValue(matrix)) || wanted == foldedName(matrixText(matrix)))
             return matrix;
     }
-    if (wanted == foldedName(Words::tr("clear")))
+    if (wanted == foldedName(ShelfWords::tr("clear")))
         return assay::Matrix::Clear;
-    if (wanted == foldedName(Words::tr("protein")))
+    if (wanted == foldedName(ShelfWords::tr("protein")))
         return assay::Matrix::ProteinRich;
     return std::nullopt;
 }

@@ -19,7 +19,7 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Words {
+struct StandardWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Standards)
 };
 
@@ -34,10 +34,10 @@ QString leftText(qint64 seconds)
 {
     const qint64 minutes = seconds / 60;
     if (minutes < 60)
-        return Words::tr("%1 min").arg(minutes);
+        return StandardWords::tr("%1 min").arg(minutes);
     if (minutes < 48 * 60)
-        return Words::tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
-    return Words::tr("%1 days").arg(minutes / (24 * 60));
+        return StandardWords::tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    return StandardWords::tr("%1 days").arg(minutes / (24 * 60));
 }
 
 } // namespace
@@ -45,24 +45,24 @@ QString leftText(qint64 seconds)
 PreparationStanding standingOf(const planning::HeldPreparation &held, const QDateTime &now)
 {
     if (held.discarded)
-        return {State::Info, Words::tr("thrown away")};
+        return {State::Info, StandardWords::tr("thrown away")};
     const auto last = planning::goodUntil(held.preparation);
     if (!last)
-        return {State::Good, Words::tr("keeps its strength")};
+        return {State::Good, StandardWords::tr("keeps its strength")};
     if (now > *last)
-        return {State::Bad, Words::tr("past its time since %1").arg(momentText(*last))};
+        return {State::Bad, StandardWords::tr("past its time since %1").arg(momentText(*last))};
     const qint64 left_s = now.secsTo(*last);
     // The last tenth of its life, and an hour at least.
     constexpr qint64 hour_s = 3600;
     const bool soon = left_s < std::max(hour_s, held.preparation.madeAt.secsTo(*last) / 10);
     return {soon ? State::Attention : State::Good,
-            Words::tr("good for %1, until %2").arg(leftText(left_s), momentText(*last))};
+            StandardWords::tr("good for %1, until %2").arg(leftText(left_s), momentText(*last))};
 }
 
 QString strengthText(const planning::StrengthMade &made)
 {
     const int decimals = decimalsOf(made);
-    return Words::tr("%1 ± %2").arg(
+    return StandardWords::tr("%1 ± %2").arg(
         QString::number(made.concentration_g_per_L, 'f', decimals),
         withUnit(QString::number(2 * made.standardUncertainty_g_per_L, 'f', decimals), u"g/L"_s));
 }
@@ -91,8 +91,8 @@ QString purityText(const planning::Substance &substance)
 {
     const QString purity = plainText(100 * substance.purity);
     return substance.purityHalfWidth > 0
-               ? Words::tr("%1 ± %2").arg(purity,
-                                          withUnit(plainText(100 * substance.purityHalfWidth), u"%"_s))
+               ? StandardWords::tr("%1 ± %2").arg(
+                     purity, withUnit(plainText(100 * substance.purityHalfWidth), u"%"_s))
                : withUnit(purity, u"%"_s);
 }
 

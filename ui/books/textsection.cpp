@@ -18,13 +18,14 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct TextSectionWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::TextSection)
 };
 
 QWidget *buildPreparation(DraftFields &fields, QWidget *parent)
 {
-    QGroupBox *group = newGroup(Words::tr("Preparation of the sample, by what it is like"), {}, parent);
+    QGroupBox *group =
+        newGroup(TextSectionWords::tr("Preparation of the sample, by what it is like"), {}, parent);
     auto *host = new QWidget(group);
     QFormLayout *form = newForm(host);
     form->setContentsMargins({});
@@ -47,13 +48,13 @@ QWidget *buildTextSection(const SectionParts &parts, QWidget *parent)
     QFormLayout *form = newForm(host);
     form->setContentsMargins({});
     DraftFields &fields = parts.fields;
-    fields.addProse(form, Words::tr("Cautions, one a line"), 5, u"cautions"_s,
+    fields.addProse(form, TextSectionWords::tr("Cautions, one a line"), 5, u"cautions"_s,
                     [](MethodDraft &d) -> QString & { return d.cautions.text; });
-    fields.addProse(form, Words::tr("Principle"), 4, u"principle"_s,
+    fields.addProse(form, TextSectionWords::tr("Principle"), 4, u"principle"_s,
                     [](MethodDraft &d) -> QString & { return d.principle; });
-    fields.addProse(form, Words::tr("Reactions, one a line"), 3, u"reactions"_s,
+    fields.addProse(form, TextSectionWords::tr("Reactions, one a line"), 3, u"reactions"_s,
                     [](MethodDraft &d) -> QString & { return d.reactions.text; });
-    fields.addProse(form, Words::tr("What interferes, one a line"), 3, u"interferences"_s,
+    fields.addProse(form, TextSectionWords::tr("What interferes, one a line"), 3, u"interferences"_s,
                     [](MethodDraft &d) -> QString & { return d.interferences.text; });
     layout->addWidget(host);
     layout->addWidget(buildPreparation(fields, page));

@@ -14,11 +14,11 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct TubePictureWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::TubePicture)
 };
 
-TubePart partOf(const assay::Method &method, const QString &component)
+TubePart layerPartOf(const assay::Method &method, const QString &component)
 {
     if (component == method.sample)
         return TubePart::Sample;
@@ -31,11 +31,11 @@ QString partWord(TubePart part)
 {
     switch (part) {
     case TubePart::Sample:
-        return Words::tr("sample");
+        return TubePictureWords::tr("sample");
     case TubePart::Diluent:
-        return Words::tr("diluent");
+        return TubePictureWords::tr("diluent");
     case TubePart::Starter:
-        return Words::tr("starter");
+        return TubePictureWords::tr("starter");
     case TubePart::Reagent:
         break;
     }
@@ -52,7 +52,7 @@ QString partBeside(const TubeLayer &layer)
 QString millilitres(double volume_mL)
 {
     // Sums of decimal fractions would else show what binary ones made of them.
-    return Words::tr("%1 mL").arg(
+    return TubePictureWords::tr("%1 mL").arg(
         evaluation::plainText(evaluation::significantText(volume_mL, 6).toDouble()));
 }
 
@@ -68,7 +68,7 @@ TubePicture tubePicture(const assay::Method &method)
             const assay::Component *component = assay::findComponent(method, add->component);
             if (component && volumes_mL[i] > before_mL)
                 picture.layers.push_back({component->name, volumes_mL[i] - before_mL,
-                                          partOf(method, component->id), component->suspension});
+                                          layerPartOf(method, component->id), component->suspension});
         } else if (const auto *read = std::get_if<assay::ReadStep>(&method.steps[i])) {
             picture.marks.push_back({read->reading, volumes_mL[i]});
         }
@@ -89,7 +89,7 @@ QString layerWords(const TubeLayer &layer)
 {
     QStringList words{layer.name, partBeside(layer), millilitres(layer.volume_mL)};
     if (layer.suspension)
-        words << Words::tr("swirl");
+        words << TubePictureWords::tr("swirl");
     words.removeAll(QString());
     return words.join(u", "_s);
 }
@@ -104,14 +104,14 @@ QString layerLabel(const TubeLayer &layer)
 QString pictureWords(const TubePicture &picture)
 {
     if (picture.layers.empty())
-        return Words::tr("Nothing is in the tube yet.");
+        return TubePictureWords::tr("Nothing is in the tube yet.");
     QStringList layers;
     for (const TubeLayer &layer : picture.layers)
         layers << layerWords(layer);
-    QStringList sentences{Words::tr("From the bottom: %1.").arg(layers.join(u"; "_s)),
-                          Words::tr("Together %1.").arg(millilitres(filled_mL(picture)))};
+    QStringList sentences{TubePictureWords::tr("From the bottom: %1.").arg(layers.join(u"; "_s)),
+                          TubePictureWords::tr("Together %1.").arg(millilitres(filled_mL(picture)))};
     for (const TubeMark &mark : picture.marks)
-        sentences << Words::tr("%1 is read at %2.").arg(mark.reading, millilitres(mark.filled_mL));
+        sentences << TubePictureWords::tr("%1 is read at %2.").arg(mark.reading, millilitres(mark.filled_mL));
     return sentences.join(u' ');
 }
 

@@ -21,7 +21,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct ChartExportWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ChartExport)
 };
 
@@ -137,7 +137,7 @@ QString saveChart(ChartView &view, const QString &title, const QString &path)
     QSaveFile file(path);
     if (bytes.isEmpty() || !file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() ||
         !file.commit())
-        return Words::
+        return ChartExportWords::
             tr("The chart was not saved as %1: see that the folder is there, may be written to and has room.")
                 .arg(QDir::toNativeSeparators(path));
     return {};

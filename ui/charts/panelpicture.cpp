@@ -21,7 +21,7 @@ using charts::Plotted;
 
 namespace {
 
-struct Words {
+struct PanelPictureWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PanelPicture)
 };
 
@@ -95,12 +95,13 @@ void addLevels(const Panel &panel, PanelPicture &picture)
         return;
     const quality::ControlBaseline &baseline = *panel.baseline;
     if (panel.decisionLimit) {
-        picture.levels = {level(Kind::Centre, 0, Words::tr("centre"), picture.decimals),
+        picture.levels = {level(Kind::Centre, 0, PanelPictureWords::tr("centre"), picture.decimals),
                           level(Kind::Action, *panel.decisionLimit, u"+h"_s, picture.decimals),
                           level(Kind::Action, -*panel.decisionLimit, u"−h"_s, picture.decimals)};
         return;
     }
-    picture.levels = {level(Kind::Centre, baseline.centre, Words::tr("centre"), picture.decimals)};
+    picture.levels = {
+        level(Kind::Centre, baseline.centre, PanelPictureWords::tr("centre"), picture.decimals)};
     if (!picture.bounds.empty())
         return;
     for (const int deviations : {-3, -2, 2, 3}) {
@@ -174,10 +175,10 @@ QString axisTitle(const charts::Subject &subject, const ControlChart &chart, con
     const QString unit = chart.series.empty() ? QString() : chart.series.front().unit;
     QString name = charts::plottedName(panel.plotted, chart.settings);
     if (panel.plotted == Plotted::Values && subject.quantity == charts::Quantity::Blank)
-        name = Words::tr("absorbance");
+        name = PanelPictureWords::tr("absorbance");
     if (panel.plotted == Plotted::Values && subject.quantity == charts::Quantity::StandardRecovery)
-        name = Words::tr("recovery");
-    return unit.isEmpty() ? name : Words::tr("%1 in %2").arg(name, unit);
+        name = PanelPictureWords::tr("recovery");
+    return unit.isEmpty() ? name : PanelPictureWords::tr("%1 in %2").arg(name, unit);
 }
 
 } // namespace

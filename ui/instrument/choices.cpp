@@ -8,7 +8,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct ChoicesWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Choices)
 };
 
@@ -17,17 +17,17 @@ struct Text {
 QComboBox *decimalChoice(QWidget *parent)
 {
     auto *box = new QComboBox(parent);
-    addChoice(box, Text::tr("point or comma"), exchange::DecimalSign::Either);
-    addChoice(box, Text::tr("point, as 0.512"), exchange::DecimalSign::Point);
-    addChoice(box, Text::tr("comma, as 0,512"), exchange::DecimalSign::Comma);
+    addChoice(box, ChoicesWords::tr("point or comma"), exchange::DecimalSign::Either);
+    addChoice(box, ChoicesWords::tr("point, as 0.512"), exchange::DecimalSign::Point);
+    addChoice(box, ChoicesWords::tr("comma, as 0,512"), exchange::DecimalSign::Comma);
     return box;
 }
 
 QComboBox *encodingChoice(QWidget *parent)
 {
     auto *box = new QComboBox(parent);
-    addChoice(box, Text::tr("ASCII or Unicode"), exchange::TextEncoding::Utf8);
-    addChoice(box, Text::tr("Latin-1 (Western European)"), exchange::TextEncoding::Latin1);
+    addChoice(box, ChoicesWords::tr("ASCII or Unicode"), exchange::TextEncoding::Utf8);
+    addChoice(box, ChoicesWords::tr("Latin-1 (Western European)"), exchange::TextEncoding::Latin1);
     return box;
 }
 

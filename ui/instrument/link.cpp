@@ -12,33 +12,33 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-struct Text {
+struct LinkWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Link)
 };
 
 QString fault(const SerialLink &link)
 {
     if (link.port.trimmed().isEmpty())
-        return Text::tr("Choose or type the serial port, as ttyUSB0.");
+        return LinkWords::tr("Choose or type the serial port, as ttyUSB0.");
     if (const auto fault = assay::labelFault(link.port))
-        return Text::tr("Serial port: %1.").arg(*fault);
+        return LinkWords::tr("Serial port: %1.").arg(*fault);
     if (link.speed_baud < slowest_baud || link.speed_baud > fastest_baud)
-        return Text::tr("The speed is a whole number from %1 to %2 baud.")
+        return LinkWords::tr("The speed is a whole number from %1 to %2 baud.")
             .arg(slowest_baud)
             .arg(fastest_baud);
     if (link.dataBits < 7 || link.dataBits > 8 || link.stopBits < 1 || link.stopBits > 2)
-        return Text::tr("A sign has 7 or 8 data bits and 1 or 2 stop bits.");
+        return LinkWords::tr("A sign has 7 or 8 data bits and 1 or 2 stop bits.");
     return {};
 }
 
 QString fault(const NetworkLink &link)
 {
     if (link.host.trimmed().isEmpty())
-        return Text::tr("Type the photometer's name or address in the network.");
+        return LinkWords::tr("Type the photometer's name or address in the network.");
     if (const auto fault = assay::labelFault(link.host))
-        return Text::tr("Host: %1.").arg(*fault);
+        return LinkWords::tr("Host: %1.").arg(*fault);
     if (link.port < 1 || link.port > 65535)
-        return Text::tr("The port number is a whole number from 1 to 65535.");
+        return LinkWords::tr("The port number is a whole number from 1 to 65535.");
     return {};
 }
 

@@ -18,7 +18,7 @@ using exchange::LinePattern;
 
 namespace {
 
-struct Text {
+struct PhotometerStoreWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PhotometerStore)
 };
 
@@ -170,7 +170,7 @@ bool isWritten(QSettings &settings)
 QString nameFault(const QString &name)
 {
     const auto fault = assay::labelFault(name);
-    return fault ? Text::tr("Name: %1.").arg(*fault) : QString();
+    return fault ? PhotometerStoreWords::tr("Name: %1.").arg(*fault) : QString();
 }
 
 QString faultOf(const Photometer &photometer)

@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct FeasibilityWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Feasibility)
 };
 
@@ -27,30 +27,32 @@ void sayFree(std::vector<Sentence> &sentences, const planning::Schedule &schedul
 {
     QStringList spans;
     for (const planning::Span &span : schedule.free)
-        spans << Words::tr("%1 to %2").arg(afterStartText(span.start_s), afterStartText(span.end_s));
+        spans
+            << FeasibilityWords::tr("%1 to %2").arg(afterStartText(span.start_s), afterStartText(span.end_s));
     if (spans.isEmpty())
         add(sentences, State::Info,
-            Words::tr("The hands are never free for a minute until the last reading."));
+            FeasibilityWords::tr("The hands are never free for a minute until the last reading."));
     else
         add(sentences, State::Info,
-            Words::tr("Hands free, counted from the first start: %1.").arg(spans.join(Words::tr(", "))));
+            FeasibilityWords::tr("Hands free, counted from the first start: %1.")
+                .arg(spans.join(FeasibilityWords::tr(", "))));
 }
 
 void saySchedule(std::vector<Sentence> &sentences, const planning::Schedule &schedule)
 {
     if (schedule.interval_s > 0)
         add(sentences, State::Good,
-            Words::tr("Start a tube every %1: then every tube is read inside its waits.")
+            FeasibilityWords::tr("Start a tube every %1: then every tube is read inside its waits.")
                 .arg(durationText(schedule.interval_s)));
     else
-        add(sentences, State::Good, Words::tr("The tube can be read inside its waits."));
+        add(sentences, State::Good, FeasibilityWords::tr("The tube can be read inside its waits."));
     if (schedule.setUp_s > 0)
         add(sentences, State::Info,
-            Words::tr("Pipetting before the first start takes about %1.")
+            FeasibilityWords::tr("Pipetting before the first start takes about %1.")
                 .arg(durationText(schedule.setUp_s)));
     if (schedule.lastReading_s > 0)
         add(sentences, State::Info,
-            Words::tr("First reading %1 after the first start, last one done after %2.")
+            FeasibilityWords::tr("First reading %1 after the first start, last one done after %2.")
                 .arg(durationText(schedule.firstReading_s), durationText(schedule.lastReading_s)));
     sayFree(sentences, schedule);
 }
@@ -62,18 +64,19 @@ void saySplit(std::vector<Sentence> &sentences, const TimedRack &rack, const pla
     const QString room = bench.latestEnd_s ? durationText(*bench.latestEnd_s) : QString();
     if (largest == 0) {
         add(sentences, State::Bad,
-            Words::tr("Not even one tube is done within %1: this method takes longer. Allow more time.")
+            FeasibilityWords::tr(
+                "Not even one tube is done within %1: this method takes longer. Allow more time.")
                 .arg(room));
         return;
     }
     add(sentences, State::Bad,
-        Words::tr("One person cannot read %1 tubes inside their waits within %2: at most %3.")
+        FeasibilityWords::tr("One person cannot read %1 tubes inside their waits within %2: at most %3.")
             .arg(QString::number(rack.tubes), room, QString::number(largest)));
     const std::vector<int> parts =
         planning::splitOf(rack.tubes - rack.ownTubes, rack.ownTubes, largest, rack.together);
     if (parts.empty()) {
         add(sentences, State::Bad,
-            Words::tr(
+            FeasibilityWords::tr(
                 "Blanks and standards alone fill such a rack; fewer of them, or more time, leave room for "
                 "samples."));
         return;
@@ -82,9 +85,9 @@ void saySplit(std::vector<Sentence> &sentences, const TimedRack &rack, const pla
     for (const int part : parts)
         tubes << QString::number(part + rack.ownTubes);
     add(sentences, State::Attention,
-        Words::tr(
+        FeasibilityWords::tr(
             "Allow more time, or split it into %1 racks of %2 tubes, each with its own blanks and standards.")
-            .arg(QString::number(parts.size()), tubes.join(Words::tr(" and "))));
+            .arg(QString::number(parts.size()), tubes.join(FeasibilityWords::tr(" and "))));
 }
 
 std::vector<planning::Span> busyIn(const planning::Schedule &schedule)
@@ -102,10 +105,12 @@ void addSecond(Feasibility &result, const TimedRack &second, const BenchTime &ti
     bench.latestEnd_s = time.most_s;
     result.secondProcedure = planning::procedureOf(second.method, time.handling, second.withSpikes);
     result.second = planning::scheduleOf(result.secondProcedure, second.tubes, bench);
-    const QString name = Words::tr("second rack (%1, tubes: %2)").arg(second.method.name).arg(second.tubes);
+    const QString name =
+        FeasibilityWords::tr("second rack (%1, tubes: %2)").arg(second.method.name).arg(second.tubes);
     if (!result.second || result.second->tasks.empty()) {
         add(result.sentences, State::Bad,
-            Words::tr("A %1 cannot be done beside this one in the time allowed; start it afterwards.")
+            FeasibilityWords::tr(
+                "A %1 cannot be done beside this one in the time allowed; start it afterwards.")
                 .arg(name));
         return;
     }
@@ -113,12 +118,12 @@ void addSecond(Feasibility &result, const TimedRack &second, const BenchTime &ti
     const int end_s = result.schedule->tasks.empty() ? 0 : result.schedule->tasks.back().end_s;
     if (start_s >= end_s)
         add(result.sentences, State::Attention,
-            Words::tr(
+            FeasibilityWords::tr(
                 "A %1 finds no room in the waits of this one: it can start at %2, when this one is done.")
                 .arg(name, afterStartText(start_s)));
     else
         add(result.sentences, State::Good,
-            Words::tr(
+            FeasibilityWords::tr(
                 "A %1 can start at %2, a tube every %3; both racks stay inside their waits, and the last "
                 "reading is done at %4.")
                 .arg(name, afterStartText(start_s), durationText(result.second->interval_s),

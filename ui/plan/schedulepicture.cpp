@@ -12,7 +12,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct SchedulePictureWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::SchedulePicture)
 };
 
@@ -25,7 +25,7 @@ QString operationName(const planning::Operation &operation, const assay::Method 
         const assay::Component *component = assay::findComponent(method, id);
         names << (component ? component->name : id);
     }
-    return names.isEmpty() ? Words::tr("mix") : names.join(u", "_s);
+    return names.isEmpty() ? SchedulePictureWords::tr("mix") : names.join(u", "_s);
 }
 
 TimeRow rowOf(int tube, const QString &name, const planning::Schedule &schedule,
@@ -69,10 +69,10 @@ TimeChartData pictureOf(const Feasibility &feasibility, const assay::Method &met
     if (!feasibility.schedule)
         return data;
     const bool two = feasibility.second && secondMethod;
-    data.racks.push_back(rackOf(two ? Words::tr("This rack") : QString(), *feasibility.schedule,
-                                feasibility.procedure, method, names));
+    data.racks.push_back(rackOf(two ? SchedulePictureWords::tr("This rack") : QString(),
+                                *feasibility.schedule, feasibility.procedure, method, names));
     if (two)
-        data.racks.push_back(rackOf(Words::tr("Second rack"), *feasibility.second,
+        data.racks.push_back(rackOf(SchedulePictureWords::tr("Second rack"), *feasibility.second,
                                     feasibility.secondProcedure, *secondMethod, {}));
     // With two racks the second one's schedule knows what the hands do for both.
     for (const planning::Span &span : (two ? *feasibility.second : *feasibility.schedule).free)

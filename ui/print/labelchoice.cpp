@@ -13,7 +13,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct LabelchoiceWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Labels)
 };
 
@@ -63,7 +63,7 @@ QString faultOf(const LabelChoice &choice)
     const int labels = choice.sheet.columns * choice.sheet.rows;
     return choice.firstFree >= 1 && choice.firstFree <= labels
                ? QString()
-               : Text::tr("The first free label is %1, but the sheet has labels 1 to %2.")
+               : LabelchoiceWords::tr("The first free label is %1, but the sheet has labels 1 to %2.")
                      .arg(choice.firstFree)
                      .arg(labels);
 }

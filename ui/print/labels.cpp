@@ -22,7 +22,7 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Text {
+struct LabelsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Labels)
 };
 
@@ -52,7 +52,7 @@ void addPreparation(std::vector<Label> &labels, const run::Sample &sample, const
 {
     if (sample.form == run::Form::Solid && sample.mass_g && sample.extract_mL)
         labels.push_back({sample.id,
-                          Text::tr("extract: %1 in %2")
+                          LabelsWords::tr("extract: %1 in %2")
                               .arg(withUnit(plainText(*sample.mass_g), u"g"_s),
                                    withUnit(plainText(*sample.extract_mL), u"mL"_s)),
                           {},
@@ -61,12 +61,12 @@ void addPreparation(std::vector<Label> &labels, const run::Sample &sample, const
     for (std::size_t step = 1; step <= sample.dilution.size(); ++step) {
         const std::vector<run::DilutionStep> chain(
             sample.dilution.begin(), sample.dilution.begin() + static_cast<std::ptrdiff_t>(step));
-        labels.push_back(
-            {sample.id,
-             Text::tr("1 in %1: %2").arg(assay::shown(run::dilutionFactor(chain)), dilutionOnPaper(chain)),
-             {},
-             {},
-             person});
+        labels.push_back({sample.id,
+                          LabelsWords::tr("1 in %1: %2")
+                              .arg(assay::shown(run::dilutionFactor(chain)), dilutionOnPaper(chain)),
+                          {},
+                          {},
+                          person});
     }
 }
 
@@ -76,7 +76,7 @@ void paintLine(Canvas &canvas, const QRectF &area, const QString &caption, const
 {
     const TextStyle style{size_pt, false};
     if (!known.isEmpty()) {
-        canvas.shrunkText(area, Text::tr("%1 %2").arg(caption, known), style, smallestType_pt);
+        canvas.shrunkText(area, LabelsWords::tr("%1 %2").arg(caption, known), style, smallestType_pt);
         return;
     }
     canvas.text(area, caption, style);
@@ -105,9 +105,9 @@ void paintLabel(Canvas &canvas, const QRectF &label, const Label &content)
     const QRectF strength = part(0.22);
     canvas.shrunkText(strength, content.strength, {typeFor(strength.height(), 12), true}, smallestType_pt);
     const double small_pt = typeFor(inside.height() * 0.14, 9);
-    paintLine(canvas, part(0.14), Text::tr("made"), content.madeAt, small_pt);
-    paintLine(canvas, part(0.14), Text::tr("use by"), content.useBy, small_pt);
-    paintLine(canvas, part(0.14), Text::tr("by"), content.by, small_pt);
+    paintLine(canvas, part(0.14), LabelsWords::tr("made"), content.madeAt, small_pt);
+    paintLine(canvas, part(0.14), LabelsWords::tr("use by"), content.useBy, small_pt);
+    paintLine(canvas, part(0.14), LabelsWords::tr("by"), content.by, small_pt);
 }
 
 } // namespace
@@ -131,18 +131,18 @@ LabelSheet usualLabels(Paper paper)
 QString faultOf(const LabelSheet &sheet)
 {
     if (sheet.columns < 1 || sheet.rows < 1)
-        return Text::tr("A sheet has at least one column and one row of labels.");
+        return LabelsWords::tr("A sheet has at least one column and one row of labels.");
     const auto isSize = [](double size_mm, double least_mm) {
         return size_mm >= least_mm && size_mm <= 1000;
     };
     if (!isSize(sheet.width_mm, smallestWidth_mm) || !isSize(sheet.height_mm, smallestHeight_mm))
-        return Text::tr("A label of %1 by %2 can't be read; it needs at least %3 by %4.")
+        return LabelsWords::tr("A label of %1 by %2 can't be read; it needs at least %3 by %4.")
             .arg(withUnit(plainText(sheet.width_mm), u"mm"_s), withUnit(plainText(sheet.height_mm), u"mm"_s),
                  withUnit(plainText(smallestWidth_mm), u"mm"_s),
                  withUnit(plainText(smallestHeight_mm), u"mm"_s));
     if (!isSize(sheet.left_mm, 0) || !isSize(sheet.top_mm, 0) || !isSize(sheet.columnGap_mm, 0) ||
         !isSize(sheet.rowGap_mm, 0))
-        return Text::tr("Margins and gaps of a sheet of labels are 0 mm or more.");
+        return LabelsWords::tr("Margins and gaps of a sheet of labels are 0 mm or more.");
     constexpr double slack_mm = 0.5; // printed sizes are rounded
     const QSizeF paper = sheetOf(sheet.paper, QPageLayout::Portrait).fullRect().size();
     const double right_mm =
@@ -150,7 +150,7 @@ QString faultOf(const LabelSheet &sheet)
     const double bottom_mm =
         sheet.top_mm + sheet.rows * (sheet.height_mm + sheet.rowGap_mm) - sheet.rowGap_mm;
     if (right_mm > paper.width() + slack_mm || bottom_mm > paper.height() + slack_mm)
-        return Text::tr("The labels take %1 by %2, but the paper has only %3 by %4.")
+        return LabelsWords::tr("The labels take %1 by %2, but the paper has only %3 by %4.")
             .arg(withUnit(plainText(right_mm), u"mm"_s), withUnit(plainText(bottom_mm), u"mm"_s),
                  withUnit(plainText(paper.width()), u"mm"_s), withUnit(plainText(paper.height()), u"mm"_s));
     return {};
@@ -167,7 +167,7 @@ QByteArray labelsPdf(const std::vector<Label> &labels, const LabelSheet &sheet, 
 {
     if (!faultOf(sheet).isEmpty() || firstFree < 1 || firstFree > sheet.columns * sheet.rows)
         return {};
-    return paintedPdf(Text::tr("Labels"), sheetOf(sheet.paper, QPageLayout::Portrait),
+    return paintedPdf(LabelsWords::tr("Labels"), sheetOf(sheet.paper, QPageLayout::Portrait),
                       [&](Canvas &canvas, const std::function<void()> &newPage) {
                           int position = firstFree - 1;
                           for (const Label &label : labels) {

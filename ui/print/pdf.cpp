@@ -15,7 +15,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct PdfWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Pdf)
 };
 
@@ -47,7 +47,7 @@ QByteArray paintedPdf(const QString &title, const QPageLayout &sheet, const Page
 QString savePdf(const QString &path, const QByteArray &pdf)
 {
     if (pdf.isEmpty())
-        return Text::tr("%1 was not written: the pages could not be drawn.").arg(path);
+        return PdfWords::tr("%1 was not written: the pages could not be drawn.").arg(path);
     return saveBytes(path, pdf);
 }
 
@@ -57,7 +57,7 @@ QString saveBytes(const QString &path, const QByteArray &bytes)
     const bool written =
         file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
     return written ? QString()
-                   : Text::tr("%1 was not written: %2. Name a file in a folder that you may write to.")
+                   : PdfWords::tr("%1 was not written: %2. Name a file in a folder that you may write to.")
                          .arg(path, file.errorString());
 }
 

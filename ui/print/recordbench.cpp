@@ -20,13 +20,11 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Text {
+struct RecordbenchWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunRecord)
 };
 
 using Fit = TableColumn::Fit;
-const QString none = u"–"_s;
-
 /// Corrections of one reading, oldest first.
 std::vector<const ReportReading *> correctionsOf(const RecordPart &part, int tube, const QString &reading)
 {
@@ -44,22 +42,23 @@ QString contentOf(const run::Tube &tube)
 {
     const QString role = roleOnPaper(tube.role);
     const QString name = tube.sample.isEmpty() ? tube.standard : tube.sample;
-    return name.isEmpty() ? role : Text::tr("%1: %2", "a tube's role and what is in it").arg(role, name);
+    return name.isEmpty() ? role
+                          : RecordbenchWords::tr("%1: %2", "a tube's role and what is in it").arg(role, name);
 }
 
 QString notesOn(const RecordPart &part, const run::Tube &tube)
 {
     QStringList notes;
     if (!tube.spoilt.isEmpty())
-        notes << Text::tr("does not count: %1").arg(tube.spoilt);
+        notes << RecordbenchWords::tr("does not count: %1").arg(tube.spoilt);
     if (tube.spike)
         notes << part.local(
-            Text::tr("spiked with %1 of %2")
+            RecordbenchWords::tr("spiked with %1 of %2")
                 .arg(withUnit(plainText(tube.spike->volume_mL), u"mL"_s), tube.spike->standard));
     for (const auto &[id, volume_mL] : tube.pipetted_mL) {
         const assay::Component *component = assay::findComponent(part.method, id);
         notes << part.local(
-            Text::tr("%1: %2 pipetted")
+            RecordbenchWords::tr("%1: %2 pipetted")
                 .arg(component ? component->name : id, withUnit(plainText(volume_mL), u"mL"_s)));
     }
     return notes.join(u"; "_s);
@@ -77,17 +76,17 @@ public:
                 return std::holds_alternative<run::ReadingSeries>(reading.second);
             });
         });
-        m_table.columns = {{Text::tr("tube"), Fit::Natural, true},
-                           {Text::tr("contents"), Fit::Wrap},
-                           {Text::tr("v, mL"), Fit::Natural, true},
-                           {Text::tr("V, mL"), Fit::Natural, true}};
+        m_table.columns = {{RecordbenchWords::tr("tube"), Fit::Natural, true},
+                           {RecordbenchWords::tr("contents"), Fit::Wrap},
+                           {RecordbenchWords::tr("v, mL"), Fit::Natural, true},
+                           {RecordbenchWords::tr("V, mL"), Fit::Natural, true}};
         for (const QString &reading : m_readings)
             m_table.columns.push_back({reading, hasSeries ? Fit::Wrap : Fit::Natural, !hasSeries});
         m_table.mostLines = hasSeries ? 20 : 4;
         const bool hasNotes = std::ranges::any_of(
             part.run.tubes, [&part](const run::Tube &tube) { return !notesOn(part, tube).isEmpty(); });
         if (hasNotes)
-            m_table.columns.push_back({Text::tr("note"), Fit::Wrap});
+            m_table.columns.push_back({RecordbenchWords::tr("note"), Fit::Wrap});
         for (std::size_t tube = 0; tube < part.run.tubes.size(); ++tube)
             addRow(static_cast<int>(tube), hasNotes);
     }
@@ -121,7 +120,8 @@ private:
         for (const ReportReading *correction : correctionsOf(m_part, index, name)) {
             const QString mark = footnoteMark(static_cast<int>(m_footnotes.size()));
             cell += withUnit({}, mark + u')');
-            m_footnotes << Text::tr("%1) tube %2, %3: was %4, corrected to %5 by %6 on %7. Reason: %8")
+            m_footnotes << RecordbenchWords::tr(
+                               "%1) tube %2, %3: was %4, corrected to %5 by %6 on %7. Reason: %8")
                                .arg(mark)
                                .arg(index + 1)
                                .arg(name, readingOnReport(m_part.content, *correction->replaces),
@@ -142,13 +142,14 @@ QString wayOf(const ReportReading &reading)
 {
     if (!reading.origin.isEmpty())
         return reading.origin;
-    return reading.typed.isEmpty() ? Text::tr("with its run, from a file") : Text::tr("keyed");
+    return reading.typed.isEmpty() ? RecordbenchWords::tr("with its run, from a file")
+                                   : RecordbenchWords::tr("keyed");
 }
 
 QString replacedBy(const RecordPart &part, const ReportReading &reading)
 {
     if (reading.again)
-        return Text::tr("nothing, read once more");
+        return RecordbenchWords::tr("nothing, read once more");
     return reading.replaces ? readingOnReport(part.content, *reading.replaces) : QString();
 }
 
@@ -156,20 +157,20 @@ void writeKeyedReadings(PageFlow &flow, const RecordPart &part)
 {
     PrintedTable table;
     table.size_pt = 7;
-    table.columns = {{Text::tr("tube"), Fit::Natural, true},
-                     {Text::tr("reading")},
-                     {Text::tr("value"), Fit::Wrap},
-                     {Text::tr("as typed or sent"), Fit::Wrap},
-                     {Text::tr("how it came"), Fit::Wrap},
-                     {Text::tr("by"), Fit::Wrap},
-                     {Text::tr("at")},
-                     {Text::tr("replaces"), Fit::Wrap}};
+    table.columns = {{RecordbenchWords::tr("tube"), Fit::Natural, true},
+                     {RecordbenchWords::tr("reading")},
+                     {RecordbenchWords::tr("value"), Fit::Wrap},
+                     {RecordbenchWords::tr("as typed or sent"), Fit::Wrap},
+                     {RecordbenchWords::tr("how it came"), Fit::Wrap},
+                     {RecordbenchWords::tr("by"), Fit::Wrap},
+                     {RecordbenchWords::tr("at")},
+                     {RecordbenchWords::tr("replaces"), Fit::Wrap}};
     for (const ReportReading &reading : part.record->readings)
         table.rows.push_back({QString::number(reading.tube + 1), reading.reading,
                               readingOnReport(part.content, reading.value),
                               reading.line.isEmpty() ? reading.typed : reading.line, wayOf(reading),
                               reading.act.person, momentOnReport(reading.act.at), replacedBy(part, reading)});
-    flow.subheading(Text::tr("Readings as they came, oldest first"));
+    flow.subheading(RecordbenchWords::tr("Readings as they came, oldest first"));
     flow.table(table);
 }
 
@@ -180,22 +181,24 @@ QString shiftText(qint64 shift_ms)
     const QString seconds = plainText(double(whole % 60000) / 1000);
     const qint64 minutes = whole / 60000;
     if (minutes == 0)
-        return Text::tr("%1 s").arg(seconds);
-    return minutes < 60 ? Text::tr("%1 min %2 s").arg(minutes).arg(seconds)
-                        : Text::tr("%1 h %2 min %3 s").arg(minutes / 60).arg(minutes % 60).arg(seconds);
+        return RecordbenchWords::tr("%1 s").arg(seconds);
+    return minutes < 60
+               ? RecordbenchWords::tr("%1 min %2 s").arg(minutes).arg(seconds)
+               : RecordbenchWords::tr("%1 h %2 min %3 s").arg(minutes / 60).arg(minutes % 60).arg(seconds);
 }
 
 void writeClockJumps(PageFlow &flow, const RecordPart &part)
 {
     if (part.record->clockJumps.empty())
         return;
-    flow.subheading(Text::tr("The computer's clock was set while the run was on the bench"));
+    flow.subheading(RecordbenchWords::tr("The computer's clock was set while the run was on the bench"));
     for (const ReportClockJump &jump : part.record->clockJumps)
         flow.paragraph(part.local(
-            Text::tr("%1 by %2, to %3; noted with the name of %4. Times above are as the clock showed them, "
-                     "minutes on the run's own clock do not change with it.")
-                .arg(jump.shift_ms > 0 ? Text::tr("Forward") : Text::tr("Back"), shiftText(jump.shift_ms),
-                     momentOnReport(jump.at), jump.person)));
+            RecordbenchWords::tr(
+                "%1 by %2, to %3; noted with the name of %4. Times above are as the clock showed them, "
+                "minutes on the run's own clock do not change with it.")
+                .arg(jump.shift_ms > 0 ? RecordbenchWords::tr("Forward") : RecordbenchWords::tr("Back"),
+                     shiftText(jump.shift_ms), momentOnReport(jump.at), jump.person)));
 }
 
 void writeDosings(PageFlow &flow, const RecordPart &part)
@@ -204,17 +207,18 @@ void writeDosings(PageFlow &flow, const RecordPart &part)
         return;
     PrintedTable table;
     table.size_pt = 7;
-    table.columns = {{Text::tr("component"), Fit::Wrap},   {Text::tr("tubes"), Fit::Natural, true},
-                     {Text::tr("lot"), Fit::Wrap},         {Text::tr("last good day")},
-                     {Text::tr("pipette"), Fit::Wrap},     {Text::tr("by"), Fit::Wrap},
-                     {Text::tr("first at"), Fit::Natural}, {Text::tr("last at"), Fit::Natural}};
+    table.columns = {
+        {RecordbenchWords::tr("component"), Fit::Wrap},   {RecordbenchWords::tr("tubes"), Fit::Natural, true},
+        {RecordbenchWords::tr("lot"), Fit::Wrap},         {RecordbenchWords::tr("last good day")},
+        {RecordbenchWords::tr("pipette"), Fit::Wrap},     {RecordbenchWords::tr("by"), Fit::Wrap},
+        {RecordbenchWords::tr("first at"), Fit::Natural}, {RecordbenchWords::tr("last at"), Fit::Natural}};
     for (const ReportDosing &dosing : part.record->dosings)
         table.rows.push_back({dosing.component, QString::number(dosing.tubes),
                               dosing.lot.isEmpty() ? none : dosing.lot,
                               dosing.lotExpires ? exchange::dateText(*dosing.lotExpires) : none,
                               dosing.pipette.isEmpty() ? none : dosing.pipette, dosing.person,
                               momentOnReport(dosing.first), momentOnReport(dosing.last)});
-    flow.subheading(Text::tr("Pipetting as it was ticked"));
+    flow.subheading(RecordbenchWords::tr("Pipetting as it was ticked"));
     flow.table(table);
 }
 
@@ -228,13 +232,13 @@ void writeClock(PageFlow &flow, const RecordPart &part)
         return;
     PrintedTable table;
     table.size_pt = 7;
-    table.columns = {{Text::tr("tube"), Fit::Natural, true},
-                     {Text::tr("added, minutes on the run's clock"), Fit::Wrap},
-                     {Text::tr("read, minutes on the run's clock"), Fit::Wrap}};
+    table.columns = {{RecordbenchWords::tr("tube"), Fit::Natural, true},
+                     {RecordbenchWords::tr("added, minutes on the run's clock"), Fit::Wrap},
+                     {RecordbenchWords::tr("read, minutes on the run's clock"), Fit::Wrap}};
     const auto timesOf = [&part](const std::map<QString, double> &times) {
         QStringList texts;
         for (const auto &[name, at_min] : times)
-            texts << Text::tr("%1: %2").arg(name, QString::number(at_min, 'f', 2));
+            texts << RecordbenchWords::tr("%1: %2").arg(name, QString::number(at_min, 'f', 2));
         return part.local(texts.join(u"; "_s));
     };
     for (std::size_t i = 0; i < part.run.tubes.size(); ++i) {
@@ -242,7 +246,7 @@ void writeClock(PageFlow &flow, const RecordPart &part)
             table.rows.push_back({QString::number(i + 1), timesOf(part.run.tubes[i].addedAt_min),
                                   timesOf(part.run.tubes[i].readAt_min)});
     }
-    flow.subheading(Text::tr("When it was done"));
+    flow.subheading(RecordbenchWords::tr("When it was done"));
     flow.table(table);
 }
 
@@ -250,7 +254,7 @@ void writeClock(PageFlow &flow, const RecordPart &part)
 
 void writeTubes(PageFlow &flow, const RecordPart &part)
 {
-    flow.heading(Text::tr("Tubes and readings"));
+    flow.heading(RecordbenchWords::tr("Tubes and readings"));
     const TubeTable tubes(part);
     flow.table(tubes.table());
     for (const QString &footnote : tubes.footnotes())
@@ -262,7 +266,7 @@ void writeBenchLog(PageFlow &flow, const RecordPart &part)
     writeClock(flow, part);
     if (!part.record)
         return;
-    flow.heading(Text::tr("At the bench"));
+    flow.heading(RecordbenchWords::tr("At the bench"));
     writeDosings(flow, part);
     writeKeyedReadings(flow, part);
     writeClockJumps(flow, part);

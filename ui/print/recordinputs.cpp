@@ -17,7 +17,7 @@ using planning::UncertaintyInput;
 
 namespace {
 
-struct Text {
+struct RecordinputsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunRecord)
 };
 
@@ -35,15 +35,16 @@ std::vector<Stated> statedIn(const run::Run &run)
 {
     using enum UncertaintyInput;
     const run::UncertaintyInputs &inputs = *run.uncertainty;
-    const QString percent = Text::tr("% of it");
-    return {
-        {Absorbance, Text::tr("each absorbance"), inputs.absorbance, Text::tr("absorbance")},
-        {Absorptivity, Text::tr("absorptivity"), inputs.absorptivity_percent, percent},
-        {PathLength, Text::tr("path length"), inputs.pathLength_percent, percent},
-        {TotalVolume, Text::tr("total volume"), inputs.totalVolume_percent, percent},
-        {SampleVolume, Text::tr("sample volume"), inputs.sampleVolume_percent, percent},
-        {Dilution, Text::tr("each dilution step, unless it has its own"), inputs.dilution_percent, percent},
-        {Extract, Text::tr("extract"), inputs.extract_percent, percent}};
+    const QString percent = RecordinputsWords::tr("% of it");
+    return {{Absorbance, RecordinputsWords::tr("each absorbance"), inputs.absorbance,
+             RecordinputsWords::tr("absorbance")},
+            {Absorptivity, RecordinputsWords::tr("absorptivity"), inputs.absorptivity_percent, percent},
+            {PathLength, RecordinputsWords::tr("path length"), inputs.pathLength_percent, percent},
+            {TotalVolume, RecordinputsWords::tr("total volume"), inputs.totalVolume_percent, percent},
+            {SampleVolume, RecordinputsWords::tr("sample volume"), inputs.sampleVolume_percent, percent},
+            {Dilution, RecordinputsWords::tr("each dilution step, unless it has its own"),
+             inputs.dilution_percent, percent},
+            {Extract, RecordinputsWords::tr("extract"), inputs.extract_percent, percent}};
 }
 
 /// What the laboratory has on record counts as the source only where the run states exactly that: its records
@@ -52,13 +53,14 @@ QStringList ownerCells(const std::vector<OwnedInput> &known, const Stated &state
 {
     const auto owned = std::ranges::find(known, stated.input, &OwnedInput::input);
     if (owned == known.end() || !owned->isKnown)
-        return {Text::tr("the run"), Text::tr("its file does not say where it comes from")};
+        return {RecordinputsWords::tr("the run"),
+                RecordinputsWords::tr("its file does not say where it comes from")};
     if (owned->value == stated.value)
         return {owned->owner, owned->source};
-    return {Text::tr("the run"), owned->value
-                                     ? Text::tr("stated with it; the laboratory has %1 now, from %2 (%3)")
-                                           .arg(plainText(*owned->value), owned->owner, owned->source)
-                                     : Text::tr("stated with it")};
+    return {RecordinputsWords::tr("the run"),
+            owned->value ? RecordinputsWords::tr("stated with it; the laboratory has %1 now, from %2 (%3)")
+                               .arg(plainText(*owned->value), owned->owner, owned->source)
+                         : RecordinputsWords::tr("stated with it")};
 }
 
 void addStandards(PrintedTable &table, const RecordPart &part)
@@ -70,13 +72,13 @@ void addStandards(PrintedTable &table, const RecordPart &part)
             return input.input == UncertaintyInput::Standard && input.standard == standard.id;
         });
         const bool isOwned = standard.uncertainty_percent && owned != part.inputs.end();
-        table.rows.push_back({Text::tr("concentration of the standard %1").arg(standard.id),
+        table.rows.push_back({RecordinputsWords::tr("concentration of the standard %1").arg(standard.id),
                               part.local(plainText(standard.uncertainty_percent.value_or(0))),
-                              Text::tr("% of it"), Text::tr("the standard"),
+                              RecordinputsWords::tr("% of it"), RecordinputsWords::tr("the standard"),
                               isOwned ? owned->source
                               : standard.uncertainty_percent
-                                  ? Text::tr("stated with it")
-                                  : Text::tr("not stated, so it counts as exactly known")});
+                                  ? RecordinputsWords::tr("stated with it")
+                                  : RecordinputsWords::tr("not stated, so it counts as exactly known")});
     }
 }
 
@@ -85,15 +87,16 @@ void addStandards(PrintedTable &table, const RecordPart &part)
 void writeUncertainties(PageFlow &flow, const RecordPart &part)
 {
     if (!part.run.uncertainty) {
-        flow.paragraph(Text::tr("The run states no uncertainties of its inputs."));
+        flow.paragraph(RecordinputsWords::tr("The run states no uncertainties of its inputs."));
         return;
     }
     PrintedTable table;
-    table.columns = {{Text::tr("standard uncertainty (k = 1) of"), Fit::Wrap, false, false, 0.26},
-                     {Text::tr("value"), Fit::Natural, true, false, 0.08},
-                     {Text::tr("unit"), Fit::Natural, false, false, 0.1},
-                     {Text::tr("who answers for it"), Fit::Wrap, false, false, 0.22},
-                     {Text::tr("where it comes from"), Fit::Wrap, false, false, 0.34}};
+    table.columns = {
+        {RecordinputsWords::tr("standard uncertainty (k = 1) of"), Fit::Wrap, false, false, 0.26},
+        {RecordinputsWords::tr("value"), Fit::Natural, true, false, 0.08},
+        {RecordinputsWords::tr("unit"), Fit::Natural, false, false, 0.1},
+        {RecordinputsWords::tr("who answers for it"), Fit::Wrap, false, false, 0.22},
+        {RecordinputsWords::tr("where it comes from"), Fit::Wrap, false, false, 0.34}};
     for (const Stated &stated : statedIn(part.run))
         table.rows.push_back(QStringList{stated.name, part.local(plainText(stated.value)), stated.unit} +
                              ownerCells(part.inputs, stated));

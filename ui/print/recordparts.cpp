@@ -20,13 +20,11 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Text {
+struct RecordpartsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunRecord)
 };
 
 using Fit = TableColumn::Fit;
-const QString none = u"–"_s;
-
 QString joined(const std::vector<QString> &names)
 {
     return QStringList(names.begin(), names.end()).join(u", "_s);
@@ -37,13 +35,13 @@ QString stepText(const RecordPart &part, const assay::Step &step)
     const assay::Method &method = part.method;
     if (const auto *add = std::get_if<assay::AddStep>(&step)) {
         const assay::Component *component = assay::findComponent(method, add->component);
-        return Text::tr("add %1").arg(component ? component->name : add->component);
+        return RecordpartsWords::tr("add %1").arg(component ? component->name : add->component);
     }
     if (const auto *wait = std::get_if<assay::WaitStep>(&step))
-        return Text::tr("wait %1").arg(part.local(waitOnPaper(*wait)));
+        return RecordpartsWords::tr("wait %1").arg(part.local(waitOnPaper(*wait)));
     if (const auto *read = std::get_if<assay::ReadStep>(&step))
-        return Text::tr("read %1").arg(read->reading);
-    return Text::tr("mix");
+        return RecordpartsWords::tr("read %1").arg(read->reading);
+    return RecordpartsWords::tr("mix");
 }
 
 /// How a series becomes one reading; empty where the method takes no line through it.
@@ -51,8 +49,9 @@ QString extrapolationText(const assay::Method &method)
 {
     if (!method.extrapolate)
         return {};
-    return Text::tr("A series of %1 counts as the straight line through its last %2 readings gives it at "
-                    "0 min, the addition of the starter.")
+    return RecordpartsWords::tr(
+               "A series of %1 counts as the straight line through its last %2 readings gives it at "
+               "0 min, the addition of the starter.")
         .arg(method.extrapolate->reading)
         .arg(method.extrapolate->lastReadings);
 }
@@ -63,28 +62,28 @@ QString signalText(const assay::Measurand &measurand, const assay::Method &metho
     const bool rising = method.direction == assay::Direction::Rising;
     if (names.size() == 2)
         return rising ? u"%1 - %2"_s.arg(names[1], names[0]) : u"%1 - %2"_s.arg(names[0], names[1]);
-    return Text::tr("coupled indicator of %1").arg(joined(names));
+    return RecordpartsWords::tr("coupled indicator of %1").arg(joined(names));
 }
 
 void writeComponents(PageFlow &flow, const RecordPart &part)
 {
     PrintedTable table;
-    table.columns = {{Text::tr("component"), Fit::Wrap},
-                     {Text::tr("volume, mL"), Fit::Natural, true},
-                     {Text::tr("may be, mL"), Fit::Natural, true},
-                     {Text::tr("part"), Fit::Wrap}};
+    table.columns = {{RecordpartsWords::tr("component"), Fit::Wrap},
+                     {RecordpartsWords::tr("volume, mL"), Fit::Natural, true},
+                     {RecordpartsWords::tr("may be, mL"), Fit::Natural, true},
+                     {RecordpartsWords::tr("part"), Fit::Wrap}};
     for (const assay::Component &component : part.method.components) {
         QStringList roles;
         if (component.id == part.method.sample)
-            roles << Text::tr("sample");
+            roles << RecordpartsWords::tr("sample");
         if (component.id == part.method.diluent)
-            roles << Text::tr("diluent, makes up for the sample");
+            roles << RecordpartsWords::tr("diluent, makes up for the sample");
         if (component.id == part.method.starter)
-            roles << Text::tr("starter");
+            roles << RecordpartsWords::tr("starter");
         if (component.suspension)
-            roles << Text::tr("suspension");
+            roles << RecordpartsWords::tr("suspension");
         table.rows.push_back({component.name, part.local(plainText(component.volume_mL)),
-                              component.range_mL ? part.local(Text::tr("%1 to %2")
+                              component.range_mL ? part.local(RecordpartsWords::tr("%1 to %2")
                                                                   .arg(plainText(component.range_mL->lower),
                                                                        plainText(component.range_mL->upper)))
                                                  : none,
@@ -96,11 +95,11 @@ void writeComponents(PageFlow &flow, const RecordPart &part)
 void writeMeasurands(PageFlow &flow, const RecordPart &part)
 {
     PrintedTable table;
-    table.columns = {{Text::tr("measured"), Fit::Wrap},
-                     {Text::tr("signal"), Fit::Wrap},
-                     {Text::tr("M, g/mol"), Fit::Natural, true},
-                     {Text::tr("n"), Fit::Natural, true},
-                     {Text::tr("factor, g/L for one unit of signal"), Fit::Natural, true}};
+    table.columns = {{RecordpartsWords::tr("measured"), Fit::Wrap},
+                     {RecordpartsWords::tr("signal"), Fit::Wrap},
+                     {RecordpartsWords::tr("M, g/mol"), Fit::Natural, true},
+                     {RecordpartsWords::tr("n"), Fit::Natural, true},
+                     {RecordpartsWords::tr("factor, g/L for one unit of signal"), Fit::Natural, true}};
     for (const assay::Measurand &measurand : part.method.measurands) {
         const auto factor =
             std::ranges::find(part.evaluation.factors, measurand.id, &evaluation::Factor::measurand);
@@ -118,13 +117,13 @@ QString calibrationText(run::Calibration calibration)
 {
     switch (calibration) {
     case run::Calibration::Standard:
-        return Text::tr("by the run's own standard");
+        return RecordpartsWords::tr("by the run's own standard");
     case run::Calibration::Line:
-        return Text::tr("by a line through the run's standards");
+        return RecordpartsWords::tr("by a line through the run's standards");
     case run::Calibration::Absorptivity:
         break;
     }
-    return Text::tr("by the molar absorptivity");
+    return RecordpartsWords::tr("by the molar absorptivity");
 }
 
 /// "5 → 50 mL ± 0.3 % (k = 1)": a step's own uncertainty travels with it.
@@ -134,7 +133,7 @@ QString stepsText(const std::vector<run::DilutionStep> &steps)
     for (const run::DilutionStep &step : steps) {
         const QString made = dilutionOnPaper({step});
         parts << (step.uncertainty_percent
-                      ? Text::tr("%1 (u = %2)")
+                      ? RecordpartsWords::tr("%1 (u = %2)")
                             .arg(made, withUnit(plainText(*step.uncertainty_percent), u"%"_s))
                       : made);
     }
@@ -144,18 +143,18 @@ QString stepsText(const std::vector<run::DilutionStep> &steps)
 void writeSamples(PageFlow &flow, const RecordPart &part)
 {
     PrintedTable table;
-    table.columns = {{Text::tr("sample"), Fit::Wrap},
-                     {Text::tr("weighed, g"), Fit::Natural, true},
-                     {Text::tr("extract, mL"), Fit::Natural, true},
-                     {Text::tr("dilution"), Fit::Wrap},
-                     {Text::tr("factor F"), Fit::Natural, true}};
+    table.columns = {{RecordpartsWords::tr("sample"), Fit::Wrap},
+                     {RecordpartsWords::tr("weighed, g"), Fit::Natural, true},
+                     {RecordpartsWords::tr("extract, mL"), Fit::Natural, true},
+                     {RecordpartsWords::tr("dilution"), Fit::Wrap},
+                     {RecordpartsWords::tr("factor F"), Fit::Natural, true}};
     for (const run::Sample &sample : part.run.samples)
-        table.rows.push_back(
-            {sample.id, sample.mass_g ? part.local(plainText(*sample.mass_g)) : none,
-             sample.extract_mL ? part.local(plainText(*sample.extract_mL)) : none,
-             sample.dilution.empty() ? Text::tr("as it is") : part.local(stepsText(sample.dilution)),
-             part.local(plainText(run::dilutionFactor(sample.dilution)))});
-    flow.subheading(Text::tr("Samples"));
+        table.rows.push_back({sample.id, sample.mass_g ? part.local(plainText(*sample.mass_g)) : none,
+                              sample.extract_mL ? part.local(plainText(*sample.extract_mL)) : none,
+                              sample.dilution.empty() ? RecordpartsWords::tr("as it is")
+                                                      : part.local(stepsText(sample.dilution)),
+                              part.local(plainText(run::dilutionFactor(sample.dilution)))});
+    flow.subheading(RecordpartsWords::tr("Samples"));
     flow.table(table);
 }
 
@@ -164,36 +163,37 @@ void writeStandards(PageFlow &flow, const RecordPart &part)
     if (part.run.standards.empty())
         return;
     PrintedTable table;
-    table.columns = {{Text::tr("standard"), Fit::Wrap},
-                     {Text::tr("holds"), Fit::Wrap},
-                     {Text::tr("made, g/L"), Fit::Natural, true},
-                     {Text::tr("prepared"), Fit::Wrap},
-                     {Text::tr("used"), Fit::Wrap},
-                     {Text::tr("lost in an hour, %"), Fit::Natural, true},
-                     {Text::tr("at use, g/L"), Fit::Natural, true}};
+    table.columns = {{RecordpartsWords::tr("standard"), Fit::Wrap},
+                     {RecordpartsWords::tr("holds"), Fit::Wrap},
+                     {RecordpartsWords::tr("made, g/L"), Fit::Natural, true},
+                     {RecordpartsWords::tr("prepared"), Fit::Wrap},
+                     {RecordpartsWords::tr("used"), Fit::Wrap},
+                     {RecordpartsWords::tr("lost in an hour, %"), Fit::Natural, true},
+                     {RecordpartsWords::tr("at use, g/L"), Fit::Natural, true}};
     for (const run::Standard &standard : part.run.standards)
         table.rows.push_back({standard.id,
-                              standard.measurand.isEmpty() ? Text::tr("all measured")
+                              standard.measurand.isEmpty() ? RecordpartsWords::tr("all measured")
                                                            : quantityName(part.method, standard.measurand),
                               part.local(plainText(standard.concentration_g_per_L)),
                               standard.preparedAt ? momentOnReport(*standard.preparedAt) : none,
                               standard.usedAt ? momentOnReport(*standard.usedAt) : none,
                               part.local(significantText(standard.lossPerHour * 100, 3)),
                               part.local(significantText(run::concentrationAtUse_g_per_L(standard), 5))});
-    flow.subheading(Text::tr("Standards"));
+    flow.subheading(RecordpartsWords::tr("Standards"));
     flow.table(table);
 }
 
 void writeLots(PageFlow &flow, const RecordPart &part)
 {
-    flow.subheading(Text::tr("Lots"));
+    flow.subheading(RecordpartsWords::tr("Lots"));
     if (part.run.lots.empty()) {
-        flow.paragraph(Text::tr("The run names no lots."));
+        flow.paragraph(RecordpartsWords::tr("The run names no lots."));
         return;
     }
     PrintedTable table;
-    table.columns = {
-        {Text::tr("component"), Fit::Wrap}, {Text::tr("lot"), Fit::Wrap}, {Text::tr("last good day")}};
+    table.columns = {{RecordpartsWords::tr("component"), Fit::Wrap},
+                     {RecordpartsWords::tr("lot"), Fit::Wrap},
+                     {RecordpartsWords::tr("last good day")}};
     for (const run::LotUse &lot : part.run.lots) {
         const assay::Component *component = assay::findComponent(part.method, lot.component);
         table.rows.push_back({component ? component->name : lot.component, lot.lot,
@@ -207,11 +207,11 @@ void writeLots(PageFlow &flow, const RecordPart &part)
 void writeMethod(PageFlow &flow, const RecordPart &part)
 {
     const assay::Method &method = part.method;
-    flow.heading(Text::tr("Method"));
+    flow.heading(RecordpartsWords::tr("Method"));
     flow.paragraph(methodTitle(method), 9);
     if (const QString sentence = templateSentence(method); !sentence.isEmpty())
         flow.paragraph(sentence);
-    flow.paragraph(Text::tr("Source: %1").arg(method.source));
+    flow.paragraph(RecordpartsWords::tr("Source: %1").arg(method.source));
     if (!method.principle.isEmpty())
         flow.paragraph(method.principle);
     for (const QString &reaction : method.reactions)
@@ -220,7 +220,7 @@ void writeMethod(PageFlow &flow, const RecordPart &part)
     QStringList steps;
     for (const assay::Step &step : method.steps)
         steps << stepText(part, step);
-    flow.paragraph(Text::tr("Steps: %1.").arg(steps.join(u"; "_s)));
+    flow.paragraph(RecordpartsWords::tr("Steps: %1.").arg(steps.join(u"; "_s)));
     if (const QString sentence = extrapolationText(method); !sentence.isEmpty())
         flow.paragraph(sentence);
     writeMeasurands(flow, part);
@@ -234,22 +234,25 @@ void writeConditions(PageFlow &flow, const RecordPart &part)
     const auto absorptivity = assay::absorptivity(method, wavelength_nm);
     const bool corrects = method.volumeCorrection == assay::VolumeCorrection::ToFinalVolume;
     const assay::Window &window = method.window;
-    flow.heading(Text::tr("Conditions"));
+    flow.heading(RecordpartsWords::tr("Conditions"));
     flow.fields(
-        {{Text::tr("wavelength"), withUnit(QString::number(wavelength_nm), u"nm"_s)},
-         {Text::tr("path length d"), part.local(withUnit(plainText(path_mm / 10), u"cm"_s))},
-         {Text::tr("molar absorptivity e"),
+        {{RecordpartsWords::tr("wavelength"), withUnit(QString::number(wavelength_nm), u"nm"_s)},
+         {RecordpartsWords::tr("path length d"), part.local(withUnit(plainText(path_mm / 10), u"cm"_s))},
+         {RecordpartsWords::tr("molar absorptivity e"),
           absorptivity ? part.local(withUnit(plainText(*absorptivity), u"L/(mol cm)"_s)) : none},
-         {Text::tr("calibration"), calibrationText(part.run.calibration)},
-         {Text::tr("direction"),
-          method.direction == assay::Direction::Rising ? Text::tr("rising") : Text::tr("falling")},
-         {Text::tr("readings"),
-          corrects ? Text::tr("brought to the final volume") : Text::tr("as read, no correction for volume")},
-         {Text::tr("net signal to be reported"),
-          part.local(Text::tr("%1 to %2").arg(plainText(window.minSignal), plainText(window.maxSignal)))},
-         {Text::tr("largest absorbance"),
+         {RecordpartsWords::tr("calibration"), calibrationText(part.run.calibration)},
+         {RecordpartsWords::tr("direction"), method.direction == assay::Direction::Rising
+                                                 ? RecordpartsWords::tr("rising")
+                                                 : RecordpartsWords::tr("falling")},
+         {RecordpartsWords::tr("readings"), corrects
+                                                ? RecordpartsWords::tr("brought to the final volume")
+                                                : RecordpartsWords::tr("as read, no correction for volume")},
+         {RecordpartsWords::tr("net signal to be reported"),
+          part.local(RecordpartsWords::tr("%1 to %2")
+                         .arg(plainText(window.minSignal), plainText(window.maxSignal)))},
+         {RecordpartsWords::tr("largest absorbance"),
           window.maxAbsorbance ? part.local(plainText(*window.maxAbsorbance)) : none},
-         {Text::tr("absorbance that has to remain"),
+         {RecordpartsWords::tr("absorbance that has to remain"),
           window.reserveAbsorbance ? part.local(plainText(*window.reserveAbsorbance)) : none}},
         3);
     writeUncertainties(flow, part);
@@ -257,7 +260,7 @@ void writeConditions(PageFlow &flow, const RecordPart &part)
 
 void writeMaterials(PageFlow &flow, const RecordPart &part)
 {
-    flow.heading(Text::tr("Samples, standards, lots"));
+    flow.heading(RecordpartsWords::tr("Samples, standards, lots"));
     writeSamples(flow, part);
     writeStandards(flow, part);
     writeLots(flow, part);

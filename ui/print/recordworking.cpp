@@ -22,13 +22,11 @@ using evaluation::WorkingSection;
 
 namespace {
 
-struct Text {
+struct RecordworkingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunRecord)
 };
 
 using Fit = TableColumn::Fit;
-const QString none = u"–"_s;
-
 /// One decimal more than a photometer shows, as in the calculation.
 QString signalText(double signal)
 {
@@ -53,11 +51,13 @@ QString recovery(double percent)
 void writeTubeValues(PageFlow &flow, const RecordPart &part, const assay::Measurand &measurand)
 {
     PrintedTable table;
-    table.columns = {
-        {Text::tr("tube"), Fit::Natural, true},          {Text::tr("contents"), Fit::Wrap},
-        {Text::tr("V, mL"), Fit::Natural, true},         {Text::tr("signal"), Fit::Natural, true},
-        {Text::tr("net signal dA"), Fit::Natural, true}, {Text::tr("c, g/L"), Fit::Natural, true},
-        {Text::tr("c x F, g/L"), Fit::Natural, true}};
+    table.columns = {{RecordworkingWords::tr("tube"), Fit::Natural, true},
+                     {RecordworkingWords::tr("contents"), Fit::Wrap},
+                     {RecordworkingWords::tr("V, mL"), Fit::Natural, true},
+                     {RecordworkingWords::tr("signal"), Fit::Natural, true},
+                     {RecordworkingWords::tr("net signal dA"), Fit::Natural, true},
+                     {RecordworkingWords::tr("c, g/L"), Fit::Natural, true},
+                     {RecordworkingWords::tr("c x F, g/L"), Fit::Natural, true}};
     for (const evaluation::TubeValue &value : part.evaluation.tubes) {
         if (value.measurand != measurand.id)
             continue;
@@ -69,11 +69,11 @@ void writeTubeValues(PageFlow &flow, const RecordPart &part, const assay::Measur
              optional(part, value.netSignal, signalText), optional(part, value.pipetted_g_per_L, working),
              optional(part, value.concentration_g_per_L, working)});
     }
-    flow.subheading(Text::tr("%1: signals and concentrations").arg(measurand.name));
+    flow.subheading(RecordworkingWords::tr("%1: signals and concentrations").arg(measurand.name));
     flow.table(table);
     for (const evaluation::BlankMean &blank : part.evaluation.blanks) {
         if (blank.measurand == measurand.id && blank.mean)
-            flow.paragraph(Text::tr("Mean blank: %1 of %n tubes.", nullptr, blank.n)
+            flow.paragraph(RecordworkingWords::tr("Mean blank: %1 of %n tubes.", nullptr, blank.n)
                                .arg(part.local(signalText(*blank.mean))));
     }
 }
@@ -81,23 +81,24 @@ void writeTubeValues(PageFlow &flow, const RecordPart &part, const assay::Measur
 void writeRecoveries(PageFlow &flow, const RecordPart &part)
 {
     PrintedTable table;
-    table.columns = {{Text::tr("recovered"), Fit::Wrap},
-                     {Text::tr("quantity"), Fit::Wrap},
-                     {Text::tr("expected, g/L"), Fit::Natural, true},
-                     {Text::tr("found, g/L"), Fit::Natural, true},
-                     {Text::tr("recovery, %"), Fit::Natural, true}};
+    table.columns = {{RecordworkingWords::tr("recovered"), Fit::Wrap},
+                     {RecordworkingWords::tr("quantity"), Fit::Wrap},
+                     {RecordworkingWords::tr("expected, g/L"), Fit::Natural, true},
+                     {RecordworkingWords::tr("found, g/L"), Fit::Natural, true},
+                     {RecordworkingWords::tr("recovery, %"), Fit::Natural, true}};
     for (const evaluation::StandardRecovery &standard : part.evaluation.standards)
-        table.rows.push_back(
-            {Text::tr("standard %1").arg(standard.standard), quantityName(part.method, standard.measurand),
-             part.local(working(standard.expected_g_per_L)), optional(part, standard.found_g_per_L, working),
-             optional(part, standard.recovery_percent, recovery)});
+        table.rows.push_back({RecordworkingWords::tr("standard %1").arg(standard.standard),
+                              quantityName(part.method, standard.measurand),
+                              part.local(working(standard.expected_g_per_L)),
+                              optional(part, standard.found_g_per_L, working),
+                              optional(part, standard.recovery_percent, recovery)});
     for (const evaluation::SpikeRecovery &spike : part.evaluation.spikes)
-        table.rows.push_back({Text::tr("spike of %1").arg(spike.sample),
+        table.rows.push_back({RecordworkingWords::tr("spike of %1").arg(spike.sample),
                               quantityName(part.method, spike.measurand), none, none,
                               optional(part, spike.recovery_percent, recovery)});
     if (table.rows.empty())
         return;
-    flow.subheading(Text::tr("Recoveries"));
+    flow.subheading(RecordworkingWords::tr("Recoveries"));
     flow.table(table);
 }
 
@@ -106,13 +107,13 @@ void writeSeries(PageFlow &flow, const RecordPart &part)
     if (part.evaluation.series.empty())
         return;
     PrintedTable table;
-    table.columns = {{Text::tr("tube"), Fit::Natural, true},
-                     {Text::tr("reading")},
-                     {Text::tr("points"), Fit::Natural, true},
-                     {Text::tr("at 0 min"), Fit::Natural, true},
-                     {Text::tr("slope per min"), Fit::Natural, true},
-                     {Text::tr("its standard error"), Fit::Natural, true},
-                     {Text::tr("reaction"), Fit::Wrap}};
+    table.columns = {{RecordworkingWords::tr("tube"), Fit::Natural, true},
+                     {RecordworkingWords::tr("reading")},
+                     {RecordworkingWords::tr("points"), Fit::Natural, true},
+                     {RecordworkingWords::tr("at 0 min"), Fit::Natural, true},
+                     {RecordworkingWords::tr("slope per min"), Fit::Natural, true},
+                     {RecordworkingWords::tr("its standard error"), Fit::Natural, true},
+                     {RecordworkingWords::tr("reaction"), Fit::Wrap}};
     for (const evaluation::SeriesFit &fit : part.evaluation.series)
         table.rows.push_back(
             {QString::number(fit.tube + 1), fit.reading, QString::number(fit.points),
@@ -120,8 +121,8 @@ void writeSeries(PageFlow &flow, const RecordPart &part)
              fit.slopeStandardError_per_min
                  ? part.local(evaluation::spreadText(*fit.slopeStandardError_per_min, fit.slope_per_min, 3))
                  : none,
-             fit.ended ? Text::tr("ended") : Text::tr("not ended")});
-    flow.subheading(Text::tr("Lines through series of readings"));
+             fit.ended ? RecordworkingWords::tr("ended") : RecordworkingWords::tr("not ended")});
+    flow.subheading(RecordworkingWords::tr("Lines through series of readings"));
     flow.table(table);
 }
 
@@ -130,17 +131,17 @@ void writeLines(PageFlow &flow, const RecordPart &part)
     if (part.evaluation.lines.empty())
         return;
     PrintedTable table;
-    table.columns = {{Text::tr("calibration line"), Fit::Wrap},
-                     {Text::tr("points"), Fit::Natural, true},
-                     {Text::tr("a"), Fit::Natural, true},
-                     {Text::tr("b, per mg"), Fit::Natural, true},
-                     {Text::tr("residual"), Fit::Natural, true}};
+    table.columns = {{RecordworkingWords::tr("calibration line"), Fit::Wrap},
+                     {RecordworkingWords::tr("points"), Fit::Natural, true},
+                     {RecordworkingWords::tr("a"), Fit::Natural, true},
+                     {RecordworkingWords::tr("b, per mg"), Fit::Natural, true},
+                     {RecordworkingWords::tr("residual"), Fit::Natural, true}};
     for (const evaluation::CalibrationLine &line : part.evaluation.lines)
         table.rows.push_back(
             {quantityName(part.method, line.measurand), QString::number(line.points),
              part.local(signalText(line.intercept)), part.local(working(line.slope_per_mg)),
              optional(part, line.residual, [](double residual) { return significantText(residual, 3); })});
-    flow.subheading(Text::tr("Calibration"));
+    flow.subheading(RecordworkingWords::tr("Calibration"));
     flow.table(table);
 }
 
@@ -170,7 +171,9 @@ void writeSymbols(PageFlow &flow, const WorkingSection &symbols)
 {
     PrintedTable table;
     table.size_pt = 7.5;
-    table.columns = {{Text::tr("symbol")}, {Text::tr("what it is"), Fit::Wrap}, {Text::tr("unit")}};
+    table.columns = {{RecordworkingWords::tr("symbol")},
+                     {RecordworkingWords::tr("what it is"), Fit::Wrap},
+                     {RecordworkingWords::tr("unit")}};
     for (const evaluation::WorkingLine &line : symbols.lines)
         table.rows.push_back({line.what, line.formula, line.value});
     flow.table(table);
@@ -182,10 +185,11 @@ void writeBudget(PageFlow &flow, const RecordPart &part, const evaluation::Resul
 {
     PrintedTable table;
     table.size_pt = 7.5;
-    table.columns = {{Text::tr("source of uncertainty"), Fit::Wrap},
-                     {Text::tr("standard uncertainty, %1").arg(result.unit), Fit::Natural, true},
-                     {Text::tr("part of the variance, %"), Fit::Natural, true},
-                     {{}, Fit::Bar}};
+    table.columns = {
+        {RecordworkingWords::tr("source of uncertainty"), Fit::Wrap},
+        {RecordworkingWords::tr("standard uncertainty, %1").arg(result.unit), Fit::Natural, true},
+        {RecordworkingWords::tr("part of the variance, %"), Fit::Natural, true},
+        {{}, Fit::Bar}};
     for (const evaluation::BudgetTerm &term : result.budget)
         table.rows.push_back({part.local(term.term), part.local(significantText(term.standardUncertainty, 3)),
                               part.local(QString::number(term.share * 100, 'f', 1)),
@@ -245,15 +249,15 @@ void writeOne(PageFlow &flow, const RecordPart &part, const Written &written,
     const evaluation::Result &result = written.result;
     const ResultWords words = wordsOf(part.content, result);
     const QString name = quantityName(part.method, result.measurand);
-    flow.heading(Text::tr("Calculation: %1, %2").arg(result.sample, name));
+    flow.heading(RecordworkingWords::tr("Calculation: %1, %2").arg(result.sample, name));
     QString reported = words.value;
     if (words.uncertainty != none)
-        reported = Text::tr("%1 ± %2").arg(words.value, words.uncertainty);
-    flow.paragraph(result.value ? Text::tr("Reported: %1.").arg(withUnit(reported, words.unit))
-                                : Text::tr("There is no value; the checks say why."),
+        reported = RecordworkingWords::tr("%1 ± %2").arg(words.value, words.uncertainty);
+    flow.paragraph(result.value ? RecordworkingWords::tr("Reported: %1.").arg(withUnit(reported, words.unit))
+                                : RecordworkingWords::tr("There is no value; the checks say why."),
                    9);
     if (const double factor = reportingFactor(part.content, result); factor != 1 && result.value)
-        flow.paragraph(part.local(Text::tr("That is the result below, in %1, times %2.")
+        flow.paragraph(part.local(RecordworkingWords::tr("That is the result below, in %1, times %2.")
                                       .arg(result.unit, significantText(factor, 5))));
     if (written.sections.empty())
         return;
@@ -273,7 +277,7 @@ void writeOne(PageFlow &flow, const RecordPart &part, const Written &written,
 
 void writeSignals(PageFlow &flow, const RecordPart &part)
 {
-    flow.heading(Text::tr("Signals"));
+    flow.heading(RecordworkingWords::tr("Signals"));
     for (const assay::Measurand &measurand : part.method.measurands)
         writeTubeValues(flow, part, measurand);
     writeRecoveries(flow, part);
@@ -292,7 +296,7 @@ void writeCalculations(PageFlow &flow, const RecordPart &part, const std::vector
                                                    result.measurand, part.content.rules)});
     }
     if (const WorkingSection symbols = takeSymbols(part, all); !symbols.lines.empty()) {
-        flow.heading(Text::tr("Calculations"));
+        flow.heading(RecordworkingWords::tr("Calculations"));
         writeSymbols(flow, symbols);
     }
     for (const QString &quantity : quantities) {
@@ -301,8 +305,8 @@ void writeCalculations(PageFlow &flow, const RecordPart &part, const std::vector
                              [&](const Written &written) { return written.result.measurand == quantity; });
         const std::vector<WorkingSection> shared = sharedSections(own);
         if (!shared.empty()) {
-            flow.heading(
-                Text::tr("Calculation: for every result of %1").arg(quantityName(part.method, quantity)));
+            flow.heading(RecordworkingWords::tr("Calculation: for every result of %1")
+                             .arg(quantityName(part.method, quantity)));
             for (const WorkingSection &section : shared)
                 writeSection(flow, part, section);
         }

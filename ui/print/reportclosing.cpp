@@ -15,11 +15,11 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct ReportclosingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Report)
 };
 
-constexpr double body_pt = 8.5;
+constexpr double closing_pt = 8.5;
 
 class ReportClosing
 {
@@ -43,7 +43,7 @@ private:
 
     void writeMethodOf(const assay::Method &method)
     {
-        m_flow.paragraph(methodTitle(method), body_pt);
+        m_flow.paragraph(methodTitle(method), closing_pt);
         m_flow.paragraph(method.source, 7.5);
         if (const QString sentence = templateSentence(method); !sentence.isEmpty())
             m_flow.paragraph(sentence, 7.5);
@@ -51,7 +51,7 @@ private:
 
     void writeMethod()
     {
-        m_flow.heading(Text::tr("Method"));
+        m_flow.heading(ReportclosingWords::tr("Method"));
         writeMethodOf(m_content.method);
         QStringList written{m_content.method.id};
         for (const ReportCompanion &companion : m_content.companions) {
@@ -72,29 +72,33 @@ private:
     {
         QStringList parts;
         for (const evaluation::ResultTerm &term : result.terms)
-            parts << Text::tr("%1 times %2 (method %3)")
+            parts << ReportclosingWords::tr("%1 times %2 (method %3)")
                          .arg(local(m_content, evaluation::significantText(term.factor, 5)), term.measurand,
                               term.method);
-        return Text::tr("%1 is calculated: the sum of %2. Its uncertainty takes account of what the parts "
-                        "have in common.")
+        return ReportclosingWords::tr(
+                   "%1 is calculated: the sum of %2. Its uncertainty takes account of what the parts "
+                   "have in common.")
             .arg(quantityName(m_content.method, result.measurand), parts.join(u"; "_s));
     }
 
     void writeRemarks()
     {
-        m_flow.heading(Text::tr("Further information"));
+        m_flow.heading(ReportclosingWords::tr("Further information"));
         QString deviations = field(u"deviations"_s);
         if (deviations.isEmpty())
             deviations = recordedDeviations().join(u' ');
         m_flow.fields(
-            {{Text::tr("additions to, deviations or exclusions from the method"), deviations, 1},
-             {Text::tr("sampling: plan and method, place and conditions, where it was ours"),
+            {{ReportclosingWords::tr("additions to, deviations or exclusions from the method"), deviations,
+              1},
+             {ReportclosingWords::tr("sampling: plan and method, place and conditions, where it was ours"),
               field(u"sampling"_s), 1},
-             {Text::tr("conditions of the tests, where they matter"), field(u"conditions"_s), 1},
-             {Text::tr("results from external providers"), field(u"external"_s), 1},
-             {Text::tr("opinions and interpretations, whose and on what basis"), field(u"opinions"_s), 1},
-             {Text::tr("whatever else was asked for"), field(u"additional"_s), 1}},
-            2, body_pt);
+             {ReportclosingWords::tr("conditions of the tests, where they matter"), field(u"conditions"_s),
+              1},
+             {ReportclosingWords::tr("results from external providers"), field(u"external"_s), 1},
+             {ReportclosingWords::tr("opinions and interpretations, whose and on what basis"),
+              field(u"opinions"_s), 1},
+             {ReportclosingWords::tr("whatever else was asked for"), field(u"additional"_s), 1}},
+            2, closing_pt);
         writeRevision();
     }
 
@@ -105,8 +109,9 @@ private:
         for (std::size_t i = 0; i < m_content.run.tubes.size(); ++i) {
             const run::Tube &tube = m_content.run.tubes[i];
             if (!tube.pipetted_mL.empty())
-                sentences << Text::tr("Tube %1 was pipetted otherwise than the method says, and is "
-                                      "calculated as pipetted.")
+                sentences << ReportclosingWords::tr(
+                                 "Tube %1 was pipetted otherwise than the method says, and is "
+                                 "calculated as pipetted.")
                                  .arg(i + 1);
         }
         return sentences;
@@ -123,24 +128,25 @@ private:
         if (taken == decisions.rend())
             return;
         m_flow.paragraph(
-            Text::tr("This is revision %1 and replaces revision %2. It was opened again on %3 by "
-                     "%4: %5.")
+            ReportclosingWords::tr(
+                "This is revision %1 and replaces revision %2. It was opened again on %3 by "
+                "%4: %5.")
                 .arg(m_content.record->revision)
                 .arg(m_content.record->revision - 1)
                 .arg(dayOnReport(taken->takenBack->at), taken->takenBack->person, taken->takenBack->reason),
-            body_pt);
+            closing_pt);
     }
 
     void writeStatements()
     {
         m_flow.advance(1);
-        m_flow.paragraph(
-            Text::tr("The results relate only to the items tested, as they were received. What the "
-                     "customer says of the samples is given as it was told. This report is not to be "
-                     "reproduced except in full without the laboratory's approval."),
-            body_pt);
+        m_flow.paragraph(ReportclosingWords::tr(
+                             "The results relate only to the items tested, as they were received. What the "
+                             "customer says of the samples is given as it was told. This report is not to be "
+                             "reproduced except in full without the laboratory's approval."),
+                         closing_pt);
         if (const QString sentence = stateSentence(stateOf(m_content)); !sentence.isEmpty())
-            m_flow.paragraph(sentence, body_pt);
+            m_flow.paragraph(sentence, closing_pt);
         writeAnchor();
     }
 
@@ -149,12 +155,13 @@ private:
     {
         constexpr double small_pt = 6.5;
         if (!m_content.record) {
-            m_flow.paragraph(Text::tr("Content, SHA-256: %1.").arg(m_content.contentHash), small_pt);
+            m_flow.paragraph(ReportclosingWords::tr("Content, SHA-256: %1.").arg(m_content.contentHash),
+                             small_pt);
             return;
         }
         m_flow.paragraph(
-            Text::tr("Record: run %1 of %2; content, SHA-256: %3; audit: %n entries, head %4.", nullptr,
-                     m_content.record->auditEntries)
+            ReportclosingWords::tr("Record: run %1 of %2; content, SHA-256: %3; audit: %n entries, head %4.",
+                                   nullptr, m_content.record->auditEntries)
                 .arg(m_content.record->run)
                 .arg(m_content.record->notebook, m_content.contentHash, m_content.record->auditHead),
             small_pt);
@@ -165,10 +172,13 @@ private:
         const ReportDecision *decision = decisionOf(m_content);
         QString person = field(u"authorised-by"_s);
         if (person.isEmpty() && decision && stateOf(m_content) == ReportState::Accepted)
-            person = Text::tr("%1, %2").arg(personOnReport(decision->act), dayOnReport(decision->act.at));
+            person = ReportclosingWords::tr("%1, %2").arg(personOnReport(decision->act),
+                                                          dayOnReport(decision->act.at));
         m_flow.need(24);
         m_flow.advance(2);
-        m_flow.fields({{Text::tr("authorised by"), person, 1}, {Text::tr("signature"), {}, 2}}, 2, 9);
+        m_flow.fields({{ReportclosingWords::tr("authorised by"), person, 1},
+                       {ReportclosingWords::tr("signature"), {}, 2}},
+                      2, 9);
     }
 
     const ReportContent &m_content;

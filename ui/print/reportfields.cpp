@@ -12,7 +12,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct ReportFieldsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReportFields)
 };
 
@@ -42,23 +42,25 @@ QString ReportFields::add(const QString &assignment)
     const QString name = slash < 0 ? key : key.first(slash);
     const QString value = assignment.sliced(sign + 1).trimmed();
     if (sign < 0)
-        return Text::tr("%1 is no field: expected its name, an equals sign and its value, as in "
-                        "customer=Threnholt Cider")
+        return ReportFieldsWords::tr("%1 is no field: expected its name, an equals sign and its value, as in "
+                                     "customer=Threnholt Cider")
             .arg(assay::quoted(assignment));
     if (!names().contains(name))
-        return Text::tr("there is no field %1; known are %2").arg(assay::quoted(name), names().join(u", "_s));
+        return ReportFieldsWords::tr("there is no field %1; known are %2")
+            .arg(assay::quoted(name), names().join(u", "_s));
     if (slash >= 0 && !sampleNames().contains(name))
-        return Text::tr("the field %1 is for the whole report and takes no sample; fields of a sample are %2")
+        return ReportFieldsWords::tr(
+                   "the field %1 is for the whole report and takes no sample; fields of a sample are %2")
             .arg(assay::quoted(name), sampleNames().join(u", "_s));
     if (value.isEmpty())
-        return Text::tr("the field %1 has no value; leave it out for a line to write on")
+        return ReportFieldsWords::tr("the field %1 has no value; leave it out for a line to write on")
             .arg(assay::quoted(key));
     if (value.size() > longestValue)
-        return Text::tr("the value of the field %1 is longer than %2 signs; shorten it")
+        return ReportFieldsWords::tr("the value of the field %1 is longer than %2 signs; shorten it")
             .arg(assay::quoted(key))
             .arg(longestValue);
     if (!m_values.emplace(key, value).second)
-        return Text::tr("the field %1 was given twice; give it once").arg(assay::quoted(key));
+        return ReportFieldsWords::tr("the field %1 was given twice; give it once").arg(assay::quoted(key));
     return {};
 }
 

@@ -14,7 +14,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct ReportheadWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Report)
 };
 
@@ -56,7 +56,7 @@ PageFlow::Frame frameOf(const RunningText &running, const QSizeF &sheet_mm, int 
         const double y = sheet_mm.height() - foot_mm + 4;
         canvas.line({side_mm, y}, {right_mm, y}, 0.2);
         canvas.text({side_mm, y + 1, width_mm - 28, 4}, running.foot, {6.5});
-        canvas.text({right_mm - 27, y + 1, 27, 4}, Text::tr("page %1 of %2").arg(page).arg(pages),
+        canvas.text({right_mm - 27, y + 1, 27, 4}, ReportheadWords::tr("page %1 of %2").arg(page).arg(pages),
                     {7, true, Qt::AlignRight | Qt::AlignVCenter});
     };
     return frame;
@@ -88,7 +88,7 @@ void paintLaboratory(PageFlow &flow, const ReportLaboratory &laboratory)
     const QRectF logo(flow.left_mm() + flow.width_mm() - logoWidth_mm, top, logoWidth_mm, logoHeight_mm);
     const bool hasLogo = canvas.picture(logo, laboratory.logo, Qt::AlignRight | Qt::AlignTop);
     if (laboratory.name.isEmpty()) {
-        flow.fields({{Text::tr("laboratory: name, address, contact"), {}, 2}}, hasLogo ? 2 : 1);
+        flow.fields({{ReportheadWords::tr("laboratory: name, address, contact"), {}, 2}}, hasLogo ? 2 : 1);
     } else {
         const TextStyle name{13, true, Qt::AlignLeft | Qt::AlignTop, 2};
         const qsizetype lines = canvas.wrapped(printable(laboratory.name), text_mm, name).size();
@@ -105,7 +105,7 @@ void paintLaboratory(PageFlow &flow, const ReportLaboratory &laboratory)
             flow.advance(line_mm);
         }
         if (laboratory.address.isEmpty())
-            flow.fields({{Text::tr("address of the laboratory"), {}, 1}}, 2);
+            flow.fields({{ReportheadWords::tr("address of the laboratory"), {}, 1}}, 2);
     }
     if (hasLogo)
         flow.advance(std::max(0.0, logo.bottom() - flow.y_mm()));

@@ -18,11 +18,9 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Text {
+struct ReporttextWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Report)
 };
-
-const QString none = u"–"_s;
 
 /// With the three decimals of a photometer, or with those it was keyed with where they are more.
 QString absorbanceOnReport(double absorbance)
@@ -66,13 +64,14 @@ QString quantityName(const assay::Method &method, const QString &id)
 
 QString methodTitle(const assay::Method &method)
 {
-    return Text::tr("%1 (%2), version %3").arg(method.name, method.id).arg(method.version);
+    return ReporttextWords::tr("%1 (%2), version %3").arg(method.name, method.id).arg(method.version);
 }
 
 QString templateSentence(const assay::Method &method)
 {
     return assay::isTemplate(method)
-               ? Text::tr("Made with a template whose volumes nobody confirmed: %1.").arg(method.name)
+               ? ReporttextWords::tr("Made with a template whose volumes nobody confirmed: %1.")
+                     .arg(method.name)
                : QString();
 }
 
@@ -82,13 +81,13 @@ QString stateMark(ReportState state)
     case ReportState::Accepted:
         return {};
     case ReportState::Rejected:
-        return Text::tr("REJECTED");
+        return ReporttextWords::tr("REJECTED");
     case ReportState::Replaced:
-        return Text::tr("REPLACED");
+        return ReporttextWords::tr("REPLACED");
     case ReportState::Draft:
         break;
     }
-    return Text::tr("DRAFT");
+    return ReporttextWords::tr("DRAFT");
 }
 
 QString stateSentence(ReportState state)
@@ -97,13 +96,14 @@ QString stateSentence(ReportState state)
     case ReportState::Accepted:
         return {};
     case ReportState::Rejected:
-        return Text::tr("The run was rejected; its results are not to be used.");
+        return ReporttextWords::tr("The run was rejected; its results are not to be used.");
     case ReportState::Replaced:
-        return Text::tr("This revision was taken back; what counts is the latest one in the notebook.");
+        return ReporttextWords::tr(
+            "This revision was taken back; what counts is the latest one in the notebook.");
     case ReportState::Draft:
         break;
     }
-    return Text::tr("Nobody has accepted this run; its results may change.");
+    return ReporttextWords::tr("Nobody has accepted this run; its results may change.");
 }
 
 QString momentOnReport(const QDateTime &moment)
@@ -127,18 +127,19 @@ QString readingOnReport(const ReportContent &content, const run::Reading &readin
         return localNumbers(absorbanceOnReport(*absorbance), content.decimalSign);
     QStringList points;
     for (const run::TimedAbsorbance &point : std::get<run::ReadingSeries>(reading))
-        points << Text::tr("%1: %2", "minutes, absorbance")
+        points << ReporttextWords::tr("%1: %2", "minutes, absorbance")
                       .arg(withUnit(plainText(point.at_min), u"min"_s), absorbanceOnReport(point.absorbance));
     return localNumbers(points.join(u"; "_s), content.decimalSign);
 }
 
 QString personOnReport(const ReportAct &act)
 {
-    QString person = act.role.isEmpty() ? act.person : Text::tr("%1 (%2)").arg(act.person, act.role);
+    QString person =
+        act.role.isEmpty() ? act.person : ReporttextWords::tr("%1 (%2)").arg(act.person, act.role);
     if (!act.isSigned)
         return person;
-    return *act.isSigned ? Text::tr("%1, signed with a passphrase").arg(person)
-                         : Text::tr("%1, a typed name, unsigned").arg(person);
+    return *act.isSigned ? ReporttextWords::tr("%1, signed with a passphrase").arg(person)
+                         : ReporttextWords::tr("%1, a typed name, unsigned").arg(person);
 }
 
 QString checkOnReport(const ReportContent &content, const evaluation::Check &check)
@@ -147,7 +148,8 @@ QString checkOnReport(const ReportContent &content, const evaluation::Check &che
                               ? check.scope.measurand
                               : evaluation::scopeWord(check.scope);
     const QString message = local(content, check.message);
-    return evaluation::capitalised(where.isEmpty() ? message : Text::tr("%1: %2").arg(where, message));
+    return evaluation::capitalised(where.isEmpty() ? message
+                                                   : ReporttextWords::tr("%1: %2").arg(where, message));
 }
 
 QString daysOfTest(const ReportContent &content)
@@ -176,8 +178,9 @@ QString daysOfTest(const ReportContent &content)
     if (days.empty())
         return {};
     const auto [first, last] = std::ranges::minmax_element(days);
-    return *first == *last ? exchange::dateText(*first)
-                           : Text::tr("%1 to %2").arg(exchange::dateText(*first), exchange::dateText(*last));
+    return *first == *last
+               ? exchange::dateText(*first)
+               : ReporttextWords::tr("%1 to %2").arg(exchange::dateText(*first), exchange::dateText(*last));
 }
 
 QString footnoteMark(int number)

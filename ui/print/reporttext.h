@@ -4,9 +4,14 @@
 
 #include "ui/print/reportcontent.h"
 
+#include <QString>
+
 namespace plateau::ui {
 
 /// How things are said on a report, with the content's decimal sign.
+
+/// What stands where nothing is known.
+inline const QString none(1, QChar(0x2013));
 
 /// One result in words. Bounds ("< 0.021") stand in place of the value, without U and k; a result that has no
 /// value is a dash.

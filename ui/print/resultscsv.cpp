@@ -16,7 +16,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct ResultsCsvWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ResultsCsv)
 };
 
@@ -163,8 +163,9 @@ QByteArray resultsCsv(const ReportContent &content, CsvCells cells)
 
 QString resultsCsvFileName(const ReportContent &content)
 {
-    return fileNameOf(Text::tr("results %1", "a file name").arg(printable(content.run.title).left(80)),
-                      u".csv"_s);
+    return fileNameOf(
+        ResultsCsvWords::tr("results %1", "a file name").arg(printable(content.run.title).left(80)),
+        u".csv"_s);
 }
 
 } // namespace plateau::ui

@@ -19,7 +19,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct ResultsreportWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Report)
 };
 
@@ -38,13 +38,13 @@ public:
     void write()
     {
         paintLaboratory(m_flow, m_content.laboratory);
-        paintTitle(m_flow, Text::tr("Report of results"), numberLine());
+        paintTitle(m_flow, ResultsreportWords::tr("Report of results"), numberLine());
         writeParties();
         writeItems();
         writeResults();
         writeCompliance();
         writeReportClosing(m_flow, m_content);
-        paintEnd(m_flow, Text::tr("End of report %1").arg(numberOf(m_content)));
+        paintEnd(m_flow, ResultsreportWords::tr("End of report %1").arg(numberOf(m_content)));
     }
 
     static QString numberOf(const ReportContent &content)
@@ -58,7 +58,9 @@ private:
 
     QString numberLine() const
     {
-        return Text::tr("Report %1, revision %2").arg(numberOf(m_content)).arg(revisionOf(m_content));
+        return ResultsreportWords::tr("Report %1, revision %2")
+            .arg(numberOf(m_content))
+            .arg(revisionOf(m_content));
     }
 
     void writeParties()
@@ -70,13 +72,14 @@ private:
         QString tested = field(u"tested"_s);
         if (tested.isEmpty())
             tested = daysOfTest(m_content);
-        m_flow.fields({{Text::tr("customer"), field(u"customer"_s), 1},
-                       {Text::tr("customer's address or contact"), field(u"customer-contact"_s), 1},
-                       {Text::tr("order or reference"), field(u"order"_s), 1},
-                       {Text::tr("date of the tests"), tested, 1},
-                       {Text::tr("place of the tests, if elsewhere"), field(u"location"_s), 1},
-                       {Text::tr("date of issue"), issued, 1}},
-                      3, body_pt);
+        m_flow.fields(
+            {{ResultsreportWords::tr("customer"), field(u"customer"_s), 1},
+             {ResultsreportWords::tr("customer's address or contact"), field(u"customer-contact"_s), 1},
+             {ResultsreportWords::tr("order or reference"), field(u"order"_s), 1},
+             {ResultsreportWords::tr("date of the tests"), tested, 1},
+             {ResultsreportWords::tr("place of the tests, if elsewhere"), field(u"location"_s), 1},
+             {ResultsreportWords::tr("date of issue"), issued, 1}},
+            3, body_pt);
     }
 
     /// In the order of the results, each once.
@@ -98,14 +101,14 @@ private:
 
     void writeItems()
     {
-        m_flow.heading(Text::tr("Items tested"));
+        m_flow.heading(ResultsreportWords::tr("Items tested"));
         PrintedTable table;
         table.size_pt = body_pt;
-        table.columns = {{Text::tr("sample"), Fit::Wrap, false, true},
-                         {Text::tr("what it is"), Fit::Wrap},
-                         {Text::tr("state on arrival"), Fit::Wrap},
-                         {Text::tr("received")},
-                         {Text::tr("sampled")}};
+        table.columns = {{ResultsreportWords::tr("sample"), Fit::Wrap, false, true},
+                         {ResultsreportWords::tr("what it is"), Fit::Wrap},
+                         {ResultsreportWords::tr("state on arrival"), Fit::Wrap},
+                         {ResultsreportWords::tr("received")},
+                         {ResultsreportWords::tr("sampled")}};
         // A line to write on where nobody knows.
         const auto known = [](const QString &text) { return text.isEmpty() ? u"______________"_s : text; };
         for (const QString &sample : samples()) {
@@ -147,24 +150,24 @@ private:
 
     void writeResults()
     {
-        m_flow.heading(Text::tr("Results"));
+        m_flow.heading(ResultsreportWords::tr("Results"));
         const auto &results = m_content.evaluation.results;
         const bool uncertain = std::ranges::any_of(
             results, [](const auto &result) { return result.expandedUncertainty.has_value(); });
         PrintedTable table;
         table.size_pt = 9;
-        table.columns = {{Text::tr("sample"), Fit::Wrap},
-                         {Text::tr("quantity"), Fit::Wrap},
-                         {Text::tr("result"), Fit::Natural, true, true}};
+        table.columns = {{ResultsreportWords::tr("sample"), Fit::Wrap},
+                         {ResultsreportWords::tr("quantity"), Fit::Wrap},
+                         {ResultsreportWords::tr("result"), Fit::Natural, true, true}};
         if (uncertain)
-            table.columns.push_back({Text::tr("± U"), Fit::Natural, true});
-        table.columns.push_back({Text::tr("unit")});
+            table.columns.push_back({ResultsreportWords::tr("± U"), Fit::Natural, true});
+        table.columns.push_back({ResultsreportWords::tr("unit")});
         if (uncertain)
-            table.columns.push_back({Text::tr("k"), Fit::Natural, true});
+            table.columns.push_back({ResultsreportWords::tr("k"), Fit::Natural, true});
         const bool noted =
             std::ranges::any_of(results, [this](const auto &result) { return !remarksOn(result).isEmpty(); });
         if (noted)
-            table.columns.push_back({Text::tr("note")});
+            table.columns.push_back({ResultsreportWords::tr("note")});
         for (const evaluation::Result &result : results) {
             table.rows.push_back(resultRow(result, uncertain));
             if (noted)
@@ -172,10 +175,11 @@ private:
         }
         m_flow.table(table);
         for (qsizetype i = 0; i < m_footnotes.size(); ++i)
-            m_flow.paragraph(Text::tr("%1) %2").arg(footnoteMark(static_cast<int>(i)), m_footnotes[i]), 7.5);
-        m_flow.paragraph(uncertain
-                             ? uncertaintySentence()
-                             : Text::tr("No uncertainty is stated: the run states none for its inputs."),
+            m_flow.paragraph(
+                ResultsreportWords::tr("%1) %2").arg(footnoteMark(static_cast<int>(i)), m_footnotes[i]), 7.5);
+        m_flow.paragraph(uncertain ? uncertaintySentence()
+                                   : ResultsreportWords::tr(
+                                         "No uncertainty is stated: the run states none for its inputs."),
                          7.5);
     }
 
@@ -184,9 +188,8 @@ private:
         const ReportedResult *reported = reportedAs(m_content, result);
         const bool isReported = !reported || reported->isReported;
         const ResultWords words = wordsOf(m_content, finalOf(m_content, result));
-        const QString none = u"–"_s;
         QStringList row{result.sample, quantityName(m_content.method, result.measurand),
-                        isReported ? words.value : Text::tr("not reported")};
+                        isReported ? words.value : ResultsreportWords::tr("not reported")};
         if (uncertain)
             row << (isReported ? words.uncertainty : none);
         row << (isReported ? words.unit : none);
@@ -208,24 +211,25 @@ private:
     QString uncertaintySentence() const
     {
         return local(m_content,
-                     Text::tr("U is the expanded uncertainty of the result, in its unit: the standard "
-                              "uncertainty multiplied by the coverage factor k of its line, for a level of "
-                              "confidence of about 95 % (95.45 %). A result with < or > is a bound and has "
-                              "no U."));
+                     ResultsreportWords::tr(
+                         "U is the expanded uncertainty of the result, in its unit: the standard "
+                         "uncertainty multiplied by the coverage factor k of its line, for a level of "
+                         "confidence of about 95 % (95.45 %). A result with < or > is a bound and has "
+                         "no U."));
     }
 
     void writeCompliance()
     {
         if (m_content.compliance.empty())
             return;
-        m_flow.heading(Text::tr("Comparison with specifications"));
+        m_flow.heading(ResultsreportWords::tr("Comparison with specifications"));
         PrintedTable table;
         table.size_pt = body_pt;
-        table.columns = {{Text::tr("sample"), Fit::Wrap},
-                         {Text::tr("quantity"), Fit::Wrap},
-                         {Text::tr("specification"), Fit::Wrap},
-                         {Text::tr("statement"), Fit::Wrap, false, true},
-                         {Text::tr("decision rule"), Fit::Wrap}};
+        table.columns = {{ResultsreportWords::tr("sample"), Fit::Wrap},
+                         {ResultsreportWords::tr("quantity"), Fit::Wrap},
+                         {ResultsreportWords::tr("specification"), Fit::Wrap},
+                         {ResultsreportWords::tr("statement"), Fit::Wrap, false, true},
+                         {ResultsreportWords::tr("decision rule"), Fit::Wrap}};
         for (const ReportCompliance &line : m_content.compliance)
             table.rows.push_back({line.sample, quantityName(m_content.method, line.measurand),
                                   local(m_content, line.specification), local(m_content, line.statement),
@@ -244,11 +248,11 @@ QByteArray resultsReportPdf(const ReportContent &content, Paper paper)
 {
     const QString number = ResultsReport::numberOf(content);
     RunningText running;
-    running.title = Text::tr("Report of results %1").arg(number);
+    running.title = ResultsreportWords::tr("Report of results %1").arg(number);
     running.headLeft = content.laboratory.name.isEmpty() ? running.title : content.laboratory.name;
-    running.headRight = Text::tr("report %1, revision %2").arg(number).arg(revisionOf(content));
+    running.headRight = ResultsreportWords::tr("report %1, revision %2").arg(number).arg(revisionOf(content));
     running.mark = stateMark(stateOf(content));
-    running.foot = Text::tr("Report %1, revision %2, made %3 with Plateau %4")
+    running.foot = ResultsreportWords::tr("Report %1, revision %2, made %3 with Plateau %4")
                        .arg(number)
                        .arg(revisionOf(content))
                        .arg(momentOnReport(content.madeAt), content.programVersion);
@@ -257,8 +261,9 @@ QByteArray resultsReportPdf(const ReportContent &content, Paper paper)
 
 QString resultsReportFileName(const ReportContent &content)
 {
-    return fileNameOf(Text::tr("report %1", "a file name").arg(printable(content.run.title).left(80)),
-                      u".pdf"_s);
+    return fileNameOf(
+        ResultsreportWords::tr("report %1", "a file name").arg(printable(content.run.title).left(80)),
+        u".pdf"_s);
 }
 
 } // namespace plateau::ui

@@ -19,28 +19,26 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct RunRecordWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::RunRecord)
 };
 
 using Fit = TableColumn::Fit;
-const QString none = u"–"_s;
-
 QString stateText(const ReportContent &content)
 {
     if (!content.record)
-        return Text::tr("from a run file, in no notebook");
+        return RunRecordWords::tr("from a run file, in no notebook");
     switch (content.record->state) {
     case ReportState::Accepted:
-        return Text::tr("accepted");
+        return RunRecordWords::tr("accepted");
     case ReportState::Rejected:
-        return Text::tr("rejected");
+        return RunRecordWords::tr("rejected");
     case ReportState::Replaced:
-        return Text::tr("taken back since");
+        return RunRecordWords::tr("taken back since");
     case ReportState::Draft:
         break;
     }
-    return Text::tr("on the bench, not decided");
+    return RunRecordWords::tr("on the bench, not decided");
 }
 
 /// Up to three by name; of more samples their number, since those that failed have rows of their own.
@@ -61,7 +59,7 @@ QString scopesText(const std::vector<evaluation::Scope> &scopes)
         for (const evaluation::Scope &scope : scopes)
             names << evaluation::scopeWord(scope);
     } else if (!samples.isEmpty()) {
-        names << Text::tr("%n samples", nullptr, static_cast<int>(samples.size()));
+        names << RunRecordWords::tr("%n samples", nullptr, static_cast<int>(samples.size()));
     }
     return names.join(u"; "_s);
 }
@@ -86,7 +84,7 @@ public:
 
     void write()
     {
-        paintTitle(m_flow, Text::tr("Run record"), printable(m_content.run.title));
+        paintTitle(m_flow, RunRecordWords::tr("Run record"), printable(m_content.run.title));
         writeIdentity();
         writeDecisions();
         writeResults();
@@ -95,7 +93,7 @@ public:
         for (const ReportCompanion &companion : m_content.companions)
             writeCompanion(companion);
         writeIntegrity();
-        paintEnd(m_flow, Text::tr("End of the run record %1").arg(reportNumber(m_content)));
+        paintEnd(m_flow, RunRecordWords::tr("End of the run record %1").arg(reportNumber(m_content)));
     }
 
 private:
@@ -103,23 +101,26 @@ private:
     {
         const run::Run &run = m_content.run;
         std::vector<PrintedField> fields{
-            {Text::tr("run"), reportNumber(m_content)},
-            {Text::tr("state"), stateText(m_content)},
-            {Text::tr("revision"), QString::number(revisionOf(m_content))},
-            {Text::tr("method"), methodTitle(m_content.method)},
-            {Text::tr("started"), run.startedAt ? momentOnReport(*run.startedAt) : none},
-            {Text::tr("laboratory"), m_content.laboratory.name.isEmpty() ? none : m_content.laboratory.name}};
+            {RunRecordWords::tr("run"), reportNumber(m_content)},
+            {RunRecordWords::tr("state"), stateText(m_content)},
+            {RunRecordWords::tr("revision"), QString::number(revisionOf(m_content))},
+            {RunRecordWords::tr("method"), methodTitle(m_content.method)},
+            {RunRecordWords::tr("started"), run.startedAt ? momentOnReport(*run.startedAt) : none},
+            {RunRecordWords::tr("laboratory"),
+             m_content.laboratory.name.isEmpty() ? none : m_content.laboratory.name}};
         if (m_content.record) {
+            fields.push_back({RunRecordWords::tr("notebook"), RunRecordWords::tr("%1, run %2")
+                                                                  .arg(m_content.record->notebook)
+                                                                  .arg(m_content.record->run)});
             fields.push_back(
-                {Text::tr("notebook"),
-                 Text::tr("%1, run %2").arg(m_content.record->notebook).arg(m_content.record->run)});
-            fields.push_back({Text::tr("put on the bench"), momentOnReport(m_content.record->addedAt)});
+                {RunRecordWords::tr("put on the bench"), momentOnReport(m_content.record->addedAt)});
         }
-        fields.push_back({Text::tr("evaluated by"), Text::tr("Plateau %1").arg(m_content.programVersion)});
+        fields.push_back({RunRecordWords::tr("evaluated by"),
+                          RunRecordWords::tr("Plateau %1").arg(m_content.programVersion)});
         QString made = momentOnReport(m_content.madeAt);
         if (!m_content.madeBy.isEmpty())
-            made = Text::tr("%1 by %2").arg(made, m_content.madeBy);
-        fields.push_back({Text::tr("this copy made"), made});
+            made = RunRecordWords::tr("%1 by %2").arg(made, m_content.madeBy);
+        fields.push_back({RunRecordWords::tr("this copy made"), made});
         m_flow.fields(fields, 3);
         if (const QString sentence = stateSentence(stateOf(m_content)); !sentence.isEmpty())
             m_flow.paragraph(sentence);
@@ -129,26 +130,27 @@ private:
     {
         if (!m_content.record)
             return;
-        m_flow.heading(Text::tr("Decision"));
+        m_flow.heading(RunRecordWords::tr("Decision"));
         if (m_content.record->decisions.empty()) {
-            m_flow.paragraph(Text::tr("Nobody has decided on this run."));
+            m_flow.paragraph(RunRecordWords::tr("Nobody has decided on this run."));
             return;
         }
         PrintedTable table;
-        table.columns = {{Text::tr("decided"), Fit::Wrap, false, true},
-                         {Text::tr("by"), Fit::Wrap},
-                         {Text::tr("at")},
-                         {Text::tr("reason"), Fit::Wrap},
-                         {Text::tr("program")}};
+        table.columns = {{RunRecordWords::tr("decided"), Fit::Wrap, false, true},
+                         {RunRecordWords::tr("by"), Fit::Wrap},
+                         {RunRecordWords::tr("at")},
+                         {RunRecordWords::tr("reason"), Fit::Wrap},
+                         {RunRecordWords::tr("program")}};
         for (const ReportDecision &decision : m_content.record->decisions) {
-            const QString what = decision.samples.isEmpty()
-                                     ? decision.what
-                                     : Text::tr("%1: %2").arg(decision.what, decision.samples.join(u", "_s));
+            const QString what =
+                decision.samples.isEmpty()
+                    ? decision.what
+                    : RunRecordWords::tr("%1: %2").arg(decision.what, decision.samples.join(u", "_s));
             table.rows.push_back({what, personOnReport(decision.act), momentOnReport(decision.act.at),
                                   decision.act.reason.isEmpty() ? none : decision.act.reason,
                                   decision.programVersion});
             if (decision.takenBack)
-                table.rows.push_back({Text::tr("taken back, on the bench again"),
+                table.rows.push_back({RunRecordWords::tr("taken back, on the bench again"),
                                       personOnReport(*decision.takenBack),
                                       momentOnReport(decision.takenBack->at),
                                       decision.takenBack->reason,
@@ -159,17 +161,17 @@ private:
 
     void writeResults()
     {
-        m_flow.heading(Text::tr("Results"));
+        m_flow.heading(RunRecordWords::tr("Results"));
         PrintedTable table;
-        table.columns = {{Text::tr("sample"), Fit::Wrap},
-                         {Text::tr("quantity"), Fit::Wrap},
-                         {Text::tr("result"), Fit::Natural, true, true},
-                         {Text::tr("± U"), Fit::Natural, true},
-                         {Text::tr("unit")},
-                         {Text::tr("k"), Fit::Natural, true},
-                         {Text::tr("tubes"), Fit::Natural, true},
-                         {Text::tr("spread"), Fit::Natural, true},
-                         {Text::tr("verdict")}};
+        table.columns = {{RunRecordWords::tr("sample"), Fit::Wrap},
+                         {RunRecordWords::tr("quantity"), Fit::Wrap},
+                         {RunRecordWords::tr("result"), Fit::Natural, true, true},
+                         {RunRecordWords::tr("± U"), Fit::Natural, true},
+                         {RunRecordWords::tr("unit")},
+                         {RunRecordWords::tr("k"), Fit::Natural, true},
+                         {RunRecordWords::tr("tubes"), Fit::Natural, true},
+                         {RunRecordWords::tr("spread"), Fit::Natural, true},
+                         {RunRecordWords::tr("verdict")}};
         QStringList remarks;
         for (const evaluation::Result &result : m_content.evaluation.results) {
             const ResultWords words = wordsOf(m_content, result);
@@ -181,7 +183,7 @@ private:
                                   evaluation::verdictWord(result.verdict)});
             const ReportedResult *reported = reportedAs(m_content, result);
             if (reported && !reported->remark.isEmpty())
-                remarks << Text::tr("%1, %2: %3")
+                remarks << RunRecordWords::tr("%1, %2: %3")
                                .arg(result.sample, quantityName(m_content.method, result.measurand),
                                     m_part.local(reported->remark));
         }
@@ -193,7 +195,7 @@ private:
                 m_flow.paragraph(sentence);
         }
         for (const ReportCompliance &line : m_content.compliance)
-            m_flow.paragraph(Text::tr("%1, %2: %3. Specification: %4. Decision rule: %5.")
+            m_flow.paragraph(RunRecordWords::tr("%1, %2: %3. Specification: %4. Decision rule: %5.")
                                  .arg(line.sample, quantityName(m_content.method, line.measurand),
                                       m_part.local(line.statement), m_part.local(line.specification),
                                       m_part.local(line.rule)));
@@ -212,30 +214,30 @@ private:
                 runs << companionName(companion);
         }
         return runs.isEmpty() ? QString()
-                              : Text::tr("%1, %2, rests on this run and on %3.")
+                              : RunRecordWords::tr("%1, %2, rests on this run and on %3.")
                                     .arg(result.sample, quantityName(m_content.method, result.measurand),
-                                         runs.join(Text::tr(" and ")));
+                                         runs.join(RunRecordWords::tr(" and ")));
     }
 
     static QString companionName(const ReportCompanion &companion)
     {
         const QString code = run::groupedCode(run::runCode(companion.run, companion.method.version));
-        return companion.number ? Text::tr("run %1 of the notebook (\"%2\", %3)")
+        return companion.number ? RunRecordWords::tr("run %1 of the notebook (\"%2\", %3)")
                                       .arg(*companion.number)
                                       .arg(companion.run.title, code)
-                                : Text::tr("the run \"%1\" (%2)").arg(companion.run.title, code);
+                                : RunRecordWords::tr("the run \"%1\" (%2)").arg(companion.run.title, code);
     }
 
     /// Those that failed one by one; of those that passed, what is said in the same words once.
     void writeChecks()
     {
-        m_flow.heading(Text::tr("Checks"));
+        m_flow.heading(RunRecordWords::tr("Checks"));
         PrintedTable table;
         table.mostLines = 40;
-        table.columns = {{Text::tr("check"), Fit::Natural},
-                         {Text::tr("verdict"), Fit::Natural, false, true},
-                         {Text::tr("of"), Fit::Wrap},
-                         {Text::tr("what was found"), Fit::Wrap}};
+        table.columns = {{RunRecordWords::tr("check"), Fit::Natural},
+                         {RunRecordWords::tr("verdict"), Fit::Natural, false, true},
+                         {RunRecordWords::tr("of"), Fit::Wrap},
+                         {RunRecordWords::tr("what was found"), Fit::Wrap}};
         std::vector<evaluation::Check> checks = m_content.evaluation.checks;
         for (const evaluation::Result &result : m_content.evaluation.results) {
             for (const evaluation::Check &check : result.checks) {
@@ -257,8 +259,8 @@ private:
                     scopes.push_back(other.scope);
             }
             table.rows.push_back({evaluation::checkWord(check.id).replace(u'-', u' '),
-                                  check.passed ? Text::tr("passed") : Text::tr("failed"), scopesText(scopes),
-                                  m_part.local(check.message)});
+                                  check.passed ? RunRecordWords::tr("passed") : RunRecordWords::tr("failed"),
+                                  scopesText(scopes), m_part.local(check.message)});
         }
         m_flow.table(table);
     }
@@ -293,11 +295,12 @@ private:
 
     void writeCompanion(const ReportCompanion &companion)
     {
-        m_flow.heading(Text::tr("Run that results are taken from: %1").arg(companion.run.title));
+        m_flow.heading(RunRecordWords::tr("Run that results are taken from: %1").arg(companion.run.title));
         const QString code = run::groupedCode(run::runCode(companion.run, companion.method.version));
-        m_flow.paragraph(companion.number
-                             ? Text::tr("Run %1 of the same notebook, %2.").arg(*companion.number).arg(code)
-                             : Text::tr("Run %1.").arg(code));
+        m_flow.paragraph(
+            companion.number
+                ? RunRecordWords::tr("Run %1 of the same notebook, %2.").arg(*companion.number).arg(code)
+                : RunRecordWords::tr("Run %1.").arg(code));
         writePart(
             {m_content, companion.method, companion.run, companion.evaluation, companion.inputs, nullptr},
             resultsTaken(companion));
@@ -305,23 +308,24 @@ private:
 
     void writeIntegrity()
     {
-        m_flow.heading(Text::tr("What plateau verify confirms"));
-        m_flow.paragraph(
-            Text::tr("SHA-256 of the run and its method as printed here: %1").arg(m_content.contentHash));
+        m_flow.heading(RunRecordWords::tr("What plateau verify confirms"));
+        m_flow.paragraph(RunRecordWords::tr("SHA-256 of the run and its method as printed here: %1")
+                             .arg(m_content.contentHash));
         if (!m_content.record) {
             m_flow.paragraph(
-                Text::tr("The run stands in no notebook: the hash is that of its file's content, "
-                         "written as plateau-run/1 with its method."));
+                RunRecordWords::tr("The run stands in no notebook: the hash is that of its file's content, "
+                                   "written as plateau-run/1 with its method."));
             return;
         }
         for (const ReportDecision &decision : m_content.record->decisions)
-            m_flow.paragraph(Text::tr("Reviewed on %1: %2%3")
+            m_flow.paragraph(RunRecordWords::tr("Reviewed on %1: %2%3")
                                  .arg(momentOnReport(decision.act.at), decision.contentHash,
                                       decision.contentHash == m_content.contentHash
-                                          ? Text::tr(" (the same)")
-                                          : Text::tr(" (another: it was changed since)")));
-        m_flow.paragraph(Text::tr("Audit: %n entries, head %1", nullptr, m_content.record->auditEntries)
-                             .arg(m_content.record->auditHead));
+                                          ? RunRecordWords::tr(" (the same)")
+                                          : RunRecordWords::tr(" (another: it was changed since)")));
+        m_flow.paragraph(
+            RunRecordWords::tr("Audit: %n entries, head %1", nullptr, m_content.record->auditEntries)
+                .arg(m_content.record->auditHead));
     }
 
     const ReportContent &m_content;
@@ -335,12 +339,13 @@ QByteArray runRecordPdf(const ReportContent &content, Paper paper)
 {
     const QString number = reportNumber(content);
     RunningText running;
-    running.title = Text::tr("Run record %1").arg(number);
+    running.title = RunRecordWords::tr("Run record %1").arg(number);
     running.headLeft = content.run.title;
-    running.headRight = Text::tr("run record %1, revision %2").arg(number).arg(revisionOf(content));
-    running.mark = stateOf(content) == ReportState::Accepted ? Text::tr("COPY") : stateMark(stateOf(content));
+    running.headRight = RunRecordWords::tr("run record %1, revision %2").arg(number).arg(revisionOf(content));
+    running.mark =
+        stateOf(content) == ReportState::Accepted ? RunRecordWords::tr("COPY") : stateMark(stateOf(content));
     running.foot =
-        Text::tr("Run record %1, revision %2, made %3 with Plateau %4; content %5")
+        RunRecordWords::tr("Run record %1, revision %2, made %3 with Plateau %4; content %5")
             .arg(number)
             .arg(revisionOf(content))
             .arg(momentOnReport(content.madeAt), content.programVersion, content.contentHash.left(12));
@@ -349,8 +354,9 @@ QByteArray runRecordPdf(const ReportContent &content, Paper paper)
 
 QString runRecordFileName(const ReportContent &content)
 {
-    return fileNameOf(Text::tr("run record %1", "a file name").arg(printable(content.run.title).left(80)),
-                      u".pdf"_s);
+    return fileNameOf(
+        RunRecordWords::tr("run record %1", "a file name").arg(printable(content.run.title).left(80)),
+        u".pdf"_s);
 }
 
 } // namespace plateau::ui

@@ -15,22 +15,22 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Text {
+struct WorksheetcontentWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
 };
 
 QString rangeText(const assay::Interval &interval)
 {
-    return interval.lower == interval.upper
-               ? plainText(interval.lower)
-               : Text::tr("%1 to %2").arg(plainText(interval.lower), plainText(interval.upper));
+    return interval.lower == interval.upper ? plainText(interval.lower)
+                                            : WorksheetcontentWords::tr("%1 to %2")
+                                                  .arg(plainText(interval.lower), plainText(interval.upper));
 }
 
 QString preparationOf(const run::Sample &sample)
 {
     QStringList parts;
     if (sample.form == run::Form::Solid && sample.mass_g && sample.extract_mL)
-        parts << Text::tr("%1 in %2")
+        parts << WorksheetcontentWords::tr("%1 in %2")
                      .arg(withUnit(plainText(*sample.mass_g), u"g"_s),
                           withUnit(plainText(*sample.extract_mL), u"mL"_s));
     if (!sample.dilution.empty())
@@ -92,26 +92,26 @@ QString roleOnPaper(run::Role role)
 {
     switch (role) {
     case run::Role::Blank:
-        return Text::tr("blank");
+        return WorksheetcontentWords::tr("blank");
     case run::Role::SampleBlank:
-        return Text::tr("sample blank");
+        return WorksheetcontentWords::tr("sample blank");
     case run::Role::Standard:
-        return Text::tr("standard");
+        return WorksheetcontentWords::tr("standard");
     case run::Role::Control:
-        return Text::tr("control");
+        return WorksheetcontentWords::tr("control");
     case run::Role::Spiked:
-        return Text::tr("spiked");
+        return WorksheetcontentWords::tr("spiked");
     case run::Role::Sample:
         break;
     }
-    return Text::tr("sample");
+    return WorksheetcontentWords::tr("sample");
 }
 
 QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps)
 {
     QStringList parts;
     for (const run::DilutionStep &step : steps)
-        parts << Text::tr("%1 → %2", "millilitres taken, made up to")
+        parts << WorksheetcontentWords::tr("%1 → %2", "millilitres taken, made up to")
                      .arg(plainText(step.take_mL), withUnit(plainText(step.makeUpTo_mL), u"mL"_s));
     return parts.join(u", "_s);
 }
@@ -119,9 +119,9 @@ QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps)
 QString waitOnPaper(const assay::WaitStep &wait)
 {
     const QString time = withUnit(rangeText(wait.wait_min), u"min"_s);
-    return wait.temperature_C
-               ? Text::tr("%1 at %2").arg(time, withUnit(rangeText(*wait.temperature_C), u"°C"_s))
-               : time;
+    return wait.temperature_C ? WorksheetcontentWords::tr("%1 at %2")
+                                    .arg(time, withUnit(rangeText(*wait.temperature_C), u"°C"_s))
+                              : time;
 }
 
 } // namespace plateau::ui

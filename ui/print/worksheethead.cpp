@@ -19,7 +19,7 @@ using evaluation::withUnit;
 
 namespace {
 
-struct Text {
+struct WorksheetheadWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
 };
 
@@ -35,23 +35,25 @@ QString opticsText(const WorksheetContent &content)
 {
     const int wavelength_nm = content.run.wavelength_nm.value_or(content.method.wavelength_nm);
     const double pathLength_mm = content.run.pathLength_mm.value_or(content.method.pathLength_mm);
-    return Text::tr("version %1, %2, cuvette of %3")
+    return WorksheetheadWords::tr("version %1, %2, cuvette of %3")
         .arg(QString::number(content.method.version), withUnit(QString::number(wavelength_nm), u"nm"_s),
              withUnit(plainText(pathLength_mm), u"mm"_s));
 }
 
 QString rhythmText(const WorksheetContent &content)
 {
-    const QString tubes = Text::tr("%n tubes", nullptr, static_cast<int>(content.run.tubes.size()));
+    const QString tubes =
+        WorksheetheadWords::tr("%n tubes", nullptr, static_cast<int>(content.run.tubes.size()));
     if (!content.startInterval_s)
         return tubes;
     const int seconds = *content.startInterval_s;
-    const QString interval = seconds % 60 == 0 ? withUnit(QString::number(seconds / 60), u"min"_s)
-                             : seconds < 120
-                                 ? withUnit(QString::number(seconds), u"s"_s)
-                                 : Text::tr("%1 %2").arg(withUnit(QString::number(seconds / 60), u"min"_s),
-                                                         withUnit(QString::number(seconds % 60), u"s"_s));
-    return Text::tr("%1: start the next one every %2").arg(tubes, interval);
+    const QString interval =
+        seconds % 60 == 0 ? withUnit(QString::number(seconds / 60), u"min"_s)
+        : seconds < 120
+            ? withUnit(QString::number(seconds), u"s"_s)
+            : WorksheetheadWords::tr("%1 %2").arg(withUnit(QString::number(seconds / 60), u"min"_s),
+                                                  withUnit(QString::number(seconds % 60), u"s"_s));
+    return WorksheetheadWords::tr("%1: start the next one every %2").arg(tubes, interval);
 }
 
 /// A caption, then what is known, on a line to write on.
@@ -74,11 +76,11 @@ void paintFields(Canvas &canvas, const WorksheetContent &content, const QRectF &
         QString known;
         double part;
     } fields[] = {
-        {Text::tr("date"), started ? started->toString(u"yyyy-MM-dd"_s) : QString(), 0.2},
-        {Text::tr("started at"), started ? started->toString(u"HH:mm"_s) : QString(), 0.19},
-        {Text::tr("by"), content.person, 0.25},
-        {Text::tr("photometer"), {}, 0.22},
-        {Text::tr("°C"), {}, 0.14},
+        {WorksheetheadWords::tr("date"), started ? started->toString(u"yyyy-MM-dd"_s) : QString(), 0.2},
+        {WorksheetheadWords::tr("started at"), started ? started->toString(u"HH:mm"_s) : QString(), 0.19},
+        {WorksheetheadWords::tr("by"), content.person, 0.25},
+        {WorksheetheadWords::tr("photometer"), {}, 0.22},
+        {WorksheetheadWords::tr("°C"), {}, 0.14},
     };
     double x = area.left();
     for (const auto &field : fields) {
@@ -102,12 +104,12 @@ void paintLot(Canvas &canvas, const QRectF &area, const WorksheetContent &conten
 {
     const run::LotUse *lot = lotOf(content, round);
     const QRectF name(area.left(), area.top(), area.width() * 0.52, area.height());
-    paintField(canvas, name.adjusted(0, 0, 0, -0.8), Text::tr("lot"), round.lot);
+    paintField(canvas, name.adjusted(0, 0, 0, -0.8), WorksheetheadWords::tr("lot"), round.lot);
     if (lot && lot->expires)
-        canvas.shrunkText(
-            {name.right(), area.top(), area.width() * 0.48, area.height()},
-            Text::tr("until %1", "the last good day of a lot").arg(lot->expires->toString(Qt::ISODate)),
-            {7.5}, 6);
+        canvas.shrunkText({name.right(), area.top(), area.width() * 0.48, area.height()},
+                          WorksheetheadWords::tr("until %1", "the last good day of a lot")
+                              .arg(lot->expires->toString(Qt::ISODate)),
+                          {7.5}, 6);
 }
 
 } // namespace
@@ -115,7 +117,7 @@ void paintLot(Canvas &canvas, const QRectF &area, const WorksheetContent &conten
 void paintSwirl(Canvas &canvas, const QRectF &area)
 {
     canvas.fill(area);
-    canvas.text(area, Text::tr("swirl"), {6.5, true, Qt::AlignCenter, 1, true});
+    canvas.text(area, WorksheetheadWords::tr("swirl"), {6.5, true, Qt::AlignCenter, 1, true});
 }
 
 void paintNumber(Canvas &canvas, const QPointF &centre, int number)
@@ -185,8 +187,8 @@ void paintAdditions(Canvas &canvas, const WorksheetContent &content, const Sheet
 void paintFoot(Canvas &canvas, const WorksheetContent &content, const SheetTable &table, int page, int pages)
 {
     const QRectF foot(table.left_mm, table.sheetHeight_mm - sheetBottom_mm + 1.5, table.width_mm, 3.5);
-    canvas.text(foot, Text::tr("Plateau, run %1").arg(run::groupedCode(codeOf(content))), {7});
-    canvas.text(foot, Text::tr("page %1 of %2").arg(page).arg(pages),
+    canvas.text(foot, WorksheetheadWords::tr("Plateau, run %1").arg(run::groupedCode(codeOf(content))), {7});
+    canvas.text(foot, WorksheetheadWords::tr("page %1 of %2").arg(page).arg(pages),
                 {7, true, Qt::AlignRight | Qt::AlignVCenter});
 }
 

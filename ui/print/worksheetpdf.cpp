@@ -18,7 +18,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct WorksheetpdfWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
 };
 
@@ -114,7 +114,7 @@ private:
 QByteArray worksheetPdf(const WorksheetContent &content, Paper paper)
 {
     const SheetTable table = tableOf(content, paper);
-    const QString title = Text::tr("Worksheet: %1").arg(printable(content.run.title));
+    const QString title = WorksheetpdfWords::tr("Worksheet: %1").arg(printable(content.run.title));
     // Which names are cut shows in painting, and giving them in full takes room from the rows: again, until
     // nothing more is cut. Higher rows cut fewer names, so that this comes to an end.
     std::vector<TubeGroup> names;
@@ -138,7 +138,8 @@ QByteArray worksheetPdf(const WorksheetContent &content, Paper paper)
 
 QString worksheetFileName(const run::Run &run)
 {
-    return fileNameOf(Text::tr("worksheet %1", "a file name").arg(printable(run.title).left(80)), u".pdf"_s);
+    return fileNameOf(WorksheetpdfWords::tr("worksheet %1", "a file name").arg(printable(run.title).left(80)),
+                      u".pdf"_s);
 }
 
 } // namespace plateau::ui

@@ -15,7 +15,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct WorksheetrowsWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
 };
 
@@ -52,10 +52,12 @@ template <class Use> void WorksheetRows::eachColumn(Use use) const
 void WorksheetRows::paintHead(Canvas &canvas, double top_mm) const
 {
     const TextStyle caption{7, false, Qt::AlignHCenter | Qt::AlignBottom};
-    canvas.text({m_table.left_mm, top_mm, m_table.number_mm, headHeight_mm - 0.8}, Text::tr("tube"), caption);
+    canvas.text({m_table.left_mm, top_mm, m_table.number_mm, headHeight_mm - 0.8},
+                WorksheetrowsWords::tr("tube"), caption);
     canvas.text(
         {m_table.left_mm + m_table.number_mm + 1, top_mm, m_table.contents_mm - 1, headHeight_mm - 0.8},
-        Text::tr("contents, taken → made up to"), {7, false, Qt::AlignLeft | Qt::AlignBottom, 2});
+        WorksheetrowsWords::tr("contents, taken → made up to"),
+        {7, false, Qt::AlignLeft | Qt::AlignBottom, 2});
     eachColumn([&](const SheetColumn &column, double x) {
         const QRectF cell(x, top_mm, column.width_mm, headHeight_mm);
         if (column.kind == SheetColumn::Kind::Round)
@@ -86,11 +88,11 @@ void WorksheetRows::paintReadingHead(Canvas &canvas, const QRectF &cell, const S
     const double each_mm = cell.width() / column.values;
     for (int i = 0; i < column.values; ++i) {
         const QRectF own(cell.left() + i * each_mm, cell.top(), each_mm, cell.height() - 0.8);
-        canvas.text({own.left(), own.top(), own.width() * valuePart, own.height()}, Text::tr("reads"),
-                    caption);
+        canvas.text({own.left(), own.top(), own.width() * valuePart, own.height()},
+                    WorksheetrowsWords::tr("reads"), caption);
         canvas.text(
             {own.left() + own.width() * valuePart, own.top(), own.width() * (1 - valuePart), own.height()},
-            Text::tr("time"), caption);
+            WorksheetrowsWords::tr("time"), caption);
     }
 }
 

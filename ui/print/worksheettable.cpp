@@ -18,7 +18,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct WorksheettableWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
 };
 
@@ -91,8 +91,11 @@ private:
                                    roundWidth_mm(m_content, m_content.rounds[i])});
         }
     }
-    void add(const assay::MixStep &, int) { m_pause << Text::tr("mix"); }
-    void add(const assay::WaitStep &wait, int) { m_pause << Text::tr("wait %1").arg(waitOnPaper(wait)); }
+    void add(const assay::MixStep &, int) { m_pause << WorksheettableWords::tr("mix"); }
+    void add(const assay::WaitStep &wait, int)
+    {
+        m_pause << WorksheettableWords::tr("wait %1").arg(waitOnPaper(wait));
+    }
     void add(const assay::ReadStep &read, int)
     {
         endPause();

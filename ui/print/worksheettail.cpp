@@ -10,7 +10,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Text {
+struct WorksheettailWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
 };
 
@@ -37,12 +37,12 @@ WorksheetTail::WorksheetTail(const Canvas &canvas, const WorksheetContent &conte
         if (spoilt.isEmpty())
             continue;
         if (std::exchange(first, false))
-            addHeading(Text::tr("Tubes that do not count"));
-        addParagraph(canvas, Text::tr("tube %1: %2").arg(i + 1).arg(spoilt));
+            addHeading(WorksheettailWords::tr("Tubes that do not count"));
+        addParagraph(canvas, WorksheettailWords::tr("tube %1: %2").arg(i + 1).arg(spoilt));
     }
     if (content.method.cautions.empty())
         return;
-    addHeading(Text::tr("Cautions"));
+    addHeading(WorksheettailWords::tr("Cautions"));
     for (const QString &caution : content.method.cautions)
         addParagraph(canvas, caution);
 }
@@ -69,9 +69,11 @@ void WorksheetTail::addNames(const Canvas &canvas, const std::vector<TubeGroup> 
 {
     if (names.empty())
         return;
-    addHeading(Text::tr("Names in full"));
+    addHeading(WorksheettailWords::tr("Names in full"));
     for (const TubeGroup &group : names)
-        addParagraph(canvas, Text::tr("tube %1: %2").arg(group.firstTube + 1).arg(printable(group.name)));
+        addParagraph(
+            canvas,
+            WorksheettailWords::tr("tube %1: %2").arg(group.firstTube + 1).arg(printable(group.name)));
 }
 
 double WorksheetTail::height_mm() const
@@ -122,7 +124,8 @@ void WorksheetTail::paint(Canvas &canvas, double top_mm, double bottom_mm,
     const QRectF notes(m_table.left_mm, end_mm + notesGap_mm, m_table.width_mm,
                        bottom_mm - end_mm - notesGap_mm);
     canvas.box(notes, 0.2);
-    canvas.text(notes.adjusted(1.5, 1, -1, -1), Text::tr("notes"), {7, false, Qt::AlignLeft | Qt::AlignTop});
+    canvas.text(notes.adjusted(1.5, 1, -1, -1), WorksheettailWords::tr("notes"),
+                {7, false, Qt::AlignLeft | Qt::AlignTop});
 }
 
 } // namespace plateau::ui

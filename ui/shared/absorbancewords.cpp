@@ -13,7 +13,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct AbsorbanceWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::AbsorbanceChart)
 };
 
@@ -32,24 +32,25 @@ QString slopeText(const AbsorbanceSeries::Line &line)
         error_per_min > 0 ? std::clamp(evaluation::decimalsFor(error_per_min, 2), 3, 6) : usualDecimals;
     const QString slope = fixedText(line.slope_per_min, decimals);
     if (!line.slopeError_per_min)
-        return Words::tr("slope %1 per min").arg(slope);
-    return Words::tr("slope %1 per min, standard error %2").arg(slope, fixedText(error_per_min, decimals));
+        return AbsorbanceWords::tr("slope %1 per min").arg(slope);
+    return AbsorbanceWords::tr("slope %1 per min, standard error %2")
+        .arg(slope, fixedText(error_per_min, decimals));
 }
 
 QString endText(const AbsorbanceSeries &series)
 {
     if (!series.ended)
-        return Words::tr("Too few readings to say whether it has ended.");
-    return *series.ended ? Words::tr("Ended: it changes steadily.")
-                         : Words::tr("Not ended yet: it still changes, or not steadily.");
+        return AbsorbanceWords::tr("Too few readings to say whether it has ended.");
+    return *series.ended ? AbsorbanceWords::tr("Ended: it changes steadily.")
+                         : AbsorbanceWords::tr("Not ended yet: it still changes, or not steadily.");
 }
 
 QString lineText(const AbsorbanceSeries &series)
 {
     const AbsorbanceSeries::Line &line = *series.line;
     const int used = static_cast<int>(series.points.size()) - line.firstUsedPoint;
-    const QString start = series.start.isEmpty() ? Words::tr("0 min") : series.start;
-    return Words::tr("%1 at %2 by the line through the last %3 points, %4.")
+    const QString start = series.start.isEmpty() ? AbsorbanceWords::tr("0 min") : series.start;
+    return AbsorbanceWords::tr("%1 at %2 by the line through the last %3 points, %4.")
         .arg(evaluation::absorbanceText(line.atStart), start, QString::number(used), slopeText(line));
 }
 
@@ -58,7 +59,7 @@ QString lineText(const AbsorbanceSeries &series)
 QString seriesText(const AbsorbanceSeries &series)
 {
     if (series.points.empty())
-        return Words::tr("No reading of this series yet.");
+        return AbsorbanceWords::tr("No reading of this series yet.");
     QStringList sentences{endText(series)};
     if (series.line)
         sentences << lineText(series);
@@ -73,7 +74,8 @@ QString seriesDescription(const AbsorbanceSeries &series)
         const QString time = evaluation::minutesText(point.time_min);
         const QString value = evaluation::absorbanceText(point.absorbance);
         const bool isUsed = series.line && static_cast<int>(i) >= series.line->firstUsedPoint;
-        lines << (isUsed ? Words::tr("%1: %2, in the line") : Words::tr("%1: %2")).arg(time, value);
+        lines << (isUsed ? AbsorbanceWords::tr("%1: %2, in the line") : AbsorbanceWords::tr("%1: %2"))
+                     .arg(time, value);
     }
     return lines.join(QChar::LineFeed);
 }

@@ -8,7 +8,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct MatrixTextWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::MatrixText)
 };
 
@@ -19,19 +19,19 @@ QString matrixText(assay::Matrix matrix)
     using assay::Matrix;
     switch (matrix) {
     case Matrix::Clear:
-        return Words::tr("Clear and colourless");
+        return MatrixTextWords::tr("Clear and colourless");
     case Matrix::Coloured:
-        return Words::tr("Coloured");
+        return MatrixTextWords::tr("Coloured");
     case Matrix::Turbid:
-        return Words::tr("Turbid");
+        return MatrixTextWords::tr("Turbid");
     case Matrix::Carbonated:
-        return Words::tr("Carbonated");
+        return MatrixTextWords::tr("Carbonated");
     case Matrix::Fatty:
-        return Words::tr("Fatty");
+        return MatrixTextWords::tr("Fatty");
     case Matrix::ProteinRich:
-        return Words::tr("Rich in protein");
+        return MatrixTextWords::tr("Rich in protein");
     case Matrix::Solid:
-        return Words::tr("Solid");
+        return MatrixTextWords::tr("Solid");
     }
     return {};
 }

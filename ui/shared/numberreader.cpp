@@ -13,7 +13,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct NumberReaderWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::NumberReader)
 };
 
@@ -31,8 +31,8 @@ double NumberReader::number(const QString &text, const QString &pointer) const
         return *value;
     complain(pointer,
              text.trimmed().isEmpty()
-                 ? Words::tr("is empty; a number is needed")
-                 : Words::tr("\"%1\" is no number. %2")
+                 ? NumberReaderWords::tr("is empty; a number is needed")
+                 : NumberReaderWords::tr("\"%1\" is no number. %2")
                        .arg(text, exchange::faultSentence(std::get<exchange::DecimalFault>(parsed))));
     return 0;
 }
@@ -43,7 +43,7 @@ int NumberReader::whole(const QString &text, const QString &pointer) const
     const double value = number(text, pointer);
     constexpr double largest = 1e6;
     if (m_problems.size() == before && (value != std::floor(value) || std::abs(value) > largest)) {
-        complain(pointer, Words::tr("must be a whole number, not %1").arg(text.trimmed()));
+        complain(pointer, NumberReaderWords::tr("must be a whole number, not %1").arg(text.trimmed()));
         return 0;
     }
     return static_cast<int>(value);

@@ -29,7 +29,7 @@ namespace {
 
 /// More than these are drawn as a path, with marks only where they are outside.
 constexpr int mostMarks = 120;
-constexpr double markSize = 7;
+constexpr double pointSize = 7;
 
 QScatterSeries *scatter(QScatterSeries::MarkerShape shape, double size)
 {
@@ -51,9 +51,9 @@ PointChart::PointChart(const Theme &theme, const QString &accessibleName, QWidge
     , m_bandBottom(new QLineSeries)
     , m_band(new QAreaSeries(m_bandTop, m_bandBottom))
     , m_path(new QLineSeries)
-    , m_within(scatter(QScatterSeries::MarkerShapeCircle, markSize))
-    , m_outside(scatter(QScatterSeries::MarkerShapeRectangle, markSize))
-    , m_newest(scatter(QScatterSeries::MarkerShapeRotatedRectangle, 2 * markSize))
+    , m_within(scatter(QScatterSeries::MarkerShapeCircle, pointSize))
+    , m_outside(scatter(QScatterSeries::MarkerShapeRectangle, pointSize))
+    , m_newest(scatter(QScatterSeries::MarkerShapeRotatedRectangle, 2 * pointSize))
     , m_lower(scatter(QScatterSeries::MarkerShapeCircle, 1))
     , m_upper(scatter(QScatterSeries::MarkerShapeCircle, 1))
     , m_order(new QCategoryAxis)

@@ -11,7 +11,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct PointhistoryWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::PointChart)
 };
 
@@ -23,13 +23,13 @@ QString numberText(const PointHistory &history, double value)
 QString bandText(const PointHistory &history)
 {
     if (history.lower && history.upper)
-        return Words::tr("limits %1 to %2")
+        return PointhistoryWords::tr("limits %1 to %2")
             .arg(numberText(history, *history.lower), numberText(history, *history.upper));
     if (history.lower)
-        return Words::tr("lower limit %1").arg(numberText(history, *history.lower));
+        return PointhistoryWords::tr("lower limit %1").arg(numberText(history, *history.lower));
     if (history.upper)
-        return Words::tr("upper limit %1").arg(numberText(history, *history.upper));
-    return Words::tr("no limits");
+        return PointhistoryWords::tr("upper limit %1").arg(numberText(history, *history.upper));
+    return PointhistoryWords::tr("no limits");
 }
 
 QString sideText(const PointHistory &history, double value)
@@ -38,21 +38,21 @@ QString sideText(const PointHistory &history, double value)
         return {};
     switch (sideOf(history, value)) {
     case BandSide::Below:
-        return Words::tr("below the limit");
+        return PointhistoryWords::tr("below the limit");
     case BandSide::Above:
-        return Words::tr("above the limit");
+        return PointhistoryWords::tr("above the limit");
     case BandSide::Within:
         break;
     }
-    return Words::tr("within the limits");
+    return PointhistoryWords::tr("within the limits");
 }
 
 /// "102.1 on 2026-11-25, within the limits"
 QString pointText(const PointHistory &history, const PointHistory::Point &point)
 {
-    QString text = Words::tr("%1 on %2").arg(numberText(history, point.value), point.label);
+    QString text = PointhistoryWords::tr("%1 on %2").arg(numberText(history, point.value), point.label);
     if (const QString side = sideText(history, point.value); !side.isEmpty())
-        text = Words::tr("%1, %2").arg(text, side);
+        text = PointhistoryWords::tr("%1, %2").arg(text, side);
     return text;
 }
 
@@ -70,15 +70,15 @@ BandSide sideOf(const PointHistory &history, double value)
 QString historyText(const PointHistory &history)
 {
     if (history.points.empty())
-        return Words::tr("There is no history yet.");
+        return PointhistoryWords::tr("There is no history yet.");
     const auto outside =
         std::count_if(history.points.begin(), history.points.end(), [&](const PointHistory::Point &point) {
             return sideOf(history, point.value) != BandSide::Within;
         });
-    QString text =
-        Words::tr("Newest %1; %2.").arg(pointText(history, history.points.back()), bandText(history));
+    QString text = PointhistoryWords::tr("Newest %1; %2.")
+                       .arg(pointText(history, history.points.back()), bandText(history));
     if (history.lower || history.upper)
-        text += QChar::Space + Words::tr("Outside: %1 of %2.")
+        text += QChar::Space + PointhistoryWords::tr("Outside: %1 of %2.")
                                    .arg(QString::number(outside), QString::number(history.points.size()));
     return text;
 }
@@ -92,7 +92,7 @@ QString historyDescription(const PointHistory &history)
         lines.prepend(history.quantity);
     const std::size_t count = std::min(mostPoints, history.points.size());
     if (count < history.points.size())
-        lines << Words::tr("The newest %1 of %2:")
+        lines << PointhistoryWords::tr("The newest %1 of %2:")
                      .arg(QString::number(count), QString::number(history.points.size()));
     for (std::size_t back = 0; back < count; ++back)
         lines << pointText(history, history.points[history.points.size() - 1 - back]);

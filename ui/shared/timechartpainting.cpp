@@ -19,7 +19,7 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct TimechartpaintingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::TimeChart)
 };
 
@@ -60,7 +60,7 @@ public:
         }
         m_painter.setPen(m_theme.mutedText());
         m_painter.drawText(m_layout.nameArea(m_layout.axis.top(), m_layout.axis.height()),
-                           Qt::AlignRight | Qt::AlignVCenter, Words::tr("min"));
+                           Qt::AlignRight | Qt::AlignVCenter, TimechartpaintingWords::tr("min"));
         m_painter.drawLine(m_layout.plot.topLeft(), m_layout.plot.topRight());
     }
 
@@ -131,23 +131,24 @@ public:
                                Qt::AlignVCenter, word);
             x += length + 3 * side / 2;
         };
-        entry(Words::tr("add"), side * 0.6, [&](const QRectF &area) { paintDrop(m_painter, m_theme, area); });
-        entry(Words::tr("wait"), side * 2,
+        entry(TimechartpaintingWords::tr("add"), side * 0.6,
+              [&](const QRectF &area) { paintDrop(m_painter, m_theme, area); });
+        entry(TimechartpaintingWords::tr("wait"), side * 2,
               [&](const QRectF &area) { paintThread(m_painter, m_theme, area.left(), area.right(), y); });
-        entry(Words::tr("read"), side * 0.6,
+        entry(TimechartpaintingWords::tr("read"), side * 0.6,
               [&](const QRectF &area) { paintCuvette(m_painter, m_theme, area); });
         if (m_view.data.live) {
-            entry(Words::tr("time for it"), side * 2, [&](const QRectF &area) {
+            entry(TimechartpaintingWords::tr("time for it"), side * 2, [&](const QRectF &area) {
                 paintWindow(m_painter, m_theme, area, WindowLook::Awaited, false);
             });
-            entry(Words::tr("due"), side * 2,
+            entry(TimechartpaintingWords::tr("due"), side * 2,
                   [&](const QRectF &area) { paintWindow(m_painter, m_theme, area, WindowLook::Due, false); });
-            entry(Words::tr("late"), side * 2, [&](const QRectF &area) {
+            entry(TimechartpaintingWords::tr("late"), side * 2, [&](const QRectF &area) {
                 paintLateness(m_painter, m_theme, area.left(), area.right(), y);
             });
         }
         if (m_view.data.now_s)
-            entry(Words::tr("now"), 2,
+            entry(TimechartpaintingWords::tr("now"), 2,
                   [&](const QRectF &area) { m_painter.fillRect(area, m_theme.colour(State::Bad)); });
     }
 
@@ -181,7 +182,8 @@ private:
             return;
         const QRectF area = m_layout.across(span.start_s, span.end_s, m_layout.lane);
         const double y = area.center().y();
-        const QString text = Words::tr("free %1").arg(stopwatchText(span.end_s - span.start_s));
+        const QString text =
+            TimechartpaintingWords::tr("free %1").arg(stopwatchText(span.end_s - span.start_s));
         const double length = m_metrics.horizontalAdvance(text) + 8;
         m_painter.setPen(QPen(m_theme.text(), 1));
         for (const double x : {area.left(), area.right()})
@@ -206,7 +208,7 @@ private:
 
 QString handsWord()
 {
-    return Words::tr("hands");
+    return TimechartpaintingWords::tr("hands");
 }
 
 void paintTimeChart(QPainter &painter, const TimeChartView &view)
@@ -214,7 +216,8 @@ void paintTimeChart(QPainter &painter, const TimeChartView &view)
     painter.setRenderHint(QPainter::Antialiasing);
     if (rowsOf(view.data) == 0) {
         painter.setPen(view.theme.text());
-        painter.drawText(painter.viewport(), Qt::AlignCenter, Words::tr("There is nothing to draw yet."));
+        painter.drawText(painter.viewport(), Qt::AlignCenter,
+                         TimechartpaintingWords::tr("There is nothing to draw yet."));
         return;
     }
     const Picture picture(painter, view);

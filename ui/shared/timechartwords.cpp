@@ -16,7 +16,7 @@ namespace {
 using Kind = TimeBar::Kind;
 using Phase = TimeStanding::Phase;
 
-struct Words {
+struct TimechartWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::TimeChart)
 };
 
@@ -26,14 +26,14 @@ QString nameOf(const TimeBar &bar)
         return bar.name;
     switch (bar.kind) {
     case Kind::Add:
-        return Words::tr("addition");
+        return TimechartWords::tr("addition");
     case Kind::Read:
-        return Words::tr("reading");
+        return TimechartWords::tr("reading");
     case Kind::Window:
     case Kind::Wait:
         break;
     }
-    return Words::tr("next step");
+    return TimechartWords::tr("next step");
 }
 
 QString windowText(const TimeBar &window, std::optional<Phase> phase)
@@ -42,12 +42,12 @@ QString windowText(const TimeBar &window, std::optional<Phase> phase)
     const QString start = stopwatchText(window.start_s);
     const QString end = stopwatchText(window.end_s);
     if (phase == Phase::Late)
-        return Words::tr("%1 late since %2").arg(name, end);
+        return TimechartWords::tr("%1 late since %2").arg(name, end);
     if (phase == Phase::Due)
-        return window.openEnded ? Words::tr("%1 due now").arg(name)
-                                : Words::tr("%1 due now, until %2").arg(name, end);
-    return window.openEnded ? Words::tr("%1 due from %2").arg(name, start)
-                            : Words::tr("%1 due %2 to %3").arg(name, start, end);
+        return window.openEnded ? TimechartWords::tr("%1 due now").arg(name)
+                                : TimechartWords::tr("%1 due now, until %2").arg(name, end);
+    return window.openEnded ? TimechartWords::tr("%1 due from %2").arg(name, start)
+                            : TimechartWords::tr("%1 due %2 to %3").arg(name, start, end);
 }
 
 const TimeBar &windowOf(const TimeRow &row, const TimeStanding &standing)
@@ -81,7 +81,7 @@ QString rowText(const TimeRow &row, std::optional<int> now_s)
     }
     if (row.remark)
         parts << row.remark->text;
-    return Words::tr("%1: %2").arg(row.name, (parts + done).join(Words::tr(", ")));
+    return TimechartWords::tr("%1: %2").arg(row.name, (parts + done).join(TimechartWords::tr(", ")));
 }
 
 QString chartText(const TimeChartData &data)
@@ -94,26 +94,27 @@ QString chartText(const TimeChartData &data)
             lines << rowText(row, data.now_s);
     }
     for (const FreeTime &span : data.free)
-        lines << Words::tr("Hands free from %1 to %2")
+        lines << TimechartWords::tr("Hands free from %1 to %2")
                      .arg(stopwatchText(span.start_s), stopwatchText(span.end_s));
     if (data.now_s)
-        lines << (data.live ? Words::tr("As of %1") : Words::tr("Now %1")).arg(stopwatchText(*data.now_s));
+        lines << (data.live ? TimechartWords::tr("As of %1") : TimechartWords::tr("Now %1"))
+                     .arg(stopwatchText(*data.now_s));
     return lines.join(u'\n');
 }
 
 TimeRemark earlyRemark(const QString &reading, int by_s)
 {
-    return {State::Attention, Words::tr("%1 read early by %2").arg(reading, stopwatchText(by_s))};
+    return {State::Attention, TimechartWords::tr("%1 read early by %2").arg(reading, stopwatchText(by_s))};
 }
 
 TimeRemark lateRemark(const QString &reading, int by_s)
 {
-    return {State::Attention, Words::tr("%1 read late by %2").arg(reading, stopwatchText(by_s))};
+    return {State::Attention, TimechartWords::tr("%1 read late by %2").arg(reading, stopwatchText(by_s))};
 }
 
 TimeRemark spoiltRemark()
 {
-    return {State::Bad, Words::tr("spoilt")};
+    return {State::Bad, TimechartWords::tr("spoilt")};
 }
 
 std::optional<TimeRemark> besideRow(const TimeRow &row, std::optional<int> now_s)
@@ -124,12 +125,11 @@ std::optional<TimeRemark> besideRow(const TimeRow &row, std::optional<int> now_s
     const TimeBar &window = windowOf(row, *standing);
     TimeRemark remark =
         standing->phase == Phase::Due
-            ? TimeRemark{State::Info, Words::tr("%1 due now").arg(nameOf(window))}
-            : TimeRemark{
-                  State::Attention,
-                  Words::tr("%1 late by %2").arg(nameOf(window), stopwatchText(*now_s - window.end_s))};
+            ? TimeRemark{State::Info, TimechartWords::tr("%1 due now").arg(nameOf(window))}
+            : TimeRemark{State::Attention, TimechartWords::tr("%1 late by %2")
+                                               .arg(nameOf(window), stopwatchText(*now_s - window.end_s))};
     if (row.remark)
-        remark.text += Words::tr("; ") + row.remark->text;
+        remark.text += TimechartWords::tr("; ") + row.remark->text;
     return remark;
 }
 

@@ -21,14 +21,14 @@ namespace plateau::ui {
 
 namespace {
 
-struct Words {
+struct TodayLinesWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::TodayLines)
 };
 
 TodayLine lineOf(const BenchSession &session, const Rack &rack)
 {
     const auto next = session.nextOf(rack);
-    const QString how = Words::tr("%1: %2 of %3 read.")
+    const QString how = TodayLinesWords::tr("%1: %2 of %3 read.")
                             .arg(rack.stored.run.title)
                             .arg(rack.stored.summary.readingsTaken)
                             .arg(rack.stored.summary.readingsPlanned);
@@ -38,9 +38,9 @@ TodayLine lineOf(const BenchSession &session, const Rack &rack)
     const QString what = actionWords(*next, rack);
     line.sentence.state = stateOf(*next) == State::Info ? State::Pending : stateOf(*next);
     line.sentence.text = next->times
-                             ? Words::tr("%1 %2, %3.")
+                             ? TodayLinesWords::tr("%1 %2, %3.")
                                    .arg(how, what, countdownText(next->times->opens_s, next->times->closes_s))
-                             : Words::tr("%1 %2.").arg(how, what);
+                             : TodayLinesWords::tr("%1 %2.").arg(how, what);
     return line;
 }
 
@@ -61,19 +61,21 @@ QString decisionText(const notebook::RunSummary &run)
 {
     QStringList beside;
     if (run.revision > 1)
-        beside << Words::tr("revision %1").arg(run.revision);
+        beside << TodayLinesWords::tr("revision %1").arg(run.revision);
     if (run.samplesToRepeat > 0)
-        beside << Words::tr("%n sample(s) to repeat", nullptr, run.samplesToRepeat);
+        beside << TodayLinesWords::tr("%n sample(s) to repeat", nullptr, run.samplesToRepeat);
     if (run.samplesRejected > 0)
-        beside << Words::tr("%n sample(s) rejected", nullptr, run.samplesRejected);
+        beside << TodayLinesWords::tr("%n sample(s) rejected", nullptr, run.samplesRejected);
     if (!run.isSigned)
-        beside << Words::tr("unsigned");
+        beside << TodayLinesWords::tr("unsigned");
     const QString what = run.state == notebook::RunState::Accepted
-                             ? Words::tr("Run %1, %2: accepted by %3, %4")
-                             : Words::tr("Run %1, %2: rejected by %3, %4");
+                             ? TodayLinesWords::tr("Run %1, %2: accepted by %3, %4")
+                             : TodayLinesWords::tr("Run %1, %2: rejected by %3, %4");
     const QString text =
         what.arg(QString::number(run.id.value), run.title, run.decidedBy, momentText(run.decidedAt));
-    return beside.isEmpty() ? text : Words::tr("%1 (%2)").arg(text, beside.join(Words::tr(", ")));
+    return beside.isEmpty()
+               ? text
+               : TodayLinesWords::tr("%1 (%2)").arg(text, beside.join(TodayLinesWords::tr(", ")));
 }
 
 } // namespace
@@ -91,8 +93,9 @@ std::vector<TodayLine> waitingLines(const std::vector<notebook::WaitingSample> &
     std::vector<TodayLine> lines;
     for (const notebook::WaitingSample &sample : waiting) {
         const State state = sample.repeat ? State::Attention : State::Pending;
-        lines.push_back(
-            {{state, Words::tr("%1: %2").arg(sample.sample.id, whyItWaits(sample))}, {}, Book::Samples});
+        lines.push_back({{state, TodayLinesWords::tr("%1: %2").arg(sample.sample.id, whyItWaits(sample))},
+                         {},
+                         Book::Samples});
     }
     return lines;
 }
@@ -106,7 +109,7 @@ std::vector<TodayLine> standardLines(const std::vector<planning::HeldPreparation
             continue;
         const PreparationStanding standing = standingOf(held, now);
         lines.push_back(
-            {{standing.shape, Words::tr("%1: %2 now, %3")
+            {{standing.shape, TodayLinesWords::tr("%1: %2 now, %3")
                                   .arg(held.preparation.name, strengthNowText(held, now), standing.words)},
              {},
              Book::Standards});
@@ -126,7 +129,7 @@ std::vector<TodayLine> equipmentLines(const std::vector<equipment::HeldItem> &it
     std::vector<TodayLine> lines;
     for (const auto &[standing, title] : found)
         lines.push_back({{shapeOf(standing.standing),
-                          Words::tr("%1: %2").arg(title, equipment::standingText(standing, today))},
+                          TodayLinesWords::tr("%1: %2").arg(title, equipment::standingText(standing, today))},
                          {},
                          Book::Equipment});
     return lines;
@@ -140,7 +143,8 @@ std::vector<TodayLine> lotLines(const std::vector<planning::Lot> &lots, const QD
         const LotStanding standing = standingOf(lot, now, {doses.largestDose_mL(lot.reagent), rackPlaces});
         if (standing.shape == State::Attention || standing.shape == State::Bad)
             lines.push_back(
-                {{standing.shape, Words::tr("%1, lot %2: %3").arg(lot.reagent, lot.lot, standing.words)},
+                {{standing.shape,
+                  TodayLinesWords::tr("%1, lot %2: %3").arg(lot.reagent, lot.lot, standing.words)},
                  {},
                  Book::Lots});
     }
