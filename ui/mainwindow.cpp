@@ -154,6 +154,7 @@ void MainWindow::addBooks()
         m_pages->addWidget(page);
         connect(page, &BookPage::personWanted, m_side, &SideBar::askPerson);
         connect(page, &BookPage::runWanted, this, &MainWindow::goToRun);
+        connect(page, &BookPage::chartWanted, this, &MainWindow::goToChart);
     }
 }
 
@@ -365,6 +366,12 @@ void MainWindow::goToBook(Book book)
     const auto at = std::ranges::find(m_books, book, &std::pair<Book, BookPage *>::first);
     showPage(at->second);
     at->second->open();
+}
+
+void MainWindow::goToChart(const charts::Subject &subject)
+{
+    goToBook(Book::Charts);
+    m_charts->show(subject);
 }
 
 void MainWindow::goToRun(notebook::RunId id)

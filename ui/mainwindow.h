@@ -88,6 +88,7 @@ private:
     void showListening();
     void goToRack(notebook::RunId id);
     void goToBook(Book book);
+    void goToChart(const charts::Subject &subject);
     /// Its rack where it is on the bench, else its record.
     void goToRun(notebook::RunId id);
     void goToRecord(notebook::RunId id);

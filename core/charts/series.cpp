@@ -71,6 +71,7 @@ bool passes(const Point &point, const Filter &filter)
     return (filter.withRejected || point.isAccepted) &&
            (filter.lot.isEmpty() || std::ranges::any_of(run.lots, isThatLot)) &&
            (filter.person.isEmpty() || run.persons.contains(filter.person)) &&
+           (filter.photometer.isEmpty() || run.photometer == filter.photometer) &&
            (!filter.from || day >= *filter.from) && (!filter.to || day <= *filter.to);
 }
 

@@ -31,6 +31,8 @@ struct RunFacts {
     std::vector<LotOf> lots;
     /// Everybody who did something on it.
     QStringList persons;
+    /// What answered for its absorbances when it was planned; empty: not on record.
+    QString photometer{};
 };
 
 /// Why a value does not count for limits and rules.
@@ -70,8 +72,9 @@ struct Filter {
     /// Of that component, or of any.
     QString lot;
     QString person;
-    std::optional<QDate> from;
-    std::optional<QDate> to;
+    QString photometer{};
+    std::optional<QDate> from{};
+    std::optional<QDate> to{};
     bool withRejected = false;
     bool operator==(const Filter &) const = default;
 };

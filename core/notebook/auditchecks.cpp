@@ -4,6 +4,8 @@
 #include "core/notebook/checks.h"
 #include "core/notebook/sentence.h"
 
+#include <algorithm>
+
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
@@ -19,17 +21,24 @@ QString entryPlace(qint64 id)
 class ChainWalk
 {
 public:
-    ChainWalk(const Database &database, Progress *progress)
+    /// after: an entry that is taken as it is; 0: all are looked at.
+    ChainWalk(const Database &database, Progress *progress, qint64 after = 0)
         : m_progress(progress)
-        , m_entries(database,
-                    u"SELECT id, previous_hash, at_utc, at_offset_min, person, account, host, "
-                    "program_version, schema_version, action, run, details, hash FROM audit ORDER BY id"_s)
+        , m_entries(
+              database,
+              u"SELECT id, previous_hash, at_utc, at_offset_min, person, account, host, "
+              "program_version, schema_version, action, run, details, hash FROM audit WHERE id > ? ORDER BY "
+              "id"_s)
         , m_records(database,
                     u"SELECT audit, record_table, record_id, content_hash, position FROM audit_record "
-                    "ORDER BY audit, position"_s)
+                    "WHERE audit > ? ORDER BY audit, position"_s)
+        , m_lastId(after)
     {
-        m_entries.run();
-        m_records.run();
+        Statement last(database, u"SELECT hash FROM audit WHERE id = ?"_s);
+        last.run(after);
+        m_lastHash = last.next() ? last.text(0) : noHash();
+        m_entries.run(after);
+        m_records.run(after);
         m_recordAhead = m_records.next();
     }
 
@@ -94,8 +103,8 @@ private:
     Statement m_entries;
     Statement m_records;
     bool m_recordAhead = false;
-    qint64 m_lastId = 0;
-    QString m_lastHash = noHash();
+    qint64 m_lastId;
+    QString m_lastHash;
     std::vector<Finding> m_findings;
 };
 
@@ -186,6 +195,16 @@ std::vector<Finding> chainFindings(const Database &database, Progress *progress)
 {
     try {
         return ChainWalk(database, progress).walk();
+    } catch (const Failure &failure) {
+        return {{Sentence::tr("the audit trail"), failure.details()}};
+    }
+}
+
+std::vector<Finding> lastChainFindings(const Database &database, qint64 entries)
+{
+    try {
+        const qint64 newest = database.single(u"SELECT max(id) FROM audit"_s).toLongLong();
+        return ChainWalk(database, nullptr, std::max<qint64>(0, newest - entries)).walk();
     } catch (const Failure &failure) {
         return {{Sentence::tr("the audit trail"), failure.details()}};
     }

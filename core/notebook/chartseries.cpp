@@ -4,6 +4,7 @@
 
 #include "core/notebook/statement.h"
 #include "core/notebook/text.h"
+#include "core/planning/inputowner.h"
 
 #include <map>
 
@@ -16,12 +17,15 @@ namespace {
 
 // What each quantity is read from. Named values: run, name, value, unit, uncertainty, accepted, age, made,
 // loss, measurand; name_key is what a name is found by.
+// A standard that calibrates its own run recovers itself to the last digit and is no finding.
 QString standardsSource(const QString &value, const QString &unit)
 {
     return u"(SELECT s.run, s.measurand, s.name, s.name AS name_key, %1 AS value, '%2' AS unit, NULL AS "
            "uncertainty, 1 AS accepted, s.age_h AS age, standard.concentration_g_per_L AS made, "
            "standard.loss_per_hour AS loss FROM search_standard AS s JOIN standard ON standard.run = s.run "
-           "AND standard.name = s.name WHERE %1 IS NOT NULL AND s.measurand <> '')"_s.arg(value, unit);
+           "AND standard.name = s.name WHERE %1 IS NOT NULL AND s.measurand <> '' AND "
+           "coalesce(abs(s.recovery_percent - 100) "
+           "> 1e-6, 1))"_s.arg(value, unit);
 }
 
 QString resultsSource(const QString &name, const QString &key, const QString &value, const QString &unit,
@@ -96,6 +100,15 @@ Facts loadFacts(const Database &database, const QString &method)
     while (persons.next()) {
         if (const auto run = facts.find(persons.integer(0)); run != facts.end())
             run->second->persons.append(persons.text(1));
+    }
+    Statement photometers(
+        database,
+        u"SELECT plan.run, owner FROM plan_owner JOIN plan ON plan.id = plan_owner.plan JOIN search_run "
+        "ON search_run.run = plan.run WHERE input = ? AND method_id = ?"_s);
+    photometers.run(planning::inputWord(planning::UncertaintyInput::Absorbance), method);
+    while (photometers.next()) {
+        if (const auto run = facts.find(photometers.integer(0)); run != facts.end())
+            run->second->photometer = photometers.text(1);
     }
     return facts;
 }

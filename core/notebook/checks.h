@@ -19,6 +19,8 @@ std::vector<Finding> schemaFindings(const Database &database, const Layout &expe
 /// Every audit entry continues the one before it and is as it was written. Names entries.
 /// Counts entries.
 std::vector<Finding> chainFindings(const Database &database, Progress *progress = nullptr);
+/// The same of the last entries alone, and of what they cover.
+std::vector<Finding> lastChainFindings(const Database &database, qint64 entries);
 /// Every row of every table is covered by an audit entry and has the content it had then; none is gone.
 std::vector<Finding> recordFindings(const Database &database, const std::vector<SchemaStep> &steps,
                                     int version, Progress *progress = nullptr);

@@ -76,14 +76,38 @@ void requireWritable(const Database &database)
     database.execute(u"PRAGMA application_id=%1"_s.arg(applicationId));
 }
 
+/// What cannot be counted is looked through as well as it goes.
+bool isLarge(const Database &database)
+{
+    constexpr qint64 mostEntries = 20'000;
+    try {
+        return database.single(u"SELECT max(id) FROM audit"_s).toLongLong() > mostEntries;
+    } catch (const Failure &) {
+        return false;
+    }
+}
+
+/// A notebook of some years is looked through as a whole each time it is opened. Of a larger one that would
+/// take longer than anybody waits: there it is the schema and the end of the chain, where a crash or a torn
+/// copy shows, and every backup looks through the whole.
+void requireSoundContent(const Database &database)
+{
+    constexpr qint64 lastEntries = 2'000;
+    if (isLarge(database)) {
+        requireSound(database, lastChainFindings(database, lastEntries));
+        return;
+    }
+    requireSound(database, fileFindings(database));
+    requireSound(database, chainFindings(database));
+}
+
 void prepareForWriting(Database &database, const std::vector<SchemaStep> &steps,
                        const Surroundings &surroundings)
 {
     database.takeExclusively();
     database.setJournal();
     requireWritable(database);
-    requireSound(database, fileFindings(database));
-    requireSound(database, chainFindings(database));
+    requireSoundContent(database);
     const int version = schemaVersion(database);
     requireSound(database, schemaFindings(database, layoutAfter(steps, version)));
     if (version < steps.back().number) {

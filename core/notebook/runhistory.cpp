@@ -36,6 +36,13 @@ public:
             add(u"r.day >= ?"_s, {filter.from->toString(Qt::ISODate)});
         if (filter.to)
             add(u"r.day <= ?"_s, {filter.to->toString(Qt::ISODate)});
+        if (filter.until)
+            add(u"r.started_utc <= ?"_s, {momentOf(*filter.until).utc});
+        if (filter.newestRuns)
+            add(u"r.run IN (SELECT n.run FROM search_run AS n WHERE n.state <> 'onBench' AND n.method_id = ? "
+                u"AND "
+                "n.started_utc <= ? ORDER BY n.started_utc DESC, n.run DESC LIMIT ?)"_s,
+                {filter.method, filter.until ? momentOf(*filter.until).utc : u"9999"_s, *filter.newestRuns});
     }
 
     void add(const QString &condition, const std::vector<Cell> &values)
@@ -104,7 +111,7 @@ std::vector<RecoveryPoint> RunHistory::recoveries(const HistoryFilter &filter) c
     HistoryQuery query(*m_open.database, filter);
     if (!filter.standard.isEmpty())
         query.add(u"x.name = ?"_s, {filter.standard});
-    query.add(u"x.recovery_percent IS NOT NULL"_s, {});
+    query.add(u"abs(x.recovery_percent - 100) > 1e-6"_s, {});
     query.add(u"x.found_g_per_L IS NOT NULL"_s, {});
     std::vector<RecoveryPoint> points;
     query.read(u"x.name, x.measurand, x.expected_g_per_L, x.found_g_per_L, x.recovery_percent, x.age_h, "

@@ -26,6 +26,10 @@ struct HistoryFilter {
     std::optional<QDate> to{};
     /// Rejected runs too, and results that were rejected or are to be repeated; runs on the bench never.
     bool rejectedToo = false;
+    /// Only what began before it or with it.
+    std::optional<QDateTime> until{};
+    /// Of the decided runs by the method until then only so many, the newest.
+    std::optional<int> newestRuns{};
 };
 
 /// What all points share: the run, decided, and what may be drawn or said of it.
@@ -41,7 +45,8 @@ struct HistoryRun {
     bool rejected = false;
 };
 
-/// A standard in one run, expected at the moment of its use.
+/// A standard in one run, expected at the moment of its use. One that calibrates its run is none: it recovers
+/// itself to the last digit.
 struct RecoveryPoint {
     HistoryRun of;
     QString standard;

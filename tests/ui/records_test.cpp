@@ -5,9 +5,9 @@
 #include "tests/ui/bench.h"
 #include "ui/books/copiesview.h"
 #include "ui/books/keeper.h"
+#include "ui/books/longtask.h"
 #include "ui/books/trailmodel.h"
 #include "ui/books/trailview.h"
-#include "ui/books/verifying.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/theme.h"
 
@@ -139,33 +139,79 @@ TEST_F(Records, AreRestoredExportedAndImportedFromThePage)
 
     log.nextFolder = folder.filePath(u"out"_s);
     QDir().mkpath(log.nextFolder);
-    in<QPushButton>(view, u"exportAll"_s)->click();
+    const auto clickAndWait = [&](const QString &name) {
+        auto *starter = in<QPushButton>(view, name);
+        starter->click();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return starter->isEnabled(); }, 30000));
+    };
+    clickAndWait(u"exportAll"_s);
     const QStringList made = QDir(log.nextFolder).entryList(QDir::Dirs | QDir::NoDotAndDotDot);
     ASSERT_EQ(made.size(), 1);
     log.nextFolder += u'/' + made.front();
     log.nextFile = folder.filePath(u"imported.plateau"_s);
-    in<QPushButton>(view, u"importAll"_s)->click();
+    clickAndWait(u"importAll"_s);
     EXPECT_EQ(headOf(log.nextFile), book->auditHead().hash);
 
     log.nextFile = folder.filePath(u"archive.plateau"_s);
-    in<QPushButton>(view, u"archiveYear"_s)->click(); // nothing was done last year
-    EXPECT_FALSE(QFile::exists(log.nextFile));
-    EXPECT_TRUE(notice.sentence().contains(u"nothing of"_s)) << notice.sentence().toStdString();
+    const auto *year = in<QComboBox>(view, u"yearToArchive"_s);
+    ASSERT_EQ(year->count(), 1);
+    clickAndWait(u"archiveYear"_s);
+    EXPECT_EQ(headOf(log.nextFile), book->auditHead().hash); // everything is of this year
+    clickAndWait(u"archiveYear"_s);                          // the name is taken now
+    EXPECT_TRUE(notice.sentence().contains(u"already"_s)) << notice.sentence().toStdString();
 }
 
 TEST_F(Records, AreVerifiedBesideTheWork)
 {
-    ui::Verifying verifying(*book);
-    const QSignalSpy progressed(&verifying, &ui::Verifying::progressed);
-    QSignalSpy finished(&verifying, &ui::Verifying::finished);
-    verifying.start();
-    EXPECT_TRUE(verifying.isRunning());
+    ui::Keeper keeper(*book, settings());
+    QuietDialogs::Log log;
+    QuietDialogs dialogs(log);
+    ui::CopiesView view(theme, dialogs, keeper, notice);
+    auto *verify = in<QPushButton>(view, u"verifyNow"_s);
+    const int entries = book->auditHead().entries;
+    verify->click();
+    EXPECT_FALSE(verify->isEnabled());
+    EXPECT_FALSE(in<QPushButton>(view, u"exportAll"_s)->isEnabled()); // one thing at a time
+    EXPECT_TRUE(in<QPushButton>(view, u"stopTask"_s)->isEnabled());
     book->addReading(run, 1, u"A1"_s, 0.1, u"0.1"_s, u"M. Lindqvist"_s); // the bench goes on
-    ASSERT_TRUE(finished.wait(30000));
-    const auto verification = finished[0][0].value<notebook::Verification>();
-    EXPECT_TRUE(verification.sound());
-    EXPECT_EQ(verification.auditEntries, book->auditHead().entries - 1);
-    EXPECT_GT(progressed.size(), 0);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return verify->isEnabled(); }, 30000));
+    EXPECT_TRUE(notice.sentence().startsWith(u"Whole: %1 audit entries"_s.arg(entries)))
+        << notice.sentence().toStdString();
+}
+
+TEST(LongTask, IsStoppedAtItsNextLookAndSaysSo)
+{
+    ui::LongTask task;
+    const QSignalSpy progressed(&task, &ui::LongTask::progressed);
+    const QSignalSpy failed(&task, &ui::LongTask::failed);
+    QSignalSpy stopped(&task, &ui::LongTask::stopped);
+    bool finished = false;
+    const auto untilStopped = [&](const notebook::Watch &watch) -> std::function<void()> {
+        while (watch(1, 4))
+            QThread::yieldCurrentThread();
+        throw notebook::Stopped();
+    };
+    task.start(untilStopped);
+    task.start([&](const notebook::Watch &) { return [&] { finished = true; }; }); // not while another runs
+    EXPECT_TRUE(task.isRunning());
+    task.stop();
+    ASSERT_TRUE(stopped.wait(30000));
+    EXPECT_FALSE(task.isRunning());
+    EXPECT_FALSE(finished);
+    ASSERT_LE(progressed.size(), 1);
+
+    task.start([&](const notebook::Watch &watch) {
+        watch(1, 2);
+        return [&] { finished = true; };
+    });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return finished; }, 30000));
+    EXPECT_EQ(progressed.back()[0].toInt(), 500);
+    task.start([](const notebook::Watch &) -> std::function<void()> {
+        throw notebook::Failure(notebook::Failure::Kind::Storage, u"The disk is full."_s);
+    });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !failed.isEmpty(); }, 30000));
+    EXPECT_EQ(failed[0][0].toString(), u"The disk is full."_s);
+    task.start(untilStopped); // what still runs is stopped with it
 }
 
 } // namespace plateau::test

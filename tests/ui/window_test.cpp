@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/writers.h"
 #include "tests/ui/bench.h"
+#include "ui/books/notebookpage.h"
 #include "ui/books/runsmodel.h"
 #include "ui/shared/problemlist.h"
 
@@ -258,6 +259,30 @@ TEST_F(Window, ADecidedRunIsLockedAndShowsItsDecision)
             EXPECT_FALSE(widget->isVisible()) << name.toStdString();
     }
     EXPECT_TRUE(workingText().contains(u"0.61 - 0.1"_s));
+}
+
+TEST_F(Window, ARecordLeadsToTheTrendOfItsChosenResult)
+{
+    run::Run run = readRun(0.4);
+    planning::PlanRecord plan;
+    planning::PlannedSample planned;
+    planned.sample.id = run.samples.front().id;
+    planned.sample.product = u"Perry"_s;
+    plan.samples = {planned};
+    const notebook::RunId known = book->addRun(run, method(), u"R. Okafor"_s, plan);
+    const notebook::RunId unknown = addRun(run);
+    for (const notebook::RunId id : {known, unknown})
+        book->decide(id, notebook::DecisionKind::Accepted, u"M. Keel"_s, u"seen"_s);
+    openWindow();
+    const auto trendOf = [this](notebook::RunId id) {
+        action(u"actionNotebook"_s)->trigger();
+        window->findChild<ui::NotebookPage *>()->showRecord(id);
+        find<QPushButton>(u"toTrend"_s)->click();
+        return QStringList{find<QComboBox>(u"chartQuantity"_s)->currentData().toString(),
+                           find<QComboBox>(u"chartName"_s)->currentText()};
+    };
+    EXPECT_EQ(trendOf(known), (QStringList{u"productResult"_s, u"Perry"_s}));
+    EXPECT_EQ(trendOf(unknown), (QStringList{u"sampleResult"_s, run.samples.front().id}));
 }
 
 TEST_F(Window, PuttingARunBackNeedsAReason)

@@ -124,6 +124,7 @@ public:
     }
 
     const notebook::RunSearch &search() const { return std::as_const(m_notebook).search(); }
+    const notebook::RunHistory &runHistory() const { return m_notebook.runHistory(); }
     /// All of them; of a large notebook that takes its time, see search().
     std::vector<notebook::RunSummary> allRuns() const { return m_notebook.runs(); }
     /// The run that is about to be stored twice.

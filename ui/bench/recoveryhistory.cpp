@@ -25,6 +25,12 @@ QDateTime beginOf(const notebook::StoredRun &stored)
     return stored.run.startedAt.value_or(stored.summary.createdAt);
 }
 
+/// A standard that calibrates its own run recovers itself to the last digit; no other comes as near.
+bool isItself(double recovery_percent)
+{
+    return std::abs(recovery_percent - 100) < 1e-6;
+}
+
 QString dayText(const QDateTime &moment)
 {
     return moment.toLocalTime().date().toString(Qt::ISODate);
@@ -32,54 +38,21 @@ QString dayText(const QDateTime &moment)
 
 } // namespace
 
-RecoveryHistory::RecoveryHistory(const BenchSession &session)
-    : m_session(session)
+ReviewBasis reviewBasisOf(const BenchSession &session, const notebook::StoredRun &stored,
+                          std::optional<int> revision)
 {
-}
-
-const RecoveryHistory::Known &RecoveryHistory::knownOf(const notebook::RunSummary &summary)
-{
-    Known &known = m_known[summary.id];
-    if (known.revision == summary.revision)
-        return known;
-    known = {summary.revision, summary.createdAt, {}, {}};
-    try {
-        const notebook::StoredRun stored = m_session.load(summary.id);
-        known.at = beginOf(stored);
-        for (const evaluation::StandardRecovery &recovery :
-             tellingRecoveries(stored.run, notebook::evaluationOf(stored)))
-            known.recoveries.push_back(
-                {known.at, recovery.standard, recovery.measurand, *recovery.recovery_percent});
-    } catch (const notebook::Failure &failure) {
-        known.obstacle = RecoveryHistoryWords::tr("The recoveries of \"%1\" are not among the history: %2")
-                             .arg(summary.title, failure.sentence());
+    ReviewBasis basis{session.decisionBasis(stored.summary.id, revision), {}};
+    notebook::HistoryFilter filter;
+    filter.method = stored.summary.methodId;
+    filter.rejectedToo = true;
+    filter.until = beginOf(stored);
+    // The run itself may be among them.
+    filter.newestRuns = mostRuns + 1;
+    for (const notebook::RecoveryPoint &point : session.runHistory().recoveries(filter)) {
+        if (point.of.run != stored.summary.id)
+            basis.recoveries.push_back(
+                {point.of.at, point.standard, point.measurand, point.recovery_percent});
     }
-    return known;
-}
-
-void RecoveryHistory::addTo(ReviewBasis &basis, const notebook::StoredRun &stored)
-{
-    std::vector<const Known *> runs;
-    for (const notebook::RunSummary &summary : m_session.allRuns()) {
-        if (summary.methodId != stored.summary.methodId || summary.id == stored.summary.id ||
-            summary.state == notebook::RunState::OnBench || runs.size() == mostRuns)
-            continue;
-        const Known &known = knownOf(summary);
-        if (!known.obstacle.isEmpty())
-            basis.obstacles << known.obstacle;
-        else if (known.at <= beginOf(stored))
-            runs.push_back(&known);
-    }
-    std::ranges::stable_sort(runs, {}, [](const Known *known) { return known->at; });
-    for (const Known *known : runs)
-        basis.recoveries.insert(basis.recoveries.end(), known->recoveries.begin(), known->recoveries.end());
-}
-
-ReviewBasis reviewBasisOf(const BenchSession &session, RecoveryHistory &recoveries,
-                          const notebook::StoredRun &stored, std::optional<int> revision)
-{
-    ReviewBasis basis{session.decisionBasis(stored.summary.id, revision), {}, {}};
-    recoveries.addTo(basis, stored);
     return basis;
 }
 
@@ -90,10 +63,7 @@ std::vector<evaluation::StandardRecovery> tellingRecoveries(const run::Run &run,
     for (const evaluation::StandardRecovery &recovery : evaluation.standards) {
         if (!recovery.recovery_percent || !std::isfinite(*recovery.recovery_percent))
             continue;
-        // A standard recovers itself to the last digit.
-        const bool isItself = run.calibration == run::Calibration::Standard &&
-                              std::abs(*recovery.recovery_percent - 100) < 1e-6;
-        if (!isItself)
+        if (run.calibration != run::Calibration::Standard || !isItself(*recovery.recovery_percent))
             telling.push_back(recovery);
     }
     return telling;

@@ -80,7 +80,7 @@ void ResultDetails::show(const ReviewedResult &reviewed, const notebook::StoredR
                          const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
 {
     const evaluation::Result &result = reviewed.result;
-    m_overview->setSentences(sentencesAbout(reviewed, stored.method, evaluation, basis));
+    m_overview->setSentences(sentencesAbout(reviewed, stored.method, evaluation));
     showRecovery(result, stored, evaluation, basis);
     m_working->setHtml(workingHtml(m_theme, evaluation::working(stored.method, stored.run, evaluation,
                                                                 result.sample, result.measurand)));
@@ -114,7 +114,7 @@ void ResultDetails::showRecovery(const evaluation::Result &result, const noteboo
     }
     m_overview->setHistory(
         historyOf(*shown, stored, basis),
-        tr("Recovery of %1, the newest of its history: %2 g/L expected at use")
+        tr("Recovery of %1: %2 g/L expected at use")
             .arg(shown->standard, evaluation::significantText(shown->expected_g_per_L, 3)));
 }
 

@@ -117,7 +117,7 @@ QString ResultsModel::heading(int column) const
     case Value:
         return tr("Result");
     case Coverage:
-        return tr("k of ±");
+        return tr("k", "coverage factor of the uncertainty");
     case Tubes:
         return tr("Tubes");
     case Spread:

@@ -121,6 +121,12 @@ void ResultView::startAtTheTop()
     }
 }
 
+const evaluation::Result *ResultView::chosenResult() const
+{
+    const int row = m_resultsTable->currentIndex().row();
+    return row < 0 || row >= m_results->rowCount() ? nullptr : &m_results->row(row).result;
+}
+
 void ResultView::focusResults()
 {
     m_resultsTable->setFocus();

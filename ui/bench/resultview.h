@@ -28,6 +28,8 @@ public:
     explicit ResultView(const Theme &theme, QWidget *parent = nullptr);
     void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
               const ReviewBasis &basis = {});
+    /// The chosen one; nullptr: none is. Holds until something else is shown.
+    const evaluation::Result *chosenResult() const;
     /// Where the keys go first.
     void focusResults();
 

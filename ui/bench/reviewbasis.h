@@ -6,7 +6,6 @@
 
 #include <QDateTime>
 #include <QString>
-#include <QStringList>
 
 #include <vector>
 
@@ -26,8 +25,6 @@ struct PastRecovery {
 struct ReviewBasis : notebook::DecisionBasis {
     /// Of runs by the same method, oldest first.
     std::vector<PastRecovery> recoveries;
-    /// One sentence for each run whose recoveries could not be had.
-    QStringList obstacles;
 };
 
 } // namespace plateau::ui

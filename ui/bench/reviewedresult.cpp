@@ -161,7 +161,7 @@ QString beyondLimitsText(const std::vector<ReviewedResult> &results)
 }
 
 std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method,
-                                     const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
+                                     const evaluation::Evaluation &evaluation)
 {
     std::vector<Sentence> sentences = failureSentences(evaluation, reviewed.result);
     if (sentences.empty() && reviewed.result.value)
@@ -177,8 +177,6 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
                  "No standard was measured in this run: nothing in it shows what the assay recovers.")});
     for (Sentence &sentence : derivedToCome(method, evaluation))
         sentences.push_back(std::move(sentence));
-    for (const QString &obstacle : basis.obstacles)
-        sentences.push_back({State::Attention, obstacle});
     return sentences;
 }
 

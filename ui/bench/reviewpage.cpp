@@ -21,7 +21,6 @@ ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores
     : QWidget(parent)
     , m_session(session)
     , m_stores(stores)
-    , m_recoveries(session)
     , m_notice(new Notice(theme, this))
     , m_equipment(new SentenceList(theme, tr("Equipment that failed its check or is late with it"),
                                    u"reviewEquipment"_s, this))
@@ -60,7 +59,7 @@ ReviewBasis ReviewPage::basisOf(const notebook::StoredRun &stored)
     ReviewBasis basis;
     m_notice->clear();
     guarded(*m_notice, [&] {
-        basis = reviewBasisOf(m_session, m_recoveries, stored);
+        basis = reviewBasisOf(m_session, stored);
         const std::vector<Sentence> doubts =
             equipmentSentences(stored, m_stores.checkedLaboratory(dayOf(stored)), m_stores.equipment(),
                                m_session.now().wall.date());

@@ -39,7 +39,6 @@ private:
 
     BenchSession &m_session;
     Stores &m_stores;
-    RecoveryHistory m_recoveries;
     Notice *m_notice;
     SentenceList *m_equipment;
     ResultView *m_view;

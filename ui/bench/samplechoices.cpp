@@ -204,7 +204,9 @@ QString consequenceText(const SampleChoiceRow &row)
 {
     switch (outcomeOf(row, DecisionKind::Accepted)) {
     case SampleChoice::Undecided:
-        return SampleChoicesWords::tr("look into its checks, then decide");
+        return row.verdict.state == State::Pending
+                   ? SampleChoicesWords::tr("read it, then decide")
+                   : SampleChoicesWords::tr("look into its checks, then decide");
     case SampleChoice::Rejected:
         return SampleChoicesWords::tr("not reported");
     case SampleChoice::Repeat: {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/charts/settings.h"
 #include "core/notebook/ids.h"
 
 #include <QWidget>
@@ -26,6 +27,8 @@ Q_SIGNALS:
     void personWanted();
     /// Its rack where it is on the bench, else its record.
     void runWanted(plateau::notebook::RunId run);
+    /// The control charts, with what that is.
+    void chartWanted(const plateau::charts::Subject &subject);
 };
 
 } // namespace plateau::ui

@@ -5,18 +5,21 @@
 #include "core/notebook/importfolder.h"
 #include "ui/books/factsmodel.h"
 #include "ui/books/keeper.h"
-#include "ui/books/verifying.h"
+#include "ui/books/longtask.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
+#include <QComboBox>
 #include <QDir>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QSignalBlocker>
+#include <QTemporaryDir>
 
 using namespace Qt::StringLiterals;
 
@@ -41,7 +44,7 @@ CopiesView::CopiesView(const Theme &theme, Dialogs &dialogs, Keeper &keeper, Not
     , m_dialogs(dialogs)
     , m_keeper(keeper)
     , m_notice(notice)
-    , m_verifying(new Verifying(keeper.notebook(), this))
+    , m_task(new LongTask(this))
     , m_backups(new FactsModel(this))
 {
     auto *layout = new QVBoxLayout(this);
@@ -50,18 +53,15 @@ CopiesView::CopiesView(const Theme &theme, Dialogs &dialogs, Keeper &keeper, Not
     layout->addWidget(buildVerifying(theme));
     layout->addWidget(buildBackups(theme), 1);
     layout->addWidget(buildCopies(theme));
-    connect(m_verifying, &Verifying::progressed, m_progress, &QProgressBar::setValue);
-    connect(m_verifying, &Verifying::finished, this, &CopiesView::tellVerified);
-    connect(m_verifying, &Verifying::stopped, this, [this] {
-        showVerifying(false);
-        m_notice.say(State::Info, tr("Stopped; nothing is known of the rest."));
+    connect(m_task, &LongTask::progressed, m_progress, &QProgressBar::setValue);
+    connect(m_task, &LongTask::ended, this, [this] { showRunning({}); });
+    connect(m_task, &LongTask::stopped, this, [this] {
+        m_notice.say(State::Info, tr("Stopped; nothing was made, and nothing is known of the rest."));
     });
-    connect(m_verifying, &Verifying::failed, this, [this](const QString &sentence) {
-        showVerifying(false);
-        m_notice.say(State::Bad, sentence);
-    });
+    connect(m_task, &LongTask::failed, this,
+            [this](const QString &sentence) { m_notice.say(State::Bad, sentence); });
     connect(&keeper, &Keeper::backupsChanged, this, &CopiesView::refresh);
-    showVerifying(false);
+    showRunning({});
 }
 
 QWidget *CopiesView::buildVerifying(const Theme &theme)
@@ -69,20 +69,25 @@ QWidget *CopiesView::buildVerifying(const Theme &theme)
     auto *row = new QWidget(this);
     auto *heading = plainLabel(tr("Are the records whole?"), row);
     heading->setFont(theme.bold());
-    m_verify = button(theme, tr("Verif&y now"), u"verifyNow"_s, row);
-    m_stop = button(theme, tr("&Stop"), u"stopVerifying"_s, row);
+    auto *verify = button(theme, tr("Verif&y now"), u"verifyNow"_s, row);
+    m_starters.push_back(verify);
+    m_doing = plainLabel({}, row);
+    m_doing->setObjectName(u"taskRunning"_s);
+    m_stop = button(theme, tr("&Stop"), u"stopTask"_s, row);
     m_progress = new QProgressBar(row);
     m_progress->setRange(0, 1000);
-    m_progress->setObjectName(u"verifyingProgress"_s);
-    m_progress->setAccessibleName(tr("How far the verification has come"));
+    m_progress->setObjectName(u"taskProgress"_s);
+    m_progress->setAccessibleName(tr("How far it has come"));
     auto *layout = new QHBoxLayout(row);
     layout->setContentsMargins({});
     layout->addWidget(heading);
-    layout->addWidget(m_verify);
+    layout->addWidget(verify);
+    layout->addStretch(1);
+    layout->addWidget(m_doing);
+    layout->addWidget(m_progress, 2);
     layout->addWidget(m_stop);
-    layout->addWidget(m_progress, 1);
-    connect(m_verify, &QPushButton::clicked, this, &CopiesView::verify);
-    connect(m_stop, &QPushButton::clicked, m_verifying, &Verifying::stop);
+    connect(verify, &QPushButton::clicked, this, &CopiesView::verify);
+    connect(m_stop, &QPushButton::clicked, m_task, &LongTask::stop);
     return row;
 }
 
@@ -130,19 +135,24 @@ QWidget *CopiesView::buildCopies(const Theme &theme)
                       "notebook again."),
                    part);
     text->setWordWrap(true);
-    auto *archive = button(theme, tr("&Archive of last year…"), u"archiveYear"_s, part);
+    m_archive = button(theme, tr("&Archive of the year…"), u"archiveYear"_s, part);
+    m_year = new QComboBox(part);
+    m_year->setObjectName(u"yearToArchive"_s);
+    m_year->setAccessibleName(tr("Year to archive"));
+    m_year->setMinimumHeight(theme.target());
     auto *out = button(theme, tr("E&xport everything…"), u"exportAll"_s, part);
     auto *in = button(theme, tr("Notebook o&ut of an export…"), u"importAll"_s, part);
     auto *buttons = new QHBoxLayout;
-    for (QPushButton *each : {archive, out, in})
+    for (QWidget *each : std::initializer_list<QWidget *>{m_archive, m_year, out, in})
         buttons->addWidget(each);
+    m_starters.insert(m_starters.end(), {m_archive, out, in});
     buttons->addStretch(1);
     auto *layout = new QVBoxLayout(part);
     layout->setContentsMargins({});
     layout->addWidget(heading);
     layout->addWidget(text);
     layout->addLayout(buttons);
-    connect(archive, &QPushButton::clicked, this, &CopiesView::archive);
+    connect(m_archive, &QPushButton::clicked, this, &CopiesView::archive);
     connect(out, &QPushButton::clicked, this, &CopiesView::exportAll);
     connect(in, &QPushButton::clicked, this, &CopiesView::importAll);
     return part;
@@ -151,7 +161,9 @@ QWidget *CopiesView::buildCopies(const Theme &theme)
 void CopiesView::refresh()
 {
     std::vector<QStringList> rows;
+    std::vector<int> years;
     guarded(m_notice, [&] {
+        years = m_keeper.notebook().keeping().years();
         for (const notebook::Backup &backup : m_keeper.backups())
             rows.push_back({momentText(backup.madeAt), sizeText(backup.size_bytes),
                             QDir::toNativeSeparators(backup.path)});
@@ -161,33 +173,59 @@ void CopiesView::refresh()
                          .arg(QDir::toNativeSeparators(m_keeper.root()), notebook::backupRuleText()));
     m_empty->setVisible(rows.empty());
     m_restore->setEnabled(!rows.empty());
+    const QSignalBlocker quiet(m_year);
+    const QString former = m_year->currentText();
+    m_year->clear();
+    for (auto year = years.rbegin(); year != years.rend(); ++year)
+        m_year->addItem(QString::number(*year), *year);
+    m_year->setCurrentIndex(std::max(0, m_year->findText(former)));
+    m_archive->setEnabled(!years.empty() && !m_task->isRunning());
     m_backups->show({tr("Made"), tr("Size"), tr("File")}, std::move(rows));
     m_table->fit();
     if (!m_table->currentIndex().isValid() && m_backups->rowCount() > 0)
         m_table->selectRow(0);
 }
 
-void CopiesView::showVerifying(bool running)
+void CopiesView::showRunning(const QString &doing)
 {
-    m_verify->setEnabled(!running);
+    const bool running = !doing.isEmpty();
+    for (QPushButton *starter : m_starters)
+        starter->setEnabled(!running);
     m_stop->setEnabled(running);
+    m_stop->setVisible(running);
+    m_doing->setVisible(running);
+    m_doing->setText(doing);
     m_progress->setVisible(running);
     m_progress->setValue(0);
+    if (!running)
+        refresh();
+}
+
+void CopiesView::start(const QString &doing, Reading reading)
+{
+    m_notice.clear();
+    guarded(m_notice, [&] {
+        const auto folder = std::make_shared<QTemporaryDir>();
+        // Under its own name, which an export tells.
+        const QString copy = folder->filePath(QFileInfo(m_keeper.notebook().path()).fileName());
+        m_keeper.notebook().keeping().copyTo(copy);
+        showRunning(doing);
+        m_stop->setFocus();
+        m_task->start([folder, copy, reading = std::move(reading)](const notebook::Watch &watch) {
+            return reading(*notebook::Notebook::open(copy, notebook::Access::ReadOnly), watch);
+        });
+    });
 }
 
 void CopiesView::verify()
 {
-    m_notice.clear();
-    guarded(m_notice, [this] {
-        m_verifying->start();
-        showVerifying(true);
-        m_stop->setFocus();
+    start(tr("Verifying"), [this](const notebook::Notebook &copy, const notebook::Watch &watch) {
+        return [this, verification = copy.verify(watch)] { tellVerified(verification); };
     });
 }
 
 void CopiesView::tellVerified(const notebook::Verification &verification)
 {
-    showVerifying(false);
     if (verification.sound()) {
         m_notice.say(State::Good,
                      tr("Whole: %1 audit entries, %2 runs, %3 decisions evaluated again with the same "
@@ -244,16 +282,17 @@ void CopiesView::chooseFolder()
 
 void CopiesView::archive()
 {
-    const int year = QDate::currentDate().year() - 1;
+    const int year = m_year->currentData().toInt();
     const QString target =
         m_dialogs.fileToSave(this, tr("Archive of %1").arg(year),
                              tr("notebook-%1.plateau", "a file name").arg(year), notebooksFilter());
     if (target.isEmpty())
         return;
-    guarded(m_notice, [&] {
-        m_keeper.notebook().keeping().archive(year, target);
-        sayMade(target);
-    });
+    start(tr("Making the archive"),
+          [this, year, target](const notebook::Notebook &copy, const notebook::Watch &) {
+              copy.keeping().archive(year, target);
+              return [this, target] { sayMade(target); };
+          });
 }
 
 void CopiesView::exportAll()
@@ -264,9 +303,9 @@ void CopiesView::exportAll()
     const QString stem = QFileInfo(m_keeper.notebook().path()).completeBaseName();
     const QString folder =
         u"%1/%2-%3"_s.arg(parent, stem, QDateTime::currentDateTime().toString(u"yyyyMMdd-HHmmss"_s));
-    guarded(m_notice, [&] {
-        m_keeper.notebook().keeping().exportTo(folder);
-        sayMade(folder);
+    start(tr("Exporting"), [this, folder](const notebook::Notebook &copy, const notebook::Watch &watch) {
+        copy.keeping().exportTo(folder, watch);
+        return [this, folder] { sayMade(folder); };
     });
 }
 
@@ -279,9 +318,12 @@ void CopiesView::importAll()
                                                 tr("imported.plateau", "a file name"), notebooksFilter());
     if (target.isEmpty())
         return;
-    guarded(m_notice, [&] {
-        notebook::importNotebook(folder, target);
-        sayMade(target);
+    m_notice.clear();
+    showRunning(tr("Importing"));
+    m_stop->setFocus();
+    m_task->start([this, folder, target](const notebook::Watch &watch) {
+        notebook::importNotebook(folder, target, watch);
+        return [this, target] { sayMade(target); };
     });
 }
 

@@ -94,7 +94,7 @@ void LimitsPage::buildList()
     m_list->addButton(fresh);
     m_list->table().setFlexibleColumn(LimitsModel::Source);
     m_list->table().setFlexibleMinimum(14);
-    m_list->table().setLimit(30);
+    m_list->table().setLimit(40);
     m_origin->setObjectName(u"limitsOrigin"_s);
     m_origin->setWordWrap(true);
     m_origin->setMargin(m_theme.gap());

@@ -31,6 +31,7 @@ NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *p
     connect(m_compared, &ComparedRunsView::closed, this, &NotebookPage::showList);
     connect(m_record, &RecordView::closed, this, &NotebookPage::showList);
     connect(m_record, &RecordView::rackWanted, this, &NotebookPage::runWanted);
+    connect(m_record, &RecordView::chartWanted, this, &NotebookPage::chartWanted);
     connect(&session, &BenchSession::notebookChanged, this, &NotebookPage::refresh);
 }
 

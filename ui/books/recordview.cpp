@@ -32,7 +32,6 @@ RecordView::RecordView(const Theme &theme, BenchSession &session, QWidget *paren
     : QWidget(parent)
     , m_theme(theme)
     , m_session(session)
-    , m_recoveries(session)
     , m_title(new ElidingLabel(this))
     , m_subtitle(new ElidingLabel(this))
     , m_notice(new Notice(theme, this))
@@ -59,6 +58,10 @@ QWidget *RecordView::buildHeader()
     m_toRack = button(m_theme, tr("To its rac&k"), u"toItsRack"_s, header);
     m_toReported = button(m_theme, tr("Reported resu&lts"), u"toReported"_s, header);
     m_toReported->setCheckable(true);
+    m_toTrend = button(m_theme, tr("&Trend"), u"toTrend"_s, header);
+    m_toTrend->setToolTip(tr(
+        "What was found of this measurand in the product, or in the sample, over all runs, with its limits"));
+    connect(m_toTrend, &QPushButton::clicked, this, &RecordView::wantTrend);
     m_revisions = new QComboBox(header);
     m_revisions->setObjectName(u"revisions"_s);
     m_revisions->setMinimumHeight(m_theme.target());
@@ -82,6 +85,7 @@ QWidget *RecordView::buildHeader()
     layout->addLayout(names, 1);
     layout->addWidget(m_revisionCaption);
     layout->addWidget(m_revisions);
+    layout->addWidget(m_toTrend);
     layout->addWidget(m_toReported);
     layout->addWidget(m_toRack);
     layout->addWidget(m_back);
@@ -201,7 +205,7 @@ void RecordView::showResults(const notebook::StoredRun &stored, const evaluation
                              std::optional<int> revision)
 {
     ReviewBasis basis;
-    guarded(*m_notice, [&] { basis = reviewBasisOf(m_session, m_recoveries, stored, revision); });
+    guarded(*m_notice, [&] { basis = reviewBasisOf(m_session, stored, revision); });
     m_view->show(stored, evaluation, basis);
 }
 
@@ -212,6 +216,28 @@ void RecordView::showReported(bool reported)
         m_reported->showRun(m_stored);
     m_pages->setCurrentWidget(reported ? static_cast<QWidget *>(m_reported) : m_view);
     m_lockRow->setVisible(!reported && m_stored.summary.state != notebook::RunState::OnBench);
+}
+
+/// Of the product where the sample is known to be one; else of the sample.
+void RecordView::wantTrend()
+{
+    const evaluation::Result *result = m_view->chosenResult();
+    if (!result) {
+        m_notice->say(State::Info, tr("Choose a result in the table first; its trend is shown."));
+        m_view->focusResults();
+        return;
+    }
+    QString product;
+    if (m_stored.plan) {
+        const auto planned =
+            std::ranges::find(m_stored.plan->samples, result->sample,
+                              [](const planning::PlannedSample &one) { return one.sample.id; });
+        if (planned != m_stored.plan->samples.end())
+            product = planned->sample.product;
+    }
+    const bool isOfProduct = !product.isEmpty();
+    Q_EMIT chartWanted({isOfProduct ? charts::Quantity::ProductResult : charts::Quantity::SampleResult,
+                        m_stored.method.id, result->measurand, isOfProduct ? product : result->sample});
 }
 
 void RecordView::compareWithDecision(const evaluation::Evaluation &evaluation)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/charts/settings.h"
 #include "core/notebook/records.h"
 #include "ui/bench/recoveryhistory.h"
 
@@ -40,6 +41,7 @@ public:
 Q_SIGNALS:
     void closed();
     void rackWanted(plateau::notebook::RunId id);
+    void chartWanted(const plateau::charts::Subject &subject);
 
 protected:
     void keyPressEvent(QKeyEvent *event) override;
@@ -55,12 +57,12 @@ private:
     void showResults(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
                      std::optional<int> revision);
     void showReported(bool reported);
+    void wantTrend();
     void compareWithDecision(const evaluation::Evaluation &evaluation);
     void putBack();
 
     const Theme &m_theme;
     BenchSession &m_session;
-    RecoveryHistory m_recoveries;
     QLabel *m_title;
     QLabel *m_subtitle;
     Notice *m_notice;
@@ -70,6 +72,7 @@ private:
     QComboBox *m_revisions = nullptr;
     QLabel *m_revisionCaption = nullptr;
     QPushButton *m_toReported = nullptr;
+    QPushButton *m_toTrend = nullptr;
     QWidget *m_lockRow = nullptr;
     QLabel *m_lockCaption = nullptr;
     QLineEdit *m_reason = nullptr;

@@ -5,6 +5,8 @@
 #include "ui/books/trailwords.h"
 #include "ui/shared/widgets.h"
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -20,6 +22,30 @@ QString inOneLine(const std::vector<notebook::AuditChange> &changes, QString not
             texts << change.*part;
     }
     return texts.join(u"; "_s).replace(u'\n', u"; "_s);
+}
+
+/// What stands in its row; all that it changed is told below the table.
+bool hasReplaced(const std::vector<notebook::AuditChange> &changes)
+{
+    return std::ranges::any_of(changes,
+                               [](const notebook::AuditChange &change) { return !change.before.isEmpty(); });
+}
+
+/// The act's own words ("Water, lot W-48") say more than the rows that it made.
+QString subjectText(const TrailRow &row)
+{
+    const QString details = row.item.entry.details.simplified();
+    return hasReplaced(row.changes) || details.isEmpty()
+               ? inOneLine(row.changes, &notebook::AuditChange::subject)
+               : details;
+}
+
+QString afterText(const TrailRow &row)
+{
+    constexpr std::size_t mostInARow = 2;
+    return hasReplaced(row.changes) || row.changes.size() <= mostInARow
+               ? inOneLine(row.changes, &notebook::AuditChange::after)
+               : QString();
 }
 
 } // namespace
@@ -45,11 +71,11 @@ QVariant TrailModel::data(const QModelIndex &index, int role) const
     case Run:
         return entry.run ? u"%1: %2"_s.arg(entry.run->value).arg(row.item.runTitle) : QString();
     case Of:
-        return inOneLine(row.changes, &notebook::AuditChange::subject);
+        return subjectText(row);
     case Before:
         return inOneLine(row.changes, &notebook::AuditChange::before);
     case After:
-        return inOneLine(row.changes, &notebook::AuditChange::after);
+        return afterText(row);
     case Reason:
         return inOneLine(row.changes, &notebook::AuditChange::reason);
     default:

@@ -62,7 +62,7 @@ TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Not
     m_empty->setObjectName(u"trailEmpty"_s);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(TrailModel::After);
-    m_table->setLimit(28);
+    m_table->setLimit(36);
     m_details->setObjectName(u"trailDetails"_s);
     m_details->setAccessibleName(tr("The chosen act in full"));
     m_details->setReadOnly(true);

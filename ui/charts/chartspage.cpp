@@ -116,6 +116,9 @@ void ChartsPage::show(const charts::Subject &subject)
         m_source.refresh();
         m_subjectForm->choose(subject);
     });
+    if (m_subjectForm->subject() != subject)
+        m_notice->say(State::Info,
+                      tr("Nothing of %1 has been decided yet; another chart is shown.").arg(subject.name));
 }
 
 void ChartsPage::showEvent(QShowEvent *event)

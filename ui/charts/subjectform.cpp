@@ -71,6 +71,7 @@ SubjectForm::SubjectForm(const Theme &theme, const ChartSource &source, QWidget 
     , m_name(box(u"chartName"_s, this))
     , m_lot(box(u"chartLot"_s, this))
     , m_person(box(u"chartPerson"_s, this))
+    , m_photometer(box(u"chartPhotometer"_s, this))
     , m_from(new QLineEdit(this))
     , m_to(new QLineEdit(this))
     , m_rejected(new QCheckBox(tr("what was re&jected too"), this))
@@ -88,6 +89,7 @@ SubjectForm::SubjectForm(const Theme &theme, const ChartSource &source, QWidget 
     connect(m_name, &QComboBox::currentIndexChanged, this, &SubjectForm::subjectChanged);
     connect(m_lot, &QComboBox::currentIndexChanged, this, &SubjectForm::filterChanged);
     connect(m_person, &QComboBox::currentIndexChanged, this, &SubjectForm::filterChanged);
+    connect(m_photometer, &QComboBox::currentIndexChanged, this, &SubjectForm::filterChanged);
     connect(m_from, &QLineEdit::textChanged, this, &SubjectForm::filterChanged);
     connect(m_to, &QLineEdit::textChanged, this, &SubjectForm::filterChanged);
     connect(m_rejected, &QCheckBox::toggled, this, &SubjectForm::filterChanged);
@@ -111,10 +113,11 @@ void SubjectForm::build(const Theme &theme)
     m_to->setObjectName(u"chartTo"_s);
     for (QLineEdit *day : {m_from, m_to})
         day->setPlaceholderText(tr("year-month-day"));
-    add(grid, 1, 2, tr("f&rom"), m_from, this);
-    add(grid, 1, 3, tr("to"), m_to, this);
+    add(grid, 1, 2, tr("&on photometer"), m_photometer, this);
+    add(grid, 2, 0, tr("f&rom"), m_from, this);
+    add(grid, 2, 1, tr("to"), m_to, this);
     m_rejected->setObjectName(u"chartRejected"_s);
-    grid->addWidget(m_rejected, 1, 8);
+    grid->addWidget(m_rejected, 2, 4, 1, 4);
     for (QWidget *small : std::initializer_list<QWidget *>{m_from, m_to, m_rejected})
         small->setMinimumHeight(theme.target());
 }
@@ -201,10 +204,13 @@ void SubjectForm::setRuns(const charts::Series &series)
 {
     std::set<std::pair<QString, QString>> lots;
     std::set<QString> persons;
+    std::set<QString> photometers;
     for (const charts::Point &point : series) {
         for (const charts::LotOf &lot : point.run->lots)
             lots.emplace(lot.component, lot.lot);
         persons.insert(point.run->persons.begin(), point.run->persons.end());
+        if (!point.run->photometer.isEmpty())
+            photometers.insert(point.run->photometer);
     }
     std::vector<std::pair<QString, QString>> choices{{tr("any"), QString()}};
     for (const auto &[component, lot] : lots)
@@ -214,6 +220,10 @@ void SubjectForm::setRuns(const charts::Series &series)
     for (const QString &person : persons)
         choices.emplace_back(person, person);
     fill(m_person, choices);
+    choices = {{tr("any"), QString()}};
+    for (const QString &photometer : photometers)
+        choices.emplace_back(photometer, photometer);
+    fill(m_photometer, choices);
 }
 
 charts::Filter SubjectForm::filter() const
@@ -225,6 +235,7 @@ charts::Filter SubjectForm::filter() const
         filter.lot = lot[1];
     }
     filter.person = m_person->currentData().toString();
+    filter.photometer = m_photometer->currentData().toString();
     if (const QDate day = QDate::fromString(m_from->text().trimmed(), Qt::ISODate); day.isValid())
         filter.from = day;
     if (const QDate day = QDate::fromString(m_to->text().trimmed(), Qt::ISODate); day.isValid())

@@ -18,7 +18,7 @@ namespace plateau::ui {
 class ChartSource;
 class Theme;
 
-/// What the chart is of and which of its runs are shown: two rows above it. What is offered is what has been
+/// What the chart is of and which of its runs are shown: the rows above it. What is offered is what has been
 /// measured.
 class SubjectForm : public QWidget
 {
@@ -34,7 +34,7 @@ public:
     void choose(const charts::Subject &subject);
     /// Nothing while nothing has been measured.
     std::optional<charts::Subject> subject() const;
-    /// The lots and persons of these runs are offered.
+    /// The lots, persons and photometers of these runs are offered.
     void setRuns(const charts::Series &series);
     charts::Filter filter() const;
     /// In one sentence, a day that is none; else empty.
@@ -61,6 +61,7 @@ private:
     QComboBox *m_name;
     QComboBox *m_lot;
     QComboBox *m_person;
+    QComboBox *m_photometer;
     QLineEdit *m_from;
     QLineEdit *m_to;
     QCheckBox *m_rejected;

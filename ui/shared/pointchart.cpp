@@ -117,6 +117,21 @@ void PointChart::draw()
     m_view->setAccessibleDescription(historyDescription(m_history));
     if (!any)
         return;
+    drawScale();
+    m_values->setTitleText(m_history.quantity);
+    // Room beside the newest for its value.
+    const double last = static_cast<double>(m_history.points.size());
+    const double aside = std::max(0.5, 0.08 * (last - 1));
+    m_order->setRange(1 - aside, last + aside);
+    drawBand();
+    drawLabels();
+    drawPoints();
+}
+
+/// No more steps than there is room for their numbers: the axis writes dots in place of those that do not
+/// fit.
+void PointChart::drawScale()
+{
     double lowest = m_history.points.front().value;
     double highest = lowest;
     for (const PointHistory::Point &point : m_history.points) {
@@ -129,15 +144,11 @@ void PointChart::draw()
             highest = std::max(highest, *limit);
         }
     }
-    setScale(*m_values, roundScale(lowest, highest, 5, std::pow(10, -m_history.decimals)));
-    m_values->setTitleText(m_history.quantity);
-    // Room beside the newest for its value.
-    const double last = static_cast<double>(m_history.points.size());
-    const double aside = std::max(0.5, 0.08 * (last - 1));
-    m_order->setRange(1 - aside, last + aside);
-    drawBand();
-    drawLabels();
-    drawPoints();
+    const double line = QFontMetricsF(font()).height();
+    // Below the plot stand the labels of the points.
+    const int room = static_cast<int>((m_view->height() - 2 * line) / (2 * line));
+    setScale(*m_values,
+             roundScale(lowest, highest, std::clamp(room, 2, 5), std::pow(10, -m_history.decimals)));
 }
 
 /// A side without a limit is open to the edge.
@@ -248,7 +259,9 @@ void PointChart::resizeEvent(QResizeEvent *event)
     QWidget::resizeEvent(event);
     if (m_history.points.empty())
         return;
-    // Another width has room for other labels, and shows another choice of many points.
+    // Another size has room for other labels, and shows another choice of many points.
+    drawScale();
+    drawBand();
     drawLabels();
     if (m_history.points.size() > mostMarks)
         drawPoints();

@@ -76,6 +76,7 @@ private:
     void build();
     void draw();
     void drawPoints();
+    void drawScale();
     void drawBand();
     void drawLabels();
     void dress();

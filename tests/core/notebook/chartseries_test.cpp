@@ -110,6 +110,59 @@ TEST_F(ChartSeriesTest, HasBlanksControlsDuplicatesAndSamples)
     EXPECT_THAT(seriesOf(Quantity::StandardRecovery, u"OTHER"_s), IsEmpty());
 }
 
+TEST_F(ChartSeriesTest, LeavesOutStandardsThatCalibrateTheirOwnRun)
+{
+    decided(runOn(3, 0.8));
+    run::Run calibrated = runOn(4, 0.8);
+    calibrated.calibration = run::Calibration::Standard;
+    decided(calibrated);
+    ASSERT_EQ(evaluation::evaluate(risingMethod(), calibrated).standards.at(0).recovery_percent, 100.0);
+    EXPECT_THAT(seriesOf(Quantity::StandardRecovery), SizeIs(1));
+    EXPECT_THAT(seriesOf(Quantity::StandardStrength), SizeIs(1));
+    EXPECT_THAT(m_book->runHistory().recoveries({}), SizeIs(1));
+}
+
+TEST_F(ChartSeriesTest, KnowThePhotometerFromThePlan)
+{
+    planning::PlanRecord plan;
+    plan.owners = {{planning::UncertaintyInput::PathLength, {}, u"cuvettes"_s, u"check 3"_s, false},
+                   {planning::UncertaintyInput::Absorbance, {}, u"photometer P1"_s, u"check 7"_s, false}};
+    run::Run run = runOn(3, 0.8);
+    run.uncertainty = uncertainties();
+    const RunId id = m_book->addRun(run, risingMethod(), u"Ines Kaddour"_s, plan);
+    m_book->decide(id, DecisionKind::Accepted, u"Tomas Brandl"_s, u"seen"_s);
+    decided(runOn(4, 0.8));
+    const charts::Series series = seriesOf(Quantity::StandardRecovery);
+    ASSERT_THAT(series, SizeIs(2));
+    EXPECT_EQ(series[0].run->photometer, u"photometer P1"_s);
+    EXPECT_EQ(series[1].run->photometer, QString());
+    charts::Filter filter;
+    filter.photometer = u"photometer P1"_s;
+    EXPECT_THAT(charts::filtered(series, filter), SizeIs(1));
+}
+
+TEST_F(ChartSeriesTest, HistoryIsOfTheNewestRunsBeforeAMoment)
+{
+    for (const int day : {5, 3, 4, 7})
+        decided(runOn(day, 0.8));
+    HistoryFilter filter;
+    filter.method = u"rising"_s;
+    filter.until = QDateTime(QDate(2026, 3, 5), QTime(9, 0), Qt::UTC);
+    filter.newestRuns = 2;
+    const auto titles = [&] {
+        QStringList all;
+        for (const RecoveryPoint &point : m_book->runHistory().recoveries(filter))
+            all << point.of.title;
+        return all;
+    };
+    EXPECT_EQ(titles(), (QStringList{u"Day 4"_s, u"Day 5"_s}));
+    filter.newestRuns.reset();
+    EXPECT_EQ(titles(), (QStringList{u"Day 3"_s, u"Day 4"_s, u"Day 5"_s}));
+    filter.until.reset();
+    filter.newestRuns = 1;
+    EXPECT_EQ(titles(), (QStringList{u"Day 7"_s}));
+}
+
 TEST_F(ChartSeriesTest, OffersWhatThereIs)
 {
     decided(runOn(3, 0.8));

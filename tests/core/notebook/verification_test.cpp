@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/checks.h"
 #include "tests/core/notebook/fixture.h"
 
 #include <QFile>
@@ -43,6 +44,30 @@ TEST_F(VerificationTest, UntouchedNotebookIsSoundAndCounted)
     EXPECT_EQ(verification.decisionsChecked, 3);
     EXPECT_EQ(verification.auditEntries, entriesOfANewOne() + 16);
     EXPECT_EQ(verification.auditHead, notebook->auditHead().hash);
+}
+
+TEST_F(VerificationTest, TheEndOfTheChainIsLookedAtAloneWhereThatIsAsked)
+{
+    int entries = 0;
+    {
+        const auto notebook = create();
+        fill(*notebook);
+        entries = notebook->auditHead().entries;
+    }
+    const auto lastEntriesWith = [&](int changedEntry, int looked) {
+        {
+            RawFile raw(file());
+            raw.behindTheTriggers([&] {
+                raw.execute(u"UPDATE audit SET person = person || 'x' WHERE id = %1"_s.arg(changedEntry));
+            });
+        }
+        return lastChainFindings(Database(file(), Access::ReadOnly), looked);
+    };
+    EXPECT_THAT(lastChainFindings(Database(file(), Access::ReadOnly), 5), IsEmpty());
+    EXPECT_THAT(lastChainFindings(Database(file(), Access::ReadOnly), 10 * entries), IsEmpty());
+    EXPECT_THAT(lastEntriesWith(entries - 5, 5), IsEmpty()); // before what is looked at
+    EXPECT_THAT(lastEntriesWith(entries - 4, 5), SizeIs(1));
+    EXPECT_THAT(lastEntriesWith(entries, 10 * entries), SizeIs(3));
 }
 
 /// Another value of the same storage class; what was NULL becomes 1001 or a text.
