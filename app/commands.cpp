@@ -10,7 +10,7 @@
 #include "app/printcommands.h"
 #include "app/reportcommand.h"
 #include "app/runfile.h"
-#include "app/samplenotebook.h"
+#include "app/samplecommand.h"
 #include "core/notebook/notebook.h"
 
 #include <QCoreApplication>
@@ -58,18 +58,6 @@ int verifyNotebook(const QStringList &arguments)
     }
 }
 
-int buildSample(const QStringList &arguments)
-{
-    if (arguments.size() != 1)
-        return wrongUse(CommandsWords::tr("sample takes the name of a new file: plateau sample NOTEBOOK"));
-    try {
-        buildSampleNotebook(arguments.front());
-    } catch (const notebook::Failure &failure) {
-        return unusableNotebook(arguments.front(), failure);
-    }
-    return Sound;
-}
-
 struct Command {
     QLatin1StringView word;
     int (*run)(const QStringList &);
@@ -87,7 +75,7 @@ constexpr std::array commands{
     Command{"labels"_L1, printLabels, true, true},
     Command{"report"_L1, writeReport, true, true},
     Command{"restore"_L1, restoreNotebook},
-    Command{"sample"_L1, buildSample},
+    Command{"sample"_L1, makeSample, true},
     Command{"verify"_L1, verifyNotebook},
     Command{"worksheet"_L1, printWorksheet, true, true},
 };
@@ -162,6 +150,8 @@ QString usage()
         "on\n"
         "      [--paper a4|letter] [--letter] [--decimal point|comma] [--by NAME]\n"
         "  plateau sample NOTEBOOK                 make the sample notebook of an invented laboratory\n"
+        "      [--runs N]                          so many runs over its months and years, made up\n"
+        "      [--seed NUMBER] [--until DAY]       the same seed and last day give the same runs\n"
         "  plateau --version | --help\n"
         "\n"
         "--notebook FILE names the notebook; without it, one in the user's data directory is used.\n"

@@ -95,17 +95,9 @@ planning::PlanRecord planOf(const run::Run &run, const std::map<QString, plannin
 
 void addSampleLaboratory(notebook::Notebook &notebook, const QString &head)
 {
-    const QString laboratory = u"notebook/laboratory.json"_s;
-    const auto read = exchange::readLaboratory(resource(laboratory));
-    if (!read.value)
-        refuse(laboratory);
-    notebook.saveLaboratory(*read.value, head);
-    const QString limits = u"notebook/limits.json"_s;
-    const auto specifications = exchange::readSpecifications(resource(limits));
-    if (!specifications.value)
-        refuse(limits);
-    notebook.saveSpecifications(*specifications.value, head,
-                                SampleNotebookWords::tr("the limits of the house"));
+    const sampledata::House house = sampleHouse();
+    notebook.saveLaboratory(house.laboratory, head);
+    notebook.saveSpecifications(house.limits, head, SampleNotebookWords::tr("the limits of the house"));
 }
 
 void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry,
@@ -163,6 +155,19 @@ void addSampleStores(notebook::Notebook &notebook)
 }
 
 } // namespace
+
+sampledata::House sampleHouse()
+{
+    const QString laboratory = u"notebook/laboratory.json"_s;
+    const auto read = exchange::readLaboratory(resource(laboratory));
+    if (!read.value)
+        refuse(laboratory);
+    const QString limits = u"notebook/limits.json"_s;
+    const auto specifications = exchange::readSpecifications(resource(limits));
+    if (!specifications.value)
+        refuse(limits);
+    return {*read.value, *specifications.value, installedMethods().lookup()};
+}
 
 void buildSampleNotebook(const QString &path)
 {

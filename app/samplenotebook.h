@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "sampledata/maker/samplemaker.h"
+
 #include <QString>
 
 namespace plateau::app {
@@ -9,6 +11,9 @@ namespace plateau::app {
 /// Makes a new notebook of the shipped sample runs, with the decisions that the people of the invented
 /// laboratory took (sampledata/notebook/decisions.json). Throws notebook::Failure; leaves no half-made file.
 void buildSampleNotebook(const QString &path);
+
+/// What the invented laboratory has and works by. Throws notebook::Failure where the installation lacks it.
+sampledata::House sampleHouse();
 
 /// Name of the operating system's account, for what is done without a window.
 QString currentAccount();

@@ -124,6 +124,14 @@ void Database::setJournal()
     setSafely(u"journal_mode"_s, u"DELETE"_s, u"delete"_s);
 }
 
+void Database::leaveDiskToTheEnd()
+{
+    setSafely(u"journal_mode"_s, u"MEMORY"_s, u"memory"_s);
+    setSafely(u"synchronous"_s, u"OFF"_s, u"0"_s);
+    const QString cache_KiB = u"-65536"_s; // its pages are written once and not time and again
+    setSafely(u"cache_size"_s, cache_KiB, cache_KiB);
+}
+
 void Database::setForeignKeys(bool on)
 {
     setSafely(u"foreign_keys"_s, on ? u"ON"_s : u"OFF"_s, on ? u"1"_s : u"0"_s);

@@ -38,6 +38,9 @@ public:
     void takeExclusively();
     /// Rollback journal: a commit is whole in the one file, which people copy and keep for years.
     void setJournal();
+    /// Of a file that is made as a whole and has no name yet: nothing waits for the disk, which gets all of
+    /// it at the end, and what goes wrong before is thrown away with the file.
+    void leaveDiskToTheEnd();
     /// Only while tables are rebuilt; foreign keys cannot be switched inside a transaction.
     void setForeignKeys(bool on);
 

@@ -105,6 +105,15 @@ std::unique_ptr<Notebook> Notebook::create(const QString &path, const Surroundin
     return open(path, Access::ReadWrite, surroundings);
 }
 
+void Notebook::createFilled(const QString &path, const Surroundings &surroundings,
+                            const std::function<void(Notebook &)> &fill)
+{
+    createNotebookFile(path, schemaSteps(), surroundings, [&](std::unique_ptr<Database> database) {
+        Notebook notebook(std::make_unique<Private>(std::move(database), surroundings));
+        fill(notebook);
+    });
+}
+
 std::unique_ptr<Notebook> Notebook::open(const QString &path, Access access, const Surroundings &surroundings)
 {
     auto database = openNotebookFile(path, access, schemaSteps(), surroundings);

@@ -79,6 +79,10 @@ public:
     /// A new file, readable by its owner alone; throws if one of that name exists.
     static std::unique_ptr<Notebook> create(const QString &path,
                                             const Surroundings &surroundings = Surroundings::ofThisProgram());
+    /// The same with all that fill adds, or no file at all: the disk is waited for once, at the end. Throws
+    /// what fill throws, too.
+    static void createFilled(const QString &path, const Surroundings &surroundings,
+                             const std::function<void(Notebook &)> &fill);
     /// An existing one, migrated to the present schema if it is older (after a dated copy beside it). For
     /// writing it is checked first (integrity, foreign keys, schema, audit chain) and belongs to this object
     /// alone until it goes; for reading it is taken as it is, damaged or not, and nothing is changed.

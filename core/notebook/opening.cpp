@@ -135,16 +135,26 @@ void makeEmptyNotebook(const QString &path, const std::vector<SchemaStep> &steps
     migrate(database, steps, surroundings);
 }
 
+std::unique_ptr<Database> connectionToFill(const QString &path)
+{
+    auto database = std::make_unique<Database>(path, Access::ReadWrite);
+    database->takeExclusively();
+    database->leaveDiskToTheEnd();
+    return database;
+}
+
 } // namespace
 
 void createNotebookFile(const QString &path, const std::vector<SchemaStep> &steps,
-                        const Surroundings &surroundings)
+                        const Surroundings &surroundings, const Filling &fill)
 {
     requireFreeName(path);
     const QString part = u"%1.part-%2"_s.arg(path, QUuid::createUuid().toString(QUuid::Id128).left(8));
     createPrivateFile(part);
     try {
         makeEmptyNotebook(part, steps, surroundings);
+        if (fill)
+            fill(connectionToFill(part));
         publishFile(part, path);
     } catch (const Failure &failure) {
         removeWithSideFiles(part);
@@ -155,6 +165,9 @@ void createNotebookFile(const QString &path, const std::vector<SchemaStep> &step
             Sentence::tr("The notebook %1 could not be made; nothing was stored: see that the disk "
                          "is sound and has room."),
             path, failure.sentence() + u'\n' + failure.details());
+    } catch (...) {
+        removeWithSideFiles(part);
+        throw;
     }
 }
 

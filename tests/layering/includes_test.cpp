@@ -31,13 +31,15 @@ const std::vector<std::string> qtCoreAndSql = split(PLATEAU_QTCORE_FOLDERS "|" P
 
 TEST(Includes, OfEveryRoomGoDownwardsOnly)
 {
-    for (const std::string top : {"core", "ui", "app"})
+    for (const std::string top : {"core", "sampledata", "ui", "app"})
         for (const auto &source : sourcesBelow(top))
             EXPECT_THAT(upwardIncludes(source), IsEmpty());
 }
 
 TEST(Includes, OfCoreStayInsideQtCoreAndTheNotebookInsideQtSql)
 {
+    for (const auto &source : sourcesBelow("sampledata"))
+        EXPECT_THAT(foreignQtIncludes(source, qtCore), IsEmpty());
     for (const auto &source : sourcesBelow("core"))
         EXPECT_THAT(foreignQtIncludes(source, roomOf(source.path) == "core/notebook" ? qtCoreAndSql : qtCore),
                     IsEmpty());
@@ -45,7 +47,7 @@ TEST(Includes, OfCoreStayInsideQtCoreAndTheNotebookInsideQtSql)
 
 TEST(Sql, IsKnownToTheNotebookOnly)
 {
-    for (const std::string top : {"core", "ui", "app"}) {
+    for (const std::string top : {"core", "sampledata", "ui", "app"}) {
         for (const auto &source : sourcesBelow(top)) {
             if (roomOf(source.path) != "core/notebook") {
                 EXPECT_THAT(tracesOfSql(source), IsEmpty());

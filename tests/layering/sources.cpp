@@ -57,15 +57,15 @@ std::vector<std::string> includesOf(const std::string &text)
 
 std::string roomOf(const std::string &path)
 {
-    static const std::regex pattern("(core/[a-z]+|ui|app|tests)/.*");
+    static const std::regex pattern("(core/[a-z]+|sampledata/maker|ui|app|tests)/.*");
     std::smatch match;
     return std::regex_match(path, match, pattern) ? match[1].str() : path;
 }
 
 std::set<std::string> reachableFrom(const std::string &room)
 {
-    // Arrows run downwards only: app -> ui -> core; notebook -> charts, exchange -> planning -> equipment -> evaluation,
-    // quality -> run -> assay.
+    // Arrows run downwards only: app -> ui -> core; notebook -> charts, exchange -> planning -> equipment ->
+    // evaluation, quality -> run -> assay.
     static const std::map<std::string, std::vector<std::string>> below{
         {"core/assay", {}},
         {"core/run", {"core/assay"}},
@@ -78,7 +78,8 @@ std::set<std::string> reachableFrom(const std::string &room)
         {"core/exchange", {"core/planning"}},
         {"core/notebook", {"core/charts", "core/exchange", "core/timing"}},
         {"ui", {"core/notebook"}},
-        {"app", {"ui"}},
+        {"sampledata/maker", {"core/notebook"}},
+        {"app", {"ui", "sampledata/maker"}},
     };
     std::set<std::string> reachable;
     std::vector<std::string> open{room};
@@ -99,8 +100,8 @@ std::vector<std::string> upwardIncludes(const Source &source)
     std::vector<std::string> found;
     for (const auto &include : includesOf(source.text)) {
         const bool ours = startsWith(include, "core/") || startsWith(include, "ui/") ||
-                          startsWith(include, "app/") || startsWith(include, "tests/") ||
-                          startsWith(include, "..");
+                          startsWith(include, "app/") || startsWith(include, "sampledata/") ||
+                          startsWith(include, "tests/") || startsWith(include, "..");
         if (ours && allowed.count(roomOf(include)) == 0)
             found.push_back(source.path + " includes " + include);
     }
