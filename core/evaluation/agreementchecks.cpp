@@ -102,9 +102,11 @@ std::pair<double, QString> rangeLimit(const SampleView &view, double mean_g_per_
     noise *= rangeFactor * std::sqrt(2.0) * view.context.absorbanceUncertainty;
     if (noise > own)
         return {noise, CheckText::tr("the noise of the readings")};
-    return {
-        own,
-        CheckText::tr("the laboratory's own limit of %1").arg(withUnit(plainText(100 * relative), u"%"_s))};
+    const QString percent = withUnit(plainText(100 * relative), u"%"_s);
+    // Said as limitOriginName says it.
+    return {own, relative == Rules{}.relativeRepeatability
+                     ? CheckText::tr("%1, common practice").arg(percent)
+                     : CheckText::tr("the laboratory's rule of %1").arg(percent)};
 }
 
 void addAgreementChecks(const SampleView &view, std::vector<Check> &checks)

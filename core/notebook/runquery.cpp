@@ -183,6 +183,12 @@ public:
 
     Query count(int limit) const
     {
+        // What one condition alone finds is counted in its own index, and not asked of one run after the
+        // other.
+        if (m_conditions.size() == 1 && !m_conditions.front().isWords)
+            return {u"SELECT count(*) FROM (SELECT DISTINCT run FROM (%1) LIMIT %2)"_s.arg(
+                        m_conditions.front().set, QString::number(limit)),
+                    m_conditions.front().values};
         // Nothing is asked of the runs themselves where only words count.
         const bool wordsAlone = m_walksWords && m_where.size() == 1;
         return {u"SELECT count(*) FROM (SELECT 1 FROM %1%2 LIMIT %3)"_s.arg(
@@ -267,8 +273,10 @@ RunState stateAt(const QString &word)
 
 std::vector<evaluation::CheckId> flagsOf(const QString &words)
 {
-    const QStringList failed = words.split(u',', Qt::SkipEmptyParts);
     std::vector<evaluation::CheckId> flags;
+    if (words.isEmpty())
+        return flags;
+    const QStringList failed = words.split(u',', Qt::SkipEmptyParts);
     for (const evaluation::CheckId id : allChecks()) {
         if (failed.contains(evaluation::checkWord(id)))
             flags.push_back(id);

@@ -31,6 +31,23 @@ std::vector<CellChoice> unitChoices()
     return choices;
 }
 
+template <class Choices> std::vector<CellColumn> uncertaintyColumns(Choices methods)
+{
+    return {
+        {MethodUncertaintiesForm::tr("Method"), Kind::Choice, std::move(methods)},
+        number(MethodUncertaintiesForm::tr("A"), MethodUncertaintiesForm::tr("Absorbance of one reading")),
+        number(MethodUncertaintiesForm::tr("ε %"), MethodUncertaintiesForm::tr("Absorptivity, in %")),
+        number(MethodUncertaintiesForm::tr("path %"), MethodUncertaintiesForm::tr("Path length, in %")),
+        number(MethodUncertaintiesForm::tr("V %"),
+               MethodUncertaintiesForm::tr("Total volume of the tube, in %")),
+        number(MethodUncertaintiesForm::tr("sample %"), MethodUncertaintiesForm::tr("Sample volume, in %")),
+        number(MethodUncertaintiesForm::tr("dilution %"),
+               MethodUncertaintiesForm::tr("Each dilution step, in %")),
+        number(MethodUncertaintiesForm::tr("extract %"),
+               MethodUncertaintiesForm::tr("Extract of a solid, in %")),
+        {MethodUncertaintiesForm::tr("Source"), Kind::Text}};
+}
+
 } // namespace
 
 MethodUncertaintiesForm::MethodUncertaintiesForm(const Theme &theme, QWidget *parent)
@@ -42,18 +59,8 @@ MethodUncertaintiesForm::MethodUncertaintiesForm(const Theme &theme, QWidget *pa
                            "cell leaves it to them. Standard uncertainties (k = 1); the source is needed. %1")
                             .arg(CellsTable::keysHint()),
                         parent)
-    , m_rows(
-          new CellsModel(theme,
-                         {{tr("Method"), Kind::Choice, [this](const CellRow &) { return m_choices.methods; }},
-                          number(tr("A"), tr("Absorbance of one reading")),
-                          number(tr("ε %"), tr("Absorptivity, in %")),
-                          number(tr("path %"), tr("Path length, in %")),
-                          number(tr("V %"), tr("Total volume of the tube, in %")),
-                          number(tr("sample %"), tr("Sample volume, in %")),
-                          number(tr("dilution %"), tr("Each dilution step, in %")),
-                          number(tr("extract %"), tr("Extract of a solid, in %")),
-                          {tr("Source"), Kind::Text}},
-                         true, this))
+    , m_rows(new CellsModel(theme, uncertaintyColumns([this](const CellRow &) { return m_choices.methods; }),
+                            true, this))
 {
     CellsTable *table = addTable(m_rows, tr("Uncertainties by method"), u"methodUncertainties"_s, 1);
     table->setFlexibleColumn(methodUncertainty::Source);

@@ -27,7 +27,6 @@ namespace {
 
 std::vector<QStringList> factsOf(const planning::HeldPreparation &held)
 {
-    using View = PreparationView;
     const planning::Substance &of = held.of;
     const planning::Preparation &made = held.preparation;
     const planning::StrengthMade strength = planning::strengthOf(of, made);
@@ -36,36 +35,37 @@ std::vector<QStringList> factsOf(const planning::HeldPreparation &held)
         if (!value.isEmpty())
             facts.push_back({what, value});
     };
-    add(View::tr("Strength when made (k = 2)"), strengthText(strength));
+    add(PreparationView::tr("Strength when made (k = 2)"), strengthText(strength));
     for (const planning::StrengthTerm &term : strength.budget)
-        add(View::tr("Share of %1").arg(term.term),
+        add(PreparationView::tr("Share of %1").arg(term.term),
             withUnit(QString::number(100 * term.share, 'f', 1), u"%"_s));
     QStringList masses;
     for (const double mass_mg : made.masses_mg)
         masses << plainText(mass_mg);
-    add(View::tr("Weighed (u of each)"),
-        View::tr("%1 (%2)").arg(withUnit(masses.join(u" + "_s), u"mg"_s),
-                                withUnit(plainText(made.mass_u_mg), u"mg"_s)));
-    add(View::tr("Flask (u)"),
-        View::tr("%1 (%2)").arg(made.flask.isEmpty() ? withUnit(plainText(made.flask_mL), u"mL"_s)
-                                                     : made.flask,
-                                withUnit(plainText(made.flask_u_mL), u"mL"_s)));
-    add(View::tr("Made at, by"), View::tr("%1, %2").arg(momentText(made.madeAt), held.person));
-    add(View::tr("Loss of strength"),
-        made.lossPerHour > 0 ? withUnit(plainText(100 * made.lossPerHour), View::tr("% per hour"))
-                             : View::tr("none is stated"));
+    add(PreparationView::tr("Weighed (u of each)"),
+        PreparationView::tr("%1 (%2)").arg(withUnit(masses.join(u" + "_s), u"mg"_s),
+                                           withUnit(plainText(made.mass_u_mg), u"mg"_s)));
+    add(PreparationView::tr("Flask (u)"),
+        PreparationView::tr("%1 (%2)").arg(made.flask.isEmpty() ? withUnit(plainText(made.flask_mL), u"mL"_s)
+                                                                : made.flask,
+                                           withUnit(plainText(made.flask_u_mL), u"mL"_s)));
+    add(PreparationView::tr("Made at, by"),
+        PreparationView::tr("%1, %2").arg(momentText(made.madeAt), held.person));
+    add(PreparationView::tr("Loss of strength"),
+        made.lossPerHour > 0 ? withUnit(plainText(100 * made.lossPerHour), PreparationView::tr("% per hour"))
+                             : PreparationView::tr("none is stated"));
     if (const auto last = planning::goodUntil(made))
-        add(View::tr("Good until"), momentText(*last));
-    add(View::tr("Substance"), of.name);
-    add(View::tr("Supplier, lot"),
+        add(PreparationView::tr("Good until"), momentText(*last));
+    add(PreparationView::tr("Substance"), of.name);
+    add(PreparationView::tr("Supplier, lot"),
         QStringList{of.supplier, of.lot}.filter(QRegularExpression(u"."_s)).join(u", "_s));
-    add(View::tr("Certificate"), of.certificate);
-    add(View::tr("Purity"), purityText(of));
+    add(PreparationView::tr("Certificate"), of.certificate);
+    add(PreparationView::tr("Purity"), purityText(of));
     if (of.water > 0)
-        add(View::tr("Water"), withUnit(plainText(100 * of.water), u"%"_s));
-    add(View::tr("Molar mass"), withUnit(plainText(of.molarMass_g_per_mol), u"g/mol"_s));
-    add(View::tr("Note"), made.note);
-    add(View::tr("Thrown away, because"), held.discarded.value_or(QString()));
+        add(PreparationView::tr("Water"), withUnit(plainText(100 * of.water), u"%"_s));
+    add(PreparationView::tr("Molar mass"), withUnit(plainText(of.molarMass_g_per_mol), u"g/mol"_s));
+    add(PreparationView::tr("Note"), made.note);
+    add(PreparationView::tr("Thrown away, because"), held.discarded.value_or(QString()));
     return facts;
 }
 

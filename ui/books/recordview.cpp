@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/recordview.h"
 
+#include "core/exchange/evaluationcomparison.h"
 #include "core/exchange/writers.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/decisiontext.h"
@@ -58,7 +59,7 @@ QWidget *RecordView::buildHeader()
     m_toRack = button(m_theme, tr("To its rac&k"), u"toItsRack"_s, header);
     m_toReported = button(m_theme, tr("Reported resu&lts"), u"toReported"_s, header);
     m_toReported->setCheckable(true);
-    m_toTrend = button(m_theme, tr("&Trend"), u"toTrend"_s, header);
+    m_toTrend = button(m_theme, tr("Tren&d"), u"toTrend"_s, header);
     m_toTrend->setToolTip(tr(
         "What was found of this measurand in the product, or in the sample, over all runs, with its limits"));
     connect(m_toTrend, &QPushButton::clicked, this, &RecordView::wantTrend);
@@ -245,7 +246,7 @@ void RecordView::compareWithDecision(const evaluation::Evaluation &evaluation)
     if (m_stored.summary.state == notebook::RunState::OnBench || m_stored.decisions.empty())
         return;
     const notebook::Decision &last = m_stored.decisions.back();
-    if (exchange::writeEvaluation(evaluation) == last.evaluation)
+    if (!exchange::differenceOf(last.evaluation, exchange::writeEvaluation(evaluation)))
         return;
     m_notice->say(State::Attention,
                   tr("This program calculates other numbers from the stored readings than version %1 "
