@@ -8,9 +8,12 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QSqlDriver>
 #include <QSqlQuery>
 #include <QUrl>
 #include <QUuid>
+
+#include <sqlite3.h>
 
 namespace plateau::notebook {
 
@@ -25,6 +28,26 @@ QString uriOf(const QString &path, Access access)
     const QUrl url = QUrl::fromLocalFile(QFileInfo(path).absoluteFilePath());
     return QString::fromLatin1(url.toEncoded(QUrl::FullyEncoded)) +
            (access == Access::ReadWrite ? u"?mode=rw"_s : u"?mode=ro"_s);
+}
+
+/// What is stored in a file that was removed, moved or replaced is lost with it. SQLite looks only where it
+/// opens a journal, and in exclusive locking mode that is once.
+void requireInPlace(const Database &database)
+{
+    const QVariant handle = database.handle().driver()->handle();
+    int hasMoved = 0;
+    sqlite3_file_control(*static_cast<sqlite3 *const *>(handle.constData()), "main", SQLITE_FCNTL_HAS_MOVED,
+                         &hasMoved);
+    if (hasMoved == 0)
+        return;
+    throw Failure(
+        Failure::Kind::Storage,
+        Sentence::tr(
+            "The notebook %1 was removed, moved or replaced while it was open; nothing of this step was "
+            "stored: put the file back where it was, or close the program and open the notebook where it "
+            "is now.")
+            .arg(QDir::toNativeSeparators(database.path())),
+        u"SQLITE_FCNTL_HAS_MOVED"_s);
 }
 
 } // namespace
@@ -159,6 +182,8 @@ void Transaction::rollBack()
 
 void Transaction::commit()
 {
+    if (m_database.access() == Access::ReadWrite)
+        requireInPlace(m_database);
     m_database.execute(u"COMMIT"_s);
     m_open = false;
 }

@@ -7,6 +7,7 @@
 #include <QSqlQuery>
 
 #include <csignal>
+#include <cstdio>
 #include <sys/mount.h>
 #include <sys/resource.h>
 #include <unistd.h>
@@ -218,6 +219,37 @@ TEST_F(StorageTest, FullFileSystemStoresNothing)
         EXPECT_THAT(notebook->verify().findings, IsEmpty());
     }
     EXPECT_THAT(Notebook::open(path)->verify().findings, IsEmpty());
+}
+
+TEST_F(StorageTest, NotebookThatIsRemovedOrMovedWhileItIsOpenConfirmsNothingMore)
+{
+    const auto notebook = create();
+    const RunId id = notebook->addRun(unreadRun(), risingMethod(), person);
+    const auto add = [&](int tube) { notebook->addReading(id, tube, u"A1"_s, 0.1, {}, person); };
+    add(0); // the journal has been opened, so that SQLite itself does not look any more
+    ASSERT_TRUE(QFile::rename(file(), file(u"elsewhere.plateau"_s)));
+    expectStorage([&] { add(1); });
+    EXPECT_THAT(notebook->load(id).readings, SizeIs(1));
+    // Back where it was, work goes on.
+    ASSERT_TRUE(QFile::rename(file(u"elsewhere.plateau"_s), file()));
+    add(1);
+    ASSERT_TRUE(QFile::remove(file()));
+    expectStorage([&] { add(2); });
+    EXPECT_THAT(notebook->load(id).readings, SizeIs(2));
+}
+
+TEST_F(StorageTest, NotebookThatIsReplacedWhileItIsOpenIsLeftToTheNewOne)
+{
+    const auto notebook = create();
+    const RunId id = notebook->addRun(unreadRun(), risingMethod(), person);
+    const QByteArray other = bytesOf(file());
+    notebook->addReading(id, 0, u"A1"_s, 0.1, {}, person);
+    // As a program does that synchronises folders: the new file is moved over the old one.
+    write(file(u"new"_s), other);
+    ASSERT_EQ(
+        std::rename(QFile::encodeName(file(u"new"_s)).constData(), QFile::encodeName(file()).constData()), 0);
+    expectStorage([&] { notebook->addReading(id, 1, u"A1"_s, 0.1, {}, person); });
+    EXPECT_EQ(bytesOf(file()), other);
 }
 
 TEST_F(StorageTest, FailureHalfWayThroughAnActLeavesNothingOfIt)
