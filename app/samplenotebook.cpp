@@ -7,6 +7,7 @@
 #include "core/exchange/moment.h"
 #include "core/exchange/readers.h"
 #include "core/notebook/notebook.h"
+#include "core/planning/uncertaintyowners.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -14,6 +15,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 
+#include <algorithm>
 #include <map>
 
 namespace plateau::app {
@@ -25,6 +27,9 @@ namespace {
 struct SampleNotebookWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::app::SampleNotebook)
 };
+
+/// From the start of a shipped run to its readings in the notebook.
+constexpr int writtenUpAfter_s = 6000;
 
 [[noreturn]] void refuse(const QString &file)
 {
@@ -100,21 +105,44 @@ void addSampleLaboratory(notebook::Notebook &notebook, const QString &head)
     notebook.saveSpecifications(house.limits, head, SampleNotebookWords::tr("the limits of the house"));
 }
 
-void addSampleRun(notebook::Notebook &notebook, const QJsonObject &entry,
-                  const std::map<QString, planning::ShelfSample> &items)
+/// A shipped run as sampledata/notebook/decisions.json lists it.
+struct ShippedRun {
+    exchange::RunDocument document;
+    QJsonObject entry;
+    bool isDecided() const { return !entry.value("decision"_L1).toString().isEmpty(); }
+};
+
+std::vector<ShippedRun> shippedRuns(const QJsonObject &decisions)
 {
-    const QString name = entry.value("file"_L1).toString();
-    const auto document = exchange::readRun(resource(name), installedMethods().lookup());
-    if (!document.value)
-        refuse(name);
+    std::vector<ShippedRun> runs;
+    for (const QJsonValue &run : decisions.value("runs"_L1).toArray()) {
+        const QJsonObject entry = run.toObject();
+        const QString name = entry.value("file"_L1).toString();
+        const auto document = exchange::readRun(resource(name), installedMethods().lookup());
+        if (!document.value)
+            refuse(name);
+        runs.push_back({*document.value, entry});
+    }
+    return runs;
+}
+
+/// withOwners: the plan keeps whose the numbers of its budget are, as if the laboratory's lists had been
+/// asked. The record of a run that came in a file says that nobody is known.
+void addSampleRun(notebook::Notebook &notebook, const ShippedRun &shipped,
+                  const std::map<QString, planning::ShelfSample> &items, bool withOwners)
+{
+    const exchange::RunDocument &document = shipped.document;
+    const QJsonObject &entry = shipped.entry;
+    planning::PlanRecord plan = planOf(document.run, items);
+    if (withOwners && document.run.uncertainty)
+        plan.owners = planning::ownersFor(document.method, notebook.laboratory(), document.run);
     const notebook::RunId id =
-        notebook.addRun(document.value->run, document.value->method, entry.value("analyst"_L1).toString(),
-                        planOf(document.value->run, items));
-    const QString decision = entry.value("decision"_L1).toString();
-    if (decision.isEmpty())
+        notebook.addRun(document.run, document.method, entry.value("analyst"_L1).toString(), plan);
+    if (!shipped.isDecided())
         return;
-    const auto kind =
-        decision == "accepted"_L1 ? notebook::DecisionKind::Accepted : notebook::DecisionKind::Rejected;
+    const auto kind = entry.value("decision"_L1).toString() == "accepted"_L1
+                          ? notebook::DecisionKind::Accepted
+                          : notebook::DecisionKind::Rejected;
     notebook.decide(id, kind, entry.value("reviewer"_L1).toString(), entry.value("reason"_L1).toString());
 }
 
@@ -154,6 +182,18 @@ void addSampleStores(notebook::Notebook &notebook)
         addSampleLot(notebook, lot.toObject(), analyst);
 }
 
+/// As much as makes charts worth looking at, and is made while somebody waits for the window.
+sampledata::WantedHistory demoHistory()
+{
+    sampledata::WantedHistory wanted;
+    wanted.runs = 150;
+    wanted.seed = 20;
+    wanted.workedAtBench = 2;
+    wanted.signedDecisions = 2;
+    wanted.lastOnBench = false;
+    return wanted;
+}
+
 } // namespace
 
 sampledata::House sampleHouse()
@@ -176,14 +216,45 @@ void buildSampleNotebook(const QString &path)
     auto made = notebook::Notebook::create(path);
     try {
         addSampleLaboratory(*made, decisions.value("head"_L1).toString());
-        for (const QJsonValue &run : decisions.value("runs"_L1).toArray())
-            addSampleRun(*made, run.toObject(), items);
+        for (const ShippedRun &run : shippedRuns(decisions))
+            addSampleRun(*made, run, items, false);
         addSampleStores(*made);
     } catch (...) {
         made.reset(); // closed first: a file that is open is not removed
         QFile::remove(path);
         throw;
     }
+}
+
+void buildDemoNotebook(const QString &path)
+{
+    const QJsonObject decisions = objectIn(u"notebook/decisions.json"_s);
+    const std::map<QString, planning::ShelfSample> items = sampleItems();
+    const std::vector<ShippedRun> shipped = shippedRuns(decisions);
+    const QDateTime today = QDateTime::currentDateTime();
+
+    sampledata::WantedHistory wanted = demoHistory();
+    wanted.until = today.date().addDays(-1);
+    wanted.offset_s = today.offsetFromUtc();
+    QDateTime now = *shipped.front().document.run.startedAt;
+    notebook::Surroundings around = notebook::Surroundings::ofThisProgram();
+    around.now = [&now] { return now; };
+    around.boot = {};
+    notebook::Notebook::createFilled(path, around, [&](notebook::Notebook &made) {
+        addSampleLaboratory(made, decisions.value("head"_L1).toString());
+        for (const ShippedRun &run : shipped) {
+            now = std::max(now, run.document.run.startedAt->addSecs(writtenUpAfter_s));
+            if (run.isDecided())
+                addSampleRun(made, run, items, true);
+        }
+        makeHistory(made, now, sampleHouse(), wanted);
+        now = std::max(now, QDateTime::currentDateTime());
+        for (const ShippedRun &run : shipped) {
+            if (!run.isDecided())
+                addSampleRun(made, run, items, true);
+        }
+        addSampleStores(made);
+    });
 }
 
 QString currentAccount()

@@ -12,6 +12,10 @@ namespace plateau::app {
 /// laboratory took (sampledata/notebook/decisions.json). Throws notebook::Failure; leaves no half-made file.
 void buildSampleNotebook(const QString &path);
 
+/// The notebook that is shown: the shipped runs, then months of the house up to yesterday, and what stands on
+/// the bench and waits today. Throws as buildSampleNotebook does.
+void buildDemoNotebook(const QString &path);
+
 /// What the invented laboratory has and works by. Throws notebook::Failure where the installation lacks it.
 sampledata::House sampleHouse();
 

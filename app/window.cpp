@@ -75,12 +75,15 @@ int showDemo()
     QTemporaryDir folder;
     const QString path = folder.filePath(u"sample.plateau"_s);
     try {
-        buildSampleNotebook(path);
+        buildDemoNotebook(path);
     } catch (const notebook::Failure &failure) {
         writeError(u"%1: %2"_s.arg(path, failure.sentence()));
         return Unusable;
     }
-    return showWindow(path, WindowWords::tr("sample notebook, a copy that is thrown away"));
+    return showWindow(
+        path, WindowWords::tr("sample notebook, a copy that is thrown away; everybody in it signs with "
+                              "the passphrase %1")
+                  .arg(sampledata::samplePassphrase()));
 }
 
 } // namespace

@@ -70,7 +70,7 @@ Judgement judgementOf(const evaluation::Evaluation &evaluation, const Rack &rack
             {sample, notebook::SampleDecisionKind::Repeat, reasonToRepeat(check.id), check.advice});
     }
     if (!named.isEmpty())
-        judgement.decision.reason = u"stands but for %1, which is repeated"_s.arg(named.join(u", "_s));
+        judgement.decision.reason = u"the others stand; once more: %1"_s.arg(named.join(u"; "_s));
     else if (!evaluation.acceptable)
         judgement.decision.reason = u"looked at; the results stand"_s;
     return judgement;

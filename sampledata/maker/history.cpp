@@ -170,7 +170,7 @@ void History::makeRun(int number, const QDateTime &endsAt)
     std::optional<Slip> slip;
     if (number % everySoManyAreCorrected == 5 || number % everySoManyAreReopened == 11)
         slip = slipInto(readings, rack, chance);
-    if (isLast(number)) {
+    if (staysOnBench(number)) {
         workAtBench(m_notebook, rack, readings, m_now, int(readings.size()) / 2);
         return;
     }

@@ -52,7 +52,7 @@ private:
     void keepCharts();
     void registerWaiting();
     bool isAtBench(int number) const { return number >= m_wanted.runs - m_wanted.workedAtBench; }
-    bool isLast(int number) const { return number + 1 == m_wanted.runs; }
+    bool staysOnBench(int number) const { return m_wanted.lastOnBench && number + 1 == m_wanted.runs; }
 
     notebook::Notebook &m_notebook;
     QDateTime &m_now;

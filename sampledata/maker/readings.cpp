@@ -15,6 +15,8 @@ namespace {
 
 /// Where a reagent that is used up ends.
 constexpr double leastAbsorbance = 0.031;
+/// What the photometer shows of anything darker.
+constexpr double mostAbsorbance = 3.2;
 /// The indicator's own step before the starter, of the coupled kind.
 constexpr double indicatorStep = 0.045;
 
@@ -99,7 +101,10 @@ std::map<QString, double> readingsOf(const assay::Method &method, const run::Tub
     }
     std::map<QString, double> shown;
     for (const auto &[reading, absorbance] : cuvette.all())
-        shown[reading] = std::round((absorbance * truth.scale + chance.scatter(truth.noise)) * 1000) / 1000;
+        shown[reading] =
+            std::round(std::min(mostAbsorbance, absorbance * truth.scale + chance.scatter(truth.noise)) *
+                       1000) /
+            1000;
     return shown;
 }
 

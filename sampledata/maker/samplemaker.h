@@ -36,6 +36,8 @@ struct WantedHistory {
     int workedAtBench = 20;
     /// So many of the newest decisions are signed: every signature takes a good part of a second of purpose.
     int signedDecisions = 8;
+    /// The newest run is left on the bench, half read.
+    bool lastOnBench = true;
 };
 
 /// Everybody's in a made-up notebook.
