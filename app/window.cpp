@@ -11,11 +11,16 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QFontMetrics>
 #include <QMessageBox>
+#include <QPalette>
+#include <QPixmap>
+#include <QSplashScreen>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 
 #include <array>
+#include <memory>
 
 namespace plateau::app {
 
@@ -70,11 +75,26 @@ int showWindow(const QString &path, const QString &mark = {})
     }
 }
 
+/// Months of a laboratory take some seconds.
+std::unique_ptr<QSplashScreen> sayWhatIsMade()
+{
+    const QString sentence = WindowWords::tr("Months of an invented laboratory are being made …");
+    QPixmap sheet(QSize(36, 6) * QFontMetrics(QApplication::font()).height() / 2);
+    sheet.fill(QApplication::palette().color(QPalette::Window));
+    auto waiting = std::make_unique<QSplashScreen>(sheet);
+    waiting->setAccessibleName(sentence);
+    waiting->showMessage(sentence, Qt::AlignCenter, QApplication::palette().color(QPalette::WindowText));
+    waiting->show();
+    QApplication::processEvents();
+    return waiting;
+}
+
 int showDemo()
 {
     QTemporaryDir folder;
     const QString path = folder.filePath(u"sample.plateau"_s);
     try {
+        const auto waiting = sayWhatIsMade();
         buildDemoNotebook(path);
     } catch (const notebook::Failure &failure) {
         writeError(u"%1: %2"_s.arg(path, failure.sentence()));
