@@ -18,6 +18,14 @@ target_compile_definitions(plateau_common INTERFACE
     QT_NO_CAST_FROM_ASCII QT_NO_CAST_TO_ASCII QT_NO_CAST_FROM_BYTEARRAY QT_NO_URL_CAST_FROM_STRING
     QT_NO_NARROWING_CONVERSIONS_IN_CONNECT QT_NO_FOREACH QT_NO_KEYWORDS QT_DISABLE_DEPRECATED_BEFORE=0x060400)
 target_include_directories(plateau_common INTERFACE ${PROJECT_SOURCE_DIR})
+if(PLATEAU_FUZZ)
+  if(NOT CMAKE_CXX_COMPILER_ID MATCHES "Clang")
+    message(FATAL_ERROR "PLATEAU_FUZZ needs clang++")
+  endif()
+  target_compile_options(plateau_common INTERFACE
+      -fsanitize=fuzzer-no-link,address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_link_options(plateau_common INTERFACE -fsanitize=address,undefined)
+endif()
 if(PLATEAU_SANITIZE)
   target_compile_options(plateau_common INTERFACE
       -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
