@@ -10,6 +10,7 @@
 #include "ui/mainwindow.h"
 
 #include <QApplication>
+#include <QDeadlineTimer>
 #include <QDir>
 #include <QFontMetrics>
 #include <QMessageBox>
@@ -18,6 +19,7 @@
 #include <QSplashScreen>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QWindow>
 
 #include <array>
 #include <memory>
@@ -85,6 +87,11 @@ std::unique_ptr<QSplashScreen> sayWhatIsMade()
     waiting->setAccessibleName(sentence);
     waiting->showMessage(sentence, Qt::AlignCenter, QApplication::palette().color(QPalette::WindowText));
     waiting->show();
+    constexpr int longest_ms = 500;
+    const QDeadlineTimer longest(longest_ms); // a display may take its time until it shows anything
+    while (!waiting->windowHandle()->isExposed() && !longest.hasExpired())
+        QApplication::processEvents(QEventLoop::AllEvents, 20);
+    waiting->repaint();
     QApplication::processEvents();
     return waiting;
 }

@@ -25,8 +25,8 @@ void Reviewing::setUpPersons(planning::Laboratory laboratory)
 void Reviewing::decide(notebook::RunId run, notebook::RunDecision decision, const QString &analyst,
                        int number)
 {
-    constexpr int reviewersTurn = 3; // every third, where it is not her own
-    const bool byReviewer = number % reviewersTurn == 0 && analyst != nameOfReviewer();
+    // Every second one that is not her own.
+    const bool byReviewer = number % 2 == 0 && analyst != nameOfReviewer();
     decision.person = byReviewer ? nameOfReviewer() : nameOfHead();
     if (m_setUp)
         decision.passphrase = samplePassphrase();

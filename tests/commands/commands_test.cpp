@@ -157,6 +157,39 @@ TEST_F(Commands, SampleNotebookIsMadeAndVerifies)
     EXPECT_EQ(runProgram({u"verify"_s, path}).status, 0);
 }
 
+TEST_F(Commands, SampleMakesAHistoryOfSoManyRunsFromASeed)
+{
+    const QString path = m_folder.filePath(u"history.plateau"_s);
+    const QStringList wanted{u"sample"_s, path,   u"--runs"_s,  u"4"_s,
+                             u"--seed"_s, u"7"_s, u"--until"_s, u"2026-06-26"_s};
+    const Outcome made = runProgram(wanted);
+    EXPECT_EQ(made.status, 0) << made.error.toStdString();
+    EXPECT_TRUE(made.out.startsWith("4 runs of an invented laboratory"));
+    const Outcome verified = runProgram({u"verify"_s, path});
+    EXPECT_EQ(verified.status, 0);
+    EXPECT_TRUE(verified.out.startsWith("4 runs, 3 decisions"));
+    EXPECT_EQ(runProgram(wanted).status, 2); // never over an existing file
+}
+
+TEST_F(Commands, SampleRefusesNumbersAndDaysThatCannotBe)
+{
+    const QString path = m_folder.filePath(u"history.plateau"_s);
+    const QList<QStringList> wrong{{u"--runs"_s, u"0"_s},
+                                   {u"--runs"_s, u"many"_s},
+                                   {u"--runs"_s},
+                                   {u"--seed"_s, u"3"_s},
+                                   {u"--runs"_s, u"5"_s, u"--seed"_s, u"-1"_s},
+                                   {u"--runs"_s, u"5"_s, u"--until"_s, u"2026-02-30"_s},
+                                   {u"--runs"_s, u"5"_s, u"--until"_s, u"9999-01-01"_s},
+                                   {u"--years"_s, u"2"_s}};
+    for (const QStringList &options : wrong) {
+        const Outcome refused = runProgram(QStringList{u"sample"_s, path} + options);
+        EXPECT_EQ(refused.status, 2) << options.join(u' ').toStdString();
+        EXPECT_EQ(refused.error.count(u'\n'), 1) << refused.error.toStdString();
+    }
+    EXPECT_FALSE(QFile::exists(path));
+}
+
 TEST_F(Commands, SampleNotebookHasSamplesThatWaitAndLotsInHand)
 {
     const QString path = m_folder.filePath(u"sample.plateau"_s);

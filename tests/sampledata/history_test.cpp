@@ -133,20 +133,23 @@ TEST(SampleHistory, HoldsWhatALaboratoryHasOverTheYears)
     int onBench = 0;
     int rejected = 0;
     int revised = 0;
+    std::set<QString> reviewers;
     for (const notebook::RunSummary &run : made.runs()) {
         methods.insert(run.methodId);
         onBench += run.state == notebook::RunState::OnBench;
+        reviewers.insert(run.decidedBy);
         rejected += run.state == notebook::RunState::Rejected;
         revised += run.revision > 1 && run.state != notebook::RunState::OnBench;
     }
     EXPECT_EQ(methods.size(), 6U);
+    EXPECT_EQ(reviewers, (std::set<QString>{QString(), nameOfHead(), nameOfReviewer()}));
     EXPECT_EQ(onBench, 1);
     EXPECT_GE(rejected, 1);
     EXPECT_GE(revised, 2);
     EXPECT_EQ(made.equipment().all().size(), 7U);
     EXPECT_GE(made.standards().substances().size(), 7U);
     EXPECT_GE(made.lots().all().size(), 30U);
-    EXPECT_EQ(made.shelf().waiting().empty(), false);
+    EXPECT_FALSE(made.shelf().waiting().empty());
 }
 
 TEST(SampleHistory, KeepsWithEveryPlanWhoseTheUncertaintiesAre)
