@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "app/commands.h"
 #include "app/console.h"
+#include "app/translation.h"
 #include "app/window.h"
 
 #include <QApplication>
@@ -87,5 +88,6 @@ int main(int argc, char **argv)
     const QtMessageHandler usual = qInstallMessageHandler(endWithoutDisplay);
     QApplication application(argc, argv);
     qInstallMessageHandler(usual);
+    plateau::app::installTranslations();
     return plateau::app::runWindow(*options);
 }

@@ -105,7 +105,8 @@ QString adviceText(const Advice &advice)
         return CheckText::tr("undiluted");
     QStringList steps;
     for (const run::DilutionStep &step : advice.steps)
-        steps.append(CheckText::tr("%1 to %2").arg(millilitres(step.take_mL), millilitres(step.makeUpTo_mL)));
+        steps.append(CheckText::tr("%1 to %2", "a dilution step: a volume made up to another")
+                         .arg(millilitres(step.take_mL), millilitres(step.makeUpTo_mL)));
     const QString chain = steps.join(CheckText::tr(", then "));
     return advice.atLeast
                ? CheckText::tr("diluted at least %1-fold in all (%2)").arg(plainText(advice.factor), chain)

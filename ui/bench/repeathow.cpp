@@ -30,6 +30,24 @@ std::optional<double> numberIn(const QString &text)
     return value ? std::optional(*value) : std::nullopt;
 }
 
+/// Of a text that stands between two places: "to" of "%1 to %2", in the window's language and in English.
+QString eitherWord(const QString &localised, const QString &english)
+{
+    QString word = localised;
+    word.remove(u"%1"_s).remove(u"%2"_s).remove(u',');
+    return u"(?:%1|%2)"_s.arg(QRegularExpression::escape(word.trimmed()), english);
+}
+
+QString stepText(const QString &take, const QString &makeUpTo)
+{
+    return RepeatHowWords::tr("%1 to %2").arg(take, makeUpTo);
+}
+
+QRegularExpression ignoringCase(const QString &pattern)
+{
+    return QRegularExpression(pattern, QRegularExpression::CaseInsensitiveOption);
+}
+
 RepeatHow unreadable()
 {
     return {
@@ -54,10 +72,11 @@ RepeatHow dilution(double factor)
 
 RepeatHow inSteps(const QString &text)
 {
-    static const QRegularExpression step(u"^(\\S+?)(?:\\s*mL)?\\s+to\\s+(\\S+?)(?:\\s*mL)?$"_s,
-                                         QRegularExpression::CaseInsensitiveOption);
-    static const QRegularExpression between(u"\\s*(?:;|,?\\s+then\\s+)\\s*"_s,
-                                            QRegularExpression::CaseInsensitiveOption);
+    const QString to = eitherWord(stepText(u"%1"_s, u"%2"_s), u"to"_s);
+    const QString then = eitherWord(RepeatHowWords::tr(", then "), u"then"_s);
+    const QRegularExpression step =
+        ignoringCase(u"^(\\S+?)(?:\\s*mL)?\\s+%1\\s+(\\S+?)(?:\\s*mL)?$"_s.arg(to));
+    const QRegularExpression between = ignoringCase(u"\\s*(?:;|,?\\s+%1\\s+)\\s*"_s.arg(then));
     Advice advice;
     for (const QString &part : text.split(between)) {
         const auto found = step.match(part);
@@ -80,7 +99,7 @@ RepeatHow repeatHow(const QString &typed)
     const QString text = typed.simplified();
     if (text.isEmpty())
         return {};
-    if (text.contains(u" to "_s, Qt::CaseInsensitive))
+    if (text.contains(ignoringCase(u"\\s%1\\s"_s.arg(eitherWord(stepText(u"%1"_s, u"%2"_s), u"to"_s)))))
         return inSteps(text);
     static const QRegularExpression volume(u"^(\\S+?)\\s*mL$"_s, QRegularExpression::CaseInsensitiveOption);
     if (const auto found = volume.match(text); found.hasMatch()) {
@@ -91,8 +110,9 @@ RepeatHow repeatHow(const QString &typed)
             return {{}, RepeatHowWords::tr("no tube takes that volume of sample; type it in mL, as 0.5 mL")};
         return {Advice{Advice::Kind::IncreaseVolume, 1, false, {}, *volume_mL}, {}};
     }
-    static const QRegularExpression factor(u"^(\\S+?)(?:-fold|\\s+fold|\\s+times|x)?$"_s,
-                                           QRegularExpression::CaseInsensitiveOption);
+    const QRegularExpression factor =
+        ignoringCase(u"^(\\S+?)(?:(?:-|\\s+)(?:%1|fold|times)|x)?$"_s.arg(RepeatHowWords::tr(
+            "fold|times", "words that may be typed behind a factor of dilution, parted by |")));
     const auto times = numberIn(factor.match(text).captured(1));
     return times ? dilution(*times) : unreadable();
 }
@@ -101,8 +121,7 @@ QString repeatHowText(const Advice &advice)
 {
     QStringList steps;
     for (const run::DilutionStep &step : advice.steps)
-        steps << RepeatHowWords::tr("%1 to %2")
-                     .arg(evaluation::withUnit(evaluation::plainText(step.take_mL), u"mL"_s),
+        steps << stepText(evaluation::withUnit(evaluation::plainText(step.take_mL), u"mL"_s),
                           evaluation::withUnit(evaluation::plainText(step.makeUpTo_mL), u"mL"_s));
     const QString what = adviceWords(advice);
     return steps.isEmpty()

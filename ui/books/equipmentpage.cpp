@@ -26,6 +26,16 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
+namespace {
+
+QString whoFirst()
+{
+    return EquipmentPage::tr("Say who is at the bench first: type your name on the left and press Enter, "
+                             "then do it again.");
+}
+
+} // namespace
+
 EquipmentPage::EquipmentPage(const Theme &theme, const Clock &clock, const BenchSession &session,
                              Stores &stores, QWidget *parent)
     : BookPage(parent)
@@ -57,7 +67,7 @@ EquipmentPage::EquipmentPage(const Theme &theme, const Clock &clock, const Bench
     connect(&stores, &Stores::equipmentChanged, this, &EquipmentPage::refresh);
     connect(&stores, &Stores::laboratoryChanged, this, &EquipmentPage::refresh);
     connect(&session, &BenchSession::personChanged, this, [this] {
-        if (!m_session.person().isEmpty() && noticeOnShow().sentence().startsWith(tr("Say who")))
+        if (!m_session.person().isEmpty() && noticeOnShow().sentence() == whoFirst())
             noticeOnShow().clear();
     });
 }
@@ -233,8 +243,7 @@ bool EquipmentPage::personIsKnown(Notice &notice)
 {
     if (!m_session.person().isEmpty())
         return true;
-    notice.say(State::Info, tr("Say who is at the bench first: type your name on the left and press Enter, "
-                               "then do it again."));
+    notice.say(State::Info, whoFirst());
     Q_EMIT personWanted();
     return false;
 }

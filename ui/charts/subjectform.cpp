@@ -130,8 +130,29 @@ charts::Quantity SubjectForm::quantity() const
 
 void SubjectForm::refresh()
 {
+    const bool nothingChosen = m_method->count() == 0;
     m_offers = m_source.offers(quantity());
     fillMethods();
+    if (!nothingChosen || m_offers.empty())
+        return;
+    charts::Subject subject = std::ranges::max_element(m_offers, {}, &notebook::ChartOffer::values)->subject;
+    if (!charts::isTrend(subject.quantity))
+        subject.name.clear(); // all of them
+    select(subject);
+}
+
+void SubjectForm::select(const charts::Subject &subject)
+{
+    const auto set = [](QComboBox *choice, const QString &value) {
+        const QSignalBlocker blocker(choice);
+        if (const int index = choice->findData(value); index >= 0)
+            choice->setCurrentIndex(index);
+    };
+    set(m_method, subject.methodId);
+    fillMeasurands();
+    set(m_measurand, subject.measurand);
+    fillNames();
+    set(m_name, subject.name);
 }
 
 void SubjectForm::fillMethods()
@@ -179,16 +200,7 @@ void SubjectForm::choose(const charts::Subject &subject)
         m_quantity->setCurrentIndex(m_quantity->findData(charts::quantityWord(subject.quantity)));
     }
     refresh();
-    const auto set = [](QComboBox *choice, const QString &value) {
-        const QSignalBlocker blocker(choice);
-        if (const int index = choice->findData(value); index >= 0)
-            choice->setCurrentIndex(index);
-    };
-    set(m_method, subject.methodId);
-    fillMeasurands();
-    set(m_measurand, subject.measurand);
-    fillNames();
-    set(m_name, subject.name);
+    select(subject);
     Q_EMIT subjectChanged();
 }
 

@@ -1,0 +1,17540 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de_DE" sourcelanguage="en">
+    <context>
+        <name>plateau::app::Main</name>
+        <message>
+            <source>plateau: the window needs a display, and there is none to be reached; start it from a desktop session, or use a command (plateau --help lists them)</source>
+            <translation>plateau: Das Fenster braucht eine Anzeige, und keine ist erreichbar; aus einer Desktop-Sitzung starten oder einen Befehl verwenden (plateau --help listet sie auf)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::app::SampleNotebook</name>
+        <message>
+            <source>The sample data of this installation cannot be used (%1); nothing was made. Install the program again.</source>
+            <translation>Die Beispieldaten dieser Installation sind nicht verwendbar (%1); nichts wurde erstellt. Das Programm neu installieren.</translation>
+        </message>
+        <message>
+            <source>the limits of the house</source>
+            <translation>die Grenzwerte des Hauses</translation>
+        </message>
+        <message>
+            <source>unknown account</source>
+            <translation>unbekanntes Konto</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::app::Window</name>
+        <message>
+            <source>Notebook</source>
+            <translation>Laborjournal</translation>
+        </message>
+        <message>
+            <source>sample notebook, a copy that is thrown away</source>
+            <translation>Beispiel-Laborjournal, eine Kopie, die gelöscht wird</translation>
+        </message>
+        <message>
+            <source>--notebook needs the name of a file</source>
+            <translation>--notebook braucht den Namen einer Datei</translation>
+        </message>
+        <message>
+            <source>%1 is neither a command nor an option; plateau --help lists them</source>
+            <translation>%1 ist weder ein Befehl noch eine Option; plateau --help listet sie auf</translation>
+        </message>
+        <message>
+            <source>--demo and --notebook exclude each other</source>
+            <translation>--demo und --notebook schließen einander aus</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::assay::Background</name>
+        <message>
+            <source>the measurand</source>
+            <translation>die Messgröße</translation>
+        </message>
+        <message>
+            <source>the method's id</source>
+            <translation>die Kennung der Methode</translation>
+        </message>
+        <message>
+            <source>must be a measurand of this method, and %1 is none; name the other method it belongs to, or one of this method's</source>
+            <translation>muss eine Messgröße dieser Methode sein, und %1 ist keine; die andere Methode nennen, zu der sie gehört, oder eine Messgröße dieser Methode</translation>
+        </message>
+        <message>
+            <source>must be a number other than 0, not %1; leave out a term that does not count</source>
+            <translation>muss eine andere Zahl als 0 sein, nicht %1; einen Term, der nicht zählt, weglassen</translation>
+        </message>
+        <message>
+            <source>the id</source>
+            <translation>die Kennung</translation>
+        </message>
+        <message>
+            <source>the name</source>
+            <translation>der Name</translation>
+        </message>
+        <message>
+            <source>the id %1 is taken by a measurand or an earlier derived result; give each its own</source>
+            <translation>die Kennung %1 ist durch eine Messgröße oder ein früheres abgeleitetes Ergebnis vergeben; jedem eine eigene geben</translation>
+        </message>
+        <message>
+            <source>a derived result needs at least one term</source>
+            <translation>ein abgeleitetes Ergebnis braucht mindestens einen Term</translation>
+        </message>
+        <message>
+            <source>must be a fraction per hour from 0 to below 1, not %1</source>
+            <translation>muss ein Anteil pro Stunde von 0 bis unter 1 sein, nicht %1</translation>
+        </message>
+        <message>
+            <source>%1 is blank; write it out or leave it out</source>
+            <translation>%1 ist leer; ausfüllen oder weglassen</translation>
+        </message>
+        <message>
+            <source>the preparation</source>
+            <translation>die Vorbereitung</translation>
+        </message>
+        <message>
+            <source>%1 has its preparation already; say all of it in one text</source>
+            <translation>%1 hat bereits eine Vorbereitung; alles in einem Text angeben</translation>
+        </message>
+        <message>
+            <source>the reaction</source>
+            <translation>die Reaktion</translation>
+        </message>
+        <message>
+            <source>the interference</source>
+            <translation>die Störung</translation>
+        </message>
+        <message>
+            <source>the caution</source>
+            <translation>der Warnhinweis</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::assay::Label</name>
+        <message>
+            <source>it holds the sign %1, which reorders the line; write it without</source>
+            <translation>enthält das Zeichen %1, das die Zeile umordnet; ohne dieses schreiben</translation>
+        </message>
+        <message>
+            <source>it holds the control character %1; write it without</source>
+            <translation>enthält das Steuerzeichen %1; ohne dieses schreiben</translation>
+        </message>
+        <message>
+            <source>it has %1 characters; at most %2 are allowed</source>
+            <translation>hat %1 Zeichen; höchstens %2 sind zulässig</translation>
+        </message>
+        <message>
+            <source>it is blank; give it at least one letter or digit</source>
+            <translation>ist leer; mindestens einen Buchstaben oder eine Ziffer angeben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::assay::Limits</name>
+        <message>
+            <source>must be greater than %1 and at most %2, not %3</source>
+            <translation>muss größer als %1 und höchstens %2 sein, nicht %3</translation>
+        </message>
+        <message>
+            <source>must lie between %1 and %2, not %3</source>
+            <translation>muss zwischen %1 und %2 liegen, nicht %3</translation>
+        </message>
+        <message>
+            <source>the smaller number comes first: %1 is larger than %2</source>
+            <translation>die kleinere Zahl kommt zuerst: %1 ist größer als %2</translation>
+        </message>
+        <message>
+            <source>%1 cannot be used: %2</source>
+            <translation>%1 ist nicht verwendbar: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::assay::Plausibility</name>
+        <message>
+            <source>takes %1 with no wait since the last addition; say how long to wait, even where it is short</source>
+            <translation>nimmt %1 ohne Wartezeit seit der letzten Zugabe; die Wartezeit angeben, auch wenn sie kurz ist</translation>
+        </message>
+        <message>
+            <source>starts the reaction before anything is read; read the tube first</source>
+            <translation>startet die Reaktion, bevor etwas abgelesen ist; den Ansatz zuerst ablesen</translation>
+        </message>
+        <message>
+            <source>starts the reaction after the last reading; read the tube afterwards</source>
+            <translation>startet die Reaktion nach der letzten Ablesung; den Ansatz danach ablesen</translation>
+        </message>
+        <message>
+            <source>nothing is read after this step; add a reading or leave the step out</source>
+            <translation>nach diesem Schritt wird nichts abgelesen; eine Ablesung hinzufügen oder den Schritt weglassen</translation>
+        </message>
+        <message>
+            <source>the reading %1 is taken before the sample is in the tube; name one taken afterwards</source>
+            <translation>die Ablesung %1 erfolgt, bevor die Probe im Ansatz ist; eine spätere nennen</translation>
+        </message>
+        <message>
+            <source>nothing is added between %1 and %2, so nothing starts between them</source>
+            <translation>zwischen %1 und %2 wird nichts zugegeben, also startet dazwischen nichts</translation>
+        </message>
+        <message>
+            <source>%1 is never added, so nothing makes up for another sample volume: the tube's volume changes with it</source>
+            <translation>%1 wird nie zugegeben, ein anderes Probenvolumen wird also durch nichts ausgeglichen: Das Volumen des Ansatzes ändert sich mit ihm</translation>
+        </message>
+        <message>
+            <source>%1 mL of sample is more than %2 mL of %3 make up for: the tube's volume changes above %4 mL</source>
+            <translation>%1 mL Probe sind mehr, als %2 mL %3 ausgleichen: Das Volumen des Ansatzes ändert sich über %4 mL</translation>
+        </message>
+        <message>
+            <source>a signal of %1 is more than the photometer may show (%2)</source>
+            <translation>ein Signal von %1 ist mehr, als das Photometer anzeigen darf (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::assay::Procedure</name>
+        <message>
+            <source>adds %1, which is none of the components</source>
+            <translation>gibt %1 zu, das keine der Komponenten ist</translation>
+        </message>
+        <message>
+            <source>adds %1 a second time; list a second portion as a component of its own</source>
+            <translation>gibt %1 ein zweites Mal zu; eine zweite Portion als eigene Komponente aufführen</translation>
+        </message>
+        <message>
+            <source>the reading's name</source>
+            <translation>der Name der Ablesung</translation>
+        </message>
+        <message>
+            <source>reads %1 before anything is in the tube; add something first</source>
+            <translation>liest %1 ab, bevor etwas im Ansatz ist; zuerst etwas zugeben</translation>
+        </message>
+        <message>
+            <source>takes the reading %1 a second time; give each reading its own name</source>
+            <translation>nimmt die Ablesung %1 ein zweites Mal vor; jeder Ablesung einen eigenen Namen geben</translation>
+        </message>
+        <message>
+            <source>no component plays this part; say which one does</source>
+            <translation>keine Komponente hat diese Rolle; angeben, welche sie hat</translation>
+        </message>
+        <message>
+            <source>must be the id of a component, and %1 is none</source>
+            <translation>muss die Kennung einer Komponente sein, und %1 ist keine</translation>
+        </message>
+        <message>
+            <source>the sample is never added; give it a step</source>
+            <translation>die Probe wird nie zugegeben; einen Schritt dafür vorsehen</translation>
+        </message>
+        <message>
+            <source>the starter is never added; give it a step</source>
+            <translation>das Startreagenz wird nie zugegeben; einen Schritt dafür vorsehen</translation>
+        </message>
+        <message>
+            <source>the sample cannot be its own diluent</source>
+            <translation>die Probe kann nicht ihr eigenes Verdünnungsmittel sein</translation>
+        </message>
+        <message>
+            <source>the starter must be a component of its own, neither sample nor diluent</source>
+            <translation>das Startreagenz muss eine eigene Komponente sein, weder Probe noch Verdünnungsmittel</translation>
+        </message>
+        <message>
+            <source>%1 is never added</source>
+            <translation>%1 wird nie zugegeben</translation>
+        </message>
+        <message>
+            <source>the reading %1 is never taken; name one of the steps' readings</source>
+            <translation>die Ablesung %1 erfolgt nie; eine Ablesung aus den Schritten nennen</translation>
+        </message>
+        <message>
+            <source>must be read after %1 (%2), and %3 is not</source>
+            <translation>muss nach %1 (%2) abgelesen werden, und %3 wird es nicht</translation>
+        </message>
+        <message>
+            <source>a method needs at least one step that reads</source>
+            <translation>eine Methode braucht mindestens einen Schritt, der abliest</translation>
+        </message>
+        <message>
+            <source>the tube holds %1 mL in the end; at most %2 mL are allowed</source>
+            <translation>der Ansatz enthält am Ende %1 mL; höchstens %2 mL sind zulässig</translation>
+        </message>
+        <message>
+            <source>a straight line needs at least 2 readings, not %1</source>
+            <translation>eine Gerade braucht mindestens 2 Ablesungen, nicht %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::assay::Soundness</name>
+        <message>
+            <source>the id</source>
+            <translation>die Kennung</translation>
+        </message>
+        <message>
+            <source>the name</source>
+            <translation>der Name</translation>
+        </message>
+        <message>
+            <source>versions count from 1, not %1</source>
+            <translation>Versionen zählen ab 1, nicht %1</translation>
+        </message>
+        <message>
+            <source>says nothing: name the document and its section, or say that there is none</source>
+            <translation>sagt nichts aus: das Dokument und seinen Abschnitt nennen oder angeben, dass es keines gibt</translation>
+        </message>
+        <message>
+            <source>the source</source>
+            <translation>die Quelle</translation>
+        </message>
+        <message>
+            <source>the principle</source>
+            <translation>das Prinzip</translation>
+        </message>
+        <message>
+            <source>%1 L/(mol cm) is very small; is it meant in L/(mmol cm), a thousand times as much?</source>
+            <translation>%1 L/(mol cm) ist sehr klein; ist es in L/(mmol cm) gemeint, dem Tausendfachen?</translation>
+        </message>
+        <message>
+            <source>the chromophore's name</source>
+            <translation>der Name des Chromophors</translation>
+        </message>
+        <message>
+            <source>the method has no absorptivity for %1 nm; add it to the table of absorptivities (only NADH and NADPH at 340 nm need none)</source>
+            <translation>die Methode hat keinen Extinktionskoeffizienten für %1 nm; in die Tabelle der Extinktionskoeffizienten aufnehmen (nur NADH und NADPH bei 340 nm brauchen keinen)</translation>
+        </message>
+        <message>
+            <source>must include the usual volume of %1 mL</source>
+            <translation>muss das übliche Volumen von %1 mL einschließen</translation>
+        </message>
+        <message>
+            <source>a method needs at least one component</source>
+            <translation>eine Methode braucht mindestens eine Komponente</translation>
+        </message>
+        <message>
+            <source>the id %1 is taken by an earlier component; give each its own</source>
+            <translation>die Kennung %1 ist durch eine frühere Komponente vergeben; jeder eine eigene geben</translation>
+        </message>
+        <message>
+            <source>a method needs at least one measurand</source>
+            <translation>eine Methode braucht mindestens eine Messgröße</translation>
+        </message>
+        <message>
+            <source>the id %1 is taken by an earlier measurand; give each its own</source>
+            <translation>die Kennung %1 ist durch eine frühere Messgröße vergeben; jeder eine eigene geben</translation>
+        </message>
+        <message>
+            <source>must be smaller than maxSignal: %1 is not smaller than %2</source>
+            <translation>muss kleiner als maxSignal sein: %1 ist nicht kleiner als %2</translation>
+        </message>
+        <message>
+            <source>must be smaller than maxAbsorbance: %1 is not smaller than %2</source>
+            <translation>muss kleiner als maxAbsorbance sein: %1 ist nicht kleiner als %2</translation>
+        </message>
+        <message>
+            <source>no duplicates keep a limit of 0; give a constant, a proportional part, or leave repeatability out</source>
+            <translation>keine Doppelbestimmung hält einen Grenzwert von 0 ein; einen konstanten oder einen proportionalen Anteil angeben oder die Wiederholpräzision weglassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::assay::Template</name>
+        <message>
+            <source>still begins with "Template:"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
+            <translation>beginnt noch mit „Template:“; mit der Herkunft der hier verwendeten Volumina beginnen (Dokument, Abschnitt, Datum). Bis dahin sind die Ergebnisse als die einer Vorlage gekennzeichnet</translation>
+        </message>
+        <message>
+            <source>still says "(template)"; take that out once the volumes are yours</source>
+            <translation>enthält noch „(template)“; entfernen, sobald die Volumina die eigenen sind</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::charts</name>
+        <message>
+            <source>recovery of standards</source>
+            <translation>Wiederfindung von Standards</translation>
+        </message>
+        <message>
+            <source>found strength of standards</source>
+            <translation>gefundener Gehalt von Standards</translation>
+        </message>
+        <message>
+            <source>control material</source>
+            <translation>Kontrollmaterial</translation>
+        </message>
+        <message>
+            <source>signal of the blanks</source>
+            <translation>Signal der Blindwerte</translation>
+        </message>
+        <message>
+            <source>range of duplicates</source>
+            <translation>Spannweite der Doppelbestimmungen</translation>
+        </message>
+        <message>
+            <source>range of duplicates in % of their mean</source>
+            <translation>Spannweite der Doppelbestimmungen in % ihres Mittelwerts</translation>
+        </message>
+        <message>
+            <source>results of a sample</source>
+            <translation>Ergebnisse einer Probe</translation>
+        </message>
+        <message>
+            <source>results of a product</source>
+            <translation>Ergebnisse eines Produkts</translation>
+        </message>
+        <message>
+            <source>single values with moving range</source>
+            <translation>Einzelwerte mit gleitender Spannweite</translation>
+        </message>
+        <message>
+            <source>means with range</source>
+            <translation>Mittelwerte mit Spannweite</translation>
+        </message>
+        <message>
+            <source>ranges</source>
+            <translation>Spannweiten</translation>
+        </message>
+        <message>
+            <source>weighted moving average (EWMA)</source>
+            <translation>gewichteter gleitender Mittelwert (EWMA)</translation>
+        </message>
+        <message>
+            <source>cumulative sums (CUSUM)</source>
+            <translation>kumulierte Summen (CUSUM)</translation>
+        </message>
+        <message>
+            <source>results with their limits</source>
+            <translation>Ergebnisse mit ihren Grenzwerten</translation>
+        </message>
+        <message>
+            <source>one beyond 3 s</source>
+            <translation>einer jenseits von 3 s</translation>
+        </message>
+        <message>
+            <source>two of three beyond 2 s on one side</source>
+            <translation>zwei von drei jenseits von 2 s auf einer Seite</translation>
+        </message>
+        <message>
+            <source>four of five beyond 1 s on one side</source>
+            <translation>vier von fünf jenseits von 1 s auf einer Seite</translation>
+        </message>
+        <message>
+            <source>nine in a row on one side</source>
+            <translation>neun in Folge auf einer Seite</translation>
+        </message>
+        <message>
+            <source>six in a row rising or falling</source>
+            <translation>sechs in Folge steigend oder fallend</translation>
+        </message>
+        <message>
+            <source>fourteen in a row up and down by turns</source>
+            <translation>vierzehn in Folge abwechselnd auf und ab</translation>
+        </message>
+        <message>
+            <source>fifteen in a row within 1 s</source>
+            <translation>fünfzehn in Folge innerhalb von 1 s</translation>
+        </message>
+        <message>
+            <source>eight in a row beyond 1 s, on both sides</source>
+            <translation>acht in Folge jenseits von 1 s, auf beiden Seiten</translation>
+        </message>
+        <message>
+            <source>eight in a row on one side</source>
+            <translation>acht in Folge auf einer Seite</translation>
+        </message>
+        <message>
+            <source>seven in a row on one side</source>
+            <translation>sieben in Folge auf einer Seite</translation>
+        </message>
+        <message>
+            <source>ten in a row on one side</source>
+            <translation>zehn in Folge auf einer Seite</translation>
+        </message>
+        <message>
+            <source>one beyond 2 s (a warning)</source>
+            <translation>einer jenseits von 2 s (eine Warnung)</translation>
+        </message>
+        <message>
+            <source>two in a row beyond 2 s on one side</source>
+            <translation>zwei in Folge jenseits von 2 s auf einer Seite</translation>
+        </message>
+        <message>
+            <source>two in a row, beyond 2 s on opposite sides</source>
+            <translation>zwei in Folge, jenseits von 2 s auf entgegengesetzten Seiten</translation>
+        </message>
+        <message>
+            <source>four in a row beyond 1 s on one side</source>
+            <translation>vier in Folge jenseits von 1 s auf einer Seite</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>moving range</source>
+            <translation>gleitende Spannweite</translation>
+        </message>
+        <message>
+            <source>mean of %1</source>
+            <translation>Mittelwert von %1</translation>
+        </message>
+        <message>
+            <source>range of %1</source>
+            <translation>Spannweite von %1</translation>
+        </message>
+        <message>
+            <source>range of two</source>
+            <translation>Spannweite von zwei</translation>
+        </message>
+        <message>
+            <source>weighted average</source>
+            <translation>gewichteter Mittelwert</translation>
+        </message>
+        <message>
+            <source>cumulative sum</source>
+            <translation>kumulierte Summe</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>run %1 (%2, %3)</source>
+            <translation>Lauf %1 (%2, %3)</translation>
+        </message>
+        <message>
+            <source>There are too few values for limits so far. Accept more runs, or enter limits that the laboratory has fixed.</source>
+            <translation>Es gibt noch zu wenige Werte für Grenzen. Weitere Läufe annehmen oder Grenzen eingeben, die das Labor festgelegt hat.</translation>
+        </message>
+        <message>
+            <source>centre %1, standard deviation of a single value %2</source>
+            <translation>Mittellinie %1, Standardabweichung eines Einzelwerts %2</translation>
+        </message>
+        <message>
+            <source>Limits fixed by the laboratory: %1 (%2, %3).</source>
+            <translation>Vom Labor festgelegte Grenzen: %1 (%2, %3).</translation>
+        </message>
+        <message>
+            <source>Limits from %1 values, run %2 to run %3: %4.</source>
+            <translation>Grenzen aus %1 Werten, Lauf %2 bis Lauf %3: %4.</translation>
+        </message>
+        <message>
+            <source>From so few values they are provisional; 20 or more are usual.</source>
+            <translation>Aus so wenigen Werten sind sie vorläufig; üblich sind 20 oder mehr.</translation>
+        </message>
+        <message>
+            <source>Look for a slip of the pipette, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
+            <translation>Auf einen Pipettierfehler, eine Luftblase oder einen vertauschten Ansatz achten und erneut messen, bevor Ergebnisse dieses Laufs berichtet werden.</translation>
+        </message>
+        <message>
+            <source>Report no results of that run before the cause is known: look at the standard and its age, the dilution, the lots and the photometer, then measure again.</source>
+            <translation>Keine Ergebnisse dieses Laufs berichten, bevor die Ursache bekannt ist: Standard und sein Alter, Verdünnung, Chargen und Photometer ansehen, dann erneut messen.</translation>
+        </message>
+        <message>
+            <source>A single one is to be expected now and then; watch the next run.</source>
+            <translation>Ein einzelner ist hin und wieder zu erwarten; den nächsten Lauf beobachten.</translation>
+        </message>
+        <message>
+            <source>The scatter has grown: look at pipettes, mixing and temperature.</source>
+            <translation>Die Streuung ist größer geworden: Pipetten, Mischen und Temperatur ansehen.</translation>
+        </message>
+        <message>
+            <source>Something drifts: look at a standard or reagent that ages, and at the lamp.</source>
+            <translation>Etwas driftet: auf einen alternden Standard, ein alterndes Reagenz und die Lampe achten.</translation>
+        </message>
+        <message>
+            <source>Two conditions take turns: compare persons, pipettes and racks.</source>
+            <translation>Zwei Bedingungen wechseln sich ab: Personen, Pipetten und Racks vergleichen.</translation>
+        </message>
+        <message>
+            <source>The scatter is smaller than the limits say: set them anew from these runs, or see whether values of two kinds stand in one chart.</source>
+            <translation>Die Streuung ist kleiner, als die Grenzen sagen: die Grenzen aus diesen Läufen neu festlegen oder nachsehen, ob Werte zweier Arten in einer Karte stehen.</translation>
+        </message>
+        <message>
+            <source>Values of two kinds stand in one chart: part them by lot, person or standard.</source>
+            <translation>Werte zweier Arten stehen in einer Karte: nach Charge, Person oder Standard trennen.</translation>
+        </message>
+        <message>
+            <source>Something has shifted: compare lots, standard and photometer before and after the first of them.</source>
+            <translation>Etwas hat sich verschoben: Chargen, Standard und Photometer vor und nach dem ersten dieser Werte vergleichen.</translation>
+        </message>
+        <message>
+            <source>above the centre</source>
+            <translation>über der Mittellinie</translation>
+        </message>
+        <message>
+            <source>below the centre</source>
+            <translation>unter der Mittellinie</translation>
+        </message>
+        <message>
+            <source>weighted average above its upper limit</source>
+            <translation>gewichteter Mittelwert über seiner oberen Grenze</translation>
+        </message>
+        <message>
+            <source>weighted average below its lower limit</source>
+            <translation>gewichteter Mittelwert unter seiner unteren Grenze</translation>
+        </message>
+        <message>
+            <source>sum of what is too high beyond its decision limit</source>
+            <translation>Summe der zu hohen Anteile jenseits ihrer Entscheidungsgrenze</translation>
+        </message>
+        <message>
+            <source>sum of what is too low beyond its decision limit</source>
+            <translation>Summe der zu niedrigen Anteile jenseits ihrer Entscheidungsgrenze</translation>
+        </message>
+        <message>
+            <source>above a limit of the product</source>
+            <translation>über einem Grenzwert des Produkts</translation>
+        </message>
+        <message>
+            <source>below a limit of the product</source>
+            <translation>unter einem Grenzwert des Produkts</translation>
+        </message>
+        <message>
+            <source>six in a row rising</source>
+            <translation>sechs in Folge steigend</translation>
+        </message>
+        <message>
+            <source>six in a row falling</source>
+            <translation>sechs in Folge fallend</translation>
+        </message>
+        <message>
+            <source>one beyond 2 s, %1</source>
+            <translation>einer jenseits von 2 s, %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>, begun with run %1</source>
+            <translation>, begonnen mit Lauf %1</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>sums %1 above and %2 below</source>
+            <translation>Summen %1 darüber und %2 darunter</translation>
+        </message>
+        <message>
+            <source>%1 s below the centre</source>
+            <translation>%1 s unter der Mittellinie</translation>
+        </message>
+        <message>
+            <source>%1 s above the centre</source>
+            <translation>%1 s über der Mittellinie</translation>
+        </message>
+        <message>
+            <source>The record of the run says what was decided at its uncertainty.</source>
+            <translation>Die Aufzeichnung des Laufs sagt, wie bei seiner Unsicherheit entschieden wurde.</translation>
+        </message>
+        <message>
+            <source>Something has shifted a little and stays so: compare lots, standard and photometer before and after.</source>
+            <translation>Etwas hat sich ein wenig verschoben und bleibt so: Chargen, Standard und Photometer davor und danach vergleichen.</translation>
+        </message>
+        <message>
+            <source> (%1)</source>
+            <translation> (%1)</translation>
+        </message>
+        <message>
+            <source>%1%2: %3%4. %5</source>
+            <translation>%1%2: %3%4. %5</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>rejected</source>
+            <translation>verworfen</translation>
+        </message>
+        <message>
+            <source>left out by %1: %2</source>
+            <translation>ausgenommen von %1: %2</translation>
+        </message>
+        <message>
+            <source>%1: lot %2 after %3</source>
+            <translation>%1: Charge %2 nach %3</translation>
+        </message>
+        <message>
+            <source>%1 after %2</source>
+            <translation>%1 nach %2</translation>
+        </message>
+        <message>
+            <source>The centre has to be a number.</source>
+            <translation>Die Mittellinie muss eine Zahl sein.</translation>
+        </message>
+        <message>
+            <source>The standard deviation has to be greater than 0.</source>
+            <translation>Die Standardabweichung muss größer als 0 sein.</translation>
+        </message>
+        <message>
+            <source>Limits that are fixed need a source: say where centre and standard deviation come from.</source>
+            <translation>Festgelegte Grenzen brauchen eine Quelle: angeben, woher Mittellinie und Standardabweichung stammen.</translation>
+        </message>
+        <message>
+            <source>Limits that are fixed need a date: say as of when they hold.</source>
+            <translation>Festgelegte Grenzen brauchen ein Datum: angeben, ab wann sie gelten.</translation>
+        </message>
+        <message>
+            <source>A subgroup has 2 to %1 values.</source>
+            <translation>Eine Untergruppe hat 2 bis %1 Werte.</translation>
+        </message>
+        <message>
+            <source>Limits from earlier runs need the values of one subgroup at least.</source>
+            <translation>Grenzen aus früheren Läufen brauchen die Werte von mindestens einer Untergruppe.</translation>
+        </message>
+        <message>
+            <source>The loss per hour cannot be told yet: it takes three recoveries or more whose standard's age is known.</source>
+            <translation>Der Verlust pro Stunde lässt sich noch nicht angeben: Nötig sind drei oder mehr Wiederfindungen mit bekanntem Alter des Standards.</translation>
+        </message>
+        <message>
+            <source>The loss per hour cannot be told yet: all these standards were used at one age.</source>
+            <translation>Der Verlust pro Stunde lässt sich noch nicht angeben: Alle diese Standards wurden im selben Alter verwendet.</translation>
+        </message>
+        <message>
+            <source>which agrees with the %1 stated</source>
+            <translation>was zu den angegebenen %1 passt</translation>
+        </message>
+        <message>
+            <source>so the standard loses its strength faster than the %1 stated</source>
+            <translation>der Standard verliert seinen Gehalt also schneller als angegeben (%1)</translation>
+        </message>
+        <message>
+            <source>so the standard loses its strength more slowly than the %1 stated</source>
+            <translation>der Standard verliert seinen Gehalt also langsamer als angegeben (%1)</translation>
+        </message>
+        <message>
+            <source>and no loss is stated to hold it against</source>
+            <translation>und zum Vergleich ist kein Verlust angegeben</translation>
+        </message>
+        <message>
+            <source>%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % of it within %5 to %6), %7.</source>
+            <translation>%1 Wiederfindungen im Alter von %2 bis %3 zeigen einen Verlust von %4 pro Stunde (zu 95 % innerhalb von %5 bis %6), %7.</translation>
+        </message>
+        <message>
+            <source>Limits from earlier runs need 2 to %1 values.</source>
+            <translation>Grenzen aus früheren Läufen brauchen 2 bis %1 Werte.</translation>
+        </message>
+        <message>
+            <source>The weight of the newest value lies above 0 and goes up to 1.</source>
+            <translation>Das Gewicht des neuesten Werts liegt über 0 und reicht bis 1.</translation>
+        </message>
+        <message>
+            <source>The width of the limits lies above 0 s and goes up to 10 s.</source>
+            <translation>Die Breite der Grenzen liegt über 0 s und reicht bis 10 s.</translation>
+        </message>
+        <message>
+            <source>The reference value lies between 0 s and 10 s.</source>
+            <translation>Der Referenzwert liegt zwischen 0 s und 10 s.</translation>
+        </message>
+        <message>
+            <source>The decision limit lies above 0 s and goes up to 100 s.</source>
+            <translation>Die Entscheidungsgrenze liegt über 0 s und reicht bis 100 s.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::equipment::Item</name>
+        <message>
+            <source>photometer</source>
+            <translation>Photometer</translation>
+        </message>
+        <message>
+            <source>piston pipette</source>
+            <translation>Kolbenhubpipette</translation>
+        </message>
+        <message>
+            <source>bulb pipette</source>
+            <translation>Vollpipette</translation>
+        </message>
+        <message>
+            <source>flask</source>
+            <translation>Messkolben</translation>
+        </message>
+        <message>
+            <source>balance</source>
+            <translation>Waage</translation>
+        </message>
+        <message>
+            <source>thermometer</source>
+            <translation>Thermometer</translation>
+        </message>
+        <message>
+            <source>set of cuvettes</source>
+            <translation>Küvettensatz</translation>
+        </message>
+        <message>
+            <source>wavelength scale</source>
+            <translation>Wellenlängenskala</translation>
+        </message>
+        <message>
+            <source>absorbance scale</source>
+            <translation>Extinktionsskala</translation>
+        </message>
+        <message>
+            <source>zero and noise</source>
+            <translation>Nullpunkt und Rauschen</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>weighing</source>
+            <translation>Wägung</translation>
+        </message>
+        <message>
+            <source>temperature</source>
+            <translation>Temperatur</translation>
+        </message>
+        <message>
+            <source>match of the cuvettes</source>
+            <translation>Gleichheit der Küvetten</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>the number</source>
+            <translation>die Nummer</translation>
+        </message>
+        <message>
+            <source>says nothing that is checked; give at least one number of days</source>
+            <translation>enthält keine Prüfung; mindestens eine Anzahl von Tagen angeben</translation>
+        </message>
+        <message>
+            <source>is not checked of a %1; leave it out</source>
+            <translation>wird bei „%1“ nicht geprüft; weglassen</translation>
+        </message>
+        <message>
+            <source>is every %1 days; it must be every 1 to %2 days</source>
+            <translation>ist alle %1 Tage; muss alle 1 bis %2 Tage sein</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::equipment::Outcome</name>
+        <message>
+            <source>keyed with the check</source>
+            <translation>mit der Prüfung eingegeben</translation>
+        </message>
+        <message>
+            <source>common practice, no source</source>
+            <translation>gängige Praxis, ohne Quelle</translation>
+        </message>
+        <message>
+            <source>at %1</source>
+            <translation>bei %1</translation>
+        </message>
+        <message>
+            <source>European Pharmacopoeia 2.2.25</source>
+            <translation>Europäisches Arzneibuch 2.2.25</translation>
+        </message>
+        <message>
+            <source>A(1 %, 1 cm) at %1</source>
+            <translation>A(1 %, 1 cm) bei %1</translation>
+        </message>
+        <message>
+            <source>pharmacopoeia, control of absorbances</source>
+            <translation>Arzneibuch, Kontrolle der Extinktionen</translation>
+        </message>
+        <message>
+            <source>standard deviation of the zero</source>
+            <translation>Standardabweichung des Nullpunkts</translation>
+        </message>
+        <message>
+            <source>mean of the zero</source>
+            <translation>Mittelwert des Nullpunkts</translation>
+        </message>
+        <message>
+            <source>standard deviation of the coloured cuvette</source>
+            <translation>Standardabweichung der gefärbten Küvette</translation>
+        </message>
+        <message>
+            <source>standard deviation of one load</source>
+            <translation>Standardabweichung einer Last</translation>
+        </message>
+        <message>
+            <source>off from the weight of %1</source>
+            <translation>Abweichung vom Gewichtsstück %1</translation>
+        </message>
+        <message>
+            <source>largest less smallest of %1 cuvettes</source>
+            <translation>größte minus kleinste von %1 Küvetten</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>at most %1</source>
+            <translation>höchstens %1</translation>
+        </message>
+        <message>
+            <source>at least %1</source>
+            <translation>mindestens %1</translation>
+        </message>
+        <message>
+            <source>systematic error at %1</source>
+            <translation>systematische Abweichung bei %1</translation>
+        </message>
+        <message>
+            <source>random error at %1</source>
+            <translation>zufällige Abweichung bei %1</translation>
+        </message>
+        <message>
+            <source>class A, ISO 1042:1998</source>
+            <translation>Klasse A, ISO 1042:1998</translation>
+        </message>
+        <message>
+            <source>class A, ISO 648:2008</source>
+            <translation>Klasse A, ISO 648:2008</translation>
+        </message>
+        <message>
+            <source>mean less the stated volume, at 20 °C</source>
+            <translation>Mittelwert minus Nennvolumen, bei 20 °C</translation>
+        </message>
+        <message>
+            <source>standard deviation of the fillings</source>
+            <translation>Standardabweichung der Füllungen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::equipment::Protocol</name>
+        <message>
+            <source>is missing; key a number</source>
+            <translation>fehlt; eine Zahl eingeben</translation>
+        </message>
+        <message>
+            <source>is no number of this check</source>
+            <translation>ist keine Zahl dieser Prüfung</translation>
+        </message>
+        <message>
+            <source>are not the rows of this check</source>
+            <translation>sind nicht die Zeilen dieser Prüfung</translation>
+        </message>
+        <message>
+            <source>is given and cannot be another</source>
+            <translation>ist vorgegeben und kann nicht anders sein</translation>
+        </message>
+        <message>
+            <source>hold no weighing of the largest volume; ten are needed</source>
+            <translation>enthalten keine Wägung des größten Volumens; zehn sind nötig</translation>
+        </message>
+        <message>
+            <source>hold %1 of %2 weighings of %3 µL; key the others, or leave this volume out</source>
+            <translation>enthalten %1 von %2 Wägungen für %3 µL; die übrigen eingeben oder dieses Volumen weglassen</translation>
+        </message>
+        <message>
+            <source>is missing, though that solution was read; key it</source>
+            <translation>fehlt, obwohl diese Lösung abgelesen wurde; eingeben</translation>
+        </message>
+        <message>
+            <source>hold no absorbance; key at least %1 (found: %2)</source>
+            <translation>enthalten keine Extinktion; mindestens %1 eingeben (gefunden: %2)</translation>
+        </message>
+        <message>
+            <source>is missing; key both numbers of the line, or neither</source>
+            <translation>fehlt; beide Zahlen der Zeile eingeben oder keine</translation>
+        </message>
+        <message>
+            <source>need at least %1 weighings; there are %2</source>
+            <translation>brauchen mindestens %1 Wägungen; vorhanden: %2</translation>
+        </message>
+        <message>
+            <source>hold no wavelength found; key at least %1 (found: %2)</source>
+            <translation>enthalten keine gefundene Wellenlänge; mindestens %1 eingeben (gefunden: %2)</translation>
+        </message>
+        <message>
+            <source>need at least %1 readings of the zero; there are %2</source>
+            <translation>brauchen mindestens %1 Ablesungen des Nullpunkts; vorhanden: %2</translation>
+        </message>
+        <message>
+            <source>need at least %1 readings of the coloured cuvette, or none; there are %2</source>
+            <translation>brauchen mindestens %1 Ablesungen der gefärbten Küvette oder keine; vorhanden: %2</translation>
+        </message>
+        <message>
+            <source>need at least %1 weighings of the one load; there are %2</source>
+            <translation>brauchen mindestens %1 Wägungen der einen Last; vorhanden: %2</translation>
+        </message>
+        <message>
+            <source>need at least %1 weight with what was shown; there are %2</source>
+            <translation>brauchen mindestens %1 Gewichtsstück mit der Anzeige dazu; vorhanden: %2</translation>
+        </message>
+        <message>
+            <source>need at least %1 temperature with what was shown; there are %2</source>
+            <translation>brauchen mindestens %1 Temperatur mit der Anzeige dazu; vorhanden: %2</translation>
+        </message>
+        <message>
+            <source>need at least %1 cuvettes; there are %2</source>
+            <translation>brauchen mindestens %1 Küvetten; vorhanden: %2</translation>
+        </message>
+        <message>
+            <source>Common practice, no source.</source>
+            <translation>Gängige Praxis, ohne Quelle.</translation>
+        </message>
+        <message>
+            <source>Water at</source>
+            <translation>Wasser bei</translation>
+        </message>
+        <message>
+            <source>Of the water, mean of the series.</source>
+            <translation>Des Wassers, Mittelwert der Reihe.</translation>
+        </message>
+        <message>
+            <source>Air pressure</source>
+            <translation>Luftdruck</translation>
+        </message>
+        <message>
+            <source>As it is in the room, not reduced to sea level. 1 kPa is 10 mbar.</source>
+            <translation>Wie er im Raum ist, nicht auf Meereshöhe bezogen. 1 kPa sind 10 mbar.</translation>
+        </message>
+        <message>
+            <source>Humidity of the air</source>
+            <translation>Luftfeuchte</translation>
+        </message>
+        <message>
+            <source>Its effect is small; 50 % where nobody measured it.</source>
+            <translation>Ihr Einfluss ist klein; 50 %, wenn niemand sie gemessen hat.</translation>
+        </message>
+        <message>
+            <source>Water, balance and pipette stand in the room for two hours. Ten deliveries of each volume into the closed vessel, a new tip for each volume, each mass noted in mg.</source>
+            <translation>Wasser, Waage und Pipette stehen zwei Stunden im Raum. Zehn Abgaben jedes Volumens in das verschlossene Gefäß, eine neue Spitze für jedes Volumen, jede Masse in mg notieren.</translation>
+        </message>
+        <message>
+            <source>Evaporated with each</source>
+            <translation>Verdunstung je Abgabe</translation>
+        </message>
+        <message>
+            <source>Mean loss of one cycle without a delivery; it is added to each mass.</source>
+            <translation>Mittlerer Verlust eines Zyklus ohne Abgabe; er wird zu jeder Masse addiert.</translation>
+        </message>
+        <message>
+            <source>Offered: ISO 8655-2:2002 for %1, type A, read in data of a university's package and not in the standard. Its edition of 2022 has other limits: put in those that your laboratory works by.</source>
+            <translation>Vorschlag: ISO 8655-2:2002 für %1, Typ A, gelesen in den Daten eines Universitätspakets und nicht in der Norm. Die Ausgabe von 2022 hat andere Grenzwerte: die einsetzen, nach denen das Labor arbeitet.</translation>
+        </message>
+        <message>
+            <source>Put in what your laboratory works by, and say where it comes from.</source>
+            <translation>Einsetzen, wonach das Labor arbeitet, und die Herkunft angeben.</translation>
+        </message>
+        <message>
+            <source>Systematic error at most</source>
+            <translation>Systematische Abweichung höchstens</translation>
+        </message>
+        <message>
+            <source>Random error at most</source>
+            <translation>Zufällige Abweichung höchstens</translation>
+        </message>
+        <message>
+            <source>Volume set</source>
+            <translation>Eingestelltes Volumen</translation>
+        </message>
+        <message>
+            <source>Mass</source>
+            <translation>Masse</translation>
+        </message>
+        <message>
+            <source>The dry flask is weighed empty and filled to the mark with water; the mass of the water is noted in g, at least three times.</source>
+            <translation>Der trockene Messkolben wird leer und bis zur Marke mit Wasser gefüllt gewogen; die Masse des Wassers wird in g notiert, mindestens dreimal.</translation>
+        </message>
+        <message>
+            <source>The pipette is let out against the wall of the weighed vessel, with its waiting time; the mass of the water is noted in g, at least three times.</source>
+            <translation>Die Pipette wird an der Wand des gewogenen Gefäßes entleert, mit ihrer Wartezeit; die Masse des Wassers wird in g notiert, mindestens dreimal.</translation>
+        </message>
+        <message>
+            <source>Permissible error</source>
+            <translation>Fehlergrenze</translation>
+        </message>
+        <message>
+            <source>Offered: class A of %1, read in data of a university's package and not in the standard.</source>
+            <translation>Vorschlag: Klasse A nach %1, gelesen in den Daten eines Universitätspakets und nicht in der Norm.</translation>
+        </message>
+        <message>
+            <source>Put in what stands on the glass or in its certificate.</source>
+            <translation>Einsetzen, was auf dem Glas oder in seinem Zertifikat steht.</translation>
+        </message>
+        <message>
+            <source>Cubic expansion of the glass</source>
+            <translation>Kubische Ausdehnung des Glases</translation>
+        </message>
+        <message>
+            <source>Offered: borosilicate glass 3.3, from memory of ISO 4787.</source>
+            <translation>Vorschlag: Borosilikatglas 3.3, aus dem Gedächtnis nach ISO 4787.</translation>
+        </message>
+        <message>
+            <source>Mass of the water</source>
+            <translation>Masse des Wassers</translation>
+        </message>
+        <message>
+            <source>holmium perchlorate</source>
+            <translation>Holmiumperchlorat</translation>
+        </message>
+        <message>
+            <source>deuterium lamp</source>
+            <translation>Deuteriumlampe</translation>
+        </message>
+        <message>
+            <source>mercury lamp</source>
+            <translation>Quecksilberlampe</translation>
+        </message>
+        <message>
+            <source>The maxima of a holmium perchlorate solution, or the lines of a lamp: where the photometer shows them. Those that lie near the wavelengths you work at; the others may be left out.</source>
+            <translation>Die Maxima einer Holmiumperchlorat-Lösung oder die Linien einer Lampe: wo das Photometer sie anzeigt. Diejenigen in der Nähe der verwendeten Wellenlängen; die anderen können wegbleiben.</translation>
+        </message>
+        <message>
+            <source>Follow your local rules and the supplier's instructions first. Holmium perchlorate solution is made with perchloric acid: it oxidises and burns the skin, and dried up with anything organic it can explode. A sealed cuvette spares you from handling it. Lines of a mercury lamp hold ultraviolet: do not look into it.</source>
+            <translation>Vorrang haben die örtlichen Vorschriften und die Anweisungen des Lieferanten. Holmiumperchlorat-Lösung wird mit Perchlorsäure hergestellt: Diese wirkt oxidierend und verätzt die Haut, und mit organischem Material eingetrocknet kann sie explodieren. Eine verschlossene Küvette erspart den Umgang damit. Linien einer Quecksilberlampe enthalten Ultraviolett: nicht hineinsehen.</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <translation>Erwartet</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>Gefunden</translation>
+        </message>
+        <message>
+            <source>Potassium dichromate, dried, in 0.005 mol/L sulphuric acid, against the same acid at 25 °C. Weigh 57.0 to 63.0 mg for 1000 mL; for 430 nm 57.0 to 63.0 mg for 100 mL. Wavelengths your photometer does not have are left out.</source>
+            <translation>Kaliumdichromat, getrocknet, in Schwefelsäure 0.005 mol/L, gegen dieselbe Säure bei 25 °C. 57.0 bis 63.0 mg für 1000 mL einwiegen; für 430 nm 57.0 bis 63.0 mg für 100 mL. Wellenlängen, die das Photometer nicht hat, werden weggelassen.</translation>
+        </message>
+        <message>
+            <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, can cause cancer and allergy, harms fertility and waters, and kindles what burns: do not breathe the dust, wear gloves, weigh under a hood, and give the solution to the hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the strength that it states.</source>
+            <translation>Vorrang haben die örtlichen Vorschriften und die Anweisungen des Lieferanten. Kaliumdichromat ist giftig, kann Krebs und Allergien verursachen, schädigt Fruchtbarkeit und Gewässer und entzündet Brennbares: Staub nicht einatmen, Handschuhe tragen, unter dem Abzug einwiegen und die Lösung in den Sonderabfall geben. Verschlossene Küvetten mit Zertifikat ersparen das Einwiegen; dann die dort angegebene Konzentration eingeben.</translation>
+        </message>
+        <message>
+            <source>Dichromate, weak</source>
+            <translation>Dichromat, schwach</translation>
+        </message>
+        <message>
+            <source>In the solution for 235 to 350 nm: the mass weighed for one litre.</source>
+            <translation>In der Lösung für 235 bis 350 nm: die für einen Liter eingewogene Masse.</translation>
+        </message>
+        <message>
+            <source>Dichromate, strong</source>
+            <translation>Dichromat, stark</translation>
+        </message>
+        <message>
+            <source>In the solution for 430 nm: ten times the mass weighed for 100 mL.</source>
+            <translation>In der Lösung für 430 nm: das Zehnfache der für 100 mL eingewogenen Masse.</translation>
+        </message>
+        <message>
+            <source>Path of the cuvette</source>
+            <translation>Schichtdicke der Küvette</translation>
+        </message>
+        <message>
+            <source>Wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>Absorbance less the acid's</source>
+            <translation>Extinktion minus die der Säure</translation>
+        </message>
+        <message>
+            <source>strong solution</source>
+            <translation>starke Lösung</translation>
+        </message>
+        <message>
+            <source>weak solution</source>
+            <translation>schwache Lösung</translation>
+        </message>
+        <message>
+            <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read again and again; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
+            <translation>Bei der verwendeten Wellenlänge: der Nullpunkt, mit einer einmal auf null gesetzten Küvette mit Wasser, immer wieder abgelesen; und eine gefärbte Küvette (Extinktion 0.5 bis 1), die jedes Mal herausgenommen und wieder eingesetzt wird.</translation>
+        </message>
+        <message>
+            <source>Standard deviation at most</source>
+            <translation>Standardabweichung höchstens</translation>
+        </message>
+        <message>
+            <source>Mean of the zero off by at most</source>
+            <translation>Mittelwert des Nullpunkts, Abweichung höchstens</translation>
+        </message>
+        <message>
+            <source>Last digit that it shows</source>
+            <translation>Letzte angezeigte Stelle</translation>
+        </message>
+        <message>
+            <source>The step of the display.</source>
+            <translation>Der Ziffernschritt der Anzeige.</translation>
+        </message>
+        <message>
+            <source>Zero</source>
+            <translation>Nullpunkt</translation>
+        </message>
+        <message>
+            <source>Coloured cuvette</source>
+            <translation>Gefärbte Küvette</translation>
+        </message>
+        <message>
+            <source>One load, near what you weigh most, put on and taken off again and again; and weights with a certificate, each once.</source>
+            <translation>Eine Last nahe der meistgewogenen, immer wieder aufgelegt und abgenommen; und Gewichtsstücke mit Zertifikat, jedes einmal.</translation>
+        </message>
+        <message>
+            <source>Off from a weight by at most</source>
+            <translation>Abweichung von einem Gewichtsstück höchstens</translation>
+        </message>
+        <message>
+            <source>One load, shown</source>
+            <translation>Eine Last, Anzeige</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Gewichtsstück</translation>
+        </message>
+        <message>
+            <source>Shown</source>
+            <translation>Anzeige</translation>
+        </message>
+        <message>
+            <source>Beside a thermometer with a certificate, in a stirred bath, at the temperatures you work at.</source>
+            <translation>Neben einem Thermometer mit Zertifikat, in einem gerührten Bad, bei den verwendeten Temperaturen.</translation>
+        </message>
+        <message>
+            <source>Off by at most</source>
+            <translation>Abweichung höchstens</translation>
+        </message>
+        <message>
+            <source>Reference</source>
+            <translation>Referenz</translation>
+        </message>
+        <message>
+            <source>Every cuvette of the set, clean and filled with water, read at the wavelength you work at, marks the same way round.</source>
+            <translation>Jede Küvette des Satzes, sauber und mit Wasser gefüllt, bei der verwendeten Wellenlänge abgelesen, Markierungen gleich ausgerichtet.</translation>
+        </message>
+        <message>
+            <source>Largest less smallest at most</source>
+            <translation>Größte minus kleinste höchstens</translation>
+        </message>
+        <message>
+            <source>Path length within</source>
+            <translation>Schichtdicke innerhalb</translation>
+        </message>
+        <message>
+            <source>From the certificate of the cuvettes: half the width. Offered: 10.00 ± 0.01 mm (common practice, no source).</source>
+            <translation>Aus dem Zertifikat der Küvetten: die halbe Breite. Vorschlag: 10.00 ± 0.01 mm (gängige Praxis, ohne Quelle).</translation>
+        </message>
+        <message>
+            <source>Absorbance with water</source>
+            <translation>Extinktion mit Wasser</translation>
+        </message>
+        <message>
+            <source>cuvette %1</source>
+            <translation>Küvette %1</translation>
+        </message>
+        <message>
+            <source>is nothing that is checked of a %1</source>
+            <translation>wird bei „%1“ nicht geprüft</translation>
+        </message>
+        <message>
+            <source>must be a day that exists and is not to come</source>
+            <translation>muss ein vorhandener Tag sein, der nicht in der Zukunft liegt</translation>
+        </message>
+        <message>
+            <source>the note</source>
+            <translation>die Bemerkung</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::equipment::Standing</name>
+        <message>
+            <source>out of use</source>
+            <translation>außer Gebrauch</translation>
+        </message>
+        <message>
+            <source>in date until %1</source>
+            <translation>Prüfung gültig bis %1</translation>
+        </message>
+        <message>
+            <source>due today</source>
+            <translation>heute fällig</translation>
+        </message>
+        <message>
+            <source>due in 1 day</source>
+            <translation>fällig in 1 Tag</translation>
+        </message>
+        <message>
+            <source>due in %1 days</source>
+            <translation>fällig in %1 Tagen</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>overdue since %1: %2</source>
+            <translation>überfällig seit %1: %2</translation>
+        </message>
+        <message>
+            <source>failed on %1: %2</source>
+            <translation>nicht bestanden am %1: %2</translation>
+        </message>
+        <message>
+            <source>never checked: %1</source>
+            <translation>nie geprüft: %1</translation>
+        </message>
+        <message>
+            <source>check %1 of %2</source>
+            <translation>Prüfung %1 von %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::Appraisal</name>
+        <message>
+            <source>the window starts at %1, below the smallest difference of absorbances that can be told apart (%2)</source>
+            <translation>das Fenster beginnt bei %1, unter der kleinsten unterscheidbaren Extinktionsdifferenz (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::Budget</name>
+        <message>
+            <source>repeatability</source>
+            <translation>Wiederholpräzision</translation>
+        </message>
+        <message>
+            <source>calibration line</source>
+            <translation>Kalibriergerade</translation>
+        </message>
+        <message>
+            <source>standard</source>
+            <translation>Standard</translation>
+        </message>
+        <message>
+            <source>dilution step %1 (%2 mL to %3 mL)</source>
+            <translation>Verdünnungsschritt %1 (%2 mL auf %3 mL)</translation>
+        </message>
+        <message>
+            <source>concentration of the standard</source>
+            <translation>Konzentration des Standards</translation>
+        </message>
+        <message>
+            <source>concentration of the standard (%1)</source>
+            <translation>Konzentration des Standards (%1)</translation>
+        </message>
+        <message>
+            <source>blank</source>
+            <translation>Blindwert</translation>
+        </message>
+        <message>
+            <source>sample blank</source>
+            <translation>Probenblindwert</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>total volume</source>
+            <translation>Gesamtvolumen</translation>
+        </message>
+        <message>
+            <source>sample volume</source>
+            <translation>Probenvolumen</translation>
+        </message>
+        <message>
+            <source>extract</source>
+            <translation>Extrakt</translation>
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::Checks</name>
+        <message>
+            <source>The replicates agree: %1 apart, up to %2 allowed (%3).</source>
+            <translation>Die Parallelansätze stimmen überein: Abstand %1, zulässig bis %2 (%3).</translation>
+        </message>
+        <message>
+            <source>The sample volumes agree: %1 apart, up to %2 allowed (%3).</source>
+            <translation>Die Probenvolumina stimmen überein: Abstand %1, zulässig bis %2 (%3).</translation>
+        </message>
+        <message>
+            <source>Different sample volumes give results %1 apart, more than %2 (%3). Suspect an interference: dilute further, or check by a spike.</source>
+            <translation>Verschiedene Probenvolumina ergeben Ergebnisse mit einem Abstand von %1, mehr als %2 (%3). Verdacht auf eine Störung: stärker verdünnen oder durch Aufstockung prüfen.</translation>
+        </message>
+        <message>
+            <source>The replicates in %1 are %2 apart, more than %3 (%4). Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
+            <translation>Die Parallelansätze in %1 liegen %2 auseinander, mehr als %3 (%4). Erneut ablesen, solange sie im Rack stehen; weichen sie weiterhin ab, wurde einer falsch pipettiert: die Probe wiederholen.</translation>
+        </message>
+        <message>
+            <source>the method's repeatability limit</source>
+            <translation>die Wiederholgrenze der Methode</translation>
+        </message>
+        <message>
+            <source>the noise of the readings</source>
+            <translation>das Rauschen der Ablesungen</translation>
+        </message>
+        <message>
+            <source>%1, common practice</source>
+            <translation>%1, gängige Praxis</translation>
+        </message>
+        <message>
+            <source>the laboratory's rule of %1</source>
+            <translation>die Laborvorgabe von %1</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>at most %1</source>
+            <translation>höchstens %1</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>%1, %2 left</source>
+            <translation>%1, %2 verblieben</translation>
+        </message>
+        <message>
+            <source>up to %1, %2 left</source>
+            <translation>bis %1, %2 verblieben</translation>
+        </message>
+        <message>
+            <source>at least %1</source>
+            <translation>mindestens %1</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>%1 from %2</source>
+            <translation>%1 ab %2</translation>
+        </message>
+        <message>
+            <source>%1 up to %2</source>
+            <translation>%1 bis zu %2</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>until %1</source>
+            <translation>bis %1</translation>
+        </message>
+        <message>
+            <source>absorbance rises</source>
+            <translation>Extinktion steigt</translation>
+        </message>
+        <message>
+            <source>absorbance falls</source>
+            <translation>Extinktion fällt</translation>
+        </message>
+        <message>
+            <source>change within the noise</source>
+            <translation>Änderung im Rauschen</translation>
+        </message>
+        <message>
+            <source>Recovery of the control</source>
+            <translation>Wiederfindung der Kontrollprobe</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>%1 places</source>
+            <translation>%1 Stellen</translation>
+        </message>
+        <message>
+            <source>some</source>
+            <translation>einige</translation>
+        </message>
+        <message>
+            <source>nearest of %1</source>
+            <translation>knappste von %1</translation>
+        </message>
+        <message>
+            <source>laboratory's rule</source>
+            <translation>Laborvorgabe</translation>
+        </message>
+        <message>
+            <source>common practice</source>
+            <translation>gängige Praxis</translation>
+        </message>
+        <message>
+            <source>noise of the readings</source>
+            <translation>Rauschen der Ablesungen</translation>
+        </message>
+        <message>
+            <source>lot's label</source>
+            <translation>Etikett der Charge</translation>
+        </message>
+        <message>
+            <source>method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>a reading is missing</source>
+            <translation>eine Ablesung fehlt</translation>
+        </message>
+        <message>
+            <source>a reading cannot be right</source>
+            <translation>eine Ablesung kann nicht stimmen</translation>
+        </message>
+        <message>
+            <source>a signal runs in the wrong direction</source>
+            <translation>ein Signal läuft in die falsche Richtung</translation>
+        </message>
+        <message>
+            <source>the signal is too low</source>
+            <translation>das Signal ist zu klein</translation>
+        </message>
+        <message>
+            <source>the signal is too high</source>
+            <translation>das Signal ist zu groß</translation>
+        </message>
+        <message>
+            <source>the absorbance is too high</source>
+            <translation>die Extinktion ist zu hoch</translation>
+        </message>
+        <message>
+            <source>the reagent was used up</source>
+            <translation>das Reagenz wurde aufgebraucht</translation>
+        </message>
+        <message>
+            <source>the blank is missing</source>
+            <translation>der Blindwert fehlt</translation>
+        </message>
+        <message>
+            <source>the blank is too high</source>
+            <translation>der Blindwert ist zu hoch</translation>
+        </message>
+        <message>
+            <source>the blanks are too far apart</source>
+            <translation>die Blindwerte liegen zu weit auseinander</translation>
+        </message>
+        <message>
+            <source>the replicates are too far apart</source>
+            <translation>die Parallelansätze liegen zu weit auseinander</translation>
+        </message>
+        <message>
+            <source>the standard was not recovered</source>
+            <translation>der Standard wurde nicht wiedergefunden</translation>
+        </message>
+        <message>
+            <source>the standard is too old</source>
+            <translation>der Standard ist zu alt</translation>
+        </message>
+        <message>
+            <source>the spike was not recovered</source>
+            <translation>die Aufstockung wurde nicht wiedergefunden</translation>
+        </message>
+        <message>
+            <source>two sample volumes disagree</source>
+            <translation>zwei Probenvolumina stimmen nicht überein</translation>
+        </message>
+        <message>
+            <source>the reaction has not ended</source>
+            <translation>die Reaktion ist nicht beendet</translation>
+        </message>
+        <message>
+            <source>a reading was taken too early</source>
+            <translation>eine Ablesung erfolgte zu früh</translation>
+        </message>
+        <message>
+            <source>a reading was taken too late</source>
+            <translation>eine Ablesung erfolgte zu spät</translation>
+        </message>
+        <message>
+            <source>a lot is out of date</source>
+            <translation>eine Charge ist abgelaufen</translation>
+        </message>
+        <message>
+            <source>the sample volume is outside its range</source>
+            <translation>das Probenvolumen liegt außerhalb seines Bereichs</translation>
+        </message>
+        <message>
+            <source>tube %1</source>
+            <translation>Ansatz %1</translation>
+        </message>
+        <message>
+            <source>tubes %1 and %2</source>
+            <translation>Ansätze %1 und %2</translation>
+        </message>
+        <message>
+            <source>%1 of sample</source>
+            <translation>%1 Probe</translation>
+        </message>
+        <message>
+            <source>undiluted</source>
+            <translation>unverdünnt</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>a dilution step: a volume made up to another</comment>
+            <translation>%1 auf %2</translation>
+        </message>
+        <message>
+            <source>, then </source>
+            <translation>, dann </translation>
+        </message>
+        <message>
+            <source>diluted at least %1-fold in all (%2)</source>
+            <translation>insgesamt mindestens %1-fach verdünnt (%2)</translation>
+        </message>
+        <message>
+            <source>diluted %1-fold in all (%2)</source>
+            <translation>insgesamt %1-fach verdünnt (%2)</translation>
+        </message>
+        <message>
+            <source>Readings missing</source>
+            <translation>Fehlende Ablesungen</translation>
+        </message>
+        <message>
+            <source>Readings no photometer shows</source>
+            <translation>Ablesungen, die kein Photometer anzeigt</translation>
+        </message>
+        <message>
+            <source>Signals in the wrong direction</source>
+            <translation>Signale in falscher Richtung</translation>
+        </message>
+        <message>
+            <source>Smallest signal</source>
+            <translation>Kleinstes Signal</translation>
+        </message>
+        <message>
+            <source>Largest signal</source>
+            <translation>Größtes Signal</translation>
+        </message>
+        <message>
+            <source>Largest absorbance</source>
+            <translation>Größte Extinktion</translation>
+        </message>
+        <message>
+            <source>Reagent left</source>
+            <translation>Verbliebenes Reagenz</translation>
+        </message>
+        <message>
+            <source>Blanks read</source>
+            <translation>Blindwerte abgelesen</translation>
+        </message>
+        <message>
+            <source>Blank signal</source>
+            <translation>Blindwertsignal</translation>
+        </message>
+        <message>
+            <source>Blanks apart</source>
+            <translation>Abstand der Blindwerte</translation>
+        </message>
+        <message>
+            <source>Replicates apart</source>
+            <translation>Abstand der Parallelansätze</translation>
+        </message>
+        <message>
+            <source>Recovery of the standard</source>
+            <translation>Wiederfindung des Standards</translation>
+        </message>
+        <message>
+            <source>Age of the standard</source>
+            <translation>Alter des Standards</translation>
+        </message>
+        <message>
+            <source>Recovery of the spike</source>
+            <translation>Wiederfindung der Aufstockung</translation>
+        </message>
+        <message>
+            <source>Sample volumes apart</source>
+            <translation>Abstand der Probenvolumina</translation>
+        </message>
+        <message>
+            <source>Reactions not ended</source>
+            <translation>Nicht beendete Reaktionen</translation>
+        </message>
+        <message>
+            <source>Readings too early</source>
+            <translation>Zu frühe Ablesungen</translation>
+        </message>
+        <message>
+            <source>Readings too late</source>
+            <translation>Zu späte Ablesungen</translation>
+        </message>
+        <message>
+            <source>Lot in date</source>
+            <translation>Charge nicht abgelaufen</translation>
+        </message>
+        <message>
+            <source>Volumes outside their range</source>
+            <translation>Volumina außerhalb ihres Bereichs</translation>
+        </message>
+        <message>
+            <source>%1 is not formed: %2</source>
+            <translation>%1 wird nicht gebildet: %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>method %1, version %2, has no measurand %3. Evaluate the sample by a version that has it.</source>
+            <translation>Methode %1, Version %2, hat keine Messgröße %3. Die Probe mit einer Version auswerten, die sie hat.</translation>
+        </message>
+        <message>
+            <source>%1 is in %2 and %3 in %4. Enter the sample in the same form in both runs.</source>
+            <translation>%1 ist in %2 und %3 in %4 angegeben. Die Probe in beiden Läufen in derselben Form eingeben.</translation>
+        </message>
+        <message>
+            <source>%1 has no value.</source>
+            <translation>%1 hat keinen Wert.</translation>
+        </message>
+        <message>
+            <source>%1 is not formed: %2 is only known to be larger, which leaves no limit for it. Repeat as advised.</source>
+            <translation>%1 wird nicht gebildet: Von %2 ist nur bekannt, dass der Wert größer ist, daraus ergibt sich keine Grenze. Wie empfohlen wiederholen.</translation>
+        </message>
+        <message>
+            <source> and </source>
+            <translation> und </translation>
+        </message>
+        <message>
+            <source>%1; see there.</source>
+            <translation>%1; siehe dort.</translation>
+        </message>
+        <message>
+            <source>%1 with the same contents read</source>
+            <translation>%1 mit demselben Inhalt:</translation>
+        </message>
+        <message>
+            <source>the other tubes with the same reagents read about</source>
+            <translation>die anderen Ansätze mit denselben Reagenzien liegen bei etwa</translation>
+        </message>
+        <message>
+            <source>%1 blanks and standards read about</source>
+            <translation>%1 Blindwerte und Standards liegen bei etwa</translation>
+        </message>
+        <message>
+            <source>%1 other samples read about</source>
+            <translation>%1 andere Proben liegen bei etwa</translation>
+        </message>
+        <message>
+            <source>%1: %2 is %3, but %4 %5. Look for a slipped decimal point or another tube.</source>
+            <translation>%1: %2 ist %3, aber %4 %5. Auf ein verrutschtes Dezimalzeichen oder einen anderen Ansatz achten.</translation>
+        </message>
+        <message>
+            <source>%1: %2 is %3, but %4 %5, and the same reagents scatter by %6 at most. Look for a reagent left out or added twice, bubbles, or a coloured sample.</source>
+            <translation>%1: %2 ist %3, aber %4 %5, und dieselben Reagenzien streuen um höchstens %6. Auf ein vergessenes oder doppelt zugegebenes Reagenz, Luftblasen oder eine gefärbte Probe achten.</translation>
+        </message>
+        <message>
+            <source>the laboratory's rule</source>
+            <translation>die Laborvorgabe</translation>
+        </message>
+        <message>
+            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
+            <translation>%1: Damit beträgt das Signal %2, aber %3 mit demselben Inhalt ergab %4, und %5 lässt dazwischen %6 zu. Auf einen Tippfehler, einen anderen Ansatz oder einen Pipettierfehler achten.</translation>
+        </message>
+        <message>
+            <source>%1: %2 is %3, above the photometer's limit of %4. An absorbance that high is not proportional to concentration.</source>
+            <translation>%1: %2 ist %3, über der Grenze des Photometers von %4. Eine so hohe Extinktion ist der Konzentration nicht proportional.</translation>
+        </message>
+        <message>
+            <source>%1: with this the blank's signal is %2, and the method allows %3. Look for a slipped decimal point or another tube.</source>
+            <translation>%1: Damit beträgt das Signal des Blindwerts %2, und die Methode lässt %3 zu. Auf ein verrutschtes Dezimalzeichen oder einen anderen Ansatz achten.</translation>
+        </message>
+        <message>
+            <source>%1: %2 is %3, and %4 must remain: the reagent is nearly used up.</source>
+            <translation>%1: %2 ist %3, und %4 müssen verbleiben: Das Reagenz ist fast aufgebraucht.</translation>
+        </message>
+        <message>
+            <source>%1: %2 is %3, to the last digit what %4 shows, which was read just before and holds something else. Make sure that the cuvette was changed.</source>
+            <translation>%1: %2 ist %3, bis zur letzten Stelle das, was %4 zeigt; dieser Ansatz wurde unmittelbar davor abgelesen und enthält etwas anderes. Sicherstellen, dass die Küvette gewechselt wurde.</translation>
+        </message>
+        <message>
+            <source>with %1</source>
+            <translation>mit %1</translation>
+        </message>
+        <message>
+            <source>%1 Repeat %2.</source>
+            <translation>%1 Wiederholen: %2.</translation>
+        </message>
+        <message>
+            <source>%1 Report as below the limit of quantification, %2.</source>
+            <translation>%1 Als unter der Bestimmungsgrenze berichten, %2.</translation>
+        </message>
+        <message>
+            <source>%1 Report as below the limit of quantification.</source>
+            <translation>%1 Als unter der Bestimmungsgrenze berichten.</translation>
+        </message>
+        <message>
+            <source>%1 Another tube of the sample is not: look for a missing addition.</source>
+            <translation>%1 Ein anderer Ansatz der Probe ist es nicht: auf eine fehlende Zugabe achten.</translation>
+        </message>
+        <message>
+            <source>The run has a blank.</source>
+            <translation>Der Lauf hat einen Blindwert.</translation>
+        </message>
+        <message>
+            <source>No blank has been read: the results are not corrected for what the reagents themselves do. Run a blank with diluent in place of sample.</source>
+            <translation>Kein Blindwert wurde abgelesen: Die Ergebnisse sind nicht um den Beitrag der Reagenzien selbst korrigiert. Einen Blindwert mit Verdünnungsmittel anstelle der Probe mitführen.</translation>
+        </message>
+        <message>
+            <source>Mean blank signal %1 is within %2.</source>
+            <translation>Das mittlere Blindwertsignal %1 liegt innerhalb von %2.</translation>
+        </message>
+        <message>
+            <source>Mean blank signal %1 is beyond the method's %2. Look for a contaminated reagent or cuvette and repeat the blank.</source>
+            <translation>Das mittlere Blindwertsignal %1 liegt jenseits der Vorgabe der Methode von %2. Auf ein verunreinigtes Reagenz oder eine verunreinigte Küvette achten und den Blindwert wiederholen.</translation>
+        </message>
+        <message>
+            <source>The blanks agree: %1 apart, up to %2 allowed.</source>
+            <translation>Die Blindwerte stimmen überein: Abstand %1, zulässig bis %2.</translation>
+        </message>
+        <message>
+            <source>The blanks (%1) are %2 apart, more than %3 (the laboratory's rule). One of them was pipetted or read wrongly: read them again.</source>
+            <translation>Die Blindwerte (%1) liegen %2 auseinander, mehr als %3 (die Laborvorgabe). Einer wurde falsch pipettiert oder abgelesen: erneut ablesen.</translation>
+        </message>
+        <message>
+            <source>%1, lot %2, is in date until %3.</source>
+            <translation>%1, Charge %2, ist verwendbar bis %3.</translation>
+        </message>
+        <message>
+            <source>%1, lot %2, expired on %3. Repeat with a lot in date, or say why it may stand.</source>
+            <translation>%1, Charge %2, ist abgelaufen am %3. Mit einer verwendbaren Charge wiederholen oder angeben, warum es so stehen bleiben kann.</translation>
+        </message>
+        <message>
+            <source>%1 found, %2 at use</source>
+            <translation>%1 gefunden, %2 bei Verwendung</translation>
+        </message>
+        <message>
+            <source>This standard calibrates the run and cannot judge itself; a second standard or a control would.</source>
+            <translation>Dieser Standard kalibriert den Lauf und kann sich nicht selbst beurteilen; ein zweiter Standard oder eine Kontrollprobe könnte es.</translation>
+        </message>
+        <message>
+            <source>Recovery %1 is within %2 (%3).</source>
+            <translation>Die Wiederfindung %1 liegt innerhalb von %2 (%3).</translation>
+        </message>
+        <message>
+            <source>Recovery %1 is outside %2 (%3). Check the standard's making and age, the pipette and the reagents before any result of this run is used.</source>
+            <translation>Die Wiederfindung %1 liegt außerhalb von %2 (%3). Herstellung und Alter des Standards, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
+        </message>
+        <message>
+            <source>The standard was too old: %1. Make a fresh one.</source>
+            <translation>Der Standard war zu alt: %1. Einen frischen herstellen.</translation>
+        </message>
+        <message>
+            <source>The standard was fresh enough: %1.</source>
+            <translation>Der Standard war frisch genug: %1.</translation>
+        </message>
+        <message>
+            <source>Recovery of the spike %1 is within %2.</source>
+            <translation>Die Wiederfindung der Aufstockung %1 liegt innerhalb von %2.</translation>
+        </message>
+        <message>
+            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a stronger dilution.</source>
+            <translation>Der aufgestockte Ansatz liegt über dem, was der Test misst; seine Wiederfindung von %1 sagt nichts aus. Mit geringerer Aufstockung oder stärkerer Verdünnung wiederholen.</translation>
+        </message>
+        <message>
+            <source>Recovery of the spike %1 is outside %2. Suspect an interference or an error of pipetting.</source>
+            <translation>Die Wiederfindung der Aufstockung %1 liegt außerhalb von %2. Verdacht auf eine Störung oder einen Pipettierfehler.</translation>
+        </message>
+        <message>
+            <source>%1 old, %2 of its strength left</source>
+            <translation>%1 alt, noch %2 des Gehalts</translation>
+        </message>
+        <message>
+            <source>%1 is marked %2 before what comes ahead of it (the method waits %3)</source>
+            <translation>%1 ist %2 vor dem vermerkt, was davor kommt (die Methode wartet %3)</translation>
+        </message>
+        <message>
+            <source>%1 was read %2 early (after %3, the method waits %4)</source>
+            <translation>%1 wurde %2 zu früh abgelesen (nach %3, die Methode wartet %4)</translation>
+        </message>
+        <message>
+            <source>%1 was read %2 late (after %3, the method waits %4)</source>
+            <translation>%1 wurde %2 zu spät abgelesen (nach %3, die Methode wartet %4)</translation>
+        </message>
+        <message>
+            <source>No reading whose time is known was taken too early.</source>
+            <translation>Keine Ablesung mit bekannter Zeit erfolgte zu früh.</translation>
+        </message>
+        <message>
+            <source>No reading whose time is known was taken too late.</source>
+            <translation>Keine Ablesung mit bekannter Zeit erfolgte zu spät.</translation>
+        </message>
+        <message>
+            <source>No reading was taken too early.</source>
+            <translation>Keine Ablesung erfolgte zu früh.</translation>
+        </message>
+        <message>
+            <source>No reading was taken too late.</source>
+            <translation>Keine Ablesung erfolgte zu spät.</translation>
+        </message>
+        <message>
+            <source>Read again when the wait is over.</source>
+            <translation>Nach Ablauf der Wartezeit erneut ablesen.</translation>
+        </message>
+        <message>
+            <source>A slow side reaction may have added to the signal.</source>
+            <translation>Eine langsame Nebenreaktion kann zum Signal beigetragen haben.</translation>
+        </message>
+        <message>
+            <source>Every reading is there.</source>
+            <translation>Alle Ablesungen sind vorhanden.</translation>
+        </message>
+        <message>
+            <source>Every reading is there that counts: without %1, spoilt.</source>
+            <translation>Alle zählenden Ablesungen sind vorhanden: ohne %1, unbrauchbar.</translation>
+        </message>
+        <message>
+            <source>%1 is missing</source>
+            <translation>%1 fehlt</translation>
+        </message>
+        <message>
+            <source>spoilt (%1)</source>
+            <translation>unbrauchbar (%1)</translation>
+        </message>
+        <message>
+            <source>Read and key what is missing.</source>
+            <translation>Ablesen und eingeben, was fehlt.</translation>
+        </message>
+        <message>
+            <source>No other tube stands in for it: pipette it again.</source>
+            <translation>Kein anderer Ansatz ersetzt ihn: neu pipettieren.</translation>
+        </message>
+        <message>
+            <source>Every reading is one that a photometer can show.</source>
+            <translation>Jede Ablesung ist eine, die ein Photometer anzeigen kann.</translation>
+        </message>
+        <message>
+            <source>%1 is %2, outside %3 to %4</source>
+            <translation>%1 ist %2, außerhalb von %3 bis %4</translation>
+        </message>
+        <message>
+            <source>Read the tube again; look for a slipped decimal point.</source>
+            <translation>Den Ansatz erneut ablesen; auf ein verrutschtes Dezimalzeichen achten.</translation>
+        </message>
+        <message>
+            <source>No reading is above the photometer's limit of %1.</source>
+            <translation>Keine Ablesung liegt über der Grenze des Photometers von %1.</translation>
+        </message>
+        <message>
+            <source>%1 is %2, above the photometer's limit of %3</source>
+            <translation>%1 ist %2, über der Grenze des Photometers von %3</translation>
+        </message>
+        <message>
+            <source>An absorbance that high is not proportional to concentration.</source>
+            <translation>Eine so hohe Extinktion ist der Konzentration nicht proportional.</translation>
+        </message>
+        <message>
+            <source>Enough of the falling reagent is left (%1 or more).</source>
+            <translation>Vom abnehmenden Reagenz ist genug übrig (%1 oder mehr).</translation>
+        </message>
+        <message>
+            <source>%1 is %2, less than the %3 that must remain</source>
+            <translation>%1 ist %2, weniger als die %3, die verbleiben müssen</translation>
+        </message>
+        <message>
+            <source>The reagent was used up: the true value is only known to be larger.</source>
+            <translation>Das Reagenz wurde aufgebraucht: Vom wahren Wert ist nur bekannt, dass er größer ist.</translation>
+        </message>
+        <message>
+            <source>Every sample volume is one the method allows.</source>
+            <translation>Jedes Probenvolumen ist eines, das die Methode zulässt.</translation>
+        </message>
+        <message>
+            <source>%1 of sample, outside %2 to %3</source>
+            <translation>%1 Probe, außerhalb von %2 bis %3</translation>
+        </message>
+        <message>
+            <source>Pipette a volume within the method's range.</source>
+            <translation>Ein Volumen im Bereich der Methode pipettieren.</translation>
+        </message>
+        <message>
+            <source>Every reaction followed as a series has ended.</source>
+            <translation>Jede als Ablesereihe verfolgte Reaktion ist beendet.</translation>
+        </message>
+        <message>
+            <source>%1 still changes (%2 per minute over the last %3 readings)</source>
+            <translation>%1 ändert sich noch (%2 pro Minute über die letzten %3 Ablesungen)</translation>
+        </message>
+        <message>
+            <source>Read on until the change from reading to reading is constant.</source>
+            <translation>Weiter ablesen, bis die Änderung von Ablesung zu Ablesung konstant ist.</translation>
+        </message>
+        <message>
+            <source>Absorbance rose, as it should.</source>
+            <translation>Die Extinktion stieg, wie sie soll.</translation>
+        </message>
+        <message>
+            <source>Absorbance fell, as it should.</source>
+            <translation>Die Extinktion fiel, wie sie soll.</translation>
+        </message>
+        <message>
+            <source>absorbance fell by %1 where it should rise</source>
+            <translation>die Extinktion fiel um %1, wo sie steigen soll</translation>
+        </message>
+        <message>
+            <source>absorbance rose by %1 where it should fall</source>
+            <translation>die Extinktion stieg um %1, wo sie fallen soll</translation>
+        </message>
+        <message>
+            <source>Look for swapped readings, a wrong tube or a missing addition.</source>
+            <translation>Auf vertauschte Ablesungen, einen falschen Ansatz oder eine fehlende Zugabe achten.</translation>
+        </message>
+        <message>
+            <source>Net signal is at least %1.</source>
+            <translation>Das Nettosignal beträgt mindestens %1.</translation>
+        </message>
+        <message>
+            <source>Net signal is at most %1.</source>
+            <translation>Das Nettosignal beträgt höchstens %1.</translation>
+        </message>
+        <message>
+            <source>net signal %1 is below %2</source>
+            <translation>Nettosignal %1 liegt unter %2</translation>
+        </message>
+        <message>
+            <source>net signal %1 is above %2</source>
+            <translation>Nettosignal %1 liegt über %2</translation>
+        </message>
+        <message>
+            <source>Too little to be measured well.</source>
+            <translation>Zu wenig, um gut gemessen zu werden.</translation>
+        </message>
+        <message>
+            <source>More than the assay measures in proportion.</source>
+            <translation>Mehr, als der Test proportional misst.</translation>
+        </message>
+        <message>
+            <source>The standard %1 is too old: %2. Make a fresh one.</source>
+            <translation>Der Standard %1 ist zu alt: %2. Einen frischen herstellen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::Compliance</name>
+        <message>
+            <source>%1; the result states no uncertainty</source>
+            <translation>%1; das Ergebnis gibt keine Unsicherheit an</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1, %2 u = %3</source>
+            <translation>%1, %2 u = %3</translation>
+        </message>
+        <message>
+            <source>%1, U = %2</source>
+            <translation>%1, U = %2</translation>
+        </message>
+        <message>
+            <source>%1, %2 U = %3</source>
+            <translation>%1, %2 U = %3</translation>
+        </message>
+        <message>
+            <source>cannot be decided, because the rule needs an uncertainty and a bound has none</source>
+            <translation>nicht entscheidbar, weil die Regel eine Unsicherheit braucht und eine Schranke keine hat</translation>
+        </message>
+        <message>
+            <source>cannot be decided, because the rule needs an uncertainty and the result states none</source>
+            <translation>nicht entscheidbar, weil die Regel eine Unsicherheit braucht und das Ergebnis keine angibt</translation>
+        </message>
+        <message>
+            <source>cannot be decided, because only a bound is known</source>
+            <translation>nicht entscheidbar, weil nur eine Schranke bekannt ist</translation>
+        </message>
+        <message>
+            <source>cannot be decided at this uncertainty, which leaves nothing between the limits</source>
+            <translation>bei dieser Unsicherheit nicht entscheidbar, da sie zwischen den Grenzwerten nichts übrig lässt</translation>
+        </message>
+        <message>
+            <source>cannot be decided at this uncertainty</source>
+            <translation>bei dieser Unsicherheit nicht entscheidbar</translation>
+        </message>
+        <message>
+            <source>cannot be decided against %1: %2</source>
+            <translation>nicht entscheidbar gegen %1: %2</translation>
+        </message>
+        <message>
+            <source>below the threshold</source>
+            <translation>unter dem Schwellenwert</translation>
+        </message>
+        <message>
+            <source>inside</source>
+            <translation>innerhalb</translation>
+        </message>
+        <message>
+            <source>at or above the threshold</source>
+            <translation>beim oder über dem Schwellenwert</translation>
+        </message>
+        <message>
+            <source>outside</source>
+            <translation>außerhalb</translation>
+        </message>
+        <message>
+            <source>cannot be decided</source>
+            <translation>nicht entscheidbar</translation>
+        </message>
+        <message>
+            <source>less than %1</source>
+            <translation>kleiner als %1</translation>
+        </message>
+        <message>
+            <source>more than %1</source>
+            <translation>größer als %1</translation>
+        </message>
+        <message>
+            <source>probability %1 that the true value lies beyond the limit, if it is distributed normally about the result</source>
+            <translation>Wahrscheinlichkeit %1, dass der wahre Wert jenseits des Grenzwerts liegt, wenn er normal um das Ergebnis verteilt ist</translation>
+        </message>
+        <message>
+            <source>probability %1 that the true value lies beyond the limit, if it is distributed about the result as Student's t with %2 degrees of freedom</source>
+            <translation>Wahrscheinlichkeit %1, dass der wahre Wert jenseits des Grenzwerts liegt, wenn er um das Ergebnis nach Students t mit %2 Freiheitsgraden verteilt ist</translation>
+        </message>
+        <message>
+            <source>the result is given in %1</source>
+            <translation>das Ergebnis ist in %1 angegeben</translation>
+        </message>
+        <message>
+            <source>the result has no value</source>
+            <translation>das Ergebnis hat keinen Wert</translation>
+        </message>
+        <message>
+            <source>%1: %2 against %3 (%4)</source>
+            <translation>%1: %2 gegen %3 (%4)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::ReportUnit</name>
+        <message>
+            <source>a result in %1 cannot be given in %2 without the density, which nobody stated; choose a unit per volume</source>
+            <translation>ein Ergebnis in %1 lässt sich ohne die Dichte, die niemand angegeben hat, nicht in %2 angeben; eine Einheit je Volumen wählen</translation>
+        </message>
+        <message>
+            <source>a result in %1 cannot be given in %2 without the density, which nobody stated; choose a unit per mass</source>
+            <translation>ein Ergebnis in %1 lässt sich ohne die Dichte, die niemand angegeben hat, nicht in %2 angeben; eine Einheit je Masse wählen</translation>
+        </message>
+        <message>
+            <source>no value</source>
+            <translation>kein Wert</translation>
+        </message>
+        <message>
+            <source>a result in %1 cannot be given in %2, because what is measured has no molar mass of its own; choose a unit of mass</source>
+            <translation>ein Ergebnis in %1 lässt sich nicht in %2 angeben, weil das Gemessene keine eigene molare Masse hat; eine Masseneinheit wählen</translation>
+        </message>
+        <message>
+            <source>there is no value to report yet; complete the readings first</source>
+            <translation>es gibt noch keinen Wert zu berichten; zuerst die Ablesungen vervollständigen</translation>
+        </message>
+        <message>
+            <source>a result in "%1" cannot be given in %2</source>
+            <translation>ein Ergebnis in „%1“ lässt sich nicht in %2 angeben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::Specification</name>
+        <message>
+            <source>simple acceptance</source>
+            <translation>einfache Annahme</translation>
+        </message>
+        <message>
+            <source>guard band for acceptance</source>
+            <translation>Schutzband für Annahme</translation>
+        </message>
+        <message>
+            <source>guard band for rejection</source>
+            <translation>Schutzband für Ablehnung</translation>
+        </message>
+        <message>
+            <source>guard band for acceptance and rejection</source>
+            <translation>Schutzband für Annahme und Ablehnung</translation>
+        </message>
+        <message>
+            <source>at most %1</source>
+            <translation>höchstens %1</translation>
+        </message>
+        <message>
+            <source>at least %1</source>
+            <translation>mindestens %1</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>a label threshold of %1</source>
+            <translation>ein Kennzeichnungsschwellenwert von %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::SpecificationSoundness</name>
+        <message>
+            <source>is missing; a limit of this kind needs it</source>
+            <translation>fehlt; ein Grenzwert dieser Art braucht es</translation>
+        </message>
+        <message>
+            <source>has no meaning for a limit of this kind; leave it out</source>
+            <translation>hat bei einem Grenzwert dieser Art keine Bedeutung; weglassen</translation>
+        </message>
+        <message>
+            <source>must be greater than lower: %1 is not greater than %2</source>
+            <translation>muss größer als lower sein: %1 ist nicht größer als %2</translation>
+        </message>
+        <message>
+            <source>leaves nothing inside the limits; must be less than %1, not %2</source>
+            <translation>lässt innerhalb der Grenzwerte nichts übrig; muss kleiner als %1 sein, nicht %2</translation>
+        </message>
+        <message>
+            <source>is missing; this decision rule needs a guard band</source>
+            <translation>fehlt; diese Entscheidungsregel braucht ein Schutzband</translation>
+        </message>
+        <message>
+            <source>has no meaning with simple acceptance; leave it out</source>
+            <translation>hat bei einfacher Annahme keine Bedeutung; weglassen</translation>
+        </message>
+        <message>
+            <source>has no meaning with a one-sided guard band of 95 %; leave it out</source>
+            <translation>hat bei einem einseitigen Schutzband von 95 % keine Bedeutung; weglassen</translation>
+        </message>
+        <message>
+            <source>the product</source>
+            <translation>das Produkt</translation>
+        </message>
+        <message>
+            <source>the measurand</source>
+            <translation>die Messgröße</translation>
+        </message>
+        <message>
+            <source>is blank; say where the limit stands</source>
+            <translation>ist leer; angeben, wo der Grenzwert steht</translation>
+        </message>
+        <message>
+            <source>the source</source>
+            <translation>die Quelle</translation>
+        </message>
+        <message>
+            <source>is no date; say as of when the source was read</source>
+            <translation>ist kein Datum; angeben, wann die Quelle gelesen wurde</translation>
+        </message>
+        <message>
+            <source>lists %1 limits; at most %2 are allowed</source>
+            <translation>führt %1 Grenzwerte auf; höchstens %2 sind zulässig</translation>
+        </message>
+        <message>
+            <source>is the same limit from the same source as entry %1; keep one of them</source>
+            <translation>ist derselbe Grenzwert aus derselben Quelle wie Eintrag %1; nur einen behalten</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::evaluation::Working</name>
+        <message>
+            <source>%1 at the addition of the starter</source>
+            <translation>%1 bei der Zugabe des Startreagenzes</translation>
+        </message>
+        <message>
+            <source>straight line through the last %1 readings, at 0 min</source>
+            <translation>Gerade durch die letzten %1 Ablesungen, bei 0 min</translation>
+        </message>
+        <message>
+            <source>%1 at the final volume</source>
+            <translation>%1 beim Endvolumen</translation>
+        </message>
+        <message>
+            <source>%1 x V(%1) / V</source>
+            <translation>%1 x V(%1) / V</translation>
+        </message>
+        <message>
+            <source>Blank</source>
+            <translation>Blindwert</translation>
+        </message>
+        <message>
+            <source>signal of %1</source>
+            <translation>Signal von %1</translation>
+        </message>
+        <message>
+            <source>mean blank</source>
+            <translation>mittlerer Blindwert</translation>
+        </message>
+        <message>
+            <source>mean of the blanks' signals</source>
+            <translation>Mittelwert der Signale der Blindwerte</translation>
+        </message>
+        <message>
+            <source>Calibration</source>
+            <translation>Kalibrierung</translation>
+        </message>
+        <message>
+            <source>standard in %1</source>
+            <translation>Standard in %1</translation>
+        </message>
+        <message>
+            <source>strength at use x volume; net signal</source>
+            <translation>Gehalt bei Verwendung x Volumen; Nettosignal</translation>
+        </message>
+        <message>
+            <source>strength at use x volume; net signal at the usual volume</source>
+            <translation>Gehalt bei Verwendung x Volumen; Nettosignal beim üblichen Volumen</translation>
+        </message>
+        <message>
+            <source>line</source>
+            <translation>Gerade</translation>
+        </message>
+        <message>
+            <source>net signal = a + b x mg in the tube</source>
+            <translation>Nettosignal = a + b x mg im Ansatz</translation>
+        </message>
+        <message>
+            <source>a = %1, b = %2 per mg</source>
+            <translation>a = %1, b = %2 je mg</translation>
+        </message>
+        <message>
+            <source>response</source>
+            <translation>Empfindlichkeit</translation>
+        </message>
+        <message>
+            <source>mean of net signal / mg in the tube</source>
+            <translation>Mittelwert von Nettosignal / mg im Ansatz</translation>
+        </message>
+        <message>
+            <source>%1 per mg</source>
+            <translation>%1 je mg</translation>
+        </message>
+        <message>
+            <source>signal - mean blank</source>
+            <translation>Signal - mittlerer Blindwert</translation>
+        </message>
+        <message>
+            <source>signal - mean blank - sample blank</source>
+            <translation>Signal - mittlerer Blindwert - Probenblindwert</translation>
+        </message>
+        <message>
+            <source>net signal dA</source>
+            <translation>Nettosignal dA</translation>
+        </message>
+        <message>
+            <source>net signal dA at the usual volume</source>
+            <translation>Nettosignal dA beim üblichen Volumen</translation>
+        </message>
+        <message>
+            <source>net signal x volume of the tube / usual volume</source>
+            <translation>Nettosignal x Volumen des Ansatzes / übliches Volumen</translation>
+        </message>
+        <message>
+            <source>concentration c in the sample as pipetted</source>
+            <translation>Konzentration c in der Probe wie pipettiert</translation>
+        </message>
+        <message>
+            <source>dA x V x M / (e x d x v x n)</source>
+            <translation>dA x V x M / (e x d x v x n)</translation>
+        </message>
+        <message>
+            <source>dA / response / v</source>
+            <translation>dA / Empfindlichkeit / v</translation>
+        </message>
+        <message>
+            <source>(dA - a) / b / v</source>
+            <translation>(dA - a) / b / v</translation>
+        </message>
+        <message>
+            <source>Sample %1, %2</source>
+            <translation>Probe %1, %2</translation>
+        </message>
+        <message>
+            <source>signal</source>
+            <translation>Signal</translation>
+        </message>
+        <message>
+            <source>sample blank, %1</source>
+            <translation>Probenblindwert, %1</translation>
+        </message>
+        <message>
+            <source>in the sample as received</source>
+            <translation>in der Probe wie erhalten</translation>
+        </message>
+        <message>
+            <source>c x F</source>
+            <translation>c x F</translation>
+        </message>
+        <message>
+            <source>content</source>
+            <translation>Gehalt</translation>
+        </message>
+        <message>
+            <source>c x F x extract (L) / mass (g) x 100</source>
+            <translation>c x F x Extrakt (L) / Masse (g) x 100</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>mean, N = %1</source>
+            <translation>Mittelwert, N = %1</translation>
+        </message>
+        <message>
+            <source>sum / N</source>
+            <translation>Summe / N</translation>
+        </message>
+        <message>
+            <source>spread</source>
+            <translation>Spannweite</translation>
+        </message>
+        <message>
+            <source>largest - smallest</source>
+            <translation>größter - kleinster</translation>
+        </message>
+        <message>
+            <source>Uncertainty</source>
+            <translation>Unsicherheit</translation>
+        </message>
+        <message>
+            <source>standard uncertainty</source>
+            <translation>Standardunsicherheit</translation>
+        </message>
+        <message>
+            <source>expanded uncertainty U</source>
+            <translation>erweiterte Unsicherheit U</translation>
+        </message>
+        <message>
+            <source>k x root of the sum of squares</source>
+            <translation>k x Wurzel der Summe der Quadrate</translation>
+        </message>
+        <message>
+            <source>Symbols</source>
+            <translation>Symbole</translation>
+        </message>
+        <message>
+            <source>no unit</source>
+            <translation>ohne Einheit</translation>
+        </message>
+        <message>
+            <source>net signal, a difference of absorbances</source>
+            <translation>Nettosignal, eine Differenz von Extinktionen</translation>
+        </message>
+        <message>
+            <source>sample volume in the tube</source>
+            <translation>Probenvolumen im Ansatz</translation>
+        </message>
+        <message>
+            <source>volume of the tube at the later reading</source>
+            <translation>Volumen des Ansatzes bei der späteren Ablesung</translation>
+        </message>
+        <message>
+            <source>molar mass</source>
+            <translation>molare Masse</translation>
+        </message>
+        <message>
+            <source>molar absorptivity</source>
+            <translation>molarer Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>chromophore molecules formed or used per molecule</source>
+            <translation>gebildete oder verbrauchte Chromophormoleküle je Molekül</translation>
+        </message>
+        <message>
+            <source>dilution factor, made up to / taken</source>
+            <translation>Verdünnungsfaktor, aufgefüllt auf / entnommen</translation>
+        </message>
+        <message>
+            <source>number of tubes in the mean</source>
+            <translation>Anzahl der Ansätze im Mittelwert</translation>
+        </message>
+        <message>
+            <source>coverage factor</source>
+            <translation>Erweiterungsfaktor</translation>
+        </message>
+        <message>
+            <source>to be reported</source>
+            <translation>zu berichten</translation>
+        </message>
+        <message>
+            <source>less than</source>
+            <translation>kleiner als</translation>
+        </message>
+        <message>
+            <source>more than: a reagent was used up</source>
+            <translation>größer als: ein Reagenz wurde aufgebraucht</translation>
+        </message>
+        <message>
+            <source>volume of %1 in %2</source>
+            <translation>Volumen von %1 in %2</translation>
+        </message>
+        <message>
+            <source>as pipetted, planned %1</source>
+            <translation>wie pipettiert, geplant %1</translation>
+        </message>
+        <message>
+            <source>Results it comes from</source>
+            <translation>Ergebnisse, aus denen es stammt</translation>
+        </message>
+        <message>
+            <source>method %1, version %2</source>
+            <translation>Methode %1, Version %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::BackgroundReader</name>
+        <message>
+            <source>expected the id of a method; leave it out to mean this one</source>
+            <translation>Kennung einer Methode erwartet; für diese Methode weglassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::CellLines</name>
+        <message>
+            <source>The line has more than %1 columns.</source>
+            <translation>Die Zeile hat mehr als %1 Spalten.</translation>
+        </message>
+        <message>
+            <source>A quotation mark has no partner in the line.</source>
+            <translation>Ein Anführungszeichen in der Zeile hat kein Gegenstück.</translation>
+        </message>
+        <message>
+            <source>The cell is longer than %1 characters.</source>
+            <translation>Die Zelle ist länger als %1 Zeichen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::Decimal</name>
+        <message>
+            <source>Enter a number, as 0.512 or 0,512.</source>
+            <translation>Eine Zahl eingeben, etwa 0.512 oder 0,512.</translation>
+        </message>
+        <message>
+            <source>There is more than one decimal mark; a number has one, as 0.512 or 0,512.</source>
+            <translation>Es gibt mehr als ein Dezimalzeichen; eine Zahl hat eines, etwa 0.512 oder 0,512.</translation>
+        </message>
+        <message>
+            <source>Write the number without thousands marks or blanks, as 1500.2 or 1500,2.</source>
+            <translation>Die Zahl ohne Tausendertrennzeichen und Leerzeichen schreiben, etwa 1500.2 oder 1500,2.</translation>
+        </message>
+        <message>
+            <source>Only digits, one decimal mark and a sign make a number; no letters, no exponent.</source>
+            <translation>Nur Ziffern, ein Dezimalzeichen und ein Vorzeichen bilden eine Zahl; keine Buchstaben, kein Exponent.</translation>
+        </message>
+        <message>
+            <source>Write the number with the digits 0 to 9.</source>
+            <translation>Die Zahl mit den Ziffern 0 bis 9 schreiben.</translation>
+        </message>
+        <message>
+            <source>There is no digit in it; enter a number, as 0.512 or 0,512.</source>
+            <translation>Es enthält keine Ziffer; eine Zahl eingeben, etwa 0.512 oder 0,512.</translation>
+        </message>
+        <message>
+            <source>That is more than %1 digits; enter one reading at a time.</source>
+            <translation>Das sind mehr als %1 Ziffern; eine Ablesung nach der anderen eingeben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::EvaluationComparison</name>
+        <message>
+            <source>nothing</source>
+            <translation>nichts</translation>
+        </message>
+        <message>
+            <source>a list of %1</source>
+            <translation>eine Liste von %1</translation>
+        </message>
+        <message>
+            <source>an object of %1 fields</source>
+            <translation>ein Objekt mit %1 Feldern</translation>
+        </message>
+        <message>
+            <source>an evaluation</source>
+            <translation>eine Auswertung</translation>
+        </message>
+        <message>
+            <source>no evaluation that can be read</source>
+            <translation>keine lesbare Auswertung</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::EvaluationReader</name>
+        <message>
+            <source>is missing</source>
+            <translation>fehlt</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::Fields</name>
+        <message>
+            <source>expected %1, found %2</source>
+            <translation>%1 erwartet, %2 gefunden</translation>
+        </message>
+        <message>
+            <source>null</source>
+            <translation>null</translation>
+        </message>
+        <message>
+            <source>true or false</source>
+            <translation>wahr oder falsch</translation>
+        </message>
+        <message>
+            <source>a number</source>
+            <translation>eine Zahl</translation>
+        </message>
+        <message>
+            <source>text</source>
+            <translation>Text</translation>
+        </message>
+        <message>
+            <source>a list</source>
+            <translation>eine Liste</translation>
+        </message>
+        <message>
+            <source>an object</source>
+            <translation>ein Objekt</translation>
+        </message>
+        <message>
+            <source>expected a whole number, found %1</source>
+            <translation>ganze Zahl erwartet, %1 gefunden</translation>
+        </message>
+        <message>
+            <source>expected a list of two numbers, from and to</source>
+            <translation>Liste aus zwei Zahlen erwartet, von und bis</translation>
+        </message>
+        <message>
+            <source>expected a time with its offset, as 2026-03-02T09:10:00+01:00 or ending in Z, found %1</source>
+            <translation>Zeit mit ihrem UTC-Versatz erwartet, etwa 2026-03-02T09:10:00+01:00 oder auf Z endend, %1 gefunden</translation>
+        </message>
+        <message>
+            <source>expected a date, as 2026-03-02, found %1</source>
+            <translation>Datum erwartet, etwa 2026-03-02, %1 gefunden</translation>
+        </message>
+        <message>
+            <source>expected one of %1, found %2</source>
+            <translation>eines von %1 erwartet, %2 gefunden</translation>
+        </message>
+        <message>
+            <source>the field %1 is not known here; leave it out</source>
+            <translation>das Feld %1 ist hier nicht bekannt; weglassen</translation>
+        </message>
+        <message>
+            <source>the field %1 is not known here; did you mean %2?</source>
+            <translation>das Feld %1 ist hier nicht bekannt; ist %2 gemeint?</translation>
+        </message>
+        <message>
+            <source>is missing, and it is needed</source>
+            <translation>fehlt und ist nötig</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::FileReader</name>
+        <message>
+            <source>there is no such file</source>
+            <translation>es gibt keine solche Datei</translation>
+        </message>
+        <message>
+            <source>the file may not be read; check its permissions</source>
+            <translation>die Datei darf nicht gelesen werden; ihre Zugriffsrechte prüfen</translation>
+        </message>
+        <message>
+            <source>the file cannot be read: %1</source>
+            <translation>die Datei ist nicht lesbar: %1</translation>
+        </message>
+        <message>
+            <source>this is a directory; name a file in it</source>
+            <translation>das ist ein Verzeichnis; eine Datei darin nennen</translation>
+        </message>
+        <message>
+            <source>this is a pipe, a socket or a device; name a regular file</source>
+            <translation>das ist eine Pipe, ein Socket oder ein Gerät; eine gewöhnliche Datei nennen</translation>
+        </message>
+        <message>
+            <source>the file is larger than %1 MiB, the most that is read</source>
+            <translation>die Datei ist größer als %1 MiB, mehr wird nicht gelesen</translation>
+        </message>
+        <message>
+            <source>the file cannot be read; name a regular file</source>
+            <translation>die Datei ist nicht lesbar; eine gewöhnliche Datei nennen</translation>
+        </message>
+        <message>
+            <source>this names no file</source>
+            <translation>das nennt keine Datei</translation>
+        </message>
+        <message>
+            <source>warning: </source>
+            <translation>Warnung: </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::Findings</name>
+        <message>
+            <source>there is more wrong than the %1 problems listed</source>
+            <translation>es ist mehr falsch als die %1 aufgeführten Probleme</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::Json</name>
+        <message>
+            <source>the field %1 stands here twice; keep one</source>
+            <translation>das Feld %1 steht hier zweimal; nur eines behalten</translation>
+        </message>
+        <message>
+            <source>%1: the number is too large to be used</source>
+            <translation>%1: die Zahl ist zu groß, um verwendet zu werden</translation>
+        </message>
+        <message>
+            <source>%1: NaN and Infinity are no numbers; leave the field out</source>
+            <translation>%1: NaN und Infinity sind keine Zahlen; das Feld weglassen</translation>
+        </message>
+        <message>
+            <source>%1: not valid JSON: %2</source>
+            <translation>%1: kein gültiges JSON: %2</translation>
+        </message>
+        <message>
+            <source>the document holds more than %1 values</source>
+            <translation>das Dokument enthält mehr als %1 Werte</translation>
+        </message>
+        <message>
+            <source>nested more than %1 levels deep</source>
+            <translation>mehr als %1 Ebenen tief verschachtelt</translation>
+        </message>
+        <message>
+            <source>%1: not UTF-8; save the file as UTF-8</source>
+            <translation>%1: kein UTF-8; die Datei als UTF-8 speichern</translation>
+        </message>
+        <message>
+            <source>the document is empty</source>
+            <translation>das Dokument ist leer</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::KeyedMoment</name>
+        <message>
+            <source>Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.</source>
+            <translation>Eine Zeit eingeben, etwa 8:10, oder mit Tag, etwa 2026-03-02 8:10.</translation>
+        </message>
+        <message>
+            <source>That is no time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
+            <translation>Das ist keine Zeit: schreiben wie 8:10, oder mit Tag wie 2026-03-02 8:10.</translation>
+        </message>
+        <message>
+            <source>There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.</source>
+            <translation>Diese Zeit gibt es nicht: Stunden bis 23 und Minuten bis 59 schreiben, an einem vorhandenen Tag.</translation>
+        </message>
+        <message>
+            <source>That time is still to come; give the time when it was done.</source>
+            <translation>Diese Zeit liegt noch in der Zukunft; den Zeitpunkt angeben, zu dem es getan wurde.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::LaboratoryReader</name>
+        <message>
+            <source>is blank; give the laboratory's name, or leave the field out</source>
+            <translation>ist leer; den Namen des Labors angeben oder das Feld weglassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::MeasuringParts</name>
+        <message>
+            <source>is blank; say which record the numbers come from, or leave the field out</source>
+            <translation>ist leer; angeben, aus welcher Aufzeichnung die Zahlen stammen, oder das Feld weglassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::MethodComparison</name>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source> in </source>
+            <translation> in </translation>
+        </message>
+        <message>
+            <source>Absorptivity at %1 nm</source>
+            <translation>Extinktionskoeffizient bei %1 nm</translation>
+        </message>
+        <message>
+            <source>Order of: %1</source>
+            <translation>Reihenfolge: %1</translation>
+        </message>
+        <message>
+            <source>%1 and %2 more</source>
+            <translation>%1 und %2 weitere</translation>
+        </message>
+        <message>
+            <source>%1 and %2</source>
+            <translation>%1 und %2</translation>
+        </message>
+        <message>
+            <source>Format</source>
+            <translation>Format</translation>
+        </message>
+        <message>
+            <source>Id</source>
+            <translation>Kennung</translation>
+        </message>
+        <message>
+            <source>Version</source>
+            <translation>Version</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>Principle</source>
+            <translation>Prinzip</translation>
+        </message>
+        <message>
+            <source>Chromophore</source>
+            <translation>Chromophor</translation>
+        </message>
+        <message>
+            <source>Absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>Wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>Path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>Direction</source>
+            <translation>Richtung</translation>
+        </message>
+        <message>
+            <source>Volume correction</source>
+            <translation>Volumenkorrektur</translation>
+        </message>
+        <message>
+            <source>Components</source>
+            <translation>Komponenten</translation>
+        </message>
+        <message>
+            <source>Volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>Allowed volumes</source>
+            <translation>Zulässige Volumina</translation>
+        </message>
+        <message>
+            <source>Suspension</source>
+            <translation>Suspension</translation>
+        </message>
+        <message>
+            <source>Component that is the sample</source>
+            <translation>Komponente, die die Probe ist</translation>
+        </message>
+        <message>
+            <source>Component that is the diluent</source>
+            <translation>Komponente, die das Verdünnungsmittel ist</translation>
+        </message>
+        <message>
+            <source>Component that is the starter</source>
+            <translation>Komponente, die das Startreagenz ist</translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <translation>Schritte</translation>
+        </message>
+        <message>
+            <source>Measurands</source>
+            <translation>Messgrößen</translation>
+        </message>
+        <message>
+            <source>Molar mass</source>
+            <translation>Molare Masse</translation>
+        </message>
+        <message>
+            <source>Chromophore molecules per molecule</source>
+            <translation>Chromophormoleküle je Molekül</translation>
+        </message>
+        <message>
+            <source>Signal</source>
+            <translation>Signal</translation>
+        </message>
+        <message>
+            <source>Kind</source>
+            <translation>Art</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Von</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Bis</translation>
+        </message>
+        <message>
+            <source>Base reading</source>
+            <translation>Grundablesung</translation>
+        </message>
+        <message>
+            <source>Middle reading</source>
+            <translation>Mittlere Ablesung</translation>
+        </message>
+        <message>
+            <source>Final reading</source>
+            <translation>Endablesung</translation>
+        </message>
+        <message>
+            <source>Typical range</source>
+            <translation>Typischer Bereich</translation>
+        </message>
+        <message>
+            <source>Measuring window</source>
+            <translation>Messfenster</translation>
+        </message>
+        <message>
+            <source>Smallest net signal</source>
+            <translation>Kleinstes Nettosignal</translation>
+        </message>
+        <message>
+            <source>Largest net signal</source>
+            <translation>Größtes Nettosignal</translation>
+        </message>
+        <message>
+            <source>Largest absorbance</source>
+            <translation>Größte Extinktion</translation>
+        </message>
+        <message>
+            <source>Absorbance that must remain</source>
+            <translation>Extinktion, die verbleiben muss</translation>
+        </message>
+        <message>
+            <source>Acceptance</source>
+            <translation>Annahme</translation>
+        </message>
+        <message>
+            <source>Largest blank signal</source>
+            <translation>Größtes Blindwertsignal</translation>
+        </message>
+        <message>
+            <source>Recovery of a standard</source>
+            <translation>Wiederfindung eines Standards</translation>
+        </message>
+        <message>
+            <source>Recovery of a spike</source>
+            <translation>Wiederfindung einer Aufstockung</translation>
+        </message>
+        <message>
+            <source>Repeatability</source>
+            <translation>Wiederholpräzision</translation>
+        </message>
+        <message>
+            <source>Repeatability, constant part</source>
+            <translation>Wiederholpräzision, konstanter Anteil</translation>
+        </message>
+        <message>
+            <source>Repeatability, proportional part</source>
+            <translation>Wiederholpräzision, proportionaler Anteil</translation>
+        </message>
+        <message>
+            <source>Extrapolation</source>
+            <translation>Extrapolation</translation>
+        </message>
+        <message>
+            <source>Reading that is extrapolated</source>
+            <translation>Extrapolierte Ablesung</translation>
+        </message>
+        <message>
+            <source>Readings the line goes through</source>
+            <translation>Ablesungen, durch die die Gerade geht</translation>
+        </message>
+        <message>
+            <source>Derived results</source>
+            <translation>Abgeleitete Ergebnisse</translation>
+        </message>
+        <message>
+            <source>Parts</source>
+            <translation>Teile</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>Measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>Factor</source>
+            <translation>Faktor</translation>
+        </message>
+        <message>
+            <source>Usual standard</source>
+            <translation>Üblicher Standard</translation>
+        </message>
+        <message>
+            <source>Concentration of the usual standard</source>
+            <translation>Konzentration des üblichen Standards</translation>
+        </message>
+        <message>
+            <source>Loss of the usual standard per hour</source>
+            <translation>Verlust des üblichen Standards pro Stunde</translation>
+        </message>
+        <message>
+            <source>Usual tubes</source>
+            <translation>Übliche Ansätze</translation>
+        </message>
+        <message>
+            <source>Blanks of a rack</source>
+            <translation>Blindwerte eines Racks</translation>
+        </message>
+        <message>
+            <source>Tubes of each sample</source>
+            <translation>Ansätze je Probe</translation>
+        </message>
+        <message>
+            <source>Tubes of standards of a rack</source>
+            <translation>Ansätze mit Standards eines Racks</translation>
+        </message>
+        <message>
+            <source>Reactions</source>
+            <translation>Reaktionen</translation>
+        </message>
+        <message>
+            <source>Interferences</source>
+            <translation>Störungen</translation>
+        </message>
+        <message>
+            <source>Preparation of samples</source>
+            <translation>Vorbereitung der Proben</translation>
+        </message>
+        <message>
+            <source>Matrix</source>
+            <translation>Matrix</translation>
+        </message>
+        <message>
+            <source>Preparation</source>
+            <translation>Vorbereitung</translation>
+        </message>
+        <message>
+            <source>Cautions</source>
+            <translation>Warnhinweise</translation>
+        </message>
+        <message>
+            <source>add</source>
+            <translation>zugeben</translation>
+        </message>
+        <message>
+            <source>mix</source>
+            <translation>mischen</translation>
+        </message>
+        <message>
+            <source>wait</source>
+            <translation>warten</translation>
+        </message>
+        <message>
+            <source>temperature</source>
+            <translation>Temperatur</translation>
+        </message>
+        <message>
+            <source>read</source>
+            <translation>ablesen</translation>
+        </message>
+        <message>
+            <source>Component</source>
+            <translation>Komponente</translation>
+        </message>
+        <message>
+            <source>Step</source>
+            <translation>Schritt</translation>
+        </message>
+        <message>
+            <source>Derived result</source>
+            <translation>Abgeleitetes Ergebnis</translation>
+        </message>
+        <message>
+            <source>Part</source>
+            <translation>Teil</translation>
+        </message>
+        <message>
+            <source>Reaction</source>
+            <translation>Reaktion</translation>
+        </message>
+        <message>
+            <source>Interference</source>
+            <translation>Störung</translation>
+        </message>
+        <message>
+            <source>Preparation of</source>
+            <translation>Vorbereitung von</translation>
+        </message>
+        <message>
+            <source>Caution</source>
+            <translation>Warnhinweis</translation>
+        </message>
+        <message>
+            <source>to the final volume</source>
+            <translation>auf das Endvolumen</translation>
+        </message>
+        <message>
+            <source>coupled indicator</source>
+            <translation>gekoppelter Indikator</translation>
+        </message>
+        <message>
+            <source>protein-rich</source>
+            <translation>proteinreich</translation>
+        </message>
+        <message>
+            <source>%1 samples</source>
+            <translation>Proben, %1</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source> to </source>
+            <translation> bis </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::MethodLibrary</name>
+        <message>
+            <source>version %1 of %2 is installed already; give a changed method a new version</source>
+            <translation>Version %1 von %2 ist bereits installiert; einer geänderten Methode eine neue Version geben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::MethodReader</name>
+        <message>
+            <source>expected an object of wavelengths in nm, as {"340": 6300}</source>
+            <translation>Objekt mit Wellenlängen in nm erwartet, etwa {"340": 6300}</translation>
+        </message>
+        <message>
+            <source>expected a wavelength in whole nm as the field's name, as "340", found %1</source>
+            <translation>Wellenlänge in ganzen nm als Name des Feldes erwartet, etwa "340", %1 gefunden</translation>
+        </message>
+        <message>
+            <source>expected the format %1, found %2; this file is of another kind or for another version of the program</source>
+            <translation>Format %1 erwartet, %2 gefunden; diese Datei ist von anderer Art oder für eine andere Version des Programms</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::NumberWords</name>
+        <message>
+            <source>It has an exponent; set the photometer to plain decimals.</source>
+            <translation>Es hat einen Exponenten; das Photometer auf einfache Dezimalzahlen einstellen.</translation>
+        </message>
+        <message>
+            <source>A minus stands apart from it, so that its sign is not certain.</source>
+            <translation>Ein Minuszeichen steht davon getrennt, das Vorzeichen ist also nicht sicher.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::ReadingColumn</name>
+        <message>
+            <source>Heading</source>
+            <translation>Überschrift</translation>
+        </message>
+        <message>
+            <source>Left out: empty</source>
+            <translation>Weggelassen: leer</translation>
+        </message>
+        <message>
+            <source>The line is empty; fill it in or leave out empty lines.</source>
+            <translation>Die Zeile ist leer; ausfüllen oder leere Zeilen weglassen.</translation>
+        </message>
+        <message>
+            <source>line %1, column %2: %3</source>
+            <translation>Zeile %1, Spalte %2: %3</translation>
+        </message>
+        <message>
+            <source>line %1: %2</source>
+            <translation>Zeile %1: %2</translation>
+        </message>
+        <message>
+            <source>The line ends with column %1.</source>
+            <translation>Die Zeile endet mit Spalte %1.</translation>
+        </message>
+        <message>
+            <source>The cell is empty.</source>
+            <translation>Die Zelle ist leer.</translation>
+        </message>
+        <message>
+            <source>The column of the absorbance is one from 1 to %1.</source>
+            <translation>Die Spalte der Extinktion ist eine von 1 bis %1.</translation>
+        </message>
+        <message>
+            <source>The column of the tube is one from 1 to %1, or none.</source>
+            <translation>Die Spalte des Ansatzes ist eine von 1 bis %1 oder keine.</translation>
+        </message>
+        <message>
+            <source>Tube and absorbance can't stand in the same column.</source>
+            <translation>Ansatz und Extinktion können nicht in derselben Spalte stehen.</translation>
+        </message>
+        <message>
+            <source>A heading has 0 to %1 lines.</source>
+            <translation>Eine Überschrift hat 0 bis %1 Zeilen.</translation>
+        </message>
+        <message>
+            <source>Where commas part the columns, the decimal sign has to be the point.</source>
+            <translation>Wo Kommas die Spalten trennen, muss das Dezimalzeichen der Punkt sein.</translation>
+        </message>
+        <message>
+            <source>The text is longer than %1 million characters, the most that is read.</source>
+            <translation>Der Text ist länger als %1 Millionen Zeichen, mehr wird nicht gelesen.</translation>
+        </message>
+        <message>
+            <source>There is nothing in the text.</source>
+            <translation>Im Text steht nichts.</translation>
+        </message>
+        <message>
+            <source>The text has %1 lines; at most %2 readings are taken at a time.</source>
+            <translation>Der Text hat %1 Zeilen; höchstens %2 Ablesungen werden auf einmal übernommen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::ReadingLines</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>There is no number behind %1.</source>
+            <translation>Hinter %1 steht keine Zahl.</translation>
+        </message>
+        <message>
+            <source>There is no number in the line.</source>
+            <translation>In der Zeile steht keine Zahl.</translation>
+        </message>
+        <message>
+            <source>Numbers in the line: %1; number %2 is wanted.</source>
+            <translation>Zahlen in der Zeile: %1; gesucht ist Zahl %2.</translation>
+        </message>
+        <message>
+            <source>The line has %1 numbers; say which of them is the absorbance.</source>
+            <translation>Die Zeile hat %1 Zahlen; angeben, welche davon die Extinktion ist.</translation>
+        </message>
+        <message>
+            <source>Passed over: it has %1.</source>
+            <translation>Übergangen: enthält %1.</translation>
+        </message>
+        <message>
+            <source>Passed over: it has no %1.</source>
+            <translation>Übergangen: enthält kein %1.</translation>
+        </message>
+        <message>
+            <source>There is no %1 in the line.</source>
+            <translation>In der Zeile steht kein %1.</translation>
+        </message>
+        <message>
+            <source>%1 is in the line more than once; take a longer text.</source>
+            <translation>%1 steht mehr als einmal in der Zeile; einen längeren Text nehmen.</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <translation>%1: %2.</translation>
+        </message>
+        <message>
+            <source>The number that counts is one from 1 to %1.</source>
+            <translation>Die zählende Zahl ist eine von 1 bis %1.</translation>
+        </message>
+        <message>
+            <source>Type the text that stands before the absorbance, as ABS.</source>
+            <translation>Den Text eingeben, der vor der Extinktion steht, etwa ABS.</translation>
+        </message>
+        <message>
+            <source>Text before the absorbance</source>
+            <translation>Text vor der Extinktion</translation>
+        </message>
+        <message>
+            <source>Text that a line must have</source>
+            <translation>Text, den eine Zeile haben muss</translation>
+        </message>
+        <message>
+            <source>Text of lines to leave out</source>
+            <translation>Text wegzulassender Zeilen</translation>
+        </message>
+        <message>
+            <source>There is no line end within %1 bytes; check speed and format of the connection.</source>
+            <translation>Innerhalb von %1 Bytes kommt kein Zeilenende; Geschwindigkeit und Format der Verbindung prüfen.</translation>
+        </message>
+        <message>
+            <source>The line is empty.</source>
+            <translation>Die Zeile ist leer.</translation>
+        </message>
+        <message>
+            <source>The line holds signs that are no text; check speed, format and encoding of the connection.</source>
+            <translation>Die Zeile enthält Zeichen, die kein Text sind; Geschwindigkeit, Format und Kodierung der Verbindung prüfen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::ReadingText</name>
+        <message>
+            <source>The text has a NUL in %1; it is no text file of readings.</source>
+            <translation>Der Text hat ein NUL in %1; es ist keine Textdatei mit Ablesungen.</translation>
+        </message>
+        <message>
+            <source>The text says it is UTF-16, but is broken; save it as UTF-8.</source>
+            <translation>Der Text gibt sich als UTF-16 aus, ist aber fehlerhaft; als UTF-8 speichern.</translation>
+        </message>
+        <message>
+            <source>The text is not UTF-8 in %1; choose the other encoding if it is Latin-1.</source>
+            <translation>Der Text ist in %1 kein UTF-8; die andere Kodierung wählen, falls es Latin-1 ist.</translation>
+        </message>
+        <message>
+            <source>It is written with a comma, but the decimal sign is set to the point.</source>
+            <translation>Sie ist mit Komma geschrieben, als Dezimalzeichen ist aber der Punkt eingestellt.</translation>
+        </message>
+        <message>
+            <source>It is written with a point, but the decimal sign is set to the comma.</source>
+            <translation>Sie ist mit Punkt geschrieben, als Dezimalzeichen ist aber das Komma eingestellt.</translation>
+        </message>
+        <message>
+            <source>It is a limit and not a reading; dilute and read anew, or key what the display shows.</source>
+            <translation>Das ist eine Grenze und keine Ablesung; verdünnen und neu ablesen oder eingeben, was die Anzeige zeigt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::RecipeReader</name>
+        <message>
+            <source>a step has exactly one of "add", "mix", "wait_min" and "read"</source>
+            <translation>ein Schritt hat genau eines von "add", "mix", "wait_min" und "read"</translation>
+        </message>
+        <message>
+            <source>a temperature goes with "wait_min" only</source>
+            <translation>eine Temperatur gehört nur zu "wait_min"</translation>
+        </message>
+        <message>
+            <source>must be true; leave the step out where nothing is mixed</source>
+            <translation>muss true sein; den Schritt weglassen, wo nichts gemischt wird</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::ReportingParts</name>
+        <message>
+            <source>is no base64 text; take it from a file the program wrote</source>
+            <translation>ist kein base64-Text; aus einer vom Programm geschriebenen Datei nehmen</translation>
+        </message>
+        <message>
+            <source>is blank; fill it in, or leave the field out</source>
+            <translation>ist leer; ausfüllen oder das Feld weglassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::RunReader</name>
+        <message>
+            <source>is blank; give the id, or leave the field out</source>
+            <translation>ist leer; die Kennung angeben oder das Feld weglassen</translation>
+        </message>
+        <message>
+            <source>expected a number or a list of timed readings, found %1; leave a reading out that is not taken yet</source>
+            <translation>Zahl oder Liste zeitlich festgehaltener Ablesungen erwartet, %1 gefunden; eine noch nicht vorgenommene Ablesung weglassen</translation>
+        </message>
+        <message>
+            <source>expected an object of readings, as {"A1": 0.102}, found %1</source>
+            <translation>Objekt mit Ablesungen erwartet, etwa {"A1": 0.102}, %1 gefunden</translation>
+        </message>
+        <message>
+            <source>expected an object of volumes in mL by component, as {"nadh": 0.1}; leave it out where the tube was pipetted as planned</source>
+            <translation>Objekt mit Volumina in mL je Komponente erwartet, etwa {"nadh": 0.1}; weglassen, wo der Ansatz wie geplant pipettiert wurde</translation>
+        </message>
+        <message>
+            <source>expected an object of minutes by component, as {"starter": 12.5}; leave it out where nobody marked the time</source>
+            <translation>Objekt mit Minuten je Komponente erwartet, etwa {"starter": 12.5}; weglassen, wo niemand die Zeit vermerkt hat</translation>
+        </message>
+        <message>
+            <source>expected an object of minutes by reading, as {"A1": 5}; leave it out where nobody marked the time</source>
+            <translation>Objekt mit Minuten je Ablesung erwartet, etwa {"A1": 5}; weglassen, wo niemand die Zeit vermerkt hat</translation>
+        </message>
+        <message>
+            <source>is blank; say what spoilt the tube, or leave the field out</source>
+            <translation>ist leer; angeben, was den Ansatz unbrauchbar machte, oder das Feld weglassen</translation>
+        </message>
+        <message>
+            <source>expected the id of an installed method or a whole method, found %1</source>
+            <translation>Kennung einer installierten Methode oder eine ganze Methode erwartet, %1 gefunden</translation>
+        </message>
+        <message>
+            <source>no method %1 is installed; correct the id, or put the whole method here</source>
+            <translation>keine Methode %1 ist installiert; die Kennung berichtigen oder die ganze Methode hier einsetzen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::TextPlace</name>
+        <message>
+            <source>line %1, column %2</source>
+            <translation>Zeile %1, Spalte %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::notebook</name>
+        <message>
+            <source>The tubes were not added, since one of them comes with readings or marks: add it as it is planned, and do the rest at the bench.</source>
+            <translation>Die Ansätze wurden nicht hinzugefügt, da einer von ihnen mit Ablesungen oder Vermerken kommt: ihn wie geplant hinzufügen und das Übrige am Arbeitsplatz erledigen.</translation>
+        </message>
+        <message>
+            <source>The tubes were not added: the plan tells of sample %1, which is not among the new ones.</source>
+            <translation>Die Ansätze wurden nicht hinzugefügt: Der Plan nennt die Probe %1, die nicht unter den neuen ist.</translation>
+        </message>
+        <message>
+            <source>The tubes were not added: %1: %2.</source>
+            <translation>Die Ansätze wurden nicht hinzugefügt: %1: %2.</translation>
+        </message>
+        <message>
+            <source>tubes %1</source>
+            <translation>Ansätze %1</translation>
+        </message>
+        <message>
+            <source>; samples %1</source>
+            <translation>; Proben %1</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since no tube is named: choose at least one.</source>
+            <translation>Nichts wurde gespeichert, da kein Ansatz genannt ist: mindestens einen wählen.</translation>
+        </message>
+        <message>
+            <source>The notebook has nothing of %1, so no archive of it was made; choose a year in which something was done.</source>
+            <translation>Das Laborjournal enthält nichts aus %1, also wurde kein Archiv davon erstellt; ein Jahr wählen, in dem etwas getan wurde.</translation>
+        </message>
+        <message>
+            <source>The archive did not come out whole and was taken away again; nothing was changed in the notebook %1: verify it, and see that the disk has room.</source>
+            <translation>Das Archiv ist nicht vollständig geworden und wurde wieder entfernt; im Laborjournal %1 wurde nichts geändert: es verifizieren und für Platz auf dem Datenträger sorgen.</translation>
+        </message>
+        <message>
+            <source>The disk failed at the end of the last step in the notebook %1, so it is not sure that it is kept: see that the disk is sound, open the notebook again, and look before doing the step again.</source>
+            <translation>Der Datenträger hat am Ende des letzten Schritts im Laborjournal %1 versagt, es ist also nicht sicher, ob dieser erhalten ist: den Datenträger prüfen, das Laborjournal neu öffnen und nachsehen, bevor der Schritt wiederholt wird.</translation>
+        </message>
+        <message>
+            <source>%1 min: %2</source>
+            <translation>%1 min: %2</translation>
+        </message>
+        <message>
+            <source>tube %1, %2</source>
+            <translation>Ansatz %1, %2</translation>
+        </message>
+        <message>
+            <source>accepted</source>
+            <translation>angenommen</translation>
+        </message>
+        <message>
+            <source>rejected</source>
+            <translation>verworfen</translation>
+        </message>
+        <message>
+            <source>the run</source>
+            <translation>der Lauf</translation>
+        </message>
+        <message>
+            <source>on the bench</source>
+            <translation>in Arbeit</translation>
+        </message>
+        <message>
+            <source>audit entry %1</source>
+            <translation>Audit-Eintrag %1</translation>
+        </message>
+        <message>
+            <source>is missing, but what it covers is there</source>
+            <translation>fehlt, aber was er abdeckt, ist vorhanden</translation>
+        </message>
+        <message>
+            <source>is missing</source>
+            <translation>fehlt</translation>
+        </message>
+        <message>
+            <source>does not continue the entry before it</source>
+            <translation>setzt den Eintrag davor nicht fort</translation>
+        </message>
+        <message>
+            <source>is not as it was written</source>
+            <translation>ist nicht so, wie er geschrieben wurde</translation>
+        </message>
+        <message>
+            <source>covers a record it did not cover when it was written</source>
+            <translation>deckt eine Aufzeichnung ab, die er beim Schreiben nicht abdeckte</translation>
+        </message>
+        <message>
+            <source>is gone, but audit entry %1 covers it</source>
+            <translation>ist verschwunden, aber Audit-Eintrag %1 deckt es ab</translation>
+        </message>
+        <message>
+            <source>is covered by no audit entry</source>
+            <translation>ist von keinem Audit-Eintrag abgedeckt</translation>
+        </message>
+        <message>
+            <source>was changed since audit entry %1</source>
+            <translation>wurde seit Audit-Eintrag %1 geändert</translation>
+        </message>
+        <message>
+            <source>the audit trail</source>
+            <translation>der Audit-Trail</translation>
+        </message>
+        <message>
+            <source>Kept are the newest %1 backups, and the last one of each of the latest %2 days and %3 months that have one, and of every year.</source>
+            <translation>Aufbewahrt werden die neuesten %1 Sicherungen und die jeweils letzte der jüngsten %2 Tage und %3 Monate, die eine haben, sowie jedes Jahres.</translation>
+        </message>
+        <message>
+            <source>No backup was made in %1; the notebook itself is whole and nothing of it is lost: see that the folder is there, may be written to and has room.</source>
+            <translation>In %1 wurde keine Sicherung erstellt; das Laborjournal selbst ist unversehrt und nichts davon verloren: prüfen, ob der Ordner vorhanden ist, beschrieben werden darf und Platz hat.</translation>
+        </message>
+        <message>
+            <source>The file %1 is not a Plateau notebook; nothing was made of it.</source>
+            <translation>Die Datei %1 ist kein Plateau-Laborjournal; nichts wurde daraus erstellt.</translation>
+        </message>
+        <message>
+            <source>The backup %1 was written by a newer Plateau; nothing was made of it: use the newer program.</source>
+            <translation>Die Sicherung %1 wurde von einem neueren Plateau geschrieben; nichts wurde daraus erstellt: das neuere Programm verwenden.</translation>
+        </message>
+        <message>
+            <source>The folder could not be made.</source>
+            <translation>Der Ordner konnte nicht angelegt werden.</translation>
+        </message>
+        <message>
+            <source>Run %1 has no revision %2: choose one of 1 to %3.</source>
+            <translation>Lauf %1 hat keine Revision %2: eine von 1 bis %3 wählen.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: there is no run %1.</source>
+            <translation>Nichts wurde gespeichert: Es gibt keinen Lauf %1.</translation>
+        </message>
+        <message>
+            <source>%1, %2 %3: %4</source>
+            <translation>%1, %2 %3: %4</translation>
+        </message>
+        <message>
+            <source>The settings of the chart were not stored: %1</source>
+            <translation>Die Einstellungen der Karte wurden nicht gespeichert: %1</translation>
+        </message>
+        <message>
+            <source>The settings of the chart were not stored: there is no run %1.</source>
+            <translation>Die Einstellungen der Karte wurden nicht gespeichert: Es gibt keinen Lauf %1.</translation>
+        </message>
+        <message>
+            <source>The value was not left out, since that needs a reason: say why.</source>
+            <translation>Der Wert wurde nicht ausgenommen, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the value of run %1 is left out already.</source>
+            <translation>Nichts wurde gespeichert: Der Wert von Lauf %1 ist bereits ausgenommen.</translation>
+        </message>
+        <message>
+            <source>The value was not taken back, since that needs a reason: say why.</source>
+            <translation>Der Wert wurde nicht wieder aufgenommen, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the value of run %1 is not left out.</source>
+            <translation>Nichts wurde gespeichert: Der Wert von Lauf %1 ist nicht ausgenommen.</translation>
+        </message>
+        <message>
+            <source>The settings of a chart in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <translation>Die Einstellungen einer Karte im Laborjournal sind beschädigt; auf die letzte Sicherung zurückgreifen oder sie neu speichern.</translation>
+        </message>
+        <message>
+            <source>the file</source>
+            <translation>die Datei</translation>
+        </message>
+        <message>
+            <source>names a row of %1 that is not there</source>
+            <translation>nennt eine Zeile von %1, die nicht vorhanden ist</translation>
+        </message>
+        <message>
+            <source>is missing from the schema</source>
+            <translation>fehlt im Schema</translation>
+        </message>
+        <message>
+            <source>is not as this program makes it</source>
+            <translation>ist nicht so, wie dieses Programm es anlegt</translation>
+        </message>
+        <message>
+            <source>does not belong into a notebook</source>
+            <translation>gehört nicht in ein Laborjournal</translation>
+        </message>
+        <message>
+            <source>the schema</source>
+            <translation>das Schema</translation>
+        </message>
+        <message>
+            <source>The copy of the notebook %1 did not come out whole and was taken away again; see that the disk is sound and has room.</source>
+            <translation>Die Kopie des Laborjournals %1 ist nicht vollständig geworden und wurde wieder entfernt; prüfen, ob der Datenträger in Ordnung ist und Platz hat.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 is damaged (%2: %3); nothing was made of it: choose another backup.</source>
+            <translation>Das Laborjournal %1 ist beschädigt (%2: %3); nichts wurde daraus erstellt: eine andere Sicherung wählen.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 could not be opened in the way that keeps its records safe; nothing was stored: see that the program's SQLite is the one it was built with.</source>
+            <translation>Das Laborjournal %1 konnte nicht so geöffnet werden, dass seine Aufzeichnungen geschützt bleiben; nichts wurde gespeichert: prüfen, ob SQLite des Programms dasjenige ist, mit dem es gebaut wurde.</translation>
+        </message>
+        <message>
+            <source>Run %1 was not decided: a reviewer or a head decides here, and %2 is an analyst.</source>
+            <translation>Über Lauf %1 wurde nicht entschieden: Hier entscheidet ein Bewerter oder die Laborleitung, und %2 hat die Rolle Analytiker.</translation>
+        </message>
+        <message>
+            <source>Run %1 was not decided: nobody reviews their own run here, and %2 worked on it; ask somebody else.</source>
+            <translation>Über Lauf %1 wurde nicht entschieden: Hier bewertet niemand den eigenen Lauf, und %2 hat daran gearbeitet; jemand anderen darum bitten.</translation>
+        </message>
+        <message>
+            <source>The run was not rejected, since that needs a reason: say why.</source>
+            <translation>Der Lauf wurde nicht verworfen, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The run was not accepted: not everything in it passed, so accepting it needs a reason.</source>
+            <translation>Der Lauf wurde nicht angenommen: Nicht alles darin ist bestanden, die Annahme braucht also einen Grund.</translation>
+        </message>
+        <message>
+            <source>The run was not accepted: its reason is blank; leave it out or say why.</source>
+            <translation>Der Lauf wurde nicht angenommen: Der Grund ist leer; weglassen oder angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The run was not reopened, since that needs a reason: say why.</source>
+            <translation>Der Lauf wurde nicht wieder geöffnet, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>Run %1 is on the bench already; nothing was stored.</source>
+            <translation>Lauf %1 ist bereits in Arbeit; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>Run %1 was not reopened: a reviewer or a head decides here, and %2 is an analyst.</source>
+            <translation>Lauf %1 wurde nicht wieder geöffnet: Hier entscheidet ein Bewerter oder die Laborleitung, und %2 hat die Rolle Analytiker.</translation>
+        </message>
+        <message>
+            <source>Run %1 is accepted and takes no change; nothing was stored: reopen it with a reason first.</source>
+            <translation>Lauf %1 ist angenommen und lässt keine Änderung zu; nichts wurde gespeichert: zuerst mit einem Grund wieder öffnen.</translation>
+        </message>
+        <message>
+            <source>Run %1 is rejected and takes no change; nothing was stored: reopen it with a reason first.</source>
+            <translation>Lauf %1 ist verworfen und lässt keine Änderung zu; nichts wurde gespeichert: zuerst mit einem Grund wieder öffnen.</translation>
+        </message>
+        <message>
+            <source>There is no room left for the notebook %1; nothing of this step was stored: make room on the disk and do it again.</source>
+            <translation>Für das Laborjournal %1 ist kein Platz mehr; nichts von diesem Schritt wurde gespeichert: Platz auf dem Datenträger schaffen und den Schritt wiederholen.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 was left in the middle of a step and has to be opened for writing once, so that the half step is taken back.</source>
+            <translation>Das Laborjournal %1 blieb mitten in einem Schritt stehen und muss einmal zum Schreiben geöffnet werden, damit der halbe Schritt zurückgenommen wird.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 may only be read; nothing was stored: allow writing to the file and its folder, or work on a copy.</source>
+            <translation>Das Laborjournal %1 darf nur gelesen werden; nichts wurde gespeichert: das Schreiben in die Datei und ihren Ordner erlauben oder mit einer Kopie arbeiten.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 could not be opened; nothing was stored: see that its folder is there and may be written to.</source>
+            <translation>Das Laborjournal %1 konnte nicht geöffnet werden; nichts wurde gespeichert: prüfen, ob sein Ordner vorhanden ist und beschrieben werden darf.</translation>
+        </message>
+        <message>
+            <source>The computer has no memory left to work on the notebook %1; nothing of this step was stored: close other programs and do it again.</source>
+            <translation>Der Rechner hat keinen Speicher mehr, um am Laborjournal %1 zu arbeiten; nichts von diesem Schritt wurde gespeichert: andere Programme schließen und den Schritt wiederholen.</translation>
+        </message>
+        <message>
+            <source>The disk did not take what was written to the notebook %1; nothing of this step was stored: see that the disk is there, sound and not full.</source>
+            <translation>Der Datenträger nahm nicht an, was in das Laborjournal %1 geschrieben wurde; nichts von diesem Schritt wurde gespeichert: prüfen, ob der Datenträger vorhanden, in Ordnung und nicht voll ist.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 is in use by another program; nothing was stored: close it there first.</source>
+            <translation>Das Laborjournal %1 wird von einem anderen Programm verwendet; nichts wurde gespeichert: dort zuerst schließen.</translation>
+        </message>
+        <message>
+            <source>A rule of the notebook %1 forbids this; nothing was stored.</source>
+            <translation>Eine Regel des Laborjournals %1 verbietet das; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The file %1 is not a Plateau notebook; it was left as it is.</source>
+            <translation>Die Datei %1 ist kein Plateau-Laborjournal; sie blieb unverändert.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 is damaged; nothing was stored: go back to the latest backup and keep this file for a closer look.</source>
+            <translation>Das Laborjournal %1 ist beschädigt; nichts wurde gespeichert: auf die letzte Sicherung zurückgreifen und diese Datei für eine nähere Untersuchung aufbewahren.</translation>
+        </message>
+        <message>
+            <source>The item was not stored: %1 %2.</source>
+            <translation>Das Gerät wurde nicht gespeichert: %1 %2.</translation>
+        </message>
+        <message>
+            <source>The item was not stored: there is a %1 of the name %2 already; give this one another.</source>
+            <translation>Das Gerät wurde nicht gespeichert: In der Art „%1“ gibt es bereits den Namen %2; diesem einen anderen geben.</translation>
+        </message>
+        <message>
+            <source>The notebook holds no item number %1; nothing was stored: choose one of its list of equipment.</source>
+            <translation>Das Laborjournal enthält kein Gerät Nummer %1; nichts wurde gespeichert: eines aus seiner Geräteliste wählen.</translation>
+        </message>
+        <message>
+            <source>The item stays as it was, since a change needs a reason: say why.</source>
+            <translation>Das Gerät bleibt, wie es war, da eine Änderung einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The item %1 stands so already; nothing was stored.</source>
+            <translation>Das Gerät %1 ist bereits so eingetragen; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The item %1 stays a %2; add another one for what is not.</source>
+            <translation>Das Gerät %1 behält die Art „%2“; für eine andere Art ein weiteres hinzufügen.</translation>
+        </message>
+        <message>
+            <source>The check was not stored: %1 is out of use; take it into use first.</source>
+            <translation>Die Prüfung wurde nicht gespeichert: %1 ist außer Gebrauch; zuerst in Gebrauch nehmen.</translation>
+        </message>
+        <message>
+            <source>The check was not stored: %1 %2.</source>
+            <translation>Die Prüfung wurde nicht gespeichert: %1 %2.</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3</source>
+            <translation>%1: %2, %3</translation>
+        </message>
+        <message>
+            <source>passed</source>
+            <translation>bestanden</translation>
+        </message>
+        <message>
+            <source>failed</source>
+            <translation>nicht bestanden</translation>
+        </message>
+        <message>
+            <source>The check counts as before, since taking it back needs a reason: say why.</source>
+            <translation>Die Prüfung zählt wie bisher, da das Zurücknehmen einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The check %1 was taken back already; nothing was stored.</source>
+            <translation>Die Prüfung %1 wurde bereits zurückgenommen; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>The notebook holds no check number %1; nothing was stored: choose one of the item's list.</source>
+            <translation>Das Laborjournal enthält keine Prüfung Nummer %1; nichts wurde gespeichert: eine aus der Liste des Geräts wählen.</translation>
+        </message>
+        <message>
+            <source>The notebook is damaged: its book of equipment does not hold together; go back to the latest backup.</source>
+            <translation>Das Laborjournal ist beschädigt: Sein Gerätebuch ist nicht in sich stimmig; auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>The evaluation of run %1 cannot be read, so nothing was exported; have plateau verify list what is wrong with the notebook.</source>
+            <translation>Die Auswertung von Lauf %1 ist nicht lesbar, also wurde nichts exportiert; mit plateau verify auflisten lassen, was am Laborjournal falsch ist.</translation>
+        </message>
+        <message>
+            <source>The file %1 could not be written; nothing was exported: see that its folder may be written to and has room.</source>
+            <translation>Die Datei %1 konnte nicht geschrieben werden; nichts wurde exportiert: prüfen, ob ihr Ordner beschrieben werden darf und Platz hat.</translation>
+        </message>
+        <message>
+            <source>The file %1 of the export cannot be read; nothing was imported: see that the folder is whole.</source>
+            <translation>Die Datei %1 des Exports ist nicht lesbar; nichts wurde importiert: prüfen, ob der Ordner vollständig ist.</translation>
+        </message>
+        <message>
+            <source>There is something in %1 already and it was left as it is; nothing was exported: choose the name of a new folder.</source>
+            <translation>In %1 ist bereits etwas und blieb unverändert; nichts wurde exportiert: den Namen eines neuen Ordners wählen.</translation>
+        </message>
+        <message>
+            <source>The folder %1 cannot be made, since the one it is to be in is not there; nothing was exported: make that one or choose another.</source>
+            <translation>Der Ordner %1 kann nicht angelegt werden, da der übergeordnete fehlt; nichts wurde exportiert: diesen anlegen oder einen anderen wählen.</translation>
+        </message>
+        <message>
+            <source>The folder %1 could not be made.</source>
+            <translation>Der Ordner %1 konnte nicht angelegt werden.</translation>
+        </message>
+        <message>
+            <source>Nothing was exported to %1; the notebook itself is whole and nothing of it is lost: see that the folder may be written to and has room.</source>
+            <translation>Nichts wurde nach %1 exportiert; das Laborjournal selbst ist unversehrt und nichts davon verloren: prüfen, ob der Ordner beschrieben werden darf und Platz hat.</translation>
+        </message>
+        <message>
+            <source>The file %1 is no manifest of an export of a notebook; nothing was imported: choose the folder that the export made.</source>
+            <translation>Die Datei %1 ist kein Manifest eines Laborjournal-Exports; nichts wurde importiert: den Ordner wählen, den der Export angelegt hat.</translation>
+        </message>
+        <message>
+            <source>The file %1 could not be written; nothing was stored: see that its folder is there, may be written to and has room.</source>
+            <translation>Die Datei %1 konnte nicht geschrieben werden; nichts wurde gespeichert: prüfen, ob ihr Ordner vorhanden ist, beschrieben werden darf und Platz hat.</translation>
+        </message>
+        <message>
+            <source>The file %1 could not be made; nothing was stored: see that its folder is there, may be written to and has room.</source>
+            <translation>Die Datei %1 konnte nicht angelegt werden; nichts wurde gespeichert: prüfen, ob ihr Ordner vorhanden ist, beschrieben werden darf und Platz hat.</translation>
+        </message>
+        <message>
+            <source>There is a file %1 already and it was left as it is: choose another name.</source>
+            <translation>Es gibt bereits eine Datei %1; sie blieb unverändert: einen anderen Namen wählen.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 cannot be made, since its folder is not there: make the folder or choose another.</source>
+            <translation>Das Laborjournal %1 kann nicht angelegt werden, da sein Ordner fehlt: den Ordner anlegen oder einen anderen wählen.</translation>
+        </message>
+        <message>
+            <source>The file %1 is left over from another notebook of that name; move it away or choose another name.</source>
+            <translation>Die Datei %1 ist von einem anderen Laborjournal dieses Namens übrig; sie verschieben oder einen anderen Namen wählen.</translation>
+        </message>
+        <message>
+            <source>The file %1 is not as the export wrote it; nothing was imported: take the export from where it was kept unchanged.</source>
+            <translation>Die Datei %1 ist nicht so, wie der Export sie schrieb; nichts wurde importiert: den Export von dort nehmen, wo er unverändert aufbewahrt wurde.</translation>
+        </message>
+        <message>
+            <source>There is no export of a notebook in %1; nothing was imported: choose the folder that the export made.</source>
+            <translation>In %1 ist kein Export eines Laborjournals; nichts wurde importiert: den Ordner wählen, den der Export angelegt hat.</translation>
+        </message>
+        <message>
+            <source>The export %1 is of a newer Plateau (its schema is number %2, this program knows up to %3); nothing was imported: use the newer program.</source>
+            <translation>Der Export %1 stammt von einem neueren Plateau (sein Schema ist Nummer %2, dieses Programm kennt sie bis %3); nichts wurde importiert: das neuere Programm verwenden.</translation>
+        </message>
+        <message>
+            <source>the head of its audit is another</source>
+            <translation>der Kopf seines Audits ist ein anderer</translation>
+        </message>
+        <message>
+            <source>The export %1 does not give a sound notebook (%2); nothing was imported: take the export from where it was kept unchanged.</source>
+            <translation>Der Export %1 ergibt kein unversehrtes Laborjournal (%2); nichts wurde importiert: den Export von dort nehmen, wo er unverändert aufbewahrt wurde.</translation>
+        </message>
+        <message>
+            <source>The file %1 is no table as an export writes it; nothing was imported: take the export from where it was kept unchanged.</source>
+            <translation>Die Datei %1 ist keine Tabelle, wie ein Export sie schreibt; nichts wurde importiert: den Export von dort nehmen, wo er unverändert aufbewahrt wurde.</translation>
+        </message>
+        <message>
+            <source>Run %1 was changed from outside the program (%2 %3); nothing was stored: have the notebook verified and go back to the latest backup.</source>
+            <translation>Lauf %1 wurde von außerhalb des Programms geändert (%2 %3); nichts wurde gespeichert: das Laborjournal verifizieren lassen und auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>%1, lot %2</source>
+            <translation>%1, Charge %2</translation>
+        </message>
+        <message>
+            <source>the reagent</source>
+            <translation>das Reagenz</translation>
+        </message>
+        <message>
+            <source>the lot</source>
+            <translation>die Charge</translation>
+        </message>
+        <message>
+            <source>The lot was not stored: %1.</source>
+            <translation>Die Charge wurde nicht gespeichert: %1.</translation>
+        </message>
+        <message>
+            <source>The lot %1 was not stored: its last good day is no day that exists.</source>
+            <translation>Die Charge %1 wurde nicht gespeichert: Ihr letzter Verwendungstag ist kein vorhandener Tag.</translation>
+        </message>
+        <message>
+            <source>The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; leave it out where nobody says.</source>
+            <translation>Die Charge %1 wurde nicht gespeichert: Geöffnet hält sie 1 bis %2 Tage, nicht %3; weglassen, wo niemand etwas angibt.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
+            <translation>Von der Charge %1 wurde nichts gespeichert: Ein Volumen ist größer als 0 und höchstens %2 mL, nicht %3.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 has %2 mL left, less than the %3 mL taken; correct what is left first, if that is wrong.</source>
+            <translation>Nichts wurde gespeichert: Von der Charge %1 sind %2 mL übrig, weniger als die entnommenen %3 mL; zuerst den Rest berichtigen, falls er falsch ist.</translation>
+        </message>
+        <message>
+            <source>The lot keeps its label, since another needs a reason: say why.</source>
+            <translation>Die Charge behält ihr Etikett, da ein anderes einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The lot %1 has this label already; nothing was stored.</source>
+            <translation>Die Charge %1 hat dieses Etikett bereits; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The lot %1 was opened on %2 already; nothing was stored.</source>
+            <translation>Die Charge %1 wurde bereits am %2 geöffnet; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The lot %1 is not noted as opened: the day must not be one that is to come, nor one that does not exist.</source>
+            <translation>Die Charge %1 ist nicht als geöffnet vermerkt: Der Tag darf weder in der Zukunft liegen noch ein nicht vorhandener sein.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the note is blank; leave it out or say what for.</source>
+            <translation>Nichts wurde gespeichert: Die Bemerkung ist leer; weglassen oder angeben, wofür.</translation>
+        </message>
+        <message>
+            <source>Nothing was discarded, since that needs a reason: say why.</source>
+            <translation>Nichts wurde entsorgt, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The lot was not corrected, since that needs a reason: say why.</source>
+            <translation>Die Charge wurde nicht berichtigt, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The lot %1 was not corrected: what is found in it must lie between 0 and %2 mL, not %3.</source>
+            <translation>Die Charge %1 wurde nicht berichtigt: Was darin gefunden wird, muss zwischen 0 und %2 mL liegen, nicht %3.</translation>
+        </message>
+        <message>
+            <source>The lot %1 has %2 mL left already; nothing was stored.</source>
+            <translation>Von der Charge %1 sind bereits %2 mL übrig; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The notebook holds no lot number %1; nothing was stored: choose one of its list of lots.</source>
+            <translation>Das Laborjournal enthält keine Charge Nummer %1; nichts wurde gespeichert: eine aus seiner Chargenliste wählen.</translation>
+        </message>
+        <message>
+            <source>version %1, %2</source>
+            <translation>Version %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1 methods with the id %2 are in use: %3. Put the whole method here in place of its id, or retire all but one of them</source>
+            <translation>%1 Methoden mit der Kennung %2 sind in Gebrauch: %3. Hier die ganze Methode anstelle ihrer Kennung einsetzen oder alle bis auf eine deaktivieren</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>there is no method %1, neither shipped nor in the notebook; correct the id, put the whole method here in place of it, or import the method first</source>
+            <translation>es gibt keine Methode %1, weder mitgeliefert noch im Laborjournal; die Kennung berichtigen, hier die ganze Methode an ihrer Stelle einsetzen oder die Methode zuerst importieren</translation>
+        </message>
+        <message>
+            <source>the method %1 is not in use; put the whole method here in place of its id, or bring the method into use again</source>
+            <translation>die Methode %1 ist nicht in Gebrauch; hier die ganze Methode anstelle ihrer Kennung einsetzen oder die Methode wieder in Gebrauch nehmen</translation>
+        </message>
+        <message>
+            <source>shipped with the program</source>
+            <translation>mit dem Programm geliefert</translation>
+        </message>
+        <message>
+            <source>saved by %1 on %2</source>
+            <translation>gespeichert von %1 am %2</translation>
+        </message>
+        <message>
+            <source>imported from %1 on %2</source>
+            <translation>importiert aus %1 am %2</translation>
+        </message>
+        <message>
+            <source>on record with its runs</source>
+            <translation>mit ihren Läufen verzeichnet</translation>
+        </message>
+        <message>
+            <source>shipped with an earlier program</source>
+            <translation>mit einem früheren Programm geliefert</translation>
+        </message>
+        <message>
+            <source>version %1</source>
+            <translation>Version %1</translation>
+        </message>
+        <message>
+            <source>%1, %2, %3</source>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, Version %2</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1, has this content already and is retired; reinstate it to use it.</source>
+            <translation>Nichts wurde gespeichert: %1 hat diesen Inhalt bereits und ist deaktiviert; zum Verwenden reaktivieren.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1, has this content already; a newer version is used for new runs.</source>
+            <translation>Nichts wurde gespeichert: %1 hat diesen Inhalt bereits; für neue Läufe wird eine neuere Version verwendet.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1, has this content already.</source>
+            <translation>Nichts wurde gespeichert: %1 hat diesen Inhalt bereits.</translation>
+        </message>
+        <message>
+            <source>%1, is stored and kept apart from the one of that id and version that is %2: they differ in %3.</source>
+            <translation>%1 ist gespeichert und wird getrennt geführt von der Methode mit dieser Kennung und Version, die es schon gibt (%2): Sie unterscheiden sich in %3.</translation>
+        </message>
+        <message>
+            <source>%1, is stored and kept apart from %2 others of that id and version: from the one that is %3 it differs in %4.</source>
+            <translation>%1 ist gespeichert und wird getrennt geführt von %2 anderen mit dieser Kennung und Version: Von einer davon (%3) unterscheidet sie sich in %4.</translation>
+        </message>
+        <message>
+            <source>%1, is stored.</source>
+            <translation>%1 ist gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1, is stored; a newer version is used for new runs.</source>
+            <translation>%1 ist gespeichert; für neue Läufe wird eine neuere Version verwendet.</translation>
+        </message>
+        <message>
+            <source>%1 has no version left to give; nothing was stored: give the method another id.</source>
+            <translation>%1 hat keine Version mehr zu vergeben; nichts wurde gespeichert: der Methode eine andere Kennung geben.</translation>
+        </message>
+        <message>
+            <source>%1, is saved.</source>
+            <translation>%1 ist gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1, is retired already; nothing was stored.</source>
+            <translation>%1 ist bereits deaktiviert; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1, is not retired; nothing was stored.</source>
+            <translation>%1 ist nicht deaktiviert; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The method in row %1 of the notebook is damaged, so its runs cannot be worked out; go back to the latest backup.</source>
+            <translation>Die Methode in Zeile %1 des Laborjournals ist beschädigt, ihre Läufe lassen sich also nicht berechnen; auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>It would not have been sound afterwards.</source>
+            <translation>Es wäre danach nicht unversehrt gewesen.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 could not be brought to schema %2 (%3) and is as it was before that step; see that the disk has room, and keep the copy made before.</source>
+            <translation>Das Laborjournal %1 konnte nicht auf Schema %2 gebracht werden (%3) und ist wie vor diesem Schritt; für Platz auf dem Datenträger sorgen und die zuvor erstellte Kopie aufbewahren.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: a time in it is not one that exists (in the hour the clocks go forward, say); give a time with its offset from UTC.</source>
+            <translation>Nichts wurde gespeichert: Eine Zeit darin gibt es nicht (etwa in der Stunde, in der die Uhren vorgestellt werden); eine Zeit mit ihrem UTC-Versatz angeben.</translation>
+        </message>
+        <message>
+            <source>The correction was not stored, since it needs a reason: say why the reading is replaced.</source>
+            <translation>Die Korrektur wurde nicht gespeichert, da sie einen Grund braucht: angeben, warum die Ablesung ersetzt wird.</translation>
+        </message>
+        <message>
+            <source>The method was not stored: %1: %2.</source>
+            <translation>Die Methode wurde nicht gespeichert: %1: %2.</translation>
+        </message>
+        <message>
+            <source>The run was not stored: %1: %2.</source>
+            <translation>Der Lauf wurde nicht gespeichert: %1: %2.</translation>
+        </message>
+        <message>
+            <source>The plan was not stored: %1: %2.</source>
+            <translation>Der Plan wurde nicht gespeichert: %1: %2.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: a clock that was set by 0 s was not set.</source>
+            <translation>Nichts wurde gespeichert: Eine um 0 s gestellte Uhr wurde nicht gestellt.</translation>
+        </message>
+        <message>
+            <source>The limits were not stored: %1: %2.</source>
+            <translation>Die Grenzwerte wurden nicht gespeichert: %1: %2.</translation>
+        </message>
+        <message>
+            <source>The limits were not stored, since that needs a reason: say why.</source>
+            <translation>Die Grenzwerte wurden nicht gespeichert, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The laboratory's settings were not stored: %1: %2.</source>
+            <translation>Die Laboreinstellungen wurden nicht gespeichert: %1: %2.</translation>
+        </message>
+        <message>
+            <source>The method was not stored: its note is blank; leave it out or say what changed.</source>
+            <translation>Die Methode wurde nicht gespeichert: Ihre Bemerkung ist leer; weglassen oder angeben, was sich geändert hat.</translation>
+        </message>
+        <message>
+            <source>The method was not retired: %1: %2.</source>
+            <translation>Die Methode wurde nicht deaktiviert: %1: %2.</translation>
+        </message>
+        <message>
+            <source>The method was not retired, since that needs a reason: say why.</source>
+            <translation>Die Methode wurde nicht deaktiviert, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The method was not reinstated, since that needs a reason: say why.</source>
+            <translation>Die Methode wurde nicht reaktiviert, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>There is no notebook %1; see that the name is right.</source>
+            <translation>Es gibt kein Laborjournal %1; prüfen, ob der Name stimmt.</translation>
+        </message>
+        <message>
+            <source>%1 is not a file, so it cannot be a notebook.</source>
+            <translation>%1 ist keine Datei und kann daher kein Laborjournal sein.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 was written by a newer Plateau (its schema is number %2, this program knows up to %3); it was left as it is: open it with the newer program.</source>
+            <translation>Das Laborjournal %1 wurde von einem neueren Plateau geschrieben (sein Schema ist Nummer %2, dieses Programm kennt sie bis %3); es blieb unverändert: mit dem neueren Programm öffnen.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 is damaged: it states no schema; go back to the latest backup.</source>
+            <translation>Das Laborjournal %1 ist beschädigt: Es gibt kein Schema an; auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 is damaged (%2: %3); nothing is written to it: go back to the latest backup, and have plateau verify list all that is wrong with this file.</source>
+            <translation>Das Laborjournal %1 ist beschädigt (%2: %3); nichts wird hineingeschrieben: auf die letzte Sicherung zurückgreifen und mit plateau verify alles auflisten lassen, was an dieser Datei falsch ist.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 is of an older schema: open it in the window once, which brings it up to date after making a copy.</source>
+            <translation>Das Laborjournal %1 hat ein älteres Schema: einmal im Fenster öffnen, das bringt es nach dem Erstellen einer Kopie auf den neuesten Stand.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 could not be made; nothing was stored: see that the disk is sound and has room.</source>
+            <translation>Das Laborjournal %1 konnte nicht angelegt werden; nichts wurde gespeichert: prüfen, ob der Datenträger in Ordnung ist und Platz hat.</translation>
+        </message>
+        <message>
+            <source>The notebook %1 is open for reading only; nothing was stored.</source>
+            <translation>Das Laborjournal %1 ist nur zum Lesen geöffnet; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>Passphrases cannot be used, since the library for them does not start; nothing was stored: install libsodium anew.</source>
+            <translation>Passphrasen sind nicht verwendbar, da die Bibliothek dafür nicht startet; nichts wurde gespeichert: libsodium neu installieren.</translation>
+        </message>
+        <message>
+            <source>The passphrase was not stored, since there is not enough memory: close other programs and try again.</source>
+            <translation>Die Passphrase wurde nicht gespeichert, da nicht genug Speicher vorhanden ist: andere Programme schließen und erneut versuchen.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since the passphrase cannot be used: %1.</source>
+            <translation>Nichts wurde gespeichert, da die Passphrase nicht verwendbar ist: %1.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since somebody has or had the name %1: give this person another one, with a second given name, say.</source>
+            <translation>Nichts wurde gespeichert, da jemand den Namen %1 trägt oder trug: dieser Person einen anderen geben, etwa mit einem zweiten Vornamen.</translation>
+        </message>
+        <message>
+            <source>The list of persons was changed from outside the program (%1); nothing was stored: have the notebook verified and go back to the latest backup.</source>
+            <translation>Die Personenliste wurde von außerhalb des Programms geändert (%1); nichts wurde gespeichert: das Laborjournal verifizieren lassen und auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>it is blank; several words that only you would put together make a good one</source>
+            <translation>sie ist leer; mehrere Wörter, die nur eine Person so zusammenstellen würde, ergeben eine gute</translation>
+        </message>
+        <message>
+            <source>it has %1 characters; at least %2 are needed, such as several words make</source>
+            <translation>sie hat %1 Zeichen; mindestens %2 sind nötig, wie mehrere Wörter sie ergeben</translation>
+        </message>
+        <message>
+            <source>it has %1 characters; at most %2 are allowed</source>
+            <translation>sie hat %1 Zeichen; höchstens %2 sind zulässig</translation>
+        </message>
+        <message>
+            <source>Persons are set up already; nothing was stored: a head adds further ones.</source>
+            <translation>Personen sind bereits eingerichtet; nichts wurde gespeichert: Weitere fügt die Laborleitung hinzu.</translation>
+        </message>
+        <message>
+            <source>%1 has this name and this role already; nothing was stored.</source>
+            <translation>%1 hat diesen Namen und diese Rolle bereits; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1 stays head, since there is no other one; nothing was stored: make somebody else a head first.</source>
+            <translation>%1 behält die Rolle Laborleitung, da niemand sonst sie hat; nichts wurde gespeichert: zuerst jemand anderem diese Rolle geben.</translation>
+        </message>
+        <message>
+            <source>The passphrase was not changed: only its owner or a head may, and %1 is neither.</source>
+            <translation>Die Passphrase wurde nicht geändert: Das dürfen nur die Person selbst und die Laborleitung, und %1 ist weder das eine noch das andere.</translation>
+        </message>
+        <message>
+            <source>The person was not retired, since that needs a reason: say why.</source>
+            <translation>Die Person wurde nicht deaktiviert, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>%1 is retired already; nothing was stored.</source>
+            <translation>%1 ist bereits deaktiviert; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1 was not retired, since there is no other head; nothing was stored: make somebody else a head first.</source>
+            <translation>%1 wurde nicht deaktiviert, da niemand sonst die Rolle Laborleitung hat; nichts wurde gespeichert: zuerst jemand anderem diese Rolle geben.</translation>
+        </message>
+        <message>
+            <source>The person was not reinstated, since that needs a reason: say why.</source>
+            <translation>Die Person wurde nicht reaktiviert, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>%1 is not retired; nothing was stored.</source>
+            <translation>%1 ist nicht deaktiviert; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>No person of the name %1 is set up; nothing was stored: choose one of the list, or have a head add them.</source>
+            <translation>Keine Person mit dem Namen %1 ist eingerichtet; nichts wurde gespeichert: eine aus der Liste wählen oder von der Laborleitung hinzufügen lassen.</translation>
+        </message>
+        <message>
+            <source>%1 is retired and signs nothing; nothing was stored: choose another person, or have a head reinstate them.</source>
+            <translation>%1 ist deaktiviert und signiert nichts; nichts wurde gespeichert: eine andere Person wählen oder diese von der Laborleitung reaktivieren lassen.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since it needs the passphrase of %1: type it.</source>
+            <translation>Nichts wurde gespeichert, da es die Passphrase von %1 braucht: eingeben.</translation>
+        </message>
+        <message>
+            <source>This is not the passphrase of %1; nothing was stored but that it was tried: type it again.</source>
+            <translation>Das ist nicht die Passphrase von %1; außer dem Versuch wurde nichts gespeichert: erneut eingeben.</translation>
+        </message>
+        <message>
+            <source>The passphrase was not tried, since the last %1 were wrong: wait %2 s, then type it again, or ask a head for another one.</source>
+            <translation>Die Passphrase wurde nicht geprüft, da die letzten %1 falsch waren: %2 s warten, dann erneut eingeben oder von der Laborleitung eine andere setzen lassen.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: only a head keeps the list of persons, and %1 is none.</source>
+            <translation>Nichts wurde gespeichert: Nur die Laborleitung führt die Personenliste, und %1 gehört nicht dazu.</translation>
+        </message>
+        <message>
+            <source>The notebook holds no person number %1; nothing was stored: choose one of its list.</source>
+            <translation>Das Laborjournal enthält keine Person Nummer %1; nichts wurde gespeichert: eine aus seiner Liste wählen.</translation>
+        </message>
+        <message>
+            <source>%1: tubes %2</source>
+            <translation>%1: Ansätze %2</translation>
+        </message>
+        <message>
+            <source>%1 of tube %2 is not ticked; nothing was stored.</source>
+            <translation>%1 von Ansatz %2 ist nicht abgehakt; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>Tube %1 gets no %2%3; nothing was stored.</source>
+            <translation>Ansatz %1 bekommt kein %2%3; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source> for a spike</source>
+            <translation> als Aufstockung</translation>
+        </message>
+        <message>
+            <source>Tube %1 was not ticked: the volume that went in must lie between 0 and %2 mL, not %3.</source>
+            <translation>Ansatz %1 wurde nicht abgehakt: Das zugegebene Volumen muss zwischen 0 und %2 mL liegen, nicht %3.</translation>
+        </message>
+        <message>
+            <source>Tube %1 was not ticked, since the pipette %2 cannot be used: %3.</source>
+            <translation>Ansatz %1 wurde nicht abgehakt, da die Pipette %2 nicht verwendbar ist: %3.</translation>
+        </message>
+        <message>
+            <source>Tube %1 was not ticked, since the note cannot be used: %2.</source>
+            <translation>Ansatz %1 wurde nicht abgehakt, da die Bemerkung nicht verwendbar ist: %2.</translation>
+        </message>
+        <message>
+            <source>%1 of tube %2 is ticked already; nothing was stored.</source>
+            <translation>%1 von Ansatz %2 ist bereits abgehakt; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>Tube %1 was not ticked: what it gets there is a sample or a standard, which comes from no lot; leave the lot out.</source>
+            <translation>Ansatz %1 wurde nicht abgehakt: Was er dort bekommt, ist eine Probe oder ein Standard und stammt aus keiner Charge; die Charge weglassen.</translation>
+        </message>
+        <message>
+            <source>Tube %1 was not ticked: the lot %2 is of %3, not of %4; choose a lot of that reagent.</source>
+            <translation>Ansatz %1 wurde nicht abgehakt: Die Charge %2 ist von %3, nicht von %4; eine Charge dieses Reagenzes wählen.</translation>
+        </message>
+        <message>
+            <source>Tube %1 was not ticked: %2.</source>
+            <translation>Ansatz %1 wurde nicht abgehakt: %2.</translation>
+        </message>
+        <message>
+            <source>Tube %1 is marked as spoilt already; nothing was stored.</source>
+            <translation>Ansatz %1 ist bereits als unbrauchbar vermerkt; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>Tube %1 is not marked as spoilt; nothing was stored.</source>
+            <translation>Ansatz %1 ist nicht als unbrauchbar vermerkt; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>tube %1</source>
+            <translation>Ansatz %1</translation>
+        </message>
+        <message>
+            <source>The tube was not marked as spoilt, since that needs a reason: say why.</source>
+            <translation>Der Ansatz wurde nicht als unbrauchbar vermerkt, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The tube was not marked as spoilt, since the reason cannot be used: %1.</source>
+            <translation>Der Ansatz wurde nicht als unbrauchbar vermerkt, da der Grund nicht verwendbar ist: %1.</translation>
+        </message>
+        <message>
+            <source>The tube still counts as spoilt, since taking that back needs a reason: say why.</source>
+            <translation>Der Ansatz gilt weiterhin als unbrauchbar, da das Zurücknehmen einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The plan was not stored: run %1, which it says to repeat, holds no sample %2; choose the run that does.</source>
+            <translation>Der Plan wurde nicht gespeichert: Lauf %1, den er wiederholen soll, enthält keine Probe %2; den Lauf wählen, der sie enthält.</translation>
+        </message>
+        <message>
+            <source>The reading was not stored: what is keyed has no line it came in; name another origin or leave the line out.</source>
+            <translation>Die Ablesung wurde nicht gespeichert: Eingegebenes hat keine Zeile, in der es kam; eine andere Herkunft nennen oder die Zeile weglassen.</translation>
+        </message>
+        <message>
+            <source>The reading was not stored, since the name of its source cannot be used: %1.</source>
+            <translation>Die Ablesung wurde nicht gespeichert, da der Name ihrer Quelle nicht verwendbar ist: %1.</translation>
+        </message>
+        <message>
+            <source>The reading was not stored, since the line it came in cannot be kept: %1.</source>
+            <translation>Die Ablesung wurde nicht gespeichert, da die Zeile, in der sie kam, nicht aufbewahrt werden kann: %1.</translation>
+        </message>
+        <message>
+            <source>The reading was not stored, since the line it came in has more than %1 characters: shorten it.</source>
+            <translation>Die Ablesung wurde nicht gespeichert, da die Zeile, in der sie kam, mehr als %1 Zeichen hat: kürzen.</translation>
+        </message>
+        <message>
+            <source>Tube %1 has no reading %2 to correct; nothing was stored: add it instead.</source>
+            <translation>Ansatz %1 hat keine Ablesung %2, die zu korrigieren wäre; nichts wurde gespeichert: stattdessen hinzufügen.</translation>
+        </message>
+        <message>
+            <source>Reading %1 of tube %2 was not stored: %3 is ticked there already, so what is read now is no more of that series.</source>
+            <translation>Ablesung %1 von Ansatz %2 wurde nicht gespeichert: %3 ist dort bereits abgehakt, was jetzt abgelesen wird, gehört also nicht mehr zu dieser Ablesereihe.</translation>
+        </message>
+        <message>
+            <source>Reading %1 of tube %2 was not stored as one more: it is not known when %3 went in, and a series counts its minutes from there.</source>
+            <translation>Ablesung %1 von Ansatz %2 wurde nicht als weitere gespeichert: Es ist nicht bekannt, wann %3 zugegeben wurde, und eine Ablesereihe zählt ihre Minuten von dort an.</translation>
+        </message>
+        <message>
+            <source>Reading %1 was not stored as one more: tick %3 of tube %2 first, since a series counts its minutes from there.</source>
+            <translation>Ablesung %1 wurde nicht als weitere gespeichert: zuerst %3 von Ansatz %2 abhaken, da eine Ablesereihe ihre Minuten von dort an zählt.</translation>
+        </message>
+        <message>
+            <source>Tube %1 has a reading %2 already; nothing was stored: correct it, with a reason.</source>
+            <translation>Ansatz %1 hat bereits eine Ablesung %2; nichts wurde gespeichert: mit einem Grund korrigieren.</translation>
+        </message>
+        <message>
+            <source>Tube %1 has no reading %2 yet; nothing was stored: add it first.</source>
+            <translation>Ansatz %1 hat noch keine Ablesung %2; nichts wurde gespeichert: zuerst hinzufügen.</translation>
+        </message>
+        <message>
+            <source>Reading %1 of tube %2 was not stored: %3.</source>
+            <translation>Ablesung %1 von Ansatz %2 wurde nicht gespeichert: %3.</translation>
+        </message>
+        <message>
+            <source>Which result is reported was not stored, since that needs a reason: say why.</source>
+            <translation>Welches Ergebnis berichtet wird, wurde nicht gespeichert, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>Which result is reported was not stored, since none is named: choose one.</source>
+            <translation>Welches Ergebnis berichtet wird, wurde nicht gespeichert, da keines genannt ist: eines wählen.</translation>
+        </message>
+        <message>
+            <source>Which result is reported was not stored: a reviewer or a head decides here, and %1 is an analyst.</source>
+            <translation>Welches Ergebnis berichtet wird, wurde nicht gespeichert: Hier entscheidet ein Bewerter oder die Laborleitung, und %1 hat die Rolle Analytiker.</translation>
+        </message>
+        <message>
+            <source>There is no mean of the accepted results, since one of them is only known to be less or greater than something: choose another rule.</source>
+            <translation>Es gibt keinen Mittelwert der angenommenen Ergebnisse, da von einem nur bekannt ist, dass es kleiner oder größer als ein Wert ist: eine andere Regel wählen.</translation>
+        </message>
+        <message>
+            <source>There is no mean of the accepted results, since they are not all in one unit: choose another rule.</source>
+            <translation>Es gibt keinen Mittelwert der angenommenen Ergebnisse, da sie nicht alle dieselbe Einheit haben: eine andere Regel wählen.</translation>
+        </message>
+        <message>
+            <source>The result that was named, of run %1 at revision %2, is not accepted any more: choose anew.</source>
+            <translation>Das genannte Ergebnis, von Lauf %1 in Revision %2, ist nicht mehr angenommen: neu wählen.</translation>
+        </message>
+        <message>
+            <source>No result of this sample is accepted yet.</source>
+            <translation>Von dieser Probe ist noch kein Ergebnis angenommen.</translation>
+        </message>
+        <message>
+            <source>The evaluation that run %1 was decided on is damaged: have the notebook verified and go back to the latest backup.</source>
+            <translation>Die Auswertung, nach der über Lauf %1 entschieden wurde, ist beschädigt: das Laborjournal verifizieren lassen und auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>The notebook holds no run %1: choose one of its list of runs.</source>
+            <translation>Das Laborjournal enthält keinen Lauf %1: einen aus seiner Liste der Läufe wählen.</translation>
+        </message>
+        <message>
+            <source>Run %1 has no tube %2; nothing was stored.</source>
+            <translation>Lauf %1 hat keinen Ansatz %2; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The run was not decided: the sample %1 of a rejected run cannot be accepted; accept the run and reject the other samples.</source>
+            <translation>Über den Lauf wurde nicht entschieden: Die Probe %1 eines verworfenen Laufs kann nicht angenommen werden; den Lauf annehmen und die anderen Proben verwerfen.</translation>
+        </message>
+        <message>
+            <source>The run was not decided, since rejecting the sample %1 needs a reason: say why.</source>
+            <translation>Über den Lauf wurde nicht entschieden, da das Verwerfen der Probe %1 einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The run was not decided: the reason for the sample %1 is blank; leave it out or say why.</source>
+            <translation>Über den Lauf wurde nicht entschieden: Der Grund für die Probe %1 ist leer; weglassen oder angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The run was not decided: how to repeat the sample %1 is advised, but it is not to be repeated; leave the advice out.</source>
+            <translation>Über den Lauf wurde nicht entschieden: Für die Probe %1 ist eine Empfehlung zur Wiederholung angegeben, sie soll aber nicht wiederholt werden; die Empfehlung weglassen.</translation>
+        </message>
+        <message>
+            <source>The run was not decided: the sample %1 cannot be repeated as advised; give dilution steps from less to more volume, or how much sample to take.</source>
+            <translation>Über den Lauf wurde nicht entschieden: Die Probe %1 kann nicht wie empfohlen wiederholt werden; Verdünnungsschritte von kleinerem zu größerem Volumen angeben oder das Probenvolumen.</translation>
+        </message>
+        <message>
+            <source>The run was not decided: it holds no sample %1; take its decision away.</source>
+            <translation>Über den Lauf wurde nicht entschieden: Er enthält keine Probe %1; deren Entscheidung entfernen.</translation>
+        </message>
+        <message>
+            <source>The run was not decided: the sample %1 is decided twice; take one away.</source>
+            <translation>Über den Lauf wurde nicht entschieden: Über die Probe %1 ist zweimal entschieden; eine Entscheidung entfernen.</translation>
+        </message>
+        <message>
+            <source>the search</source>
+            <translation>die Suche</translation>
+        </message>
+        <message>
+            <source>The sample %1 was not stored: %2: %3.</source>
+            <translation>Die Probe %1 wurde nicht gespeichert: %2: %3.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the sample %1 waits on the shelf already; change it there, or give this one another id.</source>
+            <translation>Nichts wurde gespeichert: Die Probe %1 wartet bereits im Regal; dort ändern oder dieser eine andere Kennung geben.</translation>
+        </message>
+        <message>
+            <source>The sample %1 was withdrawn; nothing was stored: register it anew.</source>
+            <translation>Die Probe %1 wurde zurückgezogen; nichts wurde gespeichert: neu anmelden.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since no sample is named: name at least one.</source>
+            <translation>Nichts wurde gespeichert, da keine Probe genannt ist: mindestens eine nennen.</translation>
+        </message>
+        <message>
+            <source>The sample %1 stands on the shelf like this already; nothing was stored.</source>
+            <translation>Die Probe %1 steht bereits so im Regal; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The sample %1 keeps its id, since a run holds it by that; nothing was stored.</source>
+            <translation>Die Probe %1 behält ihre Kennung, da ein Lauf sie darunter führt; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The sample was not withdrawn, since that needs a reason: say why.</source>
+            <translation>Die Probe wurde nicht zurückgezogen, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The repeat still waits, since doing without it needs a reason: say why.</source>
+            <translation>Die Wiederholung wartet weiterhin, da der Verzicht darauf einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>Run %1 has no repeat of the sample %2 waiting; nothing was stored.</source>
+            <translation>In Lauf %1 wartet keine Wiederholung der Probe %2; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The shelf holds no sample number %1; nothing was stored: choose one of its list.</source>
+            <translation>Das Regal enthält keine Probe Nummer %1; nichts wurde gespeichert: eine aus seiner Liste wählen.</translation>
+        </message>
+        <message>
+            <source>The limits in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <translation>Die Grenzwerte im Laborjournal sind beschädigt; auf die letzte Sicherung zurückgreifen oder sie neu speichern.</translation>
+        </message>
+        <message>
+            <source>The substance was not stored: %1 %2.</source>
+            <translation>Die Substanz wurde nicht gespeichert: %1 %2.</translation>
+        </message>
+        <message>
+            <source>The notebook holds no substance number %1; nothing was stored: choose one of its list.</source>
+            <translation>Das Laborjournal enthält keine Substanz Nummer %1; nichts wurde gespeichert: eine aus seiner Liste wählen.</translation>
+        </message>
+        <message>
+            <source>The notebook holds no preparation number %1; nothing was stored: choose one of its list of standards.</source>
+            <translation>Das Laborjournal enthält keine Herstellung Nummer %1; nichts wurde gespeichert: eine aus seiner Liste der Standards wählen.</translation>
+        </message>
+        <message>
+            <source>The substance stays as it was, since a change needs a reason: say why.</source>
+            <translation>Die Substanz bleibt, wie sie war, da eine Änderung einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The substance %1 stands so already; nothing was stored.</source>
+            <translation>Die Substanz %1 ist bereits so eingetragen; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The standard was not stored: %1 %2.</source>
+            <translation>Der Standard wurde nicht gespeichert: %1 %2.</translation>
+        </message>
+        <message>
+            <source>The standard was not stored: the name %1 is taken by one made on %2; give this one another, since runs tell them apart by it.</source>
+            <translation>Der Standard wurde nicht gespeichert: Der Name %1 gehört schon einem am %2 hergestellten; diesem einen anderen geben, da Läufe sie daran unterscheiden.</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>The standard was not thrown away, since that needs a reason: say why.</source>
+            <translation>Der Standard wurde nicht entsorgt, da das einen Grund braucht: angeben, warum.</translation>
+        </message>
+        <message>
+            <source>The standard %1 was thrown away already; nothing was stored.</source>
+            <translation>Der Standard %1 wurde bereits entsorgt; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The notebook is damaged: a standard was made of a substance it does not hold; go back to the latest backup.</source>
+            <translation>Das Laborjournal ist beschädigt: Ein Standard wurde aus einer Substanz hergestellt, die es nicht enthält; auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: one of the numbers is not finite; give a number.</source>
+            <translation>Nichts wurde gespeichert: Eine der Zahlen ist nicht endlich; eine Zahl angeben.</translation>
+        </message>
+        <message>
+            <source>A text holds the character U+%1, which cannot be kept; nothing was stored: type the text anew without it.</source>
+            <translation>Ein Text enthält das Zeichen U+%1, das nicht aufbewahrt werden kann; nichts wurde gespeichert: den Text ohne dieses neu eingeben.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since no person is named: say who does this.</source>
+            <translation>Nichts wurde gespeichert, da keine Person genannt ist: angeben, wer das tut.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since the name %1 cannot be used: %2.</source>
+            <translation>Nichts wurde gespeichert, da der Name %1 nicht verwendbar ist: %2.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since the reason cannot be used: %1.</source>
+            <translation>Nichts wurde gespeichert, da der Grund nicht verwendbar ist: %1.</translation>
+        </message>
+        <message>
+            <source>decision %1 on run %2</source>
+            <translation>Entscheidung %1 über Lauf %2</translation>
+        </message>
+        <message>
+            <source>run %1</source>
+            <translation>Lauf %1</translation>
+        </message>
+        <message>
+            <source>what was reviewed is not what is stored now</source>
+            <translation>was bewertet wurde, ist nicht das jetzt Gespeicherte</translation>
+        </message>
+        <message>
+            <source>evaluated again, it gives another result: %1 was %2, is %3</source>
+            <translation>erneut ausgewertet, ergibt es ein anderes Ergebnis: %1 war %2, ist %3</translation>
+        </message>
+        <message>
+            <source>the document</source>
+            <translation>das Dokument</translation>
+        </message>
+        <message>
+            <source>evaluated again, it gives another answer to whether it is acceptable</source>
+            <translation>erneut ausgewertet, ergibt es eine andere Antwort darauf, ob es annehmbar ist</translation>
+        </message>
+        <message>
+            <source> (decided with version %1, verified with %2)</source>
+            <translation> (entschieden mit Version %1, verifiziert mit %2)</translation>
+        </message>
+        <message>
+            <source>the list of runs</source>
+            <translation>die Liste der Läufe</translation>
+        </message>
+        <message>
+            <source>The notebook is damaged: it holds the word "%1" where none of its own words is; go back to the latest backup.</source>
+            <translation>Das Laborjournal ist beschädigt: Es enthält das Wort „%1“, wo keines seiner eigenen Wörter steht; auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>The notebook is damaged: what was told of a sample is gone; go back to the latest backup.</source>
+            <translation>Das Laborjournal ist beschädigt: Angaben zu einer Probe sind verloren; auf die letzte Sicherung zurückgreifen.</translation>
+        </message>
+        <message>
+            <source>The laboratory's settings in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <translation>Die Laboreinstellungen im Laborjournal sind beschädigt; auf die letzte Sicherung zurückgreifen oder sie neu speichern.</translation>
+        </message>
+        <message>
+            <source>Reading %1 of tube %2 was not stored as one more: it is not known when the one before was read, so the two make no series.</source>
+            <translation>Ablesung %1 von Ansatz %2 wurde nicht als weitere gespeichert: Der Zeitpunkt der vorigen ist nicht bekannt, die beiden ergeben also keine Ablesereihe.</translation>
+        </message>
+        <message>
+            <source>Reading %1 of tube %2 was not stored as one more: the one before was read before %3 was ticked, so the two make no series.</source>
+            <translation>Ablesung %1 von Ansatz %2 wurde nicht als weitere gespeichert: Die vorige erfolgte, bevor %3 abgehakt wurde, die beiden ergeben also keine Ablesereihe.</translation>
+        </message>
+        <message>
+            <source>Reading %1 of tube %2 was not stored: nothing was added before it, from which the minutes of a series could count.</source>
+            <translation>Ablesung %1 von Ansatz %2 wurde nicht gespeichert: Davor wurde nichts zugegeben, von dem an die Minuten einer Ablesereihe zählen könnten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::CheckedEquipment</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>absorbance scale by %1</source>
+            <translation>Extinktionsskala mit %1</translation>
+        </message>
+        <message>
+            <source>cuvettes: common practice, no source</source>
+            <translation>Küvetten: gängige Praxis, ohne Quelle</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <translation>%1: %2.</translation>
+        </message>
+        <message>
+            <source>%1: passed before this run, but failed afterwards, on %2: %3.</source>
+            <translation>%1: vor diesem Lauf bestanden, danach aber nicht bestanden, am %2: %3.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::DilutionPlan</name>
+        <message>
+            <source>The signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
+            <translation>Die Signale von %1 und %2 werden %3-fach auseinander erwartet, mehr als die %4-fach, die eine Verdünnung bedienen kann: für jede eine Verdünnung planen.</translation>
+        </message>
+        <message>
+            <source>%1 of the undiluted sample would give a signal of %2 for %3, less than the %4 that can be measured well.</source>
+            <translation>%1 der unverdünnten Probe ergäben ein Signal von %2 für %3, weniger als die %4, die gut messbar sind.</translation>
+        </message>
+        <message>
+            <source>Say how much the sample is expected to hold: a dilution is planned from that.</source>
+            <translation>Angeben, wie viel die Probe voraussichtlich enthält: Danach wird eine Verdünnung geplant.</translation>
+        </message>
+        <message>
+            <source>The method has no absorptivity at %1, so no signal can be predicted.</source>
+            <translation>Die Methode hat keinen Extinktionskoeffizienten bei %1, ein Signal lässt sich also nicht vorhersagen.</translation>
+        </message>
+        <message>
+            <source>The sample has to be diluted, but no pipette and flask of the laboratory make a dilution.</source>
+            <translation>Die Probe muss verdünnt werden, aber keine Pipette mit keinem Messkolben des Labors ergibt eine Verdünnung.</translation>
+        </message>
+        <message>
+            <source>With %1 of sample it has to be diluted %2- to %3-fold; no chain of up to %4 steps with the laboratory's pipettes and flasks does that.</source>
+            <translation>Mit %1 Probe muss %2- bis %3-fach verdünnt werden; keine Kette von bis zu %4 Schritten mit den Pipetten und Messkolben des Labors leistet das.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::Expectation</name>
+        <message>
+            <source>its signal</source>
+            <translation>ihr Signal</translation>
+        </message>
+        <message>
+            <source>With what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
+            <translation>Nach der Erwartung betrüge %1 etwa %2, unter den %3 des Fensters: weniger verdünnen oder mehr davon nehmen.</translation>
+        </message>
+        <message>
+            <source>With what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
+            <translation>Nach der Erwartung betrüge %1 etwa %2, über den %3 des Fensters: stärker verdünnen oder weniger davon nehmen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::InputOwner</name>
+        <message>
+            <source>absorbance of a reading</source>
+            <translation>Extinktion einer Ablesung</translation>
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>total volume</source>
+            <translation>Gesamtvolumen</translation>
+        </message>
+        <message>
+            <source>sample volume</source>
+            <translation>Probenvolumen</translation>
+        </message>
+        <message>
+            <source>dilution step</source>
+            <translation>Verdünnungsschritt</translation>
+        </message>
+        <message>
+            <source>extract</source>
+            <translation>Extrakt</translation>
+        </message>
+        <message>
+            <source>concentration</source>
+            <translation>Konzentration</translation>
+        </message>
+        <message>
+            <source>repeatability</source>
+            <translation>Wiederholpräzision</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::InputSources</name>
+        <message>
+            <source>the laboratory's list of glassware</source>
+            <translation>die Liste der Volumenmessgeräte des Labors</translation>
+        </message>
+        <message>
+            <source>common practice, no source</source>
+            <translation>gängige Praxis, ohne Quelle</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>no pipette of the list makes %1</source>
+            <translation>keine Pipette der Liste ergibt %1</translation>
+        </message>
+        <message>
+            <source>until its check records say otherwise</source>
+            <translation>bis die Prüfaufzeichnungen anderes sagen</translation>
+        </message>
+        <message>
+            <source>absorptivity of %1 at %2</source>
+            <translation>Extinktionskoeffizient von %1 bei %2</translation>
+        </message>
+        <message>
+            <source>cuvette of the %1</source>
+            <translation>Küvette, %1</translation>
+        </message>
+        <message>
+            <source>cuvette</source>
+            <translation>Küvette</translation>
+        </message>
+        <message>
+            <source>pipettes</source>
+            <translation>Pipetten</translation>
+        </message>
+        <message>
+            <source>pipette of the sample</source>
+            <translation>Pipette der Probe</translation>
+        </message>
+        <message>
+            <source>pipette and flask of a dilution step</source>
+            <translation>Pipette und Messkolben eines Verdünnungsschritts</translation>
+        </message>
+        <message>
+            <source>no glass of the list makes %1 up to %2</source>
+            <translation>keine Volumenmessgeräte der Liste ergeben %1 auf %2</translation>
+        </message>
+        <message>
+            <source>%1 with %2</source>
+            <translation>%1 mit %2</translation>
+        </message>
+        <message>
+            <source>no step of this run rests on it</source>
+            <translation>kein Schritt dieses Laufs beruht darauf</translation>
+        </message>
+        <message>
+            <source>flask of the extract</source>
+            <translation>Messkolben des Extrakts</translation>
+        </message>
+        <message>
+            <source>no flask of the list holds %1</source>
+            <translation>kein Messkolben der Liste fasst %1</translation>
+        </message>
+        <message>
+            <source>no sample of this run rests on it</source>
+            <translation>keine Probe dieses Laufs beruht darauf</translation>
+        </message>
+        <message>
+            <source>laboratory, for %1</source>
+            <translation>Labor, für %1</translation>
+        </message>
+        <message>
+            <source>photometer %1</source>
+            <translation>Photometer %1</translation>
+        </message>
+        <message>
+            <source>photometer</source>
+            <translation>Photometer</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::Laboratory</name>
+        <message>
+            <source>bulb pipette %1 mL</source>
+            <translation>Vollpipette %1 mL</translation>
+        </message>
+        <message>
+            <source>flask %1 mL</source>
+            <translation>Messkolben %1 mL</translation>
+        </message>
+        <message>
+            <source>piston pipette 10 to 100 µL</source>
+            <translation>Kolbenhubpipette 10 bis 100 µL</translation>
+        </message>
+        <message>
+            <source>piston pipette 100 to 1000 µL</source>
+            <translation>Kolbenhubpipette 100 bis 1000 µL</translation>
+        </message>
+        <message>
+            <source>piston pipette 0.5 to 5 mL</source>
+            <translation>Kolbenhubpipette 0.5 bis 5 mL</translation>
+        </message>
+        <message>
+            <source>a mistake in pipetting</source>
+            <translation>ein Pipettierfehler</translation>
+        </message>
+        <message>
+            <source>the blank is out of its limits</source>
+            <translation>der Blindwert liegt außerhalb seiner Grenzen</translation>
+        </message>
+        <message>
+            <source>the standard was not found</source>
+            <translation>der Standard wurde nicht gefunden</translation>
+        </message>
+        <message>
+            <source>the control is out of its limits</source>
+            <translation>die Kontrollprobe liegt außerhalb ihrer Grenzen</translation>
+        </message>
+        <message>
+            <source>duplicates lie too far apart</source>
+            <translation>Doppelbestimmungen liegen zu weit auseinander</translation>
+        </message>
+        <message>
+            <source>the wrong sample was taken</source>
+            <translation>die falsche Probe wurde genommen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::LaboratorySoundness</name>
+        <message>
+            <source>makes a rack of %1 places with %2 rows; at most %3 are allowed</source>
+            <translation>ergibt ein Rack mit %1 Plätzen bei %2 Reihen; höchstens %3 sind zulässig</translation>
+        </message>
+        <message>
+            <source>must not be smaller than smallest_mL: %1 is less than %2</source>
+            <translation>darf nicht kleiner als smallest_mL sein: %1 ist kleiner als %2</translation>
+        </message>
+        <message>
+            <source>must be 0 for a pipette of one volume, not %1</source>
+            <translation>muss bei einer Pipette mit einem Volumen 0 sein, nicht %1</translation>
+        </message>
+        <message>
+            <source>must be greater than 0 and at most %1 mL, the width of the pipette's range, not %2</source>
+            <translation>muss größer als 0 und höchstens %1 mL sein, die Breite des Pipettenbereichs, nicht %2</translation>
+        </message>
+        <message>
+            <source>makes more than %1 settings; give a coarser step</source>
+            <translation>ergibt mehr als %1 Einstellungen; einen gröberen Schritt angeben</translation>
+        </message>
+        <message>
+            <source>must go a whole number of times into the %1 mL between smallest_mL and largest_mL</source>
+            <translation>muss ganzzahlig in die %1 mL zwischen smallest_mL und largest_mL passen</translation>
+        </message>
+        <message>
+            <source>the name</source>
+            <translation>der Name</translation>
+        </message>
+        <message>
+            <source>the name %1 is taken by an earlier one; give each its own</source>
+            <translation>der Name %1 ist durch ein früheres vergeben; jedem einen eigenen geben</translation>
+        </message>
+        <message>
+            <source>lists %1 pieces; at most %2 are allowed</source>
+            <translation>führt %1 Stück auf; höchstens %2 sind zulässig</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::Measuring</name>
+        <message>
+            <source>the source</source>
+            <translation>die Quelle</translation>
+        </message>
+        <message>
+            <source>is blank; say which record or certificate the numbers come from</source>
+            <translation>ist leer; angeben, aus welcher Aufzeichnung oder welchem Zertifikat die Zahlen stammen</translation>
+        </message>
+        <message>
+            <source>the photometer's name</source>
+            <translation>der Name des Photometers</translation>
+        </message>
+        <message>
+            <source>the method's id</source>
+            <translation>die Kennung der Methode</translation>
+        </message>
+        <message>
+            <source>states no uncertainty; give at least one, or take the entry away</source>
+            <translation>gibt keine Unsicherheit an; mindestens eine angeben oder den Eintrag entfernen</translation>
+        </message>
+        <message>
+            <source>lists %1 methods; at most %2 are allowed</source>
+            <translation>führt %1 Methoden auf; höchstens %2 sind zulässig</translation>
+        </message>
+        <message>
+            <source>the method %1 has an entry already; put both in one</source>
+            <translation>die Methode %1 hat bereits einen Eintrag; beide in einem zusammenfassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::PlanRecord</name>
+        <message>
+            <source>names the glass of %1 dilution steps, but the sample has %2; name it for each step or for none</source>
+            <translation>nennt das Glas von %1 Verdünnungsschritten, aber die Probe hat %2; für jeden Schritt nennen oder für keinen</translation>
+        </message>
+        <message>
+            <source>the pipette</source>
+            <translation>die Pipette</translation>
+        </message>
+        <message>
+            <source>the flask</source>
+            <translation>der Messkolben</translation>
+        </message>
+        <message>
+            <source>the run has no sample %1</source>
+            <translation>der Lauf hat keine Probe %1</translation>
+        </message>
+        <message>
+            <source>is not the form that the run gives the sample %1</source>
+            <translation>ist nicht die Form, die der Lauf der Probe %1 gibt</translation>
+        </message>
+        <message>
+            <source>runs are numbered from 1 on</source>
+            <translation>Läufe zählen ab 1</translation>
+        </message>
+        <message>
+            <source>a rack has 1 to %1 positions, not %2 x %3</source>
+            <translation>ein Rack hat 1 bis %1 Plätze, nicht %2 x %3</translation>
+        </message>
+        <message>
+            <source>a rack of %1 x %2 does not hold the run's %3 tubes</source>
+            <translation>ein Rack mit %1 x %2 fasst die %3 Ansätze des Laufs nicht</translation>
+        </message>
+        <message>
+            <source>nobody but the run answers for its replicates</source>
+            <translation>für seine Parallelansätze ist nur der Lauf selbst verantwortlich</translation>
+        </message>
+        <message>
+            <source>the run states no uncertainty</source>
+            <translation>der Lauf gibt keine Unsicherheit an</translation>
+        </message>
+        <message>
+            <source>the run has no standard %1 that this could be said of</source>
+            <translation>der Lauf hat keinen Standard %1, von dem das gesagt werden könnte</translation>
+        </message>
+        <message>
+            <source>names an owner for this a second time</source>
+            <translation>nennt dafür ein zweites Mal einen Verantwortlichen</translation>
+        </message>
+        <message>
+            <source>the owner</source>
+            <translation>der Verantwortliche</translation>
+        </message>
+        <message>
+            <source>the source</source>
+            <translation>die Quelle</translation>
+        </message>
+        <message>
+            <source>is blank</source>
+            <translation>ist leer</translation>
+        </message>
+        <message>
+            <source>the sample %1 is planned twice</source>
+            <translation>die Probe %1 ist zweimal geplant</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::RackRepeat</name>
+        <message>
+            <source>%1-fold</source>
+            <translation>%1-fach</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 mL</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::Reporting</name>
+        <message>
+            <source>it is no PNG picture</source>
+            <translation>es ist kein PNG-Bild</translation>
+        </message>
+        <message>
+            <source>it measures %1 by %2 pixels; 1 to %3 each way are allowed</source>
+            <translation>es misst %1 mal %2 Pixel; 1 bis %3 sind je Richtung zulässig</translation>
+        </message>
+        <message>
+            <source>it holds a document type declaration; save it without</source>
+            <translation>es enthält eine Dokumenttypdeklaration; ohne diese speichern</translation>
+        </message>
+        <message>
+            <source>it is no SVG picture</source>
+            <translation>es ist kein SVG-Bild</translation>
+        </message>
+        <message>
+            <source>it takes in a file from outside; put everything into the picture itself</source>
+            <translation>es bindet eine Datei von außen ein; alles in das Bild selbst aufnehmen</translation>
+        </message>
+        <message>
+            <source>lists %1 reasons; at most %2 are allowed</source>
+            <translation>führt %1 Gründe auf; höchstens %2 sind zulässig</translation>
+        </message>
+        <message>
+            <source>the reason</source>
+            <translation>der Grund</translation>
+        </message>
+        <message>
+            <source>the reason %1 stands in the list already; take one away</source>
+            <translation>der Grund %1 steht bereits in der Liste; einen entfernen</translation>
+        </message>
+        <message>
+            <source>has %1 lines; at most %2 are allowed</source>
+            <translation>hat %1 Zeilen; höchstens %2 sind zulässig</translation>
+        </message>
+        <message>
+            <source>the line</source>
+            <translation>die Zeile</translation>
+        </message>
+        <message>
+            <source>the contact</source>
+            <translation>der Kontakt</translation>
+        </message>
+        <message>
+            <source>the logo cannot be used: %1</source>
+            <translation>das Logo ist nicht verwendbar: %1</translation>
+        </message>
+        <message>
+            <source>lists %1 units; at most %2 are allowed</source>
+            <translation>führt %1 Einheiten auf; höchstens %2 sind zulässig</translation>
+        </message>
+        <message>
+            <source>the product</source>
+            <translation>das Produkt</translation>
+        </message>
+        <message>
+            <source>the measurand</source>
+            <translation>die Messgröße</translation>
+        </message>
+        <message>
+            <source>has a unit for this already; take one away</source>
+            <translation>hat dafür bereits eine Einheit; eine entfernen</translation>
+        </message>
+        <message>
+            <source>it has %1 kB; at most %2 kB are allowed</source>
+            <translation>es hat %1 kB; höchstens %2 kB sind zulässig</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::Round</name>
+        <message>
+            <source>Diluent</source>
+            <translation>Verdünnungsmittel</translation>
+        </message>
+        <message>
+            <source>Spike</source>
+            <translation>Aufstockung</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::Schedule</name>
+        <message>
+            <source>mixing</source>
+            <translation>Mischen</translation>
+        </message>
+        <message>
+            <source>reading %1</source>
+            <translation>Ablesung %1</translation>
+        </message>
+        <message>
+            <source>adding %1</source>
+            <translation>Zugabe von %1</translation>
+        </message>
+        <message>
+            <source>Tube %1: %2 has %3, it needs %4.</source>
+            <translation>Ansatz %1: %2 hat %3, nötig sind %4.</translation>
+        </message>
+        <message>
+            <source>At %1 there is a task for tube %2, step %3, which this rack does not have.</source>
+            <translation>Bei %1 gibt es eine Aufgabe für Ansatz %2, Schritt %3, den dieses Rack nicht hat.</translation>
+        </message>
+        <message>
+            <source>Tube %1 and tube %2 are both in hand at %3.</source>
+            <translation>Ansatz %1 und Ansatz %2 werden beide bei %3 bearbeitet.</translation>
+        </message>
+        <message>
+            <source>Tube %1 is in hand at %2, when the other rack is.</source>
+            <translation>Ansatz %1 wird bei %2 bearbeitet, wenn es das andere Rack auch wird.</translation>
+        </message>
+        <message>
+            <source>Tube %1: %2 is missing.</source>
+            <translation>Ansatz %1: %2 fehlt.</translation>
+        </message>
+        <message>
+            <source>Tube %1: %2 is there twice.</source>
+            <translation>Ansatz %1: %2 ist zweimal vorhanden.</translation>
+        </message>
+        <message>
+            <source>Tube %1: %2 comes %3 after %4, at least %5 is needed.</source>
+            <translation>Ansatz %1: %2 kommt %3 nach %4, mindestens %5 sind nötig.</translation>
+        </message>
+        <message>
+            <source>Tube %1: %2 comes %3 after %4, at most %5 is allowed.</source>
+            <translation>Ansatz %1: %2 kommt %3 nach %4, höchstens %5 sind zulässig.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::ShelfSample</name>
+        <message>
+            <source>the id</source>
+            <translation>die Kennung</translation>
+        </message>
+        <message>
+            <source>the product</source>
+            <translation>das Produkt</translation>
+        </message>
+        <message>
+            <source>who it came from</source>
+            <translation>von wem sie kam</translation>
+        </message>
+        <message>
+            <source>is no time that exists; give a time with its offset from UTC</source>
+            <translation>ist keine vorhandene Zeit; eine Zeit mit ihrem UTC-Versatz angeben</translation>
+        </message>
+        <message>
+            <source>the measurand</source>
+            <translation>die Messgröße</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::StandardRecipe</name>
+        <message>
+            <source>mass</source>
+            <translation>Masse</translation>
+        </message>
+        <message>
+            <source>purity</source>
+            <translation>Reinheit</translation>
+        </message>
+        <message>
+            <source>flask</source>
+            <translation>Messkolben</translation>
+        </message>
+        <message>
+            <source>filling to the mark</source>
+            <translation>Auffüllen bis zur Marke</translation>
+        </message>
+        <message>
+            <source>temperature</source>
+            <translation>Temperatur</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::StandardStock</name>
+        <message>
+            <source>is no time; say when it was made</source>
+            <translation>ist keine Zeit; angeben, wann er hergestellt wurde</translation>
+        </message>
+        <message>
+            <source>is to come; it must be past</source>
+            <translation>liegt in der Zukunft; muss vergangen sein</translation>
+        </message>
+        <message>
+            <source>is not after the time it was made; leave it out, or correct it</source>
+            <translation>liegt nicht nach der Herstellungszeit; weglassen oder berichtigen</translation>
+        </message>
+        <message>
+            <source>the supplier</source>
+            <translation>der Lieferant</translation>
+        </message>
+        <message>
+            <source>the certificate</source>
+            <translation>das Zertifikat</translation>
+        </message>
+        <message>
+            <source>is no day that exists</source>
+            <translation>ist kein vorhandener Tag</translation>
+        </message>
+        <message>
+            <source>must be 1 to %1 masses</source>
+            <translation>muss 1 bis %1 Massen umfassen</translation>
+        </message>
+        <message>
+            <source>must be 0 % or more and less than 100 %</source>
+            <translation>muss mindestens 0 % und weniger als 100 % betragen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::UncertaintyOwners</name>
+        <message>
+            <source>not on record</source>
+            <translation>nicht verzeichnet</translation>
+        </message>
+        <message>
+            <source>the run came with this number</source>
+            <translation>der Lauf kam mit dieser Zahl</translation>
+        </message>
+        <message>
+            <source>dilution step %1 to %2</source>
+            <translation>Verdünnungsschritt %1 auf %2</translation>
+        </message>
+        <message>
+            <source>%1 with %2</source>
+            <translation>%1 mit %2</translation>
+        </message>
+        <message>
+            <source>the laboratory's list of glassware when the run was planned</source>
+            <translation>die Liste der Volumenmessgeräte des Labors, als der Lauf geplant wurde</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::UncertaintySources</name>
+        <message>
+            <source>%1: %2 (%3)</source>
+            <translation>%1: %2 (%3)</translation>
+        </message>
+        <message>
+            <source>%1: %2 %3 (%4)</source>
+            <translation>%1: %2 %3 (%4)</translation>
+        </message>
+        <message>
+            <source>standard %1</source>
+            <translation>Standard %1</translation>
+        </message>
+        <message>
+            <source>stated with the standard</source>
+            <translation>mit dem Standard angegeben</translation>
+        </message>
+        <message>
+            <source>not stated, so it counts as exactly known; put in what its recipe or its certificate says</source>
+            <translation>nicht angegeben, gilt also als genau bekannt; einsetzen, was die Vorschrift oder das Zertifikat sagt</translation>
+        </message>
+        <message>
+            <source>replicates</source>
+            <translation>Parallelansätze</translation>
+        </message>
+        <message>
+            <source>the run's own tubes: their scatter, or the readings' uncertainty where that is larger</source>
+            <translation>die eigenen Ansätze des Laufs: ihre Streuung oder die Unsicherheit der Ablesungen, falls diese größer ist</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::run::Fit</name>
+        <message>
+            <source>the run is made for %1, not for %2</source>
+            <translation>der Lauf ist für %1, nicht für %2 angelegt</translation>
+        </message>
+        <message>
+            <source>the method has no absorptivity for %1 nm; it has one for %2 nm</source>
+            <translation>die Methode hat keinen Extinktionskoeffizienten für %1 nm; sie hat einen für %2 nm</translation>
+        </message>
+        <message>
+            <source>the method takes no reading %1; it takes %2</source>
+            <translation>die Methode nimmt keine Ablesung %1 vor; sie nimmt %2 vor</translation>
+        </message>
+        <message>
+            <source>the method has no component %1; correct it</source>
+            <translation>die Methode hat keine Komponente %1; berichtigen</translation>
+        </message>
+        <message>
+            <source>the tube holds %1 mL in the end; at most %2 mL are allowed</source>
+            <translation>der Ansatz enthält am Ende %1 mL; höchstens %2 mL sind zulässig</translation>
+        </message>
+        <message>
+            <source>the method has no measurand %1; leave it out or correct it</source>
+            <translation>die Methode hat keine Messgröße %1; weglassen oder berichtigen</translation>
+        </message>
+        <message>
+            <source>calibration by the run's own standard needs a tube with a standard of %1</source>
+            <translation>die Kalibrierung mit dem eigenen Standard des Laufs braucht einen Ansatz mit einem Standard für %1</translation>
+        </message>
+        <message>
+            <source>a calibration line needs at least three different standard amounts of %1, not %2</source>
+            <translation>eine Kalibriergerade braucht mindestens drei verschiedene Standardmengen für %1, nicht %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::run::Soundness</name>
+        <message>
+            <source>the title</source>
+            <translation>der Titel</translation>
+        </message>
+        <message>
+            <source>the id</source>
+            <translation>die Kennung</translation>
+        </message>
+        <message>
+            <source>must not be larger than makeUpTo_mL: %1 mL cannot be made up to %2 mL</source>
+            <translation>darf nicht größer als makeUpTo_mL sein: %1 mL lassen sich nicht auf %2 mL auffüllen</translation>
+        </message>
+        <message>
+            <source>dilutes more than %1 times; check the volumes</source>
+            <translation>verdünnt mehr als %1-mal; die Volumina prüfen</translation>
+        </message>
+        <message>
+            <source>is missing: a solid needs the mass that was weighed, in g</source>
+            <translation>fehlt: ein Feststoff braucht die eingewogene Masse, in g</translation>
+        </message>
+        <message>
+            <source>is missing: a solid needs the volume it was extracted into, in mL</source>
+            <translation>fehlt: ein Feststoff braucht das Extraktionsvolumen, in mL</translation>
+        </message>
+        <message>
+            <source>a liquid has no %1; leave it out or set the form to "solid"</source>
+            <translation>bei einer Flüssigkeit gibt es kein %1; weglassen oder die Form auf "solid" setzen</translation>
+        </message>
+        <message>
+            <source>the run has no sample %1; name the one that is repeated, or leave it out</source>
+            <translation>der Lauf hat keine Probe %1; die wiederholte nennen oder weglassen</translation>
+        </message>
+        <message>
+            <source>a sample cannot repeat itself; name the one that is repeated</source>
+            <translation>eine Probe kann nicht sich selbst wiederholen; die wiederholte nennen</translation>
+        </message>
+        <message>
+            <source>the sample %1 is a repeat itself; name the one that it repeats</source>
+            <translation>die Probe %1 ist selbst eine Wiederholung; die von ihr wiederholte nennen</translation>
+        </message>
+        <message>
+            <source>the sample %1 has another form; a repeat has the form of what it repeats</source>
+            <translation>die Probe %1 hat eine andere Form; eine Wiederholung hat die Form dessen, was sie wiederholt</translation>
+        </message>
+        <message>
+            <source>the id %1 is taken by an earlier sample; give each its own</source>
+            <translation>die Kennung %1 ist durch eine frühere Probe vergeben; jeder eine eigene geben</translation>
+        </message>
+        <message>
+            <source>is missing: with usedAt goes the time it was made</source>
+            <translation>fehlt: zu usedAt gehört die Herstellungszeit</translation>
+        </message>
+        <message>
+            <source>is without effect, since no preparedAt is given: the stated concentration counts</source>
+            <translation>ist wirkungslos, da preparedAt fehlt: Es zählt die angegebene Konzentration</translation>
+        </message>
+        <message>
+            <source>must not lie before preparedAt; check dates and offsets</source>
+            <translation>darf nicht vor preparedAt liegen; Daten und UTC-Versätze prüfen</translation>
+        </message>
+        <message>
+            <source>is missing: give it, or startedAt in the run to stand in for it</source>
+            <translation>fehlt: angeben, oder startedAt im Lauf als Ersatz</translation>
+        </message>
+        <message>
+            <source>is missing, and the run's startedAt, which stands in for it, lies before preparedAt</source>
+            <translation>fehlt, und startedAt des Laufs, das es ersetzt, liegt vor preparedAt</translation>
+        </message>
+        <message>
+            <source>the id %1 is taken by an earlier standard; give each its own</source>
+            <translation>die Kennung %1 ist durch einen früheren Standard vergeben; jedem eine eigene geben</translation>
+        </message>
+        <message>
+            <source>must be a fraction from 0 to below 1 (0.02 for 2 % an hour), not %1</source>
+            <translation>muss ein Anteil von 0 bis unter 1 sein (0.02 für 2 % pro Stunde), nicht %1</translation>
+        </message>
+        <message>
+            <source>the component's id</source>
+            <translation>die Kennung der Komponente</translation>
+        </message>
+        <message>
+            <source>the lot's number</source>
+            <translation>die Nummer der Charge</translation>
+        </message>
+        <message>
+            <source>lot %1 of %2 stands in the list already; name it once</source>
+            <translation>Charge %1 von %2 steht bereits in der Liste; nur einmal nennen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::run::TimeFit</name>
+        <message>
+            <source>the method has no component %1; correct it</source>
+            <translation>die Methode hat keine Komponente %1; berichtigen</translation>
+        </message>
+        <message>
+            <source>the method takes no reading %1; correct it</source>
+            <translation>die Methode nimmt keine Ablesung %1 vor; berichtigen</translation>
+        </message>
+        <message>
+            <source>%1 min lies before %2 (%3 min), which the method has ahead of it; one of the two was marked at the wrong time</source>
+            <translation>%1 min liegt vor %2 (%3 min), das in der Methode davor kommt; eines der beiden wurde zur falschen Zeit vermerkt</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::run::TubeSoundness</name>
+        <message>
+            <source>the reason</source>
+            <translation>der Grund</translation>
+        </message>
+        <message>
+            <source>the id of the standard in it</source>
+            <translation>die Kennung des Standards darin</translation>
+        </message>
+        <message>
+            <source>a control names either a sample or a standard, exactly one of them</source>
+            <translation>eine Kontrollprobe nennt entweder eine Probe oder einen Standard, genau eines davon</translation>
+        </message>
+        <message>
+            <source>the id of the sample in it</source>
+            <translation>die Kennung der Probe darin</translation>
+        </message>
+        <message>
+            <source>the standard added and its volume</source>
+            <translation>der zugegebene Standard und sein Volumen</translation>
+        </message>
+        <message>
+            <source>is missing: a tube with the role %1 needs %2</source>
+            <translation>fehlt: ein Ansatz mit der Rolle %1 braucht %2</translation>
+        </message>
+        <message>
+            <source>does not go with the role %1; leave it out or correct the role</source>
+            <translation>passt nicht zur Rolle %1; weglassen oder die Rolle berichtigen</translation>
+        </message>
+        <message>
+            <source>the run has no sample %1; add it to samples or correct the id</source>
+            <translation>der Lauf hat keine Probe %1; in samples aufnehmen oder die Kennung berichtigen</translation>
+        </message>
+        <message>
+            <source>the run has no standard %1; add it to standards or correct the id</source>
+            <translation>der Lauf hat keinen Standard %1; in standards aufnehmen oder die Kennung berichtigen</translation>
+        </message>
+        <message>
+            <source>a series needs at least one reading; leave out what is not read yet</source>
+            <translation>eine Ablesereihe braucht mindestens eine Ablesung; noch nicht Abgelesenes weglassen</translation>
+        </message>
+        <message>
+            <source>must be later than the reading before: %1 min is not later than %2 min</source>
+            <translation>muss später als die Ablesung davor sein: %1 min ist nicht später als %2 min</translation>
+        </message>
+        <message>
+            <source>no tube holds the sample %1</source>
+            <translation>kein Ansatz enthält die Probe %1</translation>
+        </message>
+        <message>
+            <source>a run needs at least one tube</source>
+            <translation>ein Lauf braucht mindestens einen Ansatz</translation>
+        </message>
+        <message>
+            <source>a rack holds at most %1 tubes, not %2; split the run</source>
+            <translation>ein Rack fasst höchstens %1 Ansätze, nicht %2; den Lauf teilen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::About</name>
+        <message>
+            <source>Plateau %1
+Bench program for enzymatic end-point assays read in a photometer.
+
+Licence: GNU General Public License, version 3.
+
+Runs with Qt %2 (LGPL-3 or GPL; its charts GPL-3), SQLite (public domain), nlohmann/json (MIT) and Boost (Boost Software License 1.0).
+State colours: Okabe and Ito, Color Universal Design, 2008.
+
+The supplier's instructions, your local safety rules and licensed practice come first. The person's name on a record is what was typed, not proof of identity.</source>
+            <translation>Plateau %1
+Arbeitsplatzprogramm für enzymatische Endpunkttests, die im Photometer abgelesen werden.
+
+Lizenz: GNU General Public License, Version 3.
+
+Läuft mit Qt %2 (LGPL-3 oder GPL; dessen Diagramme GPL-3), SQLite (gemeinfrei), nlohmann/json (MIT) und Boost (Boost Software License 1.0).
+Statusfarben: Okabe und Ito, Color Universal Design, 2008.
+
+Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die erlaubte Berufsausübung. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::AbsorbanceChart</name>
+        <message>
+            <source>No reading of this series yet.</source>
+            <translation>Noch keine Ablesung dieser Ablesereihe.</translation>
+        </message>
+        <message>
+            <source>min</source>
+            <translation>min</translation>
+        </message>
+        <message>
+            <source>slope %1 per min</source>
+            <translation>Steigung %1 pro min</translation>
+        </message>
+        <message>
+            <source>slope %1 per min, standard error %2</source>
+            <translation>Steigung %1 pro min, Standardfehler %2</translation>
+        </message>
+        <message>
+            <source>Too few readings to say whether it has ended.</source>
+            <translation>Zu wenige Ablesungen, um zu sagen, ob sie beendet ist.</translation>
+        </message>
+        <message>
+            <source>Ended: it changes steadily.</source>
+            <translation>Beendet: Sie ändert sich gleichmäßig.</translation>
+        </message>
+        <message>
+            <source>Not ended yet: it still changes, or not steadily.</source>
+            <translation>Noch nicht beendet: Sie ändert sich noch, oder nicht gleichmäßig.</translation>
+        </message>
+        <message>
+            <source>0 min</source>
+            <translation>0 min</translation>
+        </message>
+        <message>
+            <source>%1 at %2 by the line through the last %3 points, %4.</source>
+            <translation>%1 bei %2 nach der Geraden durch die letzten %3 Punkte, %4.</translation>
+        </message>
+        <message>
+            <source>%1: %2, in the line</source>
+            <translation>%1: %2, auf der Geraden</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ActionWords</name>
+        <message>
+            <source>Rack %1, tube %2: key %3 again</source>
+            <translation>Rack %1, Ansatz %2: %3 erneut eingeben</translation>
+        </message>
+        <message>
+            <source>Rack %1, tube %2: key %3</source>
+            <translation>Rack %1, Ansatz %2: %3 eingeben</translation>
+        </message>
+        <message>
+            <source>Rack %1: review and decide</source>
+            <translation>Rack %1: bewerten und entscheiden</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Appraisal</name>
+        <message>
+            <source>Wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>%1 nm</source>
+            <translation>%1 nm</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Tube</source>
+            <translation>Ansatz</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 mL</translation>
+        </message>
+        <message>
+            <source>%1 mL, not made up</source>
+            <translation>%1 mL, nicht ausgeglichen</translation>
+        </message>
+        <message>
+            <source>%1 – %2</source>
+            <translation>%1 – %2</translation>
+        </message>
+        <message>
+            <source>Measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>Detection</source>
+            <translation>Nachweis</translation>
+        </message>
+        <message>
+            <source>Quantification</source>
+            <translation>Bestimmung</translation>
+        </message>
+        <message>
+            <source>Detection: a difference of %1 in the largest sample volume, undiluted.</source>
+            <translation>Nachweis: eine Differenz von %1 im größten Probenvolumen, unverdünnt.</translation>
+        </message>
+        <message>
+            <source>That difference is common practice, no source; put your photometer's there.</source>
+            <translation>Diese Differenz ist gängige Praxis, ohne Quelle; die des eigenen Photometers dort einsetzen.</translation>
+        </message>
+        <message>
+            <source>Quantification: the window's smallest net signal, %1.</source>
+            <translation>Bestimmung: das kleinste Nettosignal des Fensters, %1.</translation>
+        </message>
+        <message>
+            <source>Quantification: 10/3.3 of that difference, %1 (common practice, no source), as the window names no smallest net signal.</source>
+            <translation>Bestimmung: 10/3.3 dieser Differenz, %1 (gängige Praxis, ohne Quelle), da das Fenster kein kleinstes Nettosignal nennt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::AppraisalPanel</name>
+        <message>
+            <source>Component</source>
+            <translation>Komponente</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>In each tube (mL)</source>
+            <translation>In jedem Ansatz (mL)</translation>
+        </message>
+        <message>
+            <source>Bottle, mL</source>
+            <translation>Flasche, mL</translation>
+        </message>
+        <message>
+            <source>Contents of the bottle (mL)</source>
+            <translation>Inhalt der Flasche (mL)</translation>
+        </message>
+        <message>
+            <source>Tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>Window, undiluted, in g/L</source>
+            <translation>Fenster, unverdünnt, in g/L</translation>
+        </message>
+        <message>
+            <source>Factor: g/L for a net signal of 1</source>
+            <translation>Faktor: g/L bei einem Nettosignal von 1</translation>
+        </message>
+        <message>
+            <source>Least that can be told, in g/L</source>
+            <translation>Kleinste erkennbare Menge, in g/L</translation>
+        </message>
+        <message>
+            <source>Smallest difference of absorbances that can be told apart</source>
+            <translation>Kleinste unterscheidbare Extinktionsdifferenz</translation>
+        </message>
+        <message>
+            <source>Tubes that a bottle serves</source>
+            <translation>Ansätze, für die eine Flasche reicht</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::BarChart</name>
+        <message>
+            <source>There is nothing to draw yet.</source>
+            <translation>Es gibt noch nichts darzustellen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::BenchSession</name>
+        <message>
+            <source>the program</source>
+            <translation>das Programm</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::BenchSettingsDialog</name>
+        <message>
+            <source>&amp;Sound when something is due</source>
+            <translation>&amp;Ton, wenn etwas fällig ist</translation>
+        </message>
+        <message>
+            <source>s</source>
+            <translation>s</translation>
+        </message>
+        <message>
+            <source>&amp;Digits alone are thousandths: 512 is 0.512</source>
+            <translation>&amp;Ziffern allein sind Tausendstel: 512 ist 0.512</translation>
+        </message>
+        <message>
+            <source>&amp;Keep</source>
+            <translation>&amp;Behalten</translation>
+        </message>
+        <message>
+            <source>Sound, lead time and keying</source>
+            <translation>Ton, Vorlaufzeit und Eingabe</translation>
+        </message>
+        <message>
+            <source>S&amp;oon</source>
+            <translation>Bal&amp;d</translation>
+        </message>
+        <message>
+            <source>&amp;Now</source>
+            <translation>&amp;Jetzt</translation>
+        </message>
+        <message>
+            <source>La&amp;te</source>
+            <translation>&amp;Spät</translation>
+        </message>
+        <message>
+            <source>&amp;Volume</source>
+            <translation>&amp;Lautstärke</translation>
+        </message>
+        <message>
+            <source>Listen</source>
+            <translation>Anhören</translation>
+        </message>
+        <message>
+            <source>Lead ti&amp;me, before it is due</source>
+            <translation>&amp;Vorlaufzeit, vor der Fälligkeit</translation>
+        </message>
+        <message>
+            <source>&amp;Leave as it is</source>
+            <translation>Unverändert l&amp;assen</translation>
+        </message>
+        <message>
+            <source>Soon is one low tone, now two, late three high ones.</source>
+            <translation>Bald ist ein tiefer Ton, jetzt zwei, spät drei hohe.</translation>
+        </message>
+        <message>
+            <source>The lead time has to be a whole number of seconds from 0 to %1.</source>
+            <translation>Die Vorlaufzeit muss eine ganze Zahl von Sekunden von 0 bis %1 sein.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::BookEntry</name>
+        <message>
+            <source>Today</source>
+            <translation>Heute</translation>
+        </message>
+        <message>
+            <source>Toda&amp;y</source>
+            <translation>&amp;Heute</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>Laborjournal</translation>
+        </message>
+        <message>
+            <source>&amp;Notebook</source>
+            <translation>Labor&amp;journal</translation>
+        </message>
+        <message>
+            <source>Control charts</source>
+            <translation>Regelkarten</translation>
+        </message>
+        <message>
+            <source>&amp;Control charts</source>
+            <translation>&amp;Regelkarten</translation>
+        </message>
+        <message>
+            <source>Methods</source>
+            <translation>Methoden</translation>
+        </message>
+        <message>
+            <source>&amp;Methods</source>
+            <translation>&amp;Methoden</translation>
+        </message>
+        <message>
+            <source>Samples</source>
+            <translation>Proben</translation>
+        </message>
+        <message>
+            <source>&amp;Samples</source>
+            <translation>&amp;Proben</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation>Chargen</translation>
+        </message>
+        <message>
+            <source>&amp;Lots</source>
+            <translation>&amp;Chargen</translation>
+        </message>
+        <message>
+            <source>Standards</source>
+            <translation>Standards</translation>
+        </message>
+        <message>
+            <source>St&amp;andards</source>
+            <translation>&amp;Standards</translation>
+        </message>
+        <message>
+            <source>Equipment</source>
+            <translation>Geräte</translation>
+        </message>
+        <message>
+            <source>E&amp;quipment</source>
+            <translation>&amp;Geräte</translation>
+        </message>
+        <message>
+            <source>Laboratory</source>
+            <translation>Labor</translation>
+        </message>
+        <message>
+            <source>Labora&amp;tory</source>
+            <translation>&amp;Labor</translation>
+        </message>
+        <message>
+            <source>Persons</source>
+            <translation>Personen</translation>
+        </message>
+        <message>
+            <source>P&amp;ersons</source>
+            <translation>Pers&amp;onen</translation>
+        </message>
+        <message>
+            <source>Limits</source>
+            <translation>Grenzwerte</translation>
+        </message>
+        <message>
+            <source>Limits of pro&amp;ducts</source>
+            <translation>Grenzwerte der Pro&amp;dukte</translation>
+        </message>
+        <message>
+            <source>Records</source>
+            <translation>Aufzeichnungen</translation>
+        </message>
+        <message>
+            <source>Records and bac&amp;kups</source>
+            <translation>Aufzeichnungen und Sicher&amp;ungen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::BudgetOwners</name>
+        <message>
+            <source>A part that begins with a method's name comes from the run by that method; its own review says whose it is.</source>
+            <translation>Ein Teil, der mit dem Namen einer Methode beginnt, stammt aus dem Lauf nach dieser Methode; dessen eigene Bewertung nennt den Verantwortlichen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::CellDelegate</name>
+        <message>
+            <source>new row</source>
+            <translation>neue Zeile</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::CellsModel</name>
+        <message>
+            <source>new row</source>
+            <translation>neue Zeile</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::CellsTable</name>
+        <message>
+            <source>Type to fill a cell, Enter goes on, F2 changes what is there. Insert adds a row, Ctrl+Delete takes it away, Alt+Up and Alt+Down move it, Ctrl+Z takes back.</source>
+            <translation>Eingeben füllt eine Zelle, Enter geht weiter, F2 ändert den Inhalt. Einfg fügt eine Zeile ein, Strg+Entf entfernt sie, Alt+Auf und Alt+Ab verschieben sie, Strg+Z macht rückgängig.</translation>
+        </message>
+        <message>
+            <source>Insert row</source>
+            <translation>Zeile einfügen</translation>
+        </message>
+        <message>
+            <source>Remove row</source>
+            <translation>Zeile entfernen</translation>
+        </message>
+        <message>
+            <source>Up</source>
+            <translation>Nach oben</translation>
+        </message>
+        <message>
+            <source>Down</source>
+            <translation>Nach unten</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ChartExport</name>
+        <message>
+            <source>The chart was not saved as %1: see that the folder is there, may be written to and has room.</source>
+            <translation>Die Karte wurde nicht als %1 gespeichert: prüfen, ob der Ordner vorhanden ist, beschrieben werden darf und Platz hat.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ChartView</name>
+        <message>
+            <source>Part of the chart in sight</source>
+            <translation>Sichtbarer Teil der Karte</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ChartsPage</name>
+        <message>
+            <source>Control chart</source>
+            <translation>Regelkarte</translation>
+        </message>
+        <message>
+            <source>What is out of control</source>
+            <translation>Was außer Kontrolle ist</translation>
+        </message>
+        <message>
+            <source>Choose the point that the limits are to begin with first.</source>
+            <translation>Zuerst den Punkt wählen, mit dem die Grenzen beginnen sollen.</translation>
+        </message>
+        <message>
+            <source>settings of a control chart that are not saved yet</source>
+            <translation>noch nicht gespeicherte Einstellungen einer Regelkarte</translation>
+        </message>
+        <message>
+            <source>a reason at a point of a control chart</source>
+            <translation>ein Grund an einem Punkt einer Regelkarte</translation>
+        </message>
+        <message>
+            <source>, and </source>
+            <translation>, und </translation>
+        </message>
+        <message>
+            <source>Nothing of %1 has been decided yet; another chart is shown.</source>
+            <translation>Von %1 ist noch nichts entschieden; eine andere Karte wird gezeigt.</translation>
+        </message>
+        <message>
+            <source>Version %1, saved by %2, %3.</source>
+            <translation>Version %1, gespeichert von %2, %3.</translation>
+        </message>
+        <message>
+            <source>Not saved yet: these are the usual settings.</source>
+            <translation>Noch nicht gespeichert: Das sind die üblichen Einstellungen.</translation>
+        </message>
+        <message>
+            <source>limit %1</source>
+            <translation>Grenzwert %1</translation>
+        </message>
+        <message>
+            <source>threshold %1</source>
+            <translation>Schwellenwert %1</translation>
+        </message>
+        <message>
+            <source>No run is left by what is chosen above. Take away the lot, the person or a day to see more.</source>
+            <translation>Die Auswahl oben lässt keinen Lauf übrig. Charge, Person oder einen Tag wegnehmen, um mehr zu sehen.</translation>
+        </message>
+        <message>
+            <source>No limits are kept for this product. Bars are expanded uncertainties.</source>
+            <translation>Für dieses Produkt werden keine Grenzwerte geführt. Balken sind erweiterte Unsicherheiten.</translation>
+        </message>
+        <message>
+            <source>Limits of the product: %1. Bars are expanded uncertainties.</source>
+            <translation>Grenzwerte des Produkts: %1. Balken sind erweiterte Unsicherheiten.</translation>
+        </message>
+        <message>
+            <source>And %1 more before these; choose days above to see them.</source>
+            <translation>Und %1 weitere davor; oben Tage wählen, um sie zu sehen.</translation>
+        </message>
+        <message>
+            <source>Nothing lies beyond a limit.</source>
+            <translation>Nichts liegt jenseits eines Grenzwerts.</translation>
+        </message>
+        <message>
+            <source>Nothing is out of control.</source>
+            <translation>Nichts ist außer Kontrolle.</translation>
+        </message>
+        <message>
+            <source>The settings of this chart are saved; those before stay on record.</source>
+            <translation>Die Einstellungen dieser Karte sind gespeichert; die früheren bleiben verzeichnet.</translation>
+        </message>
+        <message>
+            <source>There is nothing to save: it was saved like this already.</source>
+            <translation>Es gibt nichts zu speichern: Es wurde bereits so gespeichert.</translation>
+        </message>
+        <message>
+            <source>Save the chart</source>
+            <translation>Karte speichern</translation>
+        </message>
+        <message>
+            <source>%1.png</source>
+            <translation>%1.png</translation>
+        </message>
+        <message>
+            <source>Picture (*.png);;Drawing (*.svg);;Table (*.csv)</source>
+            <translation>Bild (*.png);;Zeichnung (*.svg);;Tabelle (*.csv)</translation>
+        </message>
+        <message>
+            <source>The chart is saved as %1.</source>
+            <translation>Die Karte ist als %1 gespeichert.</translation>
+        </message>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
+        </message>
+        <message>
+            <source>Control charts</source>
+            <translation>Regelkarten</translation>
+        </message>
+        <message>
+            <source>Save the &amp;chart as…</source>
+            <translation>Karte &amp;speichern als…</translation>
+        </message>
+        <message>
+            <source>Limits and rules, and the loss of the standard</source>
+            <translation>Grenzen und Regeln, und der Verlust des Standards</translation>
+        </message>
+        <message>
+            <source>Limits and rules</source>
+            <translation>Grenzen und Regeln</translation>
+        </message>
+        <message>
+            <source>Loss by the hour</source>
+            <translation>Verlust pro Stunde</translation>
+        </message>
+        <message>
+            <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they come here by themselves.</source>
+            <translation>Von dieser Art ist noch nichts entschieden. In der Bewertung Läufe mit Standards, Kontrollproben, Blindwerten oder Doppelbestimmungen annehmen; sie erscheinen hier von selbst.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::CheckForm</name>
+        <message>
+            <source>&amp;Back to the item</source>
+            <translation>Zurück zum &amp;Gerät</translation>
+        </message>
+        <message>
+            <source>&amp;What is checked</source>
+            <translation>&amp;Was geprüft wird</translation>
+        </message>
+        <message>
+            <source>&amp;Day</source>
+            <translation>&amp;Tag</translation>
+        </message>
+        <message>
+            <source>A certificate, an instruction; of limits that are not those offered, and of what it was checked with.</source>
+            <translation>Ein Zertifikat, eine Anweisung; für Grenzwerte, die nicht die vorgeschlagenen sind, und dafür, womit geprüft wurde.</translation>
+        </message>
+        <message>
+            <source>Limits and standards fro&amp;m</source>
+            <translation>&amp;Herkunft der Grenzwerte und Referenzen</translation>
+        </message>
+        <message>
+            <source>No&amp;te (may be empty)</source>
+            <translation>&amp;Bemerkung (darf leer sein)</translation>
+        </message>
+        <message>
+            <source>&amp;Store the check</source>
+            <translation>&amp;Prüfung speichern</translation>
+        </message>
+        <message>
+            <source>How it is done, and cautions</source>
+            <translation>Durchführung und Warnhinweise</translation>
+        </message>
+        <message>
+            <source>What comes of it</source>
+            <translation>Was sich ergibt</translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>Check of %1</source>
+            <translation>Prüfung von %1</translation>
+        </message>
+        <message>
+            <source>Line</source>
+            <translation>Zeile</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Lines of the check</source>
+            <translation>Zeilen der Prüfung</translation>
+        </message>
+        <message>
+            <source>Not to be judged yet. %1</source>
+            <translation>Noch nicht zu beurteilen. %1</translation>
+        </message>
+        <message>
+            <source>Passed: everything lies within its limits.</source>
+            <translation>Bestanden: Alles liegt innerhalb der Grenzwerte.</translation>
+        </message>
+        <message>
+            <source>Failed. Once it is stored, runs that use it are warned. Take it out of use, or have it put right and check it again.</source>
+            <translation>Nicht bestanden. Nach dem Speichern werden Läufe, die es verwenden, gewarnt. Außer Gebrauch nehmen oder instand setzen lassen und erneut prüfen.</translation>
+        </message>
+        <message>
+            <source>Standard uncertainty for the budgets (k = 1): %1.</source>
+            <translation>Standardunsicherheit für die Budgets (k = 1): %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ChecksModel</name>
+        <message>
+            <source>fail</source>
+            <translation>nicht bestanden</translation>
+        </message>
+        <message>
+            <source>repeat</source>
+            <translation>wiederholen</translation>
+        </message>
+        <message>
+            <source>waiting</source>
+            <translation>ausstehend</translation>
+        </message>
+        <message>
+            <source>not judged</source>
+            <translation>nicht beurteilt</translation>
+        </message>
+        <message>
+            <source>noted</source>
+            <translation>vermerkt</translation>
+        </message>
+        <message>
+            <source>pass</source>
+            <translation>bestanden</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Check</source>
+            <translation>Prüfung</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>Ausgang</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>Gefunden</translation>
+        </message>
+        <message>
+            <source>Limit</source>
+            <translation>Grenzwert</translation>
+        </message>
+        <message>
+            <source>Limit from</source>
+            <translation>Herkunft des Grenzwerts</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Choices</name>
+        <message>
+            <source>point or comma</source>
+            <translation>Punkt oder Komma</translation>
+        </message>
+        <message>
+            <source>point, as 0.512</source>
+            <translation>Punkt, etwa 0.512</translation>
+        </message>
+        <message>
+            <source>comma, as 0,512</source>
+            <translation>Komma, etwa 0,512</translation>
+        </message>
+        <message>
+            <source>ASCII or Unicode</source>
+            <translation>ASCII oder Unicode</translation>
+        </message>
+        <message>
+            <source>Latin-1 (Western European)</source>
+            <translation>Latin-1 (Westeuropa)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ColumnDialog</name>
+        <message>
+            <source>The lines and what is understood</source>
+            <translation>Die Zeilen und was verstanden wird</translation>
+        </message>
+        <message>
+            <source>&amp;Paste</source>
+            <translation>&amp;Einfügen</translation>
+        </message>
+        <message>
+            <source>Another &amp;file…</source>
+            <translation>Andere &amp;Datei…</translation>
+        </message>
+        <message>
+            <source>For&amp;get</source>
+            <translation>&amp;Vergessen</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke the readings</source>
+            <translation>Ablesungen über&amp;nehmen</translation>
+        </message>
+        <message>
+            <source>Paste a column of readings</source>
+            <translation>Spalte mit Ablesungen einfügen</translation>
+        </message>
+        <message>
+            <source>Readings from a file</source>
+            <translation>Ablesungen aus einer Datei</translation>
+        </message>
+        <message>
+            <source>not remembered</source>
+            <translation>nicht gemerkt</translation>
+        </message>
+        <message>
+            <source>Remem&amp;bered</source>
+            <translation>&amp;Gemerkt</translation>
+        </message>
+        <message>
+            <source>Re&amp;member as</source>
+            <translation>&amp;Merken als</translation>
+        </message>
+        <message>
+            <source>&amp;Text with the readings</source>
+            <translation>&amp;Text mit den Ablesungen</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>Text and CSV (*.txt *.csv *.tsv *.dat);;All files (*)</source>
+            <translation>Text und CSV (*.txt *.csv *.tsv *.dat);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <translation>%1: %2.</translation>
+        </message>
+        <message>
+            <source>Copy the column where it stands and paste it here.</source>
+            <translation>Die Spalte an ihrem Ort kopieren und hier einfügen.</translation>
+        </message>
+        <message>
+            <source>Nothing can be taken yet: %1</source>
+            <translation>Noch kann nichts übernommen werden: %1</translation>
+        </message>
+        <message>
+            <source>Nothing can be taken yet: %1 lines are no readings; the first is %2</source>
+            <translation>Noch kann nichts übernommen werden: %1 Zeilen sind keine Ablesungen; die erste ist %2</translation>
+        </message>
+        <message>
+            <source>1 reading.</source>
+            <translation>1 Ablesung.</translation>
+        </message>
+        <message>
+            <source>There is no reading in it; look at the lines of heading.</source>
+            <translation>Es ist keine Ablesung darin; die Überschriftzeilen ansehen.</translation>
+        </message>
+        <message>
+            <source>%1 readings.</source>
+            <translation>%1 Ablesungen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ColumnModel</name>
+        <message>
+            <source>Line</source>
+            <translation>Zeile</translation>
+        </message>
+        <message>
+            <source>Text</source>
+            <translation>Text</translation>
+        </message>
+        <message>
+            <source>Tube</source>
+            <translation>Ansatz</translation>
+        </message>
+        <message>
+            <source>Absorbance</source>
+            <translation>Extinktion</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ComparedRunsModel</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>differs</source>
+            <translation>verschieden</translation>
+        </message>
+        <message>
+            <source>the same</source>
+            <translation>gleich</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ComparedRunsView</name>
+        <message>
+            <source>Only &amp;what differs</source>
+            <translation>Nur &amp;Unterschiede</translation>
+        </message>
+        <message>
+            <source>Two runs side by side</source>
+            <translation>Zwei Läufe nebeneinander</translation>
+        </message>
+        <message>
+            <source>Back to the &amp;list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>The two are the same in everything that is compared here.</source>
+            <translation>Die beiden sind in allem gleich, was hier verglichen wird.</translation>
+        </message>
+        <message>
+            <source>%1 of %2 lines differ and stand first.</source>
+            <translation>%1 von %2 Zeilen unterscheiden sich und stehen zuerst.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ComparisonModel</name>
+        <message>
+            <source>Field</source>
+            <translation>Feld</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ComparisonView</name>
+        <message>
+            <source>Versions</source>
+            <translation>Versionen</translation>
+        </message>
+        <message>
+            <source>What differs</source>
+            <translation>Unterschiede</translation>
+        </message>
+        <message>
+            <source>This is the version on show. Choose another one to see what differs.</source>
+            <translation>Das ist die gezeigte Version. Eine andere wählen, um die Unterschiede zu sehen.</translation>
+        </message>
+        <message>
+            <source>There is no other version of this method.</source>
+            <translation>Von dieser Methode gibt es keine andere Version.</translation>
+        </message>
+        <message>
+            <source>version %1</source>
+            <translation>Version %1</translation>
+        </message>
+        <message>
+            <source>Fields that differ between %1 and %2: %3. Enter on a version opens it.</source>
+            <translation>Felder, in denen sich %1 und %2 unterscheiden: %3. Enter auf einer Version öffnet sie.</translation>
+        </message>
+        <message>
+            <source>Version %1</source>
+            <translation>Version %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::CopiesView</name>
+        <message>
+            <source>Notebooks (*.plateau)</source>
+            <translation>Laborjournale (*.plateau)</translation>
+        </message>
+        <message>
+            <source>%1 kB</source>
+            <translation>%1 kB</translation>
+        </message>
+        <message>
+            <source>Stopped; nothing was made, and nothing is known of the rest.</source>
+            <translation>Angehalten; nichts wurde erstellt, und über den Rest ist nichts bekannt.</translation>
+        </message>
+        <message>
+            <source>Are the records whole?</source>
+            <translation>Sind die Aufzeichnungen unversehrt?</translation>
+        </message>
+        <message>
+            <source>Verif&amp;y now</source>
+            <translation>Jetzt &amp;verifizieren</translation>
+        </message>
+        <message>
+            <source>&amp;Stop</source>
+            <translation>Anha&amp;lten</translation>
+        </message>
+        <message>
+            <source>How far it has come</source>
+            <translation>Wie weit es gekommen ist</translation>
+        </message>
+        <message>
+            <source>Backups</source>
+            <translation>Sicherungen</translation>
+        </message>
+        <message>
+            <source>There is no backup of this notebook yet: make one now.</source>
+            <translation>Von diesem Laborjournal gibt es noch keine Sicherung: jetzt eine erstellen.</translation>
+        </message>
+        <message>
+            <source>Backups, the newest first</source>
+            <translation>Sicherungen, die neueste zuerst</translation>
+        </message>
+        <message>
+            <source>&amp;Back up now</source>
+            <translation>Jetzt &amp;sichern</translation>
+        </message>
+        <message>
+            <source>Restore &amp;into a new notebook…</source>
+            <translation>In ein neues Laborjournal &amp;wiederherstellen…</translation>
+        </message>
+        <message>
+            <source>&amp;Keep them elsewhere…</source>
+            <translation>An&amp;derswo aufbewahren…</translation>
+        </message>
+        <message>
+            <source>For keeping elsewhere</source>
+            <translation>Zum Aufbewahren an anderer Stelle</translation>
+        </message>
+        <message>
+            <source>An archive is a notebook of everything up to the end of a year, to be read only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
+            <translation>Ein Archiv ist ein Laborjournal mit allem bis zum Ende eines Jahres, nur zum Lesen; aus diesem wird nichts entfernt. Ein Export ist alles als JSON und CSV, mit einer Seite, die das Lesen ohne das Programm erklärt; importiert ist er wieder dasselbe Laborjournal.</translation>
+        </message>
+        <message>
+            <source>&amp;Archive of the year…</source>
+            <translation>&amp;Archiv des Jahres…</translation>
+        </message>
+        <message>
+            <source>Year to archive</source>
+            <translation>Zu archivierendes Jahr</translation>
+        </message>
+        <message>
+            <source>E&amp;xport everything…</source>
+            <translation>Alles e&amp;xportieren…</translation>
+        </message>
+        <message>
+            <source>Notebook o&amp;ut of an export…</source>
+            <translation>La&amp;borjournal aus einem Export…</translation>
+        </message>
+        <message>
+            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends. Each is opened and checked. %2</source>
+            <translation>Sie gehen nach %1, wenn sich das Laborjournal seit der letzten geändert hat: beim Programmstart, jede Stunde und beim Beenden. Jede wird geöffnet und geprüft. %2</translation>
+        </message>
+        <message>
+            <source>Made</source>
+            <translation>Erstellt</translation>
+        </message>
+        <message>
+            <source>Size</source>
+            <translation>Größe</translation>
+        </message>
+        <message>
+            <source>File</source>
+            <translation>Datei</translation>
+        </message>
+        <message>
+            <source>Verifying</source>
+            <translation>Verifizierung</translation>
+        </message>
+        <message>
+            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated again with the same result. Audit head %4.</source>
+            <translation>Unversehrt: %1 Audit-Einträge, %2 Läufe, %3 Entscheidungen mit demselben Ergebnis neu ausgewertet. Audit-Kopf %4.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n findings. The first: %1: %2. plateau verify lists them all.</source>
+            <translation>
+                <numerusform>%n Befund. Der erste: %1: %2. plateau verify listet alle auf.</numerusform>
+                <numerusform>%n Befunde. Der erste: %1: %2. plateau verify listet alle auf.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Made and checked: %1</source>
+            <translation>Erstellt und geprüft: %1</translation>
+        </message>
+        <message>
+            <source>Restore into a new notebook</source>
+            <translation>In ein neues Laborjournal wiederherstellen</translation>
+        </message>
+        <message>
+            <source>restored.plateau</source>
+            <comment>a file name</comment>
+            <translation>wiederhergestellt.plateau</translation>
+        </message>
+        <message>
+            <source>%1 is the notebook as it was then; this one is kept as it is. Open it with plateau --notebook.</source>
+            <translation>%1 ist das Laborjournal, wie es damals war; dieses bleibt, wie es ist. Öffnen mit plateau --notebook.</translation>
+        </message>
+        <message>
+            <source>Folder for backups</source>
+            <translation>Ordner für Sicherungen</translation>
+        </message>
+        <message>
+            <source>Archive of %1</source>
+            <translation>Archiv von %1</translation>
+        </message>
+        <message>
+            <source>notebook-%1.plateau</source>
+            <comment>a file name</comment>
+            <translation>laborjournal-%1.plateau</translation>
+        </message>
+        <message>
+            <source>Making the archive</source>
+            <translation>Archiv wird erstellt</translation>
+        </message>
+        <message>
+            <source>Export everything into a new folder in</source>
+            <translation>Alles in einen neuen Ordner exportieren in</translation>
+        </message>
+        <message>
+            <source>Exporting</source>
+            <translation>Export läuft</translation>
+        </message>
+        <message>
+            <source>The folder that an export made</source>
+            <translation>Der Ordner, den ein Export angelegt hat</translation>
+        </message>
+        <message>
+            <source>Import into a new notebook</source>
+            <translation>In ein neues Laborjournal importieren</translation>
+        </message>
+        <message>
+            <source>imported.plateau</source>
+            <comment>a file name</comment>
+            <translation>importiert.plateau</translation>
+        </message>
+        <message>
+            <source>Importing</source>
+            <translation>Import läuft</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DecisionPanel</name>
+        <message>
+            <source>&amp;Decided by</source>
+            <translation>Entschieden &amp;von</translation>
+        </message>
+        <message>
+            <source>Pa&amp;ssphrase</source>
+            <translation>&amp;Passphrase</translation>
+        </message>
+        <message>
+            <source>Sa&amp;mple by sample</source>
+            <translation>Probe für Pro&amp;be</translation>
+        </message>
+        <message>
+            <source>&amp;Accept</source>
+            <translation>&amp;Annehmen</translation>
+        </message>
+        <message>
+            <source>Re&amp;ject</source>
+            <translation>Ver&amp;werfen</translation>
+        </message>
+        <message>
+            <source>R&amp;eason</source>
+            <translation>&amp;Grund</translation>
+        </message>
+        <message>
+            <source>by %1</source>
+            <translation>von %1</translation>
+        </message>
+        <message>
+            <source>reason: %1</source>
+            <translation>Grund: %1</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>the decision, not taken yet: %1</source>
+            <translation>die noch nicht getroffene Entscheidung: %1</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>This becomes revision %1. %2</source>
+            <translation>Das wird Revision %1. %2</translation>
+        </message>
+        <message>
+            <source>The run was not accepted: decide first of %1, which must be investigated.</source>
+            <translation>Der Lauf wurde nicht angenommen: zuerst über %1 entscheiden, das abgeklärt werden muss.</translation>
+        </message>
+        <message>
+            <source>The run was not decided: how %1 is to be repeated cannot be read: %2.</source>
+            <translation>Über den Lauf wurde nicht entschieden: Wie %1 zu wiederholen ist, ist nicht lesbar: %2.</translation>
+        </message>
+        <message>
+            <source>Say who decides: type a name.</source>
+            <translation>Angeben, wer entscheidet: einen Namen eingeben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DecisionText</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>analyst</source>
+            <translation>Analytiker</translation>
+        </message>
+        <message>
+            <source>reviewer</source>
+            <translation>Bewerter</translation>
+        </message>
+        <message>
+            <source>head</source>
+            <translation>Laborleitung</translation>
+        </message>
+        <message>
+            <source>to be repeated, %1</source>
+            <translation>zu wiederholen, %1</translation>
+        </message>
+        <message>
+            <source>to be repeated</source>
+            <translation>zu wiederholen</translation>
+        </message>
+        <message>
+            <source>Sample %1: %2</source>
+            <translation>Probe %1: %2</translation>
+        </message>
+        <message>
+            <source>rejected</source>
+            <translation>verworfen</translation>
+        </message>
+        <message>
+            <source>accepted</source>
+            <translation>angenommen</translation>
+        </message>
+        <message>
+            <source>Sample %1: to be repeated, as the evaluation advises</source>
+            <translation>Probe %1: zu wiederholen, wie die Auswertung empfiehlt</translation>
+        </message>
+        <message>
+            <source>Accepted by %1, %2</source>
+            <translation>Angenommen von %1, %2</translation>
+        </message>
+        <message>
+            <source>Rejected by %1, %2</source>
+            <translation>Verworfen von %1, %2</translation>
+        </message>
+        <message>
+            <source>revision %1, signed as %2</source>
+            <translation>Revision %1, signiert als %2</translation>
+        </message>
+        <message>
+            <source>revision %1, unsigned</source>
+            <translation>Revision %1, nicht signiert</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>signed as %1</source>
+            <translation>signiert als %1</translation>
+        </message>
+        <message>
+            <source>unsigned</source>
+            <translation>nicht signiert</translation>
+        </message>
+        <message>
+            <source>Put back on the bench by %1, %2 (%3); revision %4 begins</source>
+            <translation>Wieder in Arbeit genommen von %1, %2 (%3); Revision %4 beginnt</translation>
+        </message>
+        <message>
+            <source>%1: %2 %3 by %4</source>
+            <translation>%1: %2 %3 von %4</translation>
+        </message>
+        <message>
+            <source>%1 (stands)</source>
+            <translation>%1 (gilt)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DestinationsModel</name>
+        <message>
+            <source>On bench</source>
+            <translation>In Arbeit</translation>
+        </message>
+        <message>
+            <source>Rack %1</source>
+            <translation>Rack %1</translation>
+        </message>
+        <message>
+            <source>Books</source>
+            <translation>Bücher</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DoseTicker</name>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
+        </message>
+        <message>
+            <source>Nothing was ticked: %1 of tube %2 in rack %3 is not read yet, and after %4 it cannot be. Read it first, or tick the tube on the Pipette page.</source>
+            <translation>Nichts wurde abgehakt: %1 von Ansatz %2 in Rack %3 ist noch nicht abgelesen, und nach %4 ist das nicht mehr möglich. Zuerst ablesen oder den Ansatz auf der Seite Pipettieren abhaken.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DraftFields</name>
+        <message>
+            <source>%1, from</source>
+            <translation>%1, von</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>%1, to</source>
+            <translation>%1, bis</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DraftTables</name>
+        <message>
+            <source>Wavelength (nm)</source>
+            <translation>Wellenlänge (nm)</translation>
+        </message>
+        <message>
+            <source>Absorptivity (L/(mol cm))</source>
+            <translation>Extinktionskoeffizient (L/(mol cm))</translation>
+        </message>
+        <message>
+            <source>Component</source>
+            <translation>Komponente</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>Volume (mL)</source>
+            <translation>Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>Part</source>
+            <translation>Rolle</translation>
+        </message>
+        <message>
+            <source>Reagent</source>
+            <translation>Reagenz</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Diluent</source>
+            <translation>Verdünnungsmittel</translation>
+        </message>
+        <message>
+            <source>Starter</source>
+            <translation>Startreagenz</translation>
+        </message>
+        <message>
+            <source>from</source>
+            <translation>von</translation>
+        </message>
+        <message>
+            <source>Smallest volume allowed (mL)</source>
+            <translation>Kleinstes zulässiges Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>Largest volume allowed (mL)</source>
+            <translation>Größtes zulässiges Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>Suspension</source>
+            <translation>Suspension</translation>
+        </message>
+        <message>
+            <source>Step</source>
+            <translation>Schritt</translation>
+        </message>
+        <message>
+            <source>Add</source>
+            <translation>Zugeben</translation>
+        </message>
+        <message>
+            <source>Mix</source>
+            <translation>Mischen</translation>
+        </message>
+        <message>
+            <source>Wait</source>
+            <translation>Warten</translation>
+        </message>
+        <message>
+            <source>Read</source>
+            <translation>Ablesen</translation>
+        </message>
+        <message>
+            <source>min</source>
+            <translation>min</translation>
+        </message>
+        <message>
+            <source>Shortest wait (min)</source>
+            <translation>Kürzeste Wartezeit (min)</translation>
+        </message>
+        <message>
+            <source>Longest wait (min)</source>
+            <translation>Längste Wartezeit (min)</translation>
+        </message>
+        <message>
+            <source>°C</source>
+            <translation>°C</translation>
+        </message>
+        <message>
+            <source>Lowest temperature (°C)</source>
+            <translation>Niedrigste Temperatur (°C)</translation>
+        </message>
+        <message>
+            <source>Highest temperature (°C)</source>
+            <translation>Höchste Temperatur (°C)</translation>
+        </message>
+        <message>
+            <source>Reading</source>
+            <translation>Ablesung</translation>
+        </message>
+        <message>
+            <source>In the tube afterwards (mL)</source>
+            <translation>Danach im Ansatz (mL)</translation>
+        </message>
+        <message>
+            <source>Measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>M (g/mol)</source>
+            <translation>M (g/mol)</translation>
+        </message>
+        <message>
+            <source>Molar mass (g/mol)</source>
+            <translation>Molare Masse (g/mol)</translation>
+        </message>
+        <message>
+            <source>n</source>
+            <translation>n</translation>
+        </message>
+        <message>
+            <source>Chromophore molecules for each molecule</source>
+            <translation>Chromophormoleküle je Molekül</translation>
+        </message>
+        <message>
+            <source>From (g/L)</source>
+            <translation>Von (g/L)</translation>
+        </message>
+        <message>
+            <source>Samples usually hold from (g/L)</source>
+            <translation>Proben enthalten gewöhnlich ab (g/L)</translation>
+        </message>
+        <message>
+            <source>To (g/L)</source>
+            <translation>Bis (g/L)</translation>
+        </message>
+        <message>
+            <source>Samples usually hold up to (g/L)</source>
+            <translation>Proben enthalten gewöhnlich bis zu (g/L)</translation>
+        </message>
+        <message>
+            <source>Signal</source>
+            <translation>Signal</translation>
+        </message>
+        <message>
+            <source>Difference</source>
+            <translation>Differenz</translation>
+        </message>
+        <message>
+            <source>Coupled indicator</source>
+            <translation>Gekoppelter Indikator</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Von</translation>
+        </message>
+        <message>
+            <source>From reading</source>
+            <translation>Von Ablesung</translation>
+        </message>
+        <message>
+            <source>Middle</source>
+            <translation>Mitte</translation>
+        </message>
+        <message>
+            <source>Middle reading</source>
+            <translation>Mittlere Ablesung</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Bis</translation>
+        </message>
+        <message>
+            <source>To reading</source>
+            <translation>Bis Ablesung</translation>
+        </message>
+        <message>
+            <source>Quantity</source>
+            <translation>Größe</translation>
+        </message>
+        <message>
+            <source>From the method</source>
+            <translation>Aus der Methode</translation>
+        </message>
+        <message>
+            <source>Times</source>
+            <translation>Mal</translation>
+        </message>
+        <message>
+            <source>this method</source>
+            <translation>diese Methode</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DraftedUncertainty</name>
+        <message>
+            <source>typed for this run, in place of %1 (%2)</source>
+            <translation>für diesen Lauf eingegeben, anstelle von %1 (%2)</translation>
+        </message>
+        <message>
+            <source>whoever plans the run</source>
+            <translation>wer den Lauf plant</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::EntryPanel</name>
+        <message>
+            <source>&amp;Store</source>
+            <translation>&amp;Speichern</translation>
+        </message>
+        <message>
+            <source>Ret&amp;ype  Esc</source>
+            <translation>Neu &amp;eingeben  Esc</translation>
+        </message>
+        <message>
+            <source>Read aga&amp;in</source>
+            <translation>Erneut a&amp;blesen</translation>
+        </message>
+        <message>
+            <source>&amp;Leave as it is</source>
+            <translation>&amp;Unverändert lassen</translation>
+        </message>
+        <message>
+            <source>&amp;Review this rack</source>
+            <translation>Dieses &amp;Rack bewerten</translation>
+        </message>
+        <message>
+            <source>Absorbance of %1</source>
+            <translation>Extinktion von %1</translation>
+        </message>
+        <message>
+            <source>Type the absorbance as the photometer shows it, then press Enter.</source>
+            <translation>Die Extinktion eingeben, wie das Photometer sie anzeigt, dann Enter drücken.</translation>
+        </message>
+        <message>
+            <source>Say why the stored reading is corrected; it stays readable beside the new one.</source>
+            <translation>Angeben, warum die gespeicherte Ablesung korrigiert wird; sie bleibt neben der neuen lesbar.</translation>
+        </message>
+        <message>
+            <source>Say why the tube counts after all, then press Enter.</source>
+            <translation>Angeben, warum der Ansatz doch zählt, dann Enter drücken.</translation>
+        </message>
+        <message>
+            <source>Say what happened to the tube, then press Enter.</source>
+            <translation>Angeben, was mit dem Ansatz geschah, dann Enter drücken.</translation>
+        </message>
+        <message>
+            <source>Absorbance</source>
+            <translation>Extinktion</translation>
+        </message>
+        <message>
+            <source>R&amp;eason for the correction</source>
+            <translation>&amp;Grund der Korrektur</translation>
+        </message>
+        <message>
+            <source>Why th&amp;e tube counts after all</source>
+            <translation>&amp;Warum der Ansatz doch zählt</translation>
+        </message>
+        <message>
+            <source>What happ&amp;ened to the tube</source>
+            <translation>Was mit dem Ansatz ges&amp;chah</translation>
+        </message>
+        <message>
+            <source>It &amp;counts</source>
+            <translation>Er &amp;zählt</translation>
+        </message>
+        <message>
+            <source>It does not &amp;count</source>
+            <translation>Er zählt &amp;nicht</translation>
+        </message>
+        <message>
+            <source>&amp;Keep as read  Enter</source>
+            <translation>Wie abgelesen be&amp;halten  Enter</translation>
+        </message>
+        <message>
+            <source>&amp;Store the correction</source>
+            <translation>&amp;Korrektur speichern</translation>
+        </message>
+        <message>
+            <source>&amp;Store as a further reading</source>
+            <translation>&amp;Als weitere Ablesung speichern</translation>
+        </message>
+        <message>
+            <source>&amp;Leave it  Esc</source>
+            <translation>&amp;Lassen  Esc</translation>
+        </message>
+        <message>
+            <source>Correct the last one &amp;instead</source>
+            <translation>Stattdessen die le&amp;tzte korrigieren</translation>
+        </message>
+        <message>
+            <source>Tube not spoilt  /</source>
+            <translation>Ansatz nicht unbrauchbar  /</translation>
+        </message>
+        <message>
+            <source>Tube spoilt  /</source>
+            <translation>Ansatz unbrauchbar  /</translation>
+        </message>
+        <message>
+            <source>Read again: what was read before stays, and the result rests on the series. Esc leaves it.</source>
+            <translation>Erneut ablesen: Das zuvor Abgelesene bleibt, und das Ergebnis beruht auf der Ablesereihe. Esc lässt es.</translation>
+        </message>
+        <message>
+            <source>Not stored yet: the table and the results show what the correction would do. Enter goes to the reason, Enter there stores it, Esc leaves the reading as it is.</source>
+            <translation>Noch nicht gespeichert: Tabelle und Ergebnisse zeigen, was die Korrektur bewirken würde. Enter geht zum Grund, dort speichert Enter, Esc lässt die Ablesung, wie sie ist.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Equipment</name>
+        <message>
+            <source>Day</source>
+            <translation>Tag</translation>
+        </message>
+        <message>
+            <source>Line %1</source>
+            <translation>Zeile %1</translation>
+        </message>
+        <message>
+            <source>The lines</source>
+            <translation>Die Zeilen</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 every %2 days</source>
+            <translation>%1 alle %2 Tage</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>one reading:</source>
+            <translation>eine Ablesung:</translation>
+        </message>
+        <message>
+            <source>absorbance scale:</source>
+            <translation>Extinktionsskala:</translation>
+        </message>
+        <message>
+            <source>path length:</source>
+            <translation>Schichtdicke:</translation>
+        </message>
+        <message>
+            <source>a volume:</source>
+            <translation>ein Volumen:</translation>
+        </message>
+        <message>
+            <source>one weighing:</source>
+            <translation>eine Wägung:</translation>
+        </message>
+        <message>
+            <source>temperature:</source>
+            <translation>Temperatur:</translation>
+        </message>
+        <message>
+            <source>The name</source>
+            <translation>Der Name</translation>
+        </message>
+        <message>
+            <source>The serial number</source>
+            <translation>Die Seriennummer</translation>
+        </message>
+        <message>
+            <source>The volume</source>
+            <translation>Das Volumen</translation>
+        </message>
+        <message>
+            <source>The smallest volume</source>
+            <translation>Das kleinste Volumen</translation>
+        </message>
+        <message>
+            <source>What is checked</source>
+            <translation>Was geprüft wird</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>Gefunden</translation>
+        </message>
+        <message>
+            <source>Allowed</source>
+            <translation>Zulässig</translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>Limit from</source>
+            <translation>Herkunft des Grenzwerts</translation>
+        </message>
+        <message>
+            <source>no limit</source>
+            <translation>kein Grenzwert</translation>
+        </message>
+        <message>
+            <source>passed</source>
+            <translation>bestanden</translation>
+        </message>
+        <message>
+            <source>failed</source>
+            <translation>nicht bestanden</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::EquipmentModel</name>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <translation>Was es ist</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+        <message>
+            <source>Checked until</source>
+            <translation>Geprüft bis</translation>
+        </message>
+        <message>
+            <source>Volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>Serial number</source>
+            <translation>Seriennummer</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::EquipmentPage</name>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
+        </message>
+        <message>
+            <source>Equipment</source>
+            <translation>Geräte</translation>
+        </message>
+        <message>
+            <source>What is checked</source>
+            <translation>Was geprüft wird</translation>
+        </message>
+        <message>
+            <source>Fin&amp;d name, kind or state</source>
+            <translation>Name, Art oder Status &amp;finden</translation>
+        </message>
+        <message>
+            <source>Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, thermometers and cuvettes that are checked; their checks then tell what is due, warn of what failed, and give the budgets their figures.</source>
+            <translation>Im Buch ist noch nichts. Photometer, Pipetten, Messkolben, Waage, Thermometer und Küvetten hinzufügen, die geprüft werden; ihre Prüfungen sagen dann, was fällig ist, warnen vor nicht Bestandenem und liefern den Budgets ihre Zahlen.</translation>
+        </message>
+        <message>
+            <source>No item has all of these words. Take one away to find more.</source>
+            <translation>Kein Gerät hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
+        </message>
+        <message>
+            <source>Out of &amp;use too</source>
+            <translation>Auch a&amp;ußer Gebrauch</translation>
+        </message>
+        <message>
+            <source>&amp;Add an item…</source>
+            <translation>Gerät &amp;hinzufügen…</translation>
+        </message>
+        <message>
+            <source>An item of equipment or a check, not stored yet</source>
+            <translation>Ein Gerät oder eine Prüfung, noch nicht gespeichert</translation>
+        </message>
+        <message>
+            <source>In the book: %1. Key its first check.</source>
+            <translation>Im Buch: %1. Seine erste Prüfung eingeben.</translation>
+        </message>
+        <message>
+            <source>%1 is changed; its checks keep what held then.</source>
+            <translation>%1 ist geändert; die Prüfungen behalten, was damals galt.</translation>
+        </message>
+        <message>
+            <source>The check is in the book.</source>
+            <translation>Die Prüfung ist im Buch.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Example</name>
+        <message>
+            <source>%1: %2 %3</source>
+            <translation>%1: %2 %3</translation>
+        </message>
+        <message>
+            <source>%1: %2 ± %3 %4 (k = %5)</source>
+            <translation>%1: %2 ± %3 %4 (k = %5)</translation>
+        </message>
+        <message>
+            <source>The method cannot be tried yet: first put right what the list of problems names.</source>
+            <translation>Die Methode kann noch nicht ausprobiert werden: zuerst berichtigen, was die Liste der Probleme nennt.</translation>
+        </message>
+        <message>
+            <source>Type the readings of the blank and of the sample.</source>
+            <translation>Die Ablesungen des Blindwerts und der Probe eingeben.</translation>
+        </message>
+        <message>
+            <source>example</source>
+            <translation>Beispiel</translation>
+        </message>
+        <message>
+            <source>dilution, take</source>
+            <translation>Verdünnung, Entnahme</translation>
+        </message>
+        <message>
+            <source>dilution, make up to</source>
+            <translation>Verdünnung, auffüllen auf</translation>
+        </message>
+        <message>
+            <source>volume of the sample</source>
+            <translation>Volumen der Probe</translation>
+        </message>
+        <message>
+            <source>%1 of the blank</source>
+            <translation>%1 des Blindwerts</translation>
+        </message>
+        <message>
+            <source>%1 of the sample</source>
+            <translation>%1 der Probe</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ExampleSection</name>
+        <message>
+            <source>Reading</source>
+            <translation>Ablesung</translation>
+        </message>
+        <message>
+            <source>Blank</source>
+            <translation>Blindwert</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>What comes out</source>
+            <translation>Was sich ergibt</translation>
+        </message>
+        <message>
+            <source>The calculation written out</source>
+            <translation>Die ausgeschriebene Berechnung</translation>
+        </message>
+        <message>
+            <source>Try the method with numbers of your own</source>
+            <translation>Die Methode mit eigenen Zahlen ausprobieren</translation>
+        </message>
+        <message>
+            <source>One blank and one sample. Nothing of it is kept.</source>
+            <translation>Ein Blindwert und eine Probe. Nichts davon wird aufbewahrt.</translation>
+        </message>
+        <message>
+            <source>Readings of the example</source>
+            <translation>Ablesungen des Beispiels</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>With its uncertainty, from the usual standard uncertainties</source>
+            <translation>Mit Unsicherheit, aus den üblichen Standardunsicherheiten</translation>
+        </message>
+        <message>
+            <source>Sample in the tube, if not as usual</source>
+            <translation>Probe im Ansatz, wenn nicht wie üblich</translation>
+        </message>
+        <message>
+            <source>Dilution, if any: take</source>
+            <translation>Verdünnung, falls vorhanden: Entnahme</translation>
+        </message>
+        <message>
+            <source>make up to</source>
+            <translation>auffüllen auf</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Feasibility</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>The hands are never free for a minute until the last reading.</source>
+            <translation>Bis zur letzten Ablesung sind die Hände keine Minute frei.</translation>
+        </message>
+        <message>
+            <source>Hands free, counted from the first start: %1.</source>
+            <translation>Hände frei, gezählt ab dem ersten Start: %1.</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>Start a tube every %1: then every tube is read inside its waits.</source>
+            <translation>Alle %1 einen Ansatz starten: Dann wird jeder Ansatz innerhalb seiner Wartezeiten abgelesen.</translation>
+        </message>
+        <message>
+            <source>The tube can be read inside its waits.</source>
+            <translation>Der Ansatz kann innerhalb seiner Wartezeiten abgelesen werden.</translation>
+        </message>
+        <message>
+            <source>Pipetting before the first start takes about %1.</source>
+            <translation>Das Pipettieren vor dem ersten Start dauert etwa %1.</translation>
+        </message>
+        <message>
+            <source>First reading %1 after the first start, last one done after %2.</source>
+            <translation>Erste Ablesung %1 nach dem ersten Start, letzte erledigt nach %2.</translation>
+        </message>
+        <message>
+            <source>Not even one tube is done within %1: this method takes longer. Allow more time.</source>
+            <translation>Nicht einmal ein Ansatz wird innerhalb von %1 fertig: Diese Methode dauert länger. Mehr Zeit zulassen.</translation>
+        </message>
+        <message>
+            <source>One person cannot read %1 tubes inside their waits within %2: at most %3.</source>
+            <translation>Eine Person kann %1 Ansätze nicht innerhalb ihrer Wartezeiten und innerhalb von %2 ablesen: höchstens %3.</translation>
+        </message>
+        <message>
+            <source>Blanks and standards alone fill such a rack; fewer of them, or more time, leave room for samples.</source>
+            <translation>Blindwerte und Standards allein füllen ein solches Rack; weniger davon oder mehr Zeit schaffen Platz für Proben.</translation>
+        </message>
+        <message>
+            <source>Allow more time, or split it into %1 racks of %2 tubes, each with its own blanks and standards.</source>
+            <translation>Mehr Zeit zulassen oder in %1 Racks mit %2 Ansätzen teilen, jedes mit eigenen Blindwerten und Standards.</translation>
+        </message>
+        <message>
+            <source> and </source>
+            <translation> und </translation>
+        </message>
+        <message>
+            <source>second rack (%1, tubes: %2)</source>
+            <translation>zweites Rack (%1, Ansätze: %2)</translation>
+        </message>
+        <message>
+            <source>A %1 cannot be done beside this one in the time allowed; start it afterwards.</source>
+            <translation>Daneben ist in der zulässigen Zeit nicht möglich: %1; danach starten.</translation>
+        </message>
+        <message>
+            <source>A %1 finds no room in the waits of this one: it can start at %2, when this one is done.</source>
+            <translation>In den Wartezeiten dieses Racks findet keinen Platz: %1. Es kann bei %2 starten, wenn dieses fertig ist.</translation>
+        </message>
+        <message>
+            <source>A %1 can start at %2, a tube every %3; both racks stay inside their waits, and the last reading is done at %4.</source>
+            <translation>%1: kann bei %2 starten, ein Ansatz alle %3; beide Racks bleiben innerhalb ihrer Wartezeiten, und die letzte Ablesung ist bei %4 erledigt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::FieldNote</name>
+        <message>
+            <source>and %1 more</source>
+            <translation>und %1 weitere</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::GlassForm</name>
+        <message>
+            <source>Pipette</source>
+            <translation>Pipette</translation>
+        </message>
+        <message>
+            <source>from mL</source>
+            <translation>von mL</translation>
+        </message>
+        <message>
+            <source>Smallest volume (mL)</source>
+            <translation>Kleinstes Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>to mL</source>
+            <translation>bis mL</translation>
+        </message>
+        <message>
+            <source>Largest volume (mL)</source>
+            <translation>Größtes Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>in steps of mL</source>
+            <translation>in Schritten von mL</translation>
+        </message>
+        <message>
+            <source>Step it can be set by (mL); empty for a pipette of one volume</source>
+            <translation>Einstellbarer Schritt (mL); leer bei einer Pipette mit einem Volumen</translation>
+        </message>
+        <message>
+            <source>u %</source>
+            <translation>u %</translation>
+        </message>
+        <message>
+            <source>Relative standard uncertainty of a volume (k = 1), in %</source>
+            <translation>Relative Standardunsicherheit eines Volumens (k = 1), in %</translation>
+        </message>
+        <message>
+            <source>Volumetric flask</source>
+            <translation>Messkolben</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>Volume (mL)</source>
+            <translation>Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>Relative standard uncertainty of the volume (k = 1), in %</source>
+            <translation>Relative Standardunsicherheit des Volumens (k = 1), in %</translation>
+        </message>
+        <message>
+            <source>Pipettes and flasks</source>
+            <translation>Pipetten und Messkolben</translation>
+        </message>
+        <message>
+            <source>Dilutions are planned with these, and their uncertainties go into the budgets. u: relative standard uncertainty (k = 1) of a volume. %1</source>
+            <translation>Verdünnungen werden damit geplant, und die Unsicherheiten gehen in die Budgets ein. u: relative Standardunsicherheit (k = 1) eines Volumens. %1</translation>
+        </message>
+        <message>
+            <source>Pipettes</source>
+            <translation>Pipetten</translation>
+        </message>
+        <message>
+            <source>Volumetric flasks</source>
+            <translation>Messkolben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HistoryModel</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1, corrected</source>
+            <translation>%1, korrigiert</translation>
+        </message>
+        <message>
+            <source>from a file</source>
+            <translation>aus einer Datei</translation>
+        </message>
+        <message>
+            <source>%1 of the line “%2”</source>
+            <translation>%1 der Zeile „%2“</translation>
+        </message>
+        <message>
+            <source>read again</source>
+            <translation>erneut abgelesen</translation>
+        </message>
+        <message>
+            <source>Tube</source>
+            <translation>Ansatz</translation>
+        </message>
+        <message>
+            <source>Point</source>
+            <translation>Punkt</translation>
+        </message>
+        <message>
+            <source>Absorbance</source>
+            <translation>Extinktion</translation>
+        </message>
+        <message>
+            <source>As keyed</source>
+            <translation>Wie eingegeben</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Person</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::InstrumentIntake</name>
+        <message>
+            <source>Not remembered</source>
+            <translation>Nicht gemerkt</translation>
+        </message>
+        <message>
+            <source>What was set is used now, but not remembered for the next time: %1 can't be written.</source>
+            <translation>Das Eingestellte gilt jetzt, wird aber nicht für das nächste Mal gemerkt: %1 kann nicht geschrieben werden.</translation>
+        </message>
+        <message>
+            <source>No photometer is listened to.</source>
+            <translation>Kein Empfang von einem Photometer.</translation>
+        </message>
+        <message>
+            <source>Listening to %1: %2</source>
+            <translation>Empfang von %1: %2</translation>
+        </message>
+        <message>
+            <source>Waiting for %1: %2</source>
+            <translation>Warten auf %1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::InstrumentRoute</name>
+        <message>
+            <source>The photometer sent “%1”: %2</source>
+            <translation>Das Photometer sandte „%1“: %2</translation>
+        </message>
+        <message>
+            <source>A reading came that waits for an answer: go to Read of rack %1.</source>
+            <translation>Eine Ablesung kam, die auf eine Antwort wartet: zu Ablesen von Rack %1 gehen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ItemForm</name>
+        <message>
+            <source>It &amp;is in use</source>
+            <translation>Es &amp;ist in Gebrauch</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then takes the place of the list's uncertainty, and runs that use them are warned.</source>
+            <translation>Pipetten, Messkolben und dem Photometer die Namen geben, die sie unter Labor haben: Was eine Prüfung findet, ersetzt dann die Unsicherheit der Liste, und Läufe, die sie verwenden, werden gewarnt.</translation>
+        </message>
+        <message>
+            <source>&amp;What it is</source>
+            <translation>&amp;Was es ist</translation>
+        </message>
+        <message>
+            <source>N&amp;ame</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Serial or inventory n&amp;umber</source>
+            <translation>Serien- oder Inventarn&amp;ummer</translation>
+        </message>
+        <message>
+            <source>Volume, or the &amp;largest (mL)</source>
+            <translation>&amp;Volumen oder das größte (mL)</translation>
+        </message>
+        <message>
+            <source>S&amp;mallest volume it is used for (mL)</source>
+            <translation>Kleinstes verwendetes Volu&amp;men (mL)</translation>
+        </message>
+        <message>
+            <source>Whole days; empty where this is not checked.</source>
+            <translation>Ganze Tage; leer, wo das nicht geprüft wird.</translation>
+        </message>
+        <message>
+            <source>Check %1 every (days)</source>
+            <translation>%1 prüfen alle (Tage)</translation>
+        </message>
+        <message>
+            <source>&amp;Reason for the change</source>
+            <translation>&amp;Grund der Änderung</translation>
+        </message>
+        <message>
+            <source>&amp;Store it in the book</source>
+            <translation>Ins Buch &amp;eintragen</translation>
+        </message>
+        <message>
+            <source>Add an item</source>
+            <translation>Gerät hinzufügen</translation>
+        </message>
+        <message>
+            <source>Change %1</source>
+            <translation>%1 ändern</translation>
+        </message>
+        <message>
+            <source>Say why it is changed; the book keeps it.</source>
+            <translation>Angeben, warum geändert wird; das Buch bewahrt es auf.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ItemView</name>
+        <message>
+            <source>Day</source>
+            <translation>Tag</translation>
+        </message>
+        <message>
+            <source>Check</source>
+            <translation>Prüfung</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Person</translation>
+        </message>
+        <message>
+            <source>taken back</source>
+            <translation>zurückgenommen</translation>
+        </message>
+        <message>
+            <source>passed</source>
+            <translation>bestanden</translation>
+        </message>
+        <message>
+            <source>failed</source>
+            <translation>nicht bestanden</translation>
+        </message>
+        <message>
+            <source>How it stands</source>
+            <translation>Wie es steht</translation>
+        </message>
+        <message>
+            <source>&amp;Key a check…</source>
+            <translation>Prüfung &amp;eingeben…</translation>
+        </message>
+        <message>
+            <source>&amp;Change the item…</source>
+            <translation>&amp;Gerät ändern…</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>Checks of the item</source>
+            <translation>Prüfungen des Geräts</translation>
+        </message>
+        <message>
+            <source>No check is in the book yet. Key the first one; until then budgets take what the laboratory's list says.</source>
+            <translation>Noch keine Prüfung im Buch. Die erste eingeben; bis dahin gilt für Budgets, was die Liste des Labors sagt.</translation>
+        </message>
+        <message>
+            <source>Checks</source>
+            <translation>Prüfungen</translation>
+        </message>
+        <message>
+            <source>Findings of the check</source>
+            <translation>Befunde der Prüfung</translation>
+        </message>
+        <message>
+            <source>Keyed &amp;wrongly, because</source>
+            <translation>&amp;Falsch eingegeben, weil</translation>
+        </message>
+        <message>
+            <source>Keyed wrongly, because</source>
+            <translation>Falsch eingegeben, weil</translation>
+        </message>
+        <message>
+            <source>&amp;Take it back</source>
+            <translation>&amp;Zurücknehmen</translation>
+        </message>
+        <message>
+            <source>The chosen check</source>
+            <translation>Die gewählte Prüfung</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>Out of use: nothing is due, and no budget rests on it.</source>
+            <translation>Außer Gebrauch: Nichts ist fällig, und kein Budget beruht darauf.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Choose a check to see what was found.</source>
+            <translation>Eine Prüfung wählen, um zu sehen, was gefunden wurde.</translation>
+        </message>
+        <message>
+            <source>Check %1 of %2: %3.</source>
+            <translation>Prüfung %1 von %2: %3.</translation>
+        </message>
+        <message>
+            <source>Standard uncertainty (k = 1): %1.</source>
+            <translation>Standardunsicherheit (k = 1): %1.</translation>
+        </message>
+        <message>
+            <source>Source: %1.</source>
+            <translation>Quelle: %1.</translation>
+        </message>
+        <message>
+            <source>Note: %1</source>
+            <translation>Bemerkung: %1</translation>
+        </message>
+        <message>
+            <source>Say why it does not count; the book keeps it.</source>
+            <translation>Angeben, warum sie nicht zählt; das Buch bewahrt es auf.</translation>
+        </message>
+        <message>
+            <source>Taken back: the check stays in the book and does not count.</source>
+            <translation>Zurückgenommen: Die Prüfung bleibt im Buch und zählt nicht.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LabelSheetDialog</name>
+        <message>
+            <source>&amp;Usual sheet</source>
+            <translation>&amp;Üblicher Bogen</translation>
+        </message>
+        <message>
+            <source>&amp;Save as PDF…</source>
+            <translation>Als PDF &amp;speichern…</translation>
+        </message>
+        <message>
+            <source>Labels as PDF</source>
+            <translation>Etiketten als PDF</translation>
+        </message>
+        <message>
+            <source>A4, 210 x 297 mm</source>
+            <translation>A4, 210 x 297 mm</translation>
+        </message>
+        <message>
+            <source>Letter, 8.5 x 11 inch</source>
+            <translation>Letter, 8.5 x 11 inch</translation>
+        </message>
+        <message>
+            <source>&amp;Paper</source>
+            <translation>&amp;Papier</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>&amp;Columns</source>
+            <translation>Sp&amp;alten</translation>
+        </message>
+        <message>
+            <source>&amp;Rows</source>
+            <translation>&amp;Zeilen</translation>
+        </message>
+        <message>
+            <source>&amp;Width of a label</source>
+            <translation>&amp;Breite eines Etiketts</translation>
+        </message>
+        <message>
+            <source>&amp;Height of a label</source>
+            <translation>&amp;Höhe eines Etiketts</translation>
+        </message>
+        <message>
+            <source>&amp;Left margin</source>
+            <translation>&amp;Linker Rand</translation>
+        </message>
+        <message>
+            <source>&amp;Top margin</source>
+            <translation>&amp;Oberer Rand</translation>
+        </message>
+        <message>
+            <source>Gap &amp;between columns</source>
+            <translation>Abstand z&amp;wischen Spalten</translation>
+        </message>
+        <message>
+            <source>&amp;Gap between rows</source>
+            <translation>Abstan&amp;d zwischen Zeilen</translation>
+        </message>
+        <message>
+            <source>&amp;First free label</source>
+            <translation>&amp;Erstes freies Etikett</translation>
+        </message>
+        <message>
+            <source>&amp;Made by</source>
+            <translation>Hergestellt &amp;von</translation>
+        </message>
+        <message>
+            <source>a line to write on</source>
+            <translation>eine Zeile zum Ausfüllen</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+        <message>
+            <source>%1: type a number.</source>
+            <translation>%1: eine Zahl eingeben.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: type a whole number from 1 to %2.</source>
+            <translation>%1: eine ganze Zahl von 1 bis %2 eingeben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LabelSheetPicture</name>
+        <message>
+            <source>The sheet of labels</source>
+            <translation>Der Etikettenbogen</translation>
+        </message>
+        <message>
+            <source>The sheet is drawn once its numbers are right.</source>
+            <translation>Der Bogen wird gezeichnet, sobald seine Zahlen stimmen.</translation>
+        </message>
+        <message>
+            <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: gone.</source>
+            <translation>Zu druckende Etiketten: %1, ab Etikett %2 von %3 (Zeile %4, Spalte %5). Nötige Bögen: %6. Schraffiert: verbraucht.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Labels</name>
+        <message>
+            <source>The first free label is %1, but the sheet has labels 1 to %2.</source>
+            <translation>Das erste freie Etikett ist %1, aber der Bogen hat die Etiketten 1 bis %2.</translation>
+        </message>
+        <message>
+            <source>extract: %1 in %2</source>
+            <translation>Extrakt: %1 in %2</translation>
+        </message>
+        <message>
+            <source>1 in %1: %2</source>
+            <translation>1 in %1: %2</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>made</source>
+            <translation>hergestellt</translation>
+        </message>
+        <message>
+            <source>use by</source>
+            <translation>verwenden bis</translation>
+        </message>
+        <message>
+            <source>by</source>
+            <translation>von</translation>
+        </message>
+        <message>
+            <source>A sheet has at least one column and one row of labels.</source>
+            <translation>Ein Bogen hat mindestens eine Spalte und eine Zeile mit Etiketten.</translation>
+        </message>
+        <message>
+            <source>A label of %1 by %2 can't be read; it needs at least %3 by %4.</source>
+            <translation>Ein Etikett von %1 mal %2 ist nicht lesbar; nötig sind mindestens %3 mal %4.</translation>
+        </message>
+        <message>
+            <source>Margins and gaps of a sheet of labels are 0 mm or more.</source>
+            <translation>Ränder und Abstände eines Etikettenbogens betragen 0 mm oder mehr.</translation>
+        </message>
+        <message>
+            <source>The labels take %1 by %2, but the paper has only %3 by %4.</source>
+            <translation>Die Etiketten brauchen %1 mal %2, aber das Papier hat nur %3 mal %4.</translation>
+        </message>
+        <message>
+            <source>Labels</source>
+            <translation>Etiketten</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LaboratoryDraft</name>
+        <message>
+            <source>name and report head</source>
+            <translation>Name und Berichtskopf</translation>
+        </message>
+        <message>
+            <source>rack and times</source>
+            <translation>Rack und Zeiten</translation>
+        </message>
+        <message>
+            <source>pipettes and flasks</source>
+            <translation>Pipetten und Messkolben</translation>
+        </message>
+        <message>
+            <source>photometer</source>
+            <translation>Photometer</translation>
+        </message>
+        <message>
+            <source>uncertainties by method</source>
+            <translation>Unsicherheiten nach Methode</translation>
+        </message>
+        <message>
+            <source>units of products</source>
+            <translation>Einheiten der Produkte</translation>
+        </message>
+        <message>
+            <source>review</source>
+            <translation>Bewertung</translation>
+        </message>
+        <message>
+            <source>is not chosen yet; choose one</source>
+            <translation>ist noch nicht gewählt; eine wählen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LaboratoryPage</name>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
+        </message>
+        <message>
+            <source>Changes of the laboratory that are not saved yet</source>
+            <translation>Noch nicht gespeicherte Änderungen des Labors</translation>
+        </message>
+        <message>
+            <source>Common practice, no source: put your own in its place. Nobody saved this laboratory yet; until then plans go by what stands here.</source>
+            <translation>Gängige Praxis, ohne Quelle: durch eigene Angaben ersetzen. Noch niemand hat dieses Labor gespeichert; bis dahin richten sich Pläne nach dem, was hier steht.</translation>
+        </message>
+        <message>
+            <source>Version %1, saved by %2, %3.</source>
+            <translation>Version %1, gespeichert von %2, %3.</translation>
+        </message>
+        <message>
+            <source>Plans made from now on go by it; racks on the bench keep theirs.</source>
+            <translation>Ab jetzt erstellte Pläne richten sich danach; Racks in Arbeit behalten ihre Angaben.</translation>
+        </message>
+        <message>
+            <source>%1 Stored: %2. %3</source>
+            <translation>%1 Gespeichert: %2. %3</translation>
+        </message>
+        <message>
+            <source>Still to be put right (%1), Enter goes there:</source>
+            <translation>Noch zu berichtigen (%1), Enter führt dorthin:</translation>
+        </message>
+        <message>
+            <source>Changed, and not saved yet.</source>
+            <translation>Geändert und noch nicht gespeichert.</translation>
+        </message>
+        <message>
+            <source>%1, to be put right: %2</source>
+            <translation>%1, zu berichtigen: %2</translation>
+        </message>
+        <message>
+            <source>Nothing is saved yet: first put right what the list names.</source>
+            <translation>Noch ist nichts gespeichert: zuerst berichtigen, was die Liste nennt.</translation>
+        </message>
+        <message>
+            <source>There is nothing to save: version %1 says exactly this.</source>
+            <translation>Es gibt nichts zu speichern: Version %1 sagt genau das.</translation>
+        </message>
+        <message>
+            <source>everything as it stood here</source>
+            <translation>alles, wie es hier stand</translation>
+        </message>
+        <message>
+            <source>Laboratory</source>
+            <translation>Labor</translation>
+        </message>
+        <message>
+            <source>&amp;Save</source>
+            <translation>&amp;Speichern</translation>
+        </message>
+        <message>
+            <source>&amp;Drop the changes</source>
+            <translation>Änderungen &amp;verwerfen</translation>
+        </message>
+        <message>
+            <source>%1  %2</source>
+            <translation>%1  %2</translation>
+        </message>
+        <message>
+            <source>Sections of the laboratory</source>
+            <translation>Abschnitte des Labors</translation>
+        </message>
+        <message>
+            <source>Alt with the section's number goes there from anywhere.</source>
+            <translation>Alt mit der Nummer des Abschnitts führt von überall dorthin.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LaboratoryPlaces</name>
+        <message>
+            <source>Pipettes</source>
+            <translation>Pipetten</translation>
+        </message>
+        <message>
+            <source>Pipette %1</source>
+            <translation>Pipette %1</translation>
+        </message>
+        <message>
+            <source>name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>smallest volume</source>
+            <translation>kleinstes Volumen</translation>
+        </message>
+        <message>
+            <source>largest volume</source>
+            <translation>größtes Volumen</translation>
+        </message>
+        <message>
+            <source>step</source>
+            <translation>Schritt</translation>
+        </message>
+        <message>
+            <source>uncertainty</source>
+            <translation>Unsicherheit</translation>
+        </message>
+        <message>
+            <source>Flasks</source>
+            <translation>Messkolben</translation>
+        </message>
+        <message>
+            <source>Flask %1</source>
+            <translation>Messkolben %1</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>Uncertainties by method</source>
+            <translation>Unsicherheiten nach Methode</translation>
+        </message>
+        <message>
+            <source>Row %1</source>
+            <translation>Zeile %1</translation>
+        </message>
+        <message>
+            <source>method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>Ablesung</translation>
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>total volume</source>
+            <translation>Gesamtvolumen</translation>
+        </message>
+        <message>
+            <source>sample volume</source>
+            <translation>Probenvolumen</translation>
+        </message>
+        <message>
+            <source>dilution step</source>
+            <translation>Verdünnungsschritt</translation>
+        </message>
+        <message>
+            <source>extract</source>
+            <translation>Extrakt</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>Units of products</source>
+            <translation>Einheiten der Produkte</translation>
+        </message>
+        <message>
+            <source>product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>Einheit</translation>
+        </message>
+        <message>
+            <source>Reasons</source>
+            <translation>Gründe</translation>
+        </message>
+        <message>
+            <source>Reason %1</source>
+            <translation>Grund %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Address</source>
+            <translation>Anschrift</translation>
+        </message>
+        <message>
+            <source>Contact</source>
+            <translation>Kontakt</translation>
+        </message>
+        <message>
+            <source>Logo</source>
+            <translation>Logo</translation>
+        </message>
+        <message>
+            <source>Rows of a rack</source>
+            <translation>Reihen eines Racks</translation>
+        </message>
+        <message>
+            <source>Columns of a rack</source>
+            <translation>Spalten eines Racks</translation>
+        </message>
+        <message>
+            <source>Time for an addition</source>
+            <translation>Zeit für eine Zugabe</translation>
+        </message>
+        <message>
+            <source>Time to mix</source>
+            <translation>Zeit zum Mischen</translation>
+        </message>
+        <message>
+            <source>Time for a reading</source>
+            <translation>Zeit für eine Ablesung</translation>
+        </message>
+        <message>
+            <source>Reagent beyond the need</source>
+            <translation>Reagenz über den Bedarf hinaus</translation>
+        </message>
+        <message>
+            <source>Photometer, name</source>
+            <translation>Photometer, Name</translation>
+        </message>
+        <message>
+            <source>Photometer, uncertainty of a reading</source>
+            <translation>Photometer, Unsicherheit einer Ablesung</translation>
+        </message>
+        <message>
+            <source>Photometer, uncertainty of the path length</source>
+            <translation>Photometer, Unsicherheit der Schichtdicke</translation>
+        </message>
+        <message>
+            <source>Photometer, check record</source>
+            <translation>Photometer, Prüfaufzeichnung</translation>
+        </message>
+        <message>
+            <source>Photometer, checked on</source>
+            <translation>Photometer, geprüft am</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LedgerModel</name>
+        <message>
+            <source>When</source>
+            <translation>Wann</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Person</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LimitsDraft</name>
+        <message>
+            <source>this limit from this source is in the list already; change that one</source>
+            <translation>dieser Grenzwert aus dieser Quelle steht bereits in der Liste; jenen ändern</translation>
+        </message>
+        <message>
+            <source>Product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>Measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>Lower limit</source>
+            <translation>Unterer Grenzwert</translation>
+        </message>
+        <message>
+            <source>Threshold</source>
+            <translation>Schwellenwert</translation>
+        </message>
+        <message>
+            <source>Upper limit</source>
+            <translation>Oberer Grenzwert</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>As of</source>
+            <translation>Stand</translation>
+        </message>
+        <message>
+            <source>Guard band</source>
+            <translation>Schutzband</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LimitsModel</name>
+        <message>
+            <source>Product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>Measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>Kind</source>
+            <translation>Art</translation>
+        </message>
+        <message>
+            <source>Limit</source>
+            <translation>Grenzwert</translation>
+        </message>
+        <message>
+            <source>Decision rule</source>
+            <translation>Entscheidungsregel</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>As of</source>
+            <translation>Stand</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LimitsPage</name>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
+        </message>
+        <message>
+            <source>Limits of products</source>
+            <translation>Grenzwerte der Produkte</translation>
+        </message>
+        <message>
+            <source>Fin&amp;d product, measurand or source</source>
+            <translation>Produkt, Messgröße oder Quelle &amp;finden</translation>
+        </message>
+        <message>
+            <source>No limits yet. Add the limits of your products, each with the source it stands in and its date; Review then says of every result whether it lies inside, outside, or cannot be decided at its uncertainty.</source>
+            <translation>Noch keine Grenzwerte. Die Grenzwerte der eigenen Produkte hinzufügen, jeden mit der Quelle, in der er steht, und ihrem Datum; die Bewertung sagt dann zu jedem Ergebnis, ob es innerhalb oder außerhalb liegt oder bei seiner Unsicherheit nicht entscheidbar ist.</translation>
+        </message>
+        <message>
+            <source>No limit has all of these words. Take one away to find more.</source>
+            <translation>Kein Grenzwert hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
+        </message>
+        <message>
+            <source>&amp;Add a limit…</source>
+            <translation>Grenzwert &amp;hinzufügen…</translation>
+        </message>
+        <message>
+            <source>Version %1, saved by %2, %3. The versions before it stay on record.</source>
+            <translation>Version %1, gespeichert von %2, %3. Die Versionen davor bleiben verzeichnet.</translation>
+        </message>
+        <message>
+            <source>A limit of a product that is not saved yet</source>
+            <translation>Ein noch nicht gespeicherter Grenzwert eines Produkts</translation>
+        </message>
+        <message>
+            <source>Saved: %1, %2, %3.</source>
+            <translation>Gespeichert: %1, %2, %3.</translation>
+        </message>
+        <message>
+            <source>The limit is removed; the versions that had it stay on record.</source>
+            <translation>Der Grenzwert ist entfernt; die Versionen, die ihn enthielten, bleiben verzeichnet.</translation>
+        </message>
+        <message>
+            <source>There is nothing to save: it was saved like this already.</source>
+            <translation>Es gibt nichts zu speichern: Es wurde bereits so gespeichert.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LimitsSection</name>
+        <message>
+            <source>Measuring window</source>
+            <translation>Messfenster</translation>
+        </message>
+        <message>
+            <source>The last two may stay empty: then they are not judged.</source>
+            <translation>Die letzten beiden dürfen leer bleiben: Dann werden sie nicht beurteilt.</translation>
+        </message>
+        <message>
+            <source>Smallest net signal</source>
+            <translation>Kleinstes Nettosignal</translation>
+        </message>
+        <message>
+            <source>Largest net signal</source>
+            <translation>Größtes Nettosignal</translation>
+        </message>
+        <message>
+            <source>Largest absorbance</source>
+            <translation>Größte Extinktion</translation>
+        </message>
+        <message>
+            <source>What must remain of a falling reagent</source>
+            <translation>Was von einem abnehmenden Reagenz verbleiben muss</translation>
+        </message>
+        <message>
+            <source>What a run has to keep</source>
+            <translation>Was ein Lauf einhalten muss</translation>
+        </message>
+        <message>
+            <source>Leave empty what is not judged.</source>
+            <translation>Leer lassen, was nicht beurteilt wird.</translation>
+        </message>
+        <message>
+            <source>Largest signal of a blank</source>
+            <translation>Größtes Signal eines Blindwerts</translation>
+        </message>
+        <message>
+            <source>Recovery of the standard</source>
+            <translation>Wiederfindung des Standards</translation>
+        </message>
+        <message>
+            <source>%</source>
+            <translation>%</translation>
+        </message>
+        <message>
+            <source>Recovery of a spike</source>
+            <translation>Wiederfindung einer Aufstockung</translation>
+        </message>
+        <message>
+            <source>Duplicates differ by at most</source>
+            <translation>Doppelbestimmungen weichen voneinander ab um höchstens</translation>
+        </message>
+        <message>
+            <source>g/L</source>
+            <translation>g/L</translation>
+        </message>
+        <message>
+            <source>plus this share of the mean</source>
+            <translation>plus diesen Anteil des Mittelwerts</translation>
+        </message>
+        <message>
+            <source>Usual standard</source>
+            <translation>Üblicher Standard</translation>
+        </message>
+        <message>
+            <source>What a new run starts from.</source>
+            <translation>Wovon ein neuer Lauf ausgeht.</translation>
+        </message>
+        <message>
+            <source>Concentration</source>
+            <translation>Konzentration</translation>
+        </message>
+        <message>
+            <source>Loses</source>
+            <translation>Verliert</translation>
+        </message>
+        <message>
+            <source>% of its strength an hour</source>
+            <translation>% seines Gehalts pro Stunde</translation>
+        </message>
+        <message>
+            <source>Tubes of a rack</source>
+            <translation>Ansätze eines Racks</translation>
+        </message>
+        <message>
+            <source>How many a new run starts from. All empty: the method has no rule.</source>
+            <translation>Mit wie vielen ein neuer Lauf beginnt. Alle leer: Die Methode hat keine Vorgabe.</translation>
+        </message>
+        <message>
+            <source>Blanks</source>
+            <translation>Blindwerte</translation>
+        </message>
+        <message>
+            <source>Of each sample</source>
+            <translation>Je Probe</translation>
+        </message>
+        <message>
+            <source>Standards</source>
+            <translation>Standards</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LimitsView</name>
+        <message>
+            <source>A limit of a product</source>
+            <translation>Ein Grenzwert eines Produkts</translation>
+        </message>
+        <message>
+            <source>Change a limit</source>
+            <translation>Grenzwert ändern</translation>
+        </message>
+        <message>
+            <source>Thresho&amp;ld</source>
+            <translation>S&amp;chwellenwert</translation>
+        </message>
+        <message>
+            <source>&amp;Upper limit</source>
+            <translation>&amp;Oberer Grenzwert</translation>
+        </message>
+        <message>
+            <source>Still to be put right (%1), Enter goes there:</source>
+            <translation>Noch zu berichtigen (%1), Enter führt dorthin:</translation>
+        </message>
+        <message>
+            <source>A result is held against it as: %1, %2 in %3.</source>
+            <translation>Ein Ergebnis wird damit verglichen als: %1, %2 in %3.</translation>
+        </message>
+        <message>
+            <source>Nothing is saved yet: say why the list changes; the reason stands in the record.</source>
+            <translation>Noch ist nichts gespeichert: angeben, warum sich die Liste ändert; der Grund steht in der Aufzeichnung.</translation>
+        </message>
+        <message>
+            <source>Nothing is saved yet: first put right what the list names.</source>
+            <translation>Noch ist nichts gespeichert: zuerst berichtigen, was die Liste nennt.</translation>
+        </message>
+        <message>
+            <source>This is not saved: save it, or go back once more to drop what was typed.</source>
+            <translation>Das ist nicht gespeichert: speichern, oder noch einmal zurückgehen, um die Eingabe zu verwerfen.</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>Produc&amp;t</source>
+            <translation>&amp;Produkt</translation>
+        </message>
+        <message>
+            <source>As the samples of the shelf name it.</source>
+            <translation>Wie die Proben des Regals es nennen.</translation>
+        </message>
+        <message>
+            <source>&amp;Measurand</source>
+            <translation>&amp;Messgröße</translation>
+        </message>
+        <message>
+            <source>&amp;Kind</source>
+            <translation>&amp;Art</translation>
+        </message>
+        <message>
+            <source>&amp;Lower limit</source>
+            <translation>&amp;Unterer Grenzwert</translation>
+        </message>
+        <message>
+            <source>Un&amp;it</source>
+            <translation>&amp;Einheit</translation>
+        </message>
+        <message>
+            <source>Sour&amp;ce</source>
+            <translation>&amp;Quelle</translation>
+        </message>
+        <message>
+            <source>Where the limit stands: specification, contract, regulation with its article.</source>
+            <translation>Wo der Grenzwert steht: Spezifikation, Vertrag, Verordnung mit Artikel.</translation>
+        </message>
+        <message>
+            <source>&amp;As of</source>
+            <translation>S&amp;tand</translation>
+        </message>
+        <message>
+            <source>The day the source is of, or was read on, as 2026-12-31.</source>
+            <translation>Der Tag, von dem die Quelle ist oder an dem sie gelesen wurde, etwa 2026-12-31.</translation>
+        </message>
+        <message>
+            <source>Decision rul&amp;e</source>
+            <translation>Entscheidungs&amp;regel</translation>
+        </message>
+        <message>
+            <source>Guar&amp;d band</source>
+            <translation>Schutz&amp;band</translation>
+        </message>
+        <message>
+            <source>Its si&amp;ze</source>
+            <translation>Se&amp;ine Größe</translation>
+        </message>
+        <message>
+            <source>&amp;Reason of the change</source>
+            <translation>&amp;Grund der Änderung</translation>
+        </message>
+        <message>
+            <source>&amp;Save</source>
+            <translation>&amp;Speichern</translation>
+        </message>
+        <message>
+            <source>Take it awa&amp;y</source>
+            <translation>Ent&amp;fernen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LimitsWords</name>
+        <message>
+            <source>Maximum</source>
+            <translation>Höchstwert</translation>
+        </message>
+        <message>
+            <source>Minimum</source>
+            <translation>Mindestwert</translation>
+        </message>
+        <message>
+            <source>Range</source>
+            <translation>Bereich</translation>
+        </message>
+        <message>
+            <source>Label threshold</source>
+            <translation>Kennzeichnungsschwelle</translation>
+        </message>
+        <message>
+            <source>one-sided 95 % (1.64 u, more for few readings)</source>
+            <translation>einseitig 95 % (1.64 u, bei wenigen Ablesungen mehr)</translation>
+        </message>
+        <message>
+            <source>a multiple of the expanded uncertainty U</source>
+            <translation>ein Vielfaches der erweiterten Unsicherheit U</translation>
+        </message>
+        <message>
+            <source>fixed, in the unit of the limit</source>
+            <translation>fest, in der Einheit des Grenzwerts</translation>
+        </message>
+        <message>
+            <source>%1, one-sided 95 %</source>
+            <translation>%1, einseitig 95 %</translation>
+        </message>
+        <message>
+            <source>%1, %2 U</source>
+            <translation>%1, %2 U</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Inside up to the limit itself, outside beyond it; the uncertainty does not move the line.</source>
+            <translation>Innerhalb bis zum Grenzwert selbst, außerhalb jenseits davon; die Unsicherheit verschiebt die Linie nicht.</translation>
+        </message>
+        <message>
+            <source>Inside only up to the guard band before the limit, outside beyond the limit; between the two it cannot be decided.</source>
+            <translation>Innerhalb nur bis zum Schutzband vor dem Grenzwert, außerhalb jenseits des Grenzwerts; dazwischen nicht entscheidbar.</translation>
+        </message>
+        <message>
+            <source>Inside up to the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
+            <translation>Innerhalb bis zum Grenzwert, außerhalb erst ab dem Schutzband dahinter; dazwischen nicht entscheidbar.</translation>
+        </message>
+        <message>
+            <source>Inside only up to the guard band before the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
+            <translation>Innerhalb nur bis zum Schutzband vor dem Grenzwert, außerhalb erst ab dem Schutzband dahinter; dazwischen nicht entscheidbar.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LineSource</name>
+        <message>
+            <source>Not connected.</source>
+            <translation>Nicht verbunden.</translation>
+        </message>
+        <message>
+            <source>Connecting to %1.</source>
+            <translation>Verbinden mit %1.</translation>
+        </message>
+        <message>
+            <source>Connected to %1.</source>
+            <translation>Verbunden mit %1.</translation>
+        </message>
+        <message>
+            <source>The connection to %1 has ended: %2. Trying again until it is back.</source>
+            <translation>Die Verbindung mit %1 ist beendet: %2. Es wird weiter versucht, bis sie wieder besteht.</translation>
+        </message>
+        <message>
+            <source>No connection to %1: %2. Trying again until it is there.</source>
+            <translation>Keine Verbindung mit %1: %2. Es wird weiter versucht, bis sie besteht.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LinesModel</name>
+        <message>
+            <source>Line</source>
+            <translation>Zeile</translation>
+        </message>
+        <message>
+            <source>Absorbance</source>
+            <translation>Extinktion</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Link</name>
+        <message>
+            <source>Choose or type the serial port, as ttyUSB0.</source>
+            <translation>Die serielle Schnittstelle wählen oder eingeben, etwa ttyUSB0.</translation>
+        </message>
+        <message>
+            <source>Serial port: %1.</source>
+            <translation>Serielle Schnittstelle: %1.</translation>
+        </message>
+        <message>
+            <source>The speed is a whole number from %1 to %2 baud.</source>
+            <translation>Die Geschwindigkeit ist eine ganze Zahl von %1 bis %2 Baud.</translation>
+        </message>
+        <message>
+            <source>A sign has 7 or 8 data bits and 1 or 2 stop bits.</source>
+            <translation>Ein Zeichen hat 7 oder 8 Datenbits und 1 oder 2 Stoppbits.</translation>
+        </message>
+        <message>
+            <source>Type the photometer's name or address in the network.</source>
+            <translation>Den Namen oder die Adresse des Photometers im Netz eingeben.</translation>
+        </message>
+        <message>
+            <source>Host: %1.</source>
+            <translation>Host: %1.</translation>
+        </message>
+        <message>
+            <source>The port number is a whole number from 1 to 65535.</source>
+            <translation>Die Portnummer ist eine ganze Zahl von 1 bis 65535.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LinkForm</name>
+        <message>
+            <source>serial port</source>
+            <translation>serielle Schnittstelle</translation>
+        </message>
+        <message>
+            <source>network (TCP)</source>
+            <translation>Netz (TCP)</translation>
+        </message>
+        <message>
+            <source>Connected b&amp;y</source>
+            <translation>&amp;Verbunden über</translation>
+        </message>
+        <message>
+            <source>no parity</source>
+            <translation>keine Parität</translation>
+        </message>
+        <message>
+            <source>even parity</source>
+            <translation>gerade Parität</translation>
+        </message>
+        <message>
+            <source>odd parity</source>
+            <translation>ungerade Parität</translation>
+        </message>
+        <message>
+            <source>%1%2%3: %1 data bits, %4, 1 stop bit</source>
+            <translation>%1%2%3: %1 Datenbits, %4, 1 Stoppbit</translation>
+        </message>
+        <message>
+            <source>%1%2%3: %1 data bits, %4, 2 stop bits</source>
+            <translation>%1%2%3: %1 Datenbits, %4, 2 Stoppbits</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>hardware (RTS/CTS)</source>
+            <translation>Hardware (RTS/CTS)</translation>
+        </message>
+        <message>
+            <source>software (XON/XOFF)</source>
+            <translation>Software (XON/XOFF)</translation>
+        </message>
+        <message>
+            <source>Po&amp;rt</source>
+            <translation>S&amp;chnittstelle</translation>
+        </message>
+        <message>
+            <source>&amp;Speed (baud)</source>
+            <translation>&amp;Geschwindigkeit (Baud)</translation>
+        </message>
+        <message>
+            <source>&amp;Format</source>
+            <translation>&amp;Format</translation>
+        </message>
+        <message>
+            <source>F&amp;low control</source>
+            <translation>Fluss&amp;steuerung</translation>
+        </message>
+        <message>
+            <source>name or address</source>
+            <translation>Name oder Adresse</translation>
+        </message>
+        <message>
+            <source>1 to 65535</source>
+            <translation>1 bis 65535</translation>
+        </message>
+        <message>
+            <source>&amp;Host</source>
+            <translation>&amp;Host</translation>
+        </message>
+        <message>
+            <source>Port num&amp;ber</source>
+            <translation>Port&amp;nummer</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ListenDialog</name>
+        <message>
+            <source>What the sample lines give</source>
+            <translation>Was die Probezeilen ergeben</translation>
+        </message>
+        <message>
+            <source>Lines that came in, the last one on top</source>
+            <translation>Empfangene Zeilen, die letzte oben</translation>
+        </message>
+        <message>
+            <source>&amp;Connect</source>
+            <translation>&amp;Verbinden</translation>
+        </message>
+        <message>
+            <source>For&amp;get</source>
+            <translation>Ver&amp;gessen</translation>
+        </message>
+        <message>
+            <source>&amp;Use the lines that came in</source>
+            <translation>Empfangene &amp;Zeilen verwenden</translation>
+        </message>
+        <message>
+            <source>Stop lis&amp;tening</source>
+            <translation>&amp;Empfang beenden</translation>
+        </message>
+        <message>
+            <source>Take readings</source>
+            <translation>Ablesungen übernehmen</translation>
+        </message>
+        <message>
+            <source>Listen to a photometer</source>
+            <translation>Vom Photometer empfangen</translation>
+        </message>
+        <message>
+            <source>another one</source>
+            <translation>ein anderes</translation>
+        </message>
+        <message>
+            <source>Give the photometer a name to remember it by.</source>
+            <translation>Dem Photometer einen Namen geben, um es zu merken.</translation>
+        </message>
+        <message>
+            <source>Connect before readings are taken.</source>
+            <translation>Vor dem Übernehmen von Ablesungen verbinden.</translation>
+        </message>
+        <message>
+            <source>%1 Nothing is taken while this window is open.</source>
+            <translation>%1 Solange dieses Fenster offen ist, wird nichts übernommen.</translation>
+        </message>
+        <message>
+            <source>Dis&amp;connect</source>
+            <translation>&amp;Trennen</translation>
+        </message>
+        <message>
+            <source>Connection</source>
+            <translation>Verbindung</translation>
+        </message>
+        <message>
+            <source>&amp;Photometer</source>
+            <translation>&amp;Photometer</translation>
+        </message>
+        <message>
+            <source>Na&amp;me</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>to remember it by</source>
+            <translation>zum Merken</translation>
+        </message>
+        <message>
+            <source>How a line is read</source>
+            <translation>Wie eine Zeile gelesen wird</translation>
+        </message>
+        <message>
+            <source>Paste some lines of the photometer here, or use those that came in.</source>
+            <translation>Einige Zeilen des Photometers hier einfügen oder die empfangenen verwenden.</translation>
+        </message>
+        <message>
+            <source>Try it &amp;out on sample lines</source>
+            <translation>An Probezeilen &amp;ausprobieren</translation>
+        </message>
+        <message>
+            <source>What came in, the last line on top</source>
+            <translation>Empfangenes, die letzte Zeile oben</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Abbrechen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Listener</name>
+        <message>
+            <source>Not connected.</source>
+            <translation>Nicht verbunden.</translation>
+        </message>
+        <message>
+            <source>The connection ended in the middle of this line, so it is no reading.</source>
+            <translation>Die Verbindung endete mitten in dieser Zeile, sie ist also keine Ablesung.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LogoField</name>
+        <message>
+            <source>&amp;Load a picture…</source>
+            <translation>Bild &amp;laden…</translation>
+        </message>
+        <message>
+            <source>Remove &amp;it</source>
+            <translation>Bild &amp;entfernen</translation>
+        </message>
+        <message>
+            <source>Load the logo</source>
+            <translation>Logo laden</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.svg);;All files (*)</source>
+            <translation>Bilder (*.png *.svg);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>cannot be drawn</source>
+            <translation>kann nicht gezeichnet werden</translation>
+        </message>
+        <message>
+            <source>no logo</source>
+            <translation>kein Logo</translation>
+        </message>
+        <message>
+            <source>%1. On a report it is at most 48 mm wide and 20 mm high.</source>
+            <translation>%1. Auf einem Bericht ist es höchstens 48 mm breit und 20 mm hoch.</translation>
+        </message>
+        <message>
+            <source>A PNG or SVG picture; reports without one begin with the name alone.</source>
+            <translation>Ein PNG- oder SVG-Bild; Berichte ohne Bild beginnen nur mit dem Namen.</translation>
+        </message>
+        <message>
+            <source>Rep&amp;lace it…</source>
+            <translation>Bild e&amp;rsetzen…</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LogoFile</name>
+        <message>
+            <source>it cannot be drawn</source>
+            <translation>es kann nicht gezeichnet werden</translation>
+        </message>
+        <message>
+            <source>%1 was not taken: %2. Choose a PNG or SVG picture of at most %3 kB.</source>
+            <translation>%1 wurde nicht übernommen: %2. Ein PNG- oder SVG-Bild von höchstens %3 kB wählen.</translation>
+        </message>
+        <message>
+            <source>it cannot be opened (%1)</source>
+            <translation>es kann nicht geöffnet werden (%1)</translation>
+        </message>
+        <message>
+            <source>it has %1 kB</source>
+            <translation>es hat %1 kB</translation>
+        </message>
+        <message>
+            <source>it is neither a PNG nor an SVG picture</source>
+            <translation>es ist weder ein PNG- noch ein SVG-Bild</translation>
+        </message>
+        <message>
+            <source>SVG, %1 kB</source>
+            <translation>SVG, %1 kB</translation>
+        </message>
+        <message>
+            <source>PNG, %1 x %2 pixels, %3 kB</source>
+            <translation>PNG, %1 x %2 Pixel, %3 kB</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LossPicture</name>
+        <message>
+            <source>What was left of the standard, against its age</source>
+            <translation>Was vom Standard übrig war, gegen sein Alter</translation>
+        </message>
+        <message>
+            <source>age at use in h</source>
+            <translation>Alter bei Verwendung in h</translation>
+        </message>
+        <message>
+            <source>found in % of what was weighed in</source>
+            <translation>gefunden in % der Einwaage</translation>
+        </message>
+        <message>
+            <source>found</source>
+            <translation>gefunden</translation>
+        </message>
+        <message>
+            <source>fitted</source>
+            <translation>angepasst</translation>
+        </message>
+        <message>
+            <source>as stated</source>
+            <translation>wie angegeben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LotLabelForm</name>
+        <message>
+            <source>&amp;Reagent</source>
+            <translation>&amp;Reagenz</translation>
+        </message>
+        <message>
+            <source>&amp;Lot</source>
+            <translation>&amp;Charge</translation>
+        </message>
+        <message>
+            <source>Last good &amp;day</source>
+            <translation>Letzter Verwendungs&amp;tag</translation>
+        </message>
+        <message>
+            <source>&amp;Keeps once opened (days)</source>
+            <translation>Geöffnet &amp;haltbar (Tage)</translation>
+        </message>
+        <message>
+            <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
+            <translation>Etwa 2026-12-31, oder ein Monat wie 2026-12. Leer, wo keiner angegeben ist.</translation>
+        </message>
+        <message>
+            <source>Empty where nobody says.</source>
+            <translation>Leer, wo niemand etwas angibt.</translation>
+        </message>
+        <message>
+            <source>Say which reagent it is, by the name that the methods use.</source>
+            <translation>Angeben, welches Reagenz es ist, mit dem Namen, den die Methoden verwenden.</translation>
+        </message>
+        <message>
+            <source>Say which lot it is, as it stands on the label; of water or a buffer of your own the day it was made will do.</source>
+            <translation>Angeben, welche Charge es ist, wie auf dem Etikett; bei Wasser oder eigenem Puffer genügt der Tag der Herstellung.</translation>
+        </message>
+        <message>
+            <source>Last good day: %1</source>
+            <translation>Letzter Verwendungstag: %1</translation>
+        </message>
+        <message>
+            <source>Keeps once opened: give whole days, 1 or more, or nothing where nobody says.</source>
+            <translation>Geöffnet haltbar: ganze Tage angeben, 1 oder mehr, oder nichts, wo niemand etwas angibt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LotView</name>
+        <message>
+            <source>%1, lot %2</source>
+            <translation>%1, Charge %2</translation>
+        </message>
+        <message>
+            <source>left: %1</source>
+            <translation>übrig: %1</translation>
+        </message>
+        <message>
+            <source>last good day: %1</source>
+            <translation>letzter Verwendungstag: %1</translation>
+        </message>
+        <message>
+            <source>opened: %1</source>
+            <translation>geöffnet: %1</translation>
+        </message>
+        <message>
+            <source>keeps once opened: %1 days</source>
+            <translation>geöffnet haltbar: %1 Tage</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>By the ledger %1, of which runs took %2; left: %3.</source>
+            <translation>Laut Bestandsliste %1, davon durch Läufe entnommen %2; übrig: %3.</translation>
+        </message>
+        <message>
+            <source>It was opened</source>
+            <translation>Es wurde geöffnet</translation>
+        </message>
+        <message>
+            <source>Some was taken outside a run</source>
+            <translation>Außerhalb eines Laufs wurde etwas entnommen</translation>
+        </message>
+        <message>
+            <source>Some was spilt or thrown away</source>
+            <translation>Etwas wurde verschüttet oder entsorgt</translation>
+        </message>
+        <message>
+            <source>Another volume was found in it</source>
+            <translation>Ein anderes Volumen wurde darin gefunden</translation>
+        </message>
+        <message>
+            <source>Its label was noted wrongly</source>
+            <translation>Das Etikett wurde falsch notiert</translation>
+        </message>
+        <message>
+            <source>Vol&amp;ume found (mL)</source>
+            <translation>Gefundenes &amp;Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>Vol&amp;ume (mL)</source>
+            <translation>&amp;Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>What for (may b&amp;e empty)</source>
+            <translation>Wo&amp;für (darf leer sein)</translation>
+        </message>
+        <message>
+            <source>R&amp;eason</source>
+            <translation>&amp;Grund</translation>
+        </message>
+        <message>
+            <source>Say how much it is, in mL.</source>
+            <translation>Angeben, wie viel es ist, in mL.</translation>
+        </message>
+        <message>
+            <source>Say why; the ledger keeps it.</source>
+            <translation>Angeben, warum; die Bestandsliste bewahrt es auf.</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>Ledger of the container</source>
+            <translation>Bestandsliste des Gebindes</translation>
+        </message>
+        <message>
+            <source>Runs that took from it</source>
+            <translation>Läufe, die daraus entnahmen</translation>
+        </message>
+        <message>
+            <source>No run took from it yet. A run does so when a dose is ticked with this lot.</source>
+            <translation>Noch hat kein Lauf daraus entnommen. Ein Lauf tut es, wenn eine Zugabe mit dieser Charge abgehakt wird.</translation>
+        </message>
+        <message>
+            <source>Ledger</source>
+            <translation>Bestandsliste</translation>
+        </message>
+        <message>
+            <source>What it touched as &amp;CSV…</source>
+            <translation>Betroffenes als &amp;CSV…</translation>
+        </message>
+        <message>
+            <source>Every run that took from it and every result: for the day the supplier recalls it.</source>
+            <translation>Jeder Lauf, der daraus entnahm, und jedes Ergebnis: für den Tag, an dem der Lieferant die Charge zurückruft.</translation>
+        </message>
+        <message>
+            <source>What happened to it</source>
+            <translation>Was damit geschah</translation>
+        </message>
+        <message>
+            <source>Wh&amp;at</source>
+            <translation>&amp;Was</translation>
+        </message>
+        <message>
+            <source>Da&amp;y</source>
+            <translation>&amp;Tag</translation>
+        </message>
+        <message>
+            <source>&amp;Store it</source>
+            <translation>&amp;Speichern</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LotWords</name>
+        <message>
+            <source>more taken than it held</source>
+            <translation>mehr entnommen, als es enthielt</translation>
+        </message>
+        <message>
+            <source>used up</source>
+            <translation>aufgebraucht</translation>
+        </message>
+        <message>
+            <source>expired on %1</source>
+            <translation>abgelaufen am %1</translation>
+        </message>
+        <message>
+            <source>open too long, was good until %1</source>
+            <translation>zu lange geöffnet, war verwendbar bis %1</translation>
+        </message>
+        <message>
+            <source>good until tonight</source>
+            <translation>verwendbar bis heute Abend</translation>
+        </message>
+        <message>
+            <source>good until %1</source>
+            <translation>verwendbar bis %1</translation>
+        </message>
+        <message>
+            <source>too little for a tube</source>
+            <translation>zu wenig für einen Ansatz</translation>
+        </message>
+        <message>
+            <source>low, enough for tubes: %1</source>
+            <translation>knapp, reicht für Ansätze: %1</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>in use</source>
+            <translation>in Gebrauch</translation>
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation>nicht geöffnet</translation>
+        </message>
+        <message>
+            <source>Key the day as 2026-12-31.</source>
+            <translation>Den Tag wie 2026-12-31 eingeben.</translation>
+        </message>
+        <message>
+            <source>This is no day. Key it as 2026-12-31; a month alone, as 2026-12, is its last day.</source>
+            <translation>Das ist kein Tag. Wie 2026-12-31 eingeben; ein Monat allein, wie 2026-12, steht für seinen letzten Tag.</translation>
+        </message>
+        <message>
+            <source>received</source>
+            <translation>eingegangen</translation>
+        </message>
+        <message>
+            <source>taken outside a run</source>
+            <translation>außerhalb eines Laufs entnommen</translation>
+        </message>
+        <message>
+            <source>thrown away</source>
+            <translation>entsorgt</translation>
+        </message>
+        <message>
+            <source>corrected to what was found</source>
+            <translation>auf den gefundenen Bestand berichtigt</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LotsModel</name>
+        <message>
+            <source>Reagent</source>
+            <translation>Reagenz</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Charge</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Übrig</translation>
+        </message>
+        <message>
+            <source>Last good day</source>
+            <translation>Letzter Verwendungstag</translation>
+        </message>
+        <message>
+            <source>Opened</source>
+            <translation>Geöffnet</translation>
+        </message>
+        <message>
+            <source>Opened, good until</source>
+            <translation>Geöffnet, verwendbar bis</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LotsPage</name>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation>Chargen</translation>
+        </message>
+        <message>
+            <source>Containers of reagents</source>
+            <translation>Gebinde der Reagenzien</translation>
+        </message>
+        <message>
+            <source>Fin&amp;d reagent, lot or state</source>
+            <translation>Reagenz, Charge oder Status &amp;finden</translation>
+        </message>
+        <message>
+            <source>No container is in hand. Receive the reagents, water and buffers there are; plans then say whether they are enough.</source>
+            <translation>Kein Gebinde ist vorhanden. Vorhandene Reagenzien, Wasser und Puffer einbuchen; Pläne sagen dann, ob sie reichen.</translation>
+        </message>
+        <message>
+            <source>No container has all of these words. Take one away to find more.</source>
+            <translation>Kein Gebinde hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
+        </message>
+        <message>
+            <source>Used &amp;up too</source>
+            <translation>Auch &amp;aufgebrauchte</translation>
+        </message>
+        <message>
+            <source>&amp;Receive a container…</source>
+            <translation>Gebinde &amp;einbuchen…</translation>
+        </message>
+        <message>
+            <source>Noted as opened on %1.</source>
+            <translation>Als geöffnet vermerkt am %1.</translation>
+        </message>
+        <message>
+            <source>%1 taken.</source>
+            <translation>%1 entnommen.</translation>
+        </message>
+        <message>
+            <source>%1 thrown away.</source>
+            <translation>%1 entsorgt.</translation>
+        </message>
+        <message>
+            <source>Corrected: %1 are left in it.</source>
+            <translation>Berichtigt: %1 sind darin übrig.</translation>
+        </message>
+        <message>
+            <source>The label is corrected; what was decided on the old one keeps it.</source>
+            <translation>Das Etikett ist berichtigt; was nach dem alten entschieden wurde, behält es.</translation>
+        </message>
+        <message>
+            <source>What happened to a lot, not stored yet</source>
+            <translation>Was mit einer Charge geschah, noch nicht gespeichert</translation>
+        </message>
+        <message>
+            <source>In the book: %1, lot %2, %3. The label stays here for the next container of it.</source>
+            <translation>Im Buch: %1, Charge %2, %3. Das Etikett bleibt hier für das nächste Gebinde davon stehen.</translation>
+        </message>
+        <message>
+            <source>%1 Its last good day, %2, is past already.</source>
+            <translation>%1 Der letzte Verwendungstag, %2, ist bereits vorbei.</translation>
+        </message>
+        <message>
+            <source>Save what the container touched</source>
+            <translation>Betroffenes des Gebindes speichern</translation>
+        </message>
+        <message>
+            <source>lot %1.csv</source>
+            <translation>charge %1.csv</translation>
+        </message>
+        <message>
+            <source>CSV files (*.csv)</source>
+            <translation>CSV-Dateien (*.csv)</translation>
+        </message>
+        <message>
+            <source>%1 was written: every run that took from it, a row for each result.</source>
+            <translation>%1 wurde geschrieben: jeder Lauf, der daraus entnahm, eine Zeile je Ergebnis.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MainWindow</name>
+        <message>
+            <source>About Plateau</source>
+            <translation>Über Plateau</translation>
+        </message>
+        <message>
+            <source>These method files cannot be used and are left out:
+%1</source>
+            <translation>Diese Methodendateien sind nicht verwendbar und bleiben weg:
+%1</translation>
+        </message>
+        <message>
+            <source>The computer's clock was set: %1. The timers go on by a clock that nobody can set, so nothing is due earlier or later; the notebook has a record of it.</source>
+            <translation>Die Uhr des Rechners wurde gestellt: %1. Die Zeitmesser laufen nach einer Uhr weiter, die niemand stellen kann, nichts wird also früher oder später fällig; das Laborjournal hat eine Aufzeichnung davon.</translation>
+        </message>
+        <message>
+            <source>The settings hold until the program ends; they could not be kept for the next time.</source>
+            <translation>Die Einstellungen gelten, bis das Programm endet; für das nächste Mal konnten sie nicht behalten werden.</translation>
+        </message>
+        <message>
+            <source>Open run file</source>
+            <translation>Laufdatei öffnen</translation>
+        </message>
+        <message>
+            <source>Run files (*.json);;All files (*)</source>
+            <translation>Laufdateien (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Rack %1, %2</source>
+            <translation>Rack %1, %2</translation>
+        </message>
+        <message>
+            <source>Plateau</source>
+            <translation>Plateau</translation>
+        </message>
+        <message>
+            <source>Rack %1: typed and not stored, but kept where it was typed: %2.</source>
+            <translation>Rack %1: eingegeben und nicht gespeichert, aber am Ort der Eingabe behalten: %2.</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>A new run that is not on the bench yet</source>
+            <translation>Ein neuer Lauf, der noch nicht in Arbeit ist</translation>
+        </message>
+        <message>
+            <source>Not stored yet</source>
+            <translation>Noch nicht gespeichert</translation>
+        </message>
+        <message>
+            <source>This was typed and is not stored; it is lost when the window closes:
+
+%1</source>
+            <translation>Das wurde eingegeben und ist nicht gespeichert; es geht verloren, wenn das Fenster schließt:
+
+%1</translation>
+        </message>
+        <message>
+            <source>&amp;Close without it</source>
+            <translation>Ohne Speichern &amp;schließen</translation>
+        </message>
+        <message>
+            <source>&amp;Stay</source>
+            <translation>&amp;Bleiben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MappingForm</name>
+        <message>
+            <source>Leave out empty &amp;lines</source>
+            <translation>Leere &amp;Zeilen weglassen</translation>
+        </message>
+        <message>
+            <source>tabs</source>
+            <translation>Tabulatoren</translation>
+        </message>
+        <message>
+            <source>semicolons</source>
+            <translation>Semikolons</translation>
+        </message>
+        <message>
+            <source>commas</source>
+            <translation>Kommas</translation>
+        </message>
+        <message>
+            <source>blanks</source>
+            <translation>Leerzeichen</translation>
+        </message>
+        <message>
+            <source>as it stands</source>
+            <translation>wie es steht</translation>
+        </message>
+        <message>
+            <source>last line first</source>
+            <translation>letzte Zeile zuerst</translation>
+        </message>
+        <message>
+            <source>none, the order tells</source>
+            <translation>keine, nach der Reihenfolge</translation>
+        </message>
+        <message>
+            <source>&amp;Columns parted by</source>
+            <translation>&amp;Spalten getrennt durch</translation>
+        </message>
+        <message>
+            <source>&amp;Decimal sign</source>
+            <translation>&amp;Dezimalzeichen</translation>
+        </message>
+        <message>
+            <source>&amp;Absorbance in column</source>
+            <translation>&amp;Extinktion in Spalte</translation>
+        </message>
+        <message>
+            <source>T&amp;ube in column</source>
+            <translation>&amp;Ansatz in Spalte</translation>
+        </message>
+        <message>
+            <source>Lines of &amp;heading</source>
+            <translation>&amp;Überschriftzeilen</translation>
+        </message>
+        <message>
+            <source>&amp;Order</source>
+            <translation>&amp;Reihenfolge</translation>
+        </message>
+        <message>
+            <source>&amp;Encoding</source>
+            <translation>&amp;Kodierung</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MatrixText</name>
+        <message>
+            <source>Clear and colourless</source>
+            <translation>Klar und farblos</translation>
+        </message>
+        <message>
+            <source>Coloured</source>
+            <translation>Gefärbt</translation>
+        </message>
+        <message>
+            <source>Turbid</source>
+            <translation>Trüb</translation>
+        </message>
+        <message>
+            <source>Carbonated</source>
+            <translation>Kohlensäurehaltig</translation>
+        </message>
+        <message>
+            <source>Fatty</source>
+            <translation>Fetthaltig</translation>
+        </message>
+        <message>
+            <source>Rich in protein</source>
+            <translation>Proteinreich</translation>
+        </message>
+        <message>
+            <source>Solid</source>
+            <translation>Fest</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MeasuresSection</name>
+        <message>
+            <source>Measurands</source>
+            <translation>Messgrößen</translation>
+        </message>
+        <message>
+            <source>M: molar mass. n: molecules of the chromophore formed or used for each molecule. From, to: what samples usually hold. </source>
+            <translation>M: molare Masse. n: gebildete oder verbrauchte Chromophormoleküle je Molekül. Von, bis: was Proben gewöhnlich enthalten. </translation>
+        </message>
+        <message>
+            <source>Quantities that come from others</source>
+            <translation>Größen, die aus anderen stammen</translation>
+        </message>
+        <message>
+            <source>One row for each part: its result times a number, -1 to subtract. Rows of one name are added up.</source>
+            <translation>Eine Zeile je Teil: sein Ergebnis mal eine Zahl, -1 zum Abziehen. Zeilen mit demselben Namen werden addiert.</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Short name</source>
+            <translation>Kurzname</translation>
+        </message>
+        <message>
+            <source>made from the name</source>
+            <translation>aus dem Namen gebildet</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodActWords</name>
+        <message>
+            <source>%1, saved by %2</source>
+            <translation>%1, gespeichert von %2</translation>
+        </message>
+        <message>
+            <source>%1, saved by %2: %3</source>
+            <translation>%1, gespeichert von %2: %3</translation>
+        </message>
+        <message>
+            <source>%1, imported from %3 by %2</source>
+            <translation>%1, importiert aus %3 von %2</translation>
+        </message>
+        <message>
+            <source>%1, retired by %2: %3</source>
+            <translation>%1, deaktiviert von %2: %3</translation>
+        </message>
+        <message>
+            <source>%1, reinstated by %2: %3</source>
+            <translation>%1, reaktiviert von %2: %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodBook</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodDraft</name>
+        <message>
+            <source>must lie between 0 and 100 %, not %1</source>
+            <translation>muss zwischen 0 und 100 % liegen, nicht %1</translation>
+        </message>
+        <message>
+            <source>say which component is added</source>
+            <translation>angeben, welche Komponente zugegeben wird</translation>
+        </message>
+        <message>
+            <source>this wavelength is in the table already; keep one of the two</source>
+            <translation>diese Wellenlänge steht bereits in der Tabelle; eine der beiden behalten</translation>
+        </message>
+        <message>
+            <source>Water</source>
+            <translation>Wasser</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Starter</source>
+            <translation>Startreagenz</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodEditor</name>
+        <message>
+            <source>%1 (stays: runs and files know the method by it)</source>
+            <translation>%1 (bleibt: Läufe und Dateien kennen die Methode daran)</translation>
+        </message>
+        <message>
+            <source>Still to be put right (%1), Enter goes there:</source>
+            <translation>Noch zu berichtigen (%1), Enter führt dorthin:</translation>
+        </message>
+        <message>
+            <source>%1 Worth a look:</source>
+            <translation>%1 Ansehenswert:</translation>
+        </message>
+        <message>
+            <source>Nothing stands in the way of saving.</source>
+            <translation>Dem Speichern steht nichts im Weg.</translation>
+        </message>
+        <message>
+            <source>It can be saved. Worth a look:</source>
+            <translation>Speichern ist möglich. Ansehenswert:</translation>
+        </message>
+        <message>
+            <source>%1, copy</source>
+            <translation>%1, Kopie</translation>
+        </message>
+        <message>
+            <source>will be saved as the next version, after version %1</source>
+            <translation>wird als nächste Version gespeichert, nach Version %1</translation>
+        </message>
+        <message>
+            <source>will be saved as version 1</source>
+            <translation>wird als Version 1 gespeichert</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>A method without a name yet</source>
+            <translation>Eine Methode noch ohne Namen</translation>
+        </message>
+        <message>
+            <source>made from the name: %1</source>
+            <translation>aus dem Namen gebildet: %1</translation>
+        </message>
+        <message>
+            <source>made from the name</source>
+            <translation>aus dem Namen gebildet</translation>
+        </message>
+        <message>
+            <source>%1 is the short name of the method %2; choose another, or open that method and make its next version</source>
+            <translation>%1 ist der Kurzname der Methode %2; einen anderen wählen oder jene Methode öffnen und ihre nächste Version erstellen</translation>
+        </message>
+        <message>
+            <source>There is nothing to save: version %1 says exactly this.</source>
+            <translation>Es gibt nichts zu speichern: Version %1 sagt genau das.</translation>
+        </message>
+        <message>
+            <source>%1 It is retired; reinstate it to use it.</source>
+            <translation>%1 Sie ist deaktiviert; zum Verwenden reaktivieren.</translation>
+        </message>
+        <message>
+            <source>The method is not saved yet: first put right what the list names.</source>
+            <translation>Die Methode ist noch nicht gespeichert: zuerst berichtigen, was die Liste nennt.</translation>
+        </message>
+        <message>
+            <source>Say in the line above what was changed and why, then press Enter; the method's history keeps it.</source>
+            <translation>In der Zeile oben angeben, was geändert wurde und warum, dann Enter drücken; der Verlauf der Methode bewahrt es auf.</translation>
+        </message>
+        <message>
+            <source>There are changes that are not saved. Leave again to drop them, or save first.</source>
+            <translation>Es gibt nicht gespeicherte Änderungen. Noch einmal verlassen, um sie zu verwerfen, oder zuerst speichern.</translation>
+        </message>
+        <message>
+            <source>&amp;Save method</source>
+            <translation>Methode &amp;speichern</translation>
+        </message>
+        <message>
+            <source>&amp;Leave</source>
+            <translation>&amp;Verlassen</translation>
+        </message>
+        <message>
+            <source>&amp;What was changed and why</source>
+            <translation>&amp;Was geändert wurde und warum</translation>
+        </message>
+        <message>
+            <source>%1  %2</source>
+            <translation>%1  %2</translation>
+        </message>
+        <message>
+            <source>Sections of the method</source>
+            <translation>Abschnitte der Methode</translation>
+        </message>
+        <message>
+            <source>Alt with the section's number goes there from anywhere.</source>
+            <translation>Alt mit der Nummer des Abschnitts führt von überall dorthin.</translation>
+        </message>
+        <message>
+            <source>What it measures</source>
+            <translation>Was sie misst</translation>
+        </message>
+        <message>
+            <source>Recipe</source>
+            <translation>Vorschrift</translation>
+        </message>
+        <message>
+            <source>Readings and signal</source>
+            <translation>Ablesungen und Signal</translation>
+        </message>
+        <message>
+            <source>Limits</source>
+            <translation>Grenzwerte</translation>
+        </message>
+        <message>
+            <source>Text and cautions</source>
+            <translation>Text und Warnhinweise</translation>
+        </message>
+        <message>
+            <source>Try it</source>
+            <translation>Ausprobieren</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodFiles</name>
+        <message>
+            <source>Nothing was imported, since the file cannot be used:</source>
+            <translation>Nichts wurde importiert, da die Datei nicht verwendbar ist:</translation>
+        </message>
+        <message>
+            <source>and %1 more</source>
+            <translation>und %1 weitere</translation>
+        </message>
+        <message>
+            <source>The method could not be written to %1: %2. Choose another place; nothing else changed.</source>
+            <translation>Die Methode konnte nicht nach %1 geschrieben werden: %2. Einen anderen Ort wählen; sonst hat sich nichts geändert.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodPlaces</name>
+        <message>
+            <source>short name</source>
+            <translation>Kurzname</translation>
+        </message>
+        <message>
+            <source>name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>principle</source>
+            <translation>Prinzip</translation>
+        </message>
+        <message>
+            <source>chromophore</source>
+            <translation>Chromophor</translation>
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>components</source>
+            <translation>Komponenten</translation>
+        </message>
+        <message>
+            <source>volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>allowed volumes</source>
+            <translation>zulässige Volumina</translation>
+        </message>
+        <message>
+            <source>sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>diluent</source>
+            <translation>Verdünnungsmittel</translation>
+        </message>
+        <message>
+            <source>starter</source>
+            <translation>Startreagenz</translation>
+        </message>
+        <message>
+            <source>steps</source>
+            <translation>Schritte</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>temperature</source>
+            <translation>Temperatur</translation>
+        </message>
+        <message>
+            <source>measurands</source>
+            <translation>Messgrößen</translation>
+        </message>
+        <message>
+            <source>molar mass</source>
+            <translation>molare Masse</translation>
+        </message>
+        <message>
+            <source>chromophore per molecule</source>
+            <translation>Chromophor je Molekül</translation>
+        </message>
+        <message>
+            <source>usual concentrations</source>
+            <translation>übliche Konzentrationen</translation>
+        </message>
+        <message>
+            <source>signal</source>
+            <translation>Signal</translation>
+        </message>
+        <message>
+            <source>from reading</source>
+            <translation>von Ablesung</translation>
+        </message>
+        <message>
+            <source>to reading</source>
+            <translation>bis Ablesung</translation>
+        </message>
+        <message>
+            <source>middle reading</source>
+            <translation>mittlere Ablesung</translation>
+        </message>
+        <message>
+            <source>quantities that come from others</source>
+            <translation>Größen, die aus anderen stammen</translation>
+        </message>
+        <message>
+            <source>measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>times</source>
+            <translation>mal</translation>
+        </message>
+        <message>
+            <source>measuring window</source>
+            <translation>Messfenster</translation>
+        </message>
+        <message>
+            <source>smallest net signal</source>
+            <translation>kleinstes Nettosignal</translation>
+        </message>
+        <message>
+            <source>largest net signal</source>
+            <translation>größtes Nettosignal</translation>
+        </message>
+        <message>
+            <source>largest absorbance</source>
+            <translation>größte Extinktion</translation>
+        </message>
+        <message>
+            <source>absorbance that must remain</source>
+            <translation>Extinktion, die verbleiben muss</translation>
+        </message>
+        <message>
+            <source>what a run has to keep</source>
+            <translation>was ein Lauf einhalten muss</translation>
+        </message>
+        <message>
+            <source>largest signal of a blank</source>
+            <translation>größtes Signal eines Blindwerts</translation>
+        </message>
+        <message>
+            <source>recovery of the standard</source>
+            <translation>Wiederfindung des Standards</translation>
+        </message>
+        <message>
+            <source>recovery of a spike</source>
+            <translation>Wiederfindung einer Aufstockung</translation>
+        </message>
+        <message>
+            <source>duplicates</source>
+            <translation>Doppelbestimmungen</translation>
+        </message>
+        <message>
+            <source>differ by at most</source>
+            <translation>Abweichung höchstens</translation>
+        </message>
+        <message>
+            <source>share of the mean</source>
+            <translation>Anteil des Mittelwerts</translation>
+        </message>
+        <message>
+            <source>usual standard</source>
+            <translation>üblicher Standard</translation>
+        </message>
+        <message>
+            <source>concentration</source>
+            <translation>Konzentration</translation>
+        </message>
+        <message>
+            <source>loss per hour</source>
+            <translation>Verlust pro Stunde</translation>
+        </message>
+        <message>
+            <source>tubes of a rack</source>
+            <translation>Ansätze eines Racks</translation>
+        </message>
+        <message>
+            <source>blanks</source>
+            <translation>Blindwerte</translation>
+        </message>
+        <message>
+            <source>of each sample</source>
+            <translation>je Probe</translation>
+        </message>
+        <message>
+            <source>standards</source>
+            <translation>Standards</translation>
+        </message>
+        <message>
+            <source>reading taken as a series</source>
+            <translation>als Ablesereihe vorgenommene Ablesung</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>Ablesung</translation>
+        </message>
+        <message>
+            <source>readings on the line</source>
+            <translation>Ablesungen auf der Geraden</translation>
+        </message>
+        <message>
+            <source>component</source>
+            <translation>Komponente</translation>
+        </message>
+        <message>
+            <source>step %1</source>
+            <translation>Schritt %1</translation>
+        </message>
+        <message>
+            <source>part %1</source>
+            <translation>Teil %1</translation>
+        </message>
+        <message>
+            <source>caution %1</source>
+            <translation>Warnhinweis %1</translation>
+        </message>
+        <message>
+            <source>reaction %1</source>
+            <translation>Reaktion %1</translation>
+        </message>
+        <message>
+            <source>what interferes, line %1</source>
+            <translation>was stört, Zeile %1</translation>
+        </message>
+        <message>
+            <source>preparation of the sample</source>
+            <translation>Vorbereitung der Probe</translation>
+        </message>
+        <message>
+            <source>from</source>
+            <translation>von</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>the %1</source>
+            <translation>„%1“</translation>
+        </message>
+        <message>
+            <source>absorptivity at %1 nm</source>
+            <translation>Extinktionskoeffizient bei %1 nm</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodStandings</name>
+        <message>
+            <source>earlier version</source>
+            <translation>frühere Version</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>retired</source>
+            <translation>deaktiviert</translation>
+        </message>
+        <message>
+            <source>in use, kept apart</source>
+            <translation>in Gebrauch, getrennt geführt</translation>
+        </message>
+        <message>
+            <source>in use</source>
+            <translation>in Gebrauch</translation>
+        </message>
+        <message>
+            <source>on record</source>
+            <translation>verzeichnet</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodText</name>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, Version %2</translation>
+        </message>
+        <message>
+            <source>Made with a template whose volumes nobody confirmed: %1.</source>
+            <translation>Mit einer Vorlage erstellt, deren Volumina niemand bestätigt hat: %1.</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodUncertaintiesForm</name>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>A</source>
+            <translation>A</translation>
+        </message>
+        <message>
+            <source>Absorbance of one reading</source>
+            <translation>Extinktion einer Ablesung</translation>
+        </message>
+        <message>
+            <source>ε %</source>
+            <translation>ε %</translation>
+        </message>
+        <message>
+            <source>Absorptivity, in %</source>
+            <translation>Extinktionskoeffizient, in %</translation>
+        </message>
+        <message>
+            <source>path %</source>
+            <translation>Schicht %</translation>
+        </message>
+        <message>
+            <source>Path length, in %</source>
+            <translation>Schichtdicke, in %</translation>
+        </message>
+        <message>
+            <source>V %</source>
+            <translation>V %</translation>
+        </message>
+        <message>
+            <source>Total volume of the tube, in %</source>
+            <translation>Gesamtvolumen des Ansatzes, in %</translation>
+        </message>
+        <message>
+            <source>sample %</source>
+            <translation>Probe %</translation>
+        </message>
+        <message>
+            <source>Sample volume, in %</source>
+            <translation>Probenvolumen, in %</translation>
+        </message>
+        <message>
+            <source>dilution %</source>
+            <translation>Verdünnung %</translation>
+        </message>
+        <message>
+            <source>Each dilution step, in %</source>
+            <translation>Jeder Verdünnungsschritt, in %</translation>
+        </message>
+        <message>
+            <source>extract %</source>
+            <translation>Extrakt %</translation>
+        </message>
+        <message>
+            <source>Extract of a solid, in %</source>
+            <translation>Extrakt eines Feststoffs, in %</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>Uncertainties by method</source>
+            <translation>Unsicherheiten nach Methode</translation>
+        </message>
+        <message>
+            <source>What your laboratory knows of one method, from its validation say. A number here comes before the photometer's and the glassware's, in every run by that method that is planned from now on; an empty cell leaves it to them. Standard uncertainties (k = 1); the source is needed. %1</source>
+            <translation>Was das Labor von einer Methode weiß, etwa aus ihrer Validierung. Eine Zahl hier geht denen des Photometers und der Volumenmessgeräte vor, in jedem Lauf nach dieser Methode, der ab jetzt geplant wird; eine leere Zelle überlässt es ihnen. Standardunsicherheiten (k = 1); die Quelle ist nötig. %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodView</name>
+        <message>
+            <source>&amp;Back to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>What was done with it</source>
+            <translation>Was mit ihr getan wurde</translation>
+        </message>
+        <message>
+            <source>About the method</source>
+            <translation>Über die Methode</translation>
+        </message>
+        <message>
+            <source>&amp;Method</source>
+            <translation>&amp;Methode</translation>
+        </message>
+        <message>
+            <source>Ver&amp;sions</source>
+            <translation>&amp;Versionen</translation>
+        </message>
+        <message>
+            <source>Histor&amp;y</source>
+            <translation>Verlau&amp;f</translation>
+        </message>
+        <message>
+            <source>&amp;Change…</source>
+            <translation>&amp;Ändern…</translation>
+        </message>
+        <message>
+            <source>New from &amp;this…</source>
+            <translation>&amp;Neu aus dieser…</translation>
+        </message>
+        <message>
+            <source>E&amp;xport to a file…</source>
+            <translation>In eine Datei e&amp;xportieren…</translation>
+        </message>
+        <message>
+            <source>Version %1, %2, %3; runs: %4</source>
+            <translation>Version %1, %2, %3; Läufe: %4</translation>
+        </message>
+        <message>
+            <source>&amp;Reason to use it again</source>
+            <translation>&amp;Grund, sie wieder zu verwenden</translation>
+        </message>
+        <message>
+            <source>&amp;Reason to retire it</source>
+            <translation>&amp;Grund, sie zu deaktivieren</translation>
+        </message>
+        <message>
+            <source>Re&amp;instate</source>
+            <translation>&amp;Reaktivieren</translation>
+        </message>
+        <message>
+            <source>Ret&amp;ire</source>
+            <translation>&amp;Deaktivieren</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodViewText</name>
+        <message>
+            <source>%1 to %2 %3</source>
+            <translation>%1 bis %2 %3</translation>
+        </message>
+        <message>
+            <source>add %1 mL %2</source>
+            <translation>%1 mL %2 zugeben</translation>
+        </message>
+        <message>
+            <source>add %1</source>
+            <translation>%1 zugeben</translation>
+        </message>
+        <message>
+            <source>mix</source>
+            <translation>mischen</translation>
+        </message>
+        <message>
+            <source>min</source>
+            <translation>min</translation>
+        </message>
+        <message>
+            <source>wait %1 at %2</source>
+            <translation>%1 bei %2 warten</translation>
+        </message>
+        <message>
+            <source>wait %1</source>
+            <translation>%1 warten</translation>
+        </message>
+        <message>
+            <source>read %1</source>
+            <translation>%1 ablesen</translation>
+        </message>
+        <message>
+            <source>Cautions</source>
+            <translation>Warnhinweise</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>Principle</source>
+            <translation>Prinzip</translation>
+        </message>
+        <message>
+            <source>Reactions</source>
+            <translation>Reaktionen</translation>
+        </message>
+        <message>
+            <source>%1 by %2</source>
+            <translation>%1 durch %2</translation>
+        </message>
+        <message>
+            <source>What it measures</source>
+            <translation>Was sie misst</translation>
+        </message>
+        <message>
+            <source>%1 g/mol</source>
+            <translation>%1 g/mol</translation>
+        </message>
+        <message>
+            <source>%1 %2 per molecule</source>
+            <translation>%1 %2 je Molekül</translation>
+        </message>
+        <message>
+            <source>usually %1</source>
+            <translation>gewöhnlich %1</translation>
+        </message>
+        <message>
+            <source>What comes from other results</source>
+            <translation>Was aus anderen Ergebnissen stammt</translation>
+        </message>
+        <message>
+            <source>Photometer</source>
+            <translation>Photometer</translation>
+        </message>
+        <message>
+            <source>%1 L/(mol cm) at %2 nm</source>
+            <translation>%1 L/(mol cm) bei %2 nm</translation>
+        </message>
+        <message>
+            <source>that of the chromophore</source>
+            <translation>der des Chromophors</translation>
+        </message>
+        <message>
+            <source>Chromophore</source>
+            <translation>Chromophor</translation>
+        </message>
+        <message>
+            <source>%1, made by the reaction</source>
+            <translation>%1, durch die Reaktion gebildet</translation>
+        </message>
+        <message>
+            <source>%1, used up by the reaction</source>
+            <translation>%1, durch die Reaktion verbraucht</translation>
+        </message>
+        <message>
+            <source>Wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>%1 nm</source>
+            <translation>%1 nm</translation>
+        </message>
+        <message>
+            <source>Path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>%1 mm</source>
+            <translation>%1 mm</translation>
+        </message>
+        <message>
+            <source>Absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>Readings</source>
+            <translation>Ablesungen</translation>
+        </message>
+        <message>
+            <source>as read</source>
+            <translation>wie abgelesen</translation>
+        </message>
+        <message>
+            <source>brought to the final volume</source>
+            <translation>auf das Endvolumen bezogen</translation>
+        </message>
+        <message>
+            <source>sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>diluent</source>
+            <translation>Verdünnungsmittel</translation>
+        </message>
+        <message>
+            <source>starter</source>
+            <translation>Startreagenz</translation>
+        </message>
+        <message>
+            <source>%1 allowed</source>
+            <translation>zulässig %1</translation>
+        </message>
+        <message>
+            <source>suspension: swirl before use</source>
+            <translation>Suspension: vor Gebrauch umschwenken</translation>
+        </message>
+        <message>
+            <source>Components</source>
+            <translation>Komponenten</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 mL</translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <translation>Schritte</translation>
+        </message>
+        <message>
+            <source>%1 is a series; a line through its last %2 readings is taken back to the moment %3 was added.</source>
+            <translation>%1 ist eine Ablesereihe; eine Gerade durch die letzten %2 Ablesungen wird auf den Zeitpunkt der Zugabe von %3 zurückgeführt.</translation>
+        </message>
+        <message>
+            <source>Measuring window and acceptance</source>
+            <translation>Messfenster und Annahme</translation>
+        </message>
+        <message>
+            <source>Net signal</source>
+            <translation>Nettosignal</translation>
+        </message>
+        <message>
+            <source>Largest absorbance</source>
+            <translation>Größte Extinktion</translation>
+        </message>
+        <message>
+            <source>Absorbance that must remain</source>
+            <translation>Extinktion, die verbleiben muss</translation>
+        </message>
+        <message>
+            <source>Largest blank signal</source>
+            <translation>Größtes Blindwertsignal</translation>
+        </message>
+        <message>
+            <source>Recovery of a standard</source>
+            <translation>Wiederfindung eines Standards</translation>
+        </message>
+        <message>
+            <source>Recovery of a spike</source>
+            <translation>Wiederfindung einer Aufstockung</translation>
+        </message>
+        <message>
+            <source>Repeatability</source>
+            <translation>Wiederholpräzision</translation>
+        </message>
+        <message>
+            <source>r = %1 g/L + %2 % of the mean</source>
+            <translation>r = %1 g/L + %2 % des Mittelwerts</translation>
+        </message>
+        <message>
+            <source>Usual standard</source>
+            <translation>Üblicher Standard</translation>
+        </message>
+        <message>
+            <source>%1 g/L</source>
+            <translation>%1 g/L</translation>
+        </message>
+        <message>
+            <source>The standard loses</source>
+            <translation>Der Standard verliert</translation>
+        </message>
+        <message>
+            <source>%1 % in an hour</source>
+            <translation>%1 % pro Stunde</translation>
+        </message>
+        <message>
+            <source>Tubes of a rack</source>
+            <translation>Ansätze eines Racks</translation>
+        </message>
+        <message>
+            <source>blanks: %1, of each sample: %2, standards: %3</source>
+            <translation>Blindwerte: %1, je Probe: %2, Standards: %3</translation>
+        </message>
+        <message>
+            <source>Preparation of samples</source>
+            <translation>Vorbereitung der Proben</translation>
+        </message>
+        <message>
+            <source>What interferes</source>
+            <translation>Was stört</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodsModel</name>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Version</source>
+            <translation>Version</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+        <message>
+            <source>Where it comes from</source>
+            <translation>Woher sie stammt</translation>
+        </message>
+        <message>
+            <source>Runs</source>
+            <translation>Läufe</translation>
+        </message>
+        <message>
+            <source>Id</source>
+            <translation>Kennung</translation>
+        </message>
+        <message>
+            <source>What was changed and why</source>
+            <translation>Was geändert wurde und warum</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MethodsPage</name>
+        <message>
+            <source>Methods</source>
+            <translation>Methoden</translation>
+        </message>
+        <message>
+            <source>Fin&amp;d name, state or where it comes from</source>
+            <translation>Name, Status oder Herkunft &amp;finden</translation>
+        </message>
+        <message>
+            <source>There is no method yet. Import one from a file, or write a new one.</source>
+            <translation>Es gibt noch keine Methode. Eine aus einer Datei importieren oder eine neue schreiben.</translation>
+        </message>
+        <message>
+            <source>No method has all of these words. Take one away to find more.</source>
+            <translation>Keine Methode hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
+        </message>
+        <message>
+            <source>Ne&amp;w method…</source>
+            <translation>&amp;Neue Methode…</translation>
+        </message>
+        <message>
+            <source>&amp;Import from a file…</source>
+            <translation>Aus einer Datei &amp;importieren…</translation>
+        </message>
+        <message>
+            <source>A method that is not saved yet</source>
+            <translation>Eine noch nicht gespeicherte Methode</translation>
+        </message>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
+        </message>
+        <message>
+            <source>Import a method</source>
+            <translation>Methode importieren</translation>
+        </message>
+        <message>
+            <source>Method files (*.json);;All files (*)</source>
+            <translation>Methodendateien (*.json);;Alle Dateien (*)</translation>
+        </message>
+        <message>
+            <source>Export the method</source>
+            <translation>Methode exportieren</translation>
+        </message>
+        <message>
+            <source>Method files (*.json)</source>
+            <translation>Methodendateien (*.json)</translation>
+        </message>
+        <message>
+            <source>The method was written to %1.</source>
+            <translation>Die Methode wurde nach %1 geschrieben.</translation>
+        </message>
+        <message>
+            <source>The method is in use again.</source>
+            <translation>Die Methode ist wieder in Gebrauch.</translation>
+        </message>
+        <message>
+            <source>The method is retired: new runs are not offered it, its runs keep it.</source>
+            <translation>Die Methode ist deaktiviert: Neuen Läufen wird sie nicht angeboten, ihre Läufe behalten sie.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::MomentField</name>
+        <message>
+            <source>%1 min ago</source>
+            <translation>vor %1 min</translation>
+        </message>
+        <message>
+            <source>%1 h %2 min ago</source>
+            <translation>vor %1 h %2 min</translation>
+        </message>
+        <message>
+            <source>%1 days ago</source>
+            <translation>vor %1 Tagen</translation>
+        </message>
+        <message>
+            <source>as 8:10, or with its day</source>
+            <translation>etwa 8:10, oder mit Tag</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::NetworkSource</name>
+        <message>
+            <source>there is no answer; check name, port number and network</source>
+            <translation>es kommt keine Antwort; Name, Portnummer und Netz prüfen</translation>
+        </message>
+        <message>
+            <source>there is no such host; check the name</source>
+            <translation>diesen Host gibt es nicht; den Namen prüfen</translation>
+        </message>
+        <message>
+            <source>nothing answers on this port number</source>
+            <translation>an dieser Portnummer antwortet nichts</translation>
+        </message>
+        <message>
+            <source>the other side closed it</source>
+            <translation>die Gegenseite hat sie geschlossen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::NextStrip</name>
+        <message>
+            <source>Next</source>
+            <translation>Als Nächstes</translation>
+        </message>
+        <message>
+            <source>Done now  F9</source>
+            <translation>Jetzt erledigt  F9</translation>
+        </message>
+        <message>
+            <source>&amp;Go to it</source>
+            <translation>&amp;Dorthin gehen</translation>
+        </message>
+        <message>
+            <source>Sound is off</source>
+            <translation>Der Ton ist aus</translation>
+        </message>
+        <message>
+            <source>Sound is on</source>
+            <translation>Der Ton ist an</translation>
+        </message>
+        <message>
+            <source>Press to hear when something is due</source>
+            <translation>Drücken, um zu hören, wenn etwas fällig ist</translation>
+        </message>
+        <message>
+            <source>Press to silence it</source>
+            <translation>Drücken, um den Ton auszuschalten</translation>
+        </message>
+        <message>
+            <source>Nothing due</source>
+            <translation>Nichts fällig</translation>
+        </message>
+        <message>
+            <source>Rack %1: %2</source>
+            <translation>Rack %1: %2</translation>
+        </message>
+        <message>
+            <source>Rack %1: %2 of %3 read</source>
+            <translation>Rack %1: %2 von %3 abgelesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::NumberEntry</name>
+        <message>
+            <source>Not a number</source>
+            <translation>Keine Zahl</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::NumberReader</name>
+        <message>
+            <source>is empty; a number is needed</source>
+            <translation>ist leer; eine Zahl ist nötig</translation>
+        </message>
+        <message>
+            <source>"%1" is no number. %2</source>
+            <translation>„%1“ ist keine Zahl. %2</translation>
+        </message>
+        <message>
+            <source>must be a whole number, not %1</source>
+            <translation>muss eine ganze Zahl sein, nicht %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::OfferField</name>
+        <message>
+            <source>Down offers the usual ones</source>
+            <translation>Pfeil nach unten bietet die üblichen an</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PanelPicture</name>
+        <message>
+            <source>centre</source>
+            <translation>Mittellinie</translation>
+        </message>
+        <message>
+            <source>absorbance</source>
+            <translation>Extinktion</translation>
+        </message>
+        <message>
+            <source>recovery</source>
+            <translation>Wiederfindung</translation>
+        </message>
+        <message>
+            <source>%1 in %2</source>
+            <translation>%1 in %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PatternForm</name>
+        <message>
+            <source>the only number of the line</source>
+            <translation>die einzige Zahl der Zeile</translation>
+        </message>
+        <message>
+            <source>a number counted from the left</source>
+            <translation>eine von links gezählte Zahl</translation>
+        </message>
+        <message>
+            <source>the number behind a text</source>
+            <translation>die Zahl hinter einem Text</translation>
+        </message>
+        <message>
+            <source>such as ABS</source>
+            <translation>etwa ABS</translation>
+        </message>
+        <message>
+            <source>every line</source>
+            <translation>jede Zeile</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>&amp;Absorbance is</source>
+            <translation>&amp;Extinktion ist</translation>
+        </message>
+        <message>
+            <source>&amp;Number</source>
+            <translation>&amp;Nummer</translation>
+        </message>
+        <message>
+            <source>Beh&amp;ind</source>
+            <translation>&amp;Hinter</translation>
+        </message>
+        <message>
+            <source>&amp;Decimal sign</source>
+            <translation>&amp;Dezimalzeichen</translation>
+        </message>
+        <message>
+            <source>Only lines &amp;with</source>
+            <translation>Nur Zeilen &amp;mit</translation>
+        </message>
+        <message>
+            <source>S&amp;kip lines with</source>
+            <translation>Zeilen &amp;überspringen mit</translation>
+        </message>
+        <message>
+            <source>&amp;Encoding</source>
+            <translation>&amp;Kodierung</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Pdf</name>
+        <message>
+            <source>%1 was not written: the pages could not be drawn.</source>
+            <translation>%1 wurde nicht geschrieben: Die Seiten konnten nicht gezeichnet werden.</translation>
+        </message>
+        <message>
+            <source>%1 was not written: %2. Name a file in a folder that you may write to.</source>
+            <translation>%1 wurde nicht geschrieben: %2. Eine Datei in einem Ordner nennen, der beschrieben werden darf.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PersonsForm</name>
+        <message>
+            <source>Wh&amp;at</source>
+            <translation>&amp;Was</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Person</translation>
+        </message>
+        <message>
+            <source>Na&amp;me</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>Ro&amp;le</source>
+            <translation>&amp;Rolle</translation>
+        </message>
+        <message>
+            <source>N&amp;ew passphrase</source>
+            <translation>N&amp;eue Passphrase</translation>
+        </message>
+        <message>
+            <source>The same aga&amp;in</source>
+            <translation>&amp;Dieselbe erneut</translation>
+        </message>
+        <message>
+            <source>At least 8 characters; several words that only its owner would put together make a good one. Its owner types it.</source>
+            <translation>Mindestens 8 Zeichen; mehrere Wörter, die nur die Person selbst so zusammenstellen würde, ergeben eine gute. Sie gibt sie selbst ein.</translation>
+        </message>
+        <message>
+            <source>&amp;Reason</source>
+            <translation>&amp;Grund</translation>
+        </message>
+        <message>
+            <source>Signed b&amp;y</source>
+            <translation>S&amp;igniert von</translation>
+        </message>
+        <message>
+            <source>Passphrase of &amp;the one above</source>
+            <translation>&amp;Passphrase der oben genannten Person</translation>
+        </message>
+        <message>
+            <source>&amp;Store it</source>
+            <translation>&amp;Speichern</translation>
+        </message>
+        <message>
+            <source>Add a person</source>
+            <translation>Person hinzufügen</translation>
+        </message>
+        <message>
+            <source>Reinstate</source>
+            <translation>Reaktivieren</translation>
+        </message>
+        <message>
+            <source>Change name or role</source>
+            <translation>Name oder Rolle ändern</translation>
+        </message>
+        <message>
+            <source>Set another passphrase</source>
+            <translation>Andere Passphrase setzen</translation>
+        </message>
+        <message>
+            <source>Retire</source>
+            <translation>Deaktivieren</translation>
+        </message>
+        <message>
+            <source>The first person</source>
+            <translation>Die erste Person</translation>
+        </message>
+        <message>
+            <source>Change the list</source>
+            <translation>Liste ändern</translation>
+        </message>
+        <message>
+            <source>&amp;Set up persons</source>
+            <translation>Personen einri&amp;chten</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Is the head, who signs decisions and keeps this list.</source>
+            <translation>Hat die Rolle Laborleitung, signiert Entscheidungen und führt diese Liste.</translation>
+        </message>
+        <message>
+            <source>This passphrase cannot be used: %1.</source>
+            <translation>Diese Passphrase ist nicht verwendbar: %1.</translation>
+        </message>
+        <message>
+            <source>The two new passphrases differ: type the new one again, and once more below it.</source>
+            <translation>Die beiden neuen Passphrasen sind verschieden: die neue noch einmal eingeben und darunter ein zweites Mal.</translation>
+        </message>
+        <message>
+            <source>Say who it is: the name that stands beside what is signed.</source>
+            <translation>Angeben, wer es ist: der Name, der neben dem Signierten steht.</translation>
+        </message>
+        <message>
+            <source>Say why: the reason stands in the record.</source>
+            <translation>Angeben, warum: Der Grund steht in der Aufzeichnung.</translation>
+        </message>
+        <message>
+            <source>It needs the passphrase of %1: type it.</source>
+            <translation>Es braucht die Passphrase von %1: eingeben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PersonsModel</name>
+        <message>
+            <source>retired, signs nothing</source>
+            <translation>deaktiviert, signiert nichts</translation>
+        </message>
+        <message>
+            <source>signs</source>
+            <translation>signiert</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Role</source>
+            <translation>Rolle</translation>
+        </message>
+        <message>
+            <source>Since</source>
+            <translation>Seit</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PersonsPage</name>
+        <message>
+            <source>Persons are set up: from now on decisions are signed. Add a second head, so that a lost passphrase can be replaced.</source>
+            <translation>Personen sind eingerichtet: Ab jetzt werden Entscheidungen signiert. Eine zweite Person mit der Rolle Laborleitung hinzufügen, damit eine verlorene Passphrase ersetzt werden kann.</translation>
+        </message>
+        <message>
+            <source>%1 is on the list.</source>
+            <translation>%1 steht auf der Liste.</translation>
+        </message>
+        <message>
+            <source>%1 is changed; what was signed keeps the name and role of its time.</source>
+            <translation>%1 ist geändert; Signiertes behält Namen und Rolle von damals.</translation>
+        </message>
+        <message>
+            <source>The new passphrase holds from now on.</source>
+            <translation>Die neue Passphrase gilt ab jetzt.</translation>
+        </message>
+        <message>
+            <source>Retired; what was signed stays.</source>
+            <translation>Deaktiviert; Signiertes bleibt.</translation>
+        </message>
+        <message>
+            <source>Reinstated, with the passphrase as it was.</source>
+            <translation>Reaktiviert, mit der bisherigen Passphrase.</translation>
+        </message>
+        <message>
+            <source>Decisions are signed by these persons, each with a passphrase. Choose one to change; every change is signed.</source>
+            <translation>Entscheidungen werden von diesen Personen signiert, jede mit einer Passphrase. Eine zum Ändern wählen; jede Änderung wird signiert.</translation>
+        </message>
+        <message>
+            <source>No persons are set up.
+
+Until then a decision carries the name that was typed and is unsigned, and reports say so. From the first person on every decision on a run, and every choice of the result that is reported, is signed with a passphrase; there is no way back to unsigned decisions.
+
+The first person is the head, who adds the others. Passphrases are kept as a hash only: nobody can look one up, and a head replaces one that is lost.</source>
+            <translation>Keine Personen sind eingerichtet.
+
+Bis dahin trägt eine Entscheidung den eingegebenen Namen und ist nicht signiert, und Berichte sagen das. Ab der ersten Person wird jede Entscheidung über einen Lauf und jede Wahl des berichteten Ergebnisses mit einer Passphrase signiert; zu nicht signierten Entscheidungen führt kein Weg zurück.
+
+Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen werden nur als Hash aufbewahrt: Niemand kann eine nachschlagen, und die Laborleitung ersetzt eine verlorene.</translation>
+        </message>
+        <message>
+            <source>Persons</source>
+            <translation>Personen</translation>
+        </message>
+        <message>
+            <source>A change of the list of persons, not stored yet</source>
+            <translation>Eine Änderung der Personenliste, noch nicht gespeichert</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PersonsWords</name>
+        <message>
+            <source>Analyst</source>
+            <translation>Analytiker</translation>
+        </message>
+        <message>
+            <source>Reviewer</source>
+            <translation>Bewerter</translation>
+        </message>
+        <message>
+            <source>Head</source>
+            <translation>Laborleitung</translation>
+        </message>
+        <message>
+            <source>Signs decisions, unless the laboratory wants a reviewer's signature.</source>
+            <translation>Signiert Entscheidungen, sofern das Labor nicht die Signatur eines Bewerters verlangt.</translation>
+        </message>
+        <message>
+            <source>Signs decisions.</source>
+            <translation>Signiert Entscheidungen.</translation>
+        </message>
+        <message>
+            <source>Signs decisions and keeps this list.</source>
+            <translation>Signiert Entscheidungen und führt diese Liste.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PhotometerForm</name>
+        <message>
+            <source>Photometer</source>
+            <translation>Photometer</translation>
+        </message>
+        <message>
+            <source>The photometer that the runs are read in. What its check records say of a reading and of the path length goes into the budgets; until then common practice does, and is said to. With all fields empty no photometer is kept.</source>
+            <translation>Das Photometer, in dem die Läufe abgelesen werden. Was seine Prüfaufzeichnungen zu einer Ablesung und zur Schichtdicke sagen, geht in die Budgets ein; bis dahin gilt gängige Praxis und wird so benannt. Sind alle Felder leer, wird kein Photometer geführt.</translation>
+        </message>
+        <message>
+            <source>2026-09-14; may stay empty</source>
+            <translation>2026-09-14; darf leer bleiben</translation>
+        </message>
+        <message>
+            <source>Name or number</source>
+            <translation>Name oder Nummer</translation>
+        </message>
+        <message>
+            <source>u of one reading (k = 1)</source>
+            <translation>u einer Ablesung (k = 1)</translation>
+        </message>
+        <message>
+            <source>u of the path length (k = 1)</source>
+            <translation>u der Schichtdicke (k = 1)</translation>
+        </message>
+        <message>
+            <source>%</source>
+            <translation>%</translation>
+        </message>
+        <message>
+            <source>Check record that says so</source>
+            <translation>Prüfaufzeichnung, die das sagt</translation>
+        </message>
+        <message>
+            <source>Checked on</source>
+            <translation>Geprüft am</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PhotometerStore</name>
+        <message>
+            <source>Name: %1.</source>
+            <translation>Name: %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteGrid</name>
+        <message>
+            <source>Tubes of the rack</source>
+            <translation>Ansätze des Racks</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteKeys</name>
+        <message>
+            <source>&amp;Tick  Space</source>
+            <translation>&amp;Abhaken  Leertaste</translation>
+        </message>
+        <message>
+            <source>Ro&amp;w  +</source>
+            <translation>&amp;Reihe  +</translation>
+        </message>
+        <message>
+            <source>&amp;All tubes  *</source>
+            <translation>Alle Ansä&amp;tze  *</translation>
+        </message>
+        <message>
+            <source>&amp;Undo  −</source>
+            <translation>Rück&amp;gängig  −</translation>
+        </message>
+        <message>
+            <source>Other volum&amp;e  0–9</source>
+            <translation>Anderes &amp;Volumen  0–9</translation>
+        </message>
+        <message>
+            <source>&amp;Spoilt  /</source>
+            <translation>&amp;Unbrauchbar  /</translation>
+        </message>
+        <message>
+            <source>Pipette&amp;d from paper</source>
+            <translation>Nach &amp;Papier pipettiert</translation>
+        </message>
+        <message>
+            <source>Not &amp;spoilt  /</source>
+            <translation>Nicht &amp;unbrauchbar  /</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteModel</name>
+        <message>
+            <source>Tube %1</source>
+            <translation>Ansatz %1</translation>
+        </message>
+        <message>
+            <source>to do</source>
+            <translation>zu erledigen</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation>erledigt</translation>
+        </message>
+        <message>
+            <source>not ticked, but read since</source>
+            <translation>nicht abgehakt, aber seitdem abgelesen</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteNote</name>
+        <message>
+            <source>&amp;Keep it</source>
+            <translation>&amp;Behalten</translation>
+        </message>
+        <message>
+            <source>Leave it  Es&amp;c</source>
+            <translation>&amp;Lassen  Esc</translation>
+        </message>
+        <message>
+            <source>Volume in %1</source>
+            <translation>Volumen in %1</translation>
+        </message>
+        <message>
+            <source>No&amp;te</source>
+            <translation>Be&amp;merkung</translation>
+        </message>
+        <message>
+            <source>Volume that went in, in %1</source>
+            <translation>Zugegebenes Volumen, in %1</translation>
+        </message>
+        <message>
+            <source>R&amp;eason</source>
+            <translation>&amp;Grund</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipettePage</name>
+        <message>
+            <source>%1 of tube %2 is not read yet, and after %3 it cannot be. Read it first, or press the key again to tick all the same.</source>
+            <translation>%1 von Ansatz %2 ist noch nicht abgelesen, und nach %3 ist das nicht mehr möglich. Zuerst ablesen, oder die Taste erneut drücken, um trotzdem abzuhaken.</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>taken back at once</source>
+            <translation>sofort zurückgenommen</translation>
+        </message>
+        <message>
+            <source>Go to the tube with the arrow keys and press / there.</source>
+            <translation>Mit den Pfeiltasten zum Ansatz gehen und dort / drücken.</translation>
+        </message>
+        <message>
+            <source>tube %1: %2</source>
+            <translation>Ansatz %1: %2</translation>
+        </message>
+        <message>
+            <source>Say why the tube counts after all, then press Enter.</source>
+            <translation>Angeben, warum der Ansatz doch zählt, dann Enter drücken.</translation>
+        </message>
+        <message>
+            <source>Say what happened to the tube, then press Enter.</source>
+            <translation>Angeben, was mit dem Ansatz geschah, dann Enter drücken.</translation>
+        </message>
+        <message>
+            <source>Tube %1 is marked as spoilt: %2. Undo (−) takes that back.</source>
+            <translation>Ansatz %1 ist als unbrauchbar vermerkt: %2. Rückgängig (−) nimmt das zurück.</translation>
+        </message>
+        <message>
+            <source>Steps of the method</source>
+            <translation>Schritte der Methode</translation>
+        </message>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter. What you did here waits for it.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken. Die Eingabe hier wartet darauf.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipettePanel</name>
+        <message>
+            <source>&amp;Lot</source>
+            <translation>&amp;Charge</translation>
+        </message>
+        <message>
+            <source>P&amp;ipette</source>
+            <translation>P&amp;ipette</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteSheet</name>
+        <message>
+            <source>Mix</source>
+            <translation>Mischen</translation>
+        </message>
+        <message>
+            <source>Read %1</source>
+            <translation>%1 ablesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteSource</name>
+        <message>
+            <source>%1, good until %2</source>
+            <translation>%1, verwendbar bis %2</translation>
+        </message>
+        <message>
+            <source>not noted</source>
+            <translation>nicht notiert</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteStepsModel</name>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>Step</source>
+            <translation>Schritt</translation>
+        </message>
+        <message>
+            <source>Volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>Tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteSubject</name>
+        <message>
+            <source>Tube %1: nothing in this round</source>
+            <translation>Ansatz %1: nichts in dieser Runde</translation>
+        </message>
+        <message>
+            <source>Tube %1: spoilt</source>
+            <translation>Ansatz %1: unbrauchbar</translation>
+        </message>
+        <message>
+            <source>Tube %1: %2 %3 is in</source>
+            <translation>Ansatz %1: %2 %3 zugegeben</translation>
+        </message>
+        <message>
+            <source>Tube %1: read since</source>
+            <translation>Ansatz %1: seitdem abgelesen</translation>
+        </message>
+        <message>
+            <source>First: %1.</source>
+            <translation>Zuerst: %1.</translation>
+        </message>
+        <message>
+            <source>Swirl before use.</source>
+            <translation>Vor Gebrauch umschwenken.</translation>
+        </message>
+        <message>
+            <source>Mix afterwards.</source>
+            <translation>Danach mischen.</translation>
+        </message>
+        <message>
+            <source>Addition %1 of %2
+%3</source>
+            <translation>Zugabe %1 von %2
+%3</translation>
+        </message>
+        <message>
+            <source>Everything is pipetted and read</source>
+            <translation>Alles ist pipettiert und abgelesen</translation>
+        </message>
+        <message>
+            <source>Enter opens the review.</source>
+            <translation>Enter öffnet die Bewertung.</translation>
+        </message>
+        <message>
+            <source>&amp;Review this rack</source>
+            <translation>Dieses &amp;Rack bewerten</translation>
+        </message>
+        <message>
+            <source>Pipetted from paper</source>
+            <translation>Nach Papier pipettiert</translation>
+        </message>
+        <message>
+            <source>Nothing was ticked on this worksheet. Enter goes on to the readings; to tick all the same, choose an addition among the steps.</source>
+            <translation>Auf diesem Arbeitsblatt wurde nichts abgehakt. Enter geht weiter zu den Ablesungen; um trotzdem abzuhaken, unter den Schritten eine Zugabe wählen.</translation>
+        </message>
+        <message>
+            <source>&amp;Key readings</source>
+            <translation>Ablesungen &amp;eingeben</translation>
+        </message>
+        <message>
+            <source>read %1 of every tube</source>
+            <translation>%1 jedes Ansatzes ablesen</translation>
+        </message>
+        <message>
+            <source>%1, then %2</source>
+            <translation>%1, dann %2</translation>
+        </message>
+        <message>
+            <source>Now read %1</source>
+            <translation>Jetzt %1 ablesen</translation>
+        </message>
+        <message>
+            <source>%1. Read so far: %2.</source>
+            <translation>%1. Bisher abgelesen: %2.</translation>
+        </message>
+        <message>
+            <source>&amp;Key %1</source>
+            <translation>%1 &amp;eingeben</translation>
+        </message>
+        <message>
+            <source>Tube %1: how much %2 really went in? The worksheet says %3.</source>
+            <translation>Ansatz %1: Wie viel %2 wurde wirklich zugegeben? Das Arbeitsblatt sagt %3.</translation>
+        </message>
+        <message>
+            <source>Tube %1 is spoilt and will not count. What happened to it?</source>
+            <translation>Ansatz %1 ist unbrauchbar und wird nicht zählen. Was ist mit ihm geschehen?</translation>
+        </message>
+        <message>
+            <source>Tube %1 is marked as spoilt (%2). Why does it count after all?</source>
+            <translation>Ansatz %1 ist als unbrauchbar vermerkt (%2). Warum zählt er doch?</translation>
+        </message>
+        <message>
+            <source>Tube %1 does not count. Press / to let it count again.</source>
+            <translation>Ansatz %1 zählt nicht. / drücken, damit er wieder zählt.</translation>
+        </message>
+        <message>
+            <source>Taken back: tube %1 is marked as spoilt again (%2).</source>
+            <translation>Zurückgenommen: Ansatz %1 ist wieder als unbrauchbar vermerkt (%2).</translation>
+        </message>
+        <message>
+            <source>Taken back: tube %1 is not marked as spoilt any more (%2).</source>
+            <translation>Zurückgenommen: Ansatz %1 ist nicht mehr als unbrauchbar vermerkt (%2).</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Taken back: %1 in tube %2; %3 counts again.</source>
+            <translation>Zurückgenommen: %1 in Ansatz %2; %3 zählt wieder.</translation>
+        </message>
+        <message>
+            <source>Ticked again: %1 in tube %2.</source>
+            <translation>Wieder abgehakt: %1 in Ansatz %2.</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>Taken back: %1 in tube %2.</source>
+            <translation>Zurückgenommen: %1 in Ansatz %2.</translation>
+        </message>
+        <message>
+            <source>Taken back: %1 in tubes %2.</source>
+            <translation>Zurückgenommen: %1 in den Ansätzen %2.</translation>
+        </message>
+        <message>
+            <source>%1 is far from %2. Check unit and decimal mark; Enter again keeps it.</source>
+            <translation>%1 liegt weit von %2. Einheit und Dezimalzeichen prüfen; Enter erneut behält den Wert.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PipetteWords</name>
+        <message>
+            <source>%1, not %2</source>
+            <translation>%1, nicht %2</translation>
+        </message>
+        <message>
+            <source>Tube %1: add %2 %3</source>
+            <translation>Ansatz %1: %2 %3 zugeben</translation>
+        </message>
+        <message>
+            <source>Rack %1, tube %2: add %3 %4</source>
+            <translation>Rack %1, Ansatz %2: %3 %4 zugeben</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 auf %2</translation>
+        </message>
+        <message>
+            <source>%1, diluted %2</source>
+            <translation>%1, verdünnt %2</translation>
+        </message>
+        <message>
+            <source>, then </source>
+            <translation>, dann </translation>
+        </message>
+        <message>
+            <source>%1, where most tubes get %2</source>
+            <translation>%1, wo die meisten Ansätze %2 bekommen</translation>
+        </message>
+        <message>
+            <source>%1 in place of %2</source>
+            <translation>%1 anstelle von %2</translation>
+        </message>
+        <message>
+            <source>nothing</source>
+            <translation>nichts</translation>
+        </message>
+        <message>
+            <source>spoilt: %1</source>
+            <translation>unbrauchbar: %1</translation>
+        </message>
+        <message>
+            <source>noted, not %1</source>
+            <translation>notiert, nicht %1</translation>
+        </message>
+        <message>
+            <source>as planned</source>
+            <translation>wie geplant</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>to read</source>
+            <translation>abzulesen</translation>
+        </message>
+        <message>
+            <source>tubes %1 of %2</source>
+            <translation>Ansätze %1 von %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PlaceWords</name>
+        <message>
+            <source>title</source>
+            <translation>Titel</translation>
+        </message>
+        <message>
+            <source>method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>calibration</source>
+            <translation>Kalibrierung</translation>
+        </message>
+        <message>
+            <source>name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>mass</source>
+            <translation>Masse</translation>
+        </message>
+        <message>
+            <source>extract</source>
+            <translation>Extrakt</translation>
+        </message>
+        <message>
+            <source>take</source>
+            <translation>Entnahme</translation>
+        </message>
+        <message>
+            <source>make up to</source>
+            <translation>auffüllen auf</translation>
+        </message>
+        <message>
+            <source>volume in the tube</source>
+            <translation>Volumen im Ansatz</translation>
+        </message>
+        <message>
+            <source>concentration</source>
+            <translation>Konzentration</translation>
+        </message>
+        <message>
+            <source>prepared at</source>
+            <translation>hergestellt am</translation>
+        </message>
+        <message>
+            <source>used at</source>
+            <translation>verwendet am</translation>
+        </message>
+        <message>
+            <source>loss per hour</source>
+            <translation>Verlust pro Stunde</translation>
+        </message>
+        <message>
+            <source>tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>spike</source>
+            <translation>Aufstockung</translation>
+        </message>
+        <message>
+            <source>expected</source>
+            <translation>erwartet</translation>
+        </message>
+        <message>
+            <source>received</source>
+            <translation>Eingang</translation>
+        </message>
+        <message>
+            <source>standard uncertainties</source>
+            <translation>Standardunsicherheiten</translation>
+        </message>
+        <message>
+            <source>absorbance</source>
+            <translation>Extinktion</translation>
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>total volume</source>
+            <translation>Gesamtvolumen</translation>
+        </message>
+        <message>
+            <source>sample volume</source>
+            <translation>Probenvolumen</translation>
+        </message>
+        <message>
+            <source>each dilution step</source>
+            <translation>jeder Verdünnungsschritt</translation>
+        </message>
+        <message>
+            <source>standard uncertainty</source>
+            <translation>Standardunsicherheit</translation>
+        </message>
+        <message>
+            <source>extract of a solid</source>
+            <translation>Extrakt eines Feststoffs</translation>
+        </message>
+        <message>
+            <source>samples</source>
+            <translation>Proben</translation>
+        </message>
+        <message>
+            <source>standard</source>
+            <translation>Standard</translation>
+        </message>
+        <message>
+            <source>sample %1</source>
+            <translation>Probe %1</translation>
+        </message>
+        <message>
+            <source>standard %1</source>
+            <translation>Standard %1</translation>
+        </message>
+        <message>
+            <source>tube %1 (%2)</source>
+            <translation>Ansatz %1 (%2)</translation>
+        </message>
+        <message>
+            <source>dilution step %1</source>
+            <translation>Verdünnungsschritt %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PlanForm</name>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>Run a stan&amp;dard</source>
+            <translation>Stan&amp;dard mitführen</translation>
+        </message>
+        <message>
+            <source>Run a control of ke&amp;yed value</source>
+            <translation>&amp;Kontrollprobe mit eingegebenem Wert mitführen</translation>
+        </message>
+        <message>
+            <source>Liquid</source>
+            <translation>Flüssig</translation>
+        </message>
+        <message>
+            <source>Solid, weighed and extracted</source>
+            <translation>Fest, eingewogen und extrahiert</translation>
+        </message>
+        <message>
+            <source>By absorptivity</source>
+            <translation>Über den Extinktionskoeffizienten</translation>
+        </message>
+        <message>
+            <source>By the run's standard</source>
+            <translation>Über den Standard des Laufs</translation>
+        </message>
+        <message>
+            <source>By a line through its standards</source>
+            <translation>Über eine Gerade durch seine Standards</translation>
+        </message>
+        <message>
+            <source>Plan a run</source>
+            <translation>Lauf planen</translation>
+        </message>
+        <message>
+            <source>&amp;Method</source>
+            <translation>&amp;Methode</translation>
+        </message>
+        <message>
+            <source>&amp;Title</source>
+            <translation>&amp;Titel</translation>
+        </message>
+        <message>
+            <source>&amp;Samples, one a line</source>
+            <translation>&amp;Proben, eine je Zeile</translation>
+        </message>
+        <message>
+            <source>Tubes for &amp;each sample</source>
+            <translation>&amp;Ansätze je Probe</translation>
+        </message>
+        <message>
+            <source>&amp;Blank tubes</source>
+            <translation>&amp;Blindwerte</translation>
+        </message>
+        <message>
+            <source>Samples &amp;are</source>
+            <translation>Proben &amp;sind</translation>
+        </message>
+        <message>
+            <source>&amp;Wavelength</source>
+            <translation>&amp;Wellenlänge</translation>
+        </message>
+        <message>
+            <source>Path &amp;length</source>
+            <translation>Schi&amp;chtdicke</translation>
+        </message>
+        <message>
+            <source>&amp;Calibration</source>
+            <translation>Kalib&amp;rierung</translation>
+        </message>
+        <message>
+            <source>%1 nm</source>
+            <translation>%1 nm</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PlanPage</name>
+        <message>
+            <source>Method and cautions</source>
+            <translation>Methode und Warnhinweise</translation>
+        </message>
+        <message>
+            <source>What the plan comes to</source>
+            <translation>Was der Plan ergibt</translation>
+        </message>
+        <message>
+            <source>Rack</source>
+            <translation>Rack</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>Reagents</source>
+            <translation>Reagenzien</translation>
+        </message>
+        <message>
+            <source>Queue</source>
+            <translation>Warteliste</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>P&amp;ut on the bench</source>
+            <translation>&amp;In Arbeit nehmen</translation>
+        </message>
+        <message>
+            <source>Drag a tube, or move it with Ctrl and an arrow key.</source>
+            <translation>Einen Ansatz ziehen oder mit Strg und einer Pfeiltaste verschieben.</translation>
+        </message>
+        <message>
+            <source>The lot to use up first is chosen; choose another in its cell. Lots are kept under Books, Lots.</source>
+            <translation>Die zuerst aufzubrauchende Charge ist gewählt; in ihrer Zelle lässt sich eine andere wählen. Chargen werden unter Bücher, Chargen geführt.</translation>
+        </message>
+        <message>
+            <source>Samples that wait</source>
+            <translation>Wartende Proben</translation>
+        </message>
+        <message>
+            <source>Take the ticked ones</source>
+            <translation>Angehakte übernehmen</translation>
+        </message>
+        <message>
+            <source>No sample waits. Samples are registered under Books, Samples; repeats that decided runs advise come by themselves.</source>
+            <translation>Keine Probe wartet. Proben werden unter Bücher, Proben angemeldet; Wiederholungen, die entschiedene Läufe empfehlen, kommen von selbst.</translation>
+        </message>
+        <message>
+            <source>Tick with the space bar what goes into this run.</source>
+            <translation>Mit der Leertaste anhaken, was in diesen Lauf kommt.</translation>
+        </message>
+        <message>
+            <source>No method is installed, so no run can be put together here.</source>
+            <translation>Keine Methode ist installiert, hier lässt sich also kein Lauf zusammenstellen.</translation>
+        </message>
+        <message>
+            <source>the book of standards, made %1</source>
+            <translation>das Standardbuch, hergestellt %1</translation>
+        </message>
+        <message>
+            <source>Equipment</source>
+            <translation>Geräte</translation>
+        </message>
+        <message>
+            <source>At its first reading it is worth about %1, of %2 when made.</source>
+            <translation>Bei seiner ersten Ablesung beträgt er etwa %1, von %2 bei Herstellung.</translation>
+        </message>
+        <message>
+            <source>That is too old (%1): make a fresh one below.</source>
+            <translation>Das ist zu alt (%1): unten einen frischen herstellen.</translation>
+        </message>
+        <message>
+            <source>Tubes: %1</source>
+            <translation>Ansätze: %1</translation>
+        </message>
+        <message>
+            <source>%1. Still to be put right:</source>
+            <translation>%1. Noch zu berichtigen:</translation>
+        </message>
+        <message>
+            <source>%1. One person cannot read them all in time: see Time.</source>
+            <translation>%1. Eine Person kann nicht alle rechtzeitig ablesen: siehe Zeit.</translation>
+        </message>
+        <message>
+            <source>%1. Nothing stands in the way, but look at this:</source>
+            <translation>%1. Nichts steht im Weg, aber das ansehen:</translation>
+        </message>
+        <message>
+            <source>%1. Nothing stands in the way.</source>
+            <translation>%1. Nichts steht im Weg.</translation>
+        </message>
+        <message>
+            <source>Tick the samples to take with the space bar first.</source>
+            <translation>Zuerst die zu übernehmenden Proben mit der Leertaste anhaken.</translation>
+        </message>
+        <message>
+            <source>The run is not on the bench yet: first put right what the list names.</source>
+            <translation>Der Lauf ist noch nicht in Arbeit: zuerst berichtigen, was die Liste nennt.</translation>
+        </message>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PointChart</name>
+        <message>
+            <source>There is no history yet.</source>
+            <translation>Es gibt noch keinen Verlauf.</translation>
+        </message>
+        <message>
+            <source>limits %1 to %2</source>
+            <translation>Grenzen %1 bis %2</translation>
+        </message>
+        <message>
+            <source>lower limit %1</source>
+            <translation>untere Grenze %1</translation>
+        </message>
+        <message>
+            <source>upper limit %1</source>
+            <translation>obere Grenze %1</translation>
+        </message>
+        <message>
+            <source>no limits</source>
+            <translation>keine Grenzen</translation>
+        </message>
+        <message>
+            <source>below the limit</source>
+            <translation>unter der Grenze</translation>
+        </message>
+        <message>
+            <source>above the limit</source>
+            <translation>über der Grenze</translation>
+        </message>
+        <message>
+            <source>within the limits</source>
+            <translation>innerhalb der Grenzen</translation>
+        </message>
+        <message>
+            <source>%1 on %2</source>
+            <translation>%1 am %2</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Newest %1; %2.</source>
+            <translation>Neuester Wert %1; %2.</translation>
+        </message>
+        <message>
+            <source>Outside: %1 of %2.</source>
+            <translation>Außerhalb: %1 von %2.</translation>
+        </message>
+        <message>
+            <source>The newest %1 of %2:</source>
+            <translation>Die neuesten %1 von %2:</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PointPanel</name>
+        <message>
+            <source>Open the r&amp;un</source>
+            <translation>Lauf ö&amp;ffnen</translation>
+        </message>
+        <message>
+            <source>&amp;Leave it out</source>
+            <translation>&amp;Ausnehmen</translation>
+        </message>
+        <message>
+            <source>Reason for leaving the point out or taking it back</source>
+            <translation>Grund, den Punkt auszunehmen oder wieder aufzunehmen</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+        <message>
+            <source>Choose a point with the arrow keys or a click; Enter or a second click opens its run.</source>
+            <translation>Mit den Pfeiltasten oder einem Klick einen Punkt wählen; Enter oder ein zweiter Klick öffnet seinen Lauf.</translation>
+        </message>
+        <message>
+            <source>Take it &amp;back</source>
+            <translation>&amp;Wieder aufnehmen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PreparationForm</name>
+        <message>
+            <source>Prepare a standard</source>
+            <translation>Standard herstellen</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>What comes of it</source>
+            <translation>Was sich ergibt</translation>
+        </message>
+        <message>
+            <source>&amp;Store it in the book</source>
+            <translation>&amp;Ins Buch eintragen</translation>
+        </message>
+        <message>
+            <source>S&amp;ubstance</source>
+            <translation>&amp;Substanz</translation>
+        </message>
+        <message>
+            <source>&amp;Add a substance…</source>
+            <translation>Substanz &amp;hinzufügen…</translation>
+        </message>
+        <message>
+            <source>&amp;Change it…</source>
+            <translation>Substanz ä&amp;ndern…</translation>
+        </message>
+        <message>
+            <source>Fo&amp;r</source>
+            <translation>&amp;Für</translation>
+        </message>
+        <message>
+            <source>Analyte &amp;molecules in one of the substance</source>
+            <translation>Analyt&amp;moleküle in einem der Substanz</translation>
+        </message>
+        <message>
+            <source>Strength &amp;wanted (g/L)</source>
+            <translation>&amp;Gewünschter Gehalt (g/L)</translation>
+        </message>
+        <message>
+            <source>F&amp;lask</source>
+            <translation>Mess&amp;kolben</translation>
+        </message>
+        <message>
+            <source>&amp;Its volume (mL)</source>
+            <translation>Sein &amp;Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>u of flask and filling (mL)</source>
+            <translation>u von Messkolben und Auffüllen (mL)</translation>
+        </message>
+        <message>
+            <source>W&amp;eighed (mg)</source>
+            <translation>&amp;Eingewogen (mg)</translation>
+        </message>
+        <message>
+            <source>several portions as 50.3; 49.8</source>
+            <translation>mehrere Portionen wie 50.3; 49.8</translation>
+        </message>
+        <message>
+            <source>u of one weighing (mg)</source>
+            <translation>u einer Wägung (mg)</translation>
+        </message>
+        <message>
+            <source>Name on the flas&amp;k</source>
+            <translation>Name auf dem Kol&amp;ben</translation>
+        </message>
+        <message>
+            <source>Ma&amp;de at</source>
+            <translation>Herges&amp;tellt am</translation>
+        </message>
+        <message>
+            <source>Loss of strength (% per hour)</source>
+            <translation>Gehaltsverlust (% pro Stunde)</translation>
+        </message>
+        <message>
+            <source>Keeps by &amp;your own rule (hours)</source>
+            <translation>Haltba&amp;r nach eigener Vorgabe (Stunden)</translation>
+        </message>
+        <message>
+            <source>Empty where there is no rule beside the loss.</source>
+            <translation>Leer, wo es außer dem Verlust keine Vorgabe gibt.</translation>
+        </message>
+        <message>
+            <source>No&amp;te (may be empty)</source>
+            <translation>Bemerkung (&amp;darf leer sein)</translation>
+        </message>
+        <message>
+            <source>%1, lot %2</source>
+            <translation>%1, Charge %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>another flask</source>
+            <translation>ein anderer Messkolben</translation>
+        </message>
+        <message>
+            <source>common practice, no source</source>
+            <translation>gängige Praxis, ohne Quelle</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>is missing or no time: %1</source>
+            <translation>fehlt oder ist keine Zeit: %1</translation>
+        </message>
+        <message>
+            <source>Add the substance first: its purity and its molar mass make the strength.</source>
+            <translation>Zuerst die Substanz hinzufügen: Ihre Reinheit und molare Masse ergeben den Gehalt.</translation>
+        </message>
+        <message>
+            <source>Weigh %1 and make up to %2.</source>
+            <translation>%1 einwiegen und auf %2 auffüllen.</translation>
+        </message>
+        <message>
+            <source>That is about %1 of the liquid.</source>
+            <translation>Das sind etwa %1 der Flüssigkeit.</translation>
+        </message>
+        <message>
+            <source>Made: %1 (k = 2).</source>
+            <translation>Hergestellt: %1 (k = 2).</translation>
+        </message>
+        <message>
+            <source>Most of its uncertainty from: %1, %2 of the variance.</source>
+            <translation>Größter Beitrag zu seiner Unsicherheit: %1, %2 der Varianz.</translation>
+        </message>
+        <message>
+            <source>Good until %1.</source>
+            <translation>Verwendbar bis %1.</translation>
+        </message>
+        <message>
+            <source>A weighing: %1. u is a standard uncertainty (k = 1).</source>
+            <translation>Eine Wägung: %1. u ist eine Standardunsicherheit (k = 1).</translation>
+        </message>
+        <message>
+            <source>The last good day of %1, %2, is past.</source>
+            <translation>Der letzte Verwendungstag von %1, %2, ist vorbei.</translation>
+        </message>
+        <message>
+            <source>Wear what your local safety rules and the supplier's sheet ask for; they come first.</source>
+            <translation>Tragen, was die örtlichen Sicherheitsvorschriften und das Datenblatt des Lieferanten verlangen; sie haben Vorrang.</translation>
+        </message>
+        <message>
+            <source>Add the substance first: it says purity and molar mass.</source>
+            <translation>Zuerst die Substanz hinzufügen: Sie gibt Reinheit und molare Masse an.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::PreparationView</name>
+        <message>
+            <source>Strength when made (k = 2)</source>
+            <translation>Gehalt bei Herstellung (k = 2)</translation>
+        </message>
+        <message>
+            <source>Share of %1</source>
+            <translation>Anteil von %1</translation>
+        </message>
+        <message>
+            <source>Weighed (u of each)</source>
+            <translation>Eingewogen (u je Wägung)</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Flask (u)</source>
+            <translation>Messkolben (u)</translation>
+        </message>
+        <message>
+            <source>Made at, by</source>
+            <translation>Hergestellt am, von</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Loss of strength</source>
+            <translation>Gehaltsverlust</translation>
+        </message>
+        <message>
+            <source>% per hour</source>
+            <translation>% pro Stunde</translation>
+        </message>
+        <message>
+            <source>none is stated</source>
+            <translation>keine Angabe</translation>
+        </message>
+        <message>
+            <source>Good until</source>
+            <translation>Verwendbar bis</translation>
+        </message>
+        <message>
+            <source>Substance</source>
+            <translation>Substanz</translation>
+        </message>
+        <message>
+            <source>Supplier, lot</source>
+            <translation>Lieferant, Charge</translation>
+        </message>
+        <message>
+            <source>Certificate</source>
+            <translation>Zertifikat</translation>
+        </message>
+        <message>
+            <source>Purity</source>
+            <translation>Reinheit</translation>
+        </message>
+        <message>
+            <source>Water</source>
+            <translation>Wasser</translation>
+        </message>
+        <message>
+            <source>Molar mass</source>
+            <translation>Molare Masse</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>Thrown away, because</source>
+            <translation>Entsorgt, weil</translation>
+        </message>
+        <message>
+            <source>How it was made</source>
+            <translation>Wie er hergestellt wurde</translation>
+        </message>
+        <message>
+            <source>Runs that used it</source>
+            <translation>Läufe, die ihn verwendet haben</translation>
+        </message>
+        <message>
+            <source>No run has used it yet. New run offers it while it is alive.</source>
+            <translation>Noch hat ihn kein Lauf verwendet. Neuer Lauf bietet ihn an, solange er verwendbar ist.</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>How</source>
+            <translation>Wie</translation>
+        </message>
+        <message>
+            <source>Run</source>
+            <translation>Lauf</translation>
+        </message>
+        <message>
+            <source>Begun</source>
+            <translation>Begonnen</translation>
+        </message>
+        <message>
+            <source>Age at use</source>
+            <translation>Alter bei Verwendung</translation>
+        </message>
+        <message>
+            <source>Recovery</source>
+            <translation>Wiederfindung</translation>
+        </message>
+        <message>
+            <source>Thrown away, &amp;because</source>
+            <translation>&amp;Entsorgt, weil</translation>
+        </message>
+        <message>
+            <source>&amp;Throw it away</source>
+            <translation>En&amp;tsorgen</translation>
+        </message>
+        <message>
+            <source>&amp;Label as PDF…</source>
+            <translation>Etikett als &amp;PDF…</translation>
+        </message>
+        <message>
+            <source>Ba&amp;ck to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>Now %1; %2.</source>
+            <translation>Jetzt %1; %2.</translation>
+        </message>
+        <message>
+            <source>Say why; the book keeps it.</source>
+            <translation>Angeben, warum; das Buch bewahrt es auf.</translation>
+        </message>
+        <message>
+            <source>Thrown away: it is not offered any more; the runs that used it keep it.</source>
+            <translation>Entsorgt: Er wird nicht mehr angeboten; die Läufe, die ihn verwendet haben, behalten ihn.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Printing</name>
+        <message>
+            <source>There is nothing to label: the run has no standard, and no sample of it is diluted or extracted.</source>
+            <translation>Es gibt nichts zu etikettieren: Der Lauf hat keinen Standard, und keine seiner Proben wird verdünnt oder extrahiert.</translation>
+        </message>
+        <message>
+            <source>labels.pdf</source>
+            <translation>etiketten.pdf</translation>
+        </message>
+        <message>
+            <source>%1 The sheet is not kept for the next time: %2 can't be written.</source>
+            <translation>%1 Der Bogen wird nicht für das nächste Mal behalten: %2 kann nicht geschrieben werden.</translation>
+        </message>
+        <message>
+            <source>Save as PDF</source>
+            <translation>Als PDF speichern</translation>
+        </message>
+        <message>
+            <source>PDF files (*.pdf)</source>
+            <translation>PDF-Dateien (*.pdf)</translation>
+        </message>
+        <message>
+            <source>%1 was written; open it to look at it or to print it.</source>
+            <translation>%1 wurde geschrieben; zum Ansehen oder Drucken öffnen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ProblemList</name>
+        <message>
+            <source>Problems</source>
+            <translation>Probleme</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RackForm</name>
+        <message>
+            <source>Rack and times</source>
+            <translation>Rack und Zeiten</translation>
+        </message>
+        <message>
+            <source>Plans go by these: how many tubes a rack holds, how long one person's hands need, and how much reagent is set out.</source>
+            <translation>Pläne richten sich danach: wie viele Ansätze ein Rack fasst, wie lange die Hände einer Person brauchen und wie viel Reagenz bereitgestellt wird.</translation>
+        </message>
+        <message>
+            <source>&amp;Rows of a rack</source>
+            <translation>&amp;Reihen eines Racks</translation>
+        </message>
+        <message>
+            <source>&amp;Columns of a rack</source>
+            <translation>&amp;Spalten eines Racks</translation>
+        </message>
+        <message>
+            <source>Time for an add&amp;ition, each tube</source>
+            <translation>Zeit für eine &amp;Zugabe, je Ansatz</translation>
+        </message>
+        <message>
+            <source>Time to &amp;mix, each tube</source>
+            <translation>Zeit zum &amp;Mischen, je Ansatz</translation>
+        </message>
+        <message>
+            <source>Time for a r&amp;eading, each tube</source>
+            <translation>Zeit für eine &amp;Ablesung, je Ansatz</translation>
+        </message>
+        <message>
+            <source>Reagent be&amp;yond the need</source>
+            <translation>Reagenz über den &amp;Bedarf hinaus</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RackGrid</name>
+        <message>
+            <source>Rack from above</source>
+            <translation>Rack von oben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RackModel</name>
+        <message>
+            <source>blank</source>
+            <translation>Blindwert</translation>
+        </message>
+        <message>
+            <source>%1 blank</source>
+            <translation>%1 Blindwert</translation>
+        </message>
+        <message>
+            <source>%1 spiked</source>
+            <translation>%1 aufgestockt</translation>
+        </message>
+        <message>
+            <source>empty place</source>
+            <translation>leerer Platz</translation>
+        </message>
+        <message>
+            <source>Tube %1: %2</source>
+            <translation>Ansatz %1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RackPage</name>
+        <message>
+            <source>&amp;1  Pipette</source>
+            <translation>&amp;1  Pipettieren</translation>
+        </message>
+        <message>
+            <source>&amp;2  Read</source>
+            <translation>&amp;2  Ablesen</translation>
+        </message>
+        <message>
+            <source>&amp;3  Review</source>
+            <translation>&amp;3  Bewerten</translation>
+        </message>
+        <message>
+            <source>Rack %1</source>
+            <translation>Rack %1</translation>
+        </message>
+        <message>
+            <source>%1, version %2, tubes: %3</source>
+            <translation>%1, Version %2, Ansätze: %3</translation>
+        </message>
+        <message>
+            <source>Typed and not stored, so not in the results: %1. Go to it under %2 and store it, or leave it with Esc.</source>
+            <translation>Eingegeben und nicht gespeichert, also nicht in den Ergebnissen: %1. Unter %2 hingehen und speichern oder mit Esc lassen.</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>Pipette</source>
+            <translation>Pipettieren</translation>
+        </message>
+        <message>
+            <source>Read</source>
+            <translation>Ablesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RackPicture</name>
+        <message>
+            <source>%1 early by %2</source>
+            <translation>%1 um %2 zu früh</translation>
+        </message>
+        <message>
+            <source>%1 late by %2</source>
+            <translation>%1 um %2 zu spät</translation>
+        </message>
+        <message>
+            <source>%1  %2</source>
+            <translation>%1  %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RackTimes</name>
+        <message>
+            <source>Tubes against time</source>
+            <translation>Ansätze über der Zeit</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReadPage</name>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter. %1</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken. %1</translation>
+        </message>
+        <message>
+            <source>The reading waits for it, and is then stored unless something speaks against it.</source>
+            <translation>Die Ablesung wartet darauf und wird dann gespeichert, sofern nichts dagegen spricht.</translation>
+        </message>
+        <message>
+            <source>%1 Press Enter again to store it as read.</source>
+            <translation>%1 Erneut Enter drücken, um wie abgelesen zu speichern.</translation>
+        </message>
+        <message>
+            <source>The tube waits for it.</source>
+            <translation>Der Ansatz wartet darauf.</translation>
+        </message>
+        <message>
+            <source>Tube %1 counts again.</source>
+            <translation>Ansatz %1 zählt wieder.</translation>
+        </message>
+        <message>
+            <source>Tube %1 does not count: %2. To take that back, go to it in the table and press /.</source>
+            <translation>Ansatz %1 zählt nicht: %2. Zum Zurücknehmen in der Tabelle dorthin gehen und / drücken.</translation>
+        </message>
+        <message>
+            <source>The repeat waits for it.</source>
+            <translation>Die Wiederholung wartet darauf.</translation>
+        </message>
+        <message>
+            <source>%1 stands in the rack now, in tube %2 and on: pipette it as the strip says.</source>
+            <translation>%1 steht jetzt im Rack, ab Ansatz %2: pipettieren, wie die Leiste sagt.</translation>
+        </message>
+        <message>
+            <source>%1 came from the photometer and waits until what stands here is stored or left with Esc (waiting in all: %2).</source>
+            <translation>%1 kam vom Photometer und wartet, bis das hier Stehende gespeichert oder mit Esc gelassen ist (wartend insgesamt: %2).</translation>
+        </message>
+        <message>
+            <source>No tube waits for the readings that came (%1 in all, the first of them %2); nothing was stored of them. Go to the tube in the table first.</source>
+            <translation>Kein Ansatz wartet auf die eingegangenen Ablesungen (insgesamt %1, die erste davon %2); nichts davon wurde gespeichert. Zuerst in der Tabelle zum Ansatz gehen.</translation>
+        </message>
+        <message>
+            <source>%1 came for tube “%2”, which is not in this rack; it was not stored.</source>
+            <translation>%1 kam für Ansatz „%2“, der nicht in diesem Rack ist; nicht gespeichert.</translation>
+        </message>
+        <message>
+            <source>Absorbance against time</source>
+            <translation>Extinktion über der Zeit</translation>
+        </message>
+        <message>
+            <source>Readings</source>
+            <translation>Ablesungen</translation>
+        </message>
+        <message>
+            <source>Results so far</source>
+            <translation>Ergebnisse bisher</translation>
+        </message>
+        <message>
+            <source>Checks so far</source>
+            <translation>Prüfungen bisher</translation>
+        </message>
+        <message>
+            <source>%1 to %2 after what came before</source>
+            <translation>%1 bis %2 nach dem Vorhergehenden</translation>
+        </message>
+        <message>
+            <source>Read it at once: %1 (%2)</source>
+            <translation>Sofort ablesen: %1 (%2)</translation>
+        </message>
+        <message>
+            <source>Read it %1 (%2)</source>
+            <translation>Ablesen %1 (%2)</translation>
+        </message>
+        <message>
+            <source>Read it again %1 (every %2)</source>
+            <translation>Erneut ablesen %1 (alle %2)</translation>
+        </message>
+        <message>
+            <source>Next is to pipette</source>
+            <translation>Als Nächstes ist zu pipettieren</translation>
+        </message>
+        <message>
+            <source>%1. Enter leads there.</source>
+            <translation>%1. Enter führt dorthin.</translation>
+        </message>
+        <message>
+            <source>Pipett&amp;e</source>
+            <translation>&amp;Pipettieren</translation>
+        </message>
+        <message>
+            <source>All readings are in</source>
+            <translation>Alle Ablesungen sind da</translation>
+        </message>
+        <message>
+            <source>Enter opens the review. To correct a reading, go to it in the table with the arrow keys and press Enter there.</source>
+            <translation>Enter öffnet die Bewertung. Um eine Ablesung zu korrigieren, in der Tabelle mit den Pfeiltasten hingehen und dort Enter drücken.</translation>
+        </message>
+        <message>
+            <source>&amp;Review this rack</source>
+            <translation>Dieses &amp;Rack bewerten</translation>
+        </message>
+        <message>
+            <source>Tube %1: %2</source>
+            <translation>Ansatz %1: %2</translation>
+        </message>
+        <message>
+            <source>Stored: %1 (%2, %3)</source>
+            <translation>Gespeichert: %1 (%2, %3)</translation>
+        </message>
+        <message>
+            <source>tube %1, %2: %3</source>
+            <translation>Ansatz %1, %2: %3</translation>
+        </message>
+        <message>
+            <source>With %1 for tube %2, %3, which is not stored yet:</source>
+            <translation>Mit %1 für Ansatz %2, %3, noch nicht gespeichert:</translation>
+        </message>
+        <message>
+            <source>From what is stored:</source>
+            <translation>Aus dem Gespeicherten:</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReadingsModel</name>
+        <message>
+            <source>Tube</source>
+            <translation>Ansatz</translation>
+        </message>
+        <message>
+            <source>Contents</source>
+            <translation>Inhalt</translation>
+        </message>
+        <message>
+            <source>Net, %1</source>
+            <translation>Netto, %1</translation>
+        </message>
+        <message>
+            <source>Net signal</source>
+            <translation>Nettosignal</translation>
+        </message>
+        <message>
+            <source>%1 (g/L)</source>
+            <translation>%1 (g/L)</translation>
+        </message>
+        <message>
+            <source>Concentration (g/L)</source>
+            <translation>Konzentration (g/L)</translation>
+        </message>
+        <message>
+            <source>%1 (%2×)</source>
+            <translation>%1 (%2×)</translation>
+        </message>
+        <message>
+            <source>%1 (was %2)</source>
+            <translation>%1 (war %2)</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1, spoilt: %2</source>
+            <translation>%1, unbrauchbar: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReagentsModel</name>
+        <message>
+            <source>empty</source>
+            <translation>leer</translation>
+        </message>
+        <message>
+            <source>expired on %1</source>
+            <translation>abgelaufen am %1</translation>
+        </message>
+        <message>
+            <source>expires before the run ends</source>
+            <translation>läuft vor dem Ende des Laufs ab</translation>
+        </message>
+        <message numerus="yes">
+            <source>opened on %1, keeps %n day(s)</source>
+            <translation>
+                <numerusform>geöffnet am %1, haltbar %n Tag</numerusform>
+                <numerusform>geöffnet am %1, haltbar %n Tage</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>none noted</source>
+            <translation>keine notiert</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>no lot noted</source>
+            <translation>keine Charge notiert</translation>
+        </message>
+        <message>
+            <source>no lot in the book</source>
+            <translation>keine Charge im Buch</translation>
+        </message>
+        <message>
+            <source>no fit lot: %1 %2</source>
+            <translation>keine geeignete Charge: %1 %2</translation>
+        </message>
+        <message>
+            <source>no fit lot</source>
+            <translation>keine geeignete Charge</translation>
+        </message>
+        <message>
+            <source>enough: %1 tubes</source>
+            <translation>reicht: %1 Ansätze</translation>
+        </message>
+        <message>
+            <source>short by %1: in hand %2, for tubes: %3</source>
+            <translation>es fehlen %1: vorhanden %2, für Ansätze: %3</translation>
+        </message>
+        <message>
+            <source>then from lot %1</source>
+            <translation>dann aus Charge %1</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>Reagent</source>
+            <translation>Reagenz</translation>
+        </message>
+        <message>
+            <source>Needed</source>
+            <translation>Benötigt</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Charge</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReceiveView</name>
+        <message>
+            <source>Receive a container</source>
+            <translation>Gebinde einbuchen</translation>
+        </message>
+        <message>
+            <source>&amp;Back to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
+            <translation>Jede Flasche hat im Buch eine eigene Zeile; auch Wasser und Puffer zählen. Das Reagenz so nennen wie die Methoden, damit Pläne es finden.</translation>
+        </message>
+        <message>
+            <source>Vol&amp;ume in it (mL)</source>
+            <translation>&amp;Volumen darin (mL)</translation>
+        </message>
+        <message>
+            <source>&amp;Store it in the book</source>
+            <translation>Ins Buch &amp;eintragen</translation>
+        </message>
+        <message>
+            <source>Say how much is in it, in mL.</source>
+            <translation>Angeben, wie viel darin ist, in mL.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RecipeSection</name>
+        <message>
+            <source>Components</source>
+            <translation>Komponenten</translation>
+        </message>
+        <message>
+            <source>Steps, in their order</source>
+            <translation>Schritte, in ihrer Reihenfolge</translation>
+        </message>
+        <message>
+            <source>In the table the letters A, M, W and R put a step below the cursor; a step can be dragged too.</source>
+            <translation>In der Tabelle setzen die Buchstaben A, M, W und R einen Schritt unter den Cursor; ein Schritt lässt sich auch ziehen.</translation>
+        </message>
+        <message>
+            <source>Lay out the &amp;usual order</source>
+            <translation>Ü&amp;bliche Reihenfolge anlegen</translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <translation>Schritte</translation>
+        </message>
+        <message>
+            <source>&amp;Add</source>
+            <translation>&amp;Zugeben</translation>
+        </message>
+        <message>
+            <source>&amp;Mix</source>
+            <translation>&amp;Mischen</translation>
+        </message>
+        <message>
+            <source>&amp;Wait</source>
+            <translation>&amp;Warten</translation>
+        </message>
+        <message>
+            <source>&amp;Read</source>
+            <translation>&amp;Ablesen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RecordView</name>
+        <message>
+            <source>&amp;Back to the list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>To its rac&amp;k</source>
+            <translation>Zum &amp;Rack</translation>
+        </message>
+        <message>
+            <source>Reported resu&amp;lts</source>
+            <translation>&amp;Berichtete Ergebnisse</translation>
+        </message>
+        <message>
+            <source>Tren&amp;d</source>
+            <translation>Tren&amp;d</translation>
+        </message>
+        <message>
+            <source>What was found of this measurand in the product, or in the sample, over all runs, with its limits</source>
+            <translation>Was von dieser Messgröße im Produkt oder in der Probe über alle Läufe gefunden wurde, mit den Grenzwerten</translation>
+        </message>
+        <message>
+            <source>Revi&amp;sion</source>
+            <translation>Re&amp;vision</translation>
+        </message>
+        <message>
+            <source>B&amp;y</source>
+            <translation>V&amp;on</translation>
+        </message>
+        <message>
+            <source>P&amp;assphrase</source>
+            <translation>&amp;Passphrase</translation>
+        </message>
+        <message>
+            <source>Put bac&amp;k on the bench</source>
+            <translation>&amp;Wieder in Arbeit nehmen</translation>
+        </message>
+        <message>
+            <source>%1, version %2, begun %3, %4, revision %5</source>
+            <translation>%1, Version %2, begonnen %3, %4, Revision %5</translation>
+        </message>
+        <message>
+            <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
+            <translation>Gesperrt. &amp;Grund, ihn wieder in Arbeit zu nehmen; dort beginnt Revision %1</translation>
+        </message>
+        <message>
+            <source>%1: on the bench now</source>
+            <translation>%1: jetzt in Arbeit</translation>
+        </message>
+        <message>
+            <source>This is revision %1 as it was decided; the run is on the bench again, and no revision stands.</source>
+            <translation>Das ist Revision %1, wie entschieden wurde; der Lauf ist wieder in Arbeit, und keine Revision gilt.</translation>
+        </message>
+        <message>
+            <source>This is revision %1 as it was decided; revision %2 stands.</source>
+            <translation>Das ist Revision %1, wie entschieden wurde; es gilt Revision %2.</translation>
+        </message>
+        <message>
+            <source>Choose a result in the table first; its trend is shown.</source>
+            <translation>Zuerst ein Ergebnis in der Tabelle wählen; gezeigt wird sein Trend.</translation>
+        </message>
+        <message>
+            <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided. Shown are the new ones.</source>
+            <translation>Dieses Programm berechnet aus den gespeicherten Ablesungen andere Zahlen als Version %1, als über den Lauf entschieden wurde. Gezeigt sind die neuen.</translation>
+        </message>
+        <message>
+            <source>Say who puts it back: type a name.</source>
+            <translation>Angeben, wer ihn wieder in Arbeit nimmt: einen Namen eingeben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RecordsPage</name>
+        <message>
+            <source>Records</source>
+            <translation>Aufzeichnungen</translation>
+        </message>
+        <message>
+            <source>Parts of the records</source>
+            <translation>Teile der Aufzeichnungen</translation>
+        </message>
+        <message>
+            <source>Who did what</source>
+            <translation>Wer was tat</translation>
+        </message>
+        <message>
+            <source>Whole, and kept</source>
+            <translation>Unversehrt und aufbewahrt</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RecoveriesModel</name>
+        <message>
+            <source>Standard %1</source>
+            <translation>Standard %1</translation>
+        </message>
+        <message>
+            <source>Spike on %1</source>
+            <translation>Aufstockung auf %1</translation>
+        </message>
+        <message>
+            <source>Standard or spike</source>
+            <translation>Standard oder Aufstockung</translation>
+        </message>
+        <message>
+            <source>Measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>Expected (g/L)</source>
+            <translation>Erwartet (g/L)</translation>
+        </message>
+        <message>
+            <source>Found (g/L)</source>
+            <translation>Gefunden (g/L)</translation>
+        </message>
+        <message>
+            <source>Recovery (%)</source>
+            <translation>Wiederfindung (%)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RecoveryHistory</name>
+        <message>
+            <source>Recovery (%)</source>
+            <translation>Wiederfindung (%)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RegisterView</name>
+        <message>
+            <source>Samples to register</source>
+            <translation>Anzumeldende Proben</translation>
+        </message>
+        <message>
+            <source>Problems</source>
+            <translation>Probleme</translation>
+        </message>
+        <message>
+            <source>Expected, in g/L; of a solid g/100 g</source>
+            <translation>Erwartet, in g/L; bei Feststoffen g/100 g</translation>
+        </message>
+        <message>
+            <source>Pas&amp;te from the clipboard</source>
+            <translation>Aus der Zwischenablage &amp;einfügen</translation>
+        </message>
+        <message>
+            <source>&amp;Leave</source>
+            <translation>&amp;Verlassen</translation>
+        </message>
+        <message>
+            <source>Register samples</source>
+            <translation>Proben anmelden</translation>
+        </message>
+        <message>
+            <source>Key a line for each sample, or copy a column or several columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; else they are, in this order: %1.</source>
+            <translation>Für jede Probe eine Zeile eingeben oder eine oder mehrere Spalten aus einer Tabellenkalkulation kopieren und hier einfügen (Strg+V). Die erste Zeile darf die Spalten benennen, auch eine Messgröße; sonst gilt diese Reihenfolge: %1.</translation>
+        </message>
+        <message>
+            <source>Put on the &amp;shelf</source>
+            <translation>Ins &amp;Regal stellen</translation>
+        </message>
+        <message>
+            <source>Change a sample on the shelf</source>
+            <translation>Probe im Regal ändern</translation>
+        </message>
+        <message>
+            <source>What was told before stays in the notebook's history.</source>
+            <translation>Frühere Angaben bleiben im Verlauf des Laborjournals.</translation>
+        </message>
+        <message>
+            <source>&amp;Store the change</source>
+            <translation>Änderung &amp;speichern</translation>
+        </message>
+        <message>
+            <source>%1 waits on the shelf already; change it there, or give this one another id.</source>
+            <translation>%1 wartet bereits im Regal; dort ändern oder dieser eine andere Kennung geben.</translation>
+        </message>
+        <message>
+            <source>Line %1, %2: %3</source>
+            <translation>Zeile %1, %2: %3</translation>
+        </message>
+        <message>
+            <source>Line %1: a repeat of %2 waits already; it takes over what is told here.</source>
+            <translation>Zeile %1: Eine Wiederholung von %2 wartet bereits; sie übernimmt die Angaben hier.</translation>
+        </message>
+        <message>
+            <source>No sample yet.</source>
+            <translation>Noch keine Probe.</translation>
+        </message>
+        <message>
+            <source>Samples: %1. Nothing stands in the way.</source>
+            <translation>Proben: %1. Nichts steht im Weg.</translation>
+        </message>
+        <message>
+            <source>Samples: %1. Still to be put right (%2), Enter goes there:</source>
+            <translation>Proben: %1. Noch zu berichtigen (%2), Enter führt dorthin:</translation>
+        </message>
+        <message>
+            <source>There is no sample to store: key or paste one first.</source>
+            <translation>Es gibt keine Probe zu speichern: zuerst eine eingeben oder einfügen.</translation>
+        </message>
+        <message>
+            <source>Nothing is stored yet: first put right what the list names.</source>
+            <translation>Noch ist nichts gespeichert: zuerst berichtigen, was die Liste nennt.</translation>
+        </message>
+        <message>
+            <source>There are samples that are not stored. Leave again to drop them, or store first.</source>
+            <translation>Es gibt nicht gespeicherte Proben. Noch einmal verlassen, um sie zu verwerfen, oder zuerst speichern.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RepeatHow</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 auf %2</translation>
+        </message>
+        <message>
+            <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
+            <translation>eine Verdünnung wie 20 eingeben, ihre Schritte wie 5 auf 100 oder das Probenvolumen wie 0.5 mL</translation>
+        </message>
+        <message>
+            <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
+            <translation>eine Verdünnung ist größer als 1; für mehr Probe ihr Volumen eingeben, etwa 0.5 mL</translation>
+        </message>
+        <message>
+            <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
+            <translation>übliche Pipetten und Messkolben ergeben keine Verdünnung von %1; die Schritte eingeben, etwa 5 auf 100</translation>
+        </message>
+        <message>
+            <source>, then </source>
+            <translation>, dann </translation>
+        </message>
+        <message>
+            <source>a step goes from less to more, as 5 to 100</source>
+            <translation>ein Schritt geht von weniger zu mehr, etwa 5 auf 100</translation>
+        </message>
+        <message>
+            <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
+            <translation>kein Ansatz fasst dieses Probenvolumen; in mL eingeben, etwa 0.5 mL</translation>
+        </message>
+        <message>
+            <source>fold|times</source>
+            <comment>words that may be typed behind a factor of dilution, parted by |</comment>
+            <translation>fach|mal</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RepeatOffer</name>
+        <message>
+            <source>%1 mL to %2 mL</source>
+            <translation>%1 mL auf %2 mL</translation>
+        </message>
+        <message>
+            <source>undiluted</source>
+            <translation>unverdünnt</translation>
+        </message>
+        <message>
+            <source>, then </source>
+            <translation>, dann </translation>
+        </message>
+        <message>
+            <source>%1, %2 mL in the tube</source>
+            <translation>%1, %2 mL im Ansatz</translation>
+        </message>
+        <message>
+            <source>A&amp;dd it to this rack</source>
+            <translation>Zu diesem Rack &amp;hinzufügen</translation>
+        </message>
+        <message>
+            <source>%1 has to be repeated: %2. The rack still stands here; tubes to add: %3.</source>
+            <translation>%1 muss wiederholt werden: %2. Das Rack steht noch hier; hinzuzufügende Ansätze: %3.</translation>
+        </message>
+        <message>
+            <source>%1 The rack has %2 places, so they need another stand.</source>
+            <translation>%1 Das Rack hat %2 Plätze, es braucht also einen weiteren Ständer.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Report</name>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>%1 times %2 (method %3)</source>
+            <translation>%1 mal %2 (Methode %3)</translation>
+        </message>
+        <message>
+            <source>%1 is calculated: the sum of %2. Its uncertainty takes account of what the parts have in common.</source>
+            <translation>%1 ist berechnet: die Summe aus %2. Die Unsicherheit berücksichtigt, was die Teile gemeinsam haben.</translation>
+        </message>
+        <message>
+            <source>Further information</source>
+            <translation>Weitere Angaben</translation>
+        </message>
+        <message>
+            <source>additions to, deviations or exclusions from the method</source>
+            <translation>Ergänzungen, Abweichungen oder Ausschlüsse gegenüber der Methode</translation>
+        </message>
+        <message>
+            <source>sampling: plan and method, place and conditions, where it was ours</source>
+            <translation>Probenahme: Plan und Verfahren, Ort und Bedingungen, wo sie durch das Labor erfolgte</translation>
+        </message>
+        <message>
+            <source>conditions of the tests, where they matter</source>
+            <translation>Prüfbedingungen, wo sie von Bedeutung sind</translation>
+        </message>
+        <message>
+            <source>results from external providers</source>
+            <translation>Ergebnisse externer Anbieter</translation>
+        </message>
+        <message>
+            <source>opinions and interpretations, whose and on what basis</source>
+            <translation>Meinungen und Interpretationen, von wem und auf welcher Grundlage</translation>
+        </message>
+        <message>
+            <source>whatever else was asked for</source>
+            <translation>was sonst noch verlangt wurde</translation>
+        </message>
+        <message>
+            <source>Tube %1 was pipetted otherwise than the method says, and is calculated as pipetted.</source>
+            <translation>Ansatz %1 wurde anders pipettiert, als die Methode sagt, und ist wie pipettiert berechnet.</translation>
+        </message>
+        <message>
+            <source>This is revision %1 and replaces revision %2. It was opened again on %3 by %4: %5.</source>
+            <translation>Das ist Revision %1 und ersetzt Revision %2. Sie wurde am %3 von %4 wieder geöffnet: %5.</translation>
+        </message>
+        <message>
+            <source>The results relate only to the items tested, as they were received. What the customer says of the samples is given as it was told. This report is not to be reproduced except in full without the laboratory's approval.</source>
+            <translation>Die Ergebnisse beziehen sich nur auf die Prüfgegenstände, wie sie eingegangen sind. Angaben des Kunden zu den Proben sind so wiedergegeben, wie sie gemacht wurden. Dieser Bericht darf ohne Genehmigung des Labors nur vollständig vervielfältigt werden.</translation>
+        </message>
+        <message>
+            <source>Content, SHA-256: %1.</source>
+            <translation>Inhalt, SHA-256: %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Record: run %1 of %2; content, SHA-256: %3; audit: %n entries, head %4.</source>
+            <translation>
+                <numerusform>Aufzeichnung: Lauf %1 von %2; Inhalt, SHA-256: %3; Audit: %n Eintrag, Kopf %4.</numerusform>
+                <numerusform>Aufzeichnung: Lauf %1 von %2; Inhalt, SHA-256: %3; Audit: %n Einträge, Kopf %4.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>authorised by</source>
+            <translation>freigegeben durch</translation>
+        </message>
+        <message>
+            <source>signature</source>
+            <translation>Unterschrift</translation>
+        </message>
+        <message>
+            <source>page %1 of %2</source>
+            <translation>Seite %1 von %2</translation>
+        </message>
+        <message>
+            <source>laboratory: name, address, contact</source>
+            <translation>Labor: Name, Anschrift, Kontakt</translation>
+        </message>
+        <message>
+            <source>address of the laboratory</source>
+            <translation>Anschrift des Labors</translation>
+        </message>
+        <message>
+            <source>%1 (%2), version %3</source>
+            <translation>%1 (%2), Version %3</translation>
+        </message>
+        <message>
+            <source>Made with a template whose volumes nobody confirmed: %1.</source>
+            <translation>Mit einer Vorlage erstellt, deren Volumina niemand bestätigt hat: %1.</translation>
+        </message>
+        <message>
+            <source>REJECTED</source>
+            <translation>VERWORFEN</translation>
+        </message>
+        <message>
+            <source>REPLACED</source>
+            <translation>ERSETZT</translation>
+        </message>
+        <message>
+            <source>DRAFT</source>
+            <translation>ENTWURF</translation>
+        </message>
+        <message>
+            <source>The run was rejected; its results are not to be used.</source>
+            <translation>Der Lauf wurde verworfen; seine Ergebnisse sind nicht zu verwenden.</translation>
+        </message>
+        <message>
+            <source>This revision was taken back; what counts is the latest one in the notebook.</source>
+            <translation>Diese Revision wurde zurückgenommen; es zählt die neueste im Laborjournal.</translation>
+        </message>
+        <message>
+            <source>Nobody has accepted this run; its results may change.</source>
+            <translation>Niemand hat diesen Lauf angenommen; seine Ergebnisse können sich ändern.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>minutes, absorbance</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1, signed with a passphrase</source>
+            <translation>%1, signiert mit einer Passphrase</translation>
+        </message>
+        <message>
+            <source>%1, a typed name, unsigned</source>
+            <translation>%1, ein eingegebener Name, nicht signiert</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>Report of results</source>
+            <translation>Ergebnisbericht</translation>
+        </message>
+        <message>
+            <source>End of report %1</source>
+            <translation>Ende des Berichts %1</translation>
+        </message>
+        <message>
+            <source>Report %1, revision %2</source>
+            <translation>Bericht %1, Revision %2</translation>
+        </message>
+        <message>
+            <source>customer</source>
+            <translation>Kunde</translation>
+        </message>
+        <message>
+            <source>customer's address or contact</source>
+            <translation>Anschrift oder Kontakt des Kunden</translation>
+        </message>
+        <message>
+            <source>order or reference</source>
+            <translation>Auftrag oder Referenz</translation>
+        </message>
+        <message>
+            <source>date of the tests</source>
+            <translation>Datum der Prüfungen</translation>
+        </message>
+        <message>
+            <source>place of the tests, if elsewhere</source>
+            <translation>Ort der Prüfungen, falls anderswo</translation>
+        </message>
+        <message>
+            <source>date of issue</source>
+            <translation>Ausstellungsdatum</translation>
+        </message>
+        <message>
+            <source>Items tested</source>
+            <translation>Prüfgegenstände</translation>
+        </message>
+        <message>
+            <source>sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>what it is</source>
+            <translation>was es ist</translation>
+        </message>
+        <message>
+            <source>state on arrival</source>
+            <translation>Zustand bei Eingang</translation>
+        </message>
+        <message>
+            <source>received</source>
+            <translation>Eingang</translation>
+        </message>
+        <message>
+            <source>sampled</source>
+            <translation>Probenahme</translation>
+        </message>
+        <message>
+            <source>Results</source>
+            <translation>Ergebnisse</translation>
+        </message>
+        <message>
+            <source>quantity</source>
+            <translation>Größe</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>± U</source>
+            <translation>± U</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>Einheit</translation>
+        </message>
+        <message>
+            <source>k</source>
+            <translation>k</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>%1) %2</source>
+            <translation>%1) %2</translation>
+        </message>
+        <message>
+            <source>No uncertainty is stated: the run states none for its inputs.</source>
+            <translation>Keine Unsicherheit ist angegeben: Der Lauf gibt für seine Eingangsgrößen keine an.</translation>
+        </message>
+        <message>
+            <source>not reported</source>
+            <translation>nicht berichtet</translation>
+        </message>
+        <message>
+            <source>U is the expanded uncertainty of the result, in its unit: the standard uncertainty multiplied by the coverage factor k of its line, for a level of confidence of about 95 % (95.45 %). A result with &lt; or &gt; is a bound and has no U.</source>
+            <translation>U ist die erweiterte Unsicherheit des Ergebnisses, in dessen Einheit: die Standardunsicherheit multipliziert mit dem Erweiterungsfaktor k der jeweiligen Zeile, für einen Grad des Vertrauens von etwa 95 % (95.45 %). Ein Ergebnis mit &lt; oder &gt; ist eine Schranke und hat kein U.</translation>
+        </message>
+        <message>
+            <source>Comparison with specifications</source>
+            <translation>Vergleich mit Spezifikationen</translation>
+        </message>
+        <message>
+            <source>specification</source>
+            <translation>Spezifikation</translation>
+        </message>
+        <message>
+            <source>statement</source>
+            <translation>Aussage</translation>
+        </message>
+        <message>
+            <source>decision rule</source>
+            <translation>Entscheidungsregel</translation>
+        </message>
+        <message>
+            <source>Report of results %1</source>
+            <translation>Ergebnisbericht %1</translation>
+        </message>
+        <message>
+            <source>report %1, revision %2</source>
+            <translation>Bericht %1, Revision %2</translation>
+        </message>
+        <message>
+            <source>Report %1, revision %2, made %3 with Plateau %4</source>
+            <translation>Bericht %1, Revision %2, erstellt %3 mit Plateau %4</translation>
+        </message>
+        <message>
+            <source>report %1</source>
+            <comment>a file name</comment>
+            <translation>bericht %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportDialog</name>
+        <message>
+            <source>Number of the report</source>
+            <translation>Nummer des Berichts</translation>
+        </message>
+        <message>
+            <source>Issued on</source>
+            <translation>Ausgestellt am</translation>
+        </message>
+        <message>
+            <source>Customer</source>
+            <translation>Kunde</translation>
+        </message>
+        <message>
+            <source>Customer's contact</source>
+            <translation>Kontakt des Kunden</translation>
+        </message>
+        <message>
+            <source>Order</source>
+            <translation>Auftrag</translation>
+        </message>
+        <message>
+            <source>Tested at</source>
+            <translation>Geprüft in</translation>
+        </message>
+        <message>
+            <source>Tested on</source>
+            <translation>Geprüft am</translation>
+        </message>
+        <message>
+            <source>Authorised by</source>
+            <translation>Freigegeben durch</translation>
+        </message>
+        <message>
+            <source>Sampling: plan, method, by whom</source>
+            <translation>Probenahme: Plan, Verfahren, durch wen</translation>
+        </message>
+        <message>
+            <source>Conditions of the tests</source>
+            <translation>Prüfbedingungen</translation>
+        </message>
+        <message>
+            <source>Deviations from the method</source>
+            <translation>Abweichungen von der Methode</translation>
+        </message>
+        <message>
+            <source>Results from elsewhere</source>
+            <translation>Ergebnisse von anderswo</translation>
+        </message>
+        <message>
+            <source>Opinions and interpretations</source>
+            <translation>Meinungen und Interpretationen</translation>
+        </message>
+        <message>
+            <source>Whatever else was asked for</source>
+            <translation>Was sonst noch verlangt wurde</translation>
+        </message>
+        <message>
+            <source>What the samples are</source>
+            <translation>Was die Proben sind</translation>
+        </message>
+        <message>
+            <source>Their condition</source>
+            <translation>Ihr Zustand</translation>
+        </message>
+        <message>
+            <source>Received on</source>
+            <translation>Eingegangen am</translation>
+        </message>
+        <message>
+            <source>Sampled on</source>
+            <translation>Probenahme am</translation>
+        </message>
+        <message>
+            <source>What the report says besides</source>
+            <translation>Was der Bericht außerdem sagt</translation>
+        </message>
+        <message>
+            <source>The program cannot know these. What is left empty becomes a line to write on.</source>
+            <translation>Das Programm kann dies nicht wissen. Was leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
+        </message>
+        <message>
+            <source>Choose the &amp;file…</source>
+            <translation>&amp;Datei wählen…</translation>
+        </message>
+        <message>
+            <source>&amp;Leave it</source>
+            <translation>&amp;Lassen</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <translation>%1: %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportFields</name>
+        <message>
+            <source>%1 is no field: expected its name, an equals sign and its value, as in customer=Threnholt Cider</source>
+            <translation>%1 ist kein Feld: erwartet werden Name, Gleichheitszeichen und Wert, wie in customer=Threnholt Cider</translation>
+        </message>
+        <message>
+            <source>there is no field %1; known are %2</source>
+            <translation>es gibt kein Feld %1; bekannt sind %2</translation>
+        </message>
+        <message>
+            <source>the field %1 is for the whole report and takes no sample; fields of a sample are %2</source>
+            <translation>das Feld %1 gilt für den ganzen Bericht und nimmt keine Probe; Felder einer Probe sind %2</translation>
+        </message>
+        <message>
+            <source>the field %1 has no value; leave it out for a line to write on</source>
+            <translation>das Feld %1 hat keinen Wert; für eine Zeile zum Ausfüllen weglassen</translation>
+        </message>
+        <message>
+            <source>the value of the field %1 is longer than %2 signs; shorten it</source>
+            <translation>der Wert des Feldes %1 ist länger als %2 Zeichen; kürzen</translation>
+        </message>
+        <message>
+            <source>the field %1 was given twice; give it once</source>
+            <translation>das Feld %1 wurde zweimal angegeben; nur einmal angeben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportHeadForm</name>
+        <message>
+            <source>Name and report head</source>
+            <translation>Name und Berichtskopf</translation>
+        </message>
+        <message>
+            <source>These stand at the head of every report. What is left empty becomes a line to write on.</source>
+            <translation>Dies steht am Kopf jedes Berichts. Was leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
+        </message>
+        <message>
+            <source>telephone, e-mail, a person</source>
+            <translation>Telefon, E-Mail, eine Person</translation>
+        </message>
+        <message>
+            <source>N&amp;ame of the laboratory</source>
+            <translation>&amp;Name des Labors</translation>
+        </message>
+        <message>
+            <source>Address, line by line</source>
+            <translation>Anschrift, Zeile für Zeile</translation>
+        </message>
+        <message>
+            <source>Contact, one line</source>
+            <translation>Kontakt, eine Zeile</translation>
+        </message>
+        <message>
+            <source>Logo</source>
+            <translation>Logo</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportSaving</name>
+        <message>
+            <source>Save the results as CSV</source>
+            <translation>Ergebnisse als CSV speichern</translation>
+        </message>
+        <message>
+            <source>CSV files (*.csv)</source>
+            <translation>CSV-Dateien (*.csv)</translation>
+        </message>
+        <message>
+            <source>%1 was written, one row for each result.</source>
+            <translation>%1 wurde geschrieben, eine Zeile je Ergebnis.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportSource</name>
+        <message>
+            <source>run %1, revision %2, as %3</source>
+            <translation>Lauf %1, Revision %2, als %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>the mean of %n accepted results</source>
+            <translation>
+                <numerusform>der Mittelwert aus %n angenommenen Ergebnis</numerusform>
+                <numerusform>der Mittelwert aus %n angenommenen Ergebnissen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>the one named by the reviewer, of %n accepted results</source>
+            <translation>
+                <numerusform>das vom Bewerter genannte, von %n angenommenen Ergebnis</numerusform>
+                <numerusform>das vom Bewerter genannte, von %n angenommenen Ergebnissen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>the last of %n accepted results</source>
+            <translation>
+                <numerusform>das letzte von %n angenommenen Ergebnis</numerusform>
+                <numerusform>das letzte von %n angenommenen Ergebnissen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>chosen by %1 on %2</source>
+            <translation>gewählt von %1 am %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Reported is %1: %2</source>
+            <translation>Berichtet wird %1: %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1: %2 (%3, %4)</source>
+            <translation>%1: %2 (%3, %4)</translation>
+        </message>
+        <message>
+            <source>%1, guard band %2</source>
+            <translation>%1, Schutzband %2</translation>
+        </message>
+        <message>
+            <source>reviewer</source>
+            <translation>Bewerter</translation>
+        </message>
+        <message>
+            <source>head of the laboratory</source>
+            <translation>Laborleitung</translation>
+        </message>
+        <message>
+            <source>analyst</source>
+            <translation>Analytiker</translation>
+        </message>
+        <message>
+            <source>accepted</source>
+            <translation>angenommen</translation>
+        </message>
+        <message>
+            <source>rejected</source>
+            <translation>verworfen</translation>
+        </message>
+        <message>
+            <source>%1: accepted</source>
+            <translation>%1: angenommen</translation>
+        </message>
+        <message>
+            <source>%1: rejected</source>
+            <translation>%1: verworfen</translation>
+        </message>
+        <message>
+            <source>%1: to be repeated</source>
+            <translation>%1: zu wiederholen</translation>
+        </message>
+        <message>
+            <source>spike</source>
+            <translation>Aufstockung</translation>
+        </message>
+        <message>
+            <source>pasted</source>
+            <translation>eingefügt</translation>
+        </message>
+        <message>
+            <source>from the file %1</source>
+            <translation>aus der Datei %1</translation>
+        </message>
+        <message>
+            <source>sent over the serial line %1</source>
+            <translation>über die serielle Leitung %1 gesendet</translation>
+        </message>
+        <message>
+            <source>sent over the network, %1</source>
+            <translation>über das Netz gesendet, %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportUnitsForm</name>
+        <message>
+            <source>Units of products</source>
+            <translation>Einheiten der Produkte</translation>
+        </message>
+        <message>
+            <source>In which unit the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, of a solid in g/100 g. %1</source>
+            <translation>In welcher Einheit die Ergebnisse eines Produkts berichtet werden. Eine Zeile, die eine Messgröße nennt, geht einer vor, die nur das Produkt nennt. Was in keiner Zeile steht, wird in g/L berichtet, bei Feststoffen in g/100 g. %1</translation>
+        </message>
+        <message>
+            <source>Product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>Measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>every measurand</source>
+            <translation>jede Messgröße</translation>
+        </message>
+        <message>
+            <source>Unit</source>
+            <translation>Einheit</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportedModel</name>
+        <message>
+            <source>%1, signed</source>
+            <translation>%1, signiert</translation>
+        </message>
+        <message>
+            <source>%1, unsigned</source>
+            <translation>%1, nicht signiert</translation>
+        </message>
+        <message>
+            <source>%1-fold</source>
+            <translation>%1-fach</translation>
+        </message>
+        <message>
+            <source>Run</source>
+            <translation>Lauf</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Decided</source>
+            <translation>Entschieden</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>Von</translation>
+        </message>
+        <message>
+            <source>Dilution</source>
+            <translation>Verdünnung</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>Reported</source>
+            <translation>Berichtet</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportedResult</name>
+        <message>
+            <source>run %1, revision %2</source>
+            <translation>Lauf %1, Revision %2</translation>
+        </message>
+        <message>
+            <source>in the mean</source>
+            <translation>im Mittelwert</translation>
+        </message>
+        <message>
+            <source>reported</source>
+            <translation>berichtet</translation>
+        </message>
+        <message>
+            <source>the last accepted result</source>
+            <translation>das letzte angenommene Ergebnis</translation>
+        </message>
+        <message>
+            <source>the mean of the accepted results</source>
+            <translation>der Mittelwert der angenommenen Ergebnisse</translation>
+        </message>
+        <message>
+            <source>the result that is named</source>
+            <translation>das genannte Ergebnis</translation>
+        </message>
+        <message>
+            <source>Reported: %1, %2 (%3).</source>
+            <translation>Berichtet: %1, %2 (%3).</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>Nobody chose: until somebody does, the last accepted one counts.</source>
+            <translation>Niemand hat gewählt: Bis dahin zählt das letzte angenommene.</translation>
+        </message>
+        <message>
+            <source>signed</source>
+            <translation>signiert</translation>
+        </message>
+        <message>
+            <source>unsigned</source>
+            <translation>nicht signiert</translation>
+        </message>
+        <message>
+            <source>Chosen by %1, %2 (%3): %4</source>
+            <translation>Gewählt von %1, %2 (%3): %4</translation>
+        </message>
+        <message>
+            <source>A result was accepted since: see whether the choice still holds.</source>
+            <translation>Seitdem wurde ein Ergebnis angenommen: prüfen, ob die Wahl noch gilt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReportedView</name>
+        <message>
+            <source>Reported result</source>
+            <translation>Berichtetes Ergebnis</translation>
+        </message>
+        <message>
+            <source>Accepted results</source>
+            <translation>Angenommene Ergebnisse</translation>
+        </message>
+        <message>
+            <source>&amp;Chosen by</source>
+            <translation>&amp;Gewählt von</translation>
+        </message>
+        <message>
+            <source>P&amp;assphrase</source>
+            <translation>&amp;Passphrase</translation>
+        </message>
+        <message>
+            <source>Reported result of sample and &amp;measurand</source>
+            <translation>Berichtetes Ergebnis von Probe und &amp;Messgröße</translation>
+        </message>
+        <message>
+            <source>the last accepted</source>
+            <translation>das letzte angenommene</translation>
+        </message>
+        <message>
+            <source>the mean of all accepted</source>
+            <translation>der Mittelwert aller angenommenen</translation>
+        </message>
+        <message>
+            <source>the one marked in the table</source>
+            <translation>das in der Tabelle markierte</translation>
+        </message>
+        <message>
+            <source>R&amp;ule</source>
+            <translation>&amp;Regel</translation>
+        </message>
+        <message>
+            <source>Wh&amp;y</source>
+            <translation>&amp;Warum</translation>
+        </message>
+        <message>
+            <source>S&amp;tore the choice</source>
+            <translation>Wahl &amp;speichern</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Say who chooses: type a name.</source>
+            <translation>Angeben, wer wählt: einen Namen eingeben.</translation>
+        </message>
+        <message>
+            <source>The choice is stored.</source>
+            <translation>Die Wahl ist gespeichert.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ResultDetails</name>
+        <message>
+            <source>Calculation</source>
+            <translation>Berechnung</translation>
+        </message>
+        <message>
+            <source>Uncertainty budget</source>
+            <translation>Unsicherheitsbudget</translation>
+        </message>
+        <message>
+            <source>Whose numbers the budget is made of</source>
+            <translation>Wer die Zahlen des Budgets verantwortet</translation>
+        </message>
+        <message>
+            <source>Details of the chosen result</source>
+            <translation>Einzelheiten des gewählten Ergebnisses</translation>
+        </message>
+        <message>
+            <source>Overvie&amp;w</source>
+            <translation>&amp;Übersicht</translation>
+        </message>
+        <message>
+            <source>&amp;Calculation</source>
+            <translation>&amp;Berechnung</translation>
+        </message>
+        <message>
+            <source>&amp;Uncertainty</source>
+            <translation>&amp;Unsicherheit</translation>
+        </message>
+        <message>
+            <source>Recovery of %1: %2 g/L expected at use</source>
+            <translation>Wiederfindung von %1: %2 g/L bei Verwendung erwartet</translation>
+        </message>
+        <message>
+            <source>%1 % %2</source>
+            <translation>%1 % %2</translation>
+        </message>
+        <message>
+            <source>Share of the variance of %1 (%)</source>
+            <translation>Anteil an der Varianz von %1 (%)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ResultOverview</name>
+        <message>
+            <source>About the chosen result</source>
+            <translation>Über das gewählte Ergebnis</translation>
+        </message>
+        <message>
+            <source>Recovery and its history</source>
+            <translation>Wiederfindung und ihr Verlauf</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ResultView</name>
+        <message>
+            <source>Decisions</source>
+            <translation>Entscheidungen</translation>
+        </message>
+        <message>
+            <source>Results</source>
+            <translation>Ergebnisse</translation>
+        </message>
+        <message>
+            <source>Rejected</source>
+            <translation>Verworfen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ResultsCsv</name>
+        <message>
+            <source>results %1</source>
+            <comment>a file name</comment>
+            <translation>ergebnisse %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ResultsModel</name>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Measurand</source>
+            <translation>Messgröße</translation>
+        </message>
+        <message>
+            <source>Result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>k</source>
+            <comment>coverage factor of the uncertainty</comment>
+            <translation>k</translation>
+        </message>
+        <message>
+            <source>Tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>Spread</source>
+            <translation>Spannweite</translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>Dilution</source>
+            <translation>Verdünnung</translation>
+        </message>
+        <message>
+            <source>Limits</source>
+            <translation>Grenzwerte</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReviewPage</name>
+        <message>
+            <source>Equipment that failed its check or is late with it</source>
+            <translation>Geräte, deren Prüfung nicht bestanden oder überfällig ist</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReviewRuleWords</name>
+        <message>
+            <source>%1 and %2</source>
+            <translation>%1 und %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>Nobody reviews their own run here, and %1 worked on it.</source>
+            <translation>Hier bewertet niemand den eigenen Lauf, und %1 hat daran gearbeitet.</translation>
+        </message>
+        <message>
+            <source>A reviewer or a head decides here, and %1 is an analyst.</source>
+            <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 hat die Rolle Analytiker.</translation>
+        </message>
+        <message>
+            <source>A reviewer or a head decides here, and %1 are analysts.</source>
+            <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 haben die Rolle Analytiker.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReviewRulesForm</name>
+        <message>
+            <source>Review</source>
+            <translation>Bewertung</translation>
+        </message>
+        <message>
+            <source>Who may decide a run. The first rule holds once persons are set up under Books, Persons; the second one for typed names, too.</source>
+            <translation>Wer über einen Lauf entscheiden darf. Die erste Regel gilt, sobald unter Bücher, Personen Personen eingerichtet sind; die zweite auch für eingegebene Namen.</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+        <message>
+            <source>A reviewer or the head decides; an analyst's signature does not</source>
+            <translation>Ein Bewerter oder die Laborleitung entscheidet; die Signatur eines Analytikers genügt nicht</translation>
+        </message>
+        <message>
+            <source>A second person reviews: nobody decides a run that they worked on</source>
+            <translation>Eine zweite Person bewertet: Niemand entscheidet über einen Lauf, an dem er gearbeitet hat</translation>
+        </message>
+        <message>
+            <source>Reasons offered where a sample or a run is rejected; another may be typed</source>
+            <translation>Angebotene Gründe beim Verwerfen einer Probe oder eines Laufs; andere lassen sich eingeben</translation>
+        </message>
+        <message>
+            <source>Reasons for a rejection</source>
+            <translation>Gründe für ein Verwerfen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ReviewedResult</name>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1-fold</source>
+            <translation>%1-fach</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>%1. The limit: %2, %3.</source>
+            <translation>%1. Der Grenzwert: %2, %3.</translation>
+        </message>
+        <message>
+            <source>It stands in %1 and not in %2: %3.</source>
+            <translation>Er ist in %1 angegeben und nicht in %2: %3.</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>%1: %2 and %3 more</source>
+            <translation>%1: %2 und %3 weitere</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Against the limits of the products: %1.</source>
+            <translation>Gegen die Grenzwerte der Produkte: %1.</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>Nothing speaks against this result.</source>
+            <translation>Nichts spricht gegen dieses Ergebnis.</translation>
+        </message>
+        <message>
+            <source>No standard was measured in this run: nothing in it shows what the assay recovers.</source>
+            <translation>In diesem Lauf wurde kein Standard gemessen: Nichts darin zeigt, was der Test wiederfindet.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RhythmRow</name>
+        <message>
+            <source>Keep a &amp;rhythm: a tube every</source>
+            <translation>&amp;Takt halten: ein Ansatz alle</translation>
+        </message>
+        <message>
+            <source>s</source>
+            <translation>s</translation>
+        </message>
+        <message>
+            <source>Seconds from tube to tube</source>
+            <translation>Sekunden von Ansatz zu Ansatz</translation>
+        </message>
+        <message>
+            <source>Seconds from %1 to %2, please: no rhythm is kept.</source>
+            <translation>Bitte Sekunden von %1 bis %2: Es wird kein Takt gehalten.</translation>
+        </message>
+        <message>
+            <source>Tube %1 %2</source>
+            <translation>Ansatz %1 %2</translation>
+        </message>
+        <message>
+            <source>It begins with the first tube that is ticked.</source>
+            <translation>Er beginnt mit dem ersten abgehakten Ansatz.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunComparison</name>
+        <message>
+            <source>the run's own standard</source>
+            <translation>der eigene Standard des Laufs</translation>
+        </message>
+        <message>
+            <source>a line of standards</source>
+            <translation>eine Gerade durch Standards</translation>
+        </message>
+        <message>
+            <source>molar absorptivity</source>
+            <translation>molarer Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, Version %2</translation>
+        </message>
+        <message>
+            <source>Wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>Path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>Calibrated by</source>
+            <translation>Kalibriert über</translation>
+        </message>
+        <message>
+            <source>Started</source>
+            <translation>Begonnen</translation>
+        </message>
+        <message>
+            <source>Tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+        <message>
+            <source>Decided by</source>
+            <translation>Entschieden von</translation>
+        </message>
+        <message>
+            <source>%1, made %2</source>
+            <translation>%1, hergestellt %2</translation>
+        </message>
+        <message>
+            <source>%1, until %2</source>
+            <translation>%1, bis %2</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Recovery of %1, %2</source>
+            <translation>Wiederfindung von %1, %2</translation>
+        </message>
+        <message>
+            <source>passed</source>
+            <translation>bestanden</translation>
+        </message>
+        <message>
+            <source>failed: %1</source>
+            <translation>nicht bestanden: %1</translation>
+        </message>
+        <message>
+            <source>Conditions</source>
+            <translation>Bedingungen</translation>
+        </message>
+        <message>
+            <source>Standards</source>
+            <translation>Standards</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation>Chargen</translation>
+        </message>
+        <message>
+            <source>Signals</source>
+            <translation>Signale</translation>
+        </message>
+        <message>
+            <source>Results</source>
+            <translation>Ergebnisse</translation>
+        </message>
+        <message>
+            <source>Checks</source>
+            <translation>Prüfungen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunDetails</name>
+        <message>
+            <source>Recoveries</source>
+            <translation>Wiederfindungen</translation>
+        </message>
+        <message>
+            <source>Readings with their history</source>
+            <translation>Ablesungen mit ihrem Verlauf</translation>
+        </message>
+        <message>
+            <source>Method and cautions</source>
+            <translation>Methode und Warnhinweise</translation>
+        </message>
+        <message>
+            <source>Details of the run</source>
+            <translation>Einzelheiten des Laufs</translation>
+        </message>
+        <message>
+            <source>&amp;Quality checks</source>
+            <translation>&amp;Qualitätsprüfungen</translation>
+        </message>
+        <message>
+            <source>Recover&amp;ies</source>
+            <translation>Wiederf&amp;indungen</translation>
+        </message>
+        <message>
+            <source>&amp;Readings</source>
+            <translation>&amp;Ablesungen</translation>
+        </message>
+        <message>
+            <source>Me&amp;thod</source>
+            <translation>&amp;Methode</translation>
+        </message>
+        <message>
+            <source>Checks</source>
+            <translation>Prüfungen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunDraft</name>
+        <message>
+            <source>Between 1 and 12 tubes of a sample, as a whole number.</source>
+            <translation>Zwischen 1 und 12 Ansätze einer Probe, als ganze Zahl.</translation>
+        </message>
+        <message>
+            <source>A spike is a volume of the run's standard: run one.</source>
+            <translation>Eine Aufstockung ist ein Volumen des Standards des Laufs: einen mitführen.</translation>
+        </message>
+        <message>
+            <source>The rack has %1 places and this run %2 tubes: take fewer, or split it.</source>
+            <translation>Das Rack hat %1 Plätze und dieser Lauf %2 Ansätze: weniger nehmen oder teilen.</translation>
+        </message>
+        <message>
+            <source>Give the run a title, by which it is found again.</source>
+            <translation>Dem Lauf einen Titel geben, unter dem er wiederzufinden ist.</translation>
+        </message>
+        <message>
+            <source>Name at least one sample, one a line.</source>
+            <translation>Mindestens eine Probe nennen, eine je Zeile.</translation>
+        </message>
+        <message>
+            <source>Say how much of its strength it loses in an hour; 0 if it keeps its strength for the day.</source>
+            <translation>Angeben, wie viel seines Gehalts er in einer Stunde verliert; 0, wenn er den Gehalt den Tag über hält.</translation>
+        </message>
+        <message>
+            <source>With 0 it counts at full strength all day; the method reckons with a loss of %1 % an hour.</source>
+            <translation>Mit 0 zählt er den ganzen Tag mit vollem Gehalt; die Methode rechnet mit einem Verlust von %1 % pro Stunde.</translation>
+        </message>
+        <message>
+            <source>Say when it was made, as 8:10, so that its strength at use can be worked out.</source>
+            <translation>Angeben, wann er hergestellt wurde, etwa 8:10, damit sein Gehalt bei Verwendung berechnet werden kann.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunFilePage</name>
+        <message>
+            <source>P&amp;ut on the bench</source>
+            <translation>&amp;In Arbeit nehmen</translation>
+        </message>
+        <message>
+            <source>Open &amp;another file…</source>
+            <translation>&amp;Andere Datei öffnen…</translation>
+        </message>
+        <message>
+            <source>The file can be put on the bench.</source>
+            <translation>Die Datei kann in Arbeit genommen werden.</translation>
+        </message>
+        <message>
+            <source>The file can be used. To know first:</source>
+            <translation>Die Datei ist verwendbar. Zuvor zu wissen:</translation>
+        </message>
+        <message>
+            <source>The file cannot be used as it is, and nothing of it was taken over. To put right in it:</source>
+            <translation>Die Datei ist so nicht verwendbar, und nichts davon wurde übernommen. Darin zu berichtigen:</translation>
+        </message>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
+        </message>
+        <message>
+            <source>It is rack %1.</source>
+            <translation>Es ist Rack %1.</translation>
+        </message>
+        <message>
+            <source>It is decided and stands under Notebook.</source>
+            <translation>Über ihn ist entschieden, und er steht im Laborjournal.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored.</source>
+            <translation>Nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>The notebook has this very run already, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
+            <translation>Das Laborjournal enthält genau diesen Lauf bereits, mit denselben Ablesungen: Lauf %1, „%2“, in Arbeit genommen am %3. %4</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunFilterFields</name>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>Person</source>
+            <translation>Person</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Charge</translation>
+        </message>
+        <message>
+            <source>Standard</source>
+            <translation>Standard</translation>
+        </message>
+        <message>
+            <source>From day</source>
+            <translation>Von Tag</translation>
+        </message>
+        <message>
+            <source>To day</source>
+            <translation>Bis Tag</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+        <message>
+            <source>any</source>
+            <translation>beliebig</translation>
+        </message>
+        <message>
+            <source>Failed check</source>
+            <translation>Nicht bestandene Prüfung</translation>
+        </message>
+        <message>
+            <source>any or none</source>
+            <translation>beliebig oder keine</translation>
+        </message>
+        <message>
+            <source>Result of</source>
+            <translation>Ergebnis von</translation>
+        </message>
+        <message>
+            <source>at least</source>
+            <translation>mindestens</translation>
+        </message>
+        <message>
+            <source>at most</source>
+            <translation>höchstens</translation>
+        </message>
+        <message>
+            <source>Result at least</source>
+            <translation>Ergebnis mindestens</translation>
+        </message>
+        <message>
+            <source>Result at most</source>
+            <translation>Ergebnis höchstens</translation>
+        </message>
+        <message>
+            <source>%1 in %2</source>
+            <translation>%1 in %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>The first day is after the last, so no run can be found: exchange them.</source>
+            <translation>Der erste Tag liegt nach dem letzten, also lässt sich kein Lauf finden: die beiden tauschen.</translation>
+        </message>
+        <message>
+            <source>Choose what the result is of, so that its value counts.</source>
+            <translation>Wählen, wovon das Ergebnis ist, damit der Wert zählt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunListView</name>
+        <message>
+            <source>Find by &amp;more</source>
+            <translation>Nach &amp;mehr suchen</translation>
+        </message>
+        <message>
+            <source>&amp;Keep filter</source>
+            <translation>&amp;Filter behalten</translation>
+        </message>
+        <message>
+            <source>Forget it</source>
+            <translation>Vergessen</translation>
+        </message>
+        <message>
+            <source>&amp;Compare the two</source>
+            <translation>Die beiden ver&amp;gleichen</translation>
+        </message>
+        <message>
+            <source>Runs</source>
+            <translation>Läufe</translation>
+        </message>
+        <message>
+            <source>Order of the runs</source>
+            <translation>Reihenfolge der Läufe</translation>
+        </message>
+        <message>
+            <source>newest in the notebook first</source>
+            <translation>neueste im Laborjournal zuerst</translation>
+        </message>
+        <message>
+            <source>oldest in the notebook first</source>
+            <translation>älteste im Laborjournal zuerst</translation>
+        </message>
+        <message>
+            <source>latest day first</source>
+            <translation>spätester Tag zuerst</translation>
+        </message>
+        <message>
+            <source>latest decision first</source>
+            <translation>letzte Entscheidung zuerst</translation>
+        </message>
+        <message>
+            <source>by title</source>
+            <translation>nach Titel</translation>
+        </message>
+        <message>
+            <source>by method</source>
+            <translation>nach Methode</translation>
+        </message>
+        <message>
+            <source>Kept filters</source>
+            <translation>Behaltene Filter</translation>
+        </message>
+        <message>
+            <source>name of a filter</source>
+            <translation>Name eines Filters</translation>
+        </message>
+        <message>
+            <source>Name of a kept filter</source>
+            <translation>Name eines behaltenen Filters</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>Laborjournal</translation>
+        </message>
+        <message>
+            <source>Fin&amp;d title, sample, person, note … or printed code</source>
+            <translation>Titel, Probe, Person, Bemerkung … oder gedruckten Code fin&amp;den</translation>
+        </message>
+        <message>
+            <source>Kept filter</source>
+            <translation>Behaltener Filter</translation>
+        </message>
+        <message>
+            <source>Order</source>
+            <translation>Reihenfolge</translation>
+        </message>
+        <message>
+            <source>No run of the notebook is all of this. Take a word or a field away to find more; Escape takes everything away.</source>
+            <translation>Kein Lauf des Laborjournals erfüllt das alles. Ein Wort oder ein Feld wegnehmen, um mehr zu finden; Esc nimmt alles weg.</translation>
+        </message>
+        <message>
+            <source>No run is in the notebook yet. Start one with New run, or open a run file.</source>
+            <translation>Noch ist kein Lauf im Laborjournal. Mit Neuer Lauf einen beginnen oder eine Laufdatei öffnen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n run(s)</source>
+            <translation>
+                <numerusform>%n Lauf</numerusform>
+                <numerusform>%n Läufe</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>more than %1 of %2 runs</source>
+            <translation>mehr als %1 von %2 Läufen</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %n run(s)</source>
+            <translation>
+                <numerusform>%1 von %n Lauf</numerusform>
+                <numerusform>%1 von %n Läufen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Choose two runs: the second with Control held down.</source>
+            <translation>Zwei Läufe wählen: den zweiten mit gedrückter Strg-Taste.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunPapers</name>
+        <message>
+            <source>Save a copy of the run</source>
+            <translation>Kopie des Laufs speichern</translation>
+        </message>
+        <message>
+            <source>run.json</source>
+            <translation>lauf.json</translation>
+        </message>
+        <message>
+            <source>Run files (*.json)</source>
+            <translation>Laufdateien (*.json)</translation>
+        </message>
+        <message>
+            <source>The copy could not be written to %1: %2. Choose another place; the run itself is in the notebook as before.</source>
+            <translation>Die Kopie konnte nicht nach %1 geschrieben werden: %2. Einen anderen Ort wählen; der Lauf selbst ist wie zuvor im Laborjournal.</translation>
+        </message>
+        <message>
+            <source>A copy of the run was written to %1.</source>
+            <translation>Eine Kopie des Laufs wurde nach %1 geschrieben.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunRecord</name>
+        <message>
+            <source>%1: %2</source>
+            <comment>a tube's role and what is in it</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>does not count: %1</source>
+            <translation>zählt nicht: %1</translation>
+        </message>
+        <message>
+            <source>spiked with %1 of %2</source>
+            <translation>aufgestockt mit %1 von %2</translation>
+        </message>
+        <message>
+            <source>%1: %2 pipetted</source>
+            <translation>%1: %2 pipettiert</translation>
+        </message>
+        <message>
+            <source>tube</source>
+            <translation>Ansatz</translation>
+        </message>
+        <message>
+            <source>contents</source>
+            <translation>Inhalt</translation>
+        </message>
+        <message>
+            <source>v, mL</source>
+            <translation>v, mL</translation>
+        </message>
+        <message>
+            <source>V, mL</source>
+            <translation>V, mL</translation>
+        </message>
+        <message>
+            <source>note</source>
+            <translation>Bemerkung</translation>
+        </message>
+        <message>
+            <source>%1) tube %2, %3: was %4, corrected to %5 by %6 on %7. Reason: %8</source>
+            <translation>%1) Ansatz %2, %3: war %4, korrigiert auf %5 von %6 am %7. Grund: %8</translation>
+        </message>
+        <message>
+            <source>with its run, from a file</source>
+            <translation>mit dem Lauf, aus einer Datei</translation>
+        </message>
+        <message>
+            <source>keyed</source>
+            <translation>eingegeben</translation>
+        </message>
+        <message>
+            <source>nothing, read once more</source>
+            <translation>nichts, noch einmal abgelesen</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>Ablesung</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>as typed or sent</source>
+            <translation>wie eingegeben oder gesendet</translation>
+        </message>
+        <message>
+            <source>how it came</source>
+            <translation>wie sie kam</translation>
+        </message>
+        <message>
+            <source>by</source>
+            <translation>von</translation>
+        </message>
+        <message>
+            <source>at</source>
+            <translation>Zeitpunkt</translation>
+        </message>
+        <message>
+            <source>replaces</source>
+            <translation>ersetzt</translation>
+        </message>
+        <message>
+            <source>Readings as they came, oldest first</source>
+            <translation>Ablesungen, wie sie kamen, die älteste zuerst</translation>
+        </message>
+        <message>
+            <source>%1 s</source>
+            <translation>%1 s</translation>
+        </message>
+        <message>
+            <source>%1 min %2 s</source>
+            <translation>%1 min %2 s</translation>
+        </message>
+        <message>
+            <source>%1 h %2 min %3 s</source>
+            <translation>%1 h %2 min %3 s</translation>
+        </message>
+        <message>
+            <source>The computer's clock was set while the run was on the bench</source>
+            <translation>Die Uhr des Rechners wurde gestellt, während der Lauf in Arbeit war</translation>
+        </message>
+        <message>
+            <source>%1 by %2, to %3; noted with the name of %4. Times above are as the clock showed them, minutes on the run's own clock do not change with it.</source>
+            <translation>%1 um %2, auf %3; vermerkt mit dem Namen von %4. Zeiten oben sind, wie die Uhr sie zeigte; Minuten auf der eigenen Uhr des Laufs ändern sich dadurch nicht.</translation>
+        </message>
+        <message>
+            <source>Forward</source>
+            <translation>Vorgestellt</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Zurückgestellt</translation>
+        </message>
+        <message>
+            <source>component</source>
+            <translation>Komponente</translation>
+        </message>
+        <message>
+            <source>tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>lot</source>
+            <translation>Charge</translation>
+        </message>
+        <message>
+            <source>last good day</source>
+            <translation>letzter Verwendungstag</translation>
+        </message>
+        <message>
+            <source>pipette</source>
+            <translation>Pipette</translation>
+        </message>
+        <message>
+            <source>first at</source>
+            <translation>erste um</translation>
+        </message>
+        <message>
+            <source>last at</source>
+            <translation>letzte um</translation>
+        </message>
+        <message>
+            <source>Pipetting as it was ticked</source>
+            <translation>Pipettieren, wie abgehakt</translation>
+        </message>
+        <message>
+            <source>added, minutes on the run's clock</source>
+            <translation>zugegeben, Minuten auf der Uhr des Laufs</translation>
+        </message>
+        <message>
+            <source>read, minutes on the run's clock</source>
+            <translation>abgelesen, Minuten auf der Uhr des Laufs</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>When it was done</source>
+            <translation>Wann es getan wurde</translation>
+        </message>
+        <message>
+            <source>Tubes and readings</source>
+            <translation>Ansätze und Ablesungen</translation>
+        </message>
+        <message>
+            <source>At the bench</source>
+            <translation>Am Arbeitsplatz</translation>
+        </message>
+        <message>
+            <source>% of it</source>
+            <translation>% davon</translation>
+        </message>
+        <message>
+            <source>each absorbance</source>
+            <translation>jede Extinktion</translation>
+        </message>
+        <message>
+            <source>absorbance</source>
+            <translation>Extinktion</translation>
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>total volume</source>
+            <translation>Gesamtvolumen</translation>
+        </message>
+        <message>
+            <source>sample volume</source>
+            <translation>Probenvolumen</translation>
+        </message>
+        <message>
+            <source>each dilution step, unless it has its own</source>
+            <translation>jeder Verdünnungsschritt, sofern er keine eigene hat</translation>
+        </message>
+        <message>
+            <source>extract</source>
+            <translation>Extrakt</translation>
+        </message>
+        <message>
+            <source>the run</source>
+            <translation>der Lauf</translation>
+        </message>
+        <message>
+            <source>its file does not say where it comes from</source>
+            <translation>seine Datei sagt nicht, woher sie stammt</translation>
+        </message>
+        <message>
+            <source>stated with it; the laboratory has %1 now, from %2 (%3)</source>
+            <translation>damit angegeben; das Labor hat jetzt %1, von %2 (%3)</translation>
+        </message>
+        <message>
+            <source>stated with it</source>
+            <translation>damit angegeben</translation>
+        </message>
+        <message>
+            <source>concentration of the standard %1</source>
+            <translation>Konzentration des Standards %1</translation>
+        </message>
+        <message>
+            <source>the standard</source>
+            <translation>der Standard</translation>
+        </message>
+        <message>
+            <source>not stated, so it counts as exactly known</source>
+            <translation>nicht angegeben, gilt also als genau bekannt</translation>
+        </message>
+        <message>
+            <source>The run states no uncertainties of its inputs.</source>
+            <translation>Der Lauf gibt keine Unsicherheiten seiner Eingangsgrößen an.</translation>
+        </message>
+        <message>
+            <source>standard uncertainty (k = 1) of</source>
+            <translation>Standardunsicherheit (k = 1) von</translation>
+        </message>
+        <message>
+            <source>unit</source>
+            <translation>Einheit</translation>
+        </message>
+        <message>
+            <source>who answers for it</source>
+            <translation>wer sie verantwortet</translation>
+        </message>
+        <message>
+            <source>where it comes from</source>
+            <translation>woher sie stammt</translation>
+        </message>
+        <message>
+            <source>add %1</source>
+            <translation>%1 zugeben</translation>
+        </message>
+        <message>
+            <source>wait %1</source>
+            <translation>%1 warten</translation>
+        </message>
+        <message>
+            <source>read %1</source>
+            <translation>%1 ablesen</translation>
+        </message>
+        <message>
+            <source>mix</source>
+            <translation>mischen</translation>
+        </message>
+        <message>
+            <source>A series of %1 counts as the straight line through its last %2 readings gives it at 0 min, the addition of the starter.</source>
+            <translation>Eine Ablesereihe von %1 zählt so, wie die Gerade durch ihre letzten %2 Ablesungen sie bei 0 min ergibt, der Zugabe des Startreagenzes.</translation>
+        </message>
+        <message>
+            <source>coupled indicator of %1</source>
+            <translation>gekoppelter Indikator von %1</translation>
+        </message>
+        <message>
+            <source>volume, mL</source>
+            <translation>Volumen, mL</translation>
+        </message>
+        <message>
+            <source>may be, mL</source>
+            <translation>zulässig, mL</translation>
+        </message>
+        <message>
+            <source>part</source>
+            <translation>Rolle</translation>
+        </message>
+        <message>
+            <source>sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>diluent, makes up for the sample</source>
+            <translation>Verdünnungsmittel, gleicht die Probe aus</translation>
+        </message>
+        <message>
+            <source>starter</source>
+            <translation>Startreagenz</translation>
+        </message>
+        <message>
+            <source>suspension</source>
+            <translation>Suspension</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>measured</source>
+            <translation>gemessen</translation>
+        </message>
+        <message>
+            <source>signal</source>
+            <translation>Signal</translation>
+        </message>
+        <message>
+            <source>M, g/mol</source>
+            <translation>M, g/mol</translation>
+        </message>
+        <message>
+            <source>n</source>
+            <translation>n</translation>
+        </message>
+        <message>
+            <source>factor, g/L for one unit of signal</source>
+            <translation>Faktor, g/L für eine Einheit Signal</translation>
+        </message>
+        <message>
+            <source>by the run's own standard</source>
+            <translation>über den eigenen Standard des Laufs</translation>
+        </message>
+        <message>
+            <source>by a line through the run's standards</source>
+            <translation>über eine Gerade durch die Standards des Laufs</translation>
+        </message>
+        <message>
+            <source>by the molar absorptivity</source>
+            <translation>über den molaren Extinktionskoeffizienten</translation>
+        </message>
+        <message>
+            <source>%1 (u = %2)</source>
+            <translation>%1 (u = %2)</translation>
+        </message>
+        <message>
+            <source>weighed, g</source>
+            <translation>eingewogen, g</translation>
+        </message>
+        <message>
+            <source>extract, mL</source>
+            <translation>Extrakt, mL</translation>
+        </message>
+        <message>
+            <source>dilution</source>
+            <translation>Verdünnung</translation>
+        </message>
+        <message>
+            <source>factor F</source>
+            <translation>Faktor F</translation>
+        </message>
+        <message>
+            <source>as it is</source>
+            <translation>wie sie ist</translation>
+        </message>
+        <message>
+            <source>Samples</source>
+            <translation>Proben</translation>
+        </message>
+        <message>
+            <source>standard</source>
+            <translation>Standard</translation>
+        </message>
+        <message>
+            <source>holds</source>
+            <translation>enthält</translation>
+        </message>
+        <message>
+            <source>made, g/L</source>
+            <translation>hergestellt, g/L</translation>
+        </message>
+        <message>
+            <source>prepared</source>
+            <translation>hergestellt am</translation>
+        </message>
+        <message>
+            <source>used</source>
+            <translation>verwendet</translation>
+        </message>
+        <message>
+            <source>lost in an hour, %</source>
+            <translation>Verlust pro Stunde, %</translation>
+        </message>
+        <message>
+            <source>at use, g/L</source>
+            <translation>bei Verwendung, g/L</translation>
+        </message>
+        <message>
+            <source>all measured</source>
+            <translation>alle gemessenen</translation>
+        </message>
+        <message>
+            <source>Standards</source>
+            <translation>Standards</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation>Chargen</translation>
+        </message>
+        <message>
+            <source>The run names no lots.</source>
+            <translation>Der Lauf nennt keine Chargen.</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>Source: %1</source>
+            <translation>Quelle: %1</translation>
+        </message>
+        <message>
+            <source>Steps: %1.</source>
+            <translation>Schritte: %1.</translation>
+        </message>
+        <message>
+            <source>Conditions</source>
+            <translation>Bedingungen</translation>
+        </message>
+        <message>
+            <source>wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>path length d</source>
+            <translation>Schichtdicke d</translation>
+        </message>
+        <message>
+            <source>molar absorptivity e</source>
+            <translation>molarer Extinktionskoeffizient e</translation>
+        </message>
+        <message>
+            <source>calibration</source>
+            <translation>Kalibrierung</translation>
+        </message>
+        <message>
+            <source>direction</source>
+            <translation>Richtung</translation>
+        </message>
+        <message>
+            <source>rising</source>
+            <translation>steigend</translation>
+        </message>
+        <message>
+            <source>falling</source>
+            <translation>fallend</translation>
+        </message>
+        <message>
+            <source>readings</source>
+            <translation>Ablesungen</translation>
+        </message>
+        <message>
+            <source>brought to the final volume</source>
+            <translation>auf das Endvolumen bezogen</translation>
+        </message>
+        <message>
+            <source>as read, no correction for volume</source>
+            <translation>wie abgelesen, ohne Volumenkorrektur</translation>
+        </message>
+        <message>
+            <source>net signal to be reported</source>
+            <translation>zu berichtendes Nettosignal</translation>
+        </message>
+        <message>
+            <source>largest absorbance</source>
+            <translation>größte Extinktion</translation>
+        </message>
+        <message>
+            <source>absorbance that has to remain</source>
+            <translation>Extinktion, die verbleiben muss</translation>
+        </message>
+        <message>
+            <source>Samples, standards, lots</source>
+            <translation>Proben, Standards, Chargen</translation>
+        </message>
+        <message>
+            <source>net signal dA</source>
+            <translation>Nettosignal dA</translation>
+        </message>
+        <message>
+            <source>c, g/L</source>
+            <translation>c, g/L</translation>
+        </message>
+        <message>
+            <source>c x F, g/L</source>
+            <translation>c x F, g/L</translation>
+        </message>
+        <message>
+            <source>%1: signals and concentrations</source>
+            <translation>%1: Signale und Konzentrationen</translation>
+        </message>
+        <message numerus="yes">
+            <source>Mean blank: %1 of %n tubes.</source>
+            <translation>
+                <numerusform>Mittlerer Blindwert: %1 aus %n Ansatz.</numerusform>
+                <numerusform>Mittlerer Blindwert: %1 aus %n Ansätzen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>recovered</source>
+            <translation>wiedergefunden</translation>
+        </message>
+        <message>
+            <source>quantity</source>
+            <translation>Größe</translation>
+        </message>
+        <message>
+            <source>expected, g/L</source>
+            <translation>erwartet, g/L</translation>
+        </message>
+        <message>
+            <source>found, g/L</source>
+            <translation>gefunden, g/L</translation>
+        </message>
+        <message>
+            <source>recovery, %</source>
+            <translation>Wiederfindung, %</translation>
+        </message>
+        <message>
+            <source>standard %1</source>
+            <translation>Standard %1</translation>
+        </message>
+        <message>
+            <source>spike of %1</source>
+            <translation>Aufstockung von %1</translation>
+        </message>
+        <message>
+            <source>Recoveries</source>
+            <translation>Wiederfindungen</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>Punkte</translation>
+        </message>
+        <message>
+            <source>at 0 min</source>
+            <translation>bei 0 min</translation>
+        </message>
+        <message>
+            <source>slope per min</source>
+            <translation>Steigung pro min</translation>
+        </message>
+        <message>
+            <source>its standard error</source>
+            <translation>ihr Standardfehler</translation>
+        </message>
+        <message>
+            <source>reaction</source>
+            <translation>Reaktion</translation>
+        </message>
+        <message>
+            <source>ended</source>
+            <translation>beendet</translation>
+        </message>
+        <message>
+            <source>not ended</source>
+            <translation>nicht beendet</translation>
+        </message>
+        <message>
+            <source>Lines through series of readings</source>
+            <translation>Geraden durch Ablesereihen</translation>
+        </message>
+        <message>
+            <source>calibration line</source>
+            <translation>Kalibriergerade</translation>
+        </message>
+        <message>
+            <source>a</source>
+            <translation>a</translation>
+        </message>
+        <message>
+            <source>b, per mg</source>
+            <translation>b, je mg</translation>
+        </message>
+        <message>
+            <source>residual</source>
+            <translation>Residuum</translation>
+        </message>
+        <message>
+            <source>Calibration</source>
+            <translation>Kalibrierung</translation>
+        </message>
+        <message>
+            <source>symbol</source>
+            <translation>Symbol</translation>
+        </message>
+        <message>
+            <source>what it is</source>
+            <translation>was es ist</translation>
+        </message>
+        <message>
+            <source>source of uncertainty</source>
+            <translation>Quelle der Unsicherheit</translation>
+        </message>
+        <message>
+            <source>standard uncertainty, %1</source>
+            <translation>Standardunsicherheit, %1</translation>
+        </message>
+        <message>
+            <source>part of the variance, %</source>
+            <translation>Anteil an der Varianz, %</translation>
+        </message>
+        <message>
+            <source>Calculation: %1, %2</source>
+            <translation>Berechnung: %1, %2</translation>
+        </message>
+        <message>
+            <source>%1 ± %2</source>
+            <translation>%1 ± %2</translation>
+        </message>
+        <message>
+            <source>Reported: %1.</source>
+            <translation>Berichtet: %1.</translation>
+        </message>
+        <message>
+            <source>There is no value; the checks say why.</source>
+            <translation>Es gibt keinen Wert; die Prüfungen sagen, warum.</translation>
+        </message>
+        <message>
+            <source>That is the result below, in %1, times %2.</source>
+            <translation>Das ist das Ergebnis unten, in %1, mal %2.</translation>
+        </message>
+        <message>
+            <source>Signals</source>
+            <translation>Signale</translation>
+        </message>
+        <message>
+            <source>Calculations</source>
+            <translation>Berechnungen</translation>
+        </message>
+        <message>
+            <source>Calculation: for every result of %1</source>
+            <translation>Berechnung: für jedes Ergebnis von %1</translation>
+        </message>
+        <message>
+            <source>from a run file, in no notebook</source>
+            <translation>aus einer Laufdatei, in keinem Laborjournal</translation>
+        </message>
+        <message>
+            <source>accepted</source>
+            <translation>angenommen</translation>
+        </message>
+        <message>
+            <source>rejected</source>
+            <translation>verworfen</translation>
+        </message>
+        <message>
+            <source>taken back since</source>
+            <translation>seitdem zurückgenommen</translation>
+        </message>
+        <message>
+            <source>on the bench, not decided</source>
+            <translation>in Arbeit, nicht entschieden</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n samples</source>
+            <translation>
+                <numerusform>%n Probe</numerusform>
+                <numerusform>%n Proben</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Run record</source>
+            <translation>Laufprotokoll</translation>
+        </message>
+        <message>
+            <source>End of the run record %1</source>
+            <translation>Ende des Laufprotokolls %1</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>Lauf</translation>
+        </message>
+        <message>
+            <source>state</source>
+            <translation>Status</translation>
+        </message>
+        <message>
+            <source>revision</source>
+            <translation>Revision</translation>
+        </message>
+        <message>
+            <source>method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>started</source>
+            <translation>begonnen</translation>
+        </message>
+        <message>
+            <source>laboratory</source>
+            <translation>Labor</translation>
+        </message>
+        <message>
+            <source>notebook</source>
+            <translation>Laborjournal</translation>
+        </message>
+        <message>
+            <source>%1, run %2</source>
+            <translation>%1, Lauf %2</translation>
+        </message>
+        <message>
+            <source>put on the bench</source>
+            <translation>in Arbeit genommen</translation>
+        </message>
+        <message>
+            <source>evaluated by</source>
+            <translation>ausgewertet von</translation>
+        </message>
+        <message>
+            <source>Plateau %1</source>
+            <translation>Plateau %1</translation>
+        </message>
+        <message>
+            <source>%1 by %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>this copy made</source>
+            <translation>diese Kopie erstellt</translation>
+        </message>
+        <message>
+            <source>Decision</source>
+            <translation>Entscheidung</translation>
+        </message>
+        <message>
+            <source>Nobody has decided on this run.</source>
+            <translation>Niemand hat über diesen Lauf entschieden.</translation>
+        </message>
+        <message>
+            <source>decided</source>
+            <translation>entschieden</translation>
+        </message>
+        <message>
+            <source>reason</source>
+            <translation>Grund</translation>
+        </message>
+        <message>
+            <source>program</source>
+            <translation>Programm</translation>
+        </message>
+        <message>
+            <source>taken back, on the bench again</source>
+            <translation>zurückgenommen, wieder in Arbeit</translation>
+        </message>
+        <message>
+            <source>Results</source>
+            <translation>Ergebnisse</translation>
+        </message>
+        <message>
+            <source>result</source>
+            <translation>Ergebnis</translation>
+        </message>
+        <message>
+            <source>± U</source>
+            <translation>± U</translation>
+        </message>
+        <message>
+            <source>k</source>
+            <translation>k</translation>
+        </message>
+        <message>
+            <source>spread</source>
+            <translation>Spannweite</translation>
+        </message>
+        <message>
+            <source>verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>%1, %2: %3</source>
+            <translation>%1, %2: %3</translation>
+        </message>
+        <message>
+            <source>%1, %2: %3. Specification: %4. Decision rule: %5.</source>
+            <translation>%1, %2: %3. Spezifikation: %4. Entscheidungsregel: %5.</translation>
+        </message>
+        <message>
+            <source>%1, %2, rests on this run and on %3.</source>
+            <translation>%1, %2, beruht auf diesem Lauf und auf %3.</translation>
+        </message>
+        <message>
+            <source> and </source>
+            <translation> und </translation>
+        </message>
+        <message>
+            <source>run %1 of the notebook ("%2", %3)</source>
+            <translation>Lauf %1 des Laborjournals („%2“, %3)</translation>
+        </message>
+        <message>
+            <source>the run "%1" (%2)</source>
+            <translation>der Lauf „%1“ (%2)</translation>
+        </message>
+        <message>
+            <source>Checks</source>
+            <translation>Prüfungen</translation>
+        </message>
+        <message>
+            <source>check</source>
+            <translation>Prüfung</translation>
+        </message>
+        <message>
+            <source>of</source>
+            <translation>von</translation>
+        </message>
+        <message>
+            <source>what was found</source>
+            <translation>was gefunden wurde</translation>
+        </message>
+        <message>
+            <source>passed</source>
+            <translation>bestanden</translation>
+        </message>
+        <message>
+            <source>failed</source>
+            <translation>nicht bestanden</translation>
+        </message>
+        <message>
+            <source>Run that results are taken from: %1</source>
+            <translation>Lauf, aus dem Ergebnisse übernommen sind: %1</translation>
+        </message>
+        <message>
+            <source>Run %1 of the same notebook, %2.</source>
+            <translation>Lauf %1 desselben Laborjournals, %2.</translation>
+        </message>
+        <message>
+            <source>Run %1.</source>
+            <translation>Lauf %1.</translation>
+        </message>
+        <message>
+            <source>What plateau verify confirms</source>
+            <translation>Was plateau verify bestätigt</translation>
+        </message>
+        <message>
+            <source>SHA-256 of the run and its method as printed here: %1</source>
+            <translation>SHA-256 des Laufs und seiner Methode wie hier gedruckt: %1</translation>
+        </message>
+        <message>
+            <source>The run stands in no notebook: the hash is that of its file's content, written as plateau-run/1 with its method.</source>
+            <translation>Der Lauf steht in keinem Laborjournal: Der Hash ist der des Inhalts seiner Datei, geschrieben als plateau-run/1 mit seiner Methode.</translation>
+        </message>
+        <message>
+            <source>Reviewed on %1: %2%3</source>
+            <translation>Bewertet am %1: %2%3</translation>
+        </message>
+        <message>
+            <source> (the same)</source>
+            <translation> (derselbe)</translation>
+        </message>
+        <message>
+            <source> (another: it was changed since)</source>
+            <translation> (ein anderer: seitdem geändert)</translation>
+        </message>
+        <message numerus="yes">
+            <source>Audit: %n entries, head %1</source>
+            <translation>
+                <numerusform>Audit: %n Eintrag, Kopf %1</numerusform>
+                <numerusform>Audit: %n Einträge, Kopf %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Run record %1</source>
+            <translation>Laufprotokoll %1</translation>
+        </message>
+        <message>
+            <source>run record %1, revision %2</source>
+            <translation>Laufprotokoll %1, Revision %2</translation>
+        </message>
+        <message>
+            <source>COPY</source>
+            <translation>KOPIE</translation>
+        </message>
+        <message>
+            <source>Run record %1, revision %2, made %3 with Plateau %4; content %5</source>
+            <translation>Laufprotokoll %1, Revision %2, erstellt %3 mit Plateau %4; Inhalt %5</translation>
+        </message>
+        <message>
+            <source>run record %1</source>
+            <comment>a file name</comment>
+            <translation>laufprotokoll %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunStates</name>
+        <message>
+            <source>accepted</source>
+            <translation>angenommen</translation>
+        </message>
+        <message>
+            <source>rejected</source>
+            <translation>verworfen</translation>
+        </message>
+        <message>
+            <source>on the bench</source>
+            <translation>in Arbeit</translation>
+        </message>
+        <message>
+            <source>%1, and %2 more</source>
+            <translation>%1 und %2 weitere</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::RunsModel</name>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, Version %2</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>Started</source>
+            <translation>Begonnen</translation>
+        </message>
+        <message>
+            <source>Title</source>
+            <translation>Titel</translation>
+        </message>
+        <message>
+            <source>Method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>Samples</source>
+            <translation>Proben</translation>
+        </message>
+        <message>
+            <source>Tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>Readings</source>
+            <translation>Ablesungen</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+        <message>
+            <source>Decided by</source>
+            <translation>Entschieden von</translation>
+        </message>
+        <message>
+            <source>Checks that failed</source>
+            <translation>Nicht bestandene Prüfungen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SampleChoices</name>
+        <message>
+            <source>no result</source>
+            <translation>kein Ergebnis</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>waits on the shelf</source>
+            <translation>wartet im Regal</translation>
+        </message>
+        <message>
+            <source>waits on the shelf: %1</source>
+            <translation>wartet im Regal: %1</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>1 sample</source>
+            <translation>1 Probe</translation>
+        </message>
+        <message>
+            <source>%1 samples</source>
+            <translation>%1 Proben</translation>
+        </message>
+        <message>
+            <source>repeated in this rack as %1</source>
+            <translation>in diesem Rack wiederholt als %1</translation>
+        </message>
+        <message>
+            <source>undecided</source>
+            <translation>nicht entschieden</translation>
+        </message>
+        <message>
+            <source>as the run</source>
+            <translation>wie der Lauf</translation>
+        </message>
+        <message>
+            <source>accepted</source>
+            <translation>angenommen</translation>
+        </message>
+        <message>
+            <source>rejected</source>
+            <translation>verworfen</translation>
+        </message>
+        <message>
+            <source>repeat</source>
+            <translation>wiederholen</translation>
+        </message>
+        <message>
+            <source>read it, then decide</source>
+            <translation>ablesen, dann entscheiden</translation>
+        </message>
+        <message>
+            <source>look into its checks, then decide</source>
+            <translation>die Prüfungen ansehen, dann entscheiden</translation>
+        </message>
+        <message>
+            <source>not reported</source>
+            <translation>nicht berichtet</translation>
+        </message>
+        <message>
+            <source>reported</source>
+            <translation>berichtet</translation>
+        </message>
+        <message>
+            <source>accepts %1</source>
+            <translation>angenommen: %1</translation>
+        </message>
+        <message>
+            <source>repeats %1 (%2)</source>
+            <translation>zu wiederholen: %1 (%2)</translation>
+        </message>
+        <message>
+            <source>rejects %1</source>
+            <translation>verworfen: %1</translation>
+        </message>
+        <message>
+            <source>leaves %1 to decide</source>
+            <translation>noch zu entscheiden: %1</translation>
+        </message>
+        <message>
+            <source>There is no sample in this run.</source>
+            <translation>In diesem Lauf ist keine Probe.</translation>
+        </message>
+        <message>
+            <source>%1.</source>
+            <translation>%1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SampleChoicesModel</name>
+        <message>
+            <source>as advised</source>
+            <translation>wie empfohlen</translation>
+        </message>
+        <message>
+            <source>say why</source>
+            <translation>Grund angeben</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Verdict</source>
+            <translation>Urteil</translation>
+        </message>
+        <message>
+            <source>Decision</source>
+            <translation>Entscheidung</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+        <message>
+            <source>Repeat how</source>
+            <translation>Wie wiederholen</translation>
+        </message>
+        <message>
+            <source>If the run is accepted</source>
+            <translation>Wenn der Lauf angenommen wird</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SampleChoicesTable</name>
+        <message>
+            <source>20, 5 to 100, or 0.5 mL</source>
+            <translation>20, 5 auf 100 oder 0.5 mL</translation>
+        </message>
+        <message>
+            <source>Decisions of single samples</source>
+            <translation>Entscheidungen über einzelne Proben</translation>
+        </message>
+        <message>
+            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
+            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung gibt eine Zahl eine andere Verdünnung ein (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0.5 mL).</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SampleSection</name>
+        <message>
+            <source>What is planned for each sample</source>
+            <translation>Was für jede Probe geplant ist</translation>
+        </message>
+        <message>
+            <source>Take from the &amp;queue…</source>
+            <translation>Aus der &amp;Warteliste übernehmen…</translation>
+        </message>
+        <message>
+            <source>P&amp;ropose dilutions</source>
+            <translation>Verdünnungen &amp;vorschlagen</translation>
+        </message>
+        <message>
+            <source>Add a d&amp;ilution step</source>
+            <translation>Verdünnungsschritt &amp;hinzufügen</translation>
+        </message>
+        <message>
+            <source>Ta&amp;ke the last step away</source>
+            <translation>Letzten Schritt &amp;entfernen</translation>
+        </message>
+        <message>
+            <source>Type what is expected, Enter goes down, and let the dilutions be proposed, or type them. Left empty: undiluted, and the method's own volume in the tube.</source>
+            <translation>Die Erwartung eingeben, Enter geht nach unten, und die Verdünnungen vorschlagen lassen oder eingeben. Leer gelassen: unverdünnt und das Volumen der Methode im Ansatz.</translation>
+        </message>
+        <message>
+            <source>Type what is expected of at least one sample first, or a product that was run before: the dilution follows from it.</source>
+            <translation>Zuerst bei mindestens einer Probe die Erwartung eingeben oder ein früher schon gemessenes Produkt: Daraus folgt die Verdünnung.</translation>
+        </message>
+        <message>
+            <source>Dilutions proposed: %1, to be run undiluted: %2. They can be typed over.</source>
+            <translation>Vorgeschlagene Verdünnungen: %1, unverdünnt zu messen: %2. Sie lassen sich überschreiben.</translation>
+        </message>
+        <message>
+            <source>%1 Expected from the last results of the same product: %2.</source>
+            <translation>%1 Erwartet nach den letzten Ergebnissen desselben Produkts: %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SampleSignals</name>
+        <message>
+            <source>%1 weak</source>
+            <translation>%1 schwach</translation>
+        </message>
+        <message>
+            <source>%1 strong</source>
+            <translation>%1 stark</translation>
+        </message>
+        <message>
+            <source>%1: say its mass and extract first.</source>
+            <translation>%1: zuerst Masse und Extrakt angeben.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SamplesModel</name>
+        <message>
+            <source>%1 (method)</source>
+            <translation>%1 (Methode)</translation>
+        </message>
+        <message>
+            <source>g/100 g</source>
+            <translation>g/100 g</translation>
+        </message>
+        <message>
+            <source>g/L</source>
+            <translation>g/L</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>%1 expected (%2)</source>
+            <translation>%1 erwartet (%2)</translation>
+        </message>
+        <message>
+            <source>Expected (%1)</source>
+            <translation>Erwartet (%1)</translation>
+        </message>
+        <message>
+            <source>Mass (g)</source>
+            <translation>Masse (g)</translation>
+        </message>
+        <message>
+            <source>Extract (mL)</source>
+            <translation>Extrakt (mL)</translation>
+        </message>
+        <message>
+            <source>In the tube (mL)</source>
+            <translation>Im Ansatz (mL)</translation>
+        </message>
+        <message>
+            <source>%1 signal</source>
+            <translation>%1 Signal</translation>
+        </message>
+        <message>
+            <source>Signal</source>
+            <translation>Signal</translation>
+        </message>
+        <message>
+            <source>Tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>Sample blank</source>
+            <translation>Probenblindwert</translation>
+        </message>
+        <message>
+            <source>Spike of the standard (mL)</source>
+            <translation>Aufstockung mit dem Standard (mL)</translation>
+        </message>
+        <message>
+            <source>Product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>Matrix</source>
+            <translation>Matrix</translation>
+        </message>
+        <message>
+            <source>Received at</source>
+            <translation>Eingegangen am</translation>
+        </message>
+        <message>
+            <source>From</source>
+            <translation>Von</translation>
+        </message>
+        <message>
+            <source>%1: take (mL)</source>
+            <translation>%1: Entnahme (mL)</translation>
+        </message>
+        <message>
+            <source>Take (mL)</source>
+            <translation>Entnahme (mL)</translation>
+        </message>
+        <message>
+            <source>%1: make up to (mL)</source>
+            <translation>%1: auffüllen auf (mL)</translation>
+        </message>
+        <message>
+            <source>Make up to (mL)</source>
+            <translation>Auffüllen auf (mL)</translation>
+        </message>
+        <message>
+            <source>Factor</source>
+            <translation>Faktor</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SamplesPage</name>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
+        </message>
+        <message>
+            <source>Samples that wait</source>
+            <translation>Wartende Proben</translation>
+        </message>
+        <message>
+            <source>Fin&amp;d sample, product, reason or sender</source>
+            <translation>Probe, Produkt, Grund oder Einsender &amp;finden</translation>
+        </message>
+        <message>
+            <source>No sample waits. Register what came in; a repeat that a run advises comes here by itself.</source>
+            <translation>Keine Probe wartet. Eingegangenes anmelden; eine Wiederholung, die ein Lauf empfiehlt, kommt von selbst hierher.</translation>
+        </message>
+        <message>
+            <source>No sample has all of these words. Take one away to find more.</source>
+            <translation>Keine Probe hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
+        </message>
+        <message>
+            <source>&amp;Register samples…</source>
+            <translation>Proben an&amp;melden…</translation>
+        </message>
+        <message>
+            <source>&amp;Change…</source>
+            <translation>&amp;Ändern…</translation>
+        </message>
+        <message>
+            <source>R&amp;eason not to run it</source>
+            <translation>&amp;Grund, sie nicht zu messen</translation>
+        </message>
+        <message>
+            <source>&amp;Withdraw</source>
+            <translation>&amp;Zurückziehen</translation>
+        </message>
+        <message>
+            <source>Wa&amp;ive the repeat</source>
+            <translation>Auf Wiederholung &amp;verzichten</translation>
+        </message>
+        <message>
+            <source>Choose what is meant: withdraw what was registered, or waive the repeat.</source>
+            <translation>Wählen, was gemeint ist: Angemeldetes zurückziehen oder auf die Wiederholung verzichten.</translation>
+        </message>
+        <message>
+            <source>Samples that are not on the shelf yet</source>
+            <translation>Proben, die noch nicht im Regal sind</translation>
+        </message>
+        <message>
+            <source>&amp;Complete what is known…</source>
+            <translation>Bekanntes &amp;ergänzen…</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <translation>%1: %2.</translation>
+        </message>
+        <message>
+            <source>Choose a sample to change it or to take it off the list.</source>
+            <translation>Eine Probe wählen, um sie zu ändern oder von der Liste zu nehmen.</translation>
+        </message>
+        <message>
+            <source>There are samples that are not stored yet: register or leave them first.</source>
+            <translation>Es gibt noch nicht gespeicherte Proben: zuerst anmelden oder verlassen.</translation>
+        </message>
+        <message>
+            <source>Say in the line below why it will not be run; the notebook's history keeps it.</source>
+            <translation>In der Zeile unten angeben, warum sie nicht gemessen wird; der Verlauf des Laborjournals bewahrt es auf.</translation>
+        </message>
+        <message>
+            <source>%1 was withdrawn.</source>
+            <translation>%1 wurde zurückgezogen.</translation>
+        </message>
+        <message>
+            <source>The repeat of %1 that run %2 advises will not be made.</source>
+            <translation>Die Wiederholung von %1, die Lauf %2 empfiehlt, wird nicht durchgeführt.</translation>
+        </message>
+        <message>
+            <source>The change of %1 is stored.</source>
+            <translation>Die Änderung von %1 ist gespeichert.</translation>
+        </message>
+        <message>
+            <source>On the shelf now: %1.</source>
+            <translation>Jetzt im Regal: %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SamplesTable</name>
+        <message>
+            <source>What is planned for each sample</source>
+            <translation>Was für jede Probe geplant ist</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SchedulePicture</name>
+        <message>
+            <source>mix</source>
+            <translation>mischen</translation>
+        </message>
+        <message>
+            <source>This rack</source>
+            <translation>Dieses Rack</translation>
+        </message>
+        <message>
+            <source>Second rack</source>
+            <translation>Zweites Rack</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SerialSource</name>
+        <message>
+            <source>serial port %1</source>
+            <translation>serielle Schnittstelle %1</translation>
+        </message>
+        <message>
+            <source>there is no such port; check cable and name</source>
+            <translation>diese Schnittstelle gibt es nicht; Kabel und Namen prüfen</translation>
+        </message>
+        <message>
+            <source>another program has it, or your account may not use serial ports (on Debian the group dialout may)</source>
+            <translation>ein anderes Programm belegt sie, oder das Benutzerkonto darf keine seriellen Schnittstellen verwenden (unter Debian darf es die Gruppe dialout)</translation>
+        </message>
+        <message>
+            <source>it can't be set to this speed and format</source>
+            <translation>sie lässt sich nicht auf diese Geschwindigkeit und dieses Format einstellen</translation>
+        </message>
+        <message>
+            <source>the cable or the adapter was unplugged, or the photometer is off</source>
+            <translation>Kabel oder Adapter wurde abgezogen, oder das Photometer ist ausgeschaltet</translation>
+        </message>
+        <message>
+            <source>the adapter was unplugged</source>
+            <translation>der Adapter wurde abgezogen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SettingsForm</name>
+        <message>
+            <source>Earlier runs</source>
+            <translation>Frühere Läufe</translation>
+        </message>
+        <message>
+            <source>values</source>
+            <translation>Werte</translation>
+        </message>
+        <message>
+            <source>Begin at the chosen point</source>
+            <translation>Mit dem gewählten Punkt beginnen</translation>
+        </message>
+        <message>
+            <source>Begin at the first run</source>
+            <translation>Mit dem ersten Lauf beginnen</translation>
+        </message>
+        <message>
+            <source>Fixed by the laboratory</source>
+            <translation>Vom Labor festgelegt</translation>
+        </message>
+        <message>
+            <source>Out of control is</source>
+            <translation>Außer Kontrolle ist</translation>
+        </message>
+        <message>
+            <source>Save these settings</source>
+            <translation>Diese Einstellungen speichern</translation>
+        </message>
+        <message>
+            <source>&amp;Kind of chart</source>
+            <translation>&amp;Art der Karte</translation>
+        </message>
+        <message>
+            <source>Limit&amp;s</source>
+            <translation>&amp;Grenzen</translation>
+        </message>
+        <message>
+            <source>from earlier runs</source>
+            <translation>aus früheren Läufen</translation>
+        </message>
+        <message>
+            <source>fixed by the laboratory</source>
+            <translation>vom Labor festgelegt</translation>
+        </message>
+        <message>
+            <source>Values of a subgroup</source>
+            <translation>Werte einer Untergruppe</translation>
+        </message>
+        <message>
+            <source>Weight of the newest value</source>
+            <translation>Gewicht des neuesten Werts</translation>
+        </message>
+        <message>
+            <source>Width of the limits</source>
+            <translation>Breite der Grenzen</translation>
+        </message>
+        <message>
+            <source>Reference value k</source>
+            <translation>Referenzwert k</translation>
+        </message>
+        <message>
+            <source>Decision limit h</source>
+            <translation>Entscheidungsgrenze h</translation>
+        </message>
+        <message>
+            <source>computed</source>
+            <translation>berechnet</translation>
+        </message>
+        <message>
+            <source>from the printed table (three decimals)</source>
+            <translation>aus der gedruckten Tabelle (drei Dezimalstellen)</translation>
+        </message>
+        <message>
+            <source>Factors</source>
+            <translation>Faktoren</translation>
+        </message>
+        <message>
+            <source>Number</source>
+            <translation>Anzahl</translation>
+        </message>
+        <message>
+            <source>from the moving range</source>
+            <translation>aus der gleitenden Spannweite</translation>
+        </message>
+        <message>
+            <source>from all values</source>
+            <translation>aus allen Werten</translation>
+        </message>
+        <message>
+            <source>Scatter</source>
+            <translation>Streuung</translation>
+        </message>
+        <message>
+            <source>Centre</source>
+            <translation>Mittellinie</translation>
+        </message>
+        <message>
+            <source>Standard deviation</source>
+            <translation>Standardabweichung</translation>
+        </message>
+        <message>
+            <source>Source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>As of</source>
+            <translation>Stand</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>Jahr-Monat-Tag</translation>
+        </message>
+        <message>
+            <source>What is out of control</source>
+            <translation>Was außer Kontrolle ist</translation>
+        </message>
+        <message>
+            <source>From the first run of the series on.</source>
+            <translation>Ab dem ersten Lauf der Reihe.</translation>
+        </message>
+        <message>
+            <source>From run %1 on.</source>
+            <translation>Ab Lauf %1.</translation>
+        </message>
+        <message>
+            <source>%1: a number is missing or cannot be read.</source>
+            <translation>%1: Eine Zahl fehlt oder ist nicht lesbar.</translation>
+        </message>
+        <message>
+            <source>%1: a whole number is wanted.</source>
+            <translation>%1: Eine ganze Zahl ist nötig.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ShelfDraft</name>
+        <message>
+            <source>%1 is no matrix; choose one of: %2.</source>
+            <translation>%1 ist keine Matrix; eine wählen von: %2.</translation>
+        </message>
+        <message>
+            <source>%1 is no form; a sample is liquid or solid.</source>
+            <translation>%1 ist keine Form; eine Probe ist flüssig oder fest.</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>%1 is still to come; give the time when it came in.</source>
+            <translation>%1 liegt noch in der Zukunft; die Zeit des Eingangs angeben.</translation>
+        </message>
+        <message>
+            <source>%1 is no time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
+            <translation>%1 ist keine Zeit; den Tag schreiben wie 2026-03-02, mit Uhrzeit wie 2026-03-02 8:10 oder die Uhrzeit allein für den letzten Tag.</translation>
+        </message>
+        <message>
+            <source>%1 does not end in a number; write the measurand and the amount in g/L, of a solid in g/100 g, as in %2.</source>
+            <translation>%1 endet nicht mit einer Zahl; die Messgröße und die Menge in g/L schreiben, bei Feststoffen in g/100 g, wie in %2.</translation>
+        </message>
+        <message>
+            <source>Say what %1 is expected of, as in %2.</source>
+            <translation>Angeben, wovon %1 erwartet wird, wie in %2.</translation>
+        </message>
+        <message>
+            <source>No method measures %1; there are: %2.</source>
+            <translation>Keine Methode misst %1; es gibt: %2.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 more</source>
+            <translation>%1 und %2 weitere</translation>
+        </message>
+        <message>
+            <source>glucose</source>
+            <translation>Glucose</translation>
+        </message>
+        <message>
+            <source>%1 stands in line %2 already; each sample needs an id of its own.</source>
+            <translation>%1 steht bereits in Zeile %2; jede Probe braucht eine eigene Kennung.</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>Matrix</source>
+            <translation>Matrix</translation>
+        </message>
+        <message>
+            <source>Form</source>
+            <translation>Form</translation>
+        </message>
+        <message>
+            <source>Received at</source>
+            <translation>Eingegangen am</translation>
+        </message>
+        <message>
+            <source>Received from</source>
+            <translation>Erhalten von</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <translation>Erwartet</translation>
+        </message>
+        <message>
+            <source>Solid</source>
+            <translation>Fest</translation>
+        </message>
+        <message>
+            <source>Liquid</source>
+            <translation>Flüssig</translation>
+        </message>
+        <message>
+            <source>clear</source>
+            <translation>klar</translation>
+        </message>
+        <message>
+            <source>protein</source>
+            <translation>Protein</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ShelfModel</name>
+        <message>
+            <source>Why it waits</source>
+            <translation>Warum sie wartet</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::ShelfPaste</name>
+        <message>
+            <source>id</source>
+            <translation>Kennung</translation>
+        </message>
+        <message>
+            <source>sample id</source>
+            <translation>Probenkennung</translation>
+        </message>
+        <message>
+            <source>samples</source>
+            <translation>Proben</translation>
+        </message>
+        <message>
+            <source>name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>received</source>
+            <translation>Eingang</translation>
+        </message>
+        <message>
+            <source>received on</source>
+            <translation>eingegangen am</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation>Datum</translation>
+        </message>
+        <message>
+            <source>from</source>
+            <translation>von</translation>
+        </message>
+        <message>
+            <source>sender</source>
+            <translation>Einsender</translation>
+        </message>
+        <message>
+            <source>supplier</source>
+            <translation>Lieferant</translation>
+        </message>
+        <message>
+            <source>%1 expected</source>
+            <translation>%1 erwartet</translation>
+        </message>
+        <message>
+            <source>%1 is %2</source>
+            <translation>%1 ist %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>Lines pasted: %1</source>
+            <translation>Eingefügte Zeilen: %1</translation>
+        </message>
+        <message>
+            <source>%1. By the heads, column %2.</source>
+            <translation>%1. Nach den Überschriften, Spalte %2.</translation>
+        </message>
+        <message>
+            <source>%1. By their order, column %2.</source>
+            <translation>%1. Nach der Reihenfolge, Spalte %2.</translation>
+        </message>
+        <message>
+            <source>Not understood and left out: column %1.</source>
+            <translation>Nicht verstanden und weggelassen: Spalte %1.</translation>
+        </message>
+        <message>
+            <source>There is no text to paste. Copy the cells in the spreadsheet first.</source>
+            <translation>Es gibt keinen Text einzufügen. Zuerst die Zellen in der Tabellenkalkulation kopieren.</translation>
+        </message>
+        <message>
+            <source>%1 lines are more than are taken at once; paste at most %2.</source>
+            <translation>%1 Zeilen sind mehr, als auf einmal übernommen werden; höchstens %2 einfügen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SideBar</name>
+        <message>
+            <source>Racks and books</source>
+            <translation>Racks und Bücher</translation>
+        </message>
+        <message>
+            <source>&amp;Person at the bench</source>
+            <translation>&amp;Person am Arbeitsplatz</translation>
+        </message>
+        <message>
+            <source>&amp;New run</source>
+            <translation>&amp;Neuer Lauf</translation>
+        </message>
+        <message>
+            <source>&amp;Open run file…</source>
+            <translation>&amp;Laufdatei öffnen…</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SignalSection</name>
+        <message>
+            <source>What each measurand takes from the readings</source>
+            <translation>Was jede Messgröße aus den Ablesungen nimmt</translation>
+        </message>
+        <message>
+            <source>Difference: to less from where the absorbance rises, from less to where it falls. Coupled indicator: an equilibrium before the reaction takes part of the coenzyme.</source>
+            <translation>Differenz: bis minus von, wo die Extinktion steigt, von minus bis, wo sie fällt. Gekoppelter Indikator: Ein Gleichgewicht vor der Reaktion nimmt einen Teil des Coenzyms.</translation>
+        </message>
+        <message>
+            <source>Absorptivities of the chromophore</source>
+            <translation>Extinktionskoeffizienten des Chromophors</translation>
+        </message>
+        <message>
+            <source>One row for each wavelength that may be read at.</source>
+            <translation>Eine Zeile für jede Wellenlänge, bei der abgelesen werden darf.</translation>
+        </message>
+        <message>
+            <source>Chromophore</source>
+            <translation>Chromophor</translation>
+        </message>
+        <message>
+            <source>The reaction</source>
+            <translation>Die Reaktion</translation>
+        </message>
+        <message>
+            <source>makes the chromophore (absorbance rises)</source>
+            <translation>bildet den Chromophor (Extinktion steigt)</translation>
+        </message>
+        <message>
+            <source>uses it up (absorbance falls)</source>
+            <translation>verbraucht ihn (Extinktion fällt)</translation>
+        </message>
+        <message>
+            <source>Wavelength</source>
+            <translation>Wellenlänge</translation>
+        </message>
+        <message>
+            <source>nm</source>
+            <translation>nm</translation>
+        </message>
+        <message>
+            <source>Path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>Readings count</source>
+            <translation>Ablesungen zählen</translation>
+        </message>
+        <message>
+            <source>as read</source>
+            <translation>wie abgelesen</translation>
+        </message>
+        <message>
+            <source>brought to the volume of the later reading</source>
+            <translation>auf das Volumen der späteren Ablesung bezogen</translation>
+        </message>
+        <message>
+            <source>A reading taken as a series</source>
+            <translation>Eine als Ablesereihe vorgenommene Ablesung</translation>
+        </message>
+        <message>
+            <source>Where the absorbance creeps on: a straight line through the last readings of a series, read at the moment the starter was added. Leave both empty for none.</source>
+            <translation>Wo die Extinktion weiterkriecht: eine Gerade durch die letzten Ablesungen einer Ablesereihe, abgelesen im Moment der Zugabe des Startreagenzes. Beides leer lassen für keine.</translation>
+        </message>
+        <message>
+            <source>Reading</source>
+            <translation>Ablesung</translation>
+        </message>
+        <message>
+            <source>Readings on the line</source>
+            <translation>Ablesungen auf der Geraden</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SignatureFields</name>
+        <message>
+            <source>unsigned: no persons are set up</source>
+            <translation>nicht signiert: keine Personen sind eingerichtet</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::StandardForm</name>
+        <message>
+            <source>g/L</source>
+            <translation>g/L</translation>
+        </message>
+        <message>
+            <source>%</source>
+            <translation>%</translation>
+        </message>
+        <message>
+            <source>% per hour</source>
+            <translation>% pro Stunde</translation>
+        </message>
+        <message>
+            <source>when its first tube is read</source>
+            <translation>wenn sein erster Ansatz abgelesen wird</translation>
+        </message>
+        <message>
+            <source>From the book</source>
+            <translation>Aus dem Buch</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Concentration when made</source>
+            <translation>Konzentration bei Herstellung</translation>
+        </message>
+        <message>
+            <source>u of the strength</source>
+            <translation>u des Gehalts</translation>
+        </message>
+        <message>
+            <source>not known</source>
+            <translation>nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Relative standard uncertainty (k = 1), from its recipe or its certificate. It counts where the run is calibrated by its standard.</source>
+            <translation>Relative Standardunsicherheit (k = 1), aus Vorschrift oder Zertifikat. Sie zählt, wo der Lauf über seinen Standard kalibriert wird.</translation>
+        </message>
+        <message>
+            <source>Loss of strength</source>
+            <translation>Gehaltsverlust</translation>
+        </message>
+        <message>
+            <source>Prepared at</source>
+            <translation>Hergestellt am</translation>
+        </message>
+        <message>
+            <source>Used</source>
+            <translation>Verwendet</translation>
+        </message>
+        <message>
+            <source>Used when its first tube is read</source>
+            <translation>Verwendet, wenn sein erster Ansatz abgelesen wird</translation>
+        </message>
+        <message>
+            <source>Used at</source>
+            <translation>Verwendet am</translation>
+        </message>
+        <message>
+            <source>Tubes with it</source>
+            <translation>Ansätze damit</translation>
+        </message>
+        <message>
+            <source>the method's; several make a line: 0.05; 0.1; 0.2</source>
+            <translation>das der Methode; mehrere ergeben eine Gerade: 0.05; 0.1; 0.2</translation>
+        </message>
+        <message>
+            <source>Volumes in the tube (mL)</source>
+            <translation>Volumina im Ansatz (mL)</translation>
+        </message>
+        <message>
+            <source>another one, keyed below</source>
+            <translation>ein anderer, unten eingegeben</translation>
+        </message>
+        <message>
+            <source>%1, %2, made %3</source>
+            <translation>%1, %2, hergestellt %3</translation>
+        </message>
+        <message>
+            <source>the book of standards, made %1</source>
+            <translation>das Standardbuch, hergestellt %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Standards</name>
+        <message>
+            <source>%1 min</source>
+            <translation>%1 min</translation>
+        </message>
+        <message>
+            <source>%1 h %2 min</source>
+            <translation>%1 h %2 min</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 Tage</translation>
+        </message>
+        <message>
+            <source>thrown away</source>
+            <translation>entsorgt</translation>
+        </message>
+        <message>
+            <source>keeps its strength</source>
+            <translation>behält seinen Gehalt</translation>
+        </message>
+        <message>
+            <source>past its time since %1</source>
+            <translation>abgelaufen seit %1</translation>
+        </message>
+        <message>
+            <source>good for %1, until %2</source>
+            <translation>verwendbar noch %1, bis %2</translation>
+        </message>
+        <message>
+            <source>%1 ± %2</source>
+            <translation>%1 ± %2</translation>
+        </message>
+        <message>
+            <source>The name</source>
+            <translation>Der Name</translation>
+        </message>
+        <message>
+            <source>The supplier</source>
+            <translation>Der Lieferant</translation>
+        </message>
+        <message>
+            <source>The lot</source>
+            <translation>Die Charge</translation>
+        </message>
+        <message>
+            <source>The certificate</source>
+            <translation>Das Zertifikat</translation>
+        </message>
+        <message>
+            <source>The purity</source>
+            <translation>Die Reinheit</translation>
+        </message>
+        <message>
+            <source>What the purity is certain to</source>
+            <translation>Die Unsicherheit der Reinheit</translation>
+        </message>
+        <message>
+            <source>The water content</source>
+            <translation>Der Wassergehalt</translation>
+        </message>
+        <message>
+            <source>What the water is certain to</source>
+            <translation>Die Unsicherheit des Wassers</translation>
+        </message>
+        <message>
+            <source>The molar mass</source>
+            <translation>Die molare Masse</translation>
+        </message>
+        <message>
+            <source>The density</source>
+            <translation>Die Dichte</translation>
+        </message>
+        <message>
+            <source>The last good day</source>
+            <translation>Der letzte Verwendungstag</translation>
+        </message>
+        <message>
+            <source>What it is for</source>
+            <translation>Wofür sie ist</translation>
+        </message>
+        <message>
+            <source>Analyte molecules in one</source>
+            <translation>Analytmoleküle in einem</translation>
+        </message>
+        <message>
+            <source>Weighed</source>
+            <translation>Eingewogen</translation>
+        </message>
+        <message>
+            <source>The uncertainty of a weighing</source>
+            <translation>Die Unsicherheit einer Wägung</translation>
+        </message>
+        <message>
+            <source>The flask's volume</source>
+            <translation>Das Volumen des Messkolbens</translation>
+        </message>
+        <message>
+            <source>The flask</source>
+            <translation>Der Messkolben</translation>
+        </message>
+        <message>
+            <source>The uncertainty of the flask</source>
+            <translation>Die Unsicherheit des Messkolbens</translation>
+        </message>
+        <message>
+            <source>The time it was made</source>
+            <translation>Die Herstellungszeit</translation>
+        </message>
+        <message>
+            <source>The loss of strength</source>
+            <translation>Der Gehaltsverlust</translation>
+        </message>
+        <message>
+            <source>The rule for its use</source>
+            <translation>Die Vorgabe für die Verwendung</translation>
+        </message>
+        <message>
+            <source>The note</source>
+            <translation>Die Bemerkung</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::StandardsModel</name>
+        <message>
+            <source>Name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>Strength now</source>
+            <translation>Gehalt jetzt</translation>
+        </message>
+        <message>
+            <source>State</source>
+            <translation>Status</translation>
+        </message>
+        <message>
+            <source>When made (k = 2)</source>
+            <translation>Bei Herstellung (k = 2)</translation>
+        </message>
+        <message>
+            <source>Made at</source>
+            <translation>Hergestellt am</translation>
+        </message>
+        <message>
+            <source>Made of</source>
+            <translation>Hergestellt aus</translation>
+        </message>
+        <message>
+            <source>By</source>
+            <translation>Von</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::StandardsPage</name>
+        <message>
+            <source>Standards</source>
+            <translation>Standards</translation>
+        </message>
+        <message>
+            <source>Standards that were made</source>
+            <translation>Hergestellte Standards</translation>
+        </message>
+        <message>
+            <source>Fin&amp;d name, substance or state</source>
+            <translation>Name, Substanz oder Status &amp;finden</translation>
+        </message>
+        <message>
+            <source>No standard is in the book yet. Prepare one: its strength then counts down here, and a new run takes it with its uncertainty.</source>
+            <translation>Noch ist kein Standard im Buch. Einen herstellen: Sein Gehalt zählt dann hier herunter, und ein neuer Lauf übernimmt ihn mit seiner Unsicherheit.</translation>
+        </message>
+        <message>
+            <source>No standard has all of these words. Take one away to find more.</source>
+            <translation>Kein Standard hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
+        </message>
+        <message>
+            <source>P&amp;repare a standard…</source>
+            <translation>Standard &amp;herstellen…</translation>
+        </message>
+        <message>
+            <source>A standard or a substance, not stored yet</source>
+            <translation>Ein Standard oder eine Substanz, noch nicht gespeichert</translation>
+        </message>
+        <message>
+            <source>In the book: %1.</source>
+            <translation>Im Buch: %1.</translation>
+        </message>
+        <message>
+            <source>In the book. Print its label; a new run takes it by its name.</source>
+            <translation>Im Buch. Sein Etikett drucken; ein neuer Lauf übernimmt ihn mit seinem Namen.</translation>
+        </message>
+        <message>
+            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SubjectForm</name>
+        <message>
+            <source>what was re&amp;jected too</source>
+            <translation>auch &amp;verworfene</translation>
+        </message>
+        <message>
+            <source>Ch&amp;art of</source>
+            <translation>&amp;Karte von</translation>
+        </message>
+        <message>
+            <source>b&amp;y</source>
+            <translation>&amp;nach</translation>
+        </message>
+        <message>
+            <source>&amp;measured</source>
+            <translation>&amp;gemessen</translation>
+        </message>
+        <message>
+            <source>&amp;in</source>
+            <translation>&amp;in</translation>
+        </message>
+        <message>
+            <source>Only lo&amp;t</source>
+            <translation>Nur &amp;Charge</translation>
+        </message>
+        <message>
+            <source>by p&amp;erson</source>
+            <translation>von &amp;Person</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>Jahr-Monat-Tag</translation>
+        </message>
+        <message>
+            <source>&amp;on photometer</source>
+            <translation>&amp;am Photometer</translation>
+        </message>
+        <message>
+            <source>f&amp;rom</source>
+            <translation>v&amp;on</translation>
+        </message>
+        <message>
+            <source>to</source>
+            <translation>bis</translation>
+        </message>
+        <message>
+            <source>all of them</source>
+            <translation>alle</translation>
+        </message>
+        <message>
+            <source>any</source>
+            <translation>beliebig</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>anybody</source>
+            <translation>alle Personen</translation>
+        </message>
+        <message>
+            <source>%1 is no day yet: write it as 2026-03-02.</source>
+            <translation>%1 ist noch kein Tag: schreiben wie 2026-03-02.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::SubstanceForm</name>
+        <message>
+            <source>&amp;Back</source>
+            <translation>&amp;Zurück</translation>
+        </message>
+        <message>
+            <source>N&amp;ame</source>
+            <translation>&amp;Name</translation>
+        </message>
+        <message>
+            <source>S&amp;upplier</source>
+            <translation>&amp;Lieferant</translation>
+        </message>
+        <message>
+            <source>&amp;Lot</source>
+            <translation>&amp;Charge</translation>
+        </message>
+        <message>
+            <source>&amp;Certificate</source>
+            <translation>Zerti&amp;fikat</translation>
+        </message>
+        <message>
+            <source>Pur&amp;ity (%)</source>
+            <translation>&amp;Reinheit (%)</translation>
+        </message>
+        <message>
+            <source>Certain to ± (%)</source>
+            <translation>Unsicherheit ± (%)</translation>
+        </message>
+        <message>
+            <source>&amp;Water beyond the formula (%)</source>
+            <translation>&amp;Wasser über die Formel hinaus (%)</translation>
+        </message>
+        <message>
+            <source>Water certain to ± (%)</source>
+            <translation>Unsicherheit des Wassers ± (%)</translation>
+        </message>
+        <message>
+            <source>&amp;Molar mass, crystal water included (g/mol)</source>
+            <translation>&amp;Molare Masse, mit Kristallwasser (g/mol)</translation>
+        </message>
+        <message>
+            <source>Densit&amp;y of a liquid (g/mL)</source>
+            <translation>&amp;Dichte einer Flüssigkeit (g/mL)</translation>
+        </message>
+        <message>
+            <source>Last good &amp;day</source>
+            <translation>Letzter Verwendungs&amp;tag</translation>
+        </message>
+        <message>
+            <source>&amp;Reason for the change</source>
+            <translation>&amp;Grund der Änderung</translation>
+        </message>
+        <message>
+            <source>Of the substance without the water below.</source>
+            <translation>Der Substanz ohne das Wasser unten.</translation>
+        </message>
+        <message>
+            <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
+            <translation>Etwa 2026-12-31, oder ein Monat wie 2026-12. Leer, wo keiner angegeben ist.</translation>
+        </message>
+        <message>
+            <source>&amp;Store it in the book</source>
+            <translation>Ins Buch &amp;eintragen</translation>
+        </message>
+        <message>
+            <source>Add a substance</source>
+            <translation>Substanz hinzufügen</translation>
+        </message>
+        <message>
+            <source>Change %1</source>
+            <translation>%1 ändern</translation>
+        </message>
+        <message>
+            <source>Say why it is changed; the book keeps it.</source>
+            <translation>Angeben, warum geändert wird; das Buch bewahrt es auf.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TakingsModel</name>
+        <message>
+            <source>Begun</source>
+            <translation>Begonnen</translation>
+        </message>
+        <message>
+            <source>Run</source>
+            <translation>Lauf</translation>
+        </message>
+        <message>
+            <source>Volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>Tubes</source>
+            <translation>Ansätze</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TextSection</name>
+        <message>
+            <source>Preparation of the sample, by what it is like</source>
+            <translation>Vorbereitung der Probe, je nach Beschaffenheit</translation>
+        </message>
+        <message>
+            <source>Cautions, one a line</source>
+            <translation>Warnhinweise, einer je Zeile</translation>
+        </message>
+        <message>
+            <source>Principle</source>
+            <translation>Prinzip</translation>
+        </message>
+        <message>
+            <source>Reactions, one a line</source>
+            <translation>Reaktionen, eine je Zeile</translation>
+        </message>
+        <message>
+            <source>What interferes, one a line</source>
+            <translation>Was stört, eines je Zeile</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TimeChart</name>
+        <message>
+            <source>There is nothing to draw yet.</source>
+            <translation>Es gibt noch nichts darzustellen.</translation>
+        </message>
+        <message>
+            <source>Row %1 of %2, %3</source>
+            <translation>Zeile %1 von %2, %3</translation>
+        </message>
+        <message>
+            <source>min</source>
+            <translation>min</translation>
+        </message>
+        <message>
+            <source>add</source>
+            <translation>zugeben</translation>
+        </message>
+        <message>
+            <source>wait</source>
+            <translation>warten</translation>
+        </message>
+        <message>
+            <source>read</source>
+            <translation>ablesen</translation>
+        </message>
+        <message>
+            <source>time for it</source>
+            <translation>Zeit dafür</translation>
+        </message>
+        <message>
+            <source>due</source>
+            <translation>fällig</translation>
+        </message>
+        <message>
+            <source>late</source>
+            <translation>spät</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>jetzt</translation>
+        </message>
+        <message>
+            <source>free %1</source>
+            <translation>frei %1</translation>
+        </message>
+        <message>
+            <source>hands</source>
+            <translation>Hände</translation>
+        </message>
+        <message>
+            <source>addition</source>
+            <translation>Zugabe</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>Ablesung</translation>
+        </message>
+        <message>
+            <source>next step</source>
+            <translation>nächster Schritt</translation>
+        </message>
+        <message>
+            <source>%1 late since %2</source>
+            <translation>%1 verspätet seit %2</translation>
+        </message>
+        <message>
+            <source>%1 due now</source>
+            <translation>%1 jetzt fällig</translation>
+        </message>
+        <message>
+            <source>%1 due now, until %2</source>
+            <translation>%1 jetzt fällig, bis %2</translation>
+        </message>
+        <message>
+            <source>%1 due from %2</source>
+            <translation>%1 fällig ab %2</translation>
+        </message>
+        <message>
+            <source>%1 due %2 to %3</source>
+            <translation>%1 fällig %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>Hands free from %1 to %2</source>
+            <translation>Hände frei von %1 bis %2</translation>
+        </message>
+        <message>
+            <source>As of %1</source>
+            <translation>Stand %1</translation>
+        </message>
+        <message>
+            <source>Now %1</source>
+            <translation>Jetzt %1</translation>
+        </message>
+        <message>
+            <source>%1 read early by %2</source>
+            <translation>%1 um %2 zu früh abgelesen</translation>
+        </message>
+        <message>
+            <source>%1 read late by %2</source>
+            <translation>%1 um %2 zu spät abgelesen</translation>
+        </message>
+        <message>
+            <source>spoilt</source>
+            <translation>unbrauchbar</translation>
+        </message>
+        <message>
+            <source>%1 late by %2</source>
+            <translation>%1 um %2 verspätet</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TimePanel</name>
+        <message>
+            <source>min</source>
+            <translation>min</translation>
+        </message>
+        <message>
+            <source>&amp;Judge a second rack in its waits</source>
+            <translation>Zweites Rack in den Wartezeiten &amp;beurteilen</translation>
+        </message>
+        <message>
+            <source>Time at the bench</source>
+            <translation>Zeit am Arbeitsplatz</translation>
+        </message>
+        <message>
+            <source>Tubes against time</source>
+            <translation>Ansätze über der Zeit</translation>
+        </message>
+        <message>
+            <source>Max. time at the bench</source>
+            <translation>Max. Zeit am Arbeitsplatz</translation>
+        </message>
+        <message>
+            <source>Its method</source>
+            <translation>Seine Methode</translation>
+        </message>
+        <message>
+            <source>Its tubes</source>
+            <translation>Seine Ansätze</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TimeWords</name>
+        <message>
+            <source>in %1</source>
+            <translation>in %1</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>jetzt</translation>
+        </message>
+        <message>
+            <source>since %1</source>
+            <translation>seit %1</translation>
+        </message>
+        <message>
+            <source>now, %1 left</source>
+            <translation>jetzt, noch %1</translation>
+        </message>
+        <message>
+            <source>late by %1</source>
+            <translation>um %1 verspätet</translation>
+        </message>
+        <message>
+            <source>%1 min %2 s</source>
+            <translation>%1 min %2 s</translation>
+        </message>
+        <message>
+            <source>%1 h %2 min</source>
+            <translation>%1 h %2 min</translation>
+        </message>
+        <message>
+            <source>%1 back</source>
+            <translation>%1 zurück</translation>
+        </message>
+        <message>
+            <source>%1 forward</source>
+            <translation>%1 vor</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TodayLines</name>
+        <message>
+            <source>%1: %2 of %3 read.</source>
+            <translation>%1: %2 von %3 abgelesen.</translation>
+        </message>
+        <message>
+            <source>%1 %2, %3.</source>
+            <translation>%1 %2, %3.</translation>
+        </message>
+        <message>
+            <source>%1 %2.</source>
+            <translation>%1 %2.</translation>
+        </message>
+        <message>
+            <source>revision %1</source>
+            <translation>Revision %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) to repeat</source>
+            <translation>
+                <numerusform>%n Probe zu wiederholen</numerusform>
+                <numerusform>%n Proben zu wiederholen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n sample(s) rejected</source>
+            <translation>
+                <numerusform>%n Probe verworfen</numerusform>
+                <numerusform>%n Proben verworfen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>unsigned</source>
+            <translation>nicht signiert</translation>
+        </message>
+        <message>
+            <source>Run %1, %2: accepted by %3, %4</source>
+            <translation>Lauf %1, %2: angenommen von %3, %4</translation>
+        </message>
+        <message>
+            <source>Run %1, %2: rejected by %3, %4</source>
+            <translation>Lauf %1, %2: verworfen von %3, %4</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: %2 now, %3</source>
+            <translation>%1: %2 jetzt, %3</translation>
+        </message>
+        <message>
+            <source>%1, lot %2: %3</source>
+            <translation>%1, Charge %2: %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TodayPage</name>
+        <message>
+            <source>On the bench</source>
+            <translation>In Arbeit</translation>
+        </message>
+        <message>
+            <source>Nothing is on the bench. Start with New run, or open a run file.</source>
+            <translation>Nichts ist in Arbeit. Mit Neuer Lauf beginnen oder eine Laufdatei öffnen.</translation>
+        </message>
+        <message>
+            <source>Waiting to be run</source>
+            <translation>Warten auf einen Lauf</translation>
+        </message>
+        <message>
+            <source>No sample waits. Samples are registered under Samples; repeats that decided runs advise come by themselves.</source>
+            <translation>Keine Probe wartet. Proben werden unter Proben angemeldet; Wiederholungen, die entschiedene Läufe empfehlen, kommen von selbst.</translation>
+        </message>
+        <message>
+            <source>Standards that can be used</source>
+            <translation>Verwendbare Standards</translation>
+        </message>
+        <message>
+            <source>No standard is alive. Fresh ones are noted under Standards.</source>
+            <translation>Kein Standard ist verwendbar. Frische werden unter Standards eingetragen.</translation>
+        </message>
+        <message>
+            <source>Falling due</source>
+            <translation>Demnächst fällig</translation>
+        </message>
+        <message>
+            <source>No check of equipment falls due, and no lot runs out, in the next days.</source>
+            <translation>In den nächsten Tagen wird keine Geräteprüfung fällig, und keine Charge läuft ab.</translation>
+        </message>
+        <message>
+            <source>Decided last</source>
+            <translation>Zuletzt entschieden</translation>
+        </message>
+        <message>
+            <source>No run was decided yet. Decided runs are kept in the Notebook.</source>
+            <translation>Noch ist über keinen Lauf entschieden. Entschiedene Läufe werden im Laborjournal aufbewahrt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TrailModel</name>
+        <message>
+            <source>When</source>
+            <translation>Wann</translation>
+        </message>
+        <message>
+            <source>Who</source>
+            <translation>Wer</translation>
+        </message>
+        <message>
+            <source>What was done</source>
+            <translation>Was getan wurde</translation>
+        </message>
+        <message>
+            <source>Run</source>
+            <translation>Lauf</translation>
+        </message>
+        <message>
+            <source>To</source>
+            <translation>Woran</translation>
+        </message>
+        <message>
+            <source>Before</source>
+            <translation>Vorher</translation>
+        </message>
+        <message>
+            <source>After</source>
+            <translation>Nachher</translation>
+        </message>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TrailView</name>
+        <message>
+            <source>%1, %2: %3</source>
+            <translation>%1, %2: %3</translation>
+        </message>
+        <message>
+            <source>before: %1</source>
+            <translation>vorher: %1</translation>
+        </message>
+        <message>
+            <source>after: %1</source>
+            <translation>nachher: %1</translation>
+        </message>
+        <message>
+            <source>reason: %1</source>
+            <translation>Grund: %1</translation>
+        </message>
+        <message>
+            <source>Entry %1, account %2 on %3, program %4</source>
+            <translation>Eintrag %1, Konto %2 auf %3, Programm %4</translation>
+        </message>
+        <message>
+            <source>Nothing on record fits what is looked for: empty a field above.</source>
+            <translation>Nichts Verzeichnetes passt zur Suche: oben ein Feld leeren.</translation>
+        </message>
+        <message>
+            <source>Acts, the newest first</source>
+            <translation>Vorgänge, der neueste zuerst</translation>
+        </message>
+        <message>
+            <source>Old&amp;er ones too</source>
+            <translation>Auch äl&amp;tere</translation>
+        </message>
+        <message>
+            <source>To its ra&amp;ck or record</source>
+            <translation>Zum &amp;Rack oder zur Aufzeichnung</translation>
+        </message>
+        <message>
+            <source>The chosen act in full</source>
+            <translation>Der gewählte Vorgang vollständig</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>Jahr-Monat-Tag</translation>
+        </message>
+        <message>
+            <source>Fin&amp;d</source>
+            <translation>&amp;Finden</translation>
+        </message>
+        <message>
+            <source>&amp;Who</source>
+            <translation>&amp;Wer</translation>
+        </message>
+        <message>
+            <source>Wha&amp;t</source>
+            <translation>Wa&amp;s</translation>
+        </message>
+        <message>
+            <source>Fro&amp;m</source>
+            <translation>&amp;Von</translation>
+        </message>
+        <message>
+            <source>unti&amp;l</source>
+            <translation>&amp;Bis</translation>
+        </message>
+        <message>
+            <source>&amp;Run number</source>
+            <translation>&amp;Laufnummer</translation>
+        </message>
+        <message>
+            <source>everybody</source>
+            <translation>alle Personen</translation>
+        </message>
+        <message>
+            <source>everything</source>
+            <translation>alles</translation>
+        </message>
+        <message>
+            <source>"%1" is no day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
+            <translation>„%1“ ist kein Tag; als Jahr-Monat-Tag schreiben, 2026-03-02, oder das Feld leer lassen.</translation>
+        </message>
+        <message>
+            <source>"%1" is no number of a run; the notebook counts them from 1.</source>
+            <translation>„%1“ ist keine Nummer eines Laufs; das Laborjournal zählt sie ab 1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TrailWords</name>
+        <message>
+            <source>notebook made</source>
+            <translation>Laborjournal angelegt</translation>
+        </message>
+        <message>
+            <source>file brought up to a newer program</source>
+            <translation>Datei auf ein neueres Programm gebracht</translation>
+        </message>
+        <message>
+            <source>run put on the bench</source>
+            <translation>Lauf in Arbeit genommen</translation>
+        </message>
+        <message>
+            <source>run put back on the bench</source>
+            <translation>Lauf wieder in Arbeit genommen</translation>
+        </message>
+        <message>
+            <source>reading stored</source>
+            <translation>Ablesung gespeichert</translation>
+        </message>
+        <message>
+            <source>read once more</source>
+            <translation>noch einmal abgelesen</translation>
+        </message>
+        <message>
+            <source>additions ticked</source>
+            <translation>Zugaben abgehakt</translation>
+        </message>
+        <message>
+            <source>ticks taken back</source>
+            <translation>Haken zurückgenommen</translation>
+        </message>
+        <message>
+            <source>tube counts again</source>
+            <translation>Ansatz zählt wieder</translation>
+        </message>
+        <message>
+            <source>computer's clock was set</source>
+            <translation>Uhr des Rechners wurde gestellt</translation>
+        </message>
+        <message>
+            <source>done without a repeat</source>
+            <translation>auf Wiederholung verzichtet</translation>
+        </message>
+        <message>
+            <source>laboratory's settings saved</source>
+            <translation>Laboreinstellungen gespeichert</translation>
+        </message>
+        <message>
+            <source>limits saved</source>
+            <translation>Grenzwerte gespeichert</translation>
+        </message>
+        <message>
+            <source>wrong passphrase</source>
+            <translation>falsche Passphrase</translation>
+        </message>
+        <message>
+            <source>reported result chosen</source>
+            <translation>berichtetes Ergebnis gewählt</translation>
+        </message>
+        <message>
+            <source>settings of a control chart saved</source>
+            <translation>Einstellungen einer Regelkarte gespeichert</translation>
+        </message>
+        <message>
+            <source>value left out of control charts</source>
+            <translation>Wert in Regelkarten ausgenommen</translation>
+        </message>
+        <message>
+            <source>value counts in control charts again</source>
+            <translation>Wert zählt in Regelkarten wieder</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TubeDrawing</name>
+        <message>
+            <source>The tube</source>
+            <translation>Der Ansatz</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::TubePicture</name>
+        <message>
+            <source>sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>diluent</source>
+            <translation>Verdünnungsmittel</translation>
+        </message>
+        <message>
+            <source>starter</source>
+            <translation>Startreagenz</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 mL</translation>
+        </message>
+        <message>
+            <source>swirl</source>
+            <translation>umschwenken</translation>
+        </message>
+        <message>
+            <source>Nothing is in the tube yet.</source>
+            <translation>Im Ansatz ist noch nichts.</translation>
+        </message>
+        <message>
+            <source>From the bottom: %1.</source>
+            <translation>Von unten: %1.</translation>
+        </message>
+        <message>
+            <source>Together %1.</source>
+            <translation>Zusammen %1.</translation>
+        </message>
+        <message>
+            <source>%1 is read at %2.</source>
+            <translation>%1 wird bei %2 abgelesen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::UncertaintyForm</name>
+        <message>
+            <source>Standard uncertainties (k = 1)</source>
+            <translation>Standardunsicherheiten (k = 1)</translation>
+        </message>
+        <message>
+            <source>Absorbance, each reading</source>
+            <translation>Extinktion, jede Ablesung</translation>
+        </message>
+        <message>
+            <source>Absorptivity</source>
+            <translation>Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>%</source>
+            <translation>%</translation>
+        </message>
+        <message>
+            <source>Path length</source>
+            <translation>Schichtdicke</translation>
+        </message>
+        <message>
+            <source>Total volume</source>
+            <translation>Gesamtvolumen</translation>
+        </message>
+        <message>
+            <source>Sample volume</source>
+            <translation>Probenvolumen</translation>
+        </message>
+        <message>
+            <source>Each dilution step</source>
+            <translation>Jeder Verdünnungsschritt</translation>
+        </message>
+        <message>
+            <source>Extract of a solid</source>
+            <translation>Extrakt eines Feststoffs</translation>
+        </message>
+        <message>
+            <source>Below each number stands whose it is. Type over one to take another for this run alone; empty it to go back.</source>
+            <translation>Unter jeder Zahl steht, wer sie verantwortet. Eine überschreiben, um nur für diesen Lauf eine andere zu nehmen; leeren, um zurückzugehen.</translation>
+        </message>
+        <message>
+            <source>Common practice, until the laboratory says its own under Books, Laboratory: %1 of %2.</source>
+            <translation>Gängige Praxis, bis das Labor unter Bücher, Labor eigene Werte angibt: %1 von %2.</translation>
+        </message>
+        <message>
+            <source>Typed for this run: %1.</source>
+            <translation>Für diesen Lauf eingegeben: %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Verdicts</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>waiting</source>
+            <translation>ausstehend</translation>
+        </message>
+        <message>
+            <source>reportable</source>
+            <translation>berichtsfähig</translation>
+        </message>
+        <message>
+            <source>repeat</source>
+            <translation>wiederholen</translation>
+        </message>
+        <message>
+            <source>investigate</source>
+            <translation>abklären</translation>
+        </message>
+        <message>
+            <source>&lt; %1 %2</source>
+            <translation>&lt; %1 %2</translation>
+        </message>
+        <message>
+            <source>&gt; %1 %2</source>
+            <translation>&gt; %1 %2</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1 ± %2 %3</source>
+            <translation>%1 ± %2 %3</translation>
+        </message>
+        <message>
+            <source>Not complete: readings are missing</source>
+            <translation>Nicht vollständig: Ablesungen fehlen</translation>
+        </message>
+        <message>
+            <source>All results are reportable</source>
+            <translation>Alle Ergebnisse sind berichtsfähig</translation>
+        </message>
+        <message>
+            <source>The run itself failed a check</source>
+            <translation>Der Lauf selbst hat eine Prüfung nicht bestanden</translation>
+        </message>
+        <message>
+            <source>%1 of %2 to repeat</source>
+            <translation>%1 von %2 zu wiederholen</translation>
+        </message>
+        <message>
+            <source>%1 of %2 to investigate</source>
+            <translation>%1 von %2 abzuklären</translation>
+        </message>
+        <message>
+            <source>%1 to investigate and %2 to repeat, of %3</source>
+            <translation>%1 abzuklären und %2 zu wiederholen, von %3</translation>
+        </message>
+        <message>
+            <source>No check has failed so far.</source>
+            <translation>Bisher wurde jede Prüfung bestanden.</translation>
+        </message>
+        <message>
+            <source>Every check passed.</source>
+            <translation>Jede Prüfung wurde bestanden.</translation>
+        </message>
+        <message>
+            <source>%1 (%2 times)</source>
+            <translation>%1 (%2-mal)</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>1 check failed: %1.</source>
+            <translation>1 Prüfung nicht bestanden: %1.</translation>
+        </message>
+        <message>
+            <source>%1 checks failed: %2.</source>
+            <translation>%1 Prüfungen nicht bestanden: %2.</translation>
+        </message>
+        <message>
+            <source>%1 is worked out as soon as a run by %2 with the same samples, of the same week, is accepted.</source>
+            <translation>%1 wird berechnet, sobald ein Lauf nach %2 mit denselben Proben, aus derselben Woche, angenommen ist.</translation>
+        </message>
+        <message>
+            <source> and </source>
+            <translation> und </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::VolumeWords</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>Wait %1 at %2</source>
+            <translation>%1 bei %2 warten</translation>
+        </message>
+        <message>
+            <source>Wait %1</source>
+            <translation>%1 warten</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::WaitingModel</name>
+        <message>
+            <source>Sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>Why it waits</source>
+            <translation>Warum sie wartet</translation>
+        </message>
+        <message>
+            <source>Received at</source>
+            <translation>Eingegangen am</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::WaitingWords</name>
+        <message>
+            <source>repeat of run %1</source>
+            <translation>Wiederholung von Lauf %1</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>take %1 of it</source>
+            <translation>davon %1 nehmen</translation>
+        </message>
+        <message>
+            <source>dilute at least %1 times</source>
+            <translation>mindestens %1-fach verdünnen</translation>
+        </message>
+        <message>
+            <source>dilute %1 times</source>
+            <translation>%1-fach verdünnen</translation>
+        </message>
+        <message>
+            <source>registered, not run yet</source>
+            <translation>angemeldet, noch nicht gemessen</translation>
+        </message>
+        <message>
+            <source>%1; registered anew</source>
+            <translation>%1; neu angemeldet</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::WeighingForm</name>
+        <message>
+            <source>Weigh a fresh standard e&amp;xactly</source>
+            <translation>Frischen Standard &amp;exakt einwiegen</translation>
+        </message>
+        <message>
+            <source>g/L</source>
+            <translation>g/L</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>g/mol</source>
+            <translation>g/mol</translation>
+        </message>
+        <message>
+            <source>%</source>
+            <translation>%</translation>
+        </message>
+        <message>
+            <source>mg</source>
+            <translation>mg</translation>
+        </message>
+        <message>
+            <source>Take it as the run's standard</source>
+            <translation>Als Standard des Laufs übernehmen</translation>
+        </message>
+        <message>
+            <source>Standard of</source>
+            <translation>Standard für</translation>
+        </message>
+        <message>
+            <source>Strength wanted</source>
+            <translation>Gewünschter Gehalt</translation>
+        </message>
+        <message>
+            <source>Flask</source>
+            <translation>Messkolben</translation>
+        </message>
+        <message>
+            <source>Molar mass of the substance</source>
+            <translation>Molare Masse der Substanz</translation>
+        </message>
+        <message>
+            <source>Analyte molecules in one of it</source>
+            <translation>Analytmoleküle in einem davon</translation>
+        </message>
+        <message>
+            <source>Purity</source>
+            <translation>Reinheit</translation>
+        </message>
+        <message>
+            <source>Really weighed</source>
+            <translation>Wirklich eingewogen</translation>
+        </message>
+        <message>
+            <source>u of the mass</source>
+            <translation>u der Masse</translation>
+        </message>
+        <message>
+            <source>u of the purity</source>
+            <translation>u der Reinheit</translation>
+        </message>
+        <message>
+            <source>u of flask and filling</source>
+            <translation>u von Messkolben und Auffüllen</translation>
+        </message>
+        <message>
+            <source>Molar mass as weighed: a monohydrate with its water. u: standard uncertainty (k = 1).</source>
+            <translation>Molare Masse wie eingewogen: ein Monohydrat mit seinem Wasser. u: Standardunsicherheit (k = 1).</translation>
+        </message>
+        <message>
+            <source>Wear what your local safety rules and the supplier's sheet ask for; they come first.</source>
+            <translation>Tragen, was die örtlichen Sicherheitsvorschriften und das Datenblatt des Lieferanten verlangen; sie haben Vorrang.</translation>
+        </message>
+        <message>
+            <source>Say the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
+            <translation>Gewünschten Gehalt, Messkolben, molare Masse der Substanz und eine Reinheit von mehr als 0 und höchstens 100 % angeben: Dann steht hier die einzuwiegende Masse.</translation>
+        </message>
+        <message>
+            <source>Weigh %1 and make up to %2.</source>
+            <translation>%1 einwiegen und auf %2 auffüllen.</translation>
+        </message>
+        <message>
+            <source>Type the mass really weighed: then the strength really made stands here.</source>
+            <translation>Die wirklich eingewogene Masse eingeben: Dann steht hier der wirklich hergestellte Gehalt.</translation>
+        </message>
+        <message>
+            <source>Made: %1 ± %2 (k = 2), a standard uncertainty of %3.</source>
+            <translation>Hergestellt: %1 ± %2 (k = 2), eine Standardunsicherheit von %3.</translation>
+        </message>
+        <message>
+            <source>Most of it from: %1, %2 of the variance.</source>
+            <translation>Größter Beitrag dazu: %1, %2 der Varianz.</translation>
+        </message>
+        <message>
+            <source>weighed %1: %2 made up to %3</source>
+            <translation>%1 eingewogen: %2 aufgefüllt auf %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::WindowActions</name>
+        <message>
+            <source>&amp;File</source>
+            <translation>&amp;Datei</translation>
+        </message>
+        <message>
+            <source>&amp;New run</source>
+            <translation>&amp;Neuer Lauf</translation>
+        </message>
+        <message>
+            <source>&amp;Open run file…</source>
+            <translation>&amp;Laufdatei öffnen…</translation>
+        </message>
+        <message>
+            <source>&amp;Save a copy of the run as file…</source>
+            <translation>&amp;Kopie des Laufs als Datei speichern…</translation>
+        </message>
+        <message>
+            <source>&amp;Worksheet as PDF…</source>
+            <translation>&amp;Arbeitsblatt als PDF…</translation>
+        </message>
+        <message>
+            <source>&amp;Labels as PDF…</source>
+            <translation>&amp;Etiketten als PDF…</translation>
+        </message>
+        <message>
+            <source>&amp;Report of results as PDF…</source>
+            <translation>E&amp;rgebnisbericht als PDF…</translation>
+        </message>
+        <message>
+            <source>R&amp;un record as PDF…</source>
+            <translation>Lauf&amp;protokoll als PDF…</translation>
+        </message>
+        <message>
+            <source>Results as &amp;CSV…</source>
+            <translation>Ergebnisse als &amp;CSV…</translation>
+        </message>
+        <message>
+            <source>&amp;Quit</source>
+            <translation>&amp;Beenden</translation>
+        </message>
+        <message>
+            <source>Bench</source>
+            <translation>Arbeitsplatz</translation>
+        </message>
+        <message>
+            <source>What is next is &amp;done now</source>
+            <translation>Das Nächste ist jetzt &amp;erledigt</translation>
+        </message>
+        <message>
+            <source>&amp;Take back the last mark</source>
+            <translation>Letzten Vermerk &amp;zurücknehmen</translation>
+        </message>
+        <message>
+            <source>&amp;Paste readings…</source>
+            <translation>Ablesungen e&amp;infügen…</translation>
+        </message>
+        <message>
+            <source>Readings from a &amp;file…</source>
+            <translation>Ablesungen aus einer &amp;Datei…</translation>
+        </message>
+        <message>
+            <source>&amp;Listen to the photometer…</source>
+            <translation>&amp;Vom Photometer empfangen…</translation>
+        </message>
+        <message>
+            <source>St&amp;op listening</source>
+            <translation>E&amp;mpfang beenden</translation>
+        </message>
+        <message>
+            <source>&amp;Sound, lead time and keying…</source>
+            <translation>&amp;Ton, Vorlaufzeit und Eingabe…</translation>
+        </message>
+        <message>
+            <source>&amp;View</source>
+            <translation>&amp;Ansicht</translation>
+        </message>
+        <message>
+            <source>&amp;Go to what is next</source>
+            <translation>&amp;Zum Nächsten gehen</translation>
+        </message>
+        <message>
+            <source>P&amp;ipette</source>
+            <translation>&amp;Pipettieren</translation>
+        </message>
+        <message>
+            <source>&amp;Read</source>
+            <translation>&amp;Ablesen</translation>
+        </message>
+        <message>
+            <source>Re&amp;view</source>
+            <translation>&amp;Bewerten</translation>
+        </message>
+        <message>
+            <source>Ne&amp;xt rack</source>
+            <translation>Näch&amp;stes Rack</translation>
+        </message>
+        <message>
+            <source>&amp;Previous rack</source>
+            <translation>&amp;Voriges Rack</translation>
+        </message>
+        <message>
+            <source>&amp;Help</source>
+            <translation>&amp;Hilfe</translation>
+        </message>
+        <message>
+            <source>&amp;About Plateau</source>
+            <translation>&amp;Über Plateau</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Words</name>
+        <message>
+            <source>blank</source>
+            <translation>Blindwert</translation>
+        </message>
+        <message>
+            <source>sample blank of %1</source>
+            <translation>Probenblindwert von %1</translation>
+        </message>
+        <message>
+            <source>standard %1</source>
+            <translation>Standard %1</translation>
+        </message>
+        <message>
+            <source>control %1</source>
+            <translation>Kontrollprobe %1</translation>
+        </message>
+        <message>
+            <source>spiked sample %1</source>
+            <translation>aufgestockte Probe %1</translation>
+        </message>
+        <message>
+            <source>sample %1</source>
+            <translation>Probe %1</translation>
+        </message>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 von %2</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n readings, last %1</source>
+            <translation>
+                <numerusform>%n Ablesung, letzte %1</numerusform>
+                <numerusform>%n Ablesungen, letzte %1</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Worksheet</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 bis %2</translation>
+        </message>
+        <message>
+            <source>%1 in %2</source>
+            <translation>%1 in %2</translation>
+        </message>
+        <message>
+            <source>blank</source>
+            <translation>Blindwert</translation>
+        </message>
+        <message>
+            <source>sample blank</source>
+            <translation>Probenblindwert</translation>
+        </message>
+        <message>
+            <source>standard</source>
+            <translation>Standard</translation>
+        </message>
+        <message>
+            <source>control</source>
+            <translation>Kontrollprobe</translation>
+        </message>
+        <message>
+            <source>spiked</source>
+            <translation>aufgestockt</translation>
+        </message>
+        <message>
+            <source>sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>%1 → %2</source>
+            <comment>millilitres taken, made up to</comment>
+            <translation>%1 → %2</translation>
+        </message>
+        <message>
+            <source>%1 at %2</source>
+            <translation>%1 bei %2</translation>
+        </message>
+        <message>
+            <source>version %1, %2, cuvette of %3</source>
+            <translation>Version %1, %2, Küvette mit %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n tubes</source>
+            <translation>
+                <numerusform>%n Ansatz</numerusform>
+                <numerusform>%n Ansätze</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1: start the next one every %2</source>
+            <translation>%1: den nächsten starten alle %2</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation>Datum</translation>
+        </message>
+        <message>
+            <source>started at</source>
+            <translation>begonnen um</translation>
+        </message>
+        <message>
+            <source>by</source>
+            <translation>von</translation>
+        </message>
+        <message>
+            <source>photometer</source>
+            <translation>Photometer</translation>
+        </message>
+        <message>
+            <source>°C</source>
+            <translation>°C</translation>
+        </message>
+        <message>
+            <source>lot</source>
+            <translation>Charge</translation>
+        </message>
+        <message>
+            <source>until %1</source>
+            <comment>the last good day of a lot</comment>
+            <translation>bis %1</translation>
+        </message>
+        <message>
+            <source>swirl</source>
+            <translation>umschwenken</translation>
+        </message>
+        <message>
+            <source>Plateau, run %1</source>
+            <translation>Plateau, Lauf %1</translation>
+        </message>
+        <message>
+            <source>page %1 of %2</source>
+            <translation>Seite %1 von %2</translation>
+        </message>
+        <message>
+            <source>Worksheet: %1</source>
+            <translation>Arbeitsblatt: %1</translation>
+        </message>
+        <message>
+            <source>worksheet %1</source>
+            <comment>a file name</comment>
+            <translation>arbeitsblatt %1</translation>
+        </message>
+        <message>
+            <source>tube</source>
+            <translation>Ansatz</translation>
+        </message>
+        <message>
+            <source>contents, taken → made up to</source>
+            <translation>Inhalt, entnommen → aufgefüllt auf</translation>
+        </message>
+        <message>
+            <source>reads</source>
+            <translation>Wert</translation>
+        </message>
+        <message>
+            <source>time</source>
+            <translation>Zeit</translation>
+        </message>
+        <message>
+            <source>mix</source>
+            <translation>mischen</translation>
+        </message>
+        <message>
+            <source>wait %1</source>
+            <translation>%1 warten</translation>
+        </message>
+        <message>
+            <source>Tubes that do not count</source>
+            <translation>Ansätze, die nicht zählen</translation>
+        </message>
+        <message>
+            <source>tube %1: %2</source>
+            <translation>Ansatz %1: %2</translation>
+        </message>
+        <message>
+            <source>Cautions</source>
+            <translation>Warnhinweise</translation>
+        </message>
+        <message>
+            <source>Names in full</source>
+            <translation>Volle Namen</translation>
+        </message>
+        <message>
+            <source>notes</source>
+            <translation>Bemerkungen</translation>
+        </message>
+    </context>
+</TS>
