@@ -81,7 +81,8 @@ int showWindow(const QString &path, const QString &mark = {})
 std::unique_ptr<QSplashScreen> sayWhatIsMade()
 {
     const QString sentence = WindowWords::tr("Months of an invented laboratory are being made …");
-    QPixmap sheet(QSize(36, 6) * QFontMetrics(QApplication::font()).height() / 2);
+    const QFontMetrics font(QApplication::font());
+    QPixmap sheet(font.horizontalAdvance(sentence) + 4 * font.height(), 4 * font.height());
     sheet.fill(QApplication::palette().color(QPalette::Window));
     auto waiting = std::make_unique<QSplashScreen>(sheet);
     waiting->setAccessibleName(sentence);

@@ -13,6 +13,8 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr int mostSamples = 6;
+/// Then nothing is left of the sample.
+constexpr int mostRepeats = 3;
 /// Runs of one analyst are so far apart on a day that is not full.
 constexpr int usualSlot_min = 105;
 constexpr int workingDay_min = 420;
@@ -212,7 +214,7 @@ void History::followUp(Undecided &undecided, const Judgement &judgement)
         const auto made = std::ranges::find_if(undecided.rack.samples, [&](const MadeSample &sample) {
             return sample.sample.id == again.sample;
         });
-        if (made != undecided.rack.samples.end() && !made->planned.repeats)
+        if (made != undecided.rack.samples.end() && made->repeated < mostRepeats)
             of.waiting.push_back(SampleSource::repeatOf(*made, again.advice, undecided.run));
     }
     const assay::Component &starter = *assay::findComponent(of.method, of.method.starter);

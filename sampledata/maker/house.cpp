@@ -53,7 +53,7 @@ const std::vector<ProductLine> &productLines()
          {{u"sulphite"_s, 0.12},
           {u"l-malic-acid"_s, 3.4},
           {u"acetic-acid"_s, 0.6},
-          {u"glucose"_s, 3},
+          {u"glucose"_s, 7},
           {u"fructose"_s, 14},
           {u"glycerol"_s, 5.8},
           {u"ethanol"_s, 45}}},

@@ -142,6 +142,7 @@ MadeSample SampleSource::repeatOf(const MadeSample &sample, const std::optional<
         repeat.volume_mL = advice->sampleVolume_mL;
     repeat.planned.glass = glassOf(repeat.sample.dilution);
     repeat.planned.repeats = run.value;
+    ++repeat.repeated;
     return repeat;
 }
 

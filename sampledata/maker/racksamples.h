@@ -21,6 +21,7 @@ struct MadeSample {
     /// g/L as received, of a solid g/100 g.
     std::map<QString, double> content;
     std::optional<double> volume_mL{};
+    int repeated = 0;
     /// By measurand: in the solution that is pipetted.
     std::map<QString, double> pipetted_g_per_L() const;
 };
