@@ -30,8 +30,12 @@
             <translation>Laborjournal</translation>
         </message>
         <message>
-            <source>sample notebook, a copy that is thrown away</source>
-            <translation>Beispiel-Laborjournal, eine Kopie, die gelöscht wird</translation>
+            <source>Months of an invented laboratory are being made …</source>
+            <translation>Monate eines erfundenen Labors werden erstellt …</translation>
+        </message>
+        <message>
+            <source>sample notebook, a copy that is thrown away; everybody in it signs with the passphrase %1</source>
+            <translation>Beispiel-Laborjournal, eine Kopie, die gelöscht wird; alle darin zeichnen mit der Passphrase %1</translation>
         </message>
         <message>
             <source>--notebook needs the name of a file</source>

@@ -30,8 +30,12 @@
             <translation>Cuaderno</translation>
         </message>
         <message>
-            <source>sample notebook, a copy that is thrown away</source>
-            <translation>cuaderno de ejemplo, una copia que se desecha</translation>
+            <source>Months of an invented laboratory are being made …</source>
+            <translation>Se están creando meses de un laboratorio inventado …</translation>
+        </message>
+        <message>
+            <source>sample notebook, a copy that is thrown away; everybody in it signs with the passphrase %1</source>
+            <translation>cuaderno de ejemplo, una copia que se desecha; todos firman en él con la frase de contraseña %1</translation>
         </message>
         <message>
             <source>--notebook needs the name of a file</source>

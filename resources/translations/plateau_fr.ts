@@ -30,8 +30,12 @@
             <translation>Cahier</translation>
         </message>
         <message>
-            <source>sample notebook, a copy that is thrown away</source>
-            <translation>cahier d’exemple, copie jetée ensuite</translation>
+            <source>Months of an invented laboratory are being made …</source>
+            <translation>Création de plusieurs mois d’un laboratoire inventé …</translation>
+        </message>
+        <message>
+            <source>sample notebook, a copy that is thrown away; everybody in it signs with the passphrase %1</source>
+            <translation>cahier d’exemple, copie jetée ensuite ; tous y signent avec la phrase de passe %1</translation>
         </message>
         <message>
             <source>--notebook needs the name of a file</source>
