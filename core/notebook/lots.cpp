@@ -4,7 +4,8 @@
 
 #include "core/assay/label.h"
 #include "core/assay/limits.h"
-#include "core/notebook/lotstore.h"
+#include "core/notebook/lotkeepingstore.h"
+#include "core/notebook/lotrules.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
@@ -17,58 +18,10 @@ using assay::shown;
 
 namespace {
 
-constexpr double largestContainer_mL = assay::limit::flaskVolume_mL;
-constexpr int longestKeeping_days = 36525;
-
-QString nameOf(const LotLabel &label)
-{
-    return Sentence::tr("%1, lot %2").arg(label.reagent, label.lot);
-}
-
-void requireLabel(const LotLabel &label)
-{
-    assay::Problems problems;
-    checkLabel(problems, {}, label.reagent, Sentence::tr("the reagent"));
-    checkLabel(problems, {}, label.lot, Sentence::tr("the lot"));
-    if (!problems.empty())
-        throw refused(Sentence::tr("The lot was not stored: %1.").arg(problems.front().message));
-    if (label.expires && (!label.expires->isValid() || label.expires->year() > 9999))
-        throw refused(Sentence::tr("The lot %1 was not stored: its last good day is no day that exists.")
-                          .arg(quoted(label.lot)));
-    if (label.keepsOpened_days &&
-        (*label.keepsOpened_days < 1 || *label.keepsOpened_days > longestKeeping_days))
-        throw refused(
-            Sentence::tr("The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; "
-                         "leave it out where nobody says.")
-                .arg(quoted(label.lot))
-                .arg(longestKeeping_days)
-                .arg(*label.keepsOpened_days));
-}
-
-void requireVolume(double volume_mL, const QString &lot)
-{
-    if (!(volume_mL > 0 && volume_mL <= largestContainer_mL))
-        throw refused(
-            Sentence::tr("Nothing was stored of the lot %1: a volume is more than 0 and at most %2 mL, "
-                         "not %3.")
-                .arg(quoted(lot), shown(largestContainer_mL), shown(volume_mL)));
-}
-
-double remaining_mL(const Act &act, LotId lot)
-{
-    return loadLots(act.database(), lot).at(0).remaining_mL;
-}
-
 void take(Act &act, LotId lot, LotMovementKind kind, double volume_mL, const QString &note)
 {
     const LotVersion label = currentLotVersion(act.database(), lot);
-    requireVolume(volume_mL, label.lot);
-    const double left_mL = remaining_mL(act, lot);
-    if (volume_mL > left_mL)
-        throw refused(
-            Sentence::tr("Nothing was stored: the lot %1 has %2 mL left, less than the %3 mL taken; "
-                         "correct what is left first, if that is wrong.")
-                .arg(quoted(label.lot), shown(left_mL), shown(volume_mL)));
+    requireLeft(act, lot, label, volume_mL);
     act.note(nameOf(label));
     storeLotMovement(act, lot, kind, -volume_mL, note);
     act.commit();
@@ -84,6 +37,24 @@ LotId Lots::receive(const LotLabel &label, double volume_mL, const QString &pers
     const LotId lot = storeLot(act);
     storeLotVersion(act, lot, label, {});
     storeLotMovement(act, lot, LotMovementKind::Received, volume_mL, {});
+    act.note(nameOf(label));
+    act.commit();
+    return lot;
+}
+
+LotId Lots::receiveDry(const LotLabel &label, std::optional<double> mass_mg, const QString &person)
+{
+    requireLabel(label);
+    constexpr double mg_per_g = 1000;
+    if (mass_mg && !(*mass_mg > 0 && *mass_mg <= assay::limit::mass_g * mg_per_g))
+        throw refused(
+            Sentence::tr("The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not "
+                         "%3; leave it out where the label says none.")
+                .arg(quoted(label.lot), shown(assay::limit::mass_g * mg_per_g), shown(*mass_mg)));
+    Act act = m_open.act(person, u"lotReceived"_s);
+    const LotId lot = storeLot(act);
+    storeLotVersion(act, lot, label, {});
+    storeDryLot(act, lot, mass_mg);
     act.note(nameOf(label));
     act.commit();
     return lot;
@@ -123,9 +94,7 @@ void Lots::open(LotId lot, const QDate &day, const QString &person)
 
 void Lots::use(LotId lot, double volume_mL, const QString &person, const QString &note)
 {
-    if (!note.isEmpty())
-        requireReason(note,
-                      Sentence::tr("Nothing was stored: the note is blank; leave it out or say what for."));
+    requireNote(note);
     Act act = m_open.act(person, u"lotUsed"_s);
     take(act, lot, LotMovementKind::Used, volume_mL, note);
 }
@@ -147,7 +116,8 @@ void Lots::correct(LotId lot, double found_mL, const QString &person, const QStr
             Sentence::tr("The lot %1 was not corrected: what is found in it must lie between 0 and %2 "
                          "mL, not %3.")
                 .arg(quoted(label.lot), shown(largestContainer_mL), shown(found_mL)));
-    const double change_mL = found_mL - remaining_mL(act, lot);
+    requireLiquid(act, lot, label);
+    const double change_mL = found_mL - leftIn_mL(act, lot);
     if (change_mL == 0)
         throw refused(Sentence::tr("The lot %1 has %2 mL left already; nothing was stored.")
                           .arg(quoted(label.lot), shown(found_mL)));
@@ -165,7 +135,7 @@ std::vector<planning::Lot> Lots::all() const
 std::vector<planning::Lot> Lots::inHand() const
 {
     std::vector<planning::Lot> lots = all();
-    std::erase_if(lots, [](const planning::Lot &lot) { return lot.remaining_mL == 0; });
+    std::erase_if(lots, planning::isUsedUp);
     return lots;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/lotstore.h"
 
+#include "core/notebook/lotkeepingstore.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 #include "core/notebook/words.h"
@@ -48,8 +49,10 @@ double toNanolitre(double volume_mL)
 
 LotVersion currentLotVersion(const Database &database, LotId lot)
 {
-    Statement query(database, u"SELECT reagent, name, expires, keeps_opened_days, id FROM lot_version "
-                              "WHERE lot = ? ORDER BY id DESC LIMIT 1"_s);
+    Statement query(database,
+                    u"SELECT reagent, name, expires, keeps_opened_days, lot_version.id, dissolved_days FROM "
+                    "lot_version LEFT JOIN lot_keeping ON lot_keeping.version = lot_version.id WHERE lot = ? "
+                    "ORDER BY lot_version.id DESC LIMIT 1"_s);
     query.run(lot.value);
     if (!query.next())
         throw Failure(
@@ -63,6 +66,7 @@ LotVersion currentLotVersion(const Database &database, LotId lot)
     version.expires = dayOf(query, 2);
     version.keepsOpened_days = countOf(query, 3);
     version.row = query.integer(4);
+    version.keepsDissolved_days = countOf(query, 5);
     return version;
 }
 
@@ -81,7 +85,10 @@ void storeLotVersion(Act &act, LotId lot, const LotLabel &label, const QString &
                      "person, reason, at_utc, at_offset_min) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_s);
     insert.run(lot.value, label.reagent, comparisonKey(label.reagent), label.lot, dayText(label.expires),
                label.keepsOpened_days, act.person(), reason, act.at());
-    act.covers(u"lot_version"_s, insert.insertedId());
+    const qint64 version = insert.insertedId();
+    act.covers(u"lot_version"_s, version);
+    if (label.keepsDissolved_days)
+        storeLotKeeping(act, version, *label.keepsDissolved_days);
 }
 
 void storeLotOpening(Act &act, LotId lot, const QDate &day)
@@ -104,14 +111,22 @@ void storeLotMovement(Act &act, LotId lot, LotMovementKind kind, double change_m
 std::vector<planning::Lot> loadLots(const Database &database, std::optional<LotId> which)
 {
     Statement query(
-        database, u"SELECT version.lot, reagent, name, expires, day, keeps_opened_days, "
-                  "(SELECT total(change_mL) FROM lot_movement WHERE lot_movement.lot = version.lot) - "
-                  "(SELECT total(mark.volume_mL) FROM lot_version AS any_version JOIN pipetting_mark AS mark "
-                  "ON mark.lot_version = any_version.id WHERE any_version.lot = version.lot AND mark.kind = "
-                  "'done' AND %1) "
-                  "FROM lot_version AS version LEFT JOIN lot_opening ON lot_opening.lot = version.lot "
-                  "WHERE version.id IN %2 AND %3 ORDER BY version.lot"_s.arg(
-                      lastOfItsDose, newestVersions, which ? u"version.lot = ?"_s : u"true"_s));
+        database,
+        u"SELECT version.lot, reagent, name, expires, day, keeps_opened_days, "
+        "(SELECT total(change_mL) FROM lot_movement WHERE lot_movement.lot = version.lot) + "
+        "(SELECT total(volume_mL) FROM lot_dissolving WHERE lot_dissolving.lot = version.lot) + "
+        "(SELECT total(volume_mL) FROM lot_aliquot JOIN lot_division ON lot_division.id = division WHERE "
+        "lot_aliquot.lot = version.lot) - "
+        "(SELECT total(aliquots * volume_mL) FROM lot_division WHERE source = version.lot) - "
+        "(SELECT total(lot_dissolving.volume_mL) FROM lot_version AS solvent JOIN lot_dissolving ON "
+        "solvent_version = solvent.id WHERE solvent.lot = version.lot) - "
+        "(SELECT total(mark.volume_mL) FROM lot_version AS any_version JOIN pipetting_mark AS mark "
+        "ON mark.lot_version = any_version.id WHERE any_version.lot = version.lot AND mark.kind = "
+        "'done' AND %1), dissolved_days "
+        "FROM lot_version AS version LEFT JOIN lot_opening ON lot_opening.lot = version.lot "
+        "LEFT JOIN lot_keeping ON lot_keeping.version = version.id "
+        "WHERE version.id IN %2 AND %3 ORDER BY version.lot"_s.arg(lastOfItsDose, newestVersions,
+                                                                   which ? u"version.lot = ?"_s : u"true"_s));
     if (which)
         query.run(which->value);
     else
@@ -119,22 +134,9 @@ std::vector<planning::Lot> loadLots(const Database &database, std::optional<LotI
     std::vector<planning::Lot> lots;
     while (query.next())
         lots.push_back({query.integer(0), query.text(1), query.text(2), dayOf(query, 3), dayOf(query, 4),
-                        countOf(query, 5), toNanolitre(query.real(6))});
+                        countOf(query, 5), toNanolitre(query.real(6)), countOf(query, 7)});
+    placeKeeping(database, lots);
     return lots;
-}
-
-std::vector<LotMovement> loadMovements(const Database &database, LotId lot)
-{
-    currentLotVersion(database, lot);
-    Statement query(database,
-                    u"SELECT kind, change_mL, note, person, at_utc, at_offset_min FROM lot_movement "
-                    "WHERE lot = ? ORDER BY id"_s);
-    query.run(lot.value);
-    std::vector<LotMovement> movements;
-    while (query.next())
-        movements.push_back(
-            {movementKindOf(query.text(0)), query.real(1), query.text(2), query.text(3), query.time(4)});
-    return movements;
 }
 
 std::vector<LotTaking> loadTakings(const Database &database, LotId lot)
@@ -142,14 +144,28 @@ std::vector<LotTaking> loadTakings(const Database &database, LotId lot)
     currentLotVersion(database, lot);
     Statement query(
         database,
-        u"SELECT tube.run, total(mark.volume_mL), count(DISTINCT mark.tube) FROM lot_version "
-        "JOIN pipetting_mark AS mark ON mark.lot_version = lot_version.id JOIN tube ON tube.id = mark.tube "
-        "WHERE lot_version.lot = ? AND mark.kind = 'done' AND %1 GROUP BY tube.run ORDER BY tube.run"_s.arg(
-            lastOfItsDose));
+        u"WITH RECURSIVE touched (lot) AS (VALUES (?) UNION SELECT lot_aliquot.lot FROM touched JOIN "
+        u"lot_division "
+        "ON source = touched.lot JOIN lot_aliquot ON division = lot_division.id UNION SELECT "
+        "lot_dissolving.lot "
+        "FROM touched JOIN lot_version ON lot_version.lot = touched.lot JOIN lot_dissolving ON "
+        "solvent_version = "
+        "lot_version.id) "
+        "SELECT tube.run, total(mark.volume_mL), count(DISTINCT mark.tube), own.lot, (SELECT reagent || ', ' "
+        "|| "
+        "name FROM lot_version WHERE lot = own.lot ORDER BY id DESC LIMIT 1) FROM touched JOIN lot_version "
+        "AS own "
+        "ON own.lot = touched.lot JOIN pipetting_mark AS mark ON mark.lot_version = own.id JOIN tube ON "
+        "tube.id = "
+        "mark.tube WHERE mark.kind = 'done' AND %1 GROUP BY tube.run, own.lot ORDER BY tube.run, own.lot"_s
+            .arg(lastOfItsDose));
     query.run(lot.value);
     std::vector<LotTaking> takings;
     while (query.next())
-        takings.push_back({{query.integer(0)}, toNanolitre(query.real(1)), int(query.integer(2))});
+        takings.push_back({{query.integer(0)},
+                           toNanolitre(query.real(1)),
+                           int(query.integer(2)),
+                           query.integer(3) == lot.value ? QString() : query.text(4)});
     return takings;
 }
 

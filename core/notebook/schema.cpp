@@ -12,7 +12,8 @@ using namespace Qt::StringLiterals;
 const std::vector<SchemaStep> &schemaSteps()
 {
     static const std::vector<SchemaStep> steps{firstSchemaStep(),  secondSchemaStep(), thirdSchemaStep(),
-                                               fourthSchemaStep(), fifthSchemaStep(),  sixthSchemaStep()};
+                                               fourthSchemaStep(), fifthSchemaStep(),  sixthSchemaStep(),
+                                               seventhSchemaStep()};
     return steps;
 }
 

@@ -35,6 +35,7 @@ SchemaStep thirdSchemaStep();
 SchemaStep fourthSchemaStep();
 SchemaStep fifthSchemaStep();
 SchemaStep sixthSchemaStep();
+SchemaStep seventhSchemaStep();
 
 /// A table, or the storage of one, that follows from the records and can be made anew from them at any time
 /// (searchindex.h): it is not protected, and no audit entry covers it.

@@ -16,14 +16,6 @@ namespace {
 /// Less than any pipette shows.
 constexpr double negligible_mL = 1e-9;
 
-bool isSameReagent(const QString &one, const QString &other)
-{
-    const auto plain = [](const QString &name) {
-        return name.trimmed().normalized(QString::NormalizationForm_C).toCaseFolded();
-    };
-    return plain(one) == plain(other);
-}
-
 /// By component id; the sample is none of them.
 std::map<QString, double> taken_mL(const assay::Method &method, const run::Run &run)
 {
@@ -84,29 +76,6 @@ void share(ReagentNeed &need, const std::vector<Candidate> &candidates, std::map
 }
 
 } // namespace
-
-std::optional<QDate> lastGoodDay(const Lot &lot)
-{
-    std::optional<QDate> last = lot.expires;
-    if (lot.opened && lot.keepsOpened_days) {
-        const QDate opened = lot.opened->addDays(*lot.keepsOpened_days);
-        last = last ? std::min(*last, opened) : opened;
-    }
-    return last;
-}
-
-LotFitness fitnessOf(const Lot &lot, const QDateTime &from, const QDateTime &to)
-{
-    if (!(lot.remaining_mL > 0))
-        return LotFitness::Empty;
-    if (lot.expires && from.date() > *lot.expires)
-        return LotFitness::Expired;
-    if (lot.opened && lot.keepsOpened_days && to.date() > lot.opened->addDays(*lot.keepsOpened_days))
-        return LotFitness::OpenTooLong;
-    if (lot.expires && to.date() > *lot.expires)
-        return LotFitness::ExpiresBeforeEnd;
-    return LotFitness::Good;
-}
 
 std::vector<ReagentNeed> reagentNeeds(const assay::Method &method, const run::Run &run,
                                       double overage_percent, const std::vector<Lot> &lots,

@@ -4,9 +4,9 @@
 
 #include "core/assay/method.h"
 #include "core/planning/laboratory.h"
+#include "core/planning/lot.h"
 #include "core/run/run.h"
 
-#include <QDate>
 #include <QDateTime>
 #include <QString>
 
@@ -14,32 +14,6 @@
 #include <vector>
 
 namespace plateau::planning {
-
-/// One container of a reagent in hand. It serves every component of that name, whatever the method.
-struct Lot {
-    qint64 id = 0;
-    /// As the component is named in the method; compared without regard to case and to spaces around it.
-    QString reagent;
-    QString lot;
-    /// Last good day.
-    std::optional<QDate> expires;
-    std::optional<QDate> opened;
-    /// Days it may be used after the day of opening; 0: on that day only.
-    std::optional<int> keepsOpened_days;
-    double remaining_mL = 0;
-    bool operator==(const Lot &) const = default;
-};
-
-/// The last day on which it may be used: of its expiry and of what it keeps once opened, the earlier. Nothing
-/// where neither is known.
-std::optional<QDate> lastGoodDay(const Lot &lot);
-
-enum class LotFitness { Good, Empty, Expired, ExpiresBeforeEnd, OpenTooLong };
-
-/// Over a run; the first that applies in the order Empty (nothing remains), Expired (before the run's first
-/// day), OpenTooLong (on its last day), ExpiresBeforeEnd (before its last day). Days are those of the
-/// moments' own offsets.
-LotFitness fitnessOf(const Lot &lot, const QDateTime &from, const QDateTime &to);
 
 struct LotShare {
     qint64 lot = 0;

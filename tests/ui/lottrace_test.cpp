@@ -45,7 +45,7 @@ TEST_F(LotTraceWindow, EveryRunAndResultThatItTouchedIsWritten)
     const QStringList lines = QString::fromUtf8(file.readAll()).split(u"\r\n"_s);
     ASSERT_EQ(lines.size(), 4) << "head, two results, and the end";
     EXPECT_TRUE(lines[0].startsWith(u"reagent,lot,run,title,"_s));
-    EXPECT_EQ(lines[0].count(u','), 20);
+    EXPECT_EQ(lines[0].count(u','), 21);
     EXPECT_TRUE(lines[1].startsWith(u"Buffer pH 9,4711,1,\"'=Perry, \"\"old\"\"\",example-acid,1,"_s))
         << lines[1].toStdString();
     EXPECT_TRUE(lines[1].contains(u",accepted,"_s));

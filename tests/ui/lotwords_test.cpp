@@ -64,6 +64,20 @@ TEST(LotWords, StateSaysWhatCountsMost)
     EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"more taken than it held"_s}));
 }
 
+TEST(LotWords, WhatIsDryWaitsToBeDissolved)
+{
+    planning::Lot lot = lotOf(0);
+    lot.isDry = true;
+    lot.expires = today.addDays(3);
+    EXPECT_EQ(ui::standingOf(lot, now, {1.0, 24}),
+              (ui::LotStanding{State::Attention, u"dry, not dissolved yet; good until 2026-03-05"_s}));
+    lot.expires = today.addDays(300);
+    EXPECT_EQ(ui::standingOf(lot, now, {1.0, 24}),
+              (ui::LotStanding{State::Pending, u"dry, not dissolved yet"_s}));
+    lot.expires = today.addDays(-1);
+    EXPECT_EQ(ui::standingOf(lot, now, {}), (ui::LotStanding{State::Bad, u"expired on 2026-03-01"_s}));
+}
+
 TEST(LotWords, LastGoodDayIsPointedOutAWeekAhead)
 {
     planning::Lot lot = lotOf(100);
@@ -124,7 +138,8 @@ TEST(LotsList, ByReagentTheOneToUseFirstOnTopAndUsedUpLast)
         lots << shown(model, row, ui::LotsModel::Lot);
     EXPECT_EQ(lots, (QStringList{u"opened"_s, u"late"_s, u"w"_s, u"gone"_s}));
     EXPECT_EQ(shown(model, 0, ui::LotsModel::Left), u"12.346\u00a0mL"_s);
-    EXPECT_EQ(shown(model, 0, ui::LotsModel::KeepsUntil), u"2026-04-01"_s);
+    EXPECT_EQ(shown(model, 0, ui::LotsModel::UseBy), u"2026-04-01 (opened)"_s);
+    EXPECT_EQ(shown(model, 1, ui::LotsModel::UseBy), u"2027-01-01"_s) << "the label says so";
     EXPECT_EQ(shown(model, 3, ui::LotsModel::Standing), u"used up"_s);
     EXPECT_EQ(model.rowOf(4), 0);
     EXPECT_EQ(model.rowOf(99), -1);
@@ -145,18 +160,23 @@ TEST(LotsList, LedgerAndRunsInWords)
     EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::Change), u"\u22120.25\u00a0mL"_s);
     EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::What), u"thrown away"_s);
     EXPECT_EQ(shown(ledger, 1, ui::LedgerModel::Note), u"spilt"_s);
+    ledger.setMovements({{Kind::Stored, 0, u"freezer 2"_s, u"Ines"_s, now}});
+    EXPECT_EQ(shown(ledger, 0, ui::LedgerModel::Change), QString()) << "the volume is as it was";
+    EXPECT_EQ(shown(ledger, 0, ui::LedgerModel::What), u"put where it is kept"_s);
 
     ui::TakingsModel takings;
     const QAbstractItemModelTester takingsTester(&takings, Mode::Warning);
     notebook::RunSummary run;
     run.id = {12};
     run.title = u"Perry tanks"_s;
-    takings.setTakings({{{12}, 8, 8}, {{13}, 1, 1}}, {run});
+    takings.setTakings({{{12}, 8, 8}, {{13}, 1, 1, u"Buffer, 4711, aliquot 2"_s}}, {run});
     ASSERT_EQ(takings.rowCount(), 2);
     EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Title), u"Perry tanks"_s);
     EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Tubes), u"8"_s);
     EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Volume), u"8\u00a0mL"_s);
     EXPECT_EQ(takings.row(1).run, notebook::RunId{13});
+    EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Through), QString());
+    EXPECT_EQ(shown(takings, 1, ui::TakingsModel::Through), u"Buffer, 4711, aliquot 2"_s);
 }
 
 TEST(ShelfList, SaysWhyEachSampleWaits)

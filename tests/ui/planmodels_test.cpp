@@ -240,7 +240,8 @@ TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
     lots[1] = {2, u"buffer ph 9"_s, u"B-2"_s, QDate(2026, 6, 30), {}, {}, 50};
     lots[2] = {3, u"Enzyme suspension"_s, u"E-1"_s, QDate(2026, 1, 31), {}, {}, 1};
     const QDateTime now = StoppedClock().now();
-    model.setNeeds(planning::reagentNeeds(method(), run, 10, lots, now, now.addSecs(3600)), lots);
+    model.setNeeds(planning::reagentNeeds(method(), run, 10, lots, now, now.addSecs(3600)), lots,
+                   now.addSecs(3600));
     ASSERT_EQ(model.rowCount(), 3);
     const auto text = [&model](int row, int column) { return model.index(row, column).data().toString(); };
     // Six tubes of 1 mL, and 10 % more.

@@ -53,6 +53,13 @@ protected:
         line->selectAll();
         type(text);
     }
+    void enterBox(const QString &name, const QString &text) const
+    {
+        auto *box = find<QComboBox>(name);
+        box->setFocus();
+        box->lineEdit()->selectAll();
+        type(text);
+    }
     QAbstractItemModel &model(const QString &view) const { return *find<QAbstractItemView>(view)->model(); }
     void choose(const QString &view, int row) const
     {
@@ -237,12 +244,12 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     press(Qt::Key_Return);
     EXPECT_EQ(labelText(u"lotTitle"_s), u"Buffer pH 9, lot 4711"_s);
     auto *what = find<QComboBox>(u"lotEvent"_s);
-    EXPECT_EQ(what->count(), 5);
+    EXPECT_EQ(what->count(), 8);
     EXPECT_EQ(find<QLineEdit>(u"lotDay"_s)->text(), u"2026-03-02"_s);
     enter(u"lotDay"_s, u"2026-02-27"_s);
     press(Qt::Key_Return);
     EXPECT_EQ(book->lots().all()[0].opened, QDate(2026, 2, 27));
-    EXPECT_EQ(what->count(), 4) << "it is opened once";
+    EXPECT_EQ(what->count(), 7) << "it is opened once";
 
     what->setCurrentIndex(0);
     enter(u"lotVolume"_s, u"10"_s);
@@ -266,7 +273,7 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     enter(u"lotVolume"_s, u"0"_s);
     press(Qt::Key_Return);
     EXPECT_EQ(book->lots().all()[0].remaining_mL, 0);
-    EXPECT_EQ(model(u"lotLedger"_s).rowCount(), 4);
+    EXPECT_EQ(model(u"lotLedger"_s).rowCount(), 5);
     EXPECT_EQ(labelText(u"lotBalance"_s),
               u"By the ledger 0\u00a0mL, of which runs took 0\u00a0mL; left: 0\u00a0mL."_s);
 
@@ -282,6 +289,71 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     find<QCheckBox>(u"usedUpToo"_s)->click();
     ASSERT_EQ(model(u"lots"_s).rowCount(), 1);
     EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Standing), u"used up"_s);
+}
+
+/// A dry coenzyme of the book, received by keys.
+TEST_F(StoresWindow, ADryContainerIsReceivedDissolvedDividedAndStoredByKeys)
+{
+    open(Qt::Key_L);
+    press(Qt::Key_Return);
+    press(Qt::Key_Y, Qt::AltModifier);
+    enterBox(u"receivedReagent"_s, u"Enzyme suspension"_s);
+    enter(u"receivedLot"_s, u"N-12"_s);
+    enter(u"receivedKeepsDissolved"_s, u"14"_s);
+    ASSERT_TRUE(find<QCheckBox>(u"receivedDry"_s)->isChecked());
+    EXPECT_FALSE(find<QLineEdit>(u"receivedVolume"_s)->isVisible());
+    enter(u"receivedMass"_s, u"25,5"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->lots().all().size(), 1U) << noticeText().toStdString();
+    EXPECT_EQ(book->lots().all()[0].dry_mg, 25.5);
+    press(Qt::Key_Escape);
+    ASSERT_EQ(model(u"lots"_s).rowCount(), 1) << "it is in hand";
+    EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Left), u"dry"_s);
+    EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Standing), u"dry, not dissolved yet"_s);
+
+    choose(u"lots"_s, 0);
+    press(Qt::Key_Return);
+    auto *what = find<QComboBox>(u"lotEvent"_s);
+    EXPECT_EQ(what->currentText(), u"It was dissolved"_s) << "what comes next stands first";
+    EXPECT_EQ(find<QLineEdit>(u"lotKeeps"_s)->text(), u"14"_s) << "as the label says";
+    enter(u"lotVolume"_s, u"4"_s);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(noticeText().startsWith(u"Say in what it was dissolved"_s)) << noticeText().toStdString();
+    type(u"water"_s);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(book->lots().all()[0].dissolved) << noticeText().toStdString();
+    EXPECT_EQ(book->lots().all()[0].remaining_mL, 4);
+    EXPECT_EQ(planning::lastGoodDay(book->lots().all()[0]), QDate(2026, 3, 16));
+
+    what->setCurrentIndex(what->findText(u"It was divided into aliquots"_s));
+    enter(u"lotVolume"_s, u"0,7"_s);
+    enter(u"lotAliquots"_s, u"5"_s);
+    enter(u"lotKeeps"_s, u"90"_s);
+    enterBox(u"lotPlace"_s, u"freezer 2"_s);
+    enter(u"lotWarmest"_s, u"-10"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->lots().all().size(), 6U) << noticeText().toStdString();
+    EXPECT_EQ(book->lots().all()[0].remaining_mL, 0.5);
+    const planning::Lot aliquot = book->lots().all()[5];
+    EXPECT_EQ(aliquot.lot, u"N-12, aliquot 5"_s);
+    EXPECT_EQ(aliquot.place, (planning::StoragePlace{u"freezer 2"_s, {}, -10}));
+    EXPECT_EQ(planning::lastGoodDay(aliquot), QDate(2026, 5, 31));
+
+    what->setCurrentIndex(what->findText(u"It was put where it is kept"_s));
+    enterBox(u"lotPlace"_s, u"cold room"_s);
+    enter(u"lotColdest"_s, u"2"_s);
+    enter(u"lotWarmest"_s, u"8"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->lots().all()[0].place, (planning::StoragePlace{u"cold room"_s, 2, 8}))
+        << noticeText().toStdString();
+    what->setCurrentIndex(what->findText(u"There is something to note of it"_s));
+    enter(u"lotReason"_s, u"a little turbid"_s);
+    press(Qt::Key_Return);
+    EXPECT_EQ(book->lots().movements({1}).back().note, u"a little turbid"_s);
+    press(Qt::Key_Escape);
+    EXPECT_EQ(model(u"lots"_s).rowCount(), 6);
+    enter(u"lotsFilter"_s, u"freezer aliquot 3"_s);
+    EXPECT_EQ(model(u"lots"_s).rowCount(), 1);
 }
 
 TEST_F(StoresWindow, LotsAreFoundByWordsOfReagentLotAndState)

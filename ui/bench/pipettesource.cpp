@@ -18,9 +18,9 @@ struct PipetteSourceWords {
 
 QString lotWords(const planning::Lot &lot)
 {
-    return lot.expires
-               ? PipetteSourceWords::tr("%1, good until %2").arg(lot.lot, lot.expires->toString(Qt::ISODate))
-               : lot.lot;
+    const std::optional<QDate> last = planning::lastGoodDay(lot);
+    return last ? PipetteSourceWords::tr("%1, good until %2").arg(lot.lot, last->toString(Qt::ISODate))
+                : lot.lot;
 }
 
 /// The round that the reagent has for its own; nullptr for what only stands in or is a tube's own.
@@ -77,7 +77,7 @@ PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosi
         return source;
     std::optional<LotId> planned;
     for (const planning::Lot &lot : inHand) {
-        if (lot.reagent.compare(reagent, Qt::CaseInsensitive) != 0)
+        if (lot.isDry || lot.reagent.compare(reagent, Qt::CaseInsensitive) != 0)
             continue;
         source.lots.push_back({LotId{lot.id}, lotWords(lot)});
         if (lot.lot == own->lot)

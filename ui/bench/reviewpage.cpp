@@ -5,6 +5,7 @@
 #include "ui/bench/benchsession.h"
 #include "ui/bench/decisionpanel.h"
 #include "ui/bench/equipmentnotes.h"
+#include "ui/bench/lotnotes.h"
 #include "ui/bench/resultview.h"
 #include "ui/bench/stores.h"
 #include "ui/shared/guard.h"
@@ -22,7 +23,7 @@ ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores
     , m_session(session)
     , m_stores(stores)
     , m_notice(new Notice(theme, this))
-    , m_equipment(new SentenceList(theme, tr("Equipment that failed its check or is late with it"),
+    , m_equipment(new SentenceList(theme, tr("Equipment and lots that the run was made with"),
                                    u"reviewEquipment"_s, this))
     , m_view(new ResultView(theme, this))
     , m_decision(new DecisionPanel(theme, session, this))
@@ -44,6 +45,10 @@ ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores
     connect(&stores, &Stores::laboratoryChanged, this, [this] { update(m_id); });
     connect(&stores, &Stores::specificationsChanged, this, [this] { update(m_id); });
     connect(&stores, &Stores::equipmentChanged, this, [this] { update(m_id); });
+    connect(&stores, &Stores::lotsChanged, this, [this] {
+        if (isVisible())
+            update(m_id);
+    });
     connect(m_decision, &DecisionPanel::decided, this, &ReviewPage::decided);
 }
 
@@ -60,9 +65,11 @@ ReviewBasis ReviewPage::basisOf(const notebook::StoredRun &stored)
     m_notice->clear();
     guarded(*m_notice, [&] {
         basis = reviewBasisOf(m_session, stored);
-        const std::vector<Sentence> doubts =
-            equipmentSentences(stored, m_stores.checkedLaboratory(dayOf(stored)), m_stores.equipment(),
-                               m_session.now().wall.date());
+        std::vector<Sentence> doubts = equipmentSentences(stored, m_stores.checkedLaboratory(dayOf(stored)),
+                                                          m_stores.equipment(), m_session.now().wall.date());
+        const std::vector<Sentence> lots =
+            lotSentences(stored, m_stores.everyLot(), m_session.now().wall.date());
+        doubts.insert(doubts.end(), lots.begin(), lots.end());
         m_equipment->setSentences(doubts);
         m_equipment->setVisible(!doubts.empty());
     });

@@ -79,6 +79,44 @@ notebook::LotId Stores::receive(const notebook::LotLabel &label, double volume_m
     return lot;
 }
 
+notebook::LotId Stores::receiveDry(const notebook::LotLabel &label, std::optional<double> mass_mg)
+{
+    const notebook::LotId lot = m_notebook.lots().receiveDry(label, mass_mg, m_session.person());
+    Q_EMIT lotsChanged();
+    return lot;
+}
+
+void Stores::dissolve(notebook::LotId lot, const notebook::LotDissolving &how)
+{
+    m_notebook.lots().dissolve(lot, how, m_session.person());
+    Q_EMIT lotsChanged();
+}
+
+std::vector<notebook::LotId> Stores::divide(notebook::LotId lot, const notebook::LotDivision &how)
+{
+    std::vector<notebook::LotId> aliquots = m_notebook.lots().divide(lot, how, m_session.person());
+    Q_EMIT lotsChanged();
+    return aliquots;
+}
+
+void Stores::storeLot(notebook::LotId lot, const planning::StoragePlace &place, const QString &note)
+{
+    m_notebook.lots().store(lot, place, m_session.person(), note);
+    Q_EMIT lotsChanged();
+}
+
+void Stores::noteLot(notebook::LotId lot, const QString &text)
+{
+    m_notebook.lots().note(lot, text, m_session.person());
+    Q_EMIT lotsChanged();
+}
+
+void Stores::discardDry(notebook::LotId lot, const QString &reason)
+{
+    m_notebook.lots().discardDry(lot, m_session.person(), reason);
+    Q_EMIT lotsChanged();
+}
+
 void Stores::relabel(notebook::LotId lot, const notebook::LotLabel &label, const QString &reason)
 {
     m_notebook.lots().relabel(lot, label, m_session.person(), reason);

@@ -39,6 +39,12 @@ public:
     std::vector<notebook::LotMovement> movements(notebook::LotId lot) const;
     std::vector<notebook::LotTaking> takings(notebook::LotId lot) const;
     notebook::LotId receive(const notebook::LotLabel &label, double volume_mL);
+    notebook::LotId receiveDry(const notebook::LotLabel &label, std::optional<double> mass_mg);
+    void dissolve(notebook::LotId lot, const notebook::LotDissolving &how);
+    std::vector<notebook::LotId> divide(notebook::LotId lot, const notebook::LotDivision &how);
+    void storeLot(notebook::LotId lot, const planning::StoragePlace &place, const QString &note);
+    void noteLot(notebook::LotId lot, const QString &text);
+    void discardDry(notebook::LotId lot, const QString &reason);
     void relabel(notebook::LotId lot, const notebook::LotLabel &label, const QString &reason);
     void openLot(notebook::LotId lot, const QDate &day);
     void use(notebook::LotId lot, double volume_mL, const QString &note);

@@ -32,6 +32,9 @@ LotLabelForm::LotLabelForm(const Theme &theme, QFormLayout *form, const QString 
     m_lot = addLine(theme, tr("&Lot"), objectName + u"Lot"_s);
     m_expires = addLine(theme, tr("Last good &day"), objectName + u"Expires"_s);
     m_keeps_days = addLine(theme, tr("&Keeps once opened (days)"), objectName + u"Keeps"_s);
+    m_dissolved_days = addLine(theme, tr("Keeps once dissol&ved (days)"), objectName + u"KeepsDissolved"_s);
+    m_dissolved_days->setToolTip(tr("Of what comes dry; 0: on that day only. Empty where nobody says."));
+    askForDissolved(false);
     m_expires->setToolTip(tr("As 2026-12-31, or a month as 2026-12. Empty where none is stated."));
     m_keeps_days->setToolTip(tr("Empty where nobody says."));
     connect(m_reagent->lineEdit(), &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
@@ -63,6 +66,8 @@ void LotLabelForm::setLabel(const notebook::LotLabel &label)
     m_lot->setText(label.lot);
     m_expires->setText(dayText(label.expires));
     m_keeps_days->setText(label.keepsOpened_days ? QString::number(*label.keepsOpened_days) : QString());
+    m_dissolved_days->setText(label.keepsDissolved_days ? QString::number(*label.keepsDissolved_days)
+                                                        : QString());
 }
 
 std::optional<notebook::LotLabel> LotLabelForm::label(QString &fault) const
@@ -95,13 +100,30 @@ std::optional<notebook::LotLabel> LotLabelForm::label(QString &fault) const
                                            "nobody says."));
         label.keepsOpened_days = days;
     }
+    if (const QString typed = m_dissolved_days->text().trimmed(); m_asksForDissolved && !typed.isEmpty()) {
+        bool whole = false;
+        const int days = typed.toInt(&whole);
+        if (!whole || days < 0)
+            return refuse(m_dissolved_days,
+                          tr("Keeps once dissolved: give whole days, 0 for that day only, or "
+                             "nothing where nobody says."));
+        label.keepsDissolved_days = days;
+    }
     return label;
 }
 
 void LotLabelForm::setVisible(bool visible)
 {
+    m_isVisible = visible;
     for (QWidget *field : std::initializer_list<QWidget *>{m_reagent, m_lot, m_expires, m_keeps_days})
         m_form->setRowVisible(field, visible);
+    askForDissolved(m_asksForDissolved);
+}
+
+void LotLabelForm::askForDissolved(bool asked)
+{
+    m_asksForDissolved = asked;
+    m_form->setRowVisible(m_dissolved_days, asked && m_isVisible);
 }
 
 void LotLabelForm::takeFocus()

@@ -30,6 +30,8 @@ public:
     /// Nothing, and the fault says why, where a field cannot be read; the cursor then goes there.
     std::optional<notebook::LotLabel> label(QString &fault) const;
     void setVisible(bool visible);
+    /// Whether it is asked how long it keeps once dissolved: of what is or was dry.
+    void askForDissolved(bool asked);
     void takeFocus();
     /// The one to go on with for the next container.
     void focusLot();
@@ -45,6 +47,9 @@ private:
     QLineEdit *m_lot;
     QLineEdit *m_expires;
     QLineEdit *m_keeps_days;
+    QLineEdit *m_dissolved_days;
+    bool m_isVisible = true;
+    bool m_asksForDissolved = false;
 };
 
 } // namespace plateau::ui

@@ -31,8 +31,9 @@ void LedgerModel::setMovements(const std::vector<notebook::LotMovement> &movemen
 {
     std::vector<LedgerRow> fresh;
     for (const notebook::LotMovement &movement : movements)
-        fresh.push_back({momentText(movement.at), movementText(movement.kind), changeText(movement.change_mL),
-                         movement.note, movement.person});
+        fresh.push_back({momentText(movement.at), movementText(movement.kind),
+                         movement.change_mL == 0 ? QString() : changeText(movement.change_mL), movement.note,
+                         movement.person});
     setRows(std::move(fresh));
 }
 
@@ -95,7 +96,7 @@ void TakingsModel::setTakings(const std::vector<notebook::LotTaking> &takings,
 {
     std::vector<TakingRow> fresh;
     for (const notebook::LotTaking &taking : takings) {
-        TakingRow row{taking.run, {}, {}, lotVolume(taking.volume_mL), taking.tubes};
+        TakingRow row{taking.run, {}, {}, lotVolume(taking.volume_mL), taking.tubes, taking.through};
         const auto run = std::ranges::find(runs, taking.run, &notebook::RunSummary::id);
         if (run != runs.end()) {
             row.begun = momentText(run->createdAt);
@@ -129,6 +130,8 @@ QVariant TakingsModel::data(const QModelIndex &index, int role) const
         return shown.volume;
     case Tubes:
         return QString::number(shown.tubes);
+    case Through:
+        return shown.through;
     default:
         return {};
     }
@@ -151,6 +154,8 @@ QVariant TakingsModel::headerData(int section, Qt::Orientation orientation, int 
         return tr("Volume");
     case Tubes:
         return tr("Tubes");
+    case Through:
+        return tr("By way of");
     default:
         return {};
     }

@@ -42,6 +42,8 @@ struct TakingRow {
     QString title;
     QString volume;
     int tubes = 0;
+    /// The container that it took from, where that is an aliquot or was dissolved in this one.
+    QString through;
     bool operator==(const TakingRow &) const = default;
 };
 
@@ -51,7 +53,7 @@ class TakingsModel : public RowsModel<QAbstractTableModel, TakingRow>
     Q_OBJECT
 
 public:
-    enum Column { Begun, Title, Volume, Tubes, ColumnCount };
+    enum Column { Begun, Title, Volume, Tubes, Through, ColumnCount };
 
     using RowsModel::RowsModel;
     void setTakings(const std::vector<notebook::LotTaking> &takings,

@@ -15,7 +15,7 @@ namespace {
 auto orderOf(const planning::Lot &lot)
 {
     const std::optional<QDate> last = planning::lastGoodDay(lot);
-    return std::tuple(lot.remaining_mL == 0, foldedName(lot.reagent), !last.has_value(),
+    return std::tuple(planning::isUsedUp(lot), foldedName(lot.reagent), !last.has_value(),
                       last.value_or(QDate()), lot.id);
 }
 
@@ -30,14 +30,15 @@ QString cellText(const LotRow &row, int column)
     case LotsModel::Standing:
         return row.standing.words;
     case LotsModel::Left:
-        return lotVolume(lot.remaining_mL);
-    case LotsModel::Expires:
-        return dayText(lot.expires);
+        return lot.isDry ? LotsModel::tr("dry") : lotVolume(lot.remaining_mL);
+    case LotsModel::UseBy: {
+        const std::optional<planning::UseBy> useBy = planning::useByOf(lot);
+        return useBy ? planning::useByText(*useBy) : QString();
+    }
     case LotsModel::Opened:
         return dayText(lot.opened);
-    case LotsModel::KeepsUntil:
-        return lot.opened && lot.keepsOpened_days ? dayText(lot.opened->addDays(*lot.keepsOpened_days))
-                                                  : QString();
+    case LotsModel::Place:
+        return lot.place ? planning::placeText(*lot.place) : QString();
     default:
         return {};
     }
@@ -104,12 +105,12 @@ QVariant LotsModel::headerData(int section, Qt::Orientation orientation, int rol
         return tr("State");
     case Left:
         return tr("Left");
-    case Expires:
-        return tr("Last good day");
+    case UseBy:
+        return tr("Use by");
     case Opened:
         return tr("Opened");
-    case KeepsUntil:
-        return tr("Opened, good until");
+    case Place:
+        return tr("Kept");
     default:
         return {};
     }

@@ -69,6 +69,7 @@ LotsPage::LotsPage(const Theme &theme, const Clock &clock, Dialogs &dialogs, con
     buildList();
     connectLot();
     connect(m_receive, &ReceiveView::received, this, &LotsPage::receive);
+    connect(m_receive, &ReceiveView::receivedDry, this, &LotsPage::receiveDry);
     connect(m_receive, &ReceiveView::closed, this, &LotsPage::showList);
     connect(&stores, &Stores::lotsChanged, this, &LotsPage::refresh);
     connect(&stores, &Stores::laboratoryChanged, this, &LotsPage::refresh);
@@ -110,6 +111,7 @@ void LotsPage::connectLot()
     connect(m_lot, &LotView::openWanted, this, [this, lot](const QDate &day) {
         note([&] { m_stores.openLot(lot(), day); }, tr("Noted as opened on %1.").arg(dayText(day)));
     });
+    connectKeeping();
     connect(m_lot, &LotView::useWanted, this, [this, lot](double volume_mL, const QString &why) {
         note([&] { m_stores.use(lot(), volume_mL, why); }, tr("%1 taken.").arg(lotVolume(volume_mL)));
     });
@@ -126,6 +128,31 @@ void LotsPage::connectLot()
                 note([&] { m_stores.relabel(lot(), label, why); },
                      tr("The label is corrected; what was decided on the old one keeps it."));
             });
+}
+
+void LotsPage::connectKeeping()
+{
+    const auto lot = [this] { return notebook::LotId{m_lot->lotId()}; };
+    connect(m_lot, &LotView::dissolveWanted, this, [this, lot](const notebook::LotDissolving &how) {
+        note([&] { m_stores.dissolve(lot(), how); },
+             tr("Dissolved: %1 of it now.").arg(lotVolume(how.volume_mL)));
+    });
+    connect(m_lot, &LotView::divideWanted, this, [this, lot](const notebook::LotDivision &how) {
+        note([&] { m_stores.divide(lot(), how); },
+             tr("Divided. Its aliquots are containers of their own in the list: %1, of %2 each.")
+                 .arg(QString::number(how.aliquots), lotVolume(how.volume_mL)));
+    });
+    connect(m_lot, &LotView::placeWanted, this,
+            [this, lot](const planning::StoragePlace &place, const QString &why) {
+                note([&] { m_stores.storeLot(lot(), place, why); },
+                     tr("Noted: it is kept in %1.").arg(placeText(place)));
+            });
+    connect(m_lot, &LotView::noteWanted, this, [this, lot](const QString &text) {
+        note([&] { m_stores.noteLot(lot(), text); }, tr("Noted; the ledger keeps it."));
+    });
+    connect(m_lot, &LotView::discardDryWanted, this, [this, lot](const QString &why) {
+        note([&] { m_stores.discardDry(lot(), why); }, tr("Thrown away."));
+    });
 }
 
 void LotsPage::showEvent(QShowEvent *event)
@@ -162,6 +189,7 @@ void LotsPage::refresh()
     }
     m_lot->setReagents(names);
     m_receive->setReagents(names);
+    m_lot->setLots(m_lots);
     fillList();
     if (m_pages->currentWidget() == m_lot)
         fillLot(m_lot->lotId());
@@ -174,7 +202,7 @@ void LotsPage::fillList()
         const int places = laboratory.rackRows * laboratory.rackColumns;
         std::vector<planning::Lot> shown = m_lots;
         if (!m_usedUp->isChecked())
-            std::erase_if(shown, [](const planning::Lot &lot) { return lot.remaining_mL == 0; });
+            std::erase_if(shown, planning::isUsedUp);
         m_model->setLots(std::move(shown), m_clock.now(), [&](const QString &reagent) {
             return LotUse{m_reagents.largestDose_mL(reagent), places};
         });
@@ -231,14 +259,24 @@ bool LotsPage::fillLot(qint64 id)
 
 void LotsPage::receive(const notebook::LotLabel &label, double volume_mL)
 {
-    if (!personIsKnown(m_receive->notice()))
-        return;
-    if (!guarded(m_receive->notice(), [&] { m_stores.receive(label, volume_mL); }))
-        return;
+    if (personIsKnown(m_receive->notice()) &&
+        guarded(m_receive->notice(), [&] { m_stores.receive(label, volume_mL); }))
+        sayReceived(label, lotVolume(volume_mL));
+}
+
+void LotsPage::receiveDry(const notebook::LotLabel &label, std::optional<double> mass_mg)
+{
+    if (personIsKnown(m_receive->notice()) &&
+        guarded(m_receive->notice(), [&] { m_stores.receiveDry(label, mass_mg); }))
+        sayReceived(label, tr("dry"));
+}
+
+void LotsPage::sayReceived(const notebook::LotLabel &label, const QString &amount)
+{
     const bool over = label.expires && *label.expires < m_clock.now().date();
     const QString stored =
         tr("In the book: %1, lot %2, %3. The label stays here for the next container of it.")
-            .arg(label.reagent, label.lot, lotVolume(volume_mL));
+            .arg(label.reagent, label.lot, amount);
     m_receive->markReceived(over ? State::Attention : State::Good,
                             over ? tr("%1 Its last good day, %2, is past already.")
                                        .arg(stored, label.expires->toString(Qt::ISODate))

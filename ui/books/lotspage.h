@@ -44,12 +44,15 @@ protected:
 private:
     void buildList();
     void connectLot();
+    void connectKeeping();
     void refresh();
     void fillList();
     void showList();
     void showLot(qint64 id);
     bool fillLot(qint64 id);
     void receive(const notebook::LotLabel &label, double volume_mL);
+    void receiveDry(const notebook::LotLabel &label, std::optional<double> mass_mg);
+    void sayReceived(const notebook::LotLabel &label, const QString &amount);
     /// One act on the lot on show, and what to say of it.
     template <class Act> void note(Act &&act, const QString &sentence);
     void saveTrace();

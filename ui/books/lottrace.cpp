@@ -85,7 +85,7 @@ QByteArray lotTraceCsv(const planning::Lot &lot, const std::vector<TracedRun> &r
 {
     QString text = u"reagent,lot,run,title,method,method_version,begun,state,decided,decided_by,taken_mL,"
                    "tubes,sample,measurand,value,expanded_uncertainty,less_than,greater_than,unit,verdict,"
-                   "decision\r\n"_s;
+                   "decision,by_way_of\r\n"_s;
     for (const TracedRun &traced : runs) {
         const QStringList head = headOf(lot, traced);
         const evaluation::Evaluation evaluation = notebook::evaluationOf(traced.stored);
@@ -98,11 +98,12 @@ QByteArray lotTraceCsv(const planning::Lot &lot, const std::vector<TracedRun> &r
                                                        number(result.greaterThan),
                                                        result.unit,
                                                        evaluation::verdictWord(result.verdict),
-                                                       decisionOn(traced.stored, result.sample)};
+                                                       decisionOn(traced.stored, result.sample),
+                                                       cell(traced.taking.through)};
             text += row.join(u',') + u"\r\n"_s;
         }
         if (evaluation.results.empty())
-            text += head.join(u',') + QString(9, u',') + u"\r\n"_s;
+            text += head.join(u',') + QString(10, u',') + cell(traced.taking.through) + u"\r\n"_s;
     }
     return text.toUtf8();
 }

@@ -19,7 +19,8 @@ struct TracedRun {
 /// took from it, a row without a result for a run that has none yet. RFC 4180, UTF-8, decimal points, days
 /// and times as ISO 8601; a text that a spreadsheet would take for a formula gets an apostrophe.
 /// Columns: reagent, lot, run, title, method, method_version, begun, state, decided, decided_by, taken_mL,
-/// tubes, sample, measurand, value, expanded_uncertainty, less_than, greater_than, unit, verdict, decision.
+/// tubes, sample, measurand, value, expanded_uncertainty, less_than, greater_than, unit, verdict, decision,
+/// by_way_of (the aliquot, or what was dissolved in it, that the run took from).
 QByteArray lotTraceCsv(const planning::Lot &lot, const std::vector<TracedRun> &runs);
 
 } // namespace plateau::ui

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/lotview.h"
 
+#include "core/evaluation/format.h"
+#include "ui/books/lotkeepingform.h"
 #include "ui/books/lotlabelform.h"
 #include "ui/books/lotledger.h"
 #include "ui/shared/elidinglabel.h"
@@ -26,7 +28,7 @@ namespace {
 
 notebook::LotLabel labelOf(const planning::Lot &lot)
 {
-    return {lot.reagent, lot.lot, lot.expires, lot.keepsOpened_days};
+    return {lot.reagent, lot.lot, lot.expires, lot.keepsOpened_days, lot.keepsDissolved_days};
 }
 
 } // namespace
@@ -38,13 +40,7 @@ void LotView::show(const Facts &facts, const std::vector<notebook::RunSummary> &
         m_notice->clear();
     m_facts = facts;
     m_title->setText(tr("%1, lot %2").arg(facts.lot.reagent, facts.lot.lot));
-    QStringList parts{facts.standing.words, tr("left: %1").arg(lotVolume(facts.lot.remaining_mL))};
-    if (facts.lot.expires)
-        parts << tr("last good day: %1").arg(dayText(facts.lot.expires));
-    if (facts.lot.opened)
-        parts << tr("opened: %1").arg(dayText(facts.lot.opened));
-    if (facts.lot.keepsOpened_days)
-        parts << tr("keeps once opened: %1 days").arg(*facts.lot.keepsOpened_days);
+    const QStringList parts = factsInWords();
     m_subtitle->setText(parts.join(tr("; ")));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(facts.standing.shape).pixmap(side, side));
@@ -56,6 +52,7 @@ void LotView::show(const Facts &facts, const std::vector<notebook::RunSummary> &
     m_noTakings->setVisible(facts.takings.empty());
     m_trace->setEnabled(!facts.takings.empty());
     m_balance->setText(balanceText());
+    m_keeping->setLots(m_lots, facts.lot.id);
     if (!another)
         return;
     m_day->setText(today.toString(Qt::ISODate));
@@ -63,31 +60,73 @@ void LotView::show(const Facts &facts, const std::vector<notebook::RunSummary> &
     resetFields();
 }
 
+QStringList LotView::factsInWords() const
+{
+    const planning::Lot &lot = m_facts.lot;
+    QStringList parts{m_facts.standing.words};
+    if (lot.isDry)
+        parts << (lot.dry_mg
+                      ? tr("dry: %1").arg(evaluation::withUnit(evaluation::plainText(*lot.dry_mg), u"mg"_s))
+                      : tr("dry"));
+    else
+        parts << tr("left: %1").arg(lotVolume(lot.remaining_mL));
+    if (const auto useBy = planning::useByOf(lot))
+        parts << tr("use by: %1").arg(planning::useByText(*useBy));
+    if (lot.expires)
+        parts << tr("the label says: %1").arg(dayText(lot.expires));
+    if (lot.opened)
+        parts << tr("opened: %1").arg(dayText(lot.opened));
+    if (lot.keepsOpened_days)
+        parts << tr("keeps once opened: %1 days").arg(*lot.keepsOpened_days);
+    if (lot.dissolved)
+        parts << tr("dissolved: %1, in %2").arg(dayText(lot.dissolved->day), lot.dissolved->solvent);
+    if (lot.keepsDissolved_days)
+        parts << tr("keeps once dissolved: %1 days").arg(*lot.keepsDissolved_days);
+    if (lot.aliquot)
+        parts << tr("filled: %1").arg(dayText(lot.aliquot->day));
+    if (lot.aliquot && lot.aliquot->keeps_days)
+        parts << tr("keeps as stored: %1 days").arg(*lot.aliquot->keeps_days);
+    if (lot.place)
+        parts << tr("kept: %1").arg(planning::placeText(*lot.place));
+    return parts;
+}
+
 QString LotView::balanceText() const
 {
+    if (m_facts.lot.isDry)
+        return tr("It is dry: its volume begins when it is dissolved.");
     double noted_mL = 0;
     for (const notebook::LotMovement &movement : m_facts.movements)
         noted_mL += movement.change_mL;
     double taken_mL = 0;
     for (const notebook::LotTaking &taking : m_facts.takings)
-        taken_mL += taking.volume_mL;
+        taken_mL += taking.through.isEmpty() ? taking.volume_mL : 0; // that left it when it was divided
     return tr("By the ledger %1, of which runs took %2; left: %3.")
         .arg(lotVolume(noted_mL), lotVolume(taken_mL), lotVolume(m_facts.lot.remaining_mL));
 }
 
-/// Opening is offered once; what is used up has nothing to take.
+/// Opening and dissolving are offered once; what is dry has no volume to take.
 void LotView::addChoices()
 {
     m_what->clear();
     const auto add = [this](Event event, const QString &words) {
         m_what->addItem(words, static_cast<int>(event));
     };
-    if (!m_facts.lot.opened)
-        add(Event::Opened, tr("It was opened"));
-    add(Event::Used, tr("Some was taken outside a run"));
-    add(Event::Discarded, tr("Some was spilt or thrown away"));
-    add(Event::Corrected, tr("Another volume was found in it"));
+    const planning::Lot &lot = m_facts.lot;
+    if (lot.isDry)
+        add(Event::Dissolved, tr("It was dissolved"));
+    if (!lot.opened)
+        add(Event::Opened, lot.aliquot ? tr("It was opened or thawed") : tr("It was opened"));
+    if (!lot.isDry)
+        add(Event::Used, tr("Some was taken outside a run"));
+    add(Event::Discarded, lot.isDry ? tr("It was thrown away") : tr("Some was spilt or thrown away"));
+    if (!lot.isDry)
+        add(Event::Corrected, tr("Another volume was found in it"));
     add(Event::Relabelled, tr("Its label was noted wrongly"));
+    if (!lot.isDry && !lot.aliquot)
+        add(Event::Divided, tr("It was divided into aliquots"));
+    add(Event::Placed, tr("It was put where it is kept"));
+    add(Event::Noted, tr("There is something to note of it"));
 }
 
 LotView::Event LotView::chosen() const
@@ -95,18 +134,59 @@ LotView::Event LotView::chosen() const
     return static_cast<Event>(m_what->currentData().toInt());
 }
 
+bool LotView::takesVolume(Event event) const
+{
+    return event == Event::Used || event == Event::Corrected || event == Event::Dissolved ||
+           event == Event::Divided || (event == Event::Discarded && !m_facts.lot.isDry);
+}
+
+QString LotView::volumeCaption(Event event) const
+{
+    switch (event) {
+    case Event::Corrected:
+        return tr("Vol&ume found (mL)");
+    case Event::Dissolved:
+        return tr("Vol&ume of the solution (mL)");
+    case Event::Divided:
+        return tr("Vol&ume of each (mL)");
+    default:
+        return tr("Vol&ume (mL)");
+    }
+}
+
+QString LotView::reasonCaption(Event event) const
+{
+    switch (event) {
+    case Event::Used:
+        return tr("What for (may b&e empty)");
+    case Event::Dissolved:
+    case Event::Divided:
+    case Event::Placed:
+        return tr("Not&e (may be empty)");
+    case Event::Noted:
+        return tr("Not&e");
+    default:
+        return tr("R&eason");
+    }
+}
+
 void LotView::showFields()
 {
+    using Subject = LotKeepingForm::Subject;
     const Event event = chosen();
-    m_form->setRowVisible(m_day, event == Event::Opened);
-    m_form->setRowVisible(m_volume_mL,
-                          event == Event::Used || event == Event::Discarded || event == Event::Corrected);
+    const bool onADay = event == Event::Opened || event == Event::Dissolved || event == Event::Divided;
+    m_form->setRowVisible(m_day, onADay);
+    m_form->setRowVisible(m_volume_mL, takesVolume(event));
     m_form->setRowVisible(m_reason, event != Event::Opened);
     m_label->setVisible(event == Event::Relabelled);
-    auto *caption = static_cast<QLabel *>(m_form->labelForField(m_volume_mL));
-    caption->setText(event == Event::Corrected ? tr("Vol&ume found (mL)") : tr("Vol&ume (mL)"));
-    auto *reasonCaption = static_cast<QLabel *>(m_form->labelForField(m_reason));
-    reasonCaption->setText(event == Event::Used ? tr("What for (may b&e empty)") : tr("R&eason"));
+    m_keeping->show(event == Event::Dissolved ? Subject::Dissolving
+                    : event == Event::Divided ? Subject::Dividing
+                    : event == Event::Placed  ? Subject::Place
+                                              : Subject::None);
+    static_cast<QLabel *>(m_form->labelForField(m_volume_mL))->setText(volumeCaption(event));
+    m_volume_mL->entry()->setAccessibleName(volumeCaption(event).remove(u'&'));
+    static_cast<QLabel *>(m_form->labelForField(m_reason))->setText(reasonCaption(event));
+    m_reason->setAccessibleName(reasonCaption(event).remove(u'&'));
 }
 
 void LotView::resetFields()
@@ -114,12 +194,20 @@ void LotView::resetFields()
     m_volume_mL->entry()->clear();
     m_reason->clear();
     m_label->setLabel(labelOf(m_facts.lot));
+    const planning::Lot &lot = m_facts.lot;
+    m_label->askForDissolved(lot.isDry || lot.dissolved || lot.keepsDissolved_days);
+    m_keeping->reset(lot);
     showFields();
 }
 
 void LotView::setReagents(const QStringList &names)
 {
     m_label->setReagents(names);
+}
+
+void LotView::setLots(const std::vector<planning::Lot> &lots)
+{
+    m_lots = lots;
 }
 
 void LotView::takeFocus()
@@ -129,7 +217,7 @@ void LotView::takeFocus()
 
 bool LotView::hasUnsavedChanges() const
 {
-    return !m_volume_mL->entry()->isBlank() || !m_reason->text().trimmed().isEmpty();
+    return !m_volume_mL->entry()->isBlank() || !m_reason->text().trimmed().isEmpty() || m_keeping->hasInput();
 }
 
 void LotView::markStored(const QString &sentence)
@@ -162,13 +250,64 @@ std::optional<QString> LotView::reason(bool needed)
     return std::nullopt;
 }
 
+std::optional<QDate> LotView::day()
+{
+    const auto typed = parseDay(m_day->text());
+    if (const QDate *read = std::get_if<QDate>(&typed))
+        return *read;
+    ask(m_day, dayFaultSentence(std::get<DayFault>(typed)));
+    return std::nullopt;
+}
+
 void LotView::storeOpening()
 {
-    const auto day = parseDay(m_day->text());
-    if (const QDate *read = std::get_if<QDate>(&day))
-        Q_EMIT openWanted(*read);
+    if (const auto on = day())
+        Q_EMIT openWanted(*on);
+}
+
+void LotView::storeDissolving()
+{
+    const auto on = day();
+    const auto volume = on ? volume_mL() : std::nullopt;
+    if (!volume)
+        return;
+    QString fault;
+    auto how = m_keeping->dissolving(fault);
+    if (!how) {
+        m_notice->say(State::Attention, fault);
+        return;
+    }
+    how->day = *on;
+    how->volume_mL = *volume;
+    how->note = m_reason->text().simplified();
+    Q_EMIT dissolveWanted(*how);
+}
+
+void LotView::storeDivision()
+{
+    const auto on = day();
+    const auto volume = on ? volume_mL() : std::nullopt;
+    if (!volume)
+        return;
+    QString fault;
+    auto how = m_keeping->division(fault);
+    if (!how) {
+        m_notice->say(State::Attention, fault);
+        return;
+    }
+    how->day = *on;
+    how->volume_mL = *volume;
+    how->note = m_reason->text().simplified();
+    Q_EMIT divideWanted(*how);
+}
+
+void LotView::storePlace()
+{
+    QString fault;
+    if (const auto place = m_keeping->place(fault))
+        Q_EMIT placeWanted(*place, m_reason->text().simplified());
     else
-        ask(m_day, dayFaultSentence(std::get<DayFault>(day)));
+        m_notice->say(State::Attention, fault);
 }
 
 void LotView::storeLabel()
@@ -186,24 +325,41 @@ void LotView::storeLabel()
 void LotView::store()
 {
     const Event event = chosen();
-    if (event == Event::Opened) {
+    switch (event) {
+    case Event::Opened:
         storeOpening();
         return;
-    }
-    if (event == Event::Relabelled) {
+    case Event::Dissolved:
+        storeDissolving();
+        return;
+    case Event::Divided:
+        storeDivision();
+        return;
+    case Event::Placed:
+        storePlace();
+        return;
+    case Event::Relabelled:
         storeLabel();
         return;
+    case Event::Noted:
+        if (const auto text = reason(true))
+            Q_EMIT noteWanted(*text);
+        return;
+    default:
+        break;
     }
-    const auto volume = volume_mL();
+    const auto volume = takesVolume(event) ? volume_mL() : std::optional(0.0);
     const auto why = volume ? reason(event != Event::Used) : std::nullopt;
     if (!why)
         return;
     if (event == Event::Used)
         Q_EMIT useWanted(*volume, *why);
-    else if (event == Event::Discarded)
-        Q_EMIT discardWanted(*volume, *why);
-    else
+    else if (event == Event::Corrected)
         Q_EMIT correctWanted(*volume, *why);
+    else if (m_facts.lot.isDry)
+        Q_EMIT discardDryWanted(*why);
+    else
+        Q_EMIT discardWanted(*volume, *why);
 }
 
 void LotView::keyPressEvent(QKeyEvent *event)

@@ -18,6 +18,7 @@ namespace plateau::ui {
 
 class ElidingLabel;
 class LedgerModel;
+class LotKeepingForm;
 class LotLabelForm;
 class Notice;
 class NumberField;
@@ -43,6 +44,8 @@ public:
     /// today: offered as the day of opening.
     void show(const Facts &facts, const std::vector<notebook::RunSummary> &runs, const QDate &today);
     void setReagents(const QStringList &names);
+    /// Every container, to dissolve in and for the places there are. Before show.
+    void setLots(const std::vector<planning::Lot> &lots);
     qint64 lotId() const { return m_facts.lot.id; }
     void takeFocus();
     bool hasUnsavedChanges() const;
@@ -52,6 +55,12 @@ public:
 
 Q_SIGNALS:
     void openWanted(const QDate &day);
+    void dissolveWanted(const plateau::notebook::LotDissolving &how);
+    void divideWanted(const plateau::notebook::LotDivision &how);
+    void placeWanted(const plateau::planning::StoragePlace &place, const QString &note);
+    void noteWanted(const QString &text);
+    /// A dry one, as it came.
+    void discardDryWanted(const QString &reason);
     void useWanted(double volume_mL, const QString &note);
     void discardWanted(double volume_mL, const QString &reason);
     void correctWanted(double found_mL, const QString &reason);
@@ -65,7 +74,7 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
 
 private:
-    enum class Event { Opened, Used, Discarded, Corrected, Relabelled };
+    enum class Event { Opened, Dissolved, Divided, Placed, Used, Discarded, Corrected, Noted, Relabelled };
 
     QWidget *buildHeader();
     QWidget *buildTables();
@@ -80,11 +89,20 @@ private:
     std::optional<double> volume_mL();
     std::optional<QString> reason(bool needed);
     void storeOpening();
+    void storeDissolving();
+    void storeDivision();
+    void storePlace();
+    std::optional<QDate> day();
+    QStringList factsInWords() const;
+    bool takesVolume(Event event) const;
+    QString volumeCaption(Event event) const;
+    QString reasonCaption(Event event) const;
     void storeLabel();
     void ask(QWidget *field, const QString &sentence);
 
     const Theme &m_theme;
     Facts m_facts;
+    std::vector<planning::Lot> m_lots;
     ElidingLabel *m_title;
     ElidingLabel *m_subtitle;
     QLabel *m_shape;
@@ -102,6 +120,7 @@ private:
     NumberField *m_volume_mL = nullptr;
     QLineEdit *m_reason = nullptr;
     LotLabelForm *m_label = nullptr;
+    LotKeepingForm *m_keeping = nullptr;
 };
 
 } // namespace plateau::ui

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/lotview.h"
 
+#include "ui/books/lotkeepingform.h"
 #include "ui/books/lotlabelform.h"
 #include "ui/books/lotledger.h"
 #include "ui/shared/elidinglabel.h"
@@ -121,6 +122,7 @@ QWidget *LotView::buildForm()
     addFormRow(m_form, tr("Da&y"), m_day, u"lotDay"_s);
     m_volume_mL = new NumberField(m_theme, u"mL"_s, group);
     addFormRow(m_form, tr("Vol&ume (mL)"), m_volume_mL, u"lotVolume"_s);
+    m_keeping = new LotKeepingForm(m_theme, m_form);
     m_label = new LotLabelForm(m_theme, m_form, u"label"_s);
     m_reason = new QLineEdit(group);
     m_reason->setMinimumHeight(m_theme.target());
@@ -132,6 +134,7 @@ QWidget *LotView::buildForm()
     for (QLineEdit *line : std::initializer_list<QLineEdit *>{m_day, m_volume_mL->entry(), m_reason})
         connect(line, &QLineEdit::returnPressed, this, &LotView::store);
     connect(m_label, &LotLabelForm::returnPressed, this, &LotView::store);
+    connect(m_keeping, &LotKeepingForm::returnPressed, this, &LotView::store);
     return group;
 }
 

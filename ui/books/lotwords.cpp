@@ -3,7 +3,6 @@
 #include "ui/books/lotwords.h"
 
 #include "core/evaluation/format.h"
-#include "core/run/reagent.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -20,54 +19,21 @@ struct LotWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LotWords)
 };
 
-using planning::LotFitness;
-
-std::optional<LotStanding> faultOf(const planning::Lot &lot, const QDateTime &now)
+State shapeOf(const planning::LotOutlook &outlook)
 {
-    if (lot.remaining_mL < 0)
-        return LotStanding{State::Bad, LotWords::tr("more taken than it held")};
-    switch (planning::fitnessOf(lot, now, now)) {
-    case LotFitness::Empty:
-        return LotStanding{State::Pending, LotWords::tr("used up")};
-    case LotFitness::Expired:
-    case LotFitness::ExpiresBeforeEnd:
-        return LotStanding{State::Bad, LotWords::tr("expired on %1").arg(dayText(lot.expires))};
-    case LotFitness::OpenTooLong:
-        return LotStanding{State::Bad,
-                           LotWords::tr("open too long, was good until %1").arg(dayText(lastGoodDay(lot)))};
-    case LotFitness::Good:
-        break;
-    }
-    return std::nullopt;
-}
-
-/// Tubes that it still serves, where that is less than a full rack.
-std::optional<int> tubesIfLow(const planning::Lot &lot, const LotUse &use)
-{
-    if (!use.dose_mL || *use.dose_mL <= 0)
-        return std::nullopt;
-    const int tubes = run::tubesServed(lot.remaining_mL, *use.dose_mL);
-    return tubes < use.rackPlaces ? std::optional(tubes) : std::nullopt;
+    if (outlook.isBad())
+        return State::Bad;
+    if (outlook.isNear())
+        return State::Attention;
+    return outlook.fitness == planning::LotFitness::Good ? State::Good : State::Pending;
 }
 
 } // namespace
 
 LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const LotUse &use)
 {
-    if (const auto fault = faultOf(lot, now))
-        return *fault;
-    QStringList near;
-    if (const auto last = lastGoodDay(lot); last && now.date().daysTo(*last) <= warnAhead_days) {
-        const qint64 days = now.date().daysTo(*last);
-        near << (days == 0 ? LotWords::tr("good until tonight")
-                           : LotWords::tr("good until %1").arg(dayText(last)));
-    }
-    if (const auto tubes = tubesIfLow(lot, use))
-        near << (*tubes == 0 ? LotWords::tr("too little for a tube")
-                             : LotWords::tr("low, enough for tubes: %1").arg(*tubes));
-    if (!near.isEmpty())
-        return {State::Attention, near.join(LotWords::tr("; "))};
-    return {State::Good, lot.opened ? LotWords::tr("in use") : LotWords::tr("not opened")};
+    const planning::LotOutlook outlook = planning::outlookOf(lot, now, now, use);
+    return {shapeOf(outlook), planning::outlookText(lot, outlook)};
 }
 
 QString lotVolume(double volume_mL)
@@ -117,6 +83,22 @@ QString movementText(notebook::LotMovementKind kind)
         return LotWords::tr("thrown away");
     case notebook::LotMovementKind::Corrected:
         return LotWords::tr("corrected to what was found");
+    case notebook::LotMovementKind::ReceivedDry:
+        return LotWords::tr("received dry");
+    case notebook::LotMovementKind::Opened:
+        return LotWords::tr("opened");
+    case notebook::LotMovementKind::Dissolved:
+        return LotWords::tr("dissolved");
+    case notebook::LotMovementKind::GaveSolvent:
+        return LotWords::tr("taken to dissolve");
+    case notebook::LotMovementKind::Divided:
+        return LotWords::tr("divided");
+    case notebook::LotMovementKind::Filled:
+        return LotWords::tr("filled");
+    case notebook::LotMovementKind::Stored:
+        return LotWords::tr("put where it is kept");
+    case notebook::LotMovementKind::Noted:
+        return LotWords::tr("noted");
     }
     return {};
 }

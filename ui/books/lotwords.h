@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/lots.h"
+#include "core/planning/lotoutlook.h"
 #include "ui/shared/theme.h"
 
 #include <optional>
@@ -10,8 +11,7 @@
 
 namespace plateau::ui {
 
-/// So many days before its last good day a lot is pointed out. Common practice, no source.
-inline constexpr int warnAhead_days = 7;
+using planning::warnAhead_days;
 
 /// How a container stands, in a shape and in words.
 struct LotStanding {
@@ -20,15 +20,9 @@ struct LotStanding {
     bool operator==(const LotStanding &) const = default;
 };
 
-/// What tells whether a container is low: the most a tube takes of it, where a method does, and the places
-/// of the laboratory's rack.
-struct LotUse {
-    std::optional<double> dose_mL;
-    int rackPlaces = 0;
-};
+using LotUse = planning::LotDemand;
 
-/// Used up, more taken than it held, expired, open too long; else what is near: good until a day soon, or not
-/// enough for a full rack; else opened or not.
+/// As every page has it, see planning::outlookOf.
 LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const LotUse &use);
 /// "12.5 mL", to the microlitre.
 QString lotVolume(double volume_mL);

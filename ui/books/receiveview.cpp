@@ -8,6 +8,7 @@
 #include "ui/shared/numberfield.h"
 #include "ui/shared/widgets.h"
 
+#include <QCheckBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -33,12 +34,19 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
                            this);
     how->setWordWrap(true);
     auto *host = new QWidget(this);
-    auto *form = new QFormLayout(host);
-    form->setContentsMargins({});
-    m_label = new LotLabelForm(theme, form, u"received"_s);
+    m_form = new QFormLayout(host);
+    m_form->setContentsMargins({});
+    m_dry = new QCheckBox(tr("It is dr&y and will be dissolved"), this);
+    m_dry->setMinimumHeight(theme.target());
+    m_dry->setObjectName(u"receivedDry"_s);
+    m_form->addRow(QString(), m_dry);
+    m_label = new LotLabelForm(theme, m_form, u"received"_s);
     // Made after the label's fields, for that is the order of the Tab key.
     m_volume_mL = new NumberField(theme, u"mL"_s, this);
-    addFormRow(form, tr("Vol&ume in it (mL)"), m_volume_mL, u"receivedVolume"_s);
+    addFormRow(m_form, tr("Vol&ume in it (mL)"), m_volume_mL, u"receivedVolume"_s);
+    m_mass_mg = new NumberField(theme, u"mg"_s, this);
+    addFormRow(m_form, tr("&Mass in it (mg, may be empty)"), m_mass_mg, u"receivedMass"_s);
+    showFields();
     auto *store = button(theme, tr("&Store it in the book"), u"storeReceipt"_s, this);
     auto *row = new QHBoxLayout;
     row->addWidget(store);
@@ -56,6 +64,8 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     connect(store, &QPushButton::clicked, this, &ReceiveView::receive);
     connect(m_label, &LotLabelForm::returnPressed, this, &ReceiveView::receive);
     connect(m_volume_mL->entry(), &QLineEdit::returnPressed, this, &ReceiveView::receive);
+    connect(m_mass_mg->entry(), &QLineEdit::returnPressed, this, &ReceiveView::receive);
+    connect(m_dry, &QCheckBox::toggled, this, &ReceiveView::showFields);
 }
 
 void ReceiveView::setReagents(const QStringList &names)
@@ -70,12 +80,13 @@ void ReceiveView::takeFocus()
 
 bool ReceiveView::hasUnsavedChanges() const
 {
-    return !m_volume_mL->entry()->isBlank();
+    return !(m_dry->isChecked() ? m_mass_mg : m_volume_mL)->entry()->isBlank();
 }
 
 void ReceiveView::markReceived(State state, const QString &sentence)
 {
     m_volume_mL->entry()->clear();
+    m_mass_mg->entry()->clear();
     m_notice->say(state, sentence);
     m_label->focusLot();
 }
@@ -84,7 +95,11 @@ void ReceiveView::receive()
 {
     QString fault;
     const auto label = m_label->label(fault);
-    if (label && !m_volume_mL->entry()->value()) {
+    const bool dry = m_dry->isChecked();
+    if (label && dry && !m_mass_mg->entry()->fault().isEmpty()) {
+        fault = m_mass_mg->entry()->fault();
+        m_mass_mg->entry()->setFocus();
+    } else if (label && !dry && !m_volume_mL->entry()->value()) {
         fault = tr("Say how much is in it, in mL.");
         m_volume_mL->entry()->setFocus();
     }
@@ -93,7 +108,17 @@ void ReceiveView::receive()
         return;
     }
     m_notice->clear();
-    Q_EMIT received(*label, *m_volume_mL->entry()->value());
+    if (dry)
+        Q_EMIT receivedDry(*label, m_mass_mg->entry()->value());
+    else
+        Q_EMIT received(*label, *m_volume_mL->entry()->value());
+}
+
+void ReceiveView::showFields()
+{
+    m_form->setRowVisible(m_volume_mL, !m_dry->isChecked());
+    m_form->setRowVisible(m_mass_mg, m_dry->isChecked());
+    m_label->askForDissolved(m_dry->isChecked());
 }
 
 void ReceiveView::keyPressEvent(QKeyEvent *event)

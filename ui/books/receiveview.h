@@ -8,6 +8,9 @@
 
 #include <QWidget>
 
+class QCheckBox;
+class QFormLayout;
+
 namespace plateau::ui {
 
 class LotLabelForm;
@@ -32,6 +35,8 @@ public:
 
 Q_SIGNALS:
     void received(const plateau::notebook::LotLabel &label, double volume_mL);
+    /// One that is to be dissolved; the mass is absent where the label says none.
+    void receivedDry(const plateau::notebook::LotLabel &label, std::optional<double> mass_mg);
     void closed();
 
 protected:
@@ -39,9 +44,13 @@ protected:
 
 private:
     void receive();
+    void showFields();
 
+    QFormLayout *m_form = nullptr;
     LotLabelForm *m_label;
+    QCheckBox *m_dry = nullptr;
     NumberField *m_volume_mL = nullptr;
+    NumberField *m_mass_mg = nullptr;
     Notice *m_notice;
 };
 

@@ -353,7 +353,7 @@ void PlanPage::showReagents(const DraftOutcome &outcome)
     const QDateTime to = from.addSecs(schedule ? schedule->setUp_s + schedule->lastReading_s : 0);
     m_reagents->setNeeds(planning::reagentNeeds(*m_form->method(), outcome.run, m_laboratory.overage_percent,
                                                 m_lots, from, to),
-                         m_lots);
+                         m_lots, to);
     m_reagentsTable->fit();
 }
 

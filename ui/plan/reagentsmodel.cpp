@@ -3,6 +3,7 @@
 #include "ui/plan/reagentsmodel.h"
 
 #include "core/evaluation/format.h"
+#include "core/planning/lotoutlook.h"
 
 #include <algorithm>
 
@@ -34,8 +35,22 @@ QString fitnessText(LotFitness fitness, const planning::Lot &lot)
     case LotFitness::OpenTooLong:
         return ReagentsModel::tr("opened on %1, keeps %n day(s)", nullptr, lot.keepsOpened_days.value_or(0))
             .arg(lot.opened->toString(Qt::ISODate));
+    case LotFitness::NotDissolved:
+    case LotFitness::DissolvedTooLong:
+    case LotFitness::StoredTooLong:
+    case LotFitness::SourceTooOld:
+        return planning::faultText(lot, fitness);
     }
     return {};
+}
+
+/// "; good until 2026-03-04": of a lot that is fit for this run, but not for long.
+QString nearEndText(const planning::Lot &lot, const QDateTime &to)
+{
+    const planning::LotOutlook outlook = planning::outlookOf(lot, to, to);
+    return outlook.daysLeft && outlook.useBy
+               ? ReagentsModel::tr("; good until %1").arg(planning::lotDayText(outlook.useBy->day))
+               : QString();
 }
 
 const planning::Lot *findLot(const std::vector<planning::Lot> &lots, qint64 id)
@@ -62,8 +77,9 @@ ReagentsModel::ReagentsModel(const Theme &theme, QObject *parent)
 }
 
 void ReagentsModel::setNeeds(const std::vector<planning::ReagentNeed> &needs,
-                             const std::vector<planning::Lot> &lots)
+                             const std::vector<planning::Lot> &lots, const QDateTime &to)
 {
+    m_to = to;
     m_needs = needs;
     m_lots = lots;
     refresh();
@@ -118,7 +134,7 @@ ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
         row.remark = fitnessText(fitness, *lot);
     } else if (lot->remaining_mL >= need.withOverage_mL) {
         row.state = State::Good;
-        row.remark = tr("enough: %1 tubes").arg(need.tubesServed);
+        row.remark = tr("enough: %1 tubes").arg(need.tubesServed) + nearEndText(*lot, m_to);
     } else if (need.short_mL > 0) {
         row.state = State::Bad;
         row.remark = tr("short by %1: in hand %2, for tubes: %3")
@@ -142,7 +158,7 @@ std::vector<run::LotUse> ReagentsModel::lotUses() const
     std::vector<run::LotUse> uses;
     for (const ReagentRow &row : rows()) {
         if (const planning::Lot *lot = findLot(m_lots, row.chosen))
-            uses.push_back({row.need.component, lot->lot, lot->expires});
+            uses.push_back({row.need.component, lot->lot, planning::lastGoodDay(*lot)});
     }
     return uses;
 }

@@ -37,7 +37,9 @@ public:
 
     explicit ReagentsModel(const Theme &theme, QObject *parent = nullptr);
 
-    void setNeeds(const std::vector<planning::ReagentNeed> &needs, const std::vector<planning::Lot> &lots);
+    /// to: when the run ends; what is good then but not for long is pointed out.
+    void setNeeds(const std::vector<planning::ReagentNeed> &needs, const std::vector<planning::Lot> &lots,
+                  const QDateTime &to);
     /// What is chosen or proposed of each component, for the run.
     std::vector<run::LotUse> lotUses() const;
     /// A warning for every reagent that is short or not fit, by its name; none where the book has no lot of
@@ -59,6 +61,7 @@ private:
     const Theme &m_theme;
     std::vector<planning::ReagentNeed> m_needs;
     std::vector<planning::Lot> m_lots;
+    QDateTime m_to;
     /// By component; 0 for none.
     std::map<QString, qint64> m_chosen;
 };

@@ -156,6 +156,31 @@ TEST_P(FaultTest, WhatIsSaidOfAReceivedLotIsTrue)
         [](Notebook &notebook) { return notebook.lots().inHand().size(); });
 }
 
+TEST_P(FaultTest, WhatIsSaidOfADissolvedLotIsTrue)
+{
+    reopen()->lots().receiveDry({u"Coenzyme"_s, u"N-12"_s, {}, {}}, 25, u"Ines Kaddour"_s);
+    m_base = bytesOf(file());
+    expectTrueAnswers(
+        [this](Notebook &notebook) {
+            notebook.lots().dissolve({1}, {4, u"water"_s, {}, m_now.date(), 14}, u"Ines Kaddour"_s);
+        },
+        [](Notebook &notebook) { return size_t(notebook.lots().all().at(0).dissolved.has_value()); });
+}
+
+TEST_P(FaultTest, WhatIsSaidOfADividedLotIsTrue)
+{
+    reopen()->lots().receive({u"Buffer"_s, u"B-17"_s, {}, {}}, 50, u"Ines Kaddour"_s);
+    m_base = bytesOf(file());
+    expectTrueAnswers(
+        [this](Notebook &notebook) {
+            LotDivision two{2, 1, m_now.date(), 90};
+            two.place = planning::StoragePlace{u"freezer"_s, {}, -10};
+            notebook.lots().divide({1}, two, u"Ines Kaddour"_s);
+        },
+        // All of it or nothing: the container and its two aliquots.
+        [](Notebook &notebook) { return (notebook.lots().all().size() + 1) / 2; });
+}
+
 TEST_P(FaultTest, WhatIsSaidOfADecisionSampleBySampleIsTrue)
 {
     expectTrueAnswers(

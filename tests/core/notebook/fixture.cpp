@@ -132,9 +132,27 @@ void NotebookTest::fillStores(Notebook &notebook)
     notebook.lots().use(lot, 1, person, {});
     notebook.lots().discard(lot, 2, person, u"spilt"_s);
     notebook.lots().correct(lot, 46.5, person, u"measured"_s);
+    fillLotKeeping(notebook);
     planning::Laboratory laboratory = planning::usualLaboratory();
     laboratory.name = u"Kaddour cidery"_s;
     notebook.saveLaboratory(laboratory, person);
+}
+
+void NotebookTest::fillLotKeeping(Notebook &notebook)
+{
+    const QString person = u"Ines Kaddour"_s;
+    const QDate day(2026, 3, 2);
+    const LotId dry =
+        notebook.lots().receiveDry({u"Coenzyme"_s, u"N-12"_s, QDate(2027, 1, 31), {}, 14}, 25, person);
+    notebook.lots().dissolve(dry, {4, {}, LotId{1}, day, 10, u"mixed gently"_s}, person);
+    LotDivision division{2, 1.5, day, 90};
+    division.place = planning::StoragePlace{u"freezer 2"_s, {}, -10};
+    const std::vector<LotId> aliquots = notebook.lots().divide(dry, division, person);
+    notebook.lots().store(aliquots[0], {u"cold room"_s, 2, 8}, person, u"for today"_s);
+    notebook.lots().note(dry, u"a little turbid"_s, person);
+    notebook.lots().correct({1}, 46.5, person, u"filled up again"_s);
+    const LotId broken = notebook.lots().receiveDry({u"Coenzyme"_s, u"N-13"_s, {}, {}}, {}, person);
+    notebook.lots().discardDry(broken, person, u"fell down"_s);
 }
 
 void NotebookTest::fillEquipment(Notebook &notebook)

@@ -91,6 +91,8 @@ protected:
     /// and fillReview every table has rows.
     void fillBench(notebook::Notebook &notebook);
     void fillStores(notebook::Notebook &notebook);
+    /// Reagents dissolved, divided, stored and noted; the first lot is a solution in hand.
+    void fillLotKeeping(notebook::Notebook &notebook);
     void fillEquipment(notebook::Notebook &notebook);
     void fillStandards(notebook::Notebook &notebook);
     /// The head, the reviewer and the analyst; typed names decide nothing any more.

@@ -77,7 +77,7 @@ TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
                 .toInt(),
             3);
     }
-    EXPECT_EQ(records, 72);
+    EXPECT_EQ(records, 80);
 }
 
 TEST_F(MigrationTest, CurrentFileIsOpenedWithoutACopy)
@@ -531,6 +531,44 @@ TEST_F(SchemaFiveTest, IsBroughtUpToDateWithAllItHolds)
     const auto after = rowsOfAllTables();
     for (const auto &[table, rows] : before)
         EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
+class SchemaSixTest : public OldFileTest
+{
+protected:
+    void SetUp() override { takeFile(6); }
+};
+
+TEST_F(SchemaSixTest, IsBroughtUpToDateWithAllItHolds)
+{
+    ASSERT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), 6);
+    const int entries = RawFile(file()).value(u"SELECT count(*) FROM audit"_s).toInt();
+    const auto before = rowsOfAllTables();
+    {
+        const auto notebook = reopen();
+        EXPECT_EQ(notebook->auditHead().entries, entries + now() - 6);
+        const std::vector<planning::Lot> lots = notebook->lots().all();
+        ASSERT_THAT(lots, SizeIs(1));
+        EXPECT_EQ(lots[0].expires, QDate(2027, 9, 30));
+        EXPECT_FALSE(lots[0].isDry) << "it came as a solution";
+        EXPECT_FALSE(lots[0].keepsDissolved_days);
+        EXPECT_THAT(notebook->verify().findings, IsEmpty());
+    }
+    const auto after = rowsOfAllTables();
+    for (const auto &[table, rows] : before)
+        EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
+TEST_F(SchemaSixTest, TakesEveryActOnContainersAfterwards)
+{
+    {
+        const auto notebook = reopen();
+        fillLotKeeping(*notebook);
+        EXPECT_THAT(notebook->lots().all(), SizeIs(5));
+        EXPECT_THAT(notebook->verify().findings, IsEmpty());
+    }
     EXPECT_THAT(recordedFindings(), IsEmpty());
 }
 

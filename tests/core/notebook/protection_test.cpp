@@ -144,6 +144,10 @@ INSTANTIATE_TEST_SUITE_P(
             Table{"equipment_extent", "row_count = 9"}, Table{"equipment_withdrawal", "reason = 'x'"},
             Table{"decision_basis", "laboratory = 9"}, Table{"reopening_signature", "person_version = 1"},
             Table{"chart_setting", "rules = ''"}, Table{"chart_omission", "reason = 'x'"},
+            Table{"lot_dry", "mass_mg = 9"}, Table{"lot_dry_disposal", "reason = 'x'"},
+            Table{"lot_keeping", "dissolved_days = 9"}, Table{"lot_dissolving", "volume_mL = 9"},
+            Table{"lot_division", "aliquots = 9"}, Table{"lot_aliquot", "number = 9"},
+            Table{"lot_place", "place = 'x'"}, Table{"lot_note", "note = 'x'"},
             Table{"audit", "person = 'x'"}, Table{"audit_record", "record_id = 1"}),
         ::testing::Bool()),
     [](const auto &row) {
@@ -291,6 +295,32 @@ TEST_F(RulesTest, MovementThatIsNoneIsRefused)
     expectRefused(movement(u"1, 'corrected', 0, 'why'"_s), "CHECK"_L1);
     expectRefused(movement(u"1, 'discarded', -1, ' '"_s), "CHECK"_L1);
     expectRefused(movement(u"9, 'used', -1, ''"_s), "FOREIGN KEY"_L1);
+}
+
+TEST_F(RulesTest, OnlyWhatCameDryIsDissolvedAndNoAliquotIsDivided)
+{
+    fillStores(*reopen());
+    const auto dissolving = [this](const QString &lot) {
+        return u"INSERT INTO lot_dissolving (lot, volume_mL, solvent, day, note, person, at_utc, "
+               u"at_offset_min) "
+               "VALUES (%1, 1, 'water', '2026-03-02', '', 'x', %2)"_s.arg(lot, m_now);
+    };
+    expectRefused(dissolving(u"1"_s), "only what came dry"_L1);
+    expectRefused(dissolving(u"5"_s), "only what came dry"_L1); // thrown away
+    expectRefused(
+        u"INSERT INTO lot_dry_disposal (lot, person, reason, at_utc, at_offset_min) VALUES (2, 'x', 'x', "
+        "%1)"_s.arg(m_now),
+        "it is dissolved"_L1);
+    expectRefused(
+        u"INSERT INTO lot_division (source, aliquots, volume_mL, day, note, person, at_utc, at_offset_min) "
+        "SELECT lot, 1, 1, '2026-03-02', '', 'x', %1 FROM lot_aliquot LIMIT 1"_s.arg(m_now),
+        "an aliquot is not divided"_L1);
+    expectRefused(u"INSERT INTO lot_aliquot (division, lot, number) VALUES (1, 1, 9)"_s,
+                  "division is complete"_L1);
+    expectRefused(
+        u"INSERT INTO lot_place (lot, place, lowest_C, highest_C, note, person, at_utc, at_offset_min) "
+        "VALUES (1, 'x', 9, 8, '', 'x', %1)"_s.arg(m_now),
+        "CHECK"_L1);
 }
 
 TEST_F(RulesTest, AuditEntryHasToContinueTheChain)
