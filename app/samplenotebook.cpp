@@ -156,6 +156,35 @@ void addSampleOnTheShelf(notebook::Notebook &notebook, const QJsonObject &entry,
     notebook.shelf().registerSample(sample, analyst);
 }
 
+planning::StoragePlace placeIn(const QJsonObject &entry)
+{
+    planning::StoragePlace place{entry.value("place"_L1).toString()};
+    if (entry.contains("lowest_C"_L1))
+        place.lowest_C = entry.value("lowest_C"_L1).toDouble();
+    if (entry.contains("highest_C"_L1))
+        place.highest_C = entry.value("highest_C"_L1).toDouble();
+    return place;
+}
+
+/// In so much water, and then into aliquots where the entry has some.
+void dissolveSampleLot(notebook::Notebook &notebook, notebook::LotId lot, const QJsonObject &entry,
+                       const QString &analyst)
+{
+    const QDate day = QDate::currentDate().addDays(-entry.value("dissolvedFor_days"_L1).toInt());
+    notebook::LotDissolving how{
+        entry.value("volume_mL"_L1).toDouble(), entry.value("dissolvedIn"_L1).toString(), {}, day};
+    how.keeps_days = entry.value("keepsDissolved_days"_L1).toInt();
+    notebook.lots().dissolve(lot, how, analyst);
+    const QJsonObject aliquots = entry.value("aliquots"_L1).toObject();
+    if (aliquots.isEmpty())
+        return;
+    notebook::LotDivision division{
+        aliquots.value("number"_L1).toInt(), aliquots.value("volume_mL"_L1).toDouble(), day,
+        aliquots.value("keeps_days"_L1).toInt(), aliquots.value("keepsThawed_days"_L1).toInt()};
+    division.place = placeIn(aliquots);
+    notebook.lots().divide(lot, division, analyst);
+}
+
 /// Days count from the day it is made, so that the sample notebook never is all expired.
 void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst)
 {
@@ -166,10 +195,18 @@ void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const 
     label.expires = today.addDays(entry.value("goodFor_days"_L1).toInt());
     if (entry.contains("keepsOpened_days"_L1))
         label.keepsOpened_days = entry.value("keepsOpened_days"_L1).toInt();
+    if (entry.contains("keepsDissolved_days"_L1))
+        label.keepsDissolved_days = entry.value("keepsDissolved_days"_L1).toInt();
+    const bool dry = entry.contains("dry_mg"_L1);
     const notebook::LotId lot =
-        notebook.lots().receive(label, entry.value("volume_mL"_L1).toDouble(), analyst);
+        dry ? notebook.lots().receiveDry(label, entry.value("dry_mg"_L1).toDouble(), analyst)
+            : notebook.lots().receive(label, entry.value("volume_mL"_L1).toDouble(), analyst);
+    if (entry.contains("place"_L1))
+        notebook.lots().store(lot, placeIn(entry), analyst, {});
     if (entry.contains("openFor_days"_L1))
         notebook.lots().open(lot, today.addDays(-entry.value("openFor_days"_L1).toInt()), analyst);
+    if (dry && entry.contains("volume_mL"_L1))
+        dissolveSampleLot(notebook, lot, entry, analyst);
 }
 
 void addSampleStores(notebook::Notebook &notebook)

@@ -40,6 +40,10 @@ reading, reading_point      what was read; "corrects" names the reading that one
 reading_origin, reading_again, bench_stamp   where a reading came from, that it continues a series, when it was made
 pipetting_mark              what was ticked, taken back or spoilt in a tube
 decision, decision_sample, decision_companion, reopening   what was decided, by whom, why, and what was taken back
+lot, lot_version, lot_keeping, lot_opening   containers of reagents, their labels as they were noted, when they were opened
+lot_movement, lot_dry, lot_dry_disposal, lot_dissolving, lot_division, lot_aliquot, lot_place, lot_note   what
+                            happened to them: their volume is the sum of movements, solutions and aliquots filled,
+                            less what was divided, given as solvent and ticked in pipetting_mark
 method, method_act          methods as documents, and what was done with them
 laboratory, specifications  settings and limits as documents, one row for each time they were saved
 chart_setting, chart_omission   limits and rules of control charts, values that count in them no more or again

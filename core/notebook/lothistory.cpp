@@ -13,34 +13,34 @@ namespace {
 // One line for every row of a container, in the order of the audit, which is that of the acts: kind, change,
 // what the row says (up to four values), the note, who and when.
 constexpr auto everythingOfALot =
-    "SELECT kind, change_mL, '', NULL, NULL, NULL, note, 'lot_movement' AS of_table, id AS of_row, person, "
-    "at_utc, at_offset_min FROM lot_movement WHERE lot = ?1 "
-    "UNION ALL SELECT 'dry', 0, '', mass_mg, NULL, NULL, '', 'lot_dry', id, person, at_utc, at_offset_min "
-    "FROM "
-    "lot_dry WHERE lot = ?1 "
-    "UNION ALL SELECT 'discarded', 0, '', NULL, NULL, NULL, reason, 'lot_dry_disposal', id, person, at_utc, "
-    "at_offset_min FROM lot_dry_disposal WHERE lot = ?1 "
+// clang-format off
+    "SELECT kind, change_mL, '', NULL, NULL, NULL, note, 'lot_movement' AS of_table, id AS of_row, "
+    "person, at_utc, at_offset_min FROM lot_movement WHERE lot = (SELECT wanted FROM own) "
+    "UNION ALL SELECT 'dry', 0, '', mass_mg, NULL, NULL, '', 'lot_dry', id, person, at_utc, "
+    "at_offset_min FROM lot_dry WHERE lot = (SELECT wanted FROM own) "
+    "UNION ALL SELECT 'discarded', 0, '', NULL, NULL, NULL, reason, 'lot_dry_disposal', id, person, "
+    "at_utc, at_offset_min FROM lot_dry_disposal WHERE lot = (SELECT wanted FROM own) "
     "UNION ALL SELECT 'opened', 0, day, NULL, NULL, NULL, '', 'lot_opening', id, person, at_utc, "
-    "at_offset_min "
-    "FROM lot_opening WHERE lot = ?1 "
-    "UNION ALL SELECT 'dissolved', volume_mL, solvent, NULL, NULL, NULL, note, 'lot_dissolving', id, person, "
-    "at_utc, at_offset_min FROM lot_dissolving WHERE lot = ?1 "
-    "UNION ALL SELECT 'solvent', -volume_mL, (SELECT reagent || ', ' || name FROM lot_version AS made WHERE "
-    "made.lot = lot_dissolving.lot ORDER BY id DESC LIMIT 1), NULL, NULL, NULL, '', 'lot_dissolving', "
-    "lot_dissolving.id, lot_dissolving.person, lot_dissolving.at_utc, lot_dissolving.at_offset_min FROM "
-    "lot_dissolving JOIN lot_version AS solvent ON solvent.id = solvent_version WHERE solvent.lot = ?1 "
-    "UNION ALL SELECT 'divided', -aliquots * volume_mL, '', aliquots, volume_mL, NULL, note, 'lot_division', "
-    "id, "
-    "person, at_utc, at_offset_min FROM lot_division WHERE source = ?1 "
-    "UNION ALL SELECT 'filled', volume_mL, (SELECT reagent || ', ' || name FROM lot_version WHERE lot = "
-    "source "
-    "ORDER BY id DESC LIMIT 1), keeps_days, NULL, NULL, note, 'lot_aliquot', lot_aliquot.id, person, at_utc, "
-    "at_offset_min FROM lot_aliquot JOIN lot_division ON lot_division.id = division WHERE lot_aliquot.lot = "
-    "?1 "
-    "UNION ALL SELECT 'stored', 0, place, lowest_C, highest_C, NULL, note, 'lot_place', id, person, at_utc, "
-    "at_offset_min FROM lot_place WHERE lot = ?1 "
-    "UNION ALL SELECT 'noted', 0, '', NULL, NULL, NULL, note, 'lot_note', id, person, at_utc, at_offset_min "
-    "FROM lot_note WHERE lot = ?1"_L1;
+    "at_offset_min FROM lot_opening WHERE lot = (SELECT wanted FROM own) "
+    "UNION ALL SELECT 'dissolved', volume_mL, solvent, NULL, NULL, NULL, note, 'lot_dissolving', id, "
+    "person, at_utc, at_offset_min FROM lot_dissolving WHERE lot = (SELECT wanted FROM own) "
+    "UNION ALL SELECT 'solvent', -volume_mL, (SELECT reagent || ', ' || name FROM lot_version AS "
+    "made WHERE made.lot = lot_dissolving.lot ORDER BY id DESC LIMIT 1), NULL, NULL, NULL, '', "
+    "'lot_dissolving', lot_dissolving.id, lot_dissolving.person, lot_dissolving.at_utc, "
+    "lot_dissolving.at_offset_min FROM lot_dissolving JOIN lot_version AS solvent ON solvent.id = "
+    "solvent_version WHERE solvent.lot = (SELECT wanted FROM own) "
+    "UNION ALL SELECT 'divided', -aliquots * volume_mL, '', aliquots, volume_mL, NULL, note, "
+    "'lot_division', id, person, at_utc, at_offset_min FROM lot_division WHERE source = (SELECT "
+    "wanted FROM own) "
+    "UNION ALL SELECT 'filled', volume_mL, (SELECT reagent || ', ' || name FROM lot_version WHERE "
+    "lot = source ORDER BY id DESC LIMIT 1), keeps_days, NULL, NULL, note, 'lot_aliquot', "
+    "lot_aliquot.id, person, at_utc, at_offset_min FROM lot_aliquot JOIN lot_division ON "
+    "lot_division.id = division WHERE lot_aliquot.lot = (SELECT wanted FROM own) "
+    "UNION ALL SELECT 'stored', 0, place, lowest_C, highest_C, NULL, note, 'lot_place', id, person, "
+    "at_utc, at_offset_min FROM lot_place WHERE lot = (SELECT wanted FROM own) "
+    "UNION ALL SELECT 'noted', 0, '', NULL, NULL, NULL, note, 'lot_note', id, person, at_utc, "
+    "at_offset_min FROM lot_note WHERE lot = (SELECT wanted FROM own)"_L1;
+// clang-format on
 
 QString lotLineTold(const QString &what, const QString &note)
 {
@@ -102,7 +102,7 @@ std::vector<LotMovement> loadMovements(const Database &database, LotId lot)
 {
     currentLotVersion(database, lot);
     Statement query(database,
-                    u"SELECT * FROM (%1) ORDER BY (SELECT min(id) FROM audit_record WHERE record_table = "
+                    u"WITH own (wanted) AS (VALUES (?)) SELECT * FROM (%1) ORDER BY (SELECT min(id) FROM audit_record WHERE record_table = "
                     "of_table AND record_id = of_row)"_s.arg(everythingOfALot));
     query.run(lot.value);
     std::vector<LotMovement> movements;

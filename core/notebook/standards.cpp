@@ -3,6 +3,7 @@
 #include "core/notebook/standards.h"
 
 #include "core/assay/label.h"
+#include "core/notebook/charts.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/standardstore.h"
@@ -127,6 +128,29 @@ std::vector<RunId> StandardBook::runsOf(PreparationId id) const
 {
     const Transaction snapshot(*m_open.database, Transaction::Kind::Read);
     return loadRunsOf(*m_open.database, preparationOf(*m_open.database, id));
+}
+
+charts::Series StandardBook::recoveriesOfItsKind(PreparationId id) const
+{
+    std::vector<QString> names;
+    {
+        const Transaction snapshot(*m_open.database, Transaction::Kind::Read);
+        const HeldPreparation held = preparationOf(*m_open.database, id);
+        for (const HeldPreparation &one : loadPreparations(*m_open.database)) {
+            if (comparisonKey(one.of.name) == comparisonKey(held.of.name) &&
+                one.preparation.measurand == held.preparation.measurand)
+                names.push_back(comparisonKey(one.preparation.name));
+        }
+    }
+    const Charts charts(m_open);
+    charts::Series all;
+    for (const ChartOffer &offer : charts.offers(charts::Quantity::StandardRecovery)) {
+        if (std::ranges::find(names, comparisonKey(offer.subject.name)) == names.end())
+            continue;
+        const charts::Series own = charts.series(offer.subject);
+        all.insert(all.end(), own.begin(), own.end());
+    }
+    return all;
 }
 
 } // namespace plateau::notebook

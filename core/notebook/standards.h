@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/charts/series.h"
 #include "core/notebook/ids.h"
 #include "core/planning/standardstock.h"
 
@@ -33,6 +34,9 @@ public:
     std::vector<planning::HeldPreparation> preparations() const;
     /// The runs whose standard is this preparation (planning::isStandardOf), newest first.
     std::vector<RunId> runsOf(PreparationId id) const;
+    /// What decided runs recovered, in %, of this preparation and of every other of the same substance for
+    /// the same measurand; each standard by itself, oldest first (Charts::series).
+    charts::Series recoveriesOfItsKind(PreparationId id) const;
 
 private:
     OpenNotebook &m_open;

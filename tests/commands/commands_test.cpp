@@ -200,10 +200,13 @@ TEST_F(Commands, SampleNotebookHasSamplesThatWaitAndLotsInHand)
         registered += waiting.shelf ? 1 : 0;
     EXPECT_EQ(registered, 4);
     const std::vector<planning::Lot> lots = book->lots().inHand();
-    ASSERT_EQ(lots.size(), 6U);
+    ASSERT_EQ(lots.size(), 12U) << "one is dry, one is divided into four";
     EXPECT_EQ(lots[1].reagent, u"NADH and NADH peroxidase solution"_s);
     EXPECT_EQ(lots[1].remaining_mL, 11.0);
     EXPECT_EQ(lots[1].opened, QDate::currentDate().addDays(-3));
+    EXPECT_EQ(lots[6].remaining_mL, 4.0) << "12 mL, of which four aliquots took 2 mL each";
+    EXPECT_EQ(planning::lastGoodDay(lots[7]), QDate::currentDate().addDays(54)) << "frozen six days ago for 60";
+    EXPECT_TRUE(lots[11].isDry);
 }
 
 TEST_F(Commands, ImportPutsRunsOnTheBenchOrNothingAtAll)

@@ -4,7 +4,7 @@
 #include "tests/support/print.h"
 #include "ui/charts/chartexport.h"
 #include "ui/charts/chartview.h"
-#include "ui/charts/losspanel.h"
+#include "ui/shared/losspanel.h"
 #include "ui/charts/panelpicture.h"
 #include "ui/charts/pointpanel.h"
 #include "ui/charts/settingsform.h"

@@ -179,6 +179,43 @@ TEST_F(StandardsWindow, RunsThatUsedItAreShownAndItIsThrownAway)
     EXPECT_TRUE(labelText(u"preparationNow"_s).contains(u"thrown away"_s));
 }
 
+/// Found at 1 h twice the same, at 3 h 0.9 of that: a loss of 1 - 0.9^(1/2) = 5.13 % an hour.
+TEST_F(StandardsWindow, ItsLifeShowsTheLossInTheLaboratorysOwnData)
+{
+    open();
+    prepare();
+    press(Qt::Key_Escape);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(labelText(u"lossWords"_s).startsWith(u"The loss per hour cannot be told yet"_s))
+        << labelText(u"lossWords"_s).toStdString();
+    double part = 1;
+    for (const double age_h : {1.0, 1.0, 3.0}) {
+        run::Run run = exampleRun();
+        run::Standard used;
+        used.id = u"STD-17"_s;
+        used.concentration_g_per_L = 0.2;
+        used.preparedAt = made;
+        used.usedAt = made.addSecs(qint64(age_h * 3600));
+        used.lossPerHour = 0.02;
+        run.standards = {used};
+        run::Tube tube = run.tubes.back();
+        tube.role = run::Role::Standard;
+        tube.sample.clear();
+        tube.standard = used.id;
+        part = age_h > 1 ? 0.9 : 1;
+        for (auto &[name, reading] : tube.readings)
+            reading = name == u"A2"_s ? 0.1 + 0.5 * part : 0.1;
+        run.tubes.push_back(tube);
+        const notebook::RunId id = addRun(run);
+        book->decide(id, notebook::DecisionKind::Accepted, u"R. Okafor"_s, u"for the record"_s);
+    }
+    press(Qt::Key_Escape);
+    press(Qt::Key_Return);
+    EXPECT_TRUE(labelText(u"lossWords"_s)
+                    .startsWith(u"3 recoveries at ages of 1.0\u00a0h to 3.0\u00a0h show a loss of 5.13"_s))
+        << labelText(u"lossWords"_s).toStdString();
+}
+
 TEST_F(StandardsWindow, ANewRunTakesAStandardThatIsAlive)
 {
     open();

@@ -301,7 +301,7 @@ TEST_F(StoresWindow, ADryContainerIsReceivedDissolvedDividedAndStoredByKeys)
     enter(u"receivedLot"_s, u"N-12"_s);
     enter(u"receivedKeepsDissolved"_s, u"14"_s);
     ASSERT_TRUE(find<QCheckBox>(u"receivedDry"_s)->isChecked());
-    EXPECT_FALSE(find<QLineEdit>(u"receivedVolume"_s)->isVisible());
+    EXPECT_FALSE(window->findChild<QLineEdit *>(u"receivedVolume"_s)->isVisible());
     enter(u"receivedMass"_s, u"25,5"_s);
     press(Qt::Key_Return);
     ASSERT_EQ(book->lots().all().size(), 1U) << noticeText().toStdString();

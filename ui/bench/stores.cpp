@@ -162,6 +162,11 @@ std::vector<notebook::RunId> Stores::runsOf(notebook::PreparationId id) const
     return m_notebook.standards().runsOf(id);
 }
 
+charts::Series Stores::recoveriesOfItsKind(notebook::PreparationId id) const
+{
+    return m_notebook.standards().recoveriesOfItsKind(id);
+}
+
 notebook::SubstanceId Stores::addSubstance(const planning::Substance &substance)
 {
     const notebook::SubstanceId id = m_notebook.standards().addSubstance(substance, m_session.person());

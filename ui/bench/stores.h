@@ -55,6 +55,7 @@ public:
     std::vector<planning::HeldSubstance> substances() const;
     std::vector<planning::HeldPreparation> preparations() const;
     std::vector<notebook::RunId> runsOf(notebook::PreparationId id) const;
+    charts::Series recoveriesOfItsKind(notebook::PreparationId id) const;
     notebook::SubstanceId addSubstance(const planning::Substance &substance);
     void changeSubstance(notebook::SubstanceId id, const planning::Substance &substance,
                          const QString &reason);

@@ -17,6 +17,7 @@
 #include <QSignalBlocker>
 
 #include <algorithm>
+#include <functional>
 
 using namespace Qt::StringLiterals;
 
@@ -53,7 +54,7 @@ std::optional<int> daysIn(QLineEdit *field, const QString &caption, QString &fau
 }
 
 /// What the newest container of the same reagent says, where this one says nothing.
-std::optional<int> usualDays(const std::vector<planning::Lot> &lots, const planning::Lot &own,
+std::optional<int> lastSaidDays(const std::vector<planning::Lot> &lots, const planning::Lot &own,
                              const std::function<std::optional<int>(const planning::Lot &)> &daysOf)
 {
     if (const auto said = daysOf(own))
@@ -185,8 +186,8 @@ void LotKeepingForm::reset(const planning::Lot &lot)
     m_warmest_C->entry()->clear();
     using Days = std::optional<int>;
     const Days dissolved =
-        usualDays(m_lots, lot, [](const planning::Lot &one) -> Days { return one.keepsDissolved_days; });
-    const Days stored = usualDays(m_lots, lot, [](const planning::Lot &one) -> Days {
+        lastSaidDays(m_lots, lot, [](const planning::Lot &one) -> Days { return one.keepsDissolved_days; });
+    const Days stored = lastSaidDays(m_lots, lot, [](const planning::Lot &one) -> Days {
         return one.aliquot ? one.aliquot->keeps_days : std::nullopt;
     });
     m_keeps_days->setText(daysText(lot.isDry ? dissolved : stored));

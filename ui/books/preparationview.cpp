@@ -5,6 +5,7 @@
 #include "core/evaluation/format.h"
 #include "ui/books/factsmodel.h"
 #include "ui/shared/elidinglabel.h"
+#include "ui/shared/losspanel.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
@@ -80,6 +81,7 @@ PreparationView::PreparationView(const Theme &theme, QWidget *parent)
     , m_runs(new FactsModel(this))
     , m_runsTable(new Table(theme, m_runs, tr("Runs that used it"), u"preparationRuns"_s, this))
     , m_noRuns(plainLabel(tr("No run has used it yet. New run offers it while it is alive."), this))
+    , m_loss(new LossPanel(theme, this))
     , m_disposal(new QWidget(this))
 {
     QWidget *header = buildHeader();
@@ -107,6 +109,10 @@ PreparationView::PreparationView(const Theme &theme, QWidget *parent)
     right->addWidget(used);
     right->addWidget(m_noRuns, 1);
     right->addWidget(m_runsTable, 1);
+    auto *life = plainLabel(tr("Recovery over its life, of all of this substance"), this);
+    life->setFont(theme.bold());
+    right->addWidget(life);
+    right->addWidget(m_loss, 2);
     right->addWidget(m_disposal);
     auto *body = new QHBoxLayout;
     body->setSpacing(theme.wideGap());
@@ -175,6 +181,12 @@ void PreparationView::show(const planning::HeldPreparation &held, const std::vec
     m_noRuns->setVisible(runs.empty());
     m_disposal->setVisible(!held.discarded);
     tick(now);
+}
+
+void PreparationView::showLife(std::vector<charts::AgedRecovery> recoveries,
+                               std::optional<double> statedPerHour)
+{
+    m_loss->setRecoveries(std::move(recoveries), statedPerHour);
 }
 
 void PreparationView::tick(const QDateTime &now)

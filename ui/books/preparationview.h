@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/charts/standardloss.h"
 #include "core/notebook/records.h"
 #include "ui/books/standardwords.h"
 
@@ -15,6 +16,7 @@ namespace plateau::ui {
 
 class ElidingLabel;
 class FactsModel;
+class LossPanel;
 class Notice;
 class Table;
 class Theme;
@@ -42,6 +44,9 @@ public:
               const QDateTime &now);
     /// The strength now, counted down.
     void tick(const QDateTime &now);
+    /// What was left of it and of the others of its substance, by age, against the loss that is stated (a
+    /// fraction per hour). After show.
+    void showLife(std::vector<charts::AgedRecovery> recoveries, std::optional<double> statedPerHour);
     const planning::HeldPreparation &held() const { return m_held; }
     bool hasUnsavedChanges() const;
     void markDiscarded();
@@ -74,6 +79,7 @@ private:
     FactsModel *m_runs;
     Table *m_runsTable;
     QLabel *m_noRuns;
+    LossPanel *m_loss;
     QWidget *m_disposal;
     QLineEdit *m_reason = nullptr;
 };

@@ -192,6 +192,21 @@ std::vector<PreparationRun> StandardsPage::runsOf(const planning::HeldPreparatio
     return runs;
 }
 
+double StandardsPage::statedLossPerHour(const planning::Preparation &made) const
+{
+    int newest = 0;
+    double stated = made.lossPerHour;
+    for (const MethodOffer &offer : m_around.methods.offered()) {
+        const assay::Method &method = offer.method;
+        if (made.measurand.isEmpty() || method.version <= newest || !method.standard ||
+            !method.standard->lossPerHour || !assay::findMeasurand(method, made.measurand))
+            continue;
+        newest = method.version;
+        stated = *method.standard->lossPerHour;
+    }
+    return stated;
+}
+
 void StandardsPage::showPreparation(qint64 id)
 {
     const planning::HeldPreparation *held = find(id);
@@ -200,8 +215,11 @@ void StandardsPage::showPreparation(qint64 id)
         return;
     }
     const bool fresh = m_pages->currentWidget() != m_view;
-    const bool shown =
-        guarded(noticeOnShow(), [&] { m_view->show(*held, runsOf(*held), m_around.clock.now()); });
+    const bool shown = guarded(noticeOnShow(), [&] {
+        m_view->show(*held, runsOf(*held), m_around.clock.now());
+        m_view->showLife(charts::agedRecoveries(m_around.stores.recoveriesOfItsKind({held->id})),
+                         statedLossPerHour(held->preparation));
+    });
     if (!shown || !fresh)
         return;
     goTo(m_view);

@@ -51,6 +51,8 @@ private:
     void showList();
     void showPreparation(qint64 id);
     const planning::HeldPreparation *find(qint64 id) const;
+    /// As the newest method for its measurand states it, else as the preparation was made with.
+    double statedLossPerHour(const planning::Preparation &made) const;
     std::vector<PreparationRun> runsOf(const planning::HeldPreparation &held) const;
     void openSubstance(std::optional<qint64> id);
     void storeSubstance(const planning::Substance &substance, const QString &reason);

@@ -6,7 +6,7 @@
 #include "core/evaluation/format.h"
 #include "ui/charts/chartexport.h"
 #include "ui/charts/chartview.h"
-#include "ui/charts/losspanel.h"
+#include "ui/shared/losspanel.h"
 #include "ui/charts/pointpanel.h"
 #include "ui/charts/settingsform.h"
 #include "ui/charts/subjectform.h"

@@ -3,7 +3,7 @@
 #include "ui/charts/chartspage.h"
 
 #include "ui/charts/chartview.h"
-#include "ui/charts/losspanel.h"
+#include "ui/shared/losspanel.h"
 #include "ui/charts/pointpanel.h"
 #include "ui/charts/settingsform.h"
 #include "ui/charts/subjectform.h"

@@ -224,7 +224,7 @@ TEST_F(LotKeepingTest, ADryOneThatBrokeIsOutOfTheBook)
 TEST_F(LotKeepingTest, WhatALotTouchedGoesThroughAliquotsAndSolutions)
 {
     const LotId buffer = lots().receive({u"Buffer"_s, u"B-17"_s, {}, {}}, 50, person);
-    const LotId dry = receiveDry();
+    const LotId dry = lots().receiveDry({u"Buffer"_s, u"P-3"_s, {}, {}}, 950, person);
     lots().dissolve(dry, {4, {}, buffer, today}, person);
     const LotId aliquot = lots().divide(dry, {2, 1.5, today}, person).at(1);
     const RunId run = m_book->addRun(unreadRun(), risingMethod(), person);
@@ -232,7 +232,7 @@ TEST_F(LotKeepingTest, WhatALotTouchedGoesThroughAliquotsAndSolutions)
                                  {DoneDose{{0, u"buffer"_s, false}, 1.0, buffer, {}, {}},
                                   DoneDose{{1, u"buffer"_s, false}, 1.0, aliquot, {}, {}}},
                                  person);
-    const QString through = u"Coenzyme, N-12, aliquot 2"_s;
+    const QString through = u"Buffer, P-3, aliquot 2"_s;
     EXPECT_THAT(lots().takings(aliquot), ElementsAre(LotTaking{run, 1, 1}));
     EXPECT_THAT(lots().takings(dry), ElementsAre(LotTaking{run, 1, 1, through}));
     EXPECT_THAT(lots().takings(buffer), ElementsAre(LotTaking{run, 1, 1}, LotTaking{run, 1, 1, through}));

@@ -129,4 +129,35 @@ TEST_F(StandardBookTest, WhatCannotBeIsRefused)
     expectRefused([&] { standards().discard({9}, person, u"why"_s); }, "no preparation number 9"_L1);
 }
 
+TEST_F(StandardBookTest, RecoveriesOfASubstanceAreThoseOfAllItsStandards)
+{
+    const SubstanceId acid = standards().addSubstance(substance(), person);
+    planning::Substance other = substance();
+    other.name = u"D-malic acid"_s;
+    const SubstanceId another = standards().addSubstance(other, person);
+    const PreparationId first = standards().prepare(acid, preparation(u"STD-1"_s), person);
+    standards().prepare(acid, preparation(u"STD-2"_s), person);
+    standards().prepare(another, preparation(u"STD-3"_s), person);
+    EXPECT_THAT(standards().recoveriesOfItsKind(first), IsEmpty()) << "no run used any";
+    for (const QString &name : {u"STD-1"_s, u"STD-2"_s, u"STD-3"_s}) {
+        run::Run run = plainRun();
+        run.standards.push_back(
+            {name, 0.2, {}, preparation().madeAt, preparation().madeAt.addSecs(7200), 0.01});
+        run::Tube tube = run.tubes[1];
+        tube.role = run::Role::Standard;
+        tube.sample.clear();
+        tube.standard = name;
+        run.tubes.push_back(tube);
+        m_book->decide(m_book->addRun(run, risingMethod(), person), DecisionKind::Accepted, person,
+                       u"good"_s);
+    }
+    const charts::Series series = standards().recoveriesOfItsKind(first);
+    ASSERT_THAT(series, SizeIs(2)) << "of L-malic acid, each of its two";
+    EXPECT_EQ(series[0].name, u"STD-1"_s);
+    EXPECT_EQ(series[1].name, u"STD-2"_s);
+    ASSERT_TRUE(series[0].standard);
+    EXPECT_EQ(series[0].standard->age_h, 2);
+    EXPECT_EQ(series[0].standard->lossPerHour, 0.01);
+}
+
 } // namespace plateau::test

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
-#include "ui/charts/losspicture.h"
+#include "ui/shared/losspicture.h"
 
 #include "ui/shared/chartaxes.h"
 #include "ui/shared/theme.h"

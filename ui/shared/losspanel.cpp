@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
-#include "ui/charts/losspanel.h"
+#include "ui/shared/losspanel.h"
 
-#include "ui/charts/losspicture.h"
+#include "ui/shared/losspicture.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
