@@ -13,7 +13,7 @@ namespace {
 // One line for every row of a container, in the order of the audit, which is that of the acts: kind, change,
 // what the row says (up to four values), the note, who and when.
 constexpr auto everythingOfALot =
-// clang-format off
+    // clang-format off
     "SELECT kind, change_mL, '', NULL, NULL, NULL, note, 'lot_movement' AS of_table, id AS of_row, "
     "person, at_utc, at_offset_min FROM lot_movement WHERE lot = (SELECT wanted FROM own) "
     "UNION ALL SELECT 'dry', 0, '', mass_mg, NULL, NULL, '', 'lot_dry', id, person, at_utc, "
@@ -101,9 +101,9 @@ LotMovement lotLineOf(const Statement &row)
 std::vector<LotMovement> loadMovements(const Database &database, LotId lot)
 {
     currentLotVersion(database, lot);
-    Statement query(database,
-                    u"WITH own (wanted) AS (VALUES (?)) SELECT * FROM (%1) ORDER BY (SELECT min(id) FROM audit_record WHERE record_table = "
-                    "of_table AND record_id = of_row)"_s.arg(everythingOfALot));
+    Statement query(database, u"WITH own (wanted) AS (VALUES (?)) SELECT * FROM (%1) ORDER BY (SELECT "
+                              u"min(id) FROM audit_record WHERE record_table = "
+                              "of_table AND record_id = of_row)"_s.arg(everythingOfALot));
     query.run(lot.value);
     std::vector<LotMovement> movements;
     while (query.next())

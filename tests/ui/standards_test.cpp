@@ -188,7 +188,6 @@ TEST_F(StandardsWindow, ItsLifeShowsTheLossInTheLaboratorysOwnData)
     press(Qt::Key_Return);
     EXPECT_TRUE(labelText(u"lossWords"_s).startsWith(u"The loss per hour cannot be told yet"_s))
         << labelText(u"lossWords"_s).toStdString();
-    double part = 1;
     for (const double age_h : {1.0, 1.0, 3.0}) {
         run::Run run = exampleRun();
         run::Standard used;
@@ -202,9 +201,9 @@ TEST_F(StandardsWindow, ItsLifeShowsTheLossInTheLaboratorysOwnData)
         tube.role = run::Role::Standard;
         tube.sample.clear();
         tube.standard = used.id;
-        part = age_h > 1 ? 0.9 : 1;
-        for (auto &[name, reading] : tube.readings)
-            reading = name == u"A2"_s ? 0.1 + 0.5 * part : 0.1;
+        for (run::Tube &other : run.tubes)
+            other.readings = {{u"A1"_s, 0.1}, {u"A2"_s, other.sample.isEmpty() ? 0.1 : 0.4}};
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.1 + 0.5 * (age_h > 1 ? 0.9 : 1)}};
         run.tubes.push_back(tube);
         const notebook::RunId id = addRun(run);
         book->decide(id, notebook::DecisionKind::Accepted, u"R. Okafor"_s, u"for the record"_s);

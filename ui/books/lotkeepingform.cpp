@@ -55,7 +55,7 @@ std::optional<int> daysIn(QLineEdit *field, const QString &caption, QString &fau
 
 /// What the newest container of the same reagent says, where this one says nothing.
 std::optional<int> lastSaidDays(const std::vector<planning::Lot> &lots, const planning::Lot &own,
-                             const std::function<std::optional<int>(const planning::Lot &)> &daysOf)
+                                const std::function<std::optional<int>(const planning::Lot &)> &daysOf)
 {
     if (const auto said = daysOf(own))
         return said;
@@ -72,10 +72,10 @@ LotKeepingForm::LotKeepingForm(const Theme &theme, QFormLayout *form)
     : QObject(form->parentWidget())
     , m_form(form)
     , m_solvent(addBox(theme, tr("&In what"), u"lotSolvent"_s))
-    , m_count(addLine(theme, tr("&Number of aliquots"), u"lotAliquots"_s))
-    , m_keeps_days(addLine(theme, tr("Kee&ps dissolved (days)"), u"lotKeeps"_s))
-    , m_thawed_days(addLine(theme, tr("Once opened or &thawed (days)"), u"lotThawed"_s))
-    , m_place(addBox(theme, tr("W&here it is kept"), u"lotPlace"_s))
+    , m_count(addLine(theme, tr("Number of ali&quots"), u"lotAliquots"_s))
+    , m_keeps_days(addLine(theme, tr("&Keeps dissolved (days)"), u"lotKeeps"_s))
+    , m_thawed_days(addLine(theme, tr("Once &thawed (days)"), u"lotThawed"_s))
+    , m_place(addBox(theme, tr("&Where it is kept"), u"lotPlace"_s))
     , m_coldest_C(addTemperature(theme, tr("Co&ldest there (°C)"), u"lotColdest"_s))
     , m_warmest_C(addTemperature(theme, tr("War&mest there (°C)"), u"lotWarmest"_s))
 {
@@ -124,6 +124,7 @@ NumberField *LotKeepingForm::addTemperature(const Theme &theme, const QString &c
                                             const QString &objectName)
 {
     auto *field = new NumberField(theme, u"°C"_s, m_form->parentWidget());
+    field->setOneLine();
     addFormRow(m_form, caption, field, objectName);
     connect(field->entry(), &QLineEdit::returnPressed, this, &LotKeepingForm::returnPressed);
     return field;
@@ -173,7 +174,7 @@ void LotKeepingForm::show(Subject subject)
     m_form->setRowVisible(m_thawed_days, dividing);
     for (QWidget *field : std::initializer_list<QWidget *>{m_place, m_coldest_C, m_warmest_C})
         m_form->setRowVisible(field, dividing || subject == Subject::Place);
-    const QString caption = dividing ? tr("Kee&p as stored (days)") : tr("Kee&ps dissolved (days)");
+    const QString caption = dividing ? tr("&Keep as stored (days)") : tr("&Keeps dissolved (days)");
     static_cast<QLabel *>(m_form->labelForField(m_keeps_days))->setText(caption);
     m_keeps_days->setAccessibleName(QString(caption).remove(u'&'));
 }
@@ -224,11 +225,10 @@ std::optional<notebook::LotDivision> LotKeepingForm::division(QString &fault) co
         return refuseField(fault, m_count, tr("Say how many aliquots there are: a whole number, 1 or more."));
     how.keeps_days = daysIn(m_keeps_days, tr("Keep as stored"), fault);
     if (fault.isEmpty())
-        how.keepsOpened_days = daysIn(m_thawed_days, tr("Once opened or thawed"), fault);
+        how.keepsOpened_days = daysIn(m_thawed_days, tr("Once thawed"), fault);
     if (fault.isEmpty() && how.keepsOpened_days == 0)
-        return refuseField(
-            fault, m_thawed_days,
-            tr("Once opened or thawed: give whole days, 1 or more, or nothing where nobody says."));
+        return refuseField(fault, m_thawed_days,
+                           tr("Once thawed: give whole days, 1 or more, or nothing where nobody says."));
     if (fault.isEmpty() && !m_place->currentText().trimmed().isEmpty())
         how.place = place(fault);
     return fault.isEmpty() ? std::optional(how) : std::nullopt;

@@ -32,7 +32,7 @@ LotLabelForm::LotLabelForm(const Theme &theme, QFormLayout *form, const QString 
     m_lot = addLine(theme, tr("&Lot"), objectName + u"Lot"_s);
     m_expires = addLine(theme, tr("Last good &day"), objectName + u"Expires"_s);
     m_keeps_days = addLine(theme, tr("&Keeps once opened (days)"), objectName + u"Keeps"_s);
-    m_dissolved_days = addLine(theme, tr("Keeps once dissol&ved (days)"), objectName + u"KeepsDissolved"_s);
+    m_dissolved_days = addLine(theme, tr("Keeps once d&issolved (days)"), objectName + u"KeepsDissolved"_s);
     m_dissolved_days->setToolTip(tr("Of what comes dry; 0: on that day only. Empty where nobody says."));
     askForDissolved(false);
     m_expires->setToolTip(tr("As 2026-12-31, or a month as 2026-12. Empty where none is stated."));

@@ -35,8 +35,6 @@ QString cellText(const LotRow &row, int column)
         const std::optional<planning::UseBy> useBy = planning::useByOf(lot);
         return useBy ? planning::useByText(*useBy) : QString();
     }
-    case LotsModel::Opened:
-        return dayText(lot.opened);
     case LotsModel::Place:
         return lot.place ? planning::placeText(*lot.place) : QString();
     default:
@@ -107,8 +105,6 @@ QVariant LotsModel::headerData(int section, Qt::Orientation orientation, int rol
         return tr("Left");
     case UseBy:
         return tr("Use by");
-    case Opened:
-        return tr("Opened");
     case Place:
         return tr("Kept");
     default:

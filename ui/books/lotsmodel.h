@@ -25,7 +25,7 @@ class LotsModel : public RowsModel<QAbstractTableModel, LotRow>
     Q_OBJECT
 
 public:
-    enum Column { Reagent, Lot, Standing, UseBy, Opened, Place, Left, ColumnCount };
+    enum Column { Reagent, Lot, Standing, Left, UseBy, Place, ColumnCount };
 
     explicit LotsModel(const Theme &theme, QObject *parent = nullptr);
     void setLots(std::vector<planning::Lot> lots, const QDateTime &now,

@@ -146,7 +146,7 @@ QString LotView::volumeCaption(Event event) const
     case Event::Corrected:
         return tr("Vol&ume found (mL)");
     case Event::Dissolved:
-        return tr("Vol&ume of the solution (mL)");
+        return tr("Sol&ution (mL)");
     case Event::Divided:
         return tr("Vol&ume of each (mL)");
     default:
@@ -237,7 +237,8 @@ void LotView::ask(QWidget *field, const QString &sentence)
 std::optional<double> LotView::volume_mL()
 {
     if (!m_volume_mL->entry()->value())
-        ask(m_volume_mL->entry(), tr("Say how much it is, in mL."));
+        ask(m_volume_mL->entry(), m_volume_mL->entry()->fault().isEmpty() ? tr("Say how much it is, in mL.")
+                                                                          : m_volume_mL->entry()->fault());
     return m_volume_mL->entry()->value();
 }
 

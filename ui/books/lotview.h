@@ -104,7 +104,7 @@ private:
     Facts m_facts;
     std::vector<planning::Lot> m_lots;
     ElidingLabel *m_title;
-    ElidingLabel *m_subtitle;
+    QLabel *m_subtitle;
     QLabel *m_shape;
     QLabel *m_balance;
     Notice *m_notice;

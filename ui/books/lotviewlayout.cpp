@@ -28,7 +28,7 @@ LotView::LotView(const Theme &theme, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
     , m_title(new ElidingLabel(this))
-    , m_subtitle(new ElidingLabel(this))
+    , m_subtitle(plainLabel({}, this))
     , m_shape(new QLabel(this))
     , m_balance(plainLabel({}, this))
     , m_notice(new Notice(theme, this))
@@ -56,6 +56,7 @@ QWidget *LotView::buildHeader()
     m_title->setFont(m_theme.large());
     m_title->setObjectName(u"lotTitle"_s);
     m_subtitle->setObjectName(u"lotSubtitle"_s);
+    m_subtitle->setWordWrap(true);
     auto *back = button(m_theme, tr("&Back to the list"), u"backToLots"_s, header);
     connect(back, &QPushButton::clicked, this, &LotView::closed);
     auto *names = new QVBoxLayout;
@@ -121,6 +122,7 @@ QWidget *LotView::buildForm()
     m_day->setMinimumHeight(m_theme.target());
     addFormRow(m_form, tr("Da&y"), m_day, u"lotDay"_s);
     m_volume_mL = new NumberField(m_theme, u"mL"_s, group);
+    m_volume_mL->setOneLine();
     addFormRow(m_form, tr("Vol&ume (mL)"), m_volume_mL, u"lotVolume"_s);
     m_keeping = new LotKeepingForm(m_theme, m_form);
     m_label = new LotLabelForm(m_theme, m_form, u"label"_s);

@@ -46,6 +46,8 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     addFormRow(m_form, tr("Vol&ume in it (mL)"), m_volume_mL, u"receivedVolume"_s);
     m_mass_mg = new NumberField(theme, u"mg"_s, this);
     addFormRow(m_form, tr("&Mass in it (mg, may be empty)"), m_mass_mg, u"receivedMass"_s);
+    m_volume_mL->setOneLine();
+    m_mass_mg->setOneLine();
     showFields();
     auto *store = button(theme, tr("&Store it in the book"), u"storeReceipt"_s, this);
     auto *row = new QHBoxLayout;

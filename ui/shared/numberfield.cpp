@@ -36,6 +36,12 @@ NumberField::NumberField(const Theme &theme, const QString &unit, QWidget *paren
     answer();
 }
 
+void NumberField::setOneLine()
+{
+    m_reply->setWordWrap(false);
+    m_reply->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+}
+
 void NumberField::setFonts(const QFont &entry, const QFont &reply)
 {
     m_entry->setFont(entry);
@@ -57,6 +63,7 @@ void NumberField::answer()
         m_reply->setText(u"= %1 %2"_s.arg(evaluation::plainText(*value), m_unit).trimmed());
     else
         m_reply->setText(m_unit);
+    m_reply->setToolTip(m_reply->wordWrap() ? QString() : tipText(m_reply->text()));
 }
 
 } // namespace plateau::ui

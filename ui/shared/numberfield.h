@@ -20,6 +20,9 @@ public:
     explicit NumberField(const Theme &theme, const QString &unit = {}, QWidget *parent = nullptr);
 
     NumberEntry *entry() const { return m_entry; }
+    /// The reply on one line, the whole of it as a tip: for rows of a form that come and go, since the form
+    /// layout of Qt 6.4 lays a hidden row whose height follows from its width over another.
+    void setOneLine();
     /// The entry in one font and the reply in another, for the bench.
     void setFonts(const QFont &entry, const QFont &reply);
 
