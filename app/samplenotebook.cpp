@@ -223,7 +223,7 @@ void addSampleStores(notebook::Notebook &notebook)
 sampledata::WantedHistory demoHistory()
 {
     sampledata::WantedHistory wanted;
-    wanted.runs = 150;
+    wanted.runs = 80;
     wanted.seed = 20;
     wanted.workedAtBench = 2;
     wanted.signedDecisions = 2;
