@@ -4514,6 +4514,110 @@
             <source>Reading %1 of tube %2 was not stored: nothing was added before it, from which the minutes of a series could count.</source>
             <translation>Ablesung %1 von Ansatz %2 wurde nicht gespeichert: Davor wurde nichts zugegeben, von dem an die Minuten einer Ablesereihe zählen könnten.</translation>
         </message>
+        <message>
+            <source>The notebook %1 was removed, moved or replaced while it was open; nothing of this step was stored: put the file back where it was, or close the program and open the notebook where it is now.</source>
+            <translation>Das Arbeitsbuch %1 wurde entfernt, verschoben oder ersetzt, während es geöffnet war; von diesem Schritt wurde nichts gespeichert: Die Datei dorthin zurücklegen, wo sie war, oder das Programm schließen und das Arbeitsbuch dort öffnen, wo es jetzt ist.</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>on %1</source>
+            <translation>am %1</translation>
+        </message>
+        <message>
+            <source>in %1</source>
+            <translation>in %1</translation>
+        </message>
+        <message>
+            <source>aliquots: %1, of %2 each</source>
+            <translation>Aliquote: %1, zu je %2</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>aus %1</translation>
+        </message>
+        <message>
+            <source>from %1, keeps as stored: %2 days</source>
+            <translation>aus %1, so gelagert haltbar: %2 Tage</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 was opened on %2, so that this cannot have been on %3.</source>
+            <translation>Nichts wurde gespeichert: Die Charge %1 wurde am %2 geöffnet, also kann dies nicht am %3 gewesen sein.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 was dissolved on %2 already; correct what is left, if the volume is wrong.</source>
+            <translation>Nichts wurde gespeichert: Die Charge %1 wurde schon am %2 gelöst; den Rest berichtigen, falls das Volumen falsch ist.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is not in the book as dry; receive it as dry to note how it is dissolved.</source>
+            <translation>Nichts wurde gespeichert: Die Charge %1 steht nicht als trocken im Buch; trocken einbuchen, um zu vermerken, wie sie gelöst wird.</translation>
+        </message>
+        <message>
+            <source>%1, aliquot %2</source>
+            <translation>%1, Aliquot %2</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is divided into 1 to %2 aliquots, not %3.</source>
+            <translation>Nichts wurde gespeichert: Die Charge %1 wird in 1 bis %2 Aliquote geteilt, nicht in %3.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: say in what the lot %1 is dissolved.</source>
+            <translation>Nichts wurde gespeichert: Angeben, worin die Charge %1 gelöst wird.</translation>
+        </message>
+        <message>
+            <source>as it was dissolved</source>
+            <translation>wie gelöst</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1 is an aliquot itself and is not divided further.</source>
+            <translation>Nichts wurde gespeichert: %1 ist selbst ein Aliquot und wird nicht weiter geteilt.</translation>
+        </message>
+        <message>
+            <source>%1: %2 aliquots</source>
+            <translation>%1: %2 Aliquote</translation>
+        </message>
+        <message>
+            <source>The lot %1 is there already (%2); nothing was stored.</source>
+            <translation>Die Charge %1 ist schon dort (%2); nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since the note is blank: say what is to be kept.</source>
+            <translation>Nichts wurde gespeichert, da die Bemerkung leer ist: Angeben, was aufzubewahren ist.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: it keeps for 0 to %2 days, not %3; leave it out where nobody says.</source>
+            <translation>Nichts wurde von der Charge %1 gespeichert: Sie ist 0 bis %2 Tage haltbar, nicht %3; weglassen, wo niemand etwas angibt.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: the day must not be one that is to come, nor one that does not exist.</source>
+            <translation>Nichts wurde von der Charge %1 gespeichert: Der Tag darf weder in der Zukunft liegen noch ein nicht vorhandener sein.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is dry; note first in how much it was dissolved.</source>
+            <translation>Nichts wurde gespeichert: Die Charge %1 ist trocken; zuerst vermerken, in wie viel sie gelöst wurde.</translation>
+        </message>
+        <message>
+            <source>the place</source>
+            <translation>der Ort</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1.</source>
+            <translation>Nichts wurde gespeichert: %1.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: a place has %2 to %3 °C, not %4.</source>
+            <translation>Nichts wurde von der Charge %1 gespeichert: Ein Ort hat %2 bis %3 °C, nicht %4.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
+            <translation>Nichts wurde von der Charge %1 gespeichert: Der Ort kann nicht mindestens %2 und höchstens %3 °C haben; die niedrigere zuerst angeben.</translation>
+        </message>
+        <message>
+            <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
+            <translation>Die Charge %1 wurde nicht gespeichert: Ihre Masse ist mehr als 0 und höchstens %2 mg, nicht %3; weglassen, wo das Etikett keine nennt.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -4790,6 +4894,116 @@
         <message>
             <source>lists %1 pieces; at most %2 are allowed</source>
             <translation>führt %1 Stück auf; höchstens %2 sind zulässig</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::LotOutlook</name>
+        <message>
+            <source>in use, dissolved</source>
+            <translation>in Gebrauch, gelöst</translation>
+        </message>
+        <message>
+            <source>in use</source>
+            <translation>in Gebrauch</translation>
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation>nicht geöffnet</translation>
+        </message>
+        <message>
+            <source>open too long, was good until %1</source>
+            <translation>zu lange geöffnet, war verwendbar bis %1</translation>
+        </message>
+        <message>
+            <source>dissolved too long ago, was good until %1</source>
+            <translation>vor zu langer Zeit gelöst, war verwendbar bis %1</translation>
+        </message>
+        <message>
+            <source>stored too long, was good until %1</source>
+            <translation>zu lange gelagert, war verwendbar bis %1</translation>
+        </message>
+        <message>
+            <source>what it was filled from was good until %1</source>
+            <translation>woraus es gefüllt wurde, war verwendbar bis %1</translation>
+        </message>
+        <message>
+            <source>expired on %1</source>
+            <translation>abgelaufen am %1</translation>
+        </message>
+        <message>
+            <source>%1 (opened)</source>
+            <translation>%1 (geöffnet)</translation>
+        </message>
+        <message>
+            <source>%1 (dissolved)</source>
+            <translation>%1 (gelöst)</translation>
+        </message>
+        <message>
+            <source>%1 (as stored)</source>
+            <translation>%1 (so gelagert)</translation>
+        </message>
+        <message>
+            <source>%1 (its source)</source>
+            <translation>%1 (seine Herkunft)</translation>
+        </message>
+        <message>
+            <source>used up</source>
+            <translation>aufgebraucht</translation>
+        </message>
+        <message>
+            <source>dry, not dissolved yet</source>
+            <translation>trocken, noch nicht gelöst</translation>
+        </message>
+        <message>
+            <source>more taken than it held</source>
+            <translation>mehr entnommen, als es enthielt</translation>
+        </message>
+        <message>
+            <source>good until tonight</source>
+            <translation>verwendbar bis heute Abend</translation>
+        </message>
+        <message>
+            <source>good until %1</source>
+            <translation>verwendbar bis %1</translation>
+        </message>
+        <message>
+            <source>too little for a tube</source>
+            <translation>zu wenig für einen Ansatz</translation>
+        </message>
+        <message>
+            <source>low, enough for tubes: %1</source>
+            <translation>knapp, reicht für Ansätze: %1</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>%1, lot %2</source>
+            <translation>%1, Charge %2</translation>
+        </message>
+        <message>
+            <source>%1: %2, and this run took from it on %3.</source>
+            <translation>%1: %2, und dieser Lauf entnahm daraus am %3.</translation>
+        </message>
+        <message>
+            <source>%1: good until %2; a repeat after that takes another.</source>
+            <translation>%1: verwendbar bis %2; eine Wiederholung danach nimmt ein anderes.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::LotPlace</name>
+        <message>
+            <source>%1, %2 to %3</source>
+            <translation>%1, %2 bis %3</translation>
+        </message>
+        <message>
+            <source>%1, at most %2</source>
+            <translation>%1, höchstens %2</translation>
+        </message>
+        <message>
+            <source>%1, at least %2</source>
+            <translation>%1, mindestens %2</translation>
         </message>
     </context>
     <context>
@@ -8847,6 +9061,85 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
     </context>
     <context>
+        <name>plateau::ui::LotKeepingForm</name>
+        <message>
+            <source>%1: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <translation>%1: ganze Tage angeben, 0 für nur diesen Tag, oder nichts, wo niemand etwas angibt.</translation>
+        </message>
+        <message>
+            <source>&amp;In what</source>
+            <translation>Wori&amp;n</translation>
+        </message>
+        <message>
+            <source>Number of ali&amp;quots</source>
+            <translation>Anzahl Ali&amp;quote</translation>
+        </message>
+        <message>
+            <source>&amp;Keeps dissolved (days)</source>
+            <translation>Gelöst &amp;haltbar (Tage)</translation>
+        </message>
+        <message>
+            <source>Once &amp;thawed (days)</source>
+            <translation>Aufge&amp;taut (Tage)</translation>
+        </message>
+        <message>
+            <source>&amp;Where it is kept</source>
+            <translation>W&amp;o es liegt</translation>
+        </message>
+        <message>
+            <source>Co&amp;ldest there (°C)</source>
+            <translation>&amp;Kälteste dort (°C)</translation>
+        </message>
+        <message>
+            <source>War&amp;mest there (°C)</source>
+            <translation>Wär&amp;mste dort (°C)</translation>
+        </message>
+        <message>
+            <source>Empty where nobody says.</source>
+            <translation>Leer, wo niemand etwas angibt.</translation>
+        </message>
+        <message>
+            <source>Empty where only the warmest counts, as in a freezer below −10 °C.</source>
+            <translation>Leer, wo nur die wärmste zählt, wie in einem Gefrierschrank unter −10 °C.</translation>
+        </message>
+        <message>
+            <source>%1, lot %2 (%3 left)</source>
+            <translation>%1, Charge %2 (%3 übrig)</translation>
+        </message>
+        <message>
+            <source>&amp;Keep as stored (days)</source>
+            <translation>So gelagert &amp;haltbar (Tage)</translation>
+        </message>
+        <message>
+            <source>Say in what it was dissolved: choose a container, or key it, as water.</source>
+            <translation>Angeben, worin es gelöst wurde: ein Gebinde wählen oder eintippen, etwa Wasser.</translation>
+        </message>
+        <message>
+            <source>Keeps dissolved</source>
+            <translation>Gelöst haltbar</translation>
+        </message>
+        <message>
+            <source>Say how many aliquots there are: a whole number, 1 or more.</source>
+            <translation>Angeben, wie viele Aliquote es sind: eine ganze Zahl, 1 oder mehr.</translation>
+        </message>
+        <message>
+            <source>Keep as stored</source>
+            <translation>So gelagert haltbar</translation>
+        </message>
+        <message>
+            <source>Once thawed</source>
+            <translation>Aufgetaut</translation>
+        </message>
+        <message>
+            <source>Once thawed: give whole days, 1 or more, or nothing where nobody says.</source>
+            <translation>Aufgetaut: ganze Tage angeben, 1 oder mehr, oder nichts, wo niemand etwas angibt.</translation>
+        </message>
+        <message>
+            <source>Say where it is kept, as freezer 2, upper drawer.</source>
+            <translation>Angeben, wo es liegt, etwa Gefrierschrank 2, obere Lade.</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::LotLabelForm</name>
         <message>
             <source>&amp;Reagent</source>
@@ -8888,6 +9181,18 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Keeps once opened: give whole days, 1 or more, or nothing where nobody says.</source>
             <translation>Geöffnet haltbar: ganze Tage angeben, 1 oder mehr, oder nichts, wo niemand etwas angibt.</translation>
         </message>
+        <message>
+            <source>Keeps once d&amp;issolved (days)</source>
+            <translation>Ge&amp;löst haltbar (Tage)</translation>
+        </message>
+        <message>
+            <source>Of what comes dry; 0: on that day only. Empty where nobody says.</source>
+            <translation>Bei trocken Geliefertem; 0: nur an diesem Tag. Leer, wo niemand etwas angibt.</translation>
+        </message>
+        <message>
+            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <translation>Gelöst haltbar: ganze Tage angeben, 0 für nur diesen Tag, oder nichts, wo niemand etwas angibt.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotView</name>
@@ -8898,10 +9203,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>left: %1</source>
             <translation>übrig: %1</translation>
-        </message>
-        <message>
-            <source>last good day: %1</source>
-            <translation>letzter Verwendungstag: %1</translation>
         </message>
         <message>
             <source>opened: %1</source>
@@ -9007,53 +9308,89 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>&amp;Store it</source>
             <translation>&amp;Speichern</translation>
         </message>
+        <message>
+            <source>dry: %1</source>
+            <translation>trocken: %1</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>trocken</translation>
+        </message>
+        <message>
+            <source>use by: %1</source>
+            <translation>verwendbar bis: %1</translation>
+        </message>
+        <message>
+            <source>the label says: %1</source>
+            <translation>das Etikett sagt: %1</translation>
+        </message>
+        <message>
+            <source>dissolved: %1, in %2</source>
+            <translation>gelöst: %1, in %2</translation>
+        </message>
+        <message>
+            <source>keeps once dissolved: %1 days</source>
+            <translation>gelöst haltbar: %1 Tage</translation>
+        </message>
+        <message>
+            <source>filled: %1</source>
+            <translation>gefüllt: %1</translation>
+        </message>
+        <message>
+            <source>keeps as stored: %1 days</source>
+            <translation>so gelagert haltbar: %1 Tage</translation>
+        </message>
+        <message>
+            <source>kept: %1</source>
+            <translation>liegt: %1</translation>
+        </message>
+        <message>
+            <source>It is dry: its volume begins when it is dissolved.</source>
+            <translation>Es ist trocken: Sein Volumen beginnt, wenn es gelöst wird.</translation>
+        </message>
+        <message>
+            <source>It was dissolved</source>
+            <translation>Es wurde gelöst</translation>
+        </message>
+        <message>
+            <source>It was opened or thawed</source>
+            <translation>Es wurde geöffnet oder aufgetaut</translation>
+        </message>
+        <message>
+            <source>It was thrown away</source>
+            <translation>Es wurde entsorgt</translation>
+        </message>
+        <message>
+            <source>It was divided into aliquots</source>
+            <translation>Es wurde in Aliquote geteilt</translation>
+        </message>
+        <message>
+            <source>It was put where it is kept</source>
+            <translation>Es wurde an seinen Ort gelegt</translation>
+        </message>
+        <message>
+            <source>There is something to note of it</source>
+            <translation>Es gibt etwas dazu zu vermerken</translation>
+        </message>
+        <message>
+            <source>Sol&amp;ution (mL)</source>
+            <translation>Lös&amp;ung (mL)</translation>
+        </message>
+        <message>
+            <source>Vol&amp;ume of each (mL)</source>
+            <translation>Vol&amp;umen je Aliquot (mL)</translation>
+        </message>
+        <message>
+            <source>Not&amp;e (may be empty)</source>
+            <translation>B&amp;emerkung (darf leer sein)</translation>
+        </message>
+        <message>
+            <source>Not&amp;e</source>
+            <translation>B&amp;emerkung</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
-        <message>
-            <source>more taken than it held</source>
-            <translation>mehr entnommen, als es enthielt</translation>
-        </message>
-        <message>
-            <source>used up</source>
-            <translation>aufgebraucht</translation>
-        </message>
-        <message>
-            <source>expired on %1</source>
-            <translation>abgelaufen am %1</translation>
-        </message>
-        <message>
-            <source>open too long, was good until %1</source>
-            <translation>zu lange geöffnet, war verwendbar bis %1</translation>
-        </message>
-        <message>
-            <source>good until tonight</source>
-            <translation>verwendbar bis heute Abend</translation>
-        </message>
-        <message>
-            <source>good until %1</source>
-            <translation>verwendbar bis %1</translation>
-        </message>
-        <message>
-            <source>too little for a tube</source>
-            <translation>zu wenig für einen Ansatz</translation>
-        </message>
-        <message>
-            <source>low, enough for tubes: %1</source>
-            <translation>knapp, reicht für Ansätze: %1</translation>
-        </message>
-        <message>
-            <source>; </source>
-            <translation>; </translation>
-        </message>
-        <message>
-            <source>in use</source>
-            <translation>in Gebrauch</translation>
-        </message>
-        <message>
-            <source>not opened</source>
-            <translation>nicht geöffnet</translation>
-        </message>
         <message>
             <source>Key the day as 2026-12-31.</source>
             <translation>Den Tag wie 2026-12-31 eingeben.</translation>
@@ -9078,6 +9415,38 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>corrected to what was found</source>
             <translation>auf den gefundenen Bestand berichtigt</translation>
         </message>
+        <message>
+            <source>received dry</source>
+            <translation>trocken eingebucht</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>geöffnet</translation>
+        </message>
+        <message>
+            <source>dissolved</source>
+            <translation>gelöst</translation>
+        </message>
+        <message>
+            <source>taken to dissolve</source>
+            <translation>zum Lösen entnommen</translation>
+        </message>
+        <message>
+            <source>divided</source>
+            <translation>geteilt</translation>
+        </message>
+        <message>
+            <source>filled</source>
+            <translation>gefüllt</translation>
+        </message>
+        <message>
+            <source>put where it is kept</source>
+            <translation>an seinen Ort gelegt</translation>
+        </message>
+        <message>
+            <source>noted</source>
+            <translation>vermerkt</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotsModel</name>
@@ -9098,16 +9467,16 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Übrig</translation>
         </message>
         <message>
-            <source>Last good day</source>
-            <translation>Letzter Verwendungstag</translation>
+            <source>dry</source>
+            <translation>trocken</translation>
         </message>
         <message>
-            <source>Opened</source>
-            <translation>Geöffnet</translation>
+            <source>Use by</source>
+            <translation>Verwendbar bis</translation>
         </message>
         <message>
-            <source>Opened, good until</source>
-            <translation>Geöffnet, verwendbar bis</translation>
+            <source>Kept</source>
+            <translation>Ort</translation>
         </message>
     </context>
     <context>
@@ -9191,6 +9560,30 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>%1 was written: every run that took from it, a row for each result.</source>
             <translation>%1 wurde geschrieben: jeder Lauf, der daraus entnahm, eine Zeile je Ergebnis.</translation>
+        </message>
+        <message>
+            <source>Dissolved: %1 of it now.</source>
+            <translation>Gelöst: davon jetzt %1.</translation>
+        </message>
+        <message>
+            <source>Divided. Its aliquots are containers of their own in the list: %1, of %2 each.</source>
+            <translation>Geteilt. Seine Aliquote sind eigene Gebinde der Liste: %1, zu je %2.</translation>
+        </message>
+        <message>
+            <source>Noted: it is kept in %1.</source>
+            <translation>Vermerkt: Es liegt in %1.</translation>
+        </message>
+        <message>
+            <source>Noted; the ledger keeps it.</source>
+            <translation>Vermerkt; die Bestandsliste bewahrt es auf.</translation>
+        </message>
+        <message>
+            <source>Thrown away.</source>
+            <translation>Entsorgt.</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>trocken</translation>
         </message>
     </context>
     <context>
@@ -11890,6 +12283,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Thrown away: it is not offered any more; the runs that used it keep it.</source>
             <translation>Entsorgt: Er wird nicht mehr angeboten; die Läufe, die ihn verwendet haben, behalten ihn.</translation>
         </message>
+        <message>
+            <source>Recovery over its life, of all of this substance</source>
+            <translation>Wiederfindung über die Lebensdauer, von allem aus dieser Substanz</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::Printing</name>
@@ -12298,6 +12695,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>State</source>
             <translation>Status</translation>
         </message>
+        <message>
+            <source>; good until %1</source>
+            <translation>; verwendbar bis %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -12324,6 +12725,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Say how much is in it, in mL.</source>
             <translation>Angeben, wie viel darin ist, in mL.</translation>
+        </message>
+        <message>
+            <source>It is dr&amp;y and will be dissolved</source>
+            <translation>Es ist t&amp;rocken und wird gelöst</translation>
+        </message>
+        <message>
+            <source>&amp;Mass in it (mg, may be empty)</source>
+            <translation>&amp;Masse darin (mg, darf leer sein)</translation>
         </message>
     </context>
     <context>
@@ -13507,8 +13916,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::ReviewPage</name>
         <message>
-            <source>Equipment that failed its check or is late with it</source>
-            <translation>Geräte, deren Prüfung nicht bestanden oder überfällig ist</translation>
+            <source>Equipment and lots that the run was made with</source>
+            <translation>Geräte und Chargen, mit denen der Lauf gemacht wurde</translation>
         </message>
     </context>
     <context>
@@ -16344,6 +16753,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Tubes</source>
             <translation>Ansätze</translation>
+        </message>
+        <message>
+            <source>By way of</source>
+            <translation>Über</translation>
         </message>
     </context>
     <context>

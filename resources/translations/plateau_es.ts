@@ -4514,6 +4514,110 @@
             <source>Reading %1 of tube %2 was not stored: nothing was added before it, from which the minutes of a series could count.</source>
             <translation>La lectura %1 del tubo %2 no se ha guardado: antes de ella no se añadió nada desde lo que puedan contar los minutos de una serie.</translation>
         </message>
+        <message>
+            <source>The notebook %1 was removed, moved or replaced while it was open; nothing of this step was stored: put the file back where it was, or close the program and open the notebook where it is now.</source>
+            <translation>El cuaderno %1 se quitó, se movió o se sustituyó mientras estaba abierto; de este paso no se ha guardado nada: devuelva el archivo a su lugar, o cierre el programa y abra el cuaderno donde está ahora.</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1; %2</translation>
+        </message>
+        <message>
+            <source>on %1</source>
+            <translation>el %1</translation>
+        </message>
+        <message>
+            <source>in %1</source>
+            <translation>en %1</translation>
+        </message>
+        <message>
+            <source>aliquots: %1, of %2 each</source>
+            <translation>alícuotas: %1, de %2 cada una</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>de %1</translation>
+        </message>
+        <message>
+            <source>from %1, keeps as stored: %2 days</source>
+            <translation>de %1, así guardado se conserva: %2 días</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 was opened on %2, so that this cannot have been on %3.</source>
+            <translation>No se ha guardado nada: el lote %1 se abrió el %2, así que esto no pudo ser el %3.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 was dissolved on %2 already; correct what is left, if the volume is wrong.</source>
+            <translation>No se ha guardado nada: el lote %1 ya se disolvió el %2; corrija lo que queda si el volumen está mal.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is not in the book as dry; receive it as dry to note how it is dissolved.</source>
+            <translation>No se ha guardado nada: el lote %1 no consta como seco; recíbalo como seco para anotar cómo se disuelve.</translation>
+        </message>
+        <message>
+            <source>%1, aliquot %2</source>
+            <translation>%1, alícuota %2</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is divided into 1 to %2 aliquots, not %3.</source>
+            <translation>No se ha guardado nada: el lote %1 se divide en 1 a %2 alícuotas, no en %3.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: say in what the lot %1 is dissolved.</source>
+            <translation>No se ha guardado nada: indique en qué se disuelve el lote %1.</translation>
+        </message>
+        <message>
+            <source>as it was dissolved</source>
+            <translation>tal como se disolvió</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1 is an aliquot itself and is not divided further.</source>
+            <translation>No se ha guardado nada: %1 ya es una alícuota y no se divide más.</translation>
+        </message>
+        <message>
+            <source>%1: %2 aliquots</source>
+            <translation>%1: %2 alícuotas</translation>
+        </message>
+        <message>
+            <source>The lot %1 is there already (%2); nothing was stored.</source>
+            <translation>El lote %1 ya está ahí (%2); no se ha guardado nada.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since the note is blank: say what is to be kept.</source>
+            <translation>No se ha guardado nada, porque la nota está en blanco: indique qué debe conservarse.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: it keeps for 0 to %2 days, not %3; leave it out where nobody says.</source>
+            <translation>No se ha guardado nada del lote %1: se conserva de 0 a %2 días, no %3; omítalo si nadie lo dice.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: the day must not be one that is to come, nor one that does not exist.</source>
+            <translation>No se ha guardado nada del lote %1: el día no debe ser futuro ni inexistente.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is dry; note first in how much it was dissolved.</source>
+            <translation>No se ha guardado nada: el lote %1 está seco; anote primero en cuánto se disolvió.</translation>
+        </message>
+        <message>
+            <source>the place</source>
+            <translation>el lugar</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1.</source>
+            <translation>No se ha guardado nada: %1.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: a place has %2 to %3 °C, not %4.</source>
+            <translation>No se ha guardado nada del lote %1: un lugar tiene de %2 a %3 °C, no %4.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
+            <translation>No se ha guardado nada del lote %1: el lugar no puede tener al menos %2 y como máximo %3 °C; indique primero la más baja.</translation>
+        </message>
+        <message>
+            <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
+            <translation>El lote %1 no se ha guardado: su masa es mayor que 0 y como máximo %2 mg, no %3; omítala si la etiqueta no la dice.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -4790,6 +4894,116 @@
         <message>
             <source>lists %1 pieces; at most %2 are allowed</source>
             <translation>enumera %1 piezas; se admiten como máximo %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::LotOutlook</name>
+        <message>
+            <source>in use, dissolved</source>
+            <translation>en uso, disuelto</translation>
+        </message>
+        <message>
+            <source>in use</source>
+            <translation>en uso</translation>
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation>sin abrir</translation>
+        </message>
+        <message>
+            <source>open too long, was good until %1</source>
+            <translation>abierto demasiado tiempo, era válido hasta %1</translation>
+        </message>
+        <message>
+            <source>dissolved too long ago, was good until %1</source>
+            <translation>disuelto hace demasiado, era válido hasta %1</translation>
+        </message>
+        <message>
+            <source>stored too long, was good until %1</source>
+            <translation>guardado demasiado tiempo, era válido hasta %1</translation>
+        </message>
+        <message>
+            <source>what it was filled from was good until %1</source>
+            <translation>aquello de lo que se llenó era válido hasta %1</translation>
+        </message>
+        <message>
+            <source>expired on %1</source>
+            <translation>caducó el %1</translation>
+        </message>
+        <message>
+            <source>%1 (opened)</source>
+            <translation>%1 (abierto)</translation>
+        </message>
+        <message>
+            <source>%1 (dissolved)</source>
+            <translation>%1 (disuelto)</translation>
+        </message>
+        <message>
+            <source>%1 (as stored)</source>
+            <translation>%1 (así guardado)</translation>
+        </message>
+        <message>
+            <source>%1 (its source)</source>
+            <translation>%1 (su origen)</translation>
+        </message>
+        <message>
+            <source>used up</source>
+            <translation>agotado</translation>
+        </message>
+        <message>
+            <source>dry, not dissolved yet</source>
+            <translation>seco, aún sin disolver</translation>
+        </message>
+        <message>
+            <source>more taken than it held</source>
+            <translation>tomado más de lo que contenía</translation>
+        </message>
+        <message>
+            <source>good until tonight</source>
+            <translation>válido hasta esta noche</translation>
+        </message>
+        <message>
+            <source>good until %1</source>
+            <translation>válido hasta %1</translation>
+        </message>
+        <message>
+            <source>too little for a tube</source>
+            <translation>demasiado poco para un tubo</translation>
+        </message>
+        <message>
+            <source>low, enough for tubes: %1</source>
+            <translation>poco, alcanza para tubos: %1</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>%1, lot %2</source>
+            <translation>%1, lote %2</translation>
+        </message>
+        <message>
+            <source>%1: %2, and this run took from it on %3.</source>
+            <translation>%1: %2, y esta tanda tomó de él el %3.</translation>
+        </message>
+        <message>
+            <source>%1: good until %2; a repeat after that takes another.</source>
+            <translation>%1: válido hasta %2; una repetición posterior toma otro.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::LotPlace</name>
+        <message>
+            <source>%1, %2 to %3</source>
+            <translation>%1, %2 a %3</translation>
+        </message>
+        <message>
+            <source>%1, at most %2</source>
+            <translation>%1, como máximo %2</translation>
+        </message>
+        <message>
+            <source>%1, at least %2</source>
+            <translation>%1, al menos %2</translation>
         </message>
     </context>
     <context>
@@ -8847,6 +9061,85 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
     </context>
     <context>
+        <name>plateau::ui::LotKeepingForm</name>
+        <message>
+            <source>%1: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <translation>%1: indique días enteros, 0 para ese único día, o nada si nadie lo dice.</translation>
+        </message>
+        <message>
+            <source>&amp;In what</source>
+            <translation>&amp;En qué</translation>
+        </message>
+        <message>
+            <source>Number of ali&amp;quots</source>
+            <translation>&amp;Número de alícuotas</translation>
+        </message>
+        <message>
+            <source>&amp;Keeps dissolved (days)</source>
+            <translation>Se &amp;conserva disuelto (días)</translation>
+        </message>
+        <message>
+            <source>Once &amp;thawed (days)</source>
+            <translation>Una vez &amp;descongelado (días)</translation>
+        </message>
+        <message>
+            <source>&amp;Where it is kept</source>
+            <translation>&amp;Lugar donde se guarda</translation>
+        </message>
+        <message>
+            <source>Co&amp;ldest there (°C)</source>
+            <translation>Mí&amp;nima allí (°C)</translation>
+        </message>
+        <message>
+            <source>War&amp;mest there (°C)</source>
+            <translation>Má&amp;xima allí (°C)</translation>
+        </message>
+        <message>
+            <source>Empty where nobody says.</source>
+            <translation>Vacío si nadie lo dice.</translation>
+        </message>
+        <message>
+            <source>Empty where only the warmest counts, as in a freezer below −10 °C.</source>
+            <translation>Vacío si solo cuenta la máxima, como en un congelador por debajo de −10 °C.</translation>
+        </message>
+        <message>
+            <source>%1, lot %2 (%3 left)</source>
+            <translation>%1, lote %2 (quedan %3)</translation>
+        </message>
+        <message>
+            <source>&amp;Keep as stored (days)</source>
+            <translation>Así guardado se &amp;conserva (días)</translation>
+        </message>
+        <message>
+            <source>Say in what it was dissolved: choose a container, or key it, as water.</source>
+            <translation>Indique en qué se disolvió: elija un envase o escríbalo, por ejemplo agua.</translation>
+        </message>
+        <message>
+            <source>Keeps dissolved</source>
+            <translation>Se conserva disuelto</translation>
+        </message>
+        <message>
+            <source>Say how many aliquots there are: a whole number, 1 or more.</source>
+            <translation>Indique cuántas alícuotas hay: un número entero, 1 o más.</translation>
+        </message>
+        <message>
+            <source>Keep as stored</source>
+            <translation>Así guardado se conserva</translation>
+        </message>
+        <message>
+            <source>Once thawed</source>
+            <translation>Una vez descongelado</translation>
+        </message>
+        <message>
+            <source>Once thawed: give whole days, 1 or more, or nothing where nobody says.</source>
+            <translation>Una vez descongelado: indique días enteros, 1 o más, o nada si nadie lo dice.</translation>
+        </message>
+        <message>
+            <source>Say where it is kept, as freezer 2, upper drawer.</source>
+            <translation>Indique dónde se guarda, por ejemplo congelador 2, cajón superior.</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::LotLabelForm</name>
         <message>
             <source>&amp;Reagent</source>
@@ -8888,6 +9181,18 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>Keeps once opened: give whole days, 1 or more, or nothing where nobody says.</source>
             <translation>Se conserva una vez abierto: indique días enteros, 1 o más, o nada si nadie lo dice.</translation>
         </message>
+        <message>
+            <source>Keeps once d&amp;issolved (days)</source>
+            <translation>Se conserva d&amp;isuelto (días)</translation>
+        </message>
+        <message>
+            <source>Of what comes dry; 0: on that day only. Empty where nobody says.</source>
+            <translation>De lo que llega seco; 0: solo ese día. Vacío si nadie lo dice.</translation>
+        </message>
+        <message>
+            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <translation>Se conserva disuelto: indique días enteros, 0 para ese único día, o nada si nadie lo dice.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotView</name>
@@ -8898,10 +9203,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>left: %1</source>
             <translation>quedan: %1</translation>
-        </message>
-        <message>
-            <source>last good day: %1</source>
-            <translation>caducidad: %1</translation>
         </message>
         <message>
             <source>opened: %1</source>
@@ -9007,53 +9308,89 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>&amp;Store it</source>
             <translation>&amp;Guardar</translation>
         </message>
+        <message>
+            <source>dry: %1</source>
+            <translation>seco: %1</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>seco</translation>
+        </message>
+        <message>
+            <source>use by: %1</source>
+            <translation>usar hasta: %1</translation>
+        </message>
+        <message>
+            <source>the label says: %1</source>
+            <translation>la etiqueta dice: %1</translation>
+        </message>
+        <message>
+            <source>dissolved: %1, in %2</source>
+            <translation>disuelto: %1, en %2</translation>
+        </message>
+        <message>
+            <source>keeps once dissolved: %1 days</source>
+            <translation>se conserva disuelto: %1 días</translation>
+        </message>
+        <message>
+            <source>filled: %1</source>
+            <translation>llenado: %1</translation>
+        </message>
+        <message>
+            <source>keeps as stored: %1 days</source>
+            <translation>así guardado se conserva: %1 días</translation>
+        </message>
+        <message>
+            <source>kept: %1</source>
+            <translation>guardado: %1</translation>
+        </message>
+        <message>
+            <source>It is dry: its volume begins when it is dissolved.</source>
+            <translation>Está seco: su volumen empieza cuando se disuelve.</translation>
+        </message>
+        <message>
+            <source>It was dissolved</source>
+            <translation>Se disolvió</translation>
+        </message>
+        <message>
+            <source>It was opened or thawed</source>
+            <translation>Se abrió o se descongeló</translation>
+        </message>
+        <message>
+            <source>It was thrown away</source>
+            <translation>Se desechó</translation>
+        </message>
+        <message>
+            <source>It was divided into aliquots</source>
+            <translation>Se dividió en alícuotas</translation>
+        </message>
+        <message>
+            <source>It was put where it is kept</source>
+            <translation>Se puso donde se guarda</translation>
+        </message>
+        <message>
+            <source>There is something to note of it</source>
+            <translation>Hay algo que anotar</translation>
+        </message>
+        <message>
+            <source>Sol&amp;ution (mL)</source>
+            <translation>Disol&amp;ución (mL)</translation>
+        </message>
+        <message>
+            <source>Vol&amp;ume of each (mL)</source>
+            <translation>Vol&amp;umen de cada una (mL)</translation>
+        </message>
+        <message>
+            <source>Not&amp;e (may be empty)</source>
+            <translation>N&amp;ota (puede quedar vacía)</translation>
+        </message>
+        <message>
+            <source>Not&amp;e</source>
+            <translation>N&amp;ota</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
-        <message>
-            <source>more taken than it held</source>
-            <translation>tomado más de lo que contenía</translation>
-        </message>
-        <message>
-            <source>used up</source>
-            <translation>agotado</translation>
-        </message>
-        <message>
-            <source>expired on %1</source>
-            <translation>caducó el %1</translation>
-        </message>
-        <message>
-            <source>open too long, was good until %1</source>
-            <translation>abierto demasiado tiempo, era válido hasta %1</translation>
-        </message>
-        <message>
-            <source>good until tonight</source>
-            <translation>válido hasta esta noche</translation>
-        </message>
-        <message>
-            <source>good until %1</source>
-            <translation>válido hasta %1</translation>
-        </message>
-        <message>
-            <source>too little for a tube</source>
-            <translation>demasiado poco para un tubo</translation>
-        </message>
-        <message>
-            <source>low, enough for tubes: %1</source>
-            <translation>poco, alcanza para tubos: %1</translation>
-        </message>
-        <message>
-            <source>; </source>
-            <translation>; </translation>
-        </message>
-        <message>
-            <source>in use</source>
-            <translation>en uso</translation>
-        </message>
-        <message>
-            <source>not opened</source>
-            <translation>sin abrir</translation>
-        </message>
         <message>
             <source>Key the day as 2026-12-31.</source>
             <translation>Introduzca el día como 2026-12-31.</translation>
@@ -9078,6 +9415,38 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>corrected to what was found</source>
             <translation>corregido a lo hallado</translation>
         </message>
+        <message>
+            <source>received dry</source>
+            <translation>recibido seco</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>abierto</translation>
+        </message>
+        <message>
+            <source>dissolved</source>
+            <translation>disuelto</translation>
+        </message>
+        <message>
+            <source>taken to dissolve</source>
+            <translation>tomado para disolver</translation>
+        </message>
+        <message>
+            <source>divided</source>
+            <translation>dividido</translation>
+        </message>
+        <message>
+            <source>filled</source>
+            <translation>llenado</translation>
+        </message>
+        <message>
+            <source>put where it is kept</source>
+            <translation>puesto en su lugar</translation>
+        </message>
+        <message>
+            <source>noted</source>
+            <translation>anotado</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotsModel</name>
@@ -9098,16 +9467,16 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Queda</translation>
         </message>
         <message>
-            <source>Last good day</source>
-            <translation>Caducidad</translation>
+            <source>dry</source>
+            <translation>seco</translation>
         </message>
         <message>
-            <source>Opened</source>
-            <translation>Abierto</translation>
+            <source>Use by</source>
+            <translation>Usar hasta</translation>
         </message>
         <message>
-            <source>Opened, good until</source>
-            <translation>Abierto, válido hasta</translation>
+            <source>Kept</source>
+            <translation>Lugar</translation>
         </message>
     </context>
     <context>
@@ -9191,6 +9560,30 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>%1 was written: every run that took from it, a row for each result.</source>
             <translation>%1 se ha escrito: cada tanda que tomó de él, una fila por resultado.</translation>
+        </message>
+        <message>
+            <source>Dissolved: %1 of it now.</source>
+            <translation>Disuelto: ahora hay %1.</translation>
+        </message>
+        <message>
+            <source>Divided. Its aliquots are containers of their own in the list: %1, of %2 each.</source>
+            <translation>Dividido. Sus alícuotas son envases propios de la lista: %1, de %2 cada una.</translation>
+        </message>
+        <message>
+            <source>Noted: it is kept in %1.</source>
+            <translation>Anotado: se guarda en %1.</translation>
+        </message>
+        <message>
+            <source>Noted; the ledger keeps it.</source>
+            <translation>Anotado; los movimientos lo conservan.</translation>
+        </message>
+        <message>
+            <source>Thrown away.</source>
+            <translation>Desechado.</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>seco</translation>
         </message>
     </context>
     <context>
@@ -11890,6 +12283,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Thrown away: it is not offered any more; the runs that used it keep it.</source>
             <translation>Desechado: ya no se propone; las tandas que lo usaron lo conservan.</translation>
         </message>
+        <message>
+            <source>Recovery over its life, of all of this substance</source>
+            <translation>Recuperación a lo largo de su vida, de todo lo de esta sustancia</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::Printing</name>
@@ -12298,6 +12695,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>State</source>
             <translation>Estado</translation>
         </message>
+        <message>
+            <source>; good until %1</source>
+            <translation>; válido hasta %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -12324,6 +12725,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Say how much is in it, in mL.</source>
             <translation>Indique cuánto contiene, en mL.</translation>
+        </message>
+        <message>
+            <source>It is dr&amp;y and will be dissolved</source>
+            <translation>Está se&amp;co y se disolverá</translation>
+        </message>
+        <message>
+            <source>&amp;Mass in it (mg, may be empty)</source>
+            <translation>&amp;Masa que contiene (mg, puede quedar vacía)</translation>
         </message>
     </context>
     <context>
@@ -13507,8 +13916,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::ReviewPage</name>
         <message>
-            <source>Equipment that failed its check or is late with it</source>
-            <translation>Equipos que no superaron su comprobación o la tienen vencida</translation>
+            <source>Equipment and lots that the run was made with</source>
+            <translation>Equipos y lotes con los que se hizo la tanda</translation>
         </message>
     </context>
     <context>
@@ -16344,6 +16753,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Tubes</source>
             <translation>Tubos</translation>
+        </message>
+        <message>
+            <source>By way of</source>
+            <translation>A través de</translation>
         </message>
     </context>
     <context>

@@ -4514,6 +4514,110 @@
             <source>Reading %1 of tube %2 was not stored: nothing was added before it, from which the minutes of a series could count.</source>
             <translation>La lecture %1 du tube %2 n’a pas été enregistrée : rien n’a été ajouté avant elle à partir de quoi compter les minutes d’une suite.</translation>
         </message>
+        <message>
+            <source>The notebook %1 was removed, moved or replaced while it was open; nothing of this step was stored: put the file back where it was, or close the program and open the notebook where it is now.</source>
+            <translation>Le cahier %1 a été retiré, déplacé ou remplacé pendant qu’il était ouvert ; rien de cette étape n’a été enregistré : remettez le fichier où il était, ou fermez le programme et ouvrez le cahier là où il est maintenant.</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1 ; %2</translation>
+        </message>
+        <message>
+            <source>on %1</source>
+            <translation>le %1</translation>
+        </message>
+        <message>
+            <source>in %1</source>
+            <translation>dans %1</translation>
+        </message>
+        <message>
+            <source>aliquots: %1, of %2 each</source>
+            <translation>aliquotes : %1, de %2 chacune</translation>
+        </message>
+        <message>
+            <source>from %1</source>
+            <translation>de %1</translation>
+        </message>
+        <message>
+            <source>from %1, keeps as stored: %2 days</source>
+            <translation>de %1, conservation ainsi : %2 jours</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 was opened on %2, so that this cannot have been on %3.</source>
+            <translation>Rien n’a été enregistré : le lot %1 a été ouvert le %2, cela ne peut donc pas avoir été le %3.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 was dissolved on %2 already; correct what is left, if the volume is wrong.</source>
+            <translation>Rien n’a été enregistré : le lot %1 a déjà été dissous le %2 ; corrigez le reste si le volume est faux.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is not in the book as dry; receive it as dry to note how it is dissolved.</source>
+            <translation>Rien n’a été enregistré : le lot %1 n’est pas noté comme sec ; réceptionnez-le sec pour noter comment il est dissous.</translation>
+        </message>
+        <message>
+            <source>%1, aliquot %2</source>
+            <translation>%1, aliquote %2</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is divided into 1 to %2 aliquots, not %3.</source>
+            <translation>Rien n’a été enregistré : le lot %1 se divise en 1 à %2 aliquotes, pas %3.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: say in what the lot %1 is dissolved.</source>
+            <translation>Rien n’a été enregistré : indiquez dans quoi le lot %1 est dissous.</translation>
+        </message>
+        <message>
+            <source>as it was dissolved</source>
+            <translation>tel que dissous</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1 is an aliquot itself and is not divided further.</source>
+            <translation>Rien n’a été enregistré : %1 est déjà une aliquote et ne se divise plus.</translation>
+        </message>
+        <message>
+            <source>%1: %2 aliquots</source>
+            <translation>%1 : %2 aliquotes</translation>
+        </message>
+        <message>
+            <source>The lot %1 is there already (%2); nothing was stored.</source>
+            <translation>Le lot %1 y est déjà (%2) ; rien n’a été enregistré.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored, since the note is blank: say what is to be kept.</source>
+            <translation>Rien n’a été enregistré, car la note est vide : indiquez ce qu’il faut garder.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: it keeps for 0 to %2 days, not %3; leave it out where nobody says.</source>
+            <translation>Rien n’a été enregistré du lot %1 : il se conserve 0 à %2 jours, pas %3 ; omettez-le si personne ne l’indique.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: the day must not be one that is to come, nor one that does not exist.</source>
+            <translation>Rien n’a été enregistré du lot %1 : le jour ne doit être ni à venir, ni inexistant.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is dry; note first in how much it was dissolved.</source>
+            <translation>Rien n’a été enregistré : le lot %1 est sec ; notez d’abord dans combien il a été dissous.</translation>
+        </message>
+        <message>
+            <source>the place</source>
+            <translation>l’endroit</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: %1.</source>
+            <translation>Rien n’a été enregistré : %1.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: a place has %2 to %3 °C, not %4.</source>
+            <translation>Rien n’a été enregistré du lot %1 : un endroit a %2 à %3 °C, pas %4.</translation>
+        </message>
+        <message>
+            <source>Nothing was stored of the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
+            <translation>Rien n’a été enregistré du lot %1 : l’endroit ne peut pas avoir au moins %2 et au plus %3 °C ; donnez d’abord la plus basse.</translation>
+        </message>
+        <message>
+            <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
+            <translation>Le lot %1 n’a pas été enregistré : sa masse est supérieure à 0 et d’au plus %2 mg, pas %3 ; omettez-la si l’étiquette n’en dit rien.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -4790,6 +4894,116 @@
         <message>
             <source>lists %1 pieces; at most %2 are allowed</source>
             <translation>énumère %1 pièces ; %2 au plus sont permises</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::LotOutlook</name>
+        <message>
+            <source>in use, dissolved</source>
+            <translation>en usage, dissous</translation>
+        </message>
+        <message>
+            <source>in use</source>
+            <translation>en usage</translation>
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation>non ouvert</translation>
+        </message>
+        <message>
+            <source>open too long, was good until %1</source>
+            <translation>ouvert trop longtemps, était bon jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>dissolved too long ago, was good until %1</source>
+            <translation>dissous il y a trop longtemps, était bon jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>stored too long, was good until %1</source>
+            <translation>stocké trop longtemps, était bon jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>what it was filled from was good until %1</source>
+            <translation>ce dont il a été rempli était bon jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>expired on %1</source>
+            <translation>périmé le %1</translation>
+        </message>
+        <message>
+            <source>%1 (opened)</source>
+            <translation>%1 (ouvert)</translation>
+        </message>
+        <message>
+            <source>%1 (dissolved)</source>
+            <translation>%1 (dissous)</translation>
+        </message>
+        <message>
+            <source>%1 (as stored)</source>
+            <translation>%1 (ainsi stocké)</translation>
+        </message>
+        <message>
+            <source>%1 (its source)</source>
+            <translation>%1 (son origine)</translation>
+        </message>
+        <message>
+            <source>used up</source>
+            <translation>épuisé</translation>
+        </message>
+        <message>
+            <source>dry, not dissolved yet</source>
+            <translation>sec, pas encore dissous</translation>
+        </message>
+        <message>
+            <source>more taken than it held</source>
+            <translation>prélevé plus qu’il ne contenait</translation>
+        </message>
+        <message>
+            <source>good until tonight</source>
+            <translation>bon jusqu’à ce soir</translation>
+        </message>
+        <message>
+            <source>good until %1</source>
+            <translation>bon jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>too little for a tube</source>
+            <translation>trop peu pour un tube</translation>
+        </message>
+        <message>
+            <source>low, enough for tubes: %1</source>
+            <translation>presque vide, suffit pour tubes : %1</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>%1, lot %2</source>
+            <translation>%1, lot %2</translation>
+        </message>
+        <message>
+            <source>%1: %2, and this run took from it on %3.</source>
+            <translation>%1 : %2, et cette série y a puisé le %3.</translation>
+        </message>
+        <message>
+            <source>%1: good until %2; a repeat after that takes another.</source>
+            <translation>%1 : bon jusqu’au %2 ; une répétition après cela en prend un autre.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::planning::LotPlace</name>
+        <message>
+            <source>%1, %2 to %3</source>
+            <translation>%1, %2 à %3</translation>
+        </message>
+        <message>
+            <source>%1, at most %2</source>
+            <translation>%1, au plus %2</translation>
+        </message>
+        <message>
+            <source>%1, at least %2</source>
+            <translation>%1, au moins %2</translation>
         </message>
     </context>
     <context>
@@ -8847,6 +9061,85 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
     </context>
     <context>
+        <name>plateau::ui::LotKeepingForm</name>
+        <message>
+            <source>%1: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <translation>%1 : donnez des jours entiers, 0 pour ce seul jour, ou rien si personne ne l’indique.</translation>
+        </message>
+        <message>
+            <source>&amp;In what</source>
+            <translation>Dans &amp;quoi</translation>
+        </message>
+        <message>
+            <source>Number of ali&amp;quots</source>
+            <translation>&amp;Nombre d’aliquotes</translation>
+        </message>
+        <message>
+            <source>&amp;Keeps dissolved (days)</source>
+            <translation>&amp;Conservation dissous (jours)</translation>
+        </message>
+        <message>
+            <source>Once &amp;thawed (days)</source>
+            <translation>Une fois &amp;décongelé (jours)</translation>
+        </message>
+        <message>
+            <source>&amp;Where it is kept</source>
+            <translation>&amp;Lieu de stockage</translation>
+        </message>
+        <message>
+            <source>Co&amp;ldest there (°C)</source>
+            <translation>Mi&amp;nimum là (°C)</translation>
+        </message>
+        <message>
+            <source>War&amp;mest there (°C)</source>
+            <translation>Ma&amp;ximum là (°C)</translation>
+        </message>
+        <message>
+            <source>Empty where nobody says.</source>
+            <translation>Vide si personne ne l’indique.</translation>
+        </message>
+        <message>
+            <source>Empty where only the warmest counts, as in a freezer below −10 °C.</source>
+            <translation>Vide si seul le maximum compte, comme dans un congélateur sous −10 °C.</translation>
+        </message>
+        <message>
+            <source>%1, lot %2 (%3 left)</source>
+            <translation>%1, lot %2 (reste %3)</translation>
+        </message>
+        <message>
+            <source>&amp;Keep as stored (days)</source>
+            <translation>&amp;Conservation ainsi stocké (jours)</translation>
+        </message>
+        <message>
+            <source>Say in what it was dissolved: choose a container, or key it, as water.</source>
+            <translation>Indiquez dans quoi il a été dissous : choisissez un flacon, ou saisissez-le, par exemple eau.</translation>
+        </message>
+        <message>
+            <source>Keeps dissolved</source>
+            <translation>Conservation dissous</translation>
+        </message>
+        <message>
+            <source>Say how many aliquots there are: a whole number, 1 or more.</source>
+            <translation>Indiquez combien d’aliquotes il y a : un nombre entier, 1 ou plus.</translation>
+        </message>
+        <message>
+            <source>Keep as stored</source>
+            <translation>Conservation ainsi stocké</translation>
+        </message>
+        <message>
+            <source>Once thawed</source>
+            <translation>Une fois décongelé</translation>
+        </message>
+        <message>
+            <source>Once thawed: give whole days, 1 or more, or nothing where nobody says.</source>
+            <translation>Une fois décongelé : donnez des jours entiers, 1 ou plus, ou rien si personne ne l’indique.</translation>
+        </message>
+        <message>
+            <source>Say where it is kept, as freezer 2, upper drawer.</source>
+            <translation>Indiquez où il est gardé, par exemple congélateur 2, tiroir du haut.</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::LotLabelForm</name>
         <message>
             <source>&amp;Reagent</source>
@@ -8888,6 +9181,18 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>Keeps once opened: give whole days, 1 or more, or nothing where nobody says.</source>
             <translation>Conservation après ouverture : donnez des jours entiers, 1 ou plus, ou rien si personne ne l’indique.</translation>
         </message>
+        <message>
+            <source>Keeps once d&amp;issolved (days)</source>
+            <translation>Conservation d&amp;issous (jours)</translation>
+        </message>
+        <message>
+            <source>Of what comes dry; 0: on that day only. Empty where nobody says.</source>
+            <translation>Pour ce qui arrive sec ; 0 : ce seul jour. Vide si personne ne l’indique.</translation>
+        </message>
+        <message>
+            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <translation>Conservation dissous : donnez des jours entiers, 0 pour ce seul jour, ou rien si personne ne l’indique.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotView</name>
@@ -8898,10 +9203,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>left: %1</source>
             <translation>reste : %1</translation>
-        </message>
-        <message>
-            <source>last good day: %1</source>
-            <translation>dernier jour de validité : %1</translation>
         </message>
         <message>
             <source>opened: %1</source>
@@ -9007,53 +9308,89 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>&amp;Store it</source>
             <translation>&amp;Enregistrer</translation>
         </message>
+        <message>
+            <source>dry: %1</source>
+            <translation>sec : %1</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>sec</translation>
+        </message>
+        <message>
+            <source>use by: %1</source>
+            <translation>à utiliser avant fin : %1</translation>
+        </message>
+        <message>
+            <source>the label says: %1</source>
+            <translation>l’étiquette dit : %1</translation>
+        </message>
+        <message>
+            <source>dissolved: %1, in %2</source>
+            <translation>dissous : %1, dans %2</translation>
+        </message>
+        <message>
+            <source>keeps once dissolved: %1 days</source>
+            <translation>conservation dissous : %1 jours</translation>
+        </message>
+        <message>
+            <source>filled: %1</source>
+            <translation>rempli : %1</translation>
+        </message>
+        <message>
+            <source>keeps as stored: %1 days</source>
+            <translation>conservation ainsi stocké : %1 jours</translation>
+        </message>
+        <message>
+            <source>kept: %1</source>
+            <translation>gardé : %1</translation>
+        </message>
+        <message>
+            <source>It is dry: its volume begins when it is dissolved.</source>
+            <translation>Il est sec : son volume commence quand il est dissous.</translation>
+        </message>
+        <message>
+            <source>It was dissolved</source>
+            <translation>Il a été dissous</translation>
+        </message>
+        <message>
+            <source>It was opened or thawed</source>
+            <translation>Il a été ouvert ou décongelé</translation>
+        </message>
+        <message>
+            <source>It was thrown away</source>
+            <translation>Il a été jeté</translation>
+        </message>
+        <message>
+            <source>It was divided into aliquots</source>
+            <translation>Il a été divisé en aliquotes</translation>
+        </message>
+        <message>
+            <source>It was put where it is kept</source>
+            <translation>Il a été mis là où il est gardé</translation>
+        </message>
+        <message>
+            <source>There is something to note of it</source>
+            <translation>Il y a quelque chose à noter</translation>
+        </message>
+        <message>
+            <source>Sol&amp;ution (mL)</source>
+            <translation>Sol&amp;ution (mL)</translation>
+        </message>
+        <message>
+            <source>Vol&amp;ume of each (mL)</source>
+            <translation>Vol&amp;ume de chacune (mL)</translation>
+        </message>
+        <message>
+            <source>Not&amp;e (may be empty)</source>
+            <translation>Not&amp;e (peut rester vide)</translation>
+        </message>
+        <message>
+            <source>Not&amp;e</source>
+            <translation>Not&amp;e</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
-        <message>
-            <source>more taken than it held</source>
-            <translation>prélevé plus qu’il ne contenait</translation>
-        </message>
-        <message>
-            <source>used up</source>
-            <translation>épuisé</translation>
-        </message>
-        <message>
-            <source>expired on %1</source>
-            <translation>périmé le %1</translation>
-        </message>
-        <message>
-            <source>open too long, was good until %1</source>
-            <translation>ouvert trop longtemps, était bon jusqu’au %1</translation>
-        </message>
-        <message>
-            <source>good until tonight</source>
-            <translation>bon jusqu’à ce soir</translation>
-        </message>
-        <message>
-            <source>good until %1</source>
-            <translation>bon jusqu’au %1</translation>
-        </message>
-        <message>
-            <source>too little for a tube</source>
-            <translation>trop peu pour un tube</translation>
-        </message>
-        <message>
-            <source>low, enough for tubes: %1</source>
-            <translation>presque vide, suffit pour tubes : %1</translation>
-        </message>
-        <message>
-            <source>; </source>
-            <translation>; </translation>
-        </message>
-        <message>
-            <source>in use</source>
-            <translation>en usage</translation>
-        </message>
-        <message>
-            <source>not opened</source>
-            <translation>non ouvert</translation>
-        </message>
         <message>
             <source>Key the day as 2026-12-31.</source>
             <translation>Saisissez le jour comme 2026-12-31.</translation>
@@ -9078,6 +9415,38 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>corrected to what was found</source>
             <translation>corrigé selon ce qui a été trouvé</translation>
         </message>
+        <message>
+            <source>received dry</source>
+            <translation>réceptionné sec</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>ouvert</translation>
+        </message>
+        <message>
+            <source>dissolved</source>
+            <translation>dissous</translation>
+        </message>
+        <message>
+            <source>taken to dissolve</source>
+            <translation>pris pour dissoudre</translation>
+        </message>
+        <message>
+            <source>divided</source>
+            <translation>divisé</translation>
+        </message>
+        <message>
+            <source>filled</source>
+            <translation>rempli</translation>
+        </message>
+        <message>
+            <source>put where it is kept</source>
+            <translation>mis à sa place</translation>
+        </message>
+        <message>
+            <source>noted</source>
+            <translation>noté</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotsModel</name>
@@ -9098,16 +9467,16 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Reste</translation>
         </message>
         <message>
-            <source>Last good day</source>
-            <translation>Dernier jour de validité</translation>
+            <source>dry</source>
+            <translation>sec</translation>
         </message>
         <message>
-            <source>Opened</source>
-            <translation>Ouvert</translation>
+            <source>Use by</source>
+            <translation>À utiliser jusqu’au</translation>
         </message>
         <message>
-            <source>Opened, good until</source>
-            <translation>Ouvert, bon jusqu’au</translation>
+            <source>Kept</source>
+            <translation>Lieu</translation>
         </message>
     </context>
     <context>
@@ -9191,6 +9560,30 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>%1 was written: every run that took from it, a row for each result.</source>
             <translation>%1 a été écrit : chaque série qui y a puisé, une ligne par résultat.</translation>
+        </message>
+        <message>
+            <source>Dissolved: %1 of it now.</source>
+            <translation>Dissous : il y en a maintenant %1.</translation>
+        </message>
+        <message>
+            <source>Divided. Its aliquots are containers of their own in the list: %1, of %2 each.</source>
+            <translation>Divisé. Ses aliquotes sont des flacons à part dans la liste : %1, de %2 chacune.</translation>
+        </message>
+        <message>
+            <source>Noted: it is kept in %1.</source>
+            <translation>Noté : il est gardé dans %1.</translation>
+        </message>
+        <message>
+            <source>Noted; the ledger keeps it.</source>
+            <translation>Noté ; le journal le garde.</translation>
+        </message>
+        <message>
+            <source>Thrown away.</source>
+            <translation>Jeté.</translation>
+        </message>
+        <message>
+            <source>dry</source>
+            <translation>sec</translation>
         </message>
     </context>
     <context>
@@ -11890,6 +12283,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Thrown away: it is not offered any more; the runs that used it keep it.</source>
             <translation>Jeté : il n’est plus proposé ; les séries qui l’ont employé le gardent.</translation>
         </message>
+        <message>
+            <source>Recovery over its life, of all of this substance</source>
+            <translation>Récupération au cours de la vie, de tout ce qui vient de cette substance</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::Printing</name>
@@ -12298,6 +12695,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>State</source>
             <translation>État</translation>
         </message>
+        <message>
+            <source>; good until %1</source>
+            <translation>; bon jusqu’au %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
@@ -12324,6 +12725,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Say how much is in it, in mL.</source>
             <translation>Indiquez combien il contient, en mL.</translation>
+        </message>
+        <message>
+            <source>It is dr&amp;y and will be dissolved</source>
+            <translation>Il est &amp;sec et sera dissous</translation>
+        </message>
+        <message>
+            <source>&amp;Mass in it (mg, may be empty)</source>
+            <translation>&amp;Masse contenue (mg, peut rester vide)</translation>
         </message>
     </context>
     <context>
@@ -13507,8 +13916,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::ReviewPage</name>
         <message>
-            <source>Equipment that failed its check or is late with it</source>
-            <translation>Équipement dont la vérification a échoué ou est en retard</translation>
+            <source>Equipment and lots that the run was made with</source>
+            <translation>Appareils et lots avec lesquels la série a été faite</translation>
         </message>
     </context>
     <context>
@@ -16344,6 +16753,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Tubes</source>
             <translation>Tubes</translation>
+        </message>
+        <message>
+            <source>By way of</source>
+            <translation>Par</translation>
         </message>
     </context>
     <context>
