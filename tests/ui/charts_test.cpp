@@ -4,10 +4,10 @@
 #include "tests/support/print.h"
 #include "ui/charts/chartexport.h"
 #include "ui/charts/chartview.h"
-#include "ui/shared/losspanel.h"
 #include "ui/charts/panelpicture.h"
 #include "ui/charts/pointpanel.h"
 #include "ui/charts/settingsform.h"
+#include "ui/shared/losspanel.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/theme.h"
 

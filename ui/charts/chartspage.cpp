@@ -6,12 +6,12 @@
 #include "core/evaluation/format.h"
 #include "ui/charts/chartexport.h"
 #include "ui/charts/chartview.h"
-#include "ui/shared/losspanel.h"
 #include "ui/charts/pointpanel.h"
 #include "ui/charts/settingsform.h"
 #include "ui/charts/subjectform.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/losspanel.h"
 #include "ui/shared/sentencelist.h"
 #include "ui/shared/widgets.h"
 

@@ -3,10 +3,10 @@
 #include "ui/charts/chartspage.h"
 
 #include "ui/charts/chartview.h"
-#include "ui/shared/losspanel.h"
 #include "ui/charts/pointpanel.h"
 #include "ui/charts/settingsform.h"
 #include "ui/charts/subjectform.h"
+#include "ui/shared/losspanel.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/sentencelist.h"
 #include "ui/shared/widgets.h"
