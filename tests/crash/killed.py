@@ -24,7 +24,7 @@ from pathlib import Path
 
 # A notebook is begun anew after so many kills, so that those of young ones count as well.
 KILLS_A_NOTEBOOK = 40
-AT_MOST_S = 60.0
+AT_MOST_S = 240.0
 # Of one start of the machine, moments are exact but for rounding.
 TIMER_TOLERANCE_MS = 2
 
