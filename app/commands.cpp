@@ -113,7 +113,8 @@ QString usage()
 {
     return CommandsWords::tr(
         "Usage:\n"
-        "  plateau [--notebook FILE | --demo]      open the window\n"
+        "  plateau [--notebook FILE | --demo] [FILE]  open the window, with a run or method file, or with a "
+        "notebook\n"
         "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"
         "      [--with OTHER.json] ...             and what its method derives from other runs of its "
         "samples\n"
@@ -154,7 +155,9 @@ QString usage()
         "      [--seed NUMBER] [--until DAY]       the same seed and last day give the same runs\n"
         "  plateau --version | --help\n"
         "\n"
-        "--notebook FILE names the notebook; without it, one in the user's data directory is used.\n"
+        "--notebook FILE names the notebook; without it, the one that was chosen at the first start is "
+        "used.\n"
+        "A notebook that a window has open already is shown in that window.\n"
         "--demo opens a fresh copy of the sample notebook, which is thrown away at the end.\n"
         "-- ends options.\n"
         "\n"

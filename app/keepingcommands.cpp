@@ -7,10 +7,10 @@
 #include "core/assay/label.h"
 #include "core/notebook/importfolder.h"
 #include "core/notebook/notebook.h"
+#include "ui/shared/userfolders.h"
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QStandardPaths>
 
 namespace plateau::app {
 
@@ -57,7 +57,7 @@ int backUpNotebook(const QStringList &operands)
         return wrongUse(KeepingcommandsWords::tr(
             "backup takes a notebook, and the folder that backups are kept in: plateau "
             "backup NOTEBOOK [FOLDER]"));
-    const QString root = operands.value(1, usualBackupRoot());
+    const QString root = operands.value(1, ui::usualBackupRoot());
     return withNotebook(operands[0], [&](const notebook::Notebook &notebook) {
         const notebook::BackupMade made = notebook.keeping().backUp(root);
         return KeepingcommandsWords::tr("%1; %2").arg(QDir::toNativeSeparators(made.backup.path),
@@ -104,11 +104,6 @@ int importExport(const QString &notebook, const QString &folder)
     } catch (const notebook::Failure &failure) {
         return unusableNotebook(folder, failure);
     }
-}
-
-QString usualBackupRoot()
-{
-    return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/plateau/backups"_s;
 }
 
 } // namespace plateau::app

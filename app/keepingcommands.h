@@ -15,7 +15,4 @@ int archiveNotebook(const QStringList &operands);
 /// `plateau import NOTEBOOK FOLDER`, where the folder is an export.
 int importExport(const QString &notebook, const QString &folder);
 
-/// Where backups go unless somebody says otherwise.
-QString usualBackupRoot();
-
 } // namespace plateau::app

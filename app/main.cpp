@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "app/commands.h"
 #include "app/console.h"
+#include "app/programlog.h"
 #include "app/translation.h"
 #include "app/window.h"
+#include "ui/shared/userfolders.h"
 
 #include <QApplication>
 #include <QCoreApplication>
+#include <QSettings>
 
 #include <cstdlib>
 #include <cstring>
@@ -20,6 +23,8 @@ void nameApplication()
 {
     QCoreApplication::setApplicationName(u"plateau"_s);
     QCoreApplication::setApplicationVersion(u"" PLATEAU_VERSION ""_s);
+    QGuiApplication::setDesktopFileName(u"" PLATEAU_APPLICATION_ID ""_s);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, plateau::ui::configRoot());
 }
 
 /// Fonts need an application with a screen, be it none: its remarks about the missing desktop are nobody's
@@ -88,6 +93,7 @@ int main(int argc, char **argv)
     const QtMessageHandler usual = qInstallMessageHandler(endWithoutDisplay);
     QApplication application(argc, argv);
     qInstallMessageHandler(usual);
+    plateau::app::keepLog();
     plateau::app::installTranslations();
     return plateau::app::runWindow(*options);
 }

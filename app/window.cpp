@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "app/window.h"
 
+#include "app/chosennotebook.h"
 #include "app/commands.h"
 #include "app/console.h"
+#include "app/firstrun.h"
+#include "app/onewindow.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
 #include "core/notebook/notebook.h"
@@ -11,16 +14,18 @@
 
 #include <QApplication>
 #include <QDeadlineTimer>
-#include <QDir>
+#include <QFile>
+#include <QFileInfo>
 #include <QFontMetrics>
 #include <QMessageBox>
 #include <QPalette>
 #include <QPixmap>
+#include <QSettings>
 #include <QSplashScreen>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QWindow>
 
+#include <algorithm>
 #include <array>
 #include <memory>
 
@@ -46,31 +51,55 @@ std::optional<WindowOptions> refuse(const QString &sentence)
     return std::nullopt;
 }
 
-QString defaultNotebook()
+/// By its ending, or by what every SQLite file begins with.
+bool isNotebookFile(const QString &path)
 {
-    const QString folder =
-        QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/plateau"_s;
-    QDir().mkpath(folder);
-    return folder + u"/notebook.plateau"_s;
+    if (path.endsWith(".plateau"_L1))
+        return true;
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) && file.read(15) == "SQLite format 3";
 }
 
-int showWindow(const QString &path, const QString &mark = {})
+/// What the window begins with.
+struct Beginning {
+    QString notebook;
+    /// A run or method file; or empty.
+    QString file;
+    QString person;
+    /// What the title calls a notebook that is thrown away.
+    QString mark;
+};
+
+int showWindow(const Beginning &beginning)
 {
     try {
-        const auto opened = notebook::Notebook::openOrCreate(path);
+        const auto opened = notebook::Notebook::openOrCreate(beginning.notebook);
         ui::MainWindow window(*opened, installedMethods());
-        if (!mark.isEmpty())
-            window.setNotebookName(mark);
+        OneWindow calls;
+        QObject::connect(&calls, &OneWindow::called, &window, [&window](const QString &file) {
+            window.comeForward();
+            if (!file.isEmpty())
+                window.openFile(file);
+        });
+        if (!beginning.person.isEmpty())
+            window.setPerson(beginning.person);
+        if (!beginning.mark.isEmpty())
+            window.setNotebookName(beginning.mark);
         window.show();
-        if (mark.isEmpty()) // what is thrown away is not kept either
+        if (beginning.mark.isEmpty()) { // what is thrown away is neither kept nor called
             window.keepBackups();
+            if (!calls.listen(beginning.notebook))
+                qWarning("a second start cannot reach this window");
+        }
+        if (!beginning.file.isEmpty())
+            window.openFile(beginning.file);
         return QApplication::exec();
     } catch (const notebook::Failure &failure) {
-        writeError(u"%1: %2"_s.arg(path, failure.sentence()));
+        writeError(u"%1: %2"_s.arg(beginning.notebook, failure.sentence()));
         QMessageBox box(QMessageBox::Critical, WindowWords::tr("Notebook"), failure.sentence(),
                         QMessageBox::Close);
         box.setTextFormat(Qt::PlainText);
-        box.setInformativeText(path);
+        box.setInformativeText(beginning.notebook);
         box.setDetailedText(failure.details());
         box.exec();
         return Unusable;
@@ -97,7 +126,7 @@ std::unique_ptr<QSplashScreen> sayWhatIsMade()
     return waiting;
 }
 
-int showDemo()
+int showDemo(const QString &file)
 {
     QTemporaryDir folder;
     const QString path = folder.filePath(u"sample.plateau"_s);
@@ -108,10 +137,33 @@ int showDemo()
         writeError(u"%1: %2"_s.arg(path, failure.sentence()));
         return Unusable;
     }
-    return showWindow(
-        path, WindowWords::tr("sample notebook, a copy that is thrown away; everybody in it signs with "
-                              "the passphrase %1")
-                  .arg(sampledata::samplePassphrase()));
+    const QString mark =
+        WindowWords::tr("sample notebook, a copy that is thrown away; everybody in it signs with "
+                        "the passphrase %1")
+            .arg(sampledata::samplePassphrase());
+    return showWindow({path, file, {}, mark});
+}
+
+/// Of a start that names no notebook.
+int showChosenNotebook(const QString &file)
+{
+    QSettings settings(QSettings::IniFormat, QSettings::UserScope, u"plateau"_s, u"plateau"_s);
+    const QString chosen = chosenNotebook(settings);
+    if (OneWindow::handOver(chosen, file))
+        return Sound;
+    if (QFileInfo::exists(chosen))
+        return showWindow({chosen, file, {}, {}});
+    const QString missing = settings.contains(u"notebook/file"_s) ? chosen : QString();
+    const std::optional<FirstRun> first = beginFirstRun(missing);
+    if (!first)
+        return Sound;
+    if (first->isSample)
+        return showDemo(file);
+    if (!chooseNotebook(settings, first->notebook))
+        qWarning("the choice of the notebook could not be kept");
+    if (OneWindow::handOver(first->notebook, file))
+        return Sound;
+    return showWindow({first->notebook, file, first->person, {}});
 }
 
 } // namespace
@@ -119,21 +171,34 @@ int showDemo()
 std::optional<WindowOptions> windowOptions(const QStringList &words)
 {
     WindowOptions options;
+    bool endsOptions = false;
     for (qsizetype i = 0; i < words.size(); ++i) {
         const QString &word = words[i];
-        if (word == "--demo"_L1) {
+        if (word == "--demo"_L1 && !endsOptions) {
             options.demo = true;
-        } else if (word == "--notebook"_L1) {
+        } else if (word == "--notebook"_L1 && !endsOptions) {
             if (i + 1 == words.size())
                 return refuse(WindowWords::tr("--notebook needs the name of a file"));
             options.notebook = words[++i];
-        } else if (std::ranges::find(toolkitOptionsWithValue, word) != toolkitOptionsWithValue.end()) {
+        } else if (!endsOptions &&
+                   std::ranges::find(toolkitOptionsWithValue, word) != toolkitOptionsWithValue.end()) {
             ++i;
+        } else if (word == "--"_L1 && !endsOptions) {
+            endsOptions = true;
+        } else if ((!endsOptions && word.startsWith(u'-')) || !QFileInfo(word).isFile()) {
+            return refuse(
+                WindowWords::tr("%1 is neither a command nor an option nor a file; plateau --help lists them")
+                    .arg(word));
+        } else if (!options.file.isEmpty()) {
+            return refuse(WindowWords::tr("the window takes one file at a start, not %1 as well").arg(word));
         } else {
-            return refuse(WindowWords::tr("%1 is neither a command nor an option; plateau --help lists them")
-                              .arg(word));
+            options.file = QFileInfo(word).absoluteFilePath();
         }
     }
+    if (!options.file.isEmpty() && isNotebookFile(options.file) &&
+        (options.demo || !options.notebook.isEmpty()))
+        return refuse(
+            WindowWords::tr("%1 is a notebook, and another one is named beside it").arg(options.file));
     if (options.demo && !options.notebook.isEmpty())
         return refuse(WindowWords::tr("--demo and --notebook exclude each other"));
     return options;
@@ -142,8 +207,15 @@ std::optional<WindowOptions> windowOptions(const QStringList &words)
 int runWindow(const WindowOptions &options)
 {
     if (options.demo)
-        return showDemo();
-    return showWindow(options.notebook.isEmpty() ? defaultNotebook() : options.notebook);
+        return showDemo(options.file);
+    const bool isNotebook = !options.file.isEmpty() && isNotebookFile(options.file);
+    const QString notebook = isNotebook ? options.file : options.notebook;
+    const QString file = isNotebook ? QString() : options.file;
+    if (notebook.isEmpty())
+        return showChosenNotebook(file);
+    if (OneWindow::handOver(notebook, file))
+        return Sound;
+    return showWindow({notebook, file, {}, {}});
 }
 
 } // namespace plateau::app

@@ -10,16 +10,19 @@
 namespace plateau::app {
 
 struct WindowOptions {
-    /// Empty: the one in the user's data directory.
+    /// Empty: the one that was chosen at the first start.
     QString notebook;
     bool demo = false;
+    /// To be opened in the window, absolute; or empty. A notebook stands in place of the one above.
+    QString file;
 };
 
-/// Nothing, and a line on standard error, if the words are not options of the window. What follows the
-/// toolkit's own options (-platform, -style and the like, with their value) is left to it.
+/// Nothing, and a line on standard error, if the words are neither options of the window nor a file. What
+/// follows the toolkit's own options (-platform, -style and the like, with their value) is left to it.
 std::optional<WindowOptions> windowOptions(const QStringList &words);
 
-/// Opens the notebook and shows the window until it is closed. Needs a QApplication.
+/// Opens the notebook and shows the window until it is closed; where a window has it open already, that one
+/// is called to the front with the file. Needs a QApplication.
 int runWindow(const WindowOptions &options);
 
 } // namespace plateau::app

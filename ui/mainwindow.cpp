@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/mainwindow.h"
 
+#include "core/exchange/documentformat.h"
+#include "core/exchange/readers.h"
 #include "ui/abouttext.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/benchsettings.h"
@@ -28,8 +30,10 @@
 #include "ui/books/samplespage.h"
 #include "ui/books/standardspage.h"
 #include "ui/charts/chartspage.h"
+#include "ui/colours.h"
 #include "ui/instrument/instrumentintake.h"
 #include "ui/instrumentroute.h"
+#include "ui/keysdialog.h"
 #include "ui/plan/planpage.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
@@ -40,11 +44,13 @@
 #include "ui/today/todaypage.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCloseEvent>
 #include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenuBar>
 #include <QScreen>
 #include <QStackedWidget>
 
@@ -67,6 +73,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_dialogs(std::move(dialogs))
     , m_clock(std::move(clock))
     , m_sounder(std::move(sounder))
+    , m_colours(new Colours(this))
     , m_theme(new Theme(this))
     , m_session(new BenchSession(notebook, *m_clock, this))
     , m_settings(new BenchSettings(this))
@@ -87,6 +94,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_charts(new ChartsPage(
           *m_theme, *m_dialogs, notebook, [this] { return m_session->person(); }, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
+    , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
     , m_today(new TodayPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_instrument(new InstrumentIntake(*m_theme, *m_dialogs, InstrumentIntake::programSettings(), this))
     , m_listening(plainLabel({}, this))
@@ -137,7 +145,7 @@ void MainWindow::addBooks()
         {Book::Today, m_today},
         {Book::Notebook, m_notebook},
         {Book::Charts, m_charts},
-        {Book::Methods, new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this)},
+        {Book::Methods, m_methods},
         {Book::Samples, new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
         {Book::Lots,
          new LotsPage(*m_theme, *m_clock, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
@@ -218,6 +226,8 @@ void MainWindow::connectActions()
             [this] { goToRack(m_side->rackBeside(m_rack->rackId(), -1)); });
     for (const auto &[book, action] : m_actions.books)
         connect(action, &QAction::triggered, this, [this, book = book] { goToBook(book); });
+    m_colours->addTo(*m_actions.view, [this] { sayNotKept(); });
+    connect(m_actions.keys, &QAction::triggered, this, &MainWindow::showKeys);
     connect(m_actions.about, &QAction::triggered, this,
             [this] { m_dialogs->tell(this, tr("About Plateau"), aboutText()); });
 }
@@ -347,9 +357,19 @@ void MainWindow::chooseBenchSettings()
 {
     BenchSettingsDialog dialog(*m_theme, m_settings->choice(), *m_sounder, this);
     if (m_dialogs->isAccepted(dialog) && !m_settings->setChoice(dialog.choice()))
-        m_notice->say(
-            State::Attention,
-            tr("The settings hold until the program ends; they could not be kept for the next time."));
+        sayNotKept();
+}
+
+void MainWindow::sayNotKept()
+{
+    m_notice->say(State::Attention,
+                  tr("The settings hold until the program ends; they could not be kept for the next time."));
+}
+
+void MainWindow::showKeys()
+{
+    KeysDialog page(*m_theme, *m_dialogs, keyEntries(*menuBar()), this);
+    m_dialogs->isAccepted(page);
 }
 
 void MainWindow::goToRack(notebook::RunId id)
@@ -406,6 +426,31 @@ void MainWindow::openRunFile(const QString &path)
 {
     showPage(m_runFile);
     m_runFile->read(path);
+}
+
+void MainWindow::openFile(const QString &path)
+{
+    const exchange::Read<QByteArray> bytes = exchange::readFile(path);
+    if (!bytes.value || exchange::formatOf(*bytes.value) != QStringView(exchange::methodFormat)) {
+        openRunFile(path); // says what is wrong with any other file, too
+        return;
+    }
+    goToBook(Book::Methods);
+    m_methods->takeFile(path);
+}
+
+void MainWindow::comeForward()
+{
+    setWindowState(windowState() & ~Qt::WindowMinimized);
+    show();
+    raise();
+    activateWindow();
+    QApplication::alert(this); // where the desktop does not let a window come forward by itself
+}
+
+void MainWindow::setPerson(const QString &name)
+{
+    m_side->setPerson(name);
 }
 
 std::optional<notebook::RunId> MainWindow::runOnShow() const

@@ -26,10 +26,12 @@ class BenchSounds;
 class BookPage;
 class ChartsPage;
 class Clock;
+class Colours;
 class Dialogs;
 class InstrumentIntake;
 class Keeper;
 class MethodBook;
+class MethodsPage;
 class NextStrip;
 class Notice;
 class NotebookPage;
@@ -61,8 +63,14 @@ public:
     void setNotebookName(const QString &name);
     /// From now on the notebook is backed up by itself (ui/books/keeper.h).
     void keepBackups();
+    /// Who is at the bench, as if the name had been typed.
+    void setPerson(const QString &name);
     /// As by File, Open run file.
     void openRunFile(const QString &path);
+    /// A method file joins the laboratory's methods, whatever else is read as a run file.
+    void openFile(const QString &path);
+    /// The window as it is when it is worked in, before all others as far as the desktop lets it.
+    void comeForward();
 
 protected:
     void changeEvent(QEvent *event) override;
@@ -84,6 +92,8 @@ private:
     void doneNow();
     void sayClockSet(qint64 shift_ms);
     void chooseBenchSettings();
+    void showKeys();
+    void sayNotKept();
     void connectInstrument();
     void showListening();
     void goToRack(notebook::RunId id);
@@ -107,6 +117,7 @@ private:
     std::unique_ptr<Dialogs> m_dialogs;
     std::unique_ptr<Clock> m_clock;
     std::unique_ptr<Sounder> m_sounder;
+    Colours *m_colours; // before the theme, which takes the palette that is in force
     Theme *m_theme;
     BenchSession *m_session;
     BenchSettings *m_settings;
@@ -126,6 +137,7 @@ private:
     NotebookPage *m_notebook;
     ChartsPage *m_charts;
     MethodBook *m_methodBook;
+    MethodsPage *m_methods;
     TodayPage *m_today;
     /// In the order they are asked whether something is not stored.
     std::vector<std::pair<Book, BookPage *>> m_books;

@@ -118,6 +118,12 @@ void SideBar::askPerson()
     m_person->setFocus();
 }
 
+void SideBar::setPerson(const QString &name)
+{
+    m_person->setText(name);
+    takePerson();
+}
+
 void SideBar::takePerson()
 {
     m_session.setPerson(m_person->text());

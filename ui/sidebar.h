@@ -30,6 +30,8 @@ public:
     void markNothing();
     /// Asks for the name; the focus goes back where it was once one is given.
     void askPerson();
+    /// As if the name had been typed.
+    void setPerson(const QString &name);
     /// To where a run begins.
     void takeFocus();
     notebook::RunId rackBeside(notebook::RunId id, int step) const;

@@ -65,7 +65,7 @@ WindowActions::WindowActions(QMainWindow &window)
     benchSettings =
         add(bench, WindowActionsWords::tr("&Sound, lead time and keying…"), u"actionBenchSettings"_s);
 
-    QMenu *view = window.menuBar()->addMenu(WindowActionsWords::tr("&View"));
+    view = window.menuBar()->addMenu(WindowActionsWords::tr("&View"));
     next =
         add(view, WindowActionsWords::tr("&Go to what is next"), u"actionNext"_s, QKeySequence(u"Ctrl+G"_s));
     view->addSeparator();
@@ -82,6 +82,7 @@ WindowActions::WindowActions(QMainWindow &window)
         books[entry.book] = add(view, entry.menuText, entry.actionName, entry.keys);
 
     QMenu *help = window.menuBar()->addMenu(WindowActionsWords::tr("&Help"));
+    keys = add(help, WindowActionsWords::tr("&Keys…"), u"actionKeys"_s, QKeySequence(u"Ctrl+F1"_s));
     about = add(help, WindowActionsWords::tr("&About Plateau"), u"actionAbout"_s);
     about->setMenuRole(QAction::AboutRole);
 }

@@ -8,6 +8,7 @@
 
 class QAction;
 class QMainWindow;
+class QMenu;
 
 namespace plateau::ui {
 
@@ -38,7 +39,10 @@ struct WindowActions {
     QAction *nextRack;
     QAction *previousRack;
     std::map<Book, QAction *> books;
+    QAction *keys;
     QAction *about;
+    /// Where more is to be chosen about looks.
+    QMenu *view;
 };
 
 } // namespace plateau::ui

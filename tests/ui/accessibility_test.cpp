@@ -105,6 +105,74 @@ TEST_P(EveryPage, EveryWidgetThatTakesKeysHasAName)
     EXPECT_GE(seen, 4);
 }
 
+bool isControl(QAccessible::Role role)
+{
+    switch (role) {
+    case QAccessible::Button:
+    case QAccessible::ButtonMenu:
+    case QAccessible::ButtonDropDown:
+    case QAccessible::CheckBox:
+    case QAccessible::RadioButton:
+    case QAccessible::EditableText:
+    case QAccessible::ComboBox:
+    case QAccessible::SpinBox:
+    case QAccessible::Slider:
+    case QAccessible::Table:
+    case QAccessible::List:
+    case QAccessible::Tree:
+    case QAccessible::PageTab:
+    case QAccessible::PageTabList:
+    case QAccessible::MenuItem:
+    case QAccessible::Chart:
+    case QAccessible::Graphic:
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// Its own name, or the text of its label, by which alone a combo box is known on Linux.
+QString nameOf(QAccessibleInterface &thing)
+{
+    const QString own = thing.text(QAccessible::Name);
+    for (const auto &[label, relation] : thing.relations(QAccessible::Label)) {
+        if (own.isEmpty() || thing.role() == QAccessible::ComboBox)
+            return label->text(QAccessible::Name);
+    }
+    return own;
+}
+
+/// Everything below it that a screen reader comes to; what a table or list holds is its model's, and is not
+/// walked.
+void walk(QAccessibleInterface *thing, const QString &path, int &controls, QStringList &nameless)
+{
+    if (!thing || !thing->isValid() || thing->state().invisible)
+        return;
+    const QAccessible::Role role = thing->role();
+    const QString object = thing->object() ? thing->object()->objectName() : QString();
+    const QString here = path + u'/' + (object.isEmpty() ? QString::number(role, 16) : object);
+    const bool isPart = object.startsWith(u"qt_"_s) || role == QAccessible::ScrollBar;
+    if (isControl(role) && !isPart && !thing->state().invisible) {
+        ++controls;
+        if (nameOf(*thing).trimmed().isEmpty())
+            nameless << here;
+    }
+    if (isPart || role == QAccessible::Table || role == QAccessible::List || role == QAccessible::Tree ||
+        role == QAccessible::ComboBox)
+        return;
+    for (int child = 0; child < thing->childCount(); ++child)
+        walk(thing->child(child), here, controls, nameless);
+}
+
+TEST_P(EveryPage, AScreenReaderThatWalksTheWindowComesToNoNamelessControl)
+{
+    int controls = 0;
+    QStringList nameless;
+    walk(QAccessible::queryAccessibleInterface(window.get()), {}, controls, nameless);
+    EXPECT_GE(controls, 8);
+    EXPECT_TRUE(nameless.isEmpty()) << nameless.join(u'\n').toStdString();
+}
+
 TEST_P(EveryPage, EveryTargetIsLargeEnough)
 {
     for (const QWidget *widget : window->findChildren<QWidget *>()) {
@@ -177,6 +245,8 @@ void openRecord(ui::MainWindow &window)
 }
 
 const std::vector<Page> pages{
+    {"Today", [](ui::MainWindow &window) { trigger(window, u"actionToday"_s); }},
+    {"Records", [](ui::MainWindow &window) { trigger(window, u"actionRecords"_s); }},
     {"Pipette", [](ui::MainWindow &window) { trigger(window, u"actionNext"_s); }},
     {"Read", [](ui::MainWindow &window) { trigger(window, u"actionRead"_s); }},
     {"Review", [](ui::MainWindow &window) { trigger(window, u"actionReview"_s); }},

@@ -428,7 +428,8 @@ TEST_F(Window, AboutNamesVersionsAndLicences)
     action(u"actionAbout"_s)->trigger();
     ASSERT_EQ(dialogs.told.size(), 1);
     for (const QString &part :
-         {u"0.0.0-test"_s, QString::fromLatin1(qVersion()), u"General Public License"_s, u"SQLite"_s})
+         {u"0.0.0-test"_s, QString::fromLatin1(qVersion()), u"General Public License"_s, u"SQLite 3."_s,
+          u"libsodium 1."_s, u"libqrencode"_s, u"nlohmann/json 3."_s, u"Boost 1."_s})
         EXPECT_TRUE(dialogs.told[0].contains(part)) << part.toStdString();
 }
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/keeper.h"
 
-#include <QStandardPaths>
+#include "ui/shared/userfolders.h"
 
 #include <chrono>
 
@@ -30,7 +30,7 @@ Keeper::Keeper(const notebook::Notebook &notebook, std::unique_ptr<QSettings> se
 QString Keeper::root() const
 {
     const QString chosen = m_settings->value(rootKey).toString();
-    return chosen.isEmpty() ? usualRoot() : chosen;
+    return chosen.isEmpty() ? usualBackupRoot() : chosen;
 }
 
 void Keeper::setRoot(const QString &folder)
@@ -41,11 +41,6 @@ void Keeper::setRoot(const QString &folder)
         m_settings->setValue(rootKey, folder);
     m_settings->sync();
     Q_EMIT backupsChanged();
-}
-
-QString Keeper::usualRoot()
-{
-    return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) + u"/plateau/backups"_s;
 }
 
 std::vector<notebook::Backup> Keeper::backups() const

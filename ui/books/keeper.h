@@ -27,7 +27,6 @@ public:
     QString root() const;
     /// Empty: the usual one again.
     void setRoot(const QString &folder);
-    static QString usualRoot();
     /// Newest first.
     std::vector<notebook::Backup> backups() const;
 

@@ -199,6 +199,12 @@ void MethodsPage::chooseFile()
         importFile(path);
 }
 
+void MethodsPage::takeFile(const QString &path)
+{
+    if (personIsKnown(m_list->notice()))
+        importFile(path);
+}
+
 void MethodsPage::importFile(const QString &path)
 {
     const MethodFile file = readMethodFile(path);

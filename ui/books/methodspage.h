@@ -32,6 +32,8 @@ public:
     /// The list, or the editor while there is something in it that is not saved.
     void open() override;
     void importFile(const QString &path);
+    /// The same of a file that came from outside; without a person at the bench that is asked first.
+    void takeFile(const QString &path);
     QString unstored() const override;
 
 protected:

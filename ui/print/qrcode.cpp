@@ -24,4 +24,9 @@ QrCode qrCodeOf(const QString &text)
     return code;
 }
 
+QString qrCodeLibraryVersion()
+{
+    return QString::fromLatin1(QRcode_APIVersionString());
+}
+
 } // namespace plateau::ui

@@ -22,4 +22,7 @@ inline constexpr int qrQuietZone = 4;
 /// it consists of capitals, digits, blanks and $%*+-./: alone. side is 0 where the text is empty or too long.
 QrCode qrCodeOf(const QString &text);
 
+/// Of the library that is loaded.
+QString qrCodeLibraryVersion();
+
 } // namespace plateau::ui

@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QString>
+
+#include <optional>
+
+namespace plateau::app {
+
+/// What the first start led to: a notebook that is there now, or the sample notebook.
+struct FirstRun {
+    bool isSample = false;
+    QString notebook;
+    /// Who is at the bench; empty where the notebook was there before.
+    QString person;
+};
+
+/// Asks until there is a notebook or the person leaves (nothing). missing: the chosen notebook that is not
+/// there, or empty.
+std::optional<FirstRun> beginFirstRun(const QString &missing);
+
+/// A new notebook of that laboratory. Throws notebook::Failure; its folder is made where it is not there.
+void makeNotebook(const QString &path, const QString &laboratory, const QString &person);
+
+} // namespace plateau::app

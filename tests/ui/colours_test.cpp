@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/colours.h"
+
+#include "tests/ui/bench.h"
+#include "ui/shared/theme.h"
+
+#include <QAction>
+#include <QApplication>
+
+#include <array>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+struct Pair {
+    QPalette::ColorRole text;
+    QPalette::ColorRole ground;
+};
+
+/// Everything that is written on something, in the palettes that the program brings itself.
+constexpr std::array written{
+    Pair{QPalette::WindowText, QPalette::Window},
+    Pair{QPalette::Text, QPalette::Base},
+    Pair{QPalette::Text, QPalette::AlternateBase},
+    Pair{QPalette::ButtonText, QPalette::Button},
+    Pair{QPalette::ToolTipText, QPalette::ToolTipBase},
+    Pair{QPalette::PlaceholderText, QPalette::Base},
+    Pair{QPalette::PlaceholderText, QPalette::Window},
+    Pair{QPalette::HighlightedText, QPalette::Highlight},
+    Pair{QPalette::Link, QPalette::Base},
+    Pair{QPalette::Link, QPalette::Window},
+    Pair{QPalette::LinkVisited, QPalette::Base},
+    Pair{QPalette::LinkVisited, QPalette::Window},
+};
+
+class ForcedColours : public ::testing::TestWithParam<bool>
+{
+protected:
+    QPalette palette() const { return GetParam() ? ui::darkPalette() : ui::lightPalette(); }
+};
+
+TEST_P(ForcedColours, ReadAtFourAndAHalfToOneEverywhere)
+{
+    // WCAG 2.2, 1.4.3. Disabled text is exempt there and still held to it on its own ground.
+    for (const QPalette::ColorGroup group : {QPalette::Active, QPalette::Inactive}) {
+        for (const Pair &pair : written)
+            EXPECT_GE(ui::contrast(palette().color(group, pair.text), palette().color(group, pair.ground)),
+                      4.5)
+                << "role " << pair.text << " on " << pair.ground;
+    }
+    EXPECT_GE(ui::contrast(palette().color(QPalette::Disabled, QPalette::WindowText),
+                           palette().color(QPalette::Window)),
+              4.5);
+    EXPECT_GE(
+        ui::contrast(palette().color(QPalette::Disabled, QPalette::Text), palette().color(QPalette::Base)),
+        4.5);
+}
+
+TEST_P(ForcedColours, TheThemeTakesThemForWhatTheyAre)
+{
+    ui::Theme theme;
+    theme.refresh(palette(), QFont());
+    EXPECT_EQ(theme.isDark(), GetParam());
+    for (const ui::State state :
+         {ui::State::Good, ui::State::Attention, ui::State::Bad, ui::State::Pending, ui::State::Info}) {
+        EXPECT_GE(ui::contrast(theme.text(), theme.tint(state)), 4.5);
+        // WCAG 2.2, 1.4.11 asks 3:1 of a shape; ours has an outline in text colour round its fill.
+        EXPECT_GE(ui::contrast(theme.text(), palette().color(QPalette::Window)), 3.0);
+    }
+    EXPECT_GE(ui::contrast(theme.mutedText(), palette().color(QPalette::Window)), 4.5);
+}
+
+INSTANTIATE_TEST_SUITE_P(LightAndDark, ForcedColours, ::testing::Bool());
+
+class ColourMenu : public WindowBench
+{
+protected:
+    ~ColourMenu() override
+    {
+        window.reset();
+        QApplication::setPalette(QPalette());
+        QApplication::setStyle(u"Fusion"_s);
+    }
+    bool isDark() const
+    {
+        return window->palette().color(QPalette::Window).lightness() <
+               window->palette().color(QPalette::WindowText).lightness();
+    }
+    QAction *action(const QString &name) const { return window->findChild<QAction *>(name); }
+};
+
+TEST_F(ColourMenu, ForcesLightOrDarkAndGoesBackToTheDesktop)
+{
+    openWindow();
+    const QPalette desktop = QApplication::palette();
+    EXPECT_TRUE(action(u"actionColoursDesktop"_s)->isChecked());
+    action(u"actionColoursDark"_s)->trigger();
+    EXPECT_TRUE(isDark());
+    action(u"actionColoursLight"_s)->trigger();
+    EXPECT_FALSE(isDark());
+    EXPECT_TRUE(action(u"actionColoursLight"_s)->isChecked());
+    EXPECT_FALSE(action(u"actionColoursDark"_s)->isChecked());
+    action(u"actionColoursDesktop"_s)->trigger();
+    EXPECT_EQ(QApplication::palette().color(QPalette::Window), desktop.color(QPalette::Window));
+}
+
+TEST_F(ColourMenu, TheChoiceIsThereAtTheNextStart)
+{
+    openWindow();
+    action(u"actionColoursDark"_s)->trigger();
+    window.reset();
+    QApplication::setPalette(QPalette());
+    openWindow();
+    EXPECT_TRUE(isDark());
+    EXPECT_TRUE(action(u"actionColoursDark"_s)->isChecked());
+}
+
+} // namespace
+} // namespace plateau::test

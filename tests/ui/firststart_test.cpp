@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "app/chosennotebook.h"
+#include "app/firstrun.h"
+#include "tests/ui/bench.h"
+#include "ui/firststart.h"
+#include "ui/shared/notice.h"
+#include "ui/shared/theme.h"
+#include "ui/shared/userfolders.h"
+
+#include <QDir>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QSettings>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::test {
+namespace {
+
+class FirstStart : public Bench
+{
+protected:
+    ui::FirstStart &page(const QString &missing = {})
+    {
+        m_page =
+            std::make_unique<ui::FirstStart>(m_theme, m_dialogs, folder.filePath(u"new.plateau"_s), missing);
+        m_page->show();
+        return *m_page;
+    }
+    QString said() const { return m_page->findChild<ui::Notice *>()->sentence(); }
+    bool canBegin() const { return m_page->findChild<QPushButton *>(u"firstBegin"_s)->isEnabled(); }
+    void type(const QString &field, const QString &text) const
+    {
+        m_page->findChild<QLineEdit *>(field)->setText(text);
+    }
+    void choose(const QString &way) const { m_page->findChild<QRadioButton *>(way)->setChecked(true); }
+
+    QuietDialogs::Log m_log;
+
+private:
+    ui::Theme m_theme;
+    QuietDialogs m_dialogs{m_log};
+    std::unique_ptr<ui::FirstStart> m_page;
+};
+
+TEST_F(FirstStart, AsksForWhatANewNotebookNeedsOneAfterTheOther)
+{
+    page();
+    EXPECT_FALSE(canBegin());
+    EXPECT_TRUE(said().contains(u"laboratory's name"_s)) << said().toStdString();
+    type(u"firstLaboratory"_s, u" Threnholt "_s);
+    EXPECT_TRUE(said().contains(u"Your name"_s)) << said().toStdString();
+    type(u"firstPerson"_s, u"R. Okafor"_s);
+    EXPECT_TRUE(canBegin());
+    EXPECT_TRUE(said().isEmpty());
+    const ui::FirstChoice choice = page().choice();
+    EXPECT_EQ(choice.path, folder.filePath(u"new.plateau"_s)) << "the usual place is there already";
+}
+
+TEST_F(FirstStart, NeverWritesOverAFileAndNamesAWholePath)
+{
+    page();
+    type(u"firstLaboratory"_s, u"Threnholt"_s);
+    type(u"firstPerson"_s, u"R. Okafor"_s);
+    type(u"firstNewPath"_s, book->path());
+    EXPECT_FALSE(canBegin());
+    EXPECT_TRUE(said().contains(u"already"_s)) << said().toStdString();
+    type(u"firstNewPath"_s, u"notebook.plateau"_s);
+    EXPECT_FALSE(canBegin());
+    EXPECT_TRUE(said().contains(u"whole path"_s)) << said().toStdString();
+}
+
+TEST_F(FirstStart, TakesANotebookThatIsThereOrTheSampleWithoutFurtherQuestions)
+{
+    ui::FirstStart &form = page();
+    choose(u"firstUse"_s);
+    EXPECT_FALSE(canBegin());
+    m_log.nextFile = book->path();
+    form.findChild<QPushButton *>(u"firstOldChoose"_s)->click();
+    EXPECT_TRUE(canBegin());
+    EXPECT_EQ(form.choice().kind, ui::FirstChoice::Kind::Use);
+    EXPECT_EQ(form.choice().path, book->path());
+    choose(u"firstSample"_s);
+    EXPECT_TRUE(canBegin());
+    EXPECT_EQ(form.choice().kind, ui::FirstChoice::Kind::Sample);
+}
+
+TEST_F(FirstStart, SaysWhichNotebookIsMissing)
+{
+    const QString gone = folder.filePath(u"gone.plateau"_s);
+    ui::FirstStart &form = page(gone);
+    EXPECT_TRUE(said().contains(gone)) << said().toStdString();
+    EXPECT_EQ(form.choice().kind, ui::FirstChoice::Kind::Use);
+    EXPECT_FALSE(canBegin());
+}
+
+TEST_F(FirstStart, TheNewNotebookKnowsItsLaboratoryAndWhoBeganIt)
+{
+    const QString path = folder.filePath(u"a/b/new.plateau"_s);
+    app::makeNotebook(path, u"Threnholt Cider"_s, u"R. Okafor"_s);
+    const auto opened = notebook::Notebook::open(path, notebook::Access::ReadOnly);
+    EXPECT_EQ(opened->laboratory().name, u"Threnholt Cider"_s);
+    EXPECT_TRUE(opened->verify().sound());
+    EXPECT_EQ(QFile::permissions(folder.filePath(u"a/b"_s)) & (QFile::ReadGroup | QFile::ReadOther), 0);
+}
+
+TEST_F(FirstStart, TheChoiceHoldsForTheNextStart)
+{
+    QSettings settings(folder.filePath(u"settings.ini"_s), QSettings::IniFormat);
+    EXPECT_EQ(app::chosenNotebook(settings), ui::usualNotebook());
+    EXPECT_TRUE(app::chooseNotebook(settings, u"/srv/acids.plateau"_s));
+    EXPECT_EQ(app::chosenNotebook(settings), u"/srv/acids.plateau"_s);
+    settings.setValue(u"notebook/file"_s, u"acids.plateau"_s);
+    EXPECT_EQ(app::chosenNotebook(settings), ui::usualNotebook())
+        << "a relative name means another file each time";
+    EXPECT_TRUE(app::chooseNotebook(settings, ui::usualNotebook()));
+    EXPECT_TRUE(settings.allKeys().isEmpty());
+}
+
+} // namespace
+} // namespace plateau::test

@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QDialog>
+
+class QLineEdit;
+class QPushButton;
+class QRadioButton;
+
+namespace plateau::ui {
+
+class Dialogs;
+class Notice;
+class Theme;
+
+/// What a person wants who starts the program where there is no notebook yet.
+struct FirstChoice {
+    enum class Kind { Make, Use, Sample } kind = Kind::Make;
+    /// Absolute; of the notebook to be made or used.
+    QString path;
+    /// Of a notebook to be made: whose it is, and who begins it.
+    QString laboratory;
+    QString person;
+};
+
+/// Asks for it on one page. Nothing is made here.
+class FirstStart : public QDialog
+{
+    Q_OBJECT
+
+public:
+    /// usualPath: offered for the new notebook. missing: the notebook that was used so far and is not there,
+    /// or empty.
+    FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usualPath, const QString &missing,
+               QWidget *parent = nullptr);
+
+    FirstChoice choice() const;
+    /// Something failed after the page was accepted; it is shown again.
+    void sayFault(const QString &sentence);
+
+private:
+    QLineEdit *field(const QString &name, const QString &text);
+    QWidget *withChooser(QLineEdit *line, const QString &buttonText, const QString &buttonName, bool isNew);
+    QWidget *makePart(const QString &usualPath);
+    QWidget *usePart(const QString &missing);
+    void judge();
+    /// Empty, or what is still wrong, as a sentence.
+    QString fault() const;
+
+    const Theme &m_theme;
+    Dialogs &m_dialogs;
+    QRadioButton *m_make;
+    QRadioButton *m_use;
+    QRadioButton *m_sample;
+    QLineEdit *m_newPath = nullptr;
+    QLineEdit *m_laboratory = nullptr;
+    QLineEdit *m_person = nullptr;
+    QLineEdit *m_oldPath = nullptr;
+    Notice *m_notice;
+    QPushButton *m_begin;
+};
+
+} // namespace plateau::ui
