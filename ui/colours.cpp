@@ -5,9 +5,11 @@
 #include <QAction>
 #include <QActionGroup>
 #include <QApplication>
+#include <QEvent>
 #include <QMenu>
 #include <QSettings>
 #include <QStyle>
+#include <QWidget>
 
 #include <array>
 #include <utility>
@@ -82,7 +84,11 @@ Colours::Colours(QObject *parent)
     : QObject(parent)
     , m_desktopStyle(QApplication::style()->name())
 {
-    if (const Ground kept = keptGround(); kept != Ground::Desktop)
+}
+
+void Colours::applyKept()
+{
+    if (const Ground kept = keptGround(); kept != m_ground)
         apply(kept);
 }
 
@@ -107,6 +113,11 @@ void Colours::apply(Ground ground)
     QApplication::setPalette(ground == Ground::Light  ? lightPalette()
                              : ground == Ground::Dark ? darkPalette()
                                                       : QPalette());
+    // A window with colours of its own over the desktop's works out anew what they stand on.
+    for (QWidget *window : QApplication::topLevelWidgets()) {
+        QEvent change(QEvent::PaletteChange);
+        QApplication::sendEvent(window, &change);
+    }
     if (m_choices) {
         for (QAction *action : m_choices->actions())
             action->setChecked(action->data().value<int>() == static_cast<int>(ground));

@@ -30,6 +30,8 @@ class Colours : public QObject
 public:
     explicit Colours(QObject *parent = nullptr);
 
+    /// What was chosen before; to be called once the windows that are there can take it.
+    void applyKept();
     Ground ground() const { return m_ground; }
     /// False where it holds now but could not be kept for the next time.
     bool choose(Ground ground);

@@ -31,8 +31,8 @@ void addMenu(std::vector<KeyEntry> &entries, const QMenu &menu, const QString &w
         if (action->menu())
             addMenu(entries, *action->menu(), where);
         else if (!action->shortcut().isEmpty())
-            entries.push_back(
-                {where, action->shortcut().toString(QKeySequence::NativeText), withoutMnemonic(action->text())});
+            entries.push_back({where, action->shortcut().toString(QKeySequence::NativeText),
+                               withoutMnemonic(action->text())});
     }
 }
 

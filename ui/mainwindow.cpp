@@ -100,6 +100,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_listening(plainLabel({}, this))
 {
     setPalette(m_theme->adjustments());
+    m_colours->applyKept();
     build();
     connectPages();
     connectActions();

@@ -117,7 +117,7 @@ private:
     std::unique_ptr<Dialogs> m_dialogs;
     std::unique_ptr<Clock> m_clock;
     std::unique_ptr<Sounder> m_sounder;
-    Colours *m_colours; // before the theme, which takes the palette that is in force
+    Colours *m_colours;
     Theme *m_theme;
     BenchSession *m_session;
     BenchSettings *m_settings;
