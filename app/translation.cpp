@@ -28,7 +28,8 @@ bool install(const QLocale &locale, const QString &name, const QString &folder)
 void installTranslations()
 {
     const QLocale locale;
-    // The toolkit's own words (Cancel, the file dialog) only where the program's are there too: no window of two languages.
+    // The toolkit's own words (Cancel, the file dialog) only where the program's are there too: no window of
+    // two languages.
     if (install(locale, u"plateau"_s, u":/translations"_s))
         install(locale, u"qtbase"_s, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
 }

@@ -28,8 +28,8 @@ public:
     /// source outlives it.
     SubjectForm(const Theme &theme, const ChartSource &source, QWidget *parent = nullptr);
 
-    /// Asks anew what there is, and keeps what was chosen where it is still there; where nothing was, that with
-    /// the most values is. Throws notebook::Failure.
+    /// Asks anew what there is, and keeps what was chosen where it is still there; where nothing was, that
+    /// with the most values is. Throws notebook::Failure.
     void refresh();
     /// Chooses it where it is offered.
     void choose(const charts::Subject &subject);
