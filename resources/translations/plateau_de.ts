@@ -42,12 +42,20 @@
             <translation>--notebook braucht den Namen einer Datei</translation>
         </message>
         <message>
-            <source>%1 is neither a command nor an option; plateau --help lists them</source>
-            <translation>%1 ist weder ein Befehl noch eine Option; plateau --help listet sie auf</translation>
-        </message>
-        <message>
             <source>--demo and --notebook exclude each other</source>
             <translation>--demo und --notebook schließen einander aus</translation>
+        </message>
+        <message>
+            <source>%1 is neither a command nor an option nor a file; plateau --help lists them</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the window takes one file at a start, not %1 as well</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 is a notebook, and another one is named beside it</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -5590,24 +5598,45 @@
     <context>
         <name>plateau::ui::About</name>
         <message>
+            <source>%1 %2: %3</source>
+            <translation type="unfinished">%1, %3 {1 %2:?}</translation>
+        </message>
+        <message>
+            <source>LGPL-3.0 or GPL; its charts GPL-3.0</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>public domain</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>ISC licence</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>LGPL-2.1 or later</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>MIT licence</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Boost Software License 1.0</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
             <source>Plateau %1
 Bench program for enzymatic end-point assays read in a photometer.
 
-Licence: GNU General Public License, version 3.
+Free software: GNU General Public License, version 3, without any warranty. Drawings and icons are its own.
 
-Runs with Qt %2 (LGPL-3 or GPL; its charts GPL-3), SQLite (public domain), nlohmann/json (MIT) and Boost (Boost Software License 1.0).
+It runs with:
+%2
 State colours: Okabe and Ito, Color Universal Design, 2008.
 
 The supplier's instructions, your local safety rules and licensed practice come first. The person's name on a record is what was typed, not proof of identity.</source>
-            <translation>Plateau %1
-Arbeitsplatzprogramm für enzymatische Endpunkttests, die im Photometer abgelesen werden.
-
-Lizenz: GNU General Public License, Version 3.
-
-Läuft mit Qt %2 (LGPL-3 oder GPL; dessen Diagramme GPL-3), SQLite (gemeinfrei), nlohmann/json (MIT) und Boost (Boost Software License 1.0).
-Statusfarben: Okabe und Ito, Color Universal Design, 2008.
-
-Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die erlaubte Berufsausübung. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -6286,6 +6315,25 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Latin-1 (Western European)</source>
             <translation>Latin-1 (Westeuropa)</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Colours</name>
+        <message>
+            <source>C&amp;olours</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>As the &amp;desktop</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Light</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D&amp;ark</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -7525,6 +7573,105 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
     </context>
     <context>
+        <name>plateau::ui::FirstStart</name>
+        <message>
+            <source>&amp;Make a notebook for your laboratory</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Use a notebook that is there already</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Try the sample notebook</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Begin</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Plateau: the first start</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Where is the notebook?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up by itself.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The bench, the books and the control charts of an invented house that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Leave</source>
+            <translation type="unfinished">&amp;Verlassen</translation>
+        </message>
+        <message>
+            <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Notebooks (*.plateau);;All files (*)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Make a notebook</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Use a notebook</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Laborator&amp;y's name</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Your &amp;name, as it stands on records</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;File</source>
+            <translation type="unfinished">&amp;Datei</translation>
+        </message>
+        <message>
+            <source>&amp;Elsewhere…</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>F&amp;ile</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Choose…</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The laboratory's name is still missing; it heads every report.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Your name is still missing; it stands on whatever you record.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The file is still missing: its whole path, such as %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is no file %1; see that the name is right.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>There is a file %1 already; use that notebook, or give the new one another name.</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::GlassForm</name>
         <message>
             <source>Pipette</source>
@@ -7864,6 +8011,344 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Taken back: the check stays in the book and does not count.</source>
             <translation>Zurückgenommen: Die Prüfung bleibt im Buch und zählt nicht.</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::Keys</name>
+        <message>
+            <source>Everywhere</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tab, Shift+Tab</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>To the next field or button, to the one before</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Alt and the underlined letter</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>To the field, button or tab with that letter</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>F10</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Into the menus; arrow keys, Enter and Esc from there</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In a list: open; on a button: press; in a form: what its main button does</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Esc</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Back to the list, or leave what was begun; what is not stored is asked about</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Down</source>
+            <translation type="unfinished">Nach unten</translation>
+        </message>
+        <message>
+            <source>In a field with an arrow: what is offered; in a search: into the list</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>New run</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pipette</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Read</source>
+            <translation type="unfinished">Ablesen</translation>
+        </message>
+        <message>
+            <source>Tubes against time</source>
+            <translation type="unfinished">Ansätze über der Zeit</translation>
+        </message>
+        <message>
+            <source>Review, sample by sample</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ctrl and an arrow key</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>In the rack: move the tube</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Space</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tick the tube; the next one waits</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Tick the row</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>-, Backspace</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take back the last tick</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The tube is spoilt; asks why</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Store the reading, or ask about it where it cannot be right</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Up, Down</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The tube before, the next one</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Space, in an empty entry</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What is next is done now</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Type the reading anew; leave it as it was</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Up, Down, Page Up, Page Down, Home, End</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From tube to tube</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>To that tube</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Accept the sample</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Reject the sample</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Let it wait on the shelf, to be repeated</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Delete, Backspace</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Undecided again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Enter, F2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Change the cell</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Control charts</source>
+            <translation type="unfinished">Regelkarten</translation>
+        </message>
+        <message>
+            <source>Tables that are typed in</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Methods, Laboratory, Limits, Samples</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Left, Right</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From point to point</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ctrl+Left, Ctrl+Right</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From one point out of control to the next</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Page Up, Page Down</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ten points on</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Home, End</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The first point, the last one</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Fewer points in sight, more of them</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>All points</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Open the run of the point</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Delete</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Empty the cell</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Insert, Ctrl+Delete</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A new row, take the row out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Alt+Up, Alt+Down</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Move the row</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ctrl+Z</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ctrl+V</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Paste a column of names into the table of samples</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ctrl+S</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Save</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Alt+1, Alt+2 …</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>To the sections of a method or of the laboratory</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Menu %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Keys of Plateau</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Plateau %1</source>
+            <translation type="unfinished">Plateau %1</translation>
+        </message>
+        <message>
+            <source>Everything can be done without the mouse.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>where</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>keys</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>what they do</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::KeysDialog</name>
+        <message>
+            <source>Where</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Keys</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What they do</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Save as PDF, to print…</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>&amp;Close</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Keys of Plateau.pdf</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -17753,6 +18238,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>&amp;About Plateau</source>
             <translation>&amp;Über Plateau</translation>
+        </message>
+        <message>
+            <source>&amp;Keys…</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
