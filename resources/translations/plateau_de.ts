@@ -47,15 +47,15 @@
         </message>
         <message>
             <source>%1 is neither a command nor an option nor a file; plateau --help lists them</source>
-            <translation type="unfinished" />
+            <translation>%1 ist weder ein Befehl noch eine Option noch eine Datei; plateau --help listet Befehle und Optionen auf</translation>
         </message>
         <message>
             <source>the window takes one file at a start, not %1 as well</source>
-            <translation type="unfinished" />
+            <translation>das Fenster nimmt je Start nur eine Datei, nicht auch noch %1</translation>
         </message>
         <message>
             <source>%1 is a notebook, and another one is named beside it</source>
-            <translation type="unfinished" />
+            <translation>%1 ist ein Laborjournal, und daneben ist ein anderes genannt</translation>
         </message>
     </context>
     <context>
@@ -5599,31 +5599,31 @@
         <name>plateau::ui::About</name>
         <message>
             <source>%1 %2: %3</source>
-            <translation type="unfinished">%1, %3 {1 %2:?}</translation>
+            <translation>%1 %2: %3</translation>
         </message>
         <message>
             <source>LGPL-3.0 or GPL; its charts GPL-3.0</source>
-            <translation type="unfinished" />
+            <translation>LGPL-3.0 oder GPL; dessen Diagramme GPL-3.0</translation>
         </message>
         <message>
             <source>public domain</source>
-            <translation type="unfinished" />
+            <translation>gemeinfrei</translation>
         </message>
         <message>
             <source>ISC licence</source>
-            <translation type="unfinished" />
+            <translation>ISC-Lizenz</translation>
         </message>
         <message>
             <source>LGPL-2.1 or later</source>
-            <translation type="unfinished" />
+            <translation>LGPL-2.1 oder später</translation>
         </message>
         <message>
             <source>MIT licence</source>
-            <translation type="unfinished" />
+            <translation>MIT-Lizenz</translation>
         </message>
         <message>
             <source>Boost Software License 1.0</source>
-            <translation type="unfinished" />
+            <translation>Boost Software License 1.0</translation>
         </message>
         <message>
             <source>Plateau %1
@@ -5636,7 +5636,16 @@ It runs with:
 State colours: Okabe and Ito, Color Universal Design, 2008.
 
 The supplier's instructions, your local safety rules and licensed practice come first. The person's name on a record is what was typed, not proof of identity.</source>
-            <translation type="unfinished" />
+            <translation>Plateau %1
+Arbeitsplatzprogramm für enzymatische Endpunkttests, die im Photometer abgelesen werden.
+
+Freie Software: GNU General Public License, Version 3, ohne jede Gewährleistung. Zeichnungen und Symbole sind eigene.
+
+Läuft mit:
+%2
+Statusfarben: Okabe und Ito, Color Universal Design, 2008.
+
+Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die erlaubte Berufsausübung. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
         </message>
     </context>
     <context>
@@ -6321,19 +6330,19 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::Colours</name>
         <message>
             <source>C&amp;olours</source>
-            <translation type="unfinished" />
+            <translation>&amp;Farben</translation>
         </message>
         <message>
             <source>As the &amp;desktop</source>
-            <translation type="unfinished" />
+            <translation>Wie der &amp;Desktop</translation>
         </message>
         <message>
             <source>&amp;Light</source>
-            <translation type="unfinished" />
+            <translation>&amp;Hell</translation>
         </message>
         <message>
             <source>D&amp;ark</source>
-            <translation type="unfinished" />
+            <translation>D&amp;unkel</translation>
         </message>
     </context>
     <context>
@@ -7576,99 +7585,99 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::FirstStart</name>
         <message>
             <source>&amp;Make a notebook for your laboratory</source>
-            <translation type="unfinished" />
+            <translation>&amp;Ein Laborjournal für Ihr Labor anlegen</translation>
         </message>
         <message>
             <source>&amp;Use a notebook that is there already</source>
-            <translation type="unfinished" />
+            <translation>Ein &amp;bestehendes Laborjournal verwenden</translation>
         </message>
         <message>
             <source>&amp;Try the sample notebook</source>
-            <translation type="unfinished" />
+            <translation>Das Beispiel-Laborjournal &amp;ausprobieren</translation>
         </message>
         <message>
             <source>&amp;Begin</source>
-            <translation type="unfinished" />
+            <translation>Be&amp;ginnen</translation>
         </message>
         <message>
             <source>Plateau: the first start</source>
-            <translation type="unfinished" />
+            <translation>Plateau: der erste Start</translation>
         </message>
         <message>
             <source>Where is the notebook?</source>
-            <translation type="unfinished" />
+            <translation>Wo ist das Laborjournal?</translation>
         </message>
         <message>
             <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up by itself.</source>
-            <translation type="unfinished" />
+            <translation>Plateau bewahrt Läufe, Ablesungen, Chargen und Entscheidungen in einer Datei auf, dem Laborjournal. Es wird immer nur ergänzt und von selbst gesichert.</translation>
         </message>
         <message>
             <source>The bench, the books and the control charts of an invented house that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
-            <translation type="unfinished" />
+            <translation>Arbeitsplatz, Bücher und Regelkarten eines erfundenen Betriebs, der Cidre herstellt und Trockenfrüchte verpackt. Es ist eine Kopie, die beim Schließen des Fensters gelöscht wird.</translation>
         </message>
         <message>
             <source>&amp;Leave</source>
-            <translation type="unfinished">&amp;Verlassen</translation>
+            <translation>&amp;Verlassen</translation>
         </message>
         <message>
             <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
-            <translation type="unfinished" />
+            <translation>Das Laborjournal %1 ist nicht da. Nachsehen, ob sein Datenträger verbunden ist, und neu beginnen, oder wählen, wo es jetzt ist.</translation>
         </message>
         <message>
             <source>Notebooks (*.plateau);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Laborjournale (*.plateau);;Alle Dateien (*)</translation>
         </message>
         <message>
             <source>Make a notebook</source>
-            <translation type="unfinished" />
+            <translation>Ein Laborjournal anlegen</translation>
         </message>
         <message>
             <source>Use a notebook</source>
-            <translation type="unfinished" />
+            <translation>Ein Laborjournal verwenden</translation>
         </message>
         <message>
             <source>Laborator&amp;y's name</source>
-            <translation type="unfinished" />
+            <translation>Name des &amp;Labors</translation>
         </message>
         <message>
             <source>Your &amp;name, as it stands on records</source>
-            <translation type="unfinished" />
+            <translation>Ihr &amp;Name, wie er auf Aufzeichnungen steht</translation>
         </message>
         <message>
             <source>&amp;File</source>
-            <translation type="unfinished">&amp;Datei</translation>
+            <translation>&amp;Datei</translation>
         </message>
         <message>
             <source>&amp;Elsewhere…</source>
-            <translation type="unfinished" />
+            <translation>Anderer &amp;Ort…</translation>
         </message>
         <message>
             <source>F&amp;ile</source>
-            <translation type="unfinished" />
+            <translation>Da&amp;tei</translation>
         </message>
         <message>
             <source>&amp;Choose…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Wählen…</translation>
         </message>
         <message>
             <source>The laboratory's name is still missing; it heads every report.</source>
-            <translation type="unfinished" />
+            <translation>Der Name des Labors fehlt noch; er steht über jedem Bericht.</translation>
         </message>
         <message>
             <source>Your name is still missing; it stands on whatever you record.</source>
-            <translation type="unfinished" />
+            <translation>Ihr Name fehlt noch; er steht auf allem, was Sie aufzeichnen.</translation>
         </message>
         <message>
             <source>The file is still missing: its whole path, such as %1.</source>
-            <translation type="unfinished" />
+            <translation>Die Datei fehlt noch: ihr ganzer Pfad, etwa %1.</translation>
         </message>
         <message>
             <source>There is no file %1; see that the name is right.</source>
-            <translation type="unfinished" />
+            <translation>Es gibt keine Datei %1; prüfen, ob der Name stimmt.</translation>
         </message>
         <message>
             <source>There is a file %1 already; use that notebook, or give the new one another name.</source>
-            <translation type="unfinished" />
+            <translation>Es gibt bereits eine Datei %1; dieses Laborjournal verwenden oder dem neuen einen anderen Namen geben.</translation>
         </message>
     </context>
     <context>
@@ -8017,338 +8026,338 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::Keys</name>
         <message>
             <source>Everywhere</source>
-            <translation type="unfinished" />
+            <translation>Überall</translation>
         </message>
         <message>
             <source>Tab, Shift+Tab</source>
-            <translation type="unfinished" />
+            <translation>Tab, Umschalt+Tab</translation>
         </message>
         <message>
             <source>To the next field or button, to the one before</source>
-            <translation type="unfinished" />
+            <translation>Zum nächsten Feld oder zur nächsten Schaltfläche, zu der davor</translation>
         </message>
         <message>
             <source>Alt and the underlined letter</source>
-            <translation type="unfinished" />
+            <translation>Alt und der unterstrichene Buchstabe</translation>
         </message>
         <message>
             <source>To the field, button or tab with that letter</source>
-            <translation type="unfinished" />
+            <translation>Zum Feld, zur Schaltfläche oder zum Reiter mit diesem Buchstaben</translation>
         </message>
         <message>
             <source>F10</source>
-            <translation type="unfinished" />
+            <translation>F10</translation>
         </message>
         <message>
             <source>Into the menus; arrow keys, Enter and Esc from there</source>
-            <translation type="unfinished" />
+            <translation>In die Menüs; von dort mit Pfeiltasten, Enter und Esc</translation>
         </message>
         <message>
             <source>Enter</source>
-            <translation type="unfinished" />
+            <translation>Enter</translation>
         </message>
         <message>
             <source>In a list: open; on a button: press; in a form: what its main button does</source>
-            <translation type="unfinished" />
+            <translation>In einer Liste: öffnen; auf einer Schaltfläche: drücken; in einem Formular: was dessen Hauptschaltfläche tut</translation>
         </message>
         <message>
             <source>Esc</source>
-            <translation type="unfinished" />
+            <translation>Esc</translation>
         </message>
         <message>
             <source>Back to the list, or leave what was begun; what is not stored is asked about</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste, oder das Begonnene verlassen; bei nicht Gespeichertem wird gefragt</translation>
         </message>
         <message>
             <source>Down</source>
-            <translation type="unfinished">Nach unten</translation>
+            <translation>Ab</translation>
         </message>
         <message>
             <source>In a field with an arrow: what is offered; in a search: into the list</source>
-            <translation type="unfinished" />
+            <translation>In einem Feld mit Pfeil: was angeboten wird; in einer Suche: in die Liste</translation>
         </message>
         <message>
             <source>New run</source>
-            <translation type="unfinished" />
+            <translation>Neuer Lauf</translation>
         </message>
         <message>
             <source>Pipette</source>
-            <translation type="unfinished" />
+            <translation>Pipettieren</translation>
         </message>
         <message>
             <source>Read</source>
-            <translation type="unfinished">Ablesen</translation>
+            <translation>Ablesen</translation>
         </message>
         <message>
             <source>Tubes against time</source>
-            <translation type="unfinished">Ansätze über der Zeit</translation>
+            <translation>Ansätze über der Zeit</translation>
         </message>
         <message>
             <source>Review, sample by sample</source>
-            <translation type="unfinished" />
+            <translation>Bewertung, Probe für Probe</translation>
         </message>
         <message>
             <source>Ctrl and an arrow key</source>
-            <translation type="unfinished" />
+            <translation>Strg und eine Pfeiltaste</translation>
         </message>
         <message>
             <source>In the rack: move the tube</source>
-            <translation type="unfinished" />
+            <translation>Im Rack: den Ansatz verschieben</translation>
         </message>
         <message>
             <source>Space</source>
-            <translation type="unfinished" />
+            <translation>Leertaste</translation>
         </message>
         <message>
             <source>Tick the tube; the next one waits</source>
-            <translation type="unfinished" />
+            <translation>Den Ansatz abhaken; der nächste wartet</translation>
         </message>
         <message>
             <source>Tick the row</source>
-            <translation type="unfinished" />
+            <translation>Die Zeile abhaken</translation>
         </message>
         <message>
             <source>-, Backspace</source>
-            <translation type="unfinished" />
+            <translation>-, Rücktaste</translation>
         </message>
         <message>
             <source>Take back the last tick</source>
-            <translation type="unfinished" />
+            <translation>Das letzte Häkchen zurücknehmen</translation>
         </message>
         <message>
             <source>The tube is spoilt; asks why</source>
-            <translation type="unfinished" />
+            <translation>Der Ansatz ist unbrauchbar; fragt nach dem Grund</translation>
         </message>
         <message>
             <source>Store the reading, or ask about it where it cannot be right</source>
-            <translation type="unfinished" />
+            <translation>Die Ablesung speichern, oder nachfragen, wo sie nicht stimmen kann</translation>
         </message>
         <message>
             <source>Up, Down</source>
-            <translation type="unfinished" />
+            <translation>Auf, Ab</translation>
         </message>
         <message>
             <source>The tube before, the next one</source>
-            <translation type="unfinished" />
+            <translation>Der Ansatz davor, der nächste</translation>
         </message>
         <message>
             <source>Space, in an empty entry</source>
-            <translation type="unfinished" />
+            <translation>Leertaste, in einer leeren Enter</translation>
         </message>
         <message>
             <source>What is next is done now</source>
-            <translation type="unfinished" />
+            <translation>Das Nächste ist jetzt erledigt</translation>
         </message>
         <message>
             <source>Type the reading anew; leave it as it was</source>
-            <translation type="unfinished" />
+            <translation>Die Ablesung neu eingeben; sie lassen, wie sie war</translation>
         </message>
         <message>
             <source>Up, Down, Page Up, Page Down, Home, End</source>
-            <translation type="unfinished" />
+            <translation>Auf, Ab, Bild auf, Bild ab, Pos1, Ende</translation>
         </message>
         <message>
             <source>From tube to tube</source>
-            <translation type="unfinished" />
+            <translation>Von Ansatz zu Ansatz</translation>
         </message>
         <message>
             <source>To that tube</source>
-            <translation type="unfinished" />
+            <translation>Zu diesem Ansatz</translation>
         </message>
         <message>
             <source>Accept the sample</source>
-            <translation type="unfinished" />
+            <translation>Die Probe annehmen</translation>
         </message>
         <message>
             <source>Reject the sample</source>
-            <translation type="unfinished" />
+            <translation>Die Probe verwerfen</translation>
         </message>
         <message>
             <source>Let it wait on the shelf, to be repeated</source>
-            <translation type="unfinished" />
+            <translation>Sie im Regal warten lassen, zur Wiederholung</translation>
         </message>
         <message>
             <source>Delete, Backspace</source>
-            <translation type="unfinished" />
+            <translation>Entf, Rücktaste</translation>
         </message>
         <message>
             <source>Undecided again</source>
-            <translation type="unfinished" />
+            <translation>Wieder nicht entschieden</translation>
         </message>
         <message>
             <source>Enter, F2</source>
-            <translation type="unfinished" />
+            <translation>Enter, F2</translation>
         </message>
         <message>
             <source>Change the cell</source>
-            <translation type="unfinished" />
+            <translation>Die Zelle ändern</translation>
         </message>
         <message>
             <source>Control charts</source>
-            <translation type="unfinished">Regelkarten</translation>
+            <translation>Regelkarten</translation>
         </message>
         <message>
             <source>Tables that are typed in</source>
-            <translation type="unfinished" />
+            <translation>Tabellen, in die eingegeben wird</translation>
         </message>
         <message>
             <source>Methods, Laboratory, Limits, Samples</source>
-            <translation type="unfinished" />
+            <translation>Methoden, Labor, Grenzwerte, Proben</translation>
         </message>
         <message>
             <source>Left, Right</source>
-            <translation type="unfinished" />
+            <translation>Links, Rechts</translation>
         </message>
         <message>
             <source>From point to point</source>
-            <translation type="unfinished" />
+            <translation>Von Punkt zu Punkt</translation>
         </message>
         <message>
             <source>Ctrl+Left, Ctrl+Right</source>
-            <translation type="unfinished" />
+            <translation>Strg+Links, Strg+Rechts</translation>
         </message>
         <message>
             <source>From one point out of control to the next</source>
-            <translation type="unfinished" />
+            <translation>Von einem Punkt außer Kontrolle zum nächsten</translation>
         </message>
         <message>
             <source>Page Up, Page Down</source>
-            <translation type="unfinished" />
+            <translation>Bild auf, Bild ab</translation>
         </message>
         <message>
             <source>Ten points on</source>
-            <translation type="unfinished" />
+            <translation>Zehn Punkte weiter</translation>
         </message>
         <message>
             <source>Home, End</source>
-            <translation type="unfinished" />
+            <translation>Pos1, Ende</translation>
         </message>
         <message>
             <source>The first point, the last one</source>
-            <translation type="unfinished" />
+            <translation>Der erste Punkt, der letzte</translation>
         </message>
         <message>
             <source>Fewer points in sight, more of them</source>
-            <translation type="unfinished" />
+            <translation>Weniger Punkte im Bild, mehr Punkte</translation>
         </message>
         <message>
             <source>All points</source>
-            <translation type="unfinished" />
+            <translation>Alle Punkte</translation>
         </message>
         <message>
             <source>Open the run of the point</source>
-            <translation type="unfinished" />
+            <translation>Den Lauf des Punktes öffnen</translation>
         </message>
         <message>
             <source>Delete</source>
-            <translation type="unfinished" />
+            <translation>Entf</translation>
         </message>
         <message>
             <source>Empty the cell</source>
-            <translation type="unfinished" />
+            <translation>Die Zelle leeren</translation>
         </message>
         <message>
             <source>Insert, Ctrl+Delete</source>
-            <translation type="unfinished" />
+            <translation>Einfg, Strg+Entf</translation>
         </message>
         <message>
             <source>A new row, take the row out</source>
-            <translation type="unfinished" />
+            <translation>Eine neue Zeile, die Zeile herausnehmen</translation>
         </message>
         <message>
             <source>Alt+Up, Alt+Down</source>
-            <translation type="unfinished" />
+            <translation>Alt+Auf, Alt+Ab</translation>
         </message>
         <message>
             <source>Move the row</source>
-            <translation type="unfinished" />
+            <translation>Die Zeile verschieben</translation>
         </message>
         <message>
             <source>Ctrl+Z</source>
-            <translation type="unfinished" />
+            <translation>Strg+Z</translation>
         </message>
         <message>
             <source>Undo</source>
-            <translation type="unfinished" />
+            <translation>Rückgängig</translation>
         </message>
         <message>
             <source>Ctrl+V</source>
-            <translation type="unfinished" />
+            <translation>Strg+V</translation>
         </message>
         <message>
             <source>Paste a column of names into the table of samples</source>
-            <translation type="unfinished" />
+            <translation>Eine Spalte mit Namen in die Tabelle der Proben einfügen</translation>
         </message>
         <message>
             <source>Ctrl+S</source>
-            <translation type="unfinished" />
+            <translation>Strg+S</translation>
         </message>
         <message>
             <source>Save</source>
-            <translation type="unfinished" />
+            <translation>Speichern</translation>
         </message>
         <message>
             <source>Alt+1, Alt+2 …</source>
-            <translation type="unfinished" />
+            <translation>Alt+1, Alt+2 …</translation>
         </message>
         <message>
             <source>To the sections of a method or of the laboratory</source>
-            <translation type="unfinished" />
+            <translation>Zu den Abschnitten einer Methode oder des Labors</translation>
         </message>
         <message>
             <source>Menu %1</source>
-            <translation type="unfinished" />
+            <translation>Menü %1</translation>
         </message>
         <message>
             <source>Keys of Plateau</source>
-            <translation type="unfinished" />
+            <translation>Tasten von Plateau</translation>
         </message>
         <message>
             <source>Plateau %1</source>
-            <translation type="unfinished">Plateau %1</translation>
+            <translation>Plateau %1</translation>
         </message>
         <message>
             <source>Everything can be done without the mouse.</source>
-            <translation type="unfinished" />
+            <translation>Alles lässt sich ohne Maus tun.</translation>
         </message>
         <message>
             <source>where</source>
-            <translation type="unfinished" />
+            <translation>wo</translation>
         </message>
         <message>
             <source>keys</source>
-            <translation type="unfinished" />
+            <translation>Tasten</translation>
         </message>
         <message>
             <source>what they do</source>
-            <translation type="unfinished" />
+            <translation>was sie tun</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::KeysDialog</name>
         <message>
             <source>Where</source>
-            <translation type="unfinished" />
+            <translation>Wo</translation>
         </message>
         <message>
             <source>Keys</source>
-            <translation type="unfinished" />
+            <translation>Tasten</translation>
         </message>
         <message>
             <source>What they do</source>
-            <translation type="unfinished" />
+            <translation>Was sie tun</translation>
         </message>
         <message>
             <source>&amp;Save as PDF, to print…</source>
-            <translation type="unfinished" />
+            <translation>Als PDF &amp;speichern, zum Drucken…</translation>
         </message>
         <message>
             <source>&amp;Close</source>
-            <translation type="unfinished" />
+            <translation>S&amp;chließen</translation>
         </message>
         <message>
             <source>Keys of Plateau.pdf</source>
-            <translation type="unfinished" />
+            <translation>Tasten von Plateau.pdf</translation>
         </message>
     </context>
     <context>
@@ -18241,7 +18250,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Keys…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Tasten…</translation>
         </message>
     </context>
     <context>

@@ -47,15 +47,15 @@
         </message>
         <message>
             <source>%1 is neither a command nor an option nor a file; plateau --help lists them</source>
-            <translation type="unfinished" />
+            <translation>%1 no es ni un comando ni una opción ni un archivo; plateau --help enumera los comandos y las opciones</translation>
         </message>
         <message>
             <source>the window takes one file at a start, not %1 as well</source>
-            <translation type="unfinished" />
+            <translation>la ventana admite un solo archivo por inicio, no además %1</translation>
         </message>
         <message>
             <source>%1 is a notebook, and another one is named beside it</source>
-            <translation type="unfinished" />
+            <translation>%1 es un cuaderno, y a su lado se indica otro</translation>
         </message>
     </context>
     <context>
@@ -5599,31 +5599,31 @@
         <name>plateau::ui::About</name>
         <message>
             <source>%1 %2: %3</source>
-            <translation type="unfinished">%1, %3 {1 %2:?}</translation>
+            <translation>%1 %2: %3</translation>
         </message>
         <message>
             <source>LGPL-3.0 or GPL; its charts GPL-3.0</source>
-            <translation type="unfinished" />
+            <translation>LGPL-3.0 o GPL; sus gráficos GPL-3.0</translation>
         </message>
         <message>
             <source>public domain</source>
-            <translation type="unfinished" />
+            <translation>dominio público</translation>
         </message>
         <message>
             <source>ISC licence</source>
-            <translation type="unfinished" />
+            <translation>licencia ISC</translation>
         </message>
         <message>
             <source>LGPL-2.1 or later</source>
-            <translation type="unfinished" />
+            <translation>LGPL-2.1 o posterior</translation>
         </message>
         <message>
             <source>MIT licence</source>
-            <translation type="unfinished" />
+            <translation>licencia MIT</translation>
         </message>
         <message>
             <source>Boost Software License 1.0</source>
-            <translation type="unfinished" />
+            <translation>Boost Software License 1.0</translation>
         </message>
         <message>
             <source>Plateau %1
@@ -5636,7 +5636,16 @@ It runs with:
 State colours: Okabe and Ito, Color Universal Design, 2008.
 
 The supplier's instructions, your local safety rules and licensed practice come first. The person's name on a record is what was typed, not proof of identity.</source>
-            <translation type="unfinished" />
+            <translation>Plateau %1
+Programa de mesa para ensayos enzimáticos a punto final leídos en un fotómetro.
+
+Software libre: GNU General Public License, versión 3, sin garantía alguna. Los dibujos y los iconos son propios.
+
+Funciona con:
+%2
+Colores de estado: Okabe e Ito, Color Universal Design, 2008.
+
+Las instrucciones del proveedor, sus normas locales de seguridad y la práctica autorizada van primero. El nombre de la persona en un registro es lo que se escribió, no una prueba de identidad.</translation>
         </message>
     </context>
     <context>
@@ -6321,19 +6330,19 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::Colours</name>
         <message>
             <source>C&amp;olours</source>
-            <translation type="unfinished" />
+            <translation>C&amp;olores</translation>
         </message>
         <message>
             <source>As the &amp;desktop</source>
-            <translation type="unfinished" />
+            <translation>Como el &amp;escritorio</translation>
         </message>
         <message>
             <source>&amp;Light</source>
-            <translation type="unfinished" />
+            <translation>&amp;Claro</translation>
         </message>
         <message>
             <source>D&amp;ark</source>
-            <translation type="unfinished" />
+            <translation>O&amp;scuro</translation>
         </message>
     </context>
     <context>
@@ -7576,99 +7585,99 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::FirstStart</name>
         <message>
             <source>&amp;Make a notebook for your laboratory</source>
-            <translation type="unfinished" />
+            <translation>&amp;Crear un cuaderno para su laboratorio</translation>
         </message>
         <message>
             <source>&amp;Use a notebook that is there already</source>
-            <translation type="unfinished" />
+            <translation>&amp;Usar un cuaderno que ya existe</translation>
         </message>
         <message>
             <source>&amp;Try the sample notebook</source>
-            <translation type="unfinished" />
+            <translation>&amp;Probar el cuaderno de ejemplo</translation>
         </message>
         <message>
             <source>&amp;Begin</source>
-            <translation type="unfinished" />
+            <translation>&amp;Empezar</translation>
         </message>
         <message>
             <source>Plateau: the first start</source>
-            <translation type="unfinished" />
+            <translation>Plateau: el primer inicio</translation>
         </message>
         <message>
             <source>Where is the notebook?</source>
-            <translation type="unfinished" />
+            <translation>¿Dónde está el cuaderno?</translation>
         </message>
         <message>
             <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up by itself.</source>
-            <translation type="unfinished" />
+            <translation>Plateau guarda tandas, lecturas, lotes y decisiones en un solo archivo, el cuaderno. Solo se le añade, y se hacen copias de seguridad de él por sí solas.</translation>
         </message>
         <message>
             <source>The bench, the books and the control charts of an invented house that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
-            <translation type="unfinished" />
+            <translation>La mesa, los libros y los gráficos de control de una casa inventada que elabora sidra y envasa frutas desecadas. Es una copia, que se desecha al cerrar la ventana.</translation>
         </message>
         <message>
             <source>&amp;Leave</source>
-            <translation type="unfinished">&amp;Salir</translation>
+            <translation>&amp;Salir</translation>
         </message>
         <message>
             <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
-            <translation type="unfinished" />
+            <translation>El cuaderno %1 no está ahí. Compruebe que su disco está conectado y empiece de nuevo, o elija dónde está ahora.</translation>
         </message>
         <message>
             <source>Notebooks (*.plateau);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Cuadernos (*.plateau);;Todos los archivos (*)</translation>
         </message>
         <message>
             <source>Make a notebook</source>
-            <translation type="unfinished" />
+            <translation>Crear un cuaderno</translation>
         </message>
         <message>
             <source>Use a notebook</source>
-            <translation type="unfinished" />
+            <translation>Usar un cuaderno</translation>
         </message>
         <message>
             <source>Laborator&amp;y's name</source>
-            <translation type="unfinished" />
+            <translation>Nombre del &amp;laboratorio</translation>
         </message>
         <message>
             <source>Your &amp;name, as it stands on records</source>
-            <translation type="unfinished" />
+            <translation>Su &amp;nombre, tal como figura en los registros</translation>
         </message>
         <message>
             <source>&amp;File</source>
-            <translation type="unfinished">&amp;Archivo</translation>
+            <translation>&amp;Archivo</translation>
         </message>
         <message>
             <source>&amp;Elsewhere…</source>
-            <translation type="unfinished" />
+            <translation>En &amp;otro lugar…</translation>
         </message>
         <message>
             <source>F&amp;ile</source>
-            <translation type="unfinished" />
+            <translation>Arch&amp;ivo</translation>
         </message>
         <message>
             <source>&amp;Choose…</source>
-            <translation type="unfinished" />
+            <translation>Ele&amp;gir…</translation>
         </message>
         <message>
             <source>The laboratory's name is still missing; it heads every report.</source>
-            <translation type="unfinished" />
+            <translation>Aún falta el nombre del laboratorio; encabeza cada informe.</translation>
         </message>
         <message>
             <source>Your name is still missing; it stands on whatever you record.</source>
-            <translation type="unfinished" />
+            <translation>Aún falta su nombre; figura en todo lo que usted registra.</translation>
         </message>
         <message>
             <source>The file is still missing: its whole path, such as %1.</source>
-            <translation type="unfinished" />
+            <translation>Aún falta el archivo: su ruta completa, como %1.</translation>
         </message>
         <message>
             <source>There is no file %1; see that the name is right.</source>
-            <translation type="unfinished" />
+            <translation>No hay ningún archivo %1; compruebe que el nombre es correcto.</translation>
         </message>
         <message>
             <source>There is a file %1 already; use that notebook, or give the new one another name.</source>
-            <translation type="unfinished" />
+            <translation>Ya hay un archivo %1; use ese cuaderno, o dé otro nombre al nuevo.</translation>
         </message>
     </context>
     <context>
@@ -8017,338 +8026,338 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::Keys</name>
         <message>
             <source>Everywhere</source>
-            <translation type="unfinished" />
+            <translation>En todas partes</translation>
         </message>
         <message>
             <source>Tab, Shift+Tab</source>
-            <translation type="unfinished" />
+            <translation>Tab, Mayús+Tab</translation>
         </message>
         <message>
             <source>To the next field or button, to the one before</source>
-            <translation type="unfinished" />
+            <translation>Al campo o botón siguiente, al anterior</translation>
         </message>
         <message>
             <source>Alt and the underlined letter</source>
-            <translation type="unfinished" />
+            <translation>Alt y la letra subrayada</translation>
         </message>
         <message>
             <source>To the field, button or tab with that letter</source>
-            <translation type="unfinished" />
+            <translation>Al campo, botón o pestaña con esa letra</translation>
         </message>
         <message>
             <source>F10</source>
-            <translation type="unfinished" />
+            <translation>F10</translation>
         </message>
         <message>
             <source>Into the menus; arrow keys, Enter and Esc from there</source>
-            <translation type="unfinished" />
+            <translation>A los menús; desde ahí, flechas, Intro y Esc</translation>
         </message>
         <message>
             <source>Enter</source>
-            <translation type="unfinished" />
+            <translation>Intro</translation>
         </message>
         <message>
             <source>In a list: open; on a button: press; in a form: what its main button does</source>
-            <translation type="unfinished" />
+            <translation>En una lista: abrir; en un botón: pulsarlo; en un formulario: lo que hace su botón principal</translation>
         </message>
         <message>
             <source>Esc</source>
-            <translation type="unfinished" />
+            <translation>Esc</translation>
         </message>
         <message>
             <source>Back to the list, or leave what was begun; what is not stored is asked about</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista, o dejar lo empezado; se pregunta por lo que no está guardado</translation>
         </message>
         <message>
             <source>Down</source>
-            <translation type="unfinished">Abajo</translation>
+            <translation>Abajo</translation>
         </message>
         <message>
             <source>In a field with an arrow: what is offered; in a search: into the list</source>
-            <translation type="unfinished" />
+            <translation>En un campo con flecha: lo que se ofrece; en una búsqueda: a la lista</translation>
         </message>
         <message>
             <source>New run</source>
-            <translation type="unfinished" />
+            <translation>Nueva tanda</translation>
         </message>
         <message>
             <source>Pipette</source>
-            <translation type="unfinished" />
+            <translation>Pipetear</translation>
         </message>
         <message>
             <source>Read</source>
-            <translation type="unfinished">Leer</translation>
+            <translation>Leer</translation>
         </message>
         <message>
             <source>Tubes against time</source>
-            <translation type="unfinished">Tubos frente al tiempo</translation>
+            <translation>Tubos frente al tiempo</translation>
         </message>
         <message>
             <source>Review, sample by sample</source>
-            <translation type="unfinished" />
+            <translation>Revisión, muestra por muestra</translation>
         </message>
         <message>
             <source>Ctrl and an arrow key</source>
-            <translation type="unfinished" />
+            <translation>Ctrl y una flecha</translation>
         </message>
         <message>
             <source>In the rack: move the tube</source>
-            <translation type="unfinished" />
+            <translation>En la gradilla: mover el tubo</translation>
         </message>
         <message>
             <source>Space</source>
-            <translation type="unfinished" />
+            <translation>Espacio</translation>
         </message>
         <message>
             <source>Tick the tube; the next one waits</source>
-            <translation type="unfinished" />
+            <translation>Marcar el tubo; el siguiente espera</translation>
         </message>
         <message>
             <source>Tick the row</source>
-            <translation type="unfinished" />
+            <translation>Marcar la fila</translation>
         </message>
         <message>
             <source>-, Backspace</source>
-            <translation type="unfinished" />
+            <translation>-, Retroceso</translation>
         </message>
         <message>
             <source>Take back the last tick</source>
-            <translation type="unfinished" />
+            <translation>Deshacer la última marca</translation>
         </message>
         <message>
             <source>The tube is spoilt; asks why</source>
-            <translation type="unfinished" />
+            <translation>El tubo está malogrado; pregunta por qué</translation>
         </message>
         <message>
             <source>Store the reading, or ask about it where it cannot be right</source>
-            <translation type="unfinished" />
+            <translation>Guardar la lectura, o preguntar por ella donde no puede ser correcta</translation>
         </message>
         <message>
             <source>Up, Down</source>
-            <translation type="unfinished" />
+            <translation>Arriba, Abajo</translation>
         </message>
         <message>
             <source>The tube before, the next one</source>
-            <translation type="unfinished" />
+            <translation>El tubo anterior, el siguiente</translation>
         </message>
         <message>
             <source>Space, in an empty entry</source>
-            <translation type="unfinished" />
+            <translation>Espacio, en una entrada vacía</translation>
         </message>
         <message>
             <source>What is next is done now</source>
-            <translation type="unfinished" />
+            <translation>Lo siguiente está hecho ahora</translation>
         </message>
         <message>
             <source>Type the reading anew; leave it as it was</source>
-            <translation type="unfinished" />
+            <translation>Introducir la lectura de nuevo; dejarla como estaba</translation>
         </message>
         <message>
             <source>Up, Down, Page Up, Page Down, Home, End</source>
-            <translation type="unfinished" />
+            <translation>Arriba, Abajo, Re Pág, Av Pág, Inicio, Fin</translation>
         </message>
         <message>
             <source>From tube to tube</source>
-            <translation type="unfinished" />
+            <translation>De tubo en tubo</translation>
         </message>
         <message>
             <source>To that tube</source>
-            <translation type="unfinished" />
+            <translation>A ese tubo</translation>
         </message>
         <message>
             <source>Accept the sample</source>
-            <translation type="unfinished" />
+            <translation>Aceptar la muestra</translation>
         </message>
         <message>
             <source>Reject the sample</source>
-            <translation type="unfinished" />
+            <translation>Rechazar la muestra</translation>
         </message>
         <message>
             <source>Let it wait on the shelf, to be repeated</source>
-            <translation type="unfinished" />
+            <translation>Dejarla esperar en el estante, para repetirla</translation>
         </message>
         <message>
             <source>Delete, Backspace</source>
-            <translation type="unfinished" />
+            <translation>Supr, Retroceso</translation>
         </message>
         <message>
             <source>Undecided again</source>
-            <translation type="unfinished" />
+            <translation>De nuevo sin decidir</translation>
         </message>
         <message>
             <source>Enter, F2</source>
-            <translation type="unfinished" />
+            <translation>Intro, F2</translation>
         </message>
         <message>
             <source>Change the cell</source>
-            <translation type="unfinished" />
+            <translation>Cambiar la celda</translation>
         </message>
         <message>
             <source>Control charts</source>
-            <translation type="unfinished">Gráficos de control</translation>
+            <translation>Gráficos de control</translation>
         </message>
         <message>
             <source>Tables that are typed in</source>
-            <translation type="unfinished" />
+            <translation>Tablas en las que se escribe</translation>
         </message>
         <message>
             <source>Methods, Laboratory, Limits, Samples</source>
-            <translation type="unfinished" />
+            <translation>Métodos, Laboratorio, Límites, Muestras</translation>
         </message>
         <message>
             <source>Left, Right</source>
-            <translation type="unfinished" />
+            <translation>Izquierda, Derecha</translation>
         </message>
         <message>
             <source>From point to point</source>
-            <translation type="unfinished" />
+            <translation>De punto en punto</translation>
         </message>
         <message>
             <source>Ctrl+Left, Ctrl+Right</source>
-            <translation type="unfinished" />
+            <translation>Ctrl+Izquierda, Ctrl+Derecha</translation>
         </message>
         <message>
             <source>From one point out of control to the next</source>
-            <translation type="unfinished" />
+            <translation>De un punto fuera de control al siguiente</translation>
         </message>
         <message>
             <source>Page Up, Page Down</source>
-            <translation type="unfinished" />
+            <translation>Re Pág, Av Pág</translation>
         </message>
         <message>
             <source>Ten points on</source>
-            <translation type="unfinished" />
+            <translation>Diez puntos más allá</translation>
         </message>
         <message>
             <source>Home, End</source>
-            <translation type="unfinished" />
+            <translation>Inicio, Fin</translation>
         </message>
         <message>
             <source>The first point, the last one</source>
-            <translation type="unfinished" />
+            <translation>El primer punto, el último</translation>
         </message>
         <message>
             <source>Fewer points in sight, more of them</source>
-            <translation type="unfinished" />
+            <translation>Menos puntos a la vista, más puntos</translation>
         </message>
         <message>
             <source>All points</source>
-            <translation type="unfinished" />
+            <translation>Todos los puntos</translation>
         </message>
         <message>
             <source>Open the run of the point</source>
-            <translation type="unfinished" />
+            <translation>Abrir la tanda del punto</translation>
         </message>
         <message>
             <source>Delete</source>
-            <translation type="unfinished" />
+            <translation>Supr</translation>
         </message>
         <message>
             <source>Empty the cell</source>
-            <translation type="unfinished" />
+            <translation>Vaciar la celda</translation>
         </message>
         <message>
             <source>Insert, Ctrl+Delete</source>
-            <translation type="unfinished" />
+            <translation>Insert, Ctrl+Supr</translation>
         </message>
         <message>
             <source>A new row, take the row out</source>
-            <translation type="unfinished" />
+            <translation>Una fila nueva, quitar la fila</translation>
         </message>
         <message>
             <source>Alt+Up, Alt+Down</source>
-            <translation type="unfinished" />
+            <translation>Alt+Arriba, Alt+Abajo</translation>
         </message>
         <message>
             <source>Move the row</source>
-            <translation type="unfinished" />
+            <translation>Mover la fila</translation>
         </message>
         <message>
             <source>Ctrl+Z</source>
-            <translation type="unfinished" />
+            <translation>Ctrl+Z</translation>
         </message>
         <message>
             <source>Undo</source>
-            <translation type="unfinished" />
+            <translation>Deshacer</translation>
         </message>
         <message>
             <source>Ctrl+V</source>
-            <translation type="unfinished" />
+            <translation>Ctrl+V</translation>
         </message>
         <message>
             <source>Paste a column of names into the table of samples</source>
-            <translation type="unfinished" />
+            <translation>Pegar una columna de nombres en la tabla de muestras</translation>
         </message>
         <message>
             <source>Ctrl+S</source>
-            <translation type="unfinished" />
+            <translation>Ctrl+S</translation>
         </message>
         <message>
             <source>Save</source>
-            <translation type="unfinished" />
+            <translation>Guardar</translation>
         </message>
         <message>
             <source>Alt+1, Alt+2 …</source>
-            <translation type="unfinished" />
+            <translation>Alt+1, Alt+2 …</translation>
         </message>
         <message>
             <source>To the sections of a method or of the laboratory</source>
-            <translation type="unfinished" />
+            <translation>A las secciones de un método o del laboratorio</translation>
         </message>
         <message>
             <source>Menu %1</source>
-            <translation type="unfinished" />
+            <translation>Menú %1</translation>
         </message>
         <message>
             <source>Keys of Plateau</source>
-            <translation type="unfinished" />
+            <translation>Teclas de Plateau</translation>
         </message>
         <message>
             <source>Plateau %1</source>
-            <translation type="unfinished">Plateau %1</translation>
+            <translation>Plateau %1</translation>
         </message>
         <message>
             <source>Everything can be done without the mouse.</source>
-            <translation type="unfinished" />
+            <translation>Todo se puede hacer sin el ratón.</translation>
         </message>
         <message>
             <source>where</source>
-            <translation type="unfinished" />
+            <translation>dónde</translation>
         </message>
         <message>
             <source>keys</source>
-            <translation type="unfinished" />
+            <translation>teclas</translation>
         </message>
         <message>
             <source>what they do</source>
-            <translation type="unfinished" />
+            <translation>qué hacen</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::KeysDialog</name>
         <message>
             <source>Where</source>
-            <translation type="unfinished" />
+            <translation>Dónde</translation>
         </message>
         <message>
             <source>Keys</source>
-            <translation type="unfinished" />
+            <translation>Teclas</translation>
         </message>
         <message>
             <source>What they do</source>
-            <translation type="unfinished" />
+            <translation>Qué hacen</translation>
         </message>
         <message>
             <source>&amp;Save as PDF, to print…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Guardar como PDF, para imprimir…</translation>
         </message>
         <message>
             <source>&amp;Close</source>
-            <translation type="unfinished" />
+            <translation>&amp;Cerrar</translation>
         </message>
         <message>
             <source>Keys of Plateau.pdf</source>
-            <translation type="unfinished" />
+            <translation>Teclas de Plateau.pdf</translation>
         </message>
     </context>
     <context>
@@ -18241,7 +18250,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Keys…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Teclas…</translation>
         </message>
     </context>
     <context>

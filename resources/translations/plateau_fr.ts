@@ -47,15 +47,15 @@
         </message>
         <message>
             <source>%1 is neither a command nor an option nor a file; plateau --help lists them</source>
-            <translation type="unfinished" />
+            <translation>%1 n’est ni une commande, ni une option, ni un fichier ; plateau --help énumère les commandes et les options</translation>
         </message>
         <message>
             <source>the window takes one file at a start, not %1 as well</source>
-            <translation type="unfinished" />
+            <translation>la fenêtre prend un seul fichier au démarrage, pas aussi %1</translation>
         </message>
         <message>
             <source>%1 is a notebook, and another one is named beside it</source>
-            <translation type="unfinished" />
+            <translation>%1 est un cahier, et un autre est nommé à côté</translation>
         </message>
     </context>
     <context>
@@ -5599,31 +5599,31 @@
         <name>plateau::ui::About</name>
         <message>
             <source>%1 %2: %3</source>
-            <translation type="unfinished">%1, %3 {1 %2:?}</translation>
+            <translation>%1 %2 : %3</translation>
         </message>
         <message>
             <source>LGPL-3.0 or GPL; its charts GPL-3.0</source>
-            <translation type="unfinished" />
+            <translation>LGPL-3.0 ou GPL ; ses graphiques GPL-3.0</translation>
         </message>
         <message>
             <source>public domain</source>
-            <translation type="unfinished" />
+            <translation>domaine public</translation>
         </message>
         <message>
             <source>ISC licence</source>
-            <translation type="unfinished" />
+            <translation>licence ISC</translation>
         </message>
         <message>
             <source>LGPL-2.1 or later</source>
-            <translation type="unfinished" />
+            <translation>LGPL-2.1 ou ultérieure</translation>
         </message>
         <message>
             <source>MIT licence</source>
-            <translation type="unfinished" />
+            <translation>licence MIT</translation>
         </message>
         <message>
             <source>Boost Software License 1.0</source>
-            <translation type="unfinished" />
+            <translation>Boost Software License 1.0</translation>
         </message>
         <message>
             <source>Plateau %1
@@ -5636,7 +5636,16 @@ It runs with:
 State colours: Okabe and Ito, Color Universal Design, 2008.
 
 The supplier's instructions, your local safety rules and licensed practice come first. The person's name on a record is what was typed, not proof of identity.</source>
-            <translation type="unfinished" />
+            <translation>Plateau %1
+Programme de paillasse pour les dosages enzymatiques en point final lus au photomètre.
+
+Logiciel libre : GNU General Public License, version 3, sans aucune garantie. Ses dessins et ses icônes lui sont propres.
+
+Fonctionne avec :
+%2
+Couleurs d’état : Okabe et Ito, Color Universal Design, 2008.
+
+Les instructions du fournisseur, vos règles de sécurité locales et la pratique autorisée priment. Le nom de la personne sur un enregistrement est ce qui a été tapé, non une preuve d’identité.</translation>
         </message>
     </context>
     <context>
@@ -6321,19 +6330,19 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::Colours</name>
         <message>
             <source>C&amp;olours</source>
-            <translation type="unfinished" />
+            <translation>&amp;Couleurs</translation>
         </message>
         <message>
             <source>As the &amp;desktop</source>
-            <translation type="unfinished" />
+            <translation>Comme le &amp;bureau</translation>
         </message>
         <message>
             <source>&amp;Light</source>
-            <translation type="unfinished" />
+            <translation>C&amp;lair</translation>
         </message>
         <message>
             <source>D&amp;ark</source>
-            <translation type="unfinished" />
+            <translation>&amp;Sombre</translation>
         </message>
     </context>
     <context>
@@ -7576,99 +7585,99 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::FirstStart</name>
         <message>
             <source>&amp;Make a notebook for your laboratory</source>
-            <translation type="unfinished" />
+            <translation>&amp;Créer un cahier pour votre laboratoire</translation>
         </message>
         <message>
             <source>&amp;Use a notebook that is there already</source>
-            <translation type="unfinished" />
+            <translation>&amp;Utiliser un cahier qui existe déjà</translation>
         </message>
         <message>
             <source>&amp;Try the sample notebook</source>
-            <translation type="unfinished" />
+            <translation>&amp;Essayer le cahier d’exemple</translation>
         </message>
         <message>
             <source>&amp;Begin</source>
-            <translation type="unfinished" />
+            <translation>Co&amp;mmencer</translation>
         </message>
         <message>
             <source>Plateau: the first start</source>
-            <translation type="unfinished" />
+            <translation>Plateau : le premier démarrage</translation>
         </message>
         <message>
             <source>Where is the notebook?</source>
-            <translation type="unfinished" />
+            <translation>Où est le cahier ?</translation>
         </message>
         <message>
             <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up by itself.</source>
-            <translation type="unfinished" />
+            <translation>Plateau garde les séries, les lectures, les lots et les décisions dans un seul fichier, le cahier. On ne fait qu’y ajouter, et il est sauvegardé de lui-même.</translation>
         </message>
         <message>
             <source>The bench, the books and the control charts of an invented house that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
-            <translation type="unfinished" />
+            <translation>La paillasse, les registres et les cartes de contrôle d’une maison inventée qui fait du cidre et conditionne des fruits secs. C’est une copie, jetée à la fermeture de la fenêtre.</translation>
         </message>
         <message>
             <source>&amp;Leave</source>
-            <translation type="unfinished">&amp;Quitter</translation>
+            <translation>&amp;Quitter</translation>
         </message>
         <message>
             <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
-            <translation type="unfinished" />
+            <translation>Le cahier %1 n’est pas là. Vérifiez que son disque est connecté et recommencez, ou choisissez où il est maintenant.</translation>
         </message>
         <message>
             <source>Notebooks (*.plateau);;All files (*)</source>
-            <translation type="unfinished" />
+            <translation>Cahiers (*.plateau);;Tous les fichiers (*)</translation>
         </message>
         <message>
             <source>Make a notebook</source>
-            <translation type="unfinished" />
+            <translation>Créer un cahier</translation>
         </message>
         <message>
             <source>Use a notebook</source>
-            <translation type="unfinished" />
+            <translation>Utiliser un cahier</translation>
         </message>
         <message>
             <source>Laborator&amp;y's name</source>
-            <translation type="unfinished" />
+            <translation>Nom du &amp;laboratoire</translation>
         </message>
         <message>
             <source>Your &amp;name, as it stands on records</source>
-            <translation type="unfinished" />
+            <translation>Votre &amp;nom, tel qu’il figure sur les enregistrements</translation>
         </message>
         <message>
             <source>&amp;File</source>
-            <translation type="unfinished">&amp;Fichier</translation>
+            <translation>&amp;Fichier</translation>
         </message>
         <message>
             <source>&amp;Elsewhere…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Ailleurs…</translation>
         </message>
         <message>
             <source>F&amp;ile</source>
-            <translation type="unfinished" />
+            <translation>F&amp;ichier</translation>
         </message>
         <message>
             <source>&amp;Choose…</source>
-            <translation type="unfinished" />
+            <translation>Ch&amp;oisir…</translation>
         </message>
         <message>
             <source>The laboratory's name is still missing; it heads every report.</source>
-            <translation type="unfinished" />
+            <translation>Le nom du laboratoire manque encore ; il figure en tête de chaque rapport.</translation>
         </message>
         <message>
             <source>Your name is still missing; it stands on whatever you record.</source>
-            <translation type="unfinished" />
+            <translation>Votre nom manque encore ; il figure sur tout ce que vous enregistrez.</translation>
         </message>
         <message>
             <source>The file is still missing: its whole path, such as %1.</source>
-            <translation type="unfinished" />
+            <translation>Le fichier manque encore : son chemin complet, par exemple %1.</translation>
         </message>
         <message>
             <source>There is no file %1; see that the name is right.</source>
-            <translation type="unfinished" />
+            <translation>Il n’y a pas de fichier %1 ; vérifiez que le nom est juste.</translation>
         </message>
         <message>
             <source>There is a file %1 already; use that notebook, or give the new one another name.</source>
-            <translation type="unfinished" />
+            <translation>Il y a déjà un fichier %1 ; utilisez ce cahier, ou donnez un autre nom au nouveau.</translation>
         </message>
     </context>
     <context>
@@ -8017,338 +8026,338 @@ The supplier's instructions, your local safety rules and licensed practice come 
         <name>plateau::ui::Keys</name>
         <message>
             <source>Everywhere</source>
-            <translation type="unfinished" />
+            <translation>Partout</translation>
         </message>
         <message>
             <source>Tab, Shift+Tab</source>
-            <translation type="unfinished" />
+            <translation>Tab, Maj+Tab</translation>
         </message>
         <message>
             <source>To the next field or button, to the one before</source>
-            <translation type="unfinished" />
+            <translation>Au champ ou au bouton suivant, au précédent</translation>
         </message>
         <message>
             <source>Alt and the underlined letter</source>
-            <translation type="unfinished" />
+            <translation>Alt et la lettre soulignée</translation>
         </message>
         <message>
             <source>To the field, button or tab with that letter</source>
-            <translation type="unfinished" />
+            <translation>Au champ, au bouton ou à l’onglet portant cette lettre</translation>
         </message>
         <message>
             <source>F10</source>
-            <translation type="unfinished" />
+            <translation>F10</translation>
         </message>
         <message>
             <source>Into the menus; arrow keys, Enter and Esc from there</source>
-            <translation type="unfinished" />
+            <translation>Dans les menus ; de là, touches fléchées, Entrée et Échap</translation>
         </message>
         <message>
             <source>Enter</source>
-            <translation type="unfinished" />
+            <translation>Entrée</translation>
         </message>
         <message>
             <source>In a list: open; on a button: press; in a form: what its main button does</source>
-            <translation type="unfinished" />
+            <translation>Dans une liste : ouvrir ; sur un bouton : l’actionner ; dans un formulaire : ce que fait son bouton principal</translation>
         </message>
         <message>
             <source>Esc</source>
-            <translation type="unfinished" />
+            <translation>Échap</translation>
         </message>
         <message>
             <source>Back to the list, or leave what was begun; what is not stored is asked about</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste, ou abandon de ce qui est commencé ; ce qui n’est pas enregistré fait l’objet d’une question</translation>
         </message>
         <message>
             <source>Down</source>
-            <translation type="unfinished">Bas</translation>
+            <translation>Bas</translation>
         </message>
         <message>
             <source>In a field with an arrow: what is offered; in a search: into the list</source>
-            <translation type="unfinished" />
+            <translation>Dans un champ avec une flèche : ce qui est proposé ; dans une recherche : dans la liste</translation>
         </message>
         <message>
             <source>New run</source>
-            <translation type="unfinished" />
+            <translation>Nouvelle série</translation>
         </message>
         <message>
             <source>Pipette</source>
-            <translation type="unfinished" />
+            <translation>Pipetage</translation>
         </message>
         <message>
             <source>Read</source>
-            <translation type="unfinished" />
+            <translation>Lecture</translation>
         </message>
         <message>
             <source>Tubes against time</source>
-            <translation type="unfinished">Tubes selon le temps</translation>
+            <translation>Tubes selon le temps</translation>
         </message>
         <message>
             <source>Review, sample by sample</source>
-            <translation type="unfinished" />
+            <translation>Revue, échantillon par échantillon</translation>
         </message>
         <message>
             <source>Ctrl and an arrow key</source>
-            <translation type="unfinished" />
+            <translation>Ctrl et une touche fléchée</translation>
         </message>
         <message>
             <source>In the rack: move the tube</source>
-            <translation type="unfinished" />
+            <translation>Dans le portoir : déplacer le tube</translation>
         </message>
         <message>
             <source>Space</source>
-            <translation type="unfinished" />
+            <translation>Espace</translation>
         </message>
         <message>
             <source>Tick the tube; the next one waits</source>
-            <translation type="unfinished" />
+            <translation>Cocher le tube ; le suivant attend</translation>
         </message>
         <message>
             <source>Tick the row</source>
-            <translation type="unfinished" />
+            <translation>Cocher la ligne</translation>
         </message>
         <message>
             <source>-, Backspace</source>
-            <translation type="unfinished" />
+            <translation>-, Retour arrière</translation>
         </message>
         <message>
             <source>Take back the last tick</source>
-            <translation type="unfinished" />
+            <translation>Annuler la dernière coche</translation>
         </message>
         <message>
             <source>The tube is spoilt; asks why</source>
-            <translation type="unfinished" />
+            <translation>Le tube est inutilisable ; demande pourquoi</translation>
         </message>
         <message>
             <source>Store the reading, or ask about it where it cannot be right</source>
-            <translation type="unfinished" />
+            <translation>Enregistrer la lecture, ou interroger là où elle ne peut pas être juste</translation>
         </message>
         <message>
             <source>Up, Down</source>
-            <translation type="unfinished" />
+            <translation>Haut, Bas</translation>
         </message>
         <message>
             <source>The tube before, the next one</source>
-            <translation type="unfinished" />
+            <translation>Le tube précédent, le suivant</translation>
         </message>
         <message>
             <source>Space, in an empty entry</source>
-            <translation type="unfinished" />
+            <translation>Espace, dans une saisie vide</translation>
         </message>
         <message>
             <source>What is next is done now</source>
-            <translation type="unfinished" />
+            <translation>La suite est faite maintenant</translation>
         </message>
         <message>
             <source>Type the reading anew; leave it as it was</source>
-            <translation type="unfinished" />
+            <translation>Saisir la lecture à nouveau ; la laisser telle qu’elle était</translation>
         </message>
         <message>
             <source>Up, Down, Page Up, Page Down, Home, End</source>
-            <translation type="unfinished" />
+            <translation>Haut, Bas, Page préc., Page suiv., Origine, Fin</translation>
         </message>
         <message>
             <source>From tube to tube</source>
-            <translation type="unfinished" />
+            <translation>De tube en tube</translation>
         </message>
         <message>
             <source>To that tube</source>
-            <translation type="unfinished" />
+            <translation>À ce tube</translation>
         </message>
         <message>
             <source>Accept the sample</source>
-            <translation type="unfinished" />
+            <translation>Accepter l’échantillon</translation>
         </message>
         <message>
             <source>Reject the sample</source>
-            <translation type="unfinished" />
+            <translation>Rejeter l’échantillon</translation>
         </message>
         <message>
             <source>Let it wait on the shelf, to be repeated</source>
-            <translation type="unfinished" />
+            <translation>Le laisser attendre sur l’étagère, à répéter</translation>
         </message>
         <message>
             <source>Delete, Backspace</source>
-            <translation type="unfinished" />
+            <translation>Suppr, Retour arrière</translation>
         </message>
         <message>
             <source>Undecided again</source>
-            <translation type="unfinished" />
+            <translation>À nouveau non décidé</translation>
         </message>
         <message>
             <source>Enter, F2</source>
-            <translation type="unfinished" />
+            <translation>Entrée, F2</translation>
         </message>
         <message>
             <source>Change the cell</source>
-            <translation type="unfinished" />
+            <translation>Modifier la cellule</translation>
         </message>
         <message>
             <source>Control charts</source>
-            <translation type="unfinished">Cartes de contrôle</translation>
+            <translation>Cartes de contrôle</translation>
         </message>
         <message>
             <source>Tables that are typed in</source>
-            <translation type="unfinished" />
+            <translation>Tableaux à saisir</translation>
         </message>
         <message>
             <source>Methods, Laboratory, Limits, Samples</source>
-            <translation type="unfinished" />
+            <translation>Méthodes, Laboratoire, Limites, Échantillons</translation>
         </message>
         <message>
             <source>Left, Right</source>
-            <translation type="unfinished" />
+            <translation>Gauche, Droite</translation>
         </message>
         <message>
             <source>From point to point</source>
-            <translation type="unfinished" />
+            <translation>De point en point</translation>
         </message>
         <message>
             <source>Ctrl+Left, Ctrl+Right</source>
-            <translation type="unfinished" />
+            <translation>Ctrl+Gauche, Ctrl+Droite</translation>
         </message>
         <message>
             <source>From one point out of control to the next</source>
-            <translation type="unfinished" />
+            <translation>D’un point hors maîtrise au suivant</translation>
         </message>
         <message>
             <source>Page Up, Page Down</source>
-            <translation type="unfinished" />
+            <translation>Page préc., Page suiv.</translation>
         </message>
         <message>
             <source>Ten points on</source>
-            <translation type="unfinished" />
+            <translation>Dix points plus loin</translation>
         </message>
         <message>
             <source>Home, End</source>
-            <translation type="unfinished" />
+            <translation>Origine, Fin</translation>
         </message>
         <message>
             <source>The first point, the last one</source>
-            <translation type="unfinished" />
+            <translation>Le premier point, le dernier</translation>
         </message>
         <message>
             <source>Fewer points in sight, more of them</source>
-            <translation type="unfinished" />
+            <translation>Moins de points en vue, davantage de points</translation>
         </message>
         <message>
             <source>All points</source>
-            <translation type="unfinished" />
+            <translation>Tous les points</translation>
         </message>
         <message>
             <source>Open the run of the point</source>
-            <translation type="unfinished" />
+            <translation>Ouvrir la série du point</translation>
         </message>
         <message>
             <source>Delete</source>
-            <translation type="unfinished" />
+            <translation>Suppr</translation>
         </message>
         <message>
             <source>Empty the cell</source>
-            <translation type="unfinished" />
+            <translation>Vider la cellule</translation>
         </message>
         <message>
             <source>Insert, Ctrl+Delete</source>
-            <translation type="unfinished" />
+            <translation>Inser, Ctrl+Suppr</translation>
         </message>
         <message>
             <source>A new row, take the row out</source>
-            <translation type="unfinished" />
+            <translation>Une nouvelle ligne, retirer la ligne</translation>
         </message>
         <message>
             <source>Alt+Up, Alt+Down</source>
-            <translation type="unfinished" />
+            <translation>Alt+Haut, Alt+Bas</translation>
         </message>
         <message>
             <source>Move the row</source>
-            <translation type="unfinished" />
+            <translation>Déplacer la ligne</translation>
         </message>
         <message>
             <source>Ctrl+Z</source>
-            <translation type="unfinished" />
+            <translation>Ctrl+Z</translation>
         </message>
         <message>
             <source>Undo</source>
-            <translation type="unfinished" />
+            <translation>Annuler</translation>
         </message>
         <message>
             <source>Ctrl+V</source>
-            <translation type="unfinished" />
+            <translation>Ctrl+V</translation>
         </message>
         <message>
             <source>Paste a column of names into the table of samples</source>
-            <translation type="unfinished" />
+            <translation>Coller une colonne de noms dans le tableau des échantillons</translation>
         </message>
         <message>
             <source>Ctrl+S</source>
-            <translation type="unfinished" />
+            <translation>Ctrl+S</translation>
         </message>
         <message>
             <source>Save</source>
-            <translation type="unfinished" />
+            <translation>Enregistrer</translation>
         </message>
         <message>
             <source>Alt+1, Alt+2 …</source>
-            <translation type="unfinished" />
+            <translation>Alt+1, Alt+2 …</translation>
         </message>
         <message>
             <source>To the sections of a method or of the laboratory</source>
-            <translation type="unfinished" />
+            <translation>Aux sections d’une méthode ou du laboratoire</translation>
         </message>
         <message>
             <source>Menu %1</source>
-            <translation type="unfinished" />
+            <translation>Menu %1</translation>
         </message>
         <message>
             <source>Keys of Plateau</source>
-            <translation type="unfinished" />
+            <translation>Touches de Plateau</translation>
         </message>
         <message>
             <source>Plateau %1</source>
-            <translation type="unfinished">Plateau %1</translation>
+            <translation>Plateau %1</translation>
         </message>
         <message>
             <source>Everything can be done without the mouse.</source>
-            <translation type="unfinished" />
+            <translation>Tout peut se faire sans la souris.</translation>
         </message>
         <message>
             <source>where</source>
-            <translation type="unfinished" />
+            <translation>où</translation>
         </message>
         <message>
             <source>keys</source>
-            <translation type="unfinished" />
+            <translation>touches</translation>
         </message>
         <message>
             <source>what they do</source>
-            <translation type="unfinished" />
+            <translation>ce qu’elles font</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::KeysDialog</name>
         <message>
             <source>Where</source>
-            <translation type="unfinished" />
+            <translation>Où</translation>
         </message>
         <message>
             <source>Keys</source>
-            <translation type="unfinished" />
+            <translation>Touches</translation>
         </message>
         <message>
             <source>What they do</source>
-            <translation type="unfinished" />
+            <translation>Ce qu’elles font</translation>
         </message>
         <message>
             <source>&amp;Save as PDF, to print…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Enregistrer en PDF, pour imprimer…</translation>
         </message>
         <message>
             <source>&amp;Close</source>
-            <translation type="unfinished" />
+            <translation>&amp;Fermer</translation>
         </message>
         <message>
             <source>Keys of Plateau.pdf</source>
-            <translation type="unfinished" />
+            <translation>Touches de Plateau.pdf</translation>
         </message>
     </context>
     <context>
@@ -18241,7 +18250,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Keys…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Touches…</translation>
         </message>
     </context>
     <context>
