@@ -18,7 +18,7 @@ constexpr double scaledDeviations = 3;
 constexpr double relativeScatter = 0.03;
 constexpr size_t fewestOthers = 3;
 
-constexpr int absorbanceDecimals = 3;
+constexpr int distanceDecimals = 3;
 
 /// As by a slipped decimal point.
 bool isSlip(double absorbance, const std::vector<double> &others)
@@ -93,7 +93,7 @@ public:
 private:
     Doubt slip(Doubt::Kind kind, const std::vector<double> &others, const QString &read) const
     {
-        const QStringList texts = comparedTexts(m_absorbance, {medianOf(others)}, absorbanceDecimals);
+        const QStringList texts = comparedTexts(m_absorbance, {medianOf(others)}, distanceDecimals);
         return {kind,
                 CheckText::tr("%1: %2 is %3, but %4 %5. Look for a slipped decimal point or another tube.")
                     .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], read, texts[1]),
@@ -110,7 +110,7 @@ private:
         // 0.151 - 0.121 is a hair above 0.030
         if (std::abs(m_absorbance - median) <= allowed + 1e-12)
             return std::nullopt;
-        const QStringList texts = comparedTexts(m_absorbance, {median}, absorbanceDecimals);
+        const QStringList texts = comparedTexts(m_absorbance, {median}, distanceDecimals);
         return Doubt{kind,
                      CheckText::tr("%1: %2 is %3, but %4 %5, and the same reagents scatter by %6 at most. "
                                    "Look for a reagent left out or added twice, bubbles, or a coloured "
@@ -180,7 +180,7 @@ std::optional<Doubt> farInSignal(const SampleView &view, int tube, const std::ve
     const auto [limit, origin] = signalLimit(view, tube, compared);
     if (!(std::abs(*own - median) > limit + 1e-12))
         return std::nullopt;
-    const QStringList texts = comparedTexts(*own, {median}, absorbanceDecimals);
+    const QStringList texts = comparedTexts(*own, {median}, distanceDecimals);
     return Doubt{Doubt::Kind::FarFromReplicate,
                  CheckText::tr("%1: with this its signal is %2, but %3 with the same contents gave %4, and "
                                "%5 allows %6 between them. Look for a slip of the key, another tube or a "

@@ -13,7 +13,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr int absorbanceDecimals = 3;
+constexpr int tubeDecimals = 3;
 
 /// The absorbance the calculation rests on: the reading itself, or the last of a series.
 double shownAbsorbance(const run::Reading &reading)
@@ -128,7 +128,7 @@ Check highAbsorbances(const CheckContext &context, const TubeGroup &group, doubl
     forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
         if (!reading || shownAbsorbance(*reading) <= limit)
             return;
-        const QStringList texts = comparedTexts(shownAbsorbance(*reading), {limit}, absorbanceDecimals);
+        const QStringList texts = comparedTexts(shownAbsorbance(*reading), {limit}, tubeDecimals);
         check.fail(
             tube,
             CheckText::tr("%1 is %2, above the photometer's limit of %3").arg(name, texts[0], texts[1]));
@@ -145,7 +145,7 @@ Check lowReserve(const CheckContext &context, const TubeGroup &group, double res
     forEachReading(context, group, [&](int tube, const QString &name, const run::Reading *reading) {
         if (!reading || name != later || shownAbsorbance(*reading) >= reserve)
             return;
-        const QStringList texts = comparedTexts(shownAbsorbance(*reading), {reserve}, absorbanceDecimals);
+        const QStringList texts = comparedTexts(shownAbsorbance(*reading), {reserve}, tubeDecimals);
         check.fail(
             tube, CheckText::tr("%1 is %2, less than the %3 that must remain").arg(name, texts[0], texts[1]));
     });
@@ -262,7 +262,7 @@ std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &gr
     CheckBuilder high(CheckId::SignalHigh, group,
                       CheckText::tr("Net signal is at most %1.").arg(absorbanceText(window.maxSignal)));
     const auto against = [](const QString &sentence, double net, double limit) {
-        const QStringList texts = comparedTexts(net, {limit}, absorbanceDecimals);
+        const QStringList texts = comparedTexts(net, {limit}, tubeDecimals);
         return sentence.arg(texts[0], texts[1]);
     };
     for (const int tube : judged.tubes) {

@@ -70,10 +70,10 @@ std::vector<std::string> identitiesOf(const ordered_json &list)
     return identities;
 }
 
-class Comparison
+class MethodComparer
 {
 public:
-    Comparison(const ordered_json &before, const ordered_json &after)
+    MethodComparer(const ordered_json &before, const ordered_json &after)
         : m_before(before)
         , m_after(after)
     {
@@ -242,7 +242,7 @@ private:
 
 std::vector<Difference> differences(const assay::Method &before, const assay::Method &after)
 {
-    return Comparison(methodJson(before), methodJson(after)).run();
+    return MethodComparer(methodJson(before), methodJson(after)).run();
 }
 
 QString differenceWords(const std::vector<Difference> &differences, int named)

@@ -18,12 +18,12 @@ struct NumberWording {
 
 using Value = std::variant<double, QString>;
 
-bool isDigit(char sign)
+bool isWordDigit(char sign)
 {
     return sign >= '0' && sign <= '9';
 }
 
-bool isMark(char sign)
+bool isWordMark(char sign)
 {
     return sign == '.' || sign == ',';
 }
@@ -80,7 +80,7 @@ private:
     std::size_t separatorAt(std::size_t i, std::size_t wordStart) const
     {
         const char sign = m_line[i];
-        const bool between = i > wordStart && isDigit(at(i - 1)) && isDigit(at(i + 1));
+        const bool between = i > wordStart && isWordDigit(at(i - 1)) && isWordDigit(at(i + 1));
         constexpr std::string_view always = " \t;|=()[]{}\"";
         if (always.find(sign) != std::string_view::npos)
             return 1;
@@ -94,9 +94,9 @@ private:
     bool isCommaOfNumber(std::size_t i, std::size_t wordStart, bool between) const
     {
         if (m_sign != DecimalSign::Point)
-            return isDigit(at(i + 1)) && (between || i == wordStart || at(i - 1) == '-' || at(i - 1) == '+');
+            return isWordDigit(at(i + 1)) && (between || i == wordStart || at(i - 1) == '-' || at(i - 1) == '+');
         // "12,0.512" are two numbers; "0,512" alone is one with the other sign, and never 0 and 512.
-        const auto inRun = [this](std::size_t place) { return isDigit(at(place)) || isMark(at(place)); };
+        const auto inRun = [this](std::size_t place) { return isWordDigit(at(place)) || isWordMark(at(place)); };
         std::size_t first = i;
         while (first > wordStart && inRun(first - 1))
             --first;
@@ -123,13 +123,13 @@ bool isExponent(std::string_view rest)
     rest.remove_prefix(1);
     if (!rest.empty() && (rest.front() == '+' || rest.front() == '-'))
         rest.remove_prefix(1);
-    return !rest.empty() && std::ranges::all_of(rest, isDigit);
+    return !rest.empty() && std::ranges::all_of(rest, isWordDigit);
 }
 
 /// The word as a number, if it is one; a sign that stands apart comes before it.
 std::optional<NumberWord> numberOf(std::string_view word, std::string_view before, DecimalSign sign)
 {
-    while (!word.empty() && (isMark(word.back()) || word.back() == ':'))
+    while (!word.empty() && (isWordMark(word.back()) || word.back() == ':'))
         word.remove_suffix(1);
     const std::string_view whole = word;
     bool isBound = isLimit(before);
@@ -139,14 +139,14 @@ std::optional<NumberWord> numberOf(std::string_view word, std::string_view befor
     }
     std::size_t digits = word.starts_with('+') ? 1 : startOf(word, minusSigns).size();
     const std::size_t first = digits;
-    while (digits < word.size() && (isDigit(word[digits]) || isMark(word[digits])))
+    while (digits < word.size() && (isWordDigit(word[digits]) || isWordMark(word[digits])))
         ++digits;
     const std::string_view run = word.substr(first, digits - first);
     const std::string_view rest = word.substr(digits);
     const auto points = std::ranges::count(run, '.');
     const auto commas = std::ranges::count(run, ',');
     const bool isDate = (points > 1 && commas == 0) || (commas > 1 && points == 0);
-    if (!std::ranges::any_of(run, isDigit) || isDate)
+    if (!std::ranges::any_of(run, isWordDigit) || isDate)
         return std::nullopt;
     if (isExponent(rest))
         return NumberWord{

@@ -64,7 +64,7 @@ const char *const persons[] = {
     "CREATE INDEX wrong_passphrase_of_person ON wrong_passphrase (person, at_utc)",
 };
 
-const char *const decisions[] = {
+const char *const decisionTables[] = {
     // The version of the person is the name and role that was signed with. A decision without such a row is
     // unsigned.
     R"(CREATE TABLE decision_signature (
@@ -127,7 +127,7 @@ const char *const decisions[] = {
     "CREATE INDEX report_choice_of_sample ON report_choice (sample_key, measurand)",
 };
 
-const char *const words[] = {
+const char *const benchWords[] = {
     R"(CREATE TABLE specifications (
         id @ID,
         content TEXT NOT NULL CHECK (content @DOCUMENT),
@@ -174,8 +174,8 @@ SchemaStep fourthSchemaStep()
             step.statements.append(writtenOut(statement));
     };
     append(persons);
-    append(decisions);
-    append(words);
+    append(decisionTables);
+    append(benchWords);
     for (const ProtectedTable &table : fourthKeys())
         step.statements.append(protectionOf(table.table, table.keys));
     return step;

@@ -13,7 +13,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-qint64 sampleRow(const Database &database, RunId run, const QString &name)
+qint64 planSampleRow(const Database &database, RunId run, const QString &name)
 {
     Statement query(database, u"SELECT id FROM sample WHERE run = ? AND name = ?"_s);
     query.run(run.value, name);
@@ -45,7 +45,7 @@ void requireSampleIn(const Database &database, qint64 run, const QString &sample
 
 void storeSample(Act &act, RunId run, const planning::PlannedSample &planned, int position)
 {
-    const qint64 sample = sampleRow(act.database(), run, planned.sample.id);
+    const qint64 sample = planSampleRow(act.database(), run, planned.sample.id);
     if (planned.repeats)
         requireSampleIn(act.database(), *planned.repeats, planned.sample.id);
     const qint64 detail = storeDetail(act, planned.sample);

@@ -21,7 +21,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-QString nameOf(const assay::Method &method, const QString &component)
+QString readingNameOf(const assay::Method &method, const QString &component)
 {
     const assay::Component *found = assay::findComponent(method, component);
     return found ? found->name : component;
@@ -127,7 +127,7 @@ public:
             throw refused(Sentence::tr("Reading %1 of tube %2 was not stored as one more: the one before was "
                                        "read before %3 was ticked, so the two make no series.")
                               .arg(m_place.reading, QString::number(m_place.tube + 1),
-                                   nameOf(m_inputs.method, m_addition.name)));
+                                   readingNameOf(m_inputs.method, m_addition.name)));
         return {{*read_min - m_begin_min, std::get<double>(current.value)}};
     }
 
@@ -166,7 +166,7 @@ private:
             throw refused(Sentence::tr("Reading %1 of tube %2 was not stored: %3 is ticked there already, so "
                                        "what is read now is no more of that series.")
                               .arg(m_place.reading, QString::number(m_place.tube + 1),
-                                   nameOf(m_inputs.method, later->name)));
+                                   readingNameOf(m_inputs.method, later->name)));
     }
 
     double timeOf(const run::TubeAct &addition) const
@@ -174,7 +174,7 @@ private:
         const bool hasClock = !m_inputs.clock().timeline().isEmpty();
         if (const auto time_min = run::timeOf_min(tube(), addition); time_min && hasClock)
             return *time_min;
-        const QString name = nameOf(m_inputs.method, addition.name);
+        const QString name = readingNameOf(m_inputs.method, addition.name);
         if (isTicked(addition.name) || run::timeOf_min(tube(), addition))
             throw refused(Sentence::tr("Reading %1 of tube %2 was not stored as one more: it is not known "
                                        "when %3 went in, and a series counts its minutes from there.")

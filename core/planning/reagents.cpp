@@ -32,7 +32,7 @@ std::map<QString, double> taken_mL(const assay::Method &method, const run::Run &
     return taken;
 }
 
-struct Candidate {
+struct LotCandidate {
     const Lot *lot = nullptr;
     LotFitness fitness = LotFitness::Good;
 
@@ -45,23 +45,23 @@ struct Candidate {
     }
 };
 
-std::vector<Candidate> candidatesFor(const QString &reagent, const std::vector<Lot> &lots,
+std::vector<LotCandidate> candidatesFor(const QString &reagent, const std::vector<Lot> &lots,
                                      const QDateTime &from, const QDateTime &to)
 {
-    std::vector<Candidate> candidates;
+    std::vector<LotCandidate> candidates;
     for (const Lot &lot : lots) {
         if (isSameReagent(lot.reagent, reagent))
             candidates.push_back({&lot, fitnessOf(lot, from, to)});
     }
-    std::ranges::stable_sort(candidates, {}, &Candidate::order);
+    std::ranges::stable_sort(candidates, {}, &LotCandidate::order);
     return candidates;
 }
 
 /// Takes from the good ones in their order; left_mL is what other components leave of a lot.
-void share(ReagentNeed &need, const std::vector<Candidate> &candidates, std::map<qint64, double> &left_mL)
+void share(ReagentNeed &need, const std::vector<LotCandidate> &candidates, std::map<qint64, double> &left_mL)
 {
     double open_mL = need.withOverage_mL;
-    for (const Candidate &candidate : candidates) {
+    for (const LotCandidate &candidate : candidates) {
         if (candidate.fitness != LotFitness::Good || open_mL <= negligible_mL)
             continue;
         double &left = left_mL[candidate.lot->id];
@@ -94,9 +94,9 @@ std::vector<ReagentNeed> reagentNeeds(const assay::Method &method, const run::Ru
         need.reagent = component.name;
         need.tubes_mL = taken[component.id];
         need.withOverage_mL = need.tubes_mL * (1 + overage_percent / 100);
-        const std::vector<Candidate> candidates = candidatesFor(component.name, lots, from, to);
+        const std::vector<LotCandidate> candidates = candidatesFor(component.name, lots, from, to);
         double good_mL = 0;
-        for (const Candidate &candidate : candidates) {
+        for (const LotCandidate &candidate : candidates) {
             need.lots.emplace_back(candidate.lot->id, candidate.fitness);
             good_mL += candidate.fitness == LotFitness::Good ? candidate.lot->remaining_mL : 0;
         }

@@ -22,7 +22,7 @@ struct WorksheetWording {
 };
 
 /// Volumes are keyed with a few decimals and made up by sums of them.
-bool isSame(double one_mL, double other_mL)
+bool isSameVolume(double one_mL, double other_mL)
 {
     return std::abs(one_mL - other_mL) < 1e-7;
 }
@@ -65,7 +65,7 @@ double usualVolume_mL(const std::vector<std::optional<Round::Dose>> &doses, doub
         if (!dose)
             continue;
         const auto share = std::find_if(shares.begin(), shares.end(), [&dose](const Share &each) {
-            return isSame(each.volume_mL, dose->volume_mL);
+            return isSameVolume(each.volume_mL, dose->volume_mL);
         });
         if (share == shares.end())
             shares.push_back({dose->volume_mL, 1});
@@ -73,7 +73,7 @@ double usualVolume_mL(const std::vector<std::optional<Round::Dose>> &doses, doub
             ++share->tubes;
     }
     const auto rank = [own_mL](const Share &share) {
-        return std::tuple(-share.tubes, !isSame(share.volume_mL, own_mL), share.volume_mL);
+        return std::tuple(-share.tubes, !isSameVolume(share.volume_mL, own_mL), share.volume_mL);
     };
     const auto best =
         std::min_element(shares.begin(), shares.end(),
@@ -115,7 +115,7 @@ Round roundOf(const Rack &rack, int step, const assay::Component &component, boo
     round.usualVolume_mL = usualVolume_mL(round.doses, component.volume_mL);
     for (auto &dose : round.doses) {
         if (dose)
-            dose->odd = !isSame(dose->volume_mL, round.usualVolume_mL);
+            dose->odd = !isSameVolume(dose->volume_mL, round.usualVolume_mL);
     }
     const auto lot = std::find_if(rack.run.lots.begin(), rack.run.lots.end(),
                                   [&](const run::LotUse &use) { return use.component == component.id; });

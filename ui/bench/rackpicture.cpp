@@ -23,13 +23,13 @@ struct RackPictureWords {
 
 /// Marks are of a moment; a bar needs a length to be seen.
 constexpr int moment_s = 5;
-constexpr double secondsPerMinute = 60;
+constexpr double secondsInAMinute = 60;
 /// The same half second by which a reading is not yet said to be early or late.
 constexpr double slack_min = 0.5 / 60;
 
 int seconds(double minutes)
 {
-    return static_cast<int>(std::lround(minutes * secondsPerMinute));
+    return static_cast<int>(std::lround(minutes * secondsInAMinute));
 }
 
 QString nameOf(const assay::Method &method, const run::TubeAct &act)
@@ -47,10 +47,10 @@ QString untimely(const run::TubeAct &act, double waited_min)
         return {};
     if (waited_min < act.wait_min->lower - slack_min)
         return RackPictureWords::tr("%1 early by %2")
-            .arg(act.name, countText((act.wait_min->lower - waited_min) * secondsPerMinute));
+            .arg(act.name, countText((act.wait_min->lower - waited_min) * secondsInAMinute));
     if (waited_min > act.wait_min->upper + slack_min)
         return RackPictureWords::tr("%1 late by %2")
-            .arg(act.name, countText((waited_min - act.wait_min->upper) * secondsPerMinute));
+            .arg(act.name, countText((waited_min - act.wait_min->upper) * secondsInAMinute));
     return {};
 }
 

@@ -30,7 +30,7 @@ namespace plateau::ui {
 
 namespace {
 
-QString sayWhoIsThere()
+QString whoIsAskedLaboratory()
 {
     return LaboratoryPage::tr(
         "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
@@ -238,7 +238,7 @@ void LaboratoryPage::save()
         return;
     }
     if (m_session.person().isEmpty()) {
-        m_notice->say(State::Info, sayWhoIsThere());
+        m_notice->say(State::Info, whoIsAskedLaboratory());
         Q_EMIT personWanted();
         return;
     }
@@ -262,7 +262,7 @@ void LaboratoryPage::store()
 
 void LaboratoryPage::dropAnsweredQuestion()
 {
-    if (!m_session.person().isEmpty() && m_notice->sentence() == sayWhoIsThere())
+    if (!m_session.person().isEmpty() && m_notice->sentence() == whoIsAskedLaboratory())
         m_notice->clear();
 }
 

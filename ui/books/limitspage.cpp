@@ -27,7 +27,7 @@ namespace plateau::ui {
 
 namespace {
 
-QString sayWhoIsThere()
+QString whoIsAskedLimits()
 {
     return LimitsPage::tr(
         "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
@@ -226,14 +226,14 @@ bool LimitsPage::personIsKnown()
 {
     if (!m_session.person().isEmpty())
         return true;
-    m_view->notice().say(State::Info, sayWhoIsThere());
+    m_view->notice().say(State::Info, whoIsAskedLimits());
     Q_EMIT personWanted();
     return false;
 }
 
 void LimitsPage::dropAnsweredQuestion()
 {
-    if (!m_session.person().isEmpty() && m_view->notice().sentence() == sayWhoIsThere())
+    if (!m_session.person().isEmpty() && m_view->notice().sentence() == whoIsAskedLimits())
         m_view->notice().clear();
 }
 

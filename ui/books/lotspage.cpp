@@ -31,7 +31,7 @@ namespace plateau::ui {
 
 namespace {
 
-QString sayWhoIsThere()
+QString whoIsAskedLots()
 {
     return LotsPage::tr(
         "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
@@ -312,7 +312,7 @@ bool LotsPage::personIsKnown(Notice &notice)
 {
     if (!m_session.person().isEmpty())
         return true;
-    notice.say(State::Info, sayWhoIsThere());
+    notice.say(State::Info, whoIsAskedLots());
     Q_EMIT personWanted();
     return false;
 }
@@ -322,7 +322,7 @@ void LotsPage::dropAnsweredQuestion()
     if (m_session.person().isEmpty())
         return;
     for (Notice *notice : {&m_list->notice(), &m_lot->notice(), &m_receive->notice()}) {
-        if (notice->sentence() == sayWhoIsThere())
+        if (notice->sentence() == whoIsAskedLots())
             notice->clear();
     }
 }

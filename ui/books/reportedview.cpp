@@ -21,7 +21,7 @@ namespace plateau::ui {
 
 namespace {
 
-QString nameOf(const assay::Method &method, const QString &measurand)
+QString measurandNameOf(const assay::Method &method, const QString &measurand)
 {
     for (const assay::Measurand &one : method.measurands) {
         if (one.id == measurand)
@@ -125,7 +125,7 @@ void ReportedView::showRun(const notebook::StoredRun &stored)
         const QSignalBlocker quiet(m_subjects);
         m_subjects->clear();
         for (const Subject &subject : all)
-            m_subjects->addItem(tr("%1, %2").arg(subject.sample, nameOf(stored.method, subject.measurand)));
+            m_subjects->addItem(tr("%1, %2").arg(subject.sample, measurandNameOf(stored.method, subject.measurand)));
         m_all = std::move(all);
         m_shown.reset();
     }

@@ -27,7 +27,7 @@ namespace plateau::ui {
 namespace {
 
 /// Long enough for the next key of somebody who types, too short to be waited for.
-constexpr int pause_ms = 150;
+constexpr int searchPause_ms = 150;
 constexpr int countedRuns = 10'000;
 constexpr int widestColumn = 24;
 
@@ -92,7 +92,7 @@ RunListView::RunListView(const Theme &theme, BenchSession &session, QWidget *par
     m_table->setFlexibleColumn(RunsModel::Title);
     m_table->setLimit(widestColumn);
     m_pause.setSingleShot(true);
-    m_pause.setInterval(pause_ms);
+    m_pause.setInterval(searchPause_ms);
     layOut();
     connectAll();
     showSaved();

@@ -27,7 +27,7 @@ namespace plateau::ui {
 
 namespace {
 
-QString sayWhoIsThere()
+QString whoIsAskedSamples()
 {
     return SamplesPage::tr(
         "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
@@ -290,7 +290,7 @@ bool SamplesPage::personIsKnown(Notice &notice)
 {
     if (!m_session.person().isEmpty())
         return true;
-    notice.say(State::Info, sayWhoIsThere());
+    notice.say(State::Info, whoIsAskedSamples());
     Q_EMIT personWanted();
     return false;
 }
@@ -300,7 +300,7 @@ void SamplesPage::dropAnsweredQuestion()
     if (m_session.person().isEmpty())
         return;
     for (Notice *notice : {&m_list->notice(), &m_register->notice()}) {
-        if (notice->sentence() == sayWhoIsThere())
+        if (notice->sentence() == whoIsAskedSamples())
             notice->clear();
     }
 }

@@ -46,7 +46,7 @@ std::optional<QDate> dayIn(const QJsonObject &object, const QString &key)
     return day.isValid() ? std::optional(day) : std::nullopt;
 }
 
-QSettings ownSettings()
+QSettings filterSettings()
 {
     return QSettings(QSettings::IniFormat, QSettings::UserScope, u"plateau"_s, u"plateau"_s);
 }
@@ -128,12 +128,12 @@ void keepFilters(QSettings &settings, const SavedFilters &filters)
 
 SavedFilters savedFilters()
 {
-    return savedFilters(ownSettings());
+    return savedFilters(filterSettings());
 }
 
 void keepFilters(const SavedFilters &filters)
 {
-    QSettings settings = ownSettings();
+    QSettings settings = filterSettings();
     keepFilters(settings, filters);
 }
 

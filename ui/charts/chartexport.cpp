@@ -34,7 +34,7 @@ QString cell(QString text)
     return text;
 }
 
-QString number(double value)
+QString exportedNumber(double value)
 {
     return QString::number(value, 'g', QLocale::FloatingPointShortest);
 }
@@ -62,7 +62,7 @@ std::map<std::size_t, PointFacts> factsOf(const charts::ControlChart &chart)
     const charts::Panel &panel = chart.panels.front();
     if (panel.plotted == charts::Plotted::Values || panel.plotted == charts::Plotted::Ranges) {
         for (const charts::Mark &mark : panel.marks)
-            facts[mark.last].distance = number(panel.baseline->deviationsOf(mark.value));
+            facts[mark.last].distance = exportedNumber(panel.baseline->deviationsOf(mark.value));
     }
     return facts;
 }
@@ -81,9 +81,9 @@ QByteArray chartCsv(const charts::ControlChart &chart)
                               cell(point.run->title),
                               point.run->at.toString(Qt::ISODate),
                               cell(point.name),
-                              number(point.value),
+                              exportedNumber(point.value),
                               point.unit,
-                              point.expandedUncertainty ? number(*point.expandedUncertainty) : QString(),
+                              point.expandedUncertainty ? exportedNumber(*point.expandedUncertainty) : QString(),
                               point.isAccepted ? u"yes"_s : u"no"_s,
                               point.omission ? u"yes"_s : u"no"_s,
                               point.omission ? cell(point.omission->reason) : QString(),

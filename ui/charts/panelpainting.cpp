@@ -16,7 +16,7 @@ namespace {
 
 /// Points nearer to each other than this are not drawn one by one.
 constexpr double roomyPixels = 6;
-constexpr double markSize = 7;
+constexpr double panelMarkSize = 7;
 
 Qt::PenStyle styleOf(LevelLine::Kind kind)
 {
@@ -155,7 +155,7 @@ public:
 
     void cross(const QPointF &at)
     {
-        const double half = markSize / 2;
+        const double half = panelMarkSize / 2;
         m_painter.setPen(QPen(m_theme.text(), 1.5));
         m_painter.drawLine(at + QPointF(-half, -half), at + QPointF(half, half));
         m_painter.drawLine(at + QPointF(-half, half), at + QPointF(half, -half));
@@ -165,7 +165,7 @@ public:
     {
         m_painter.setBrush(Qt::NoBrush);
         m_painter.setPen(QPen(m_theme.text(), 2));
-        m_painter.drawEllipse(at, 1.2 * markSize, 1.2 * markSize);
+        m_painter.drawEllipse(at, 1.2 * panelMarkSize, 1.2 * panelMarkSize);
     }
 
 private:
@@ -198,7 +198,7 @@ void paintLine(QPainter &painter, const Theme &theme, const PanelScene &scene,
                 continue;
             side = at.x() + 2;
         }
-        marks.paint(at, point->state, isRoomy ? markSize : markSize * 0.7);
+        marks.paint(at, point->state, isRoomy ? panelMarkSize : panelMarkSize * 0.7);
     }
 }
 

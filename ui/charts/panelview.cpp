@@ -22,7 +22,7 @@ namespace plateau::ui {
 
 namespace {
 
-constexpr std::size_t mostLines = 2;
+constexpr std::size_t mostTipLines = 2;
 
 } // namespace
 
@@ -65,7 +65,7 @@ void PanelView::build()
         series->attachAxis(m_values);
         list.push_back(series);
     };
-    for (std::size_t line = 0; line < mostLines; ++line) {
+    for (std::size_t line = 0; line < mostTipLines; ++line) {
         add(m_bounds);
         add(m_paths);
     }
@@ -153,7 +153,7 @@ void PanelView::refreshPath(std::size_t line)
 
 void PanelView::draw()
 {
-    for (std::size_t line = 0; line < mostLines; ++line)
+    for (std::size_t line = 0; line < mostTipLines; ++line)
         refreshPath(line);
     viewport()->update();
 }

@@ -27,7 +27,7 @@ int codeOf(int dataBits, SerialLink::Parity parity, int stopBits)
 }
 
 /// A whole number as typed; 0, which is never sound here, for anything else.
-int numberIn(const QString &text)
+int wholeNumberIn(const QString &text)
 {
     bool isNumber = false;
     const int number = text.trimmed().toInt(&isNumber);
@@ -138,11 +138,11 @@ void LinkForm::refreshPorts()
 Link LinkForm::link() const
 {
     if (isNetwork())
-        return NetworkLink{m_host->text().trimmed(), numberIn(m_number->text())};
+        return NetworkLink{m_host->text().trimmed(), wholeNumberIn(m_number->text())};
     const int format = m_format->currentData().toInt();
     SerialLink link;
     link.port = m_port->currentText().trimmed();
-    link.speed_baud = numberIn(m_speed->currentText());
+    link.speed_baud = wholeNumberIn(m_speed->currentText());
     link.dataBits = format / 100;
     link.parity = static_cast<SerialLink::Parity>(format / 10 % 10);
     link.stopBits = format % 10;

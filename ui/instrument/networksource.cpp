@@ -13,7 +13,7 @@ namespace plateau::ui {
 namespace {
 
 constexpr int patience_ms = 5000;
-constexpr qint64 readBuffer_bytes = 65536;
+constexpr qint64 networkBuffer_bytes = 65536;
 
 /// A cable that is pulled is noticed after about half a minute, not after the two hours that are usual.
 void probeOften(QTcpSocket &socket)
@@ -35,7 +35,7 @@ NetworkSource::NetworkSource(const NetworkLink &link, QObject *parent)
     : LineSource(parent)
     , m_link(link)
 {
-    m_socket.setReadBufferSize(readBuffer_bytes);
+    m_socket.setReadBufferSize(networkBuffer_bytes);
     m_patience.setSingleShot(true);
     connect(&m_socket, &QTcpSocket::connected, this, &NetworkSource::onConnected);
     connect(&m_socket, &QTcpSocket::readyRead, this, [this] { take(m_socket.readAll()); });
