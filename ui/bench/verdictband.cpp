@@ -45,6 +45,7 @@ void VerdictBand::show(const Sentence &verdict, const QString &failures, const Q
 {
     m_state = verdict.state;
     m_verdict->setText(verdict.text);
+    m_shape->setAccessibleName(verdict.text); // what the picture says to whoever does not see it
     m_failures->setText(failures);
     m_limits->setText(limits);
     m_mark->setText(mark);
