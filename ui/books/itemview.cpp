@@ -173,6 +173,7 @@ void ItemView::show(const equipment::HeldItem &held, const QDate &today)
     m_subtitle->setText(parts.join(tr("; ")));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(stateOf(worst.standing)).pixmap(side, side));
+    m_shape->setAccessibleName(m_subtitle->text());
     m_check->setEnabled(held.item.inUse);
     std::vector<Sentence> sentences;
     if (!held.item.inUse)

@@ -44,6 +44,7 @@ void LotView::show(const Facts &facts, const std::vector<notebook::RunSummary> &
     m_subtitle->setText(parts.join(tr("; ")));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(facts.standing.shape).pixmap(side, side));
+    m_shape->setAccessibleName(m_subtitle->text());
     m_ledger->setMovements(facts.movements);
     m_takings->setTakings(facts.takings, runs);
     m_ledgerTable->fit();

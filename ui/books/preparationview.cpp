@@ -195,6 +195,7 @@ void PreparationView::tick(const QDateTime &now)
     m_now->setText(tr("Now %1; %2.").arg(strengthNowText(m_held, now), standing.words));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(standing.shape).pixmap(side, side));
+    m_shape->setAccessibleName(standing.words);
 }
 
 void PreparationView::discard()

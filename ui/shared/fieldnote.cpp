@@ -39,6 +39,7 @@ void FieldNote::say(const QStringList &sentences)
         shown << tr("and %1 more").arg(sentences.size() - most);
     m_text->setText(shown.join(u'\n'));
     m_field->setAccessibleDescription(m_text->text());
+    m_shape->setAccessibleName(m_text->text());
     setVisible(!shown.isEmpty());
 }
 

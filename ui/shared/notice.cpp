@@ -58,6 +58,7 @@ void Notice::dress()
 {
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(m_state).pixmap(side, side));
+    m_shape->setAccessibleName(m_text->text());
     QPalette own;
     own.setColor(QPalette::Window, m_theme.tint(m_state));
     setPalette(own);
