@@ -17119,8 +17119,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Jahr-Monat-Tag</translation>
         </message>
         <message>
-            <source>&amp;on photometer</source>
-            <translation>&amp;am Photometer</translation>
+            <source>on photometer</source>
+            <translation>am Photometer</translation>
         </message>
         <message>
             <source>f&amp;rom</source>

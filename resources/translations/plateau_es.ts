@@ -17119,8 +17119,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>año-mes-día</translation>
         </message>
         <message>
-            <source>&amp;on photometer</source>
-            <translation>en el &amp;fotómetro</translation>
+            <source>on photometer</source>
+            <translation>en el fotómetro</translation>
         </message>
         <message>
             <source>f&amp;rom</source>

@@ -17119,8 +17119,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>année-mois-jour</translation>
         </message>
         <message>
-            <source>&amp;on photometer</source>
-            <translation>sur ph&amp;otomètre</translation>
+            <source>on photometer</source>
+            <translation>sur photomètre</translation>
         </message>
         <message>
             <source>f&amp;rom</source>

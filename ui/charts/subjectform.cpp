@@ -113,7 +113,7 @@ void SubjectForm::build(const Theme &theme)
     m_to->setObjectName(u"chartTo"_s);
     for (QLineEdit *day : {m_from, m_to})
         day->setPlaceholderText(tr("year-month-day"));
-    add(grid, 1, 2, tr("&on photometer"), m_photometer, this);
+    add(grid, 1, 2, tr("on photometer"), m_photometer, this);
     add(grid, 2, 0, tr("f&rom"), m_from, this);
     add(grid, 2, 1, tr("to"), m_to, this);
     m_rejected->setObjectName(u"chartRejected"_s);
