@@ -78,9 +78,9 @@ TEST_F(AuditTest, EveryActAddsExactlyOneEntry)
     fill(*notebook);
     EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16);
     fillBench(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 33);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 41);
     fillReview(*notebook);
-    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 33 + 13);
+    EXPECT_EQ(notebook->auditHead().entries, entriesOfANewOne() + 16 + 41 + 13);
 }
 
 TEST_F(AuditTest, RefusedActAddsNone)
