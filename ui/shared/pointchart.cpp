@@ -147,6 +147,7 @@ void PointChart::drawScale()
     const double line = QFontMetricsF(font()).height();
     // Below the plot stand the labels of the points.
     const int room = static_cast<int>((m_view->height() - 2 * line) / (2 * line));
+    m_values->setLabelsVisible(room >= 2);
     setScale(*m_values,
              roundScale(lowest, highest, std::clamp(room, 2, 5), std::pow(10, -m_history.decimals)));
 }
