@@ -1,15 +1,13 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/support/print.h"
+#include "tests/ui/instrumentbench.h"
 #include "ui/instrument/columndialog.h"
 #include "ui/instrument/columnmodel.h"
-#include "ui/instrument/instrumentintake.h"
 #include "ui/instrument/linesmodel.h"
 #include "ui/instrument/listendialog.h"
 #include "ui/instrument/listener.h"
-#include "ui/shared/dialogs.h"
 #include "ui/shared/notice.h"
-#include "ui/shared/theme.h"
 
 #include <QAbstractItemModelTester>
 #include <QAccessible>
@@ -27,20 +25,13 @@
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTableView>
-#include <QTcpServer>
-#include <QTcpSocket>
-#include <QTemporaryDir>
 #include <QtTest/QTest>
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <cstdlib>
-#include <fcntl.h>
 #include <functional>
 #include <set>
-#include <termios.h>
-#include <unistd.h>
 
 using namespace Qt::StringLiterals;
 
@@ -52,178 +43,7 @@ using ui::ColumnDialog;
 using ui::ListenDialog;
 using ui::NamedMapping;
 using ui::NetworkLink;
-using ui::Photometer;
 using ui::SerialLink;
-using ui::TakenReading;
-
-/// One half of a pseudo-terminal; the other half is a port that is opened by the path of a link, as udev
-/// makes them. The link outlives what it points to, like the socket an adapter is plugged into.
-class FakePhotometer
-{
-public:
-    FakePhotometer() { plugIn(); }
-    ~FakePhotometer() { unplug(); }
-    FakePhotometer(const FakePhotometer &) = delete;
-    FakePhotometer &operator=(const FakePhotometer &) = delete;
-
-    QString port() const { return m_folder.filePath(u"photometer"_s); }
-    void plugIn()
-    {
-        m_descriptor = ::posix_openpt(O_RDWR | O_NOCTTY | O_NONBLOCK);
-        ASSERT_GE(m_descriptor, 0);
-        ASSERT_EQ(::grantpt(m_descriptor), 0);
-        ASSERT_EQ(::unlockpt(m_descriptor), 0);
-        ASSERT_TRUE(QFile::link(QString::fromLocal8Bit(::ptsname(m_descriptor)), port()));
-    }
-    void unplug()
-    {
-        if (m_descriptor < 0)
-            return;
-        ::close(m_descriptor);
-        m_descriptor = -1;
-        QFile::remove(port());
-    }
-    void send(const QByteArray &bytes)
-    {
-        for (qsizetype at = 0; at < bytes.size();) {
-            const ssize_t written =
-                ::write(m_descriptor, bytes.constData() + at, static_cast<std::size_t>(bytes.size() - at));
-            if (written > 0)
-                at += written;
-            else
-                QCoreApplication::processEvents(); // the other side reads first
-        }
-    }
-
-private:
-    QTemporaryDir m_folder;
-    int m_descriptor = -1;
-};
-
-/// A photometer that serves its text over TCP, on a port of the system's choice that stays its own.
-class FakeServer
-{
-public:
-    FakeServer() { switchOn(); }
-
-    int port() const { return m_port; }
-    void switchOn()
-    {
-        ASSERT_TRUE(m_server.listen(QHostAddress::LocalHost, static_cast<quint16>(m_port)));
-        m_port = m_server.serverPort();
-    }
-    void switchOff()
-    {
-        m_server.close();
-        if (m_client)
-            m_client->disconnectFromHost();
-        m_client = nullptr;
-    }
-    void send(const QByteArray &bytes)
-    {
-        if (!m_client && !m_server.hasPendingConnections()) {
-            ASSERT_TRUE(m_server.waitForNewConnection(5000));
-        }
-        if (!m_client)
-            m_client = m_server.nextPendingConnection();
-        ASSERT_NE(m_client, nullptr);
-        m_client->write(bytes);
-        m_client->flush();
-    }
-
-private:
-    QTcpServer m_server;
-    QTcpSocket *m_client = nullptr;
-    int m_port = 0;
-};
-
-class AnsweringDialogs : public ui::Dialogs
-{
-public:
-    QString fileToOpen(QWidget *, const QString &, const QString &) override { return nextFile; }
-    void tell(QWidget *, const QString &, const QString &text) override { told << text; }
-
-    QString nextFile;
-    QStringList told;
-};
-
-class Instrument : public ::testing::Test
-{
-protected:
-    Instrument() { makeIntake(); }
-    void makeIntake(const QString &path = {})
-    {
-        intake = std::make_unique<ui::InstrumentIntake>(
-            theme, dialogs,
-            std::make_unique<QSettings>(path.isEmpty() ? settingsPath : path, QSettings::IniFormat));
-        intake->setRetryInterval(20);
-        QObject::connect(intake.get(), &ui::InstrumentIntake::readingTaken, intake.get(),
-                         [this](const TakenReading &reading) { taken.push_back(reading); });
-        QObject::connect(
-            intake.get(), &ui::InstrumentIntake::lineRefused, intake.get(),
-            [this](const QString &raw, const QString &sentence) { refused << raw + u" | "_s + sentence; });
-        QObject::connect(intake.get(), &ui::InstrumentIntake::columnTaken, intake.get(),
-                         [this](const std::vector<TakenReading> &readings) { column = readings; });
-    }
-    void listenTo(const ui::Link &link, const exchange::LinePattern &pattern = {})
-    {
-        QSettings settings(settingsPath, QSettings::IniFormat);
-        ASSERT_TRUE(ui::PhotometerStore(settings).keep(Photometer{u"Old one"_s, link, pattern}));
-        makeIntake();
-        ASSERT_TRUE(intake->listenTo(u"Old one"_s));
-        EXPECT_TRUE(intake->isListening());
-    }
-    bool waitConnected(bool wanted = true) const
-    {
-        return QTest::qWaitFor([&] { return intake->isConnected() == wanted; }, 20000);
-    }
-    bool waitTaken(std::size_t count) const
-    {
-        return QTest::qWaitFor([&] { return taken.size() >= count; }, 20000);
-    }
-    bool waitRefused(qsizetype count) const
-    {
-        return QTest::qWaitFor([&] { return refused.size() >= count; }, 20000);
-    }
-    std::vector<double> absorbances() const
-    {
-        std::vector<double> values;
-        for (const TakenReading &reading : taken)
-            values.push_back(reading.absorbance);
-        return values;
-    }
-    QString writeFile(const QString &name, const QByteArray &content) const
-    {
-        QFile file(folder.filePath(name));
-        EXPECT_TRUE(file.open(QIODevice::WriteOnly) && file.write(content) == content.size());
-        return file.fileName();
-    }
-    template <class Dialog> Dialog *openDialog() const
-    {
-        Dialog *found = nullptr;
-        for (QWidget *widget : QApplication::topLevelWidgets()) {
-            if (auto *dialog = qobject_cast<Dialog *>(widget); dialog && dialog->isVisible())
-                found = dialog;
-        }
-        return found;
-    }
-
-    QTemporaryDir folder;
-    QString settingsPath = folder.filePath(u"plateau.ini"_s);
-    ui::Theme theme;
-    AnsweringDialogs dialogs;
-    std::unique_ptr<ui::InstrumentIntake> intake;
-    std::vector<TakenReading> taken;
-    QStringList refused;
-    std::vector<TakenReading> column;
-};
-
-SerialLink serial(const QString &port)
-{
-    SerialLink link;
-    link.port = port;
-    return link;
-}
 
 TEST_F(Instrument, TakesWholeLinesFromASerialPortHoweverTheyArrive)
 {
@@ -710,88 +530,6 @@ TEST_F(Instrument, ItsModelsKeepTheRules)
     rows.setLines(exchange::readColumn(u"0.5"_s, {}).rows);
     EXPECT_EQ(rows.rowCount(), 1);
     EXPECT_EQ(rows.columnCount(rows.index(0, 0)), 0);
-}
-
-// What is remembered.
-
-class Remembering : public ::testing::Test
-{
-protected:
-    QTemporaryDir folder;
-    QString path = folder.filePath(u"plateau.ini"_s);
-};
-
-TEST_F(Remembering, GivesBackWhatWasKeptTheLastFirst)
-{
-    Photometer first{u"A, \"old\""_s,
-                     SerialLink{u"ttyS0"_s, 4800, 7, SerialLink::Parity::Even, 2, SerialLink::Flow::Software},
-                     {}};
-    first.pattern = {exchange::TextEncoding::Latin1,
-                     exchange::DecimalSign::Comma,
-                     exchange::LinePattern::Which::After,
-                     3,
-                     u"ABS;"_s,
-                     u"a,b"_s,
-                     u"=x"_s};
-    const Photometer second{u"B"_s, NetworkLink{u"fe80::1"_s, 4001}, {}};
-    const NamedMapping mapping{u"Export"_s,
-                               {exchange::TextEncoding::Latin1, exchange::Delimiter::Comma,
-                                exchange::DecimalSign::Point, 3, 1, 2, true, true}};
-    {
-        QSettings settings(path, QSettings::IniFormat);
-        ui::PhotometerStore store(settings);
-        EXPECT_TRUE(store.keep(first));
-        EXPECT_TRUE(store.keep(second));
-        EXPECT_TRUE(store.keep(mapping));
-    }
-    QSettings settings(path, QSettings::IniFormat);
-    ui::PhotometerStore store(settings);
-    EXPECT_EQ(store.photometers(), (std::vector{second, first}));
-    EXPECT_EQ(store.mappings(), std::vector{mapping});
-    EXPECT_TRUE(store.keep(first));
-    EXPECT_EQ(store.photometers(), (std::vector{first, second}));
-    EXPECT_TRUE(store.forgetPhotometer(first.name));
-    EXPECT_EQ(store.photometers(), std::vector{second});
-    EXPECT_TRUE(store.forgetMapping(mapping.name));
-    EXPECT_TRUE(store.mappings().empty());
-}
-
-TEST_F(Remembering, TakesNothingUnsoundFromTheSettings)
-{
-    const std::pair<QString, QVariant> nonsense[] = {
-        {u"name"_s, u""_s},        {u"name"_s, u"a\nb"_s},    {u"port"_s, u""_s},
-        {u"speed_baud"_s, u"x"_s}, {u"speed_baud"_s, 0},      {u"speed_baud"_s, QStringList{u"1"_s, u"2"_s}},
-        {u"dataBits"_s, 9},        {u"parity"_s, u"mark"_s},  {u"stopBits"_s, 0},
-        {u"flow"_s, u""_s},        {u"which"_s, u"regexp"_s}, {u"nth"_s, u"1.5"_s},
-        {u"link"_s, u"network"_s},
-    };
-    for (const auto &[key, value] : nonsense) {
-        QSettings settings(path, QSettings::IniFormat);
-        ui::PhotometerStore store(settings);
-        ASSERT_TRUE(store.keep(Photometer{u"A"_s, serial(u"ttyS0"_s), {}}));
-        ASSERT_EQ(store.photometers().size(), 1u);
-        settings.setValue(u"instrument/photometers/1/"_s + key, value);
-        EXPECT_TRUE(store.photometers().empty()) << key.toStdString();
-        settings.clear();
-    }
-    QSettings settings(path, QSettings::IniFormat);
-    settings.setValue(u"instrument/photometers/size"_s, 2147483647);
-    settings.setValue(u"instrument/mappings/size"_s, u"many"_s);
-    EXPECT_TRUE(ui::PhotometerStore(settings).photometers().empty());
-    EXPECT_TRUE(ui::PhotometerStore(settings).mappings().empty());
-}
-
-TEST_F(Remembering, KeepsAtMostFortyAndSaysWhatCannotBeWritten)
-{
-    QSettings settings(path, QSettings::IniFormat);
-    ui::PhotometerStore store(settings);
-    for (int number = 0; number <= ui::PhotometerStore::mostKept; ++number)
-        EXPECT_TRUE(store.keep(NamedMapping{u"M%1"_s.arg(number), {}}));
-    EXPECT_EQ(store.mappings().size(), 40u);
-    EXPECT_EQ(store.mappings().front().name, u"M40"_s);
-    EXPECT_EQ(store.mappings().back().name, u"M1"_s);
-    QSettings nowhere(u"/proc/no/such/plateau.ini"_s, QSettings::IniFormat);
-    EXPECT_FALSE(ui::PhotometerStore(nowhere).keep(NamedMapping{u"M"_s, {}}));
 }
 
 } // namespace
