@@ -104,8 +104,8 @@ void ChartView::setChart(const charts::Subject &subject, charts::ControlChart ch
         return std::make_shared<const PanelPicture>(
             panel < m_chart.panels.size() ? pictureOf(subject, m_chart, panel, limits) : PanelPicture{});
     };
-    // A chart of one panel is the lower one, which has the days.
-    const bool isPair = m_chart.panels.size() > 1;
+    // A chart of one panel is the lower one, which has the days; it alone says that there is nothing.
+    const bool isPair = m_chart.panels.size() > 1 && !m_chart.series.empty();
     m_upper->setVisible(isPair);
     m_upper->setPicture(pictureOfPanel(isPair ? 0 : 2), places);
     m_lower->setPicture(pictureOfPanel(isPair ? 1 : 0), places);
