@@ -40,9 +40,10 @@ installMissing() {
     echo "plateau: installing$missing" >&2
     mkdir -p "$root/build"
     # An index that can't be refreshed is no reason to stop: the packages may still be there.
-    quietly "$root/build/apt-update.log" $asRoot apt-get update || true
+    # A fresh machine may be updating itself just now: wait for it.
+    quietly "$root/build/apt-update.log" $asRoot apt-get -o DPkg::Lock::Timeout=300 update || true
     quietly "$root/build/apt-install.log" $asRoot env DEBIAN_FRONTEND=noninteractive \
-        apt-get install --yes --no-install-recommends $missing
+        apt-get -o DPkg::Lock::Timeout=300 install --yes --no-install-recommends $missing
 }
 
 # forgetForeignBuild FOLDER: a build folder that came along when the project was copied or moved builds the sources
