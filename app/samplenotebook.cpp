@@ -275,6 +275,7 @@ void buildDemoNotebook(const QString &path)
     wanted.offset_s = today.offsetFromUtc();
     QDateTime now = *shipped.front().document.run.startedAt;
     notebook::Surroundings around = notebook::Surroundings::ofThisProgram();
+    around.passphraseWork = notebook::PassphraseWork::Least;
     around.now = [&now] { return now; };
     around.boot = {};
     notebook::Notebook::createFilled(path, around, [&](notebook::Notebook &made) {

@@ -66,3 +66,10 @@ function(plateau_library name)
   target_link_libraries(plateau_${name} PUBLIC Plateau::Common ${arg_LINK})
   add_library(Plateau::${name} ALIAS plateau_${name})
 endfunction()
+
+# plateau_moc(TARGET): the target's headers with Q_OBJECT go through moc, each by itself.
+file(GENERATE OUTPUT ${PROJECT_BINARY_DIR}/mocalone INPUT ${PROJECT_SOURCE_DIR}/cmake/mocalone.sh.in
+     FILE_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE)
+function(plateau_moc target)
+  set_target_properties(${target} PROPERTIES AUTOMOC ON AUTOMOC_EXECUTABLE ${PROJECT_BINARY_DIR}/mocalone)
+endfunction()

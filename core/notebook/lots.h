@@ -62,6 +62,9 @@ struct LotTaking {
     int tubes = 0;
     /// Where it was taken from an aliquot of the container, or from what was dissolved in it: its name.
     QString through{};
+    /// Of the run, and when it came into the notebook.
+    QString title{};
+    QDateTime begun{};
     bool operator==(const LotTaking &) const = default;
 };
 

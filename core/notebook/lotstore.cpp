@@ -153,11 +153,12 @@ std::vector<LotTaking> loadTakings(const Database &database, LotId lot)
         "lot_version.id) "
         "SELECT tube.run, total(mark.volume_mL), count(DISTINCT mark.tube), own.lot, (SELECT reagent || ', ' "
         "|| "
-        "name FROM lot_version WHERE lot = own.lot ORDER BY id DESC LIMIT 1) FROM touched JOIN lot_version "
+        "name FROM lot_version WHERE lot = own.lot ORDER BY id DESC LIMIT 1), run.title, run.created_utc, "
+        "run.created_offset_min FROM touched JOIN lot_version "
         "AS own "
         "ON own.lot = touched.lot JOIN pipetting_mark AS mark ON mark.lot_version = own.id JOIN tube ON "
         "tube.id = "
-        "mark.tube WHERE mark.kind = 'done' AND %1 GROUP BY tube.run, own.lot ORDER BY tube.run, own.lot"_s
+        "mark.tube JOIN run ON run.id = tube.run WHERE mark.kind = 'done' AND %1 GROUP BY tube.run, own.lot ORDER BY tube.run, own.lot"_s
             .arg(lastOfItsDose));
     query.run(lot.value);
     std::vector<LotTaking> takings;
@@ -165,7 +166,9 @@ std::vector<LotTaking> loadTakings(const Database &database, LotId lot)
         takings.push_back({{query.integer(0)},
                            toNanolitre(query.real(1)),
                            int(query.integer(2)),
-                           query.integer(3) == lot.value ? QString() : query.text(4)});
+                           query.integer(3) == lot.value ? QString() : query.text(4),
+                           query.text(5),
+                           query.time(6)});
     return takings;
 }
 

@@ -57,6 +57,10 @@ private:
 
 enum class Access { ReadWrite, ReadOnly };
 
+/// How hard it is to try out what a new passphrase's hash stands for. Least: for made-up persons, whose
+/// passphrase everybody knows.
+enum class PassphraseWork { Interactive, Least };
+
 /// What is stored beside every act without being asked for: the program's version, the operating system's
 /// account and host name, and the clocks.
 struct Surroundings {
@@ -66,6 +70,7 @@ struct Surroundings {
     std::function<QDateTime()> now;
     /// The clock that nobody can set; left out: there is none, and times rest on the one on the wall.
     std::function<timing::BootTime()> boot{};
+    PassphraseWork passphraseWork = PassphraseWork::Interactive;
     static Surroundings ofThisProgram();
 };
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/passphrase.h"
 
-#include "core/notebook/notebook.h"
 #include "core/notebook/sentence.h"
 
 #include <sodium.h>
@@ -41,13 +40,16 @@ void startLibrary()
 
 } // namespace
 
-QString passphraseHash(const QString &passphrase)
+QString passphraseHash(const QString &passphrase, PassphraseWork work)
 {
     startLibrary();
     const Secret secret(passphrase);
     std::array<char, crypto_pwhash_STRBYTES> hash{};
-    if (crypto_pwhash_str_alg(hash.data(), secret.data(), secret.size(), crypto_pwhash_OPSLIMIT_INTERACTIVE,
-                              crypto_pwhash_MEMLIMIT_INTERACTIVE, crypto_pwhash_ALG_ARGON2ID13) != 0)
+    const bool least = work == PassphraseWork::Least;
+    if (crypto_pwhash_str_alg(hash.data(), secret.data(), secret.size(),
+                              least ? crypto_pwhash_OPSLIMIT_MIN : crypto_pwhash_OPSLIMIT_INTERACTIVE,
+                              least ? crypto_pwhash_MEMLIMIT_MIN : crypto_pwhash_MEMLIMIT_INTERACTIVE,
+                              crypto_pwhash_ALG_ARGON2ID13) != 0)
         throw Failure(Failure::Kind::Storage,
                       Sentence::tr("The passphrase was not stored, since there is not enough memory: close "
                                    "other programs and try again."));

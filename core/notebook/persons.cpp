@@ -109,7 +109,7 @@ std::optional<Person> Persons::find(const QString &name) const
 PersonId Persons::addFirst(const QString &name, const QString &passphrase)
 {
     requirePassphrase(passphrase);
-    const QString hash = passphraseHash(passphrase);
+    const QString hash = passphraseHash(passphrase, m_open.surroundings.passphraseWork);
     Act act = m_open.act(name, u"personAdded"_s);
     if (arePersonsSetUp(act.database()))
         throw refused(
@@ -127,7 +127,7 @@ PersonId Persons::add(const QString &name, PersonRole role, const QString &passp
     requirePerson(name);
     requirePassphrase(passphrase);
     const Person by = requireHead(head);
-    const QString hash = passphraseHash(passphrase);
+    const QString hash = passphraseHash(passphrase, m_open.surroundings.passphraseWork);
     Act act = m_open.act(by.name, u"personAdded"_s);
     requireFreeName(act.database(), name, std::nullopt);
     const PersonId id = storePerson(act);
@@ -165,7 +165,7 @@ void Persons::changePassphrase(PersonId person, const QString &passphrase, const
         throw refused(
             Sentence::tr("The passphrase was not changed: only its owner or a head may, and %1 is neither.")
                 .arg(quoted(by.name)));
-    const QString hash = passphraseHash(passphrase);
+    const QString hash = passphraseHash(passphrase, m_open.surroundings.passphraseWork);
     Act act = m_open.act(by.name, u"passphraseChanged"_s);
     const Person of = loadPerson(act.database(), person).person;
     storePassphrase(act, person, hash);

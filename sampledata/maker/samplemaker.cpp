@@ -23,6 +23,7 @@ void makeSampleNotebook(const QString &path, const House &house, const WantedHis
 {
     QDateTime now = History::firstMoment(wanted);
     notebook::Surroundings around = notebook::Surroundings::ofThisProgram();
+    around.passphraseWork = notebook::PassphraseWork::Least;
     around.account = u"laboratory"_s;
     around.host = u"bench-1"_s;
     around.now = [&now] { return now; };

@@ -10,6 +10,7 @@
 //   benchdriver NOTEBOOK SEED ACTS
 #include "tests/crash/analyst.h"
 #include "tests/crash/facts.h"
+#include "tests/crash/quickrack.h"
 #include "tests/ui/bench.h"
 #include "ui/shared/notice.h"
 
@@ -34,33 +35,6 @@ void say(const QByteArray &lines)
             std::_Exit(4); // nobody listens
         at += written;
     }
-}
-
-/// A reading is due three seconds after what comes ahead of it, so that there is always something waiting.
-exchange::MethodLibrary quickMethod(const QString &folder)
-{
-    QByteArray method = exampleMethod();
-    method.replace("[3, 10]", "[0.05, 10]").replace("[15, 40]", "[0.05, 40]");
-    QFile file(folder + u"/example-acid.json"_s);
-    if (!file.open(QIODevice::WriteOnly) || file.write(method) != method.size())
-        std::_Exit(4);
-    file.close();
-    return exchange::MethodLibrary::load(folder);
-}
-
-run::Run rack()
-{
-    run::Run run = exampleRun();
-    const run::Tube blank = run.tubes[0];
-    run.tubes = {blank, blank};
-    run.samples.clear();
-    for (int sample = 1; sample <= 4; ++sample) {
-        run.samples.push_back({u"P-%1"_s.arg(sample), run::Form::Liquid, {}, {}, {}});
-        run::Tube tube;
-        tube.sample = run.samples.back().id;
-        run.tubes.insert(run.tubes.end(), {tube, tube});
-    }
-    return run;
 }
 
 /// What changed between two looks at the window.
@@ -133,7 +107,7 @@ private:
     {
         say("try run\t1\n");
         m_session.setPerson(u"R. Okafor"_s);
-        const notebook::RunId id = m_session.addRun(rack(), m_methods.methods().front());
+        const notebook::RunId id = m_session.addRun(quickRack(), m_methods.methods().front());
         say("fact run " + QByteArray::number(id.value) + "\t1\n");
     }
 

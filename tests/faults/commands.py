@@ -3,8 +3,8 @@
 """Every call of the program's commands that touches the disk fails once, one call after the other.
 
 shim.cpp makes the n-th call fail: no room, a broken disk, half a write on a disk that is full then, no right, a folder that
-vanishes (a stick that is pulled). After each: the command ends with 0 and has done all of it, or with 2 and a sentence on
-standard error; it never crashes and never hangs. What is under the name it was given is whole or not there at all; a file that
+vanishes (a stick that is pulled), or kills the program. After each: the command ends with 0 and has done all of it, or with 2 and a sentence on
+standard error, if it lives; it never crashes and never hangs. What is under the name it was given is whole or not there at all; a file that
 stood there before is the old or the new one. The notebook is as it was, or as it was to become, and verifies. The
 same command then works on the disk that works again.
 
@@ -13,6 +13,7 @@ Usage: commands.py --plateau PLATEAU --shim SHIM --source PROJECT [--most 0] [--
 
 import argparse
 import collections
+import contextlib
 import datetime
 import errno
 import hashlib
@@ -20,15 +21,20 @@ import json
 import os
 import random
 import shutil
+import signal
+import sqlite3
 import subprocess
 import sys
 import tempfile
+import zlib
 from pathlib import Path
 
 # What fails, how.
 FAULTS = [("write", str(errno.ENOSPC)), ("write", f"{errno.EIO}+"), ("write", "short"), ("sync", str(errno.EIO)),
           ("open", str(errno.EACCES)), ("remove", str(errno.EIO)), ("rename", str(errno.EIO)), ("link", str(errno.EIO)),
-          ("truncate", str(errno.EIO)), ("any", "gone")]
+          ("truncate", str(errno.EIO)), ("any", "gone"), ("any", "kill")]
+# Notebooks as the programs of their times wrote them, which an import upgrades first.
+OLD_SCHEMAS = (1, 2, 3, 4, 5, 6)
 SESSIONS = {
     "import": ["import", "{notebook}", "{runs}/trace.json", "{runs}/solid.json"],
     "import-new": ["import", "{out}/new.plateau", "{runs}/trace.json"],
@@ -42,6 +48,7 @@ SESSIONS = {
     "worksheet": ["worksheet", "{runs}/on-the-bench.json", "--pdf", "{out}/worksheet.pdf"],
     "labels": ["labels", "{runs}/on-the-bench.json", "--pdf", "{out}/labels.pdf"],
     "verify": ["verify", "{notebook}"],
+    **{f"upgrade-{schema}": ["import", "{out}/old.plateau", "{runs}/trace.json"] for schema in OLD_SCHEMAS},
 }
 # These replace a file that is there.
 REPLACED = {"report": ["report.pdf", "results.csv"], "record": ["record.pdf"], "worksheet": ["worksheet.pdf"],
@@ -97,6 +104,12 @@ class Campaign:
         shutil.copytree(self.base, self.work)
         for name in REPLACED.get(session, []):
             (self.work / "out" / name).write_bytes(OLD)
+        if session.startswith("upgrade-"):
+            (self.work / "out" / "old.plateau").write_bytes(self.old_notebook(session))
+
+    def old_notebook(self, session):
+        packed = Path(self.arguments.source) / "tests/core/notebook/data" / (session.replace("upgrade-", "schema") + ".plateau.z")
+        return zlib.decompress(packed.read_bytes()[4:])  # behind the length that Qt puts in front
 
     def run(self):
         for session in SESSIONS:
@@ -135,16 +148,18 @@ class Campaign:
             if not fault.endswith("gone"):
                 self.expect_whole(session)
             return
-        if done.returncode != 2:
-            raise Finding(f"ends with {done.returncode}: {done.stderr}")
         lines = done.stderr.strip().splitlines()
-        if not 1 <= len(lines) <= 3 or not all(len(line) > 20 for line in lines):
+        if done.returncode != (-signal.SIGKILL if fault.endswith("kill") else 2):
+            raise Finding(f"ends with {done.returncode}: {done.stderr}")
+        if not fault.endswith("kill") and (not 1 <= len(lines) <= 3 or not all(len(line) > 20 for line in lines)):
             raise Finding(f"says {lines}")
         self.expect_nothing_half(session)
         # The cause is gone: what was tried is done, where nothing of it is left that stands in its way.
         again = self.program(words)
         if again.returncode != 0 and not self.is_left_over(again):
             raise Finding(f"does not work afterwards: {again.stderr}; at the fault it said {lines}")
+        if session.startswith("upgrade-"):
+            self.expect_nothing_lost(session)
         if again.returncode == 0:
             self.expect_whole(session)
 
@@ -177,6 +192,24 @@ class Campaign:
         exported = self.work / "out" / "exported"
         if exported.exists() and any(exported.iterdir()):
             self.expect_export(exported)
+
+    def expect_nothing_lost(self, session):
+        """Every run and reading of the old notebook, in the upgraded one and in the copy that was made before."""
+        old = self.outside / "before.plateau"
+        old.write_bytes(self.old_notebook(session))
+        before = self.counted(old)
+        after = self.counted(self.work / "out" / "old.plateau")
+        if after[0] != before[0] + 1 or after[1] < before[1]:
+            raise Finding(f"runs and readings were {before} and are {after}")
+        copies = [path for path in (self.work / "out").rglob("*") if path.is_file() and "-schema" in path.name and not path.name.endswith(".part")]
+        for copy in copies:
+            if self.counted(copy) != before:
+                raise Finding(f"{copy.name} is not the notebook before the upgrade")
+
+    @staticmethod
+    def counted(path):
+        with contextlib.closing(sqlite3.connect(f"file:{path}?mode=ro", uri=True)) as book:
+            return [book.execute(f"SELECT count(*) FROM {table}").fetchone()[0] for table in ("run", "reading")]
 
     def expect_whole(self, session):
         out = self.work / "out"

@@ -10,7 +10,8 @@
 //       NUMBER  which of them, from 1
 //       KIND    a number of errno.h, once; the same with a + behind it, from then on;
 //               short: half is written, and from then on the disk is full;
-//               gone: the folder is moved away (as a stick that is pulled), and the call goes on as it can
+//               gone: the folder is moved away (as a stick that is pulled), and the call goes on as it can;
+//               kill: the program is killed before the call
 //   PLATEAU_FAULTS_LOG     a file outside the folder; a line for every call, in the order in which they were
 //   made:
 //       CALL<TAB>path<TAB>second path or offset<TAB>bytes that follow the line
@@ -18,6 +19,7 @@
 //   PLATEAU_FAULTS_BYTES   set: the log has the bytes as well
 #include <cerrno>
 #include <climits>
+#include <csignal>
 #include <cstdarg>
 #include <cstdio>
 #include <cstdlib>
@@ -102,6 +104,8 @@ public:
             ::syscall(SYS_rename, m_folder.substr(0, m_folder.size() - 1).c_str(), away.c_str());
             return Answer::GoOn;
         }
+        if (m_kind == "kill")
+            ::kill(::getpid(), SIGKILL);
         if (m_kind == "short") {
             if (std::strcmp(call, "write") != 0)
                 return Answer::GoOn;

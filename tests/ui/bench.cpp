@@ -59,7 +59,9 @@ Bench::Bench()
     writeFile(u"methods/example-acid.json"_s, exampleMethod());
     library = exchange::MethodLibrary::load(folder.filePath(u"methods"_s));
     EXPECT_EQ(library.methods().size(), 1U);
-    book = notebook::Notebook::create(folder.filePath(u"test.plateau"_s));
+    notebook::Surroundings around = notebook::Surroundings::ofThisProgram();
+    around.passphraseWork = notebook::PassphraseWork::Least;
+    book = notebook::Notebook::create(folder.filePath(u"test.plateau"_s), around);
 }
 
 Bench::~Bench() = default;

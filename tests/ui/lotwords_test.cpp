@@ -166,10 +166,8 @@ TEST(LotsList, LedgerAndRunsInWords)
 
     ui::TakingsModel takings;
     const QAbstractItemModelTester takingsTester(&takings, Mode::Warning);
-    notebook::RunSummary run;
-    run.id = {12};
-    run.title = u"Perry tanks"_s;
-    takings.setTakings({{{12}, 8, 8}, {{13}, 1, 1, u"Buffer, 4711, aliquot 2"_s}}, {run});
+    takings.setTakings({{{12}, 8, 8, {}, u"Perry tanks"_s, now},
+                        {{13}, 1, 1, u"Buffer, 4711, aliquot 2"_s, u"Cider"_s, now}});
     ASSERT_EQ(takings.rowCount(), 2);
     EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Title), u"Perry tanks"_s);
     EXPECT_EQ(shown(takings, 0, ui::TakingsModel::Tubes), u"8"_s);

@@ -125,8 +125,6 @@ public:
 
     const notebook::RunSearch &search() const { return std::as_const(m_notebook).search(); }
     const notebook::RunHistory &runHistory() const { return m_notebook.runHistory(); }
-    /// All of them; of a large notebook that takes its time, see search().
-    std::vector<notebook::RunSummary> allRuns() const { return m_notebook.runs(); }
     /// The run that is about to be stored twice.
     std::optional<notebook::RunSummary> findSameRun(const run::Run &run, const assay::Method &method) const
     {

@@ -91,19 +91,12 @@ QVariant LedgerModel::headerData(int section, Qt::Orientation orientation, int r
     }
 }
 
-void TakingsModel::setTakings(const std::vector<notebook::LotTaking> &takings,
-                              const std::vector<notebook::RunSummary> &runs)
+void TakingsModel::setTakings(const std::vector<notebook::LotTaking> &takings)
 {
     std::vector<TakingRow> fresh;
-    for (const notebook::LotTaking &taking : takings) {
-        TakingRow row{taking.run, {}, {}, lotVolume(taking.volume_mL), taking.tubes, taking.through};
-        const auto run = std::ranges::find(runs, taking.run, &notebook::RunSummary::id);
-        if (run != runs.end()) {
-            row.begun = momentText(run->createdAt);
-            row.title = run->title;
-        }
-        fresh.push_back(std::move(row));
-    }
+    for (const notebook::LotTaking &taking : takings)
+        fresh.push_back({taking.run, momentText(taking.begun), taking.title, lotVolume(taking.volume_mL),
+                         taking.tubes, taking.through});
     setRows(std::move(fresh));
 }
 

@@ -56,8 +56,7 @@ public:
     enum Column { Begun, Title, Volume, Tubes, Through, ColumnCount };
 
     using RowsModel::RowsModel;
-    void setTakings(const std::vector<notebook::LotTaking> &takings,
-                    const std::vector<notebook::RunSummary> &runs);
+    void setTakings(const std::vector<notebook::LotTaking> &takings);
 
     int columnCount(const QModelIndex &parent = {}) const override;
     QVariant data(const QModelIndex &index, int role) const override;

@@ -254,7 +254,7 @@ bool LotsPage::fillLot(qint64 id)
                          laboratory.rackRows * laboratory.rackColumns};
         m_lot->show(
             {*lot, standingOf(*lot, m_clock.now(), use), m_stores.movements({id}), m_stores.takings({id})},
-            m_session.allRuns(), m_clock.now().date());
+            m_clock.now().date());
     });
 }
 

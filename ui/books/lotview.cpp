@@ -33,7 +33,7 @@ notebook::LotLabel labelOf(const planning::Lot &lot)
 
 } // namespace
 
-void LotView::show(const Facts &facts, const std::vector<notebook::RunSummary> &runs, const QDate &today)
+void LotView::show(const Facts &facts, const QDate &today)
 {
     const bool another = facts.lot.id != m_facts.lot.id;
     if (another)
@@ -46,7 +46,7 @@ void LotView::show(const Facts &facts, const std::vector<notebook::RunSummary> &
     m_shape->setPixmap(m_theme.icon(facts.standing.shape).pixmap(side, side));
     m_shape->setAccessibleName(m_subtitle->text());
     m_ledger->setMovements(facts.movements);
-    m_takings->setTakings(facts.takings, runs);
+    m_takings->setTakings(facts.takings);
     m_ledgerTable->fit();
     m_takingsTable->fit();
     m_takingsTable->setVisible(!facts.takings.empty());

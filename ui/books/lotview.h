@@ -42,7 +42,7 @@ public:
         std::vector<notebook::LotTaking> takings;
     };
     /// today: offered as the day of opening.
-    void show(const Facts &facts, const std::vector<notebook::RunSummary> &runs, const QDate &today);
+    void show(const Facts &facts, const QDate &today);
     void setReagents(const QStringList &names);
     /// Every container, to dissolve in and for the places there are. Before show.
     void setLots(const std::vector<planning::Lot> &lots);

@@ -83,7 +83,9 @@ void RawFile::restore(const std::vector<QVariantList> &triggers)
 
 Surroundings NotebookTest::surroundings()
 {
-    return {m_version, u"ines"_s, u"bench-2"_s, [this] { return m_now = m_now.addSecs(60); }};
+    return {m_version,    u"ines"_s,
+            u"bench-2"_s, [this] { return m_now = m_now.addSecs(60); },
+            {},           PassphraseWork::Least};
 }
 
 QStringList NotebookTest::filesInFolder() const

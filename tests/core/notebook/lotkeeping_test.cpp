@@ -233,9 +233,12 @@ TEST_F(LotKeepingTest, WhatALotTouchedGoesThroughAliquotsAndSolutions)
                                   DoneDose{{1, u"buffer"_s, false}, 1.0, aliquot, {}, {}}},
                                  person);
     const QString through = u"Buffer, P-3, aliquot 2"_s;
-    EXPECT_THAT(lots().takings(aliquot), ElementsAre(LotTaking{run, 1, 1}));
-    EXPECT_THAT(lots().takings(dry), ElementsAre(LotTaking{run, 1, 1, through}));
-    EXPECT_THAT(lots().takings(buffer), ElementsAre(LotTaking{run, 1, 1}, LotTaking{run, 1, 1, through}));
+    const RunSummary told = m_book->runs().front();
+    const LotTaking direct{run, 1, 1, {}, told.title, told.createdAt};
+    const LotTaking indirect{run, 1, 1, through, told.title, told.createdAt};
+    EXPECT_THAT(lots().takings(aliquot), ElementsAre(direct));
+    EXPECT_THAT(lots().takings(dry), ElementsAre(indirect));
+    EXPECT_THAT(lots().takings(buffer), ElementsAre(direct, indirect));
     EXPECT_EQ(lotOf(buffer).remaining_mL, 45) << "50 - 4 - 1";
     EXPECT_EQ(lotOf(aliquot).remaining_mL, 0.5);
 }

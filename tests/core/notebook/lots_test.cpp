@@ -81,7 +81,8 @@ TEST_F(LotsTest, TickedDosesTakeFromTheirLot)
     m_book->pipetting().markDone(run, {dose(0), dose(2)}, person);
     EXPECT_EQ(left(lot), -0.05) << "what is in the tubes cannot be refused";
     EXPECT_THAT(m_book->lots().inHand(), SizeIs(1));
-    EXPECT_THAT(m_book->lots().takings(lot), ElementsAre(LotTaking{run, 3.05, 3}));
+    EXPECT_THAT(m_book->lots().takings(lot),
+                ElementsAre(LotTaking{run, 3.05, 3, {}, u"Unread"_s, m_book->runs().front().createdAt}));
     m_book->pipetting().markSpoilt(run, 2, person, u"fell over"_s);
     EXPECT_EQ(left(lot), -0.05) << "a spoilt tube took it all the same";
     m_book->lots().correct(lot, 0, person, u"the bottle is empty"_s);

@@ -241,4 +241,41 @@ TEST_F(OpeningTest, StaleJournalIsNotTakenForTheNewNotebooks)
     EXPECT_THAT(filesInFolder(), ElementsAre(u"notebook.plateau-journal"_s));
 }
 
+/// Half a step of another program on the file, as it stands on the disk when the power goes: called with it.
+template <class Copy> void halfAStep(const QString &path, Copy copy)
+{
+    RawFile raw(path);
+    raw.execute(u"PRAGMA cache_size=1"_s); // so that pages reach the file before the end of the step
+    raw.behindTheTriggers([&] {
+        raw.execute(u"UPDATE reading SET person = person || ' '"_s);
+        raw.execute(u"UPDATE audit SET person = person || ' '"_s);
+        copy();
+    });
+}
+
+// SQLite rolls back whatever journal lies beside the file, and cannot tell whose it is.
+TEST_F(OpeningTest, JournalOfAnotherNotebookIsNoticedAndTheBackupNamed)
+{
+    makeFilledFile();
+    const QString other = file(u"other.plateau"_s);
+    ASSERT_TRUE(QFile::rename(file(), other));
+    create()->addRun(unreadRun(), risingMethod(), u"Ines Kaddour"_s);
+    halfAStep(other, [&] { ASSERT_TRUE(QFile::copy(other + u"-journal"_s, file() + u"-journal"_s)); });
+    for (int turn = 0; turn < 2; ++turn) {
+        const Failure failure = failureOf([&] { reopen(); });
+        EXPECT_EQ(failure.kind(), Kind::Damaged) << failure.what();
+        EXPECT_TRUE(failure.sentence().contains("backup"_L1)) << failure.what();
+    }
+}
+
+TEST_F(OpeningTest, JournalThatWasTakenAwayAfterACrashIsNoticedAndTheBackupNamed)
+{
+    makeFilledFile();
+    const QString torn = file(u"torn.plateau"_s);
+    halfAStep(file(), [&] { ASSERT_TRUE(QFile::copy(file(), torn)); });
+    const Failure failure = failureOf([&] { Notebook::open(torn); });
+    EXPECT_EQ(failure.kind(), Kind::Damaged) << failure.what();
+    EXPECT_TRUE(failure.sentence().contains("backup"_L1)) << failure.what();
+}
+
 } // namespace plateau::test

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/passphrase.h"
 #include "tests/core/notebook/fixture.h"
 
 namespace plateau::test {
@@ -215,10 +216,19 @@ TEST_F(PersonsTest, OnlyTheHashIsKeptAndItIsShownNowhere)
     EXPECT_FALSE(bytes.contains("for yesterday"));
     RawFile raw(file());
     for (const QVariantList &row : raw.rows(u"SELECT hash FROM person_passphrase"_s))
-        EXPECT_TRUE(row[0].toString().startsWith("$argon2id$v=19$m=65536,"_L1))
+        EXPECT_TRUE(row[0].toString().startsWith("$argon2id$v=19$"_L1))
             << row[0].toString().toStdString();
     EXPECT_EQ(raw.value(u"SELECT count(DISTINCT hash) FROM person_passphrase"_s).toInt(), 5);
     EXPECT_EQ(raw.value(u"SELECT count(*) FROM audit WHERE instr(details, '$argon2') > 0"_s).toInt(), 0);
+}
+
+TEST_F(PersonsTest, ARealPassphrasesHashIsAsHardAsTheLibrarySaysForInteractiveUse)
+{
+    EXPECT_EQ(Surroundings::ofThisProgram().passphraseWork, PassphraseWork::Interactive);
+    const QString hash = passphraseHash(u"pears before noon"_s, PassphraseWork::Interactive);
+    EXPECT_TRUE(hash.startsWith("$argon2id$v=19$m=65536,t=2,p=1$"_L1)) << hash.toStdString();
+    EXPECT_TRUE(passphraseFits(u"pears before noon"_s, hash));
+    EXPECT_FALSE(passphraseFits(u"pears before Noon"_s, hash));
 }
 
 TEST_F(PersonsTest, EveryActIsOnRecord)
