@@ -21,6 +21,8 @@ SOURCE_LANGUAGE = "en"
 OTHER_LANGUAGES = ("de", "fr", "es")
 PICTURES = {"today", "plan", "pipette", "read", "review", "review-red", "notebook", "record", "compare", "samples", "methods", "standards",
             "lots", "equipment", "charts", "limits", "laboratory", "persons", "records", "firststart"}
+# What the keys are called where they are not called as in English.
+MODIFIERS = {"Strg": "Ctrl", "Umschalt": "Shift", "Maj": "Shift", "Mayús": "Shift"}
 PROGRAM = None
 
 LINK = re.compile(r"(?<!!)\[([^\]]+)\]\(([^)\s]+)\)")
@@ -88,6 +90,10 @@ def labels(language):
             if context.startswith("plateau::ui::"):
                 found[plain_label(form)].add(plain_label(source))
     return found
+
+
+def english_keys(text):
+    return re.sub(rf"\b({'|'.join(MODIFIERS)})\+", lambda found: MODIFIERS[found.group(1)] + "+", text)
 
 
 def read(path):
@@ -218,7 +224,7 @@ class Words(unittest.TestCase):
         for language in languages():
             known = labels(language)
             for name, text in pages(language).items():
-                for label, _, key in beside.findall(text):
+                for label, _, key in beside.findall(english_keys(text)):
                     sources = known.get(plain_label(label), set()) & set(keys)
                     if sources:
                         seen += 1
@@ -244,7 +250,7 @@ class Words(unittest.TestCase):
             known |= set(re.split(r", | …", part))
         for language in languages():
             for name, text in pages(language).items():
-                for key in re.findall(r"`((?:Ctrl|Alt|Shift)\+[^`]+|F\d+)`", text):
+                for key in re.findall(r"`((?:Ctrl|Alt|Shift)\+[^`]+|F\d+)`", english_keys(text)):
                     if not re.fullmatch(r"Alt\+[A-Z]", key):  # letters stand in the labels
                         self.assertIn(key, known, (language, name))
 
