@@ -92,11 +92,8 @@ CheckFact blankSpread(const CheckContext &context, size_t measurand)
         signals.push_back(*context.value(tube, measurand).signal);
     if (signals.size() < 2)
         return {};
-    const double noise = quality::criticalRangeFactor(static_cast<int>(signals.size())) * std::sqrt(2.0) *
-                         context.absorbanceUncertainty;
-    const double rule = context.rules.maxBlankSpread;
-    return upTo(quality::range(signals), std::max(rule, noise), absorbanceDecimals, {},
-                noise > rule ? LimitOrigin::Noise : originOf(rule == Rules{}.maxBlankSpread));
+    const auto [limit, origin] = blankSpreadLimit(context, int(signals.size()));
+    return upTo(quality::range(signals), limit, absorbanceDecimals, {}, origin);
 }
 
 /// "A2 after 10 to 15 min", of every reading that the method has a wait before.
@@ -211,6 +208,15 @@ CheckFact measuredFact(const CheckContext &context, const Check &check, size_t m
 }
 
 } // namespace
+
+BlankSpreadLimit blankSpreadLimit(const CheckContext &context, int blanks)
+{
+    const double noise =
+        quality::criticalRangeFactor(blanks) * std::sqrt(2.0) * context.absorbanceUncertainty;
+    const double rule = context.rules.maxBlankSpread;
+    return noise > rule ? BlankSpreadLimit{noise, LimitOrigin::Noise}
+                        : BlankSpreadLimit{rule, originOf(rule == Rules{}.maxBlankSpread)};
+}
 
 CheckFact factOf(const CheckContext &context, const Check &check, const run::LotUse *lot)
 {

@@ -27,6 +27,12 @@ std::optional<size_t> measurandOf(const CheckContext &context, const Check &chec
 
 /// CommonPractice for the usual rule.
 LimitOrigin originOf(bool isUsual);
+/// How far so many blanks may be apart: by the rule, or what the noise of the readings makes of it.
+struct BlankSpreadLimit {
+    double limit = 0;
+    LimitOrigin origin = LimitOrigin::CommonPractice;
+};
+BlankSpreadLimit blankSpreadLimit(const CheckContext &context, int blanks);
 /// Held against a largest value.
 CheckFact upTo(double value, double limit, int decimals, const QString &unit, LimitOrigin origin);
 

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/evaluation/distances.h"
 
+#include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
-#include "core/quality/distributions.h"
 
 #include <algorithm>
 #include <cmath>
@@ -133,10 +133,8 @@ std::pair<double, QString> signalLimit(const SampleView &view, int tube, std::ve
     const CheckContext &context = view.context;
     const run::Role role = context.tube(tube).role;
     if (role == run::Role::Blank || role == run::Role::SampleBlank) {
-        const double noise = quality::criticalRangeFactor(2) * std::sqrt(2.0) * context.absorbanceUncertainty;
-        return noise > context.rules.maxBlankSpread
-                   ? std::pair{noise, CheckText::tr("the noise of the readings")}
-                   : std::pair{context.rules.maxBlankSpread, CheckText::tr("the laboratory's rule")};
+        const auto [limit, origin] = blankSpreadLimit(context, 2);
+        return {limit, limitOriginName(origin)};
     }
     const TubeValue &value = context.value(tube, view.measurand);
     const double worth_g_per_L = signalWorth_g_per_L(view, tube);

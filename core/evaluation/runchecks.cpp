@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/checkfacts.h"
 #include "core/evaluation/checks.h"
 
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
-#include "core/quality/distributions.h"
 #include "core/quality/statistics.h"
 
 #include <algorithm>
@@ -84,18 +84,15 @@ Check blankHigh(const Scope &scope, double mean, double limit, std::vector<int> 
 Check blankSpread(const CheckContext &context, const Scope &scope, std::span<const double> signals,
                   std::vector<int> tubes)
 {
-    const double noise = quality::criticalRangeFactor(static_cast<int>(signals.size())) * std::sqrt(2.0) *
-                         context.absorbanceUncertainty;
-    const double limit = std::max(context.rules.maxBlankSpread, noise);
+    const auto [limit, origin] = blankSpreadLimit(context, int(signals.size()));
     const double spread = quality::range(signals);
     const bool passed = spread <= limit + 1e-12;
     const QStringList texts = comparedTexts(spread, {limit}, 3);
     const QString message =
-        passed
-            ? CheckText::tr("The blanks agree: %1 apart, up to %2 allowed.").arg(texts[0], texts[1])
-            : CheckText::tr("The blanks (%1) are %2 apart, more than %3 (the laboratory's rule). One of them "
-                            "was pipetted or read wrongly: read them again.")
-                  .arg(tubeNames(tubes), texts[0], texts[1]);
+        passed ? CheckText::tr("The blanks agree: %1 apart, up to %2 allowed.").arg(texts[0], texts[1])
+               : CheckText::tr("The blanks (%1) are %2 apart, more than %3 (%4). One of them was pipetted or "
+                               "read wrongly: read them again.")
+                     .arg(tubeNames(tubes), texts[0], texts[1], limitOriginName(origin));
     return plainCheck(CheckId::BlankSpread, scope, passed, message, std::move(tubes));
 }
 

@@ -1800,8 +1800,8 @@
             <translation>Die Blindwerte stimmen überein: Abstand %1, zulässig bis %2.</translation>
         </message>
         <message>
-            <source>The blanks (%1) are %2 apart, more than %3 (the laboratory's rule). One of them was pipetted or read wrongly: read them again.</source>
-            <translation>Die Blindwerte (%1) liegen %2 auseinander, mehr als %3 (die Laborvorgabe). Einer wurde falsch pipettiert oder abgelesen: erneut ablesen.</translation>
+            <source>The blanks (%1) are %2 apart, more than %3 (%4). One of them was pipetted or read wrongly: read them again.</source>
+            <translation>Die Blindwerte (%1) liegen %2 auseinander, mehr als %3 (%4). Einer wurde falsch pipettiert oder abgelesen: erneut ablesen.</translation>
         </message>
         <message>
             <source>%1, lot %2, is in date until %3.</source>

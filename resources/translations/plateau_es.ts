@@ -1800,8 +1800,8 @@
             <translation>Los blancos concuerdan: difieren en %1, se admite hasta %2.</translation>
         </message>
         <message>
-            <source>The blanks (%1) are %2 apart, more than %3 (the laboratory's rule). One of them was pipetted or read wrongly: read them again.</source>
-            <translation>Los blancos (%1) difieren en %2, más de %3 (la regla del laboratorio). Uno de ellos se pipeteó o se leyó mal: léalos de nuevo.</translation>
+            <source>The blanks (%1) are %2 apart, more than %3 (%4). One of them was pipetted or read wrongly: read them again.</source>
+            <translation>Los blancos (%1) difieren en %2, más de %3 (%4). Uno de ellos se pipeteó o se leyó mal: léalos de nuevo.</translation>
         </message>
         <message>
             <source>%1, lot %2, is in date until %3.</source>

@@ -1800,8 +1800,8 @@
             <translation>Les blancs concordent : écart de %1, jusqu’à %2 permis.</translation>
         </message>
         <message>
-            <source>The blanks (%1) are %2 apart, more than %3 (the laboratory's rule). One of them was pipetted or read wrongly: read them again.</source>
-            <translation>Les blancs (%1) sont écartés de %2, plus que %3 (la règle du laboratoire). L’un d’eux a été mal pipeté ou mal lu : relisez-les.</translation>
+            <source>The blanks (%1) are %2 apart, more than %3 (%4). One of them was pipetted or read wrongly: read them again.</source>
+            <translation>Les blancs (%1) sont écartés de %2, plus que %3 (%4). L’un d’eux a été mal pipeté ou mal lu : relisez-les.</translation>
         </message>
         <message>
             <source>%1, lot %2, is in date until %3.</source>
