@@ -35,7 +35,7 @@
         </message>
         <message>
             <source>sample notebook, a copy that is thrown away; everybody in it signs with the passphrase %1</source>
-            <translation>Beispiel-Laborjournal, eine Kopie, die gelöscht wird; alle darin zeichnen mit der Passphrase %1</translation>
+            <translation>Beispiel-Laborjournal, eine Kopie, die gelöscht wird; alle darin signieren mit der Passphrase %1</translation>
         </message>
         <message>
             <source>--notebook needs the name of a file</source>
@@ -4524,7 +4524,7 @@
         </message>
         <message>
             <source>The notebook %1 was removed, moved or replaced while it was open; nothing of this step was stored: put the file back where it was, or close the program and open the notebook where it is now.</source>
-            <translation>Das Arbeitsbuch %1 wurde entfernt, verschoben oder ersetzt, während es geöffnet war; von diesem Schritt wurde nichts gespeichert: Die Datei dorthin zurücklegen, wo sie war, oder das Programm schließen und das Arbeitsbuch dort öffnen, wo es jetzt ist.</translation>
+            <translation>Das Laborjournal %1 wurde entfernt, verschoben oder ersetzt, während es geöffnet war; von diesem Schritt wurde nichts gespeichert: Die Datei dorthin zurücklegen, wo sie war, oder das Programm schließen und das Laborjournal dort öffnen, wo es jetzt ist.</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -8114,7 +8114,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Tick the row</source>
-            <translation>Die Zeile abhaken</translation>
+            <translation>Die Reihe abhaken</translation>
         </message>
         <message>
             <source>-, Backspace</source>
