@@ -387,6 +387,14 @@ class Languages(unittest.TestCase):
                         at = anchors(source[page or name]).index(place)
                         self.assertEqual(anchors(other[page or name])[at], theirs.partition("#")[2], (language, name, mine))
 
+    def test_what_the_records_do_not_promise_is_said(self):
+        for language in sorted(folder.name for folder in HELP.iterdir() if (folder / "records.md").exists()):
+            sections = re.split(r"^## ", (HELP / language / "records.md").read_text(encoding="utf-8"), flags=re.M)
+            promises = [line for line in sections[3].splitlines() if line.startswith("- ")]
+            self.assertEqual(len(promises), 6, language)
+            for said in ("17025:2017, 7.11.2", "21 CFR Part 11"):
+                self.assertTrue(any(said in line for line in promises), (language, said))
+
     def test_they_are_translated(self):
         source = pages(SOURCE_LANGUAGE)
         for language in languages()[1:]:
