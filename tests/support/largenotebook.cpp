@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/support/largenotebook.h"
 
+#include "core/notebook/audit.h"
 #include "core/notebook/database.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/notebook.h"
@@ -148,8 +149,10 @@ public:
         for (const auto &[table, stride] : m_strides)
             copyTable(table);
         m_database.execute(u"INSERT INTO search_text (search_text) VALUES ('rebuild')"_s);
-        if (!m_searchOnly)
+        if (!m_searchOnly) {
             renewCodes();
+            renewChain();
+        }
         for (const QString &trigger : triggers)
             m_database.execute(trigger);
         transaction.commit();
@@ -259,6 +262,42 @@ private:
         runs.run();
         while (runs.next())
             set.run(runCodeOf(loadInputs(m_database, {runs.integer(0)})), runs.integer(0));
+    }
+
+    /// Each entry continues the one before it, as when they were written one after the other.
+    void renewChain()
+    {
+        Statement entries(m_database,
+                          u"SELECT id, at_utc, at_offset_min, person, account, host, program_version, "
+                          "schema_version, action, run, details FROM audit ORDER BY id"_s);
+        Statement records(m_database,
+                          u"SELECT record_table, record_id, content_hash FROM audit_record WHERE audit = ? "
+                          "ORDER BY position"_s);
+        Statement set(m_database, u"UPDATE audit SET previous_hash = ?, hash = ? WHERE id = ?"_s);
+        QString last = noHash();
+        entries.run();
+        while (entries.next()) {
+            AuditFields entry{last,
+                              entries.integer(0),
+                              Moment{entries.text(1), int(entries.integer(2))},
+                              entries.text(3),
+                              entries.text(4),
+                              entries.text(5),
+                              entries.text(6),
+                              entries.integer(7),
+                              entries.text(8),
+                              std::nullopt,
+                              entries.text(10)};
+            if (!entries.isNull(9))
+                entry.run = entries.integer(9);
+            std::vector<AuditedRecord> covered;
+            records.run(entry.id);
+            while (records.next())
+                covered.push_back({records.text(0), records.integer(1), records.text(2)});
+            const QString hash = auditHash(entry, covered);
+            set.run(last, hash, entry.id);
+            last = hash;
+        }
     }
 
     Database &m_database;

@@ -18,7 +18,8 @@ struct LargeNotebook {
     bool searchOnly = false;
 };
 
-/// At a path where no file is. With copies the audit trail is not a chain any more.
+/// At a path where no file is. With copies the entries of the audit trail cover the rows they were copied
+/// from: the chain holds, but what it says of the copies is not looked for there.
 void makeLargeNotebook(const QString &path, const LargeNotebook &wanted);
 
 } // namespace plateau::test
