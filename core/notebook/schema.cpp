@@ -5,6 +5,9 @@
 #include "core/notebook/database.h"
 #include "core/notebook/statement.h"
 
+#include <map>
+#include <mutex>
+
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
@@ -57,7 +60,9 @@ Layout layoutOf(const Database &database)
     return layout;
 }
 
-Layout layoutAfter(const std::vector<SchemaStep> &steps, int number)
+namespace {
+
+Layout builtLayout(const std::vector<SchemaStep> &steps, int number)
 {
     Database database(Database::InMemory::Yes);
     database.setForeignKeys(false); // as in a migration
@@ -66,6 +71,21 @@ Layout layoutAfter(const std::vector<SchemaStep> &steps, int number)
             applyStatements(database, step);
     }
     return layoutOf(database);
+}
+
+} // namespace
+
+Layout layoutAfter(const std::vector<SchemaStep> &steps, int number)
+{
+    if (&steps != &schemaSteps())
+        return builtLayout(steps, number);
+    // Every opening asks for the newest, every verification for all of them.
+    static std::mutex mutex;
+    static std::map<int, Layout> known;
+    const std::lock_guard lock(mutex);
+    const auto found = known.find(number);
+    return found != known.end() ? found->second
+                                : known.emplace(number, builtLayout(steps, number)).first->second;
 }
 
 void applyStatements(const Database &database, const SchemaStep &step)
