@@ -108,6 +108,7 @@ void Database::disconnect()
         database.close();
     }
     QSqlDatabase::removeDatabase(m_connection);
+    m_hold.release();
 }
 
 void Database::setSafely(const QString &pragma, const QString &value, const QString &readBack)
@@ -140,6 +141,8 @@ void Database::takeExclusively()
     setSafely(u"locking_mode"_s, u"EXCLUSIVE"_s, u"exclusive"_s);
     execute(u"BEGIN EXCLUSIVE"_s);
     execute(u"COMMIT"_s); // in this locking mode the lock stays
+    if (!m_hold.take(m_path))
+        throw inUseElsewhere(m_path);
 }
 
 void Database::setJournal()

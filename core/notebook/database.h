@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/notebook/filehold.h"
 #include "core/notebook/notebook.h"
 
 #include <QSqlDatabase>
@@ -52,6 +53,7 @@ private:
     QString m_path;
     Access m_access = Access::ReadWrite;
     QString m_connection;
+    FileHold m_hold;
 };
 
 /// BEGIN ... COMMIT. A transaction not committed when it goes out of scope is rolled back as a whole.

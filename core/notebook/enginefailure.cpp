@@ -92,6 +92,12 @@ Words wordsFor(int code)
 
 } // namespace
 
+Failure inUseElsewhere(const QString &path)
+{
+    const Words words = wordsFor(busy);
+    return {words.kind, words.sentence.arg(QDir::toNativeSeparators(path))};
+}
+
 Failure engineFailure(const QSqlError &error, const QString &path, const QString &statement)
 {
     const Words words = wordsFor(error.nativeErrorCode().toInt());

@@ -38,8 +38,8 @@ protected:
 
 TEST_F(TwoPrograms, TheSecondSaysInOneSentenceThatTheNotebookIsInUse)
 {
-    const auto first = Notebook::open(m_path);
     const QByteArray before = bytes();
+    const auto first = Notebook::open(m_path);
     const std::vector<QStringList> commands{{u"import"_s, m_path, sample(u"trace.json"_s)},
                                             {u"verify"_s, m_path},
                                             {u"backup"_s, m_path, m_folder.filePath(u"backups"_s)},
@@ -50,7 +50,8 @@ TEST_F(TwoPrograms, TheSecondSaysInOneSentenceThatTheNotebookIsInUse)
         EXPECT_TRUE(second.error.contains("in use by another program")) << second.error.toStdString();
         EXPECT_EQ(second.errorLines().size(), 1) << second.error.toStdString();
     }
-    EXPECT_EQ(bytes(), before);
+    EXPECT_EQ(bytes(), before) << "and to look at the file loses SQLite's own lock on it";
+    EXPECT_EQ(runProgram(commands.front()).status, 2) << "which is not the only one";
     EXPECT_FALSE(QFile::exists(m_folder.filePath(u"again"_s)));
 }
 
