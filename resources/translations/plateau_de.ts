@@ -7821,13 +7821,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
             <translation>Kein Abschnitt enthält alle diese Wörter. Versuchen Sie es mit weniger Wörtern oder nur mit deren Anfang.</translation>
         </message>
-        <message numerus="yes">
-            <source>%n section(s) found</source>
-            <translation>
-                <numerusform>%n Abschnitt gefunden</numerusform>
-                <numerusform>%n Abschnitte gefunden</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Contents</source>
             <translation>Inhalt</translation>
@@ -7863,6 +7856,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Page of the help</source>
             <translation>Seite der Hilfe</translation>
+        </message>
+        <message>
+            <source>Sections found: %1</source>
+            <translation>Gefundene Abschnitte: %1</translation>
         </message>
     </context>
     <context>

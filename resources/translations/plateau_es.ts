@@ -7821,13 +7821,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
             <translation>Ninguna sección contiene todas estas palabras. Pruebe con menos palabras o solo con su comienzo.</translation>
         </message>
-        <message numerus="yes">
-            <source>%n section(s) found</source>
-            <translation>
-                <numerusform>%n sección encontrada</numerusform>
-                <numerusform>%n secciones encontradas</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Contents</source>
             <translation>Contenido</translation>
@@ -7863,6 +7856,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Page of the help</source>
             <translation>Página de la ayuda</translation>
+        </message>
+        <message>
+            <source>Sections found: %1</source>
+            <translation>Secciones encontradas: %1</translation>
         </message>
     </context>
     <context>

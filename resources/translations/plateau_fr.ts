@@ -7821,13 +7821,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
             <translation>Aucune section ne contient tous ces mots. Essayez avec moins de mots, ou seulement leur début.</translation>
         </message>
-        <message numerus="yes">
-            <source>%n section(s) found</source>
-            <translation>
-                <numerusform>%n section trouvée</numerusform>
-                <numerusform>%n sections trouvées</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Contents</source>
             <translation>Sommaire</translation>
@@ -7863,6 +7856,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Page of the help</source>
             <translation>Page de l’aide</translation>
+        </message>
+        <message>
+            <source>Sections found: %1</source>
+            <translation>Sections trouvées : %1</translation>
         </message>
     </context>
     <context>

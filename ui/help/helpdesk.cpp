@@ -96,6 +96,7 @@ void HelpDesk::open(HelpPlace place)
     m_help->setWindowState(m_help->windowState() & ~Qt::WindowMinimized);
     m_help->show();
     m_help->go(place);
+    m_help->takeFocus();
     m_help->raise();
     m_help->activateWindow();
 }

@@ -7,6 +7,7 @@
 
 #include <QApplication>
 #include <QPainter>
+#include <QTextLayout>
 
 namespace plateau::ui {
 
@@ -17,6 +18,27 @@ constexpr int contextLines = 2;
 const HelpRow &helpRowOf(const QModelIndex &index)
 {
     return static_cast<const HelpListModel *>(index.model())->row(index.row());
+}
+
+/// Wrapped to so many lines, the last one ending in an ellipsis where there is more.
+void drawLines(QPainter &painter, const QRect &area, const QString &text, const QFontMetrics &metrics)
+{
+    QTextLayout layout(text, painter.font());
+    layout.beginLayout();
+    int top = area.top();
+    for (int count = 1; count <= contextLines; ++count) {
+        QTextLine line = layout.createLine();
+        if (!line.isValid())
+            break;
+        line.setLineWidth(area.width());
+        const QString rest = text.mid(line.textStart());
+        const QString shown = count < contextLines ? rest.left(line.textLength())
+                                                   : metrics.elidedText(rest, Qt::ElideRight, area.width());
+        painter.drawText(QRect(area.left(), top, area.width(), metrics.lineSpacing()),
+                         Qt::AlignTop | Qt::AlignLeft, shown);
+        top += metrics.lineSpacing();
+    }
+    layout.endLayout();
 }
 
 } // namespace
@@ -59,9 +81,8 @@ void HelpRowDelegate::paint(QPainter *painter, const QStyleOptionViewItem &optio
         painter->drawText(area, Qt::AlignTop | Qt::AlignLeft,
                           option.fontMetrics.elidedText(row.where, Qt::ElideRight, area.width()));
         area.setTop(area.top() + line);
-        area.setHeight(contextLines * line);
         painter->setPen(first);
-        painter->drawText(area, Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap, row.context);
+        drawLines(*painter, area, row.context, option.fontMetrics);
     } else {
         painter->drawText(
             area, (row.kind == HelpRow::Kind::Group ? Qt::AlignBottom : Qt::AlignVCenter) | Qt::AlignLeft,
@@ -76,7 +97,7 @@ QSize HelpRowDelegate::sizeHint(const QStyleOptionViewItem &option, const QModel
     const int line = option.fontMetrics.lineSpacing();
     int height = m_theme.target();
     if (row.kind == HelpRow::Kind::Hit)
-        height = (2 + contextLines) * line + m_theme.gap();
+        height = (2 + contextLines) * line + 2 * m_theme.gap();
     else if (row.kind == HelpRow::Kind::Group)
         height = m_theme.target() + m_theme.gap();
     return {option.fontMetrics.averageCharWidth() * 24, height};

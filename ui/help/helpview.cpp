@@ -26,6 +26,8 @@ namespace {
 
 /// Longer lines are hard to follow back.
 constexpr int longestLine = 105;
+/// Also of lines without code in them, so that all stand alike.
+constexpr double lineHeight = 1.25;
 
 bool isPicture(const QTextFragment &fragment)
 {
@@ -80,6 +82,17 @@ void dressHeading(const QTextBlock &block, const Theme &theme)
     cursor.mergeBlockFormat(format);
 }
 
+/// A little off the ground towards the text.
+QColor codeGround(const Theme &theme)
+{
+    constexpr int part = 10;
+    const QColor ground = theme.base();
+    const QColor text = theme.text();
+    const auto mix = [](int a, int b) { return a + (b - a) * part / 100; };
+    return QColor(mix(ground.red(), text.red()), mix(ground.green(), text.green()),
+                  mix(ground.blue(), text.blue()));
+}
+
 /// The toolkit writes links in a blue of its own, whatever ground they stand on.
 void dressFragment(QTextDocument &page, const QTextFragment &fragment, const Theme &theme)
 {
@@ -87,7 +100,7 @@ void dressFragment(QTextDocument &page, const QTextFragment &fragment, const The
     if (fragment.charFormat().isAnchor())
         format.setForeground(theme.colour(State::Info));
     else if (fragment.charFormat().fontFixedPitch())
-        format.setBackground(theme.tint(State::Pending));
+        format.setBackground(codeGround(theme));
     else
         return;
     QTextCursor cursor(&page);
@@ -125,6 +138,7 @@ void HelpView::dress()
 {
     document()->clear();
     document()->setDocumentMargin(m_theme.wideGap());
+    document()->setIndentWidth(2 * m_theme.wideGap());
     setMarkdown(m_markdown);
     for (QTextFrame *frame : document()->rootFrame()->childFrames()) {
         if (auto *table = qobject_cast<QTextTable *>(frame))
@@ -159,10 +173,12 @@ void HelpView::fitText(int width)
     const int beside = std::max(0, width - fontMetrics().averageCharWidth() * longestLine);
     QTextBlockFormat format;
     format.setRightMargin(beside);
+    format.setLineHeight(fontMetrics().height() * lineHeight, QTextBlockFormat::MinimumHeight);
     for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
         QTextCursor cursor(block);
         if (!cursor.currentTable() && !holdsPicture(block) &&
-            block.blockFormat().rightMargin() != format.rightMargin())
+            (block.blockFormat().rightMargin() != format.rightMargin() ||
+             block.blockFormat().lineHeightType() != format.lineHeightType()))
             cursor.mergeBlockFormat(format);
     }
 }

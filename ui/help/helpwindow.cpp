@@ -67,7 +67,7 @@ HelpWindow::HelpWindow(const Theme &theme, HelpPages pages, QWidget *parent)
     both->addWidget(buildPage());
     both->setStretchFactor(1, 1);
     const int letter = fontMetrics().averageCharWidth();
-    both->setSizes({letter * 40, letter * 110});
+    both->setSizes({letter * 46, letter * 110});
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->addWidget(both);
@@ -99,6 +99,7 @@ QWidget *HelpWindow::buildList()
     m_list->setItemDelegate(new HelpRowDelegate(m_theme, m_list));
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setMinimumWidth(fontMetrics().averageCharWidth() * 36);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     connect(m_search, &QLineEdit::textChanged, this, &HelpWindow::search);
     connect(m_search, &QLineEdit::returnPressed, this, [this] {
@@ -216,16 +217,16 @@ void HelpWindow::showList()
         m_found->setText(hits.empty()
                              ? tr("No section has all of these words. Try fewer of them, or only how "
                                   "they begin.")
-                             : tr("%n section(s) found", nullptr, static_cast<int>(hits.size())));
+                             : tr("Sections found: %1").arg(hits.size()));
     }
     m_found->setVisible(!m_found->text().isEmpty());
     m_list->setAccessibleName(typed.isEmpty() ? tr("Contents") : tr("Sections found"));
     const int row = m_rows->rowOf(place());
     m_list->setCurrentIndex(m_rows->index(row)); // none where row is -1
-    if (row >= 0)
-        m_list->scrollTo(m_rows->index(row));
-    else
+    if (row < 0)
         m_list->scrollToTop();
+    else if (!m_list->viewport()->rect().contains(m_list->visualRect(m_rows->index(row))))
+        m_list->scrollTo(m_rows->index(row), QAbstractItemView::PositionAtCenter);
 }
 
 void HelpWindow::choose(const QModelIndex &index)
@@ -244,6 +245,11 @@ void HelpWindow::follow(const QUrl &link)
         return;
     }
     m_notice->say(State::Attention, tr("%1 lies outside of the help and is not opened from here.").arg(text));
+}
+
+void HelpWindow::takeFocus()
+{
+    m_view->setFocus();
 }
 
 HelpPlace HelpWindow::place() const

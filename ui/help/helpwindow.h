@@ -33,6 +33,8 @@ public:
 
     /// Shows it, and the way back leads to what was read before.
     void go(const HelpPlace &place);
+    /// The keys scroll the page.
+    void takeFocus();
     /// What is read now.
     HelpPlace place() const;
     const HelpPages &pages() const { return m_pages; }
