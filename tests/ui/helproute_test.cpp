@@ -1,6 +1,5 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
-#include "core/evaluation/evaluation.h"
 #include "tests/ui/bench.h"
 #include "ui/firststart.h"
 #include "ui/help/helpwindow.h"
@@ -11,7 +10,9 @@
 #include <QAction>
 #include <QApplication>
 #include <QDialog>
+#include <QKeyEvent>
 #include <QPushButton>
+#include <QSettings>
 #include <QWindow>
 
 using namespace Qt::StringLiterals;
@@ -37,6 +38,13 @@ QString pageOnShow()
 {
     const ui::HelpWindow *help = openHelp();
     return help ? help->place().page : QString();
+}
+
+/// Where no menu takes the key.
+void pressF1In(QWidget &widget)
+{
+    QKeyEvent press(QEvent::KeyPress, Qt::Key_F1, Qt::NoModifier);
+    QApplication::sendEvent(&widget, &press);
 }
 
 class HelpRoute : public WindowBench
@@ -146,7 +154,7 @@ TEST_F(HelpRoute, ADialogHasItsOwnPageAndTheHelpIsUsableOverIt)
     trigger(u"actionPasteReadings"_s);
     auto *dialog = window->findChild<ui::ColumnDialog *>();
     ASSERT_NE(dialog, nullptr);
-    QTest::keyClick(dialog->focusWidget(), Qt::Key_F1);
+    pressF1In(*dialog);
     EXPECT_EQ(pageOnShow(), u"instrument"_s);
     EXPECT_EQ(openHelp()->windowHandle()->transientParent(), dialog->windowHandle())
         << "a window that does not belong to the dialog is blocked by it";
@@ -154,7 +162,7 @@ TEST_F(HelpRoute, ADialogHasItsOwnPageAndTheHelpIsUsableOverIt)
     QApplication::processEvents();
     EXPECT_EQ(pageOfF1(), u"read"_s);
     dialogs.fillIn = [](QDialog &form) {
-        QTest::keyClick(&form, Qt::Key_F1);
+        pressF1In(form);
         return false;
     };
     trigger(u"actionKeys"_s);
@@ -174,6 +182,8 @@ TEST_F(HelpRoute, TheHelpClosesWithItsWindow)
 
 TEST(HelpOfFirstStart, LeadsToTheFirstRackAndSaysWhatIsRead)
 {
+    const QTemporaryDir settings;
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
     QuietDialogs::Log log;
     QuietDialogs dialogs(log);
     const ui::Theme theme;
@@ -185,7 +195,7 @@ TEST(HelpOfFirstStart, LeadsToTheFirstRackAndSaysWhatIsRead)
     EXPECT_EQ(page.helpOnShow().page, u"first-rack"_s);
     openHelp()->close();
     EXPECT_TRUE(page.helpOnShow().page.isEmpty());
-    QTest::keyClick(&page, Qt::Key_F1);
+    pressF1In(page);
     EXPECT_EQ(pageOnShow(), u"first-rack"_s);
 }
 

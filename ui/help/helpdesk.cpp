@@ -69,7 +69,10 @@ bool HelpDesk::eventFilter(QObject *watched, QEvent *event)
 
 void HelpDesk::openForFocus()
 {
-    const QWidget *focus = QApplication::focusWidget();
+    const QWidget *dialog = QApplication::activeModalWidget();
+    const QWidget *focus = dialog ? dialog->focusWidget() : QApplication::focusWidget();
+    if (!focus)
+        focus = dialog;
     openFor(focus && isOwn(focus) ? focus : &m_window);
 }
 
