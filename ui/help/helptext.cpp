@@ -61,20 +61,25 @@ QString plainLine(const QString &markdownLine)
     line.remove(lead);
     if (line.trimmed().startsWith(u'|'))
         line = cellsOf(line.trimmed());
-    // What stands as code is taken as it is.
-    QStringList parts = line.split(u'`');
-    for (qsizetype part = 0; part < parts.size(); part += 2)
-        parts[part]
-            .replace(link, u"\\1"_s)
-            .replace(strong, u"\\2"_s)
-            .replace(leaning, u"\\2"_s)
-            .replace(escaped, u"\\1"_s)
-            .replace(u"&lt;"_s, u"<"_s)
-            .replace(u"&gt;"_s, u">"_s)
-            .replace(u"&amp;"_s, u"&"_s);
-    line = parts.join(QString());
-    // A link or an emphasis around code is whole only now.
-    return line.replace(link, u"\\1"_s).replace(strong, u"\\2"_s).trimmed();
+    // What stands as code is taken as it is, wherever it stands.
+    static const QRegularExpression code(u"`([^`]*)`"_s);
+    constexpr ushort firstStandIn = 0xe000; // private use: in no text
+    QStringList codes;
+    for (auto found = code.match(line); found.hasMatch(); found = code.match(line)) {
+        const QChar standIn(static_cast<ushort>(firstStandIn + codes.size()));
+        codes << found.captured(1);
+        line.replace(found.capturedStart(), found.capturedLength(), standIn);
+    }
+    line.replace(link, u"\\1"_s)
+        .replace(strong, u"\\2"_s)
+        .replace(leaning, u"\\2"_s)
+        .replace(escaped, u"\\1"_s)
+        .replace(u"&lt;"_s, u"<"_s)
+        .replace(u"&gt;"_s, u">"_s)
+        .replace(u"&amp;"_s, u"&"_s);
+    for (qsizetype at = 0; at < codes.size(); ++at)
+        line.replace(QChar(static_cast<ushort>(firstStandIn + at)), codes[at]);
+    return line.trimmed();
 }
 
 QString HeadingAnchors::next(const QString &heading)

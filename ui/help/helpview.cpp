@@ -232,7 +232,8 @@ QVariant HelpView::loadResource(int type, const QUrl &name)
 
 void HelpView::resizeEvent(QResizeEvent *event)
 {
-    const int reading = cursorForPosition(QPoint(0, 0)).position();
+    // A little below the edge, where no heading's margin belongs to what stands above it.
+    const int reading = cursorForPosition(QPoint(m_theme.wideGap(), m_theme.wideGap())).position();
     QTextBrowser::resizeEvent(event);
     if (verticalScrollBar()->value() == 0) {
         fit();

@@ -239,7 +239,7 @@ void HelpWindow::choose(const QModelIndex &index)
 
 void HelpWindow::follow(const QUrl &link)
 {
-    const QString text = link.toString(QUrl::FullyDecoded);
+    const QString text = link.toString();
     if (const auto wanted = placeOfLink(text, place().page)) {
         go(*wanted);
         return;
