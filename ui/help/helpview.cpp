@@ -29,31 +29,52 @@ constexpr int longestLine = 105;
 /// Also of lines without code in them, so that all stand alike.
 constexpr double lineHeight = 1.25;
 
-bool isPicture(const QTextFragment &fragment)
+/// A stretch of the page in one format. Fragments of the document come and go while formats are set.
+struct Stretch {
+    int position = 0;
+    int length = 0;
+    QTextCharFormat format;
+};
+
+std::vector<Stretch> stretchesOf(const QTextDocument &page)
 {
-    return fragment.charFormat().isImageFormat();
+    std::vector<Stretch> all;
+    for (QTextBlock block = page.begin(); block.isValid(); block = block.next()) {
+        for (auto at = block.begin(); !at.atEnd(); ++at)
+            all.push_back({at.fragment().position(), at.fragment().length(), at.fragment().charFormat()});
+    }
+    return all;
 }
 
-/// Calls use(cursor over the picture, its format) for each one of the page.
-template <class Use> void forEachPicture(QTextDocument &page, Use use)
+QTextCursor over(QTextDocument &page, const Stretch &stretch)
 {
-    for (QTextBlock block = page.begin(); block.isValid(); block = block.next()) {
-        for (auto at = block.begin(); !at.atEnd(); ++at) {
-            const QTextFragment fragment = at.fragment();
-            if (!isPicture(fragment))
-                continue;
-            QTextCursor cursor(&page);
-            cursor.setPosition(fragment.position());
-            cursor.setPosition(fragment.position() + fragment.length(), QTextCursor::KeepAnchor);
-            use(cursor, fragment.charFormat().toImageFormat());
-        }
-    }
+    QTextCursor cursor(&page);
+    cursor.setPosition(stretch.position);
+    cursor.setPosition(stretch.position + stretch.length, QTextCursor::KeepAnchor);
+    return cursor;
 }
+
+/// All that is done to the page meanwhile is laid out once, at its end.
+class LaidOutOnce
+{
+public:
+    explicit LaidOutOnce(QTextDocument *page)
+        : m_cursor(page)
+    {
+        m_cursor.beginEditBlock();
+    }
+    ~LaidOutOnce() { m_cursor.endEditBlock(); }
+    LaidOutOnce(const LaidOutOnce &) = delete;
+    LaidOutOnce &operator=(const LaidOutOnce &) = delete;
+
+private:
+    QTextCursor m_cursor;
+};
 
 bool holdsPicture(const QTextBlock &block)
 {
     for (auto at = block.begin(); !at.atEnd(); ++at) {
-        if (isPicture(at.fragment()))
+        if (at.fragment().charFormat().isImageFormat())
             return true;
     }
     return false;
@@ -94,19 +115,16 @@ QColor codeGround(const Theme &theme)
 }
 
 /// The toolkit writes links in a blue of its own, whatever ground they stand on.
-void dressFragment(QTextDocument &page, const QTextFragment &fragment, const Theme &theme)
+void dressStretch(QTextDocument &page, const Stretch &stretch, const Theme &theme)
 {
     QTextCharFormat format;
-    if (fragment.charFormat().isAnchor())
+    if (stretch.format.isAnchor())
         format.setForeground(theme.colour(State::Info));
-    else if (fragment.charFormat().fontFixedPitch())
+    else if (stretch.format.fontFixedPitch())
         format.setBackground(codeGround(theme));
     else
         return;
-    QTextCursor cursor(&page);
-    cursor.setPosition(fragment.position());
-    cursor.setPosition(fragment.position() + fragment.length(), QTextCursor::KeepAnchor);
-    cursor.mergeCharFormat(format);
+    over(page, stretch).mergeCharFormat(format);
 }
 
 } // namespace
@@ -140,18 +158,18 @@ void HelpView::dress()
     document()->setDocumentMargin(m_theme.wideGap());
     document()->setIndentWidth(2 * m_theme.wideGap());
     setMarkdown(m_markdown);
-    for (QTextFrame *frame : document()->rootFrame()->childFrames()) {
-        if (auto *table = qobject_cast<QTextTable *>(frame))
-            dressTable(*table, m_theme);
-    }
-    for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
-        if (block.blockFormat().headingLevel() > 0)
-            dressHeading(block, m_theme);
-        std::vector<QTextFragment> fragments;
-        for (auto at = block.begin(); !at.atEnd(); ++at)
-            fragments.push_back(at.fragment());
-        for (const QTextFragment &fragment : fragments)
-            dressFragment(*document(), fragment, m_theme);
+    {
+        const LaidOutOnce all(document());
+        for (QTextFrame *frame : document()->rootFrame()->childFrames()) {
+            if (auto *table = qobject_cast<QTextTable *>(frame))
+                dressTable(*table, m_theme);
+        }
+        for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
+            if (block.blockFormat().headingLevel() > 0)
+                dressHeading(block, m_theme);
+        }
+        for (const Stretch &stretch : stretchesOf(*document()))
+            dressStretch(*document(), stretch, m_theme);
     }
     m_fitted = 0;
     fit();
@@ -164,6 +182,7 @@ void HelpView::fit()
     if (width == m_fitted || width < m_theme.wideGap())
         return;
     m_fitted = width;
+    const LaidOutOnce all(document());
     fitText(width);
     fitPictures(width);
 }
@@ -188,26 +207,23 @@ void HelpView::fitText(int width)
 void HelpView::fitPictures(int width)
 {
     const double ratio = devicePixelRatioF();
-    forEachPicture(*document(), [&](QTextCursor &cursor, QTextImageFormat format) {
-        const QImage picture = source(format.name());
+    for (const Stretch &stretch : stretchesOf(*document())) {
+        QTextImageFormat format = stretch.format.toImageFormat();
+        const QImage picture = format.isValid() ? source(format.name()) : QImage();
         if (picture.isNull())
-            return;
-        const QSize shown =
-            picture.width() <= width
-                ? picture.size()
-                : QSize(width,
-                        static_cast<int>(std::lround(1.0 * picture.height() * width / picture.width())));
-        const QSize pixels(static_cast<int>(std::lround(shown.width() * ratio)),
-                           static_cast<int>(std::lround(shown.height() * ratio)));
-        QPixmap drawn =
+            continue;
+        const double scale = std::min(1.0, 1.0 * width / picture.width());
+        const QSize shown = (QSizeF(picture.size()) * scale).toSize();
+        const QSize pixels = (QSizeF(shown) * ratio).toSize();
+        const QPixmap drawn =
             QPixmap::fromImage(pixels == picture.size()
                                    ? picture
                                    : picture.scaled(pixels, Qt::IgnoreAspectRatio, Qt::SmoothTransformation));
         document()->addResource(QTextDocument::ImageResource, QUrl(format.name()), drawn);
         format.setWidth(shown.width());
         format.setHeight(shown.height());
-        cursor.setCharFormat(format);
-    });
+        over(*document(), stretch).setCharFormat(format);
+    }
 }
 
 QImage HelpView::source(const QString &name)
