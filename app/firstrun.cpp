@@ -23,11 +23,11 @@ std::optional<FirstRun> beginFirstRun(const QString &missing)
         const ui::FirstChoice choice = page.choice();
         try {
             if (choice.kind == ui::FirstChoice::Kind::Sample)
-                return FirstRun{true, {}, {}};
+                return FirstRun{true, {}, {}, page.helpOnShow()};
             if (choice.kind == ui::FirstChoice::Kind::Use)
-                return FirstRun{false, choice.path, {}};
+                return FirstRun{false, choice.path, {}, page.helpOnShow()};
             makeNotebook(choice.path, choice.laboratory, choice.person);
-            return FirstRun{false, choice.path, choice.person};
+            return FirstRun{false, choice.path, choice.person, page.helpOnShow()};
         } catch (const notebook::Failure &failure) {
             page.sayFault(failure.sentence());
         }

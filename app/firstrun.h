@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/shared/helpcall.h"
+
 #include <QString>
 
 #include <optional>
@@ -14,6 +16,8 @@ struct FirstRun {
     QString notebook;
     /// Who is at the bench; empty where the notebook was there before.
     QString person;
+    /// What is read of the help meanwhile, to be read on beside the window; without a page: nothing.
+    ui::HelpPlace help;
 };
 
 /// Asks until there is a notebook or the person leaves (nothing). missing: the chosen notebook that is not

@@ -68,6 +68,8 @@ struct Beginning {
     QString person;
     /// What the title calls a notebook that is thrown away.
     QString mark;
+    /// What was read of the help before there was a window.
+    ui::HelpPlace help;
 };
 
 int showWindow(const Beginning &beginning)
@@ -93,6 +95,8 @@ int showWindow(const Beginning &beginning)
         }
         if (!beginning.file.isEmpty())
             window.openFile(beginning.file);
+        if (!beginning.help.page.isEmpty())
+            window.openHelp(beginning.help);
         return QApplication::exec();
     } catch (const notebook::Failure &failure) {
         writeError(u"%1: %2"_s.arg(beginning.notebook, failure.sentence()));
@@ -126,7 +130,7 @@ std::unique_ptr<QSplashScreen> sayWhatIsMade()
     return waiting;
 }
 
-int showDemo(const QString &file)
+int showDemo(const QString &file, const ui::HelpPlace &help = {})
 {
     QTemporaryDir folder;
     const QString path = folder.filePath(u"sample.plateau"_s);
@@ -141,7 +145,7 @@ int showDemo(const QString &file)
         WindowWords::tr("sample notebook, a copy that is thrown away; everybody in it signs with "
                         "the passphrase %1")
             .arg(sampledata::samplePassphrase());
-    return showWindow({path, file, {}, mark});
+    return showWindow({path, file, {}, mark, help});
 }
 
 /// Of a start that names no notebook.
@@ -152,18 +156,18 @@ int showChosenNotebook(const QString &file)
     if (OneWindow::handOver(chosen, file))
         return Sound;
     if (QFileInfo::exists(chosen))
-        return showWindow({chosen, file, {}, {}});
+        return showWindow({chosen, file, {}, {}, {}});
     const QString missing = settings.contains(u"notebook/file"_s) ? chosen : QString();
     const std::optional<FirstRun> first = beginFirstRun(missing);
     if (!first)
         return Sound;
     if (first->isSample)
-        return showDemo(file);
+        return showDemo(file, first->help);
     if (!chooseNotebook(settings, first->notebook))
         qWarning("the choice of the notebook could not be kept");
     if (OneWindow::handOver(first->notebook, file))
         return Sound;
-    return showWindow({first->notebook, file, first->person, {}});
+    return showWindow({first->notebook, file, first->person, {}, first->help});
 }
 
 } // namespace
@@ -215,7 +219,7 @@ int runWindow(const WindowOptions &options)
         return showChosenNotebook(file);
     if (OneWindow::handOver(notebook, file))
         return Sound;
-    return showWindow({notebook, file, {}, {}});
+    return showWindow({notebook, file, {}, {}, {}});
 }
 
 } // namespace plateau::app

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/firststart.h"
 
+#include "ui/help/helpdesk.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/widgets.h"
@@ -28,6 +29,7 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     , m_use(new QRadioButton(tr("&Use a notebook that is there already"), this))
     , m_sample(new QRadioButton(tr("&Try the sample notebook"), this))
     , m_notice(new Notice(theme, this))
+    , m_help(new HelpDesk(theme, *this))
     , m_begin(button(theme, tr("&Begin"), u"firstBegin"_s, this))
 {
     setWindowTitle(tr("Plateau: the first start"));
@@ -50,8 +52,12 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     m_sample->setObjectName(u"firstSample"_s);
     QWidget *make = makePart(usualPath);
     QWidget *use = usePart(missing);
+    setHelp(*this, {u"first-rack"_s, {}});
+    auto *firstRack = button(theme, tr("A first rac&k in ten minutes"), u"firstRackHelp"_s, this);
+    firstRack->setToolTip(tr("The help for the first minutes with the sample notebook; F1 opens it as well"));
     auto *leave = button(theme, tr("&Leave"), u"firstLeave"_s, this);
     auto *buttons = new QHBoxLayout;
+    buttons->addWidget(firstRack);
     buttons->addStretch();
     buttons->addWidget(m_begin);
     buttons->addWidget(leave);
@@ -75,6 +81,7 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     connect(m_use, &QRadioButton::toggled, use, &QWidget::setEnabled);
     for (const QRadioButton *way : {m_make, m_use, m_sample})
         connect(way, &QRadioButton::toggled, this, &FirstStart::judge);
+    connect(firstRack, &QPushButton::clicked, this, [this] { callHelp(*this); });
     connect(m_begin, &QPushButton::clicked, this, &QDialog::accept);
     connect(leave, &QPushButton::clicked, this, &QDialog::reject);
     use->setEnabled(false);
@@ -190,6 +197,11 @@ FirstChoice FirstStart::choice() const
     wanted.laboratory = m_laboratory->text().trimmed();
     wanted.person = m_person->text().trimmed();
     return wanted;
+}
+
+HelpPlace FirstStart::helpOnShow() const
+{
+    return m_help->placeOnShow();
 }
 
 void FirstStart::sayFault(const QString &sentence)

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/shared/helpcall.h"
+
 #include <QDialog>
 
 class QLineEdit;
@@ -11,6 +13,7 @@ class QRadioButton;
 namespace plateau::ui {
 
 class Dialogs;
+class HelpDesk;
 class Notice;
 class Theme;
 
@@ -36,6 +39,8 @@ public:
                QWidget *parent = nullptr);
 
     FirstChoice choice() const;
+    /// What is read of the help beside the page; without a page where the help is closed.
+    HelpPlace helpOnShow() const;
     /// Something failed after the page was accepted; it is shown again.
     void sayFault(const QString &sentence);
 
@@ -58,6 +63,7 @@ private:
     QLineEdit *m_person = nullptr;
     QLineEdit *m_oldPath = nullptr;
     Notice *m_notice;
+    HelpDesk *m_help;
     QPushButton *m_begin;
 };
 

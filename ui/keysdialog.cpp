@@ -4,6 +4,7 @@
 
 #include "ui/bench/printing.h"
 #include "ui/shared/columnsmodel.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
@@ -50,6 +51,7 @@ KeysDialog::KeysDialog(const Theme &theme, Dialogs &dialogs, std::vector<KeyEntr
     , m_notice(new Notice(theme, this))
 {
     setWindowTitle(tr("Keys"));
+    setHelp(*this, {u"keys"_s, {}});
     auto *model = new KeysModel(m_entries, this);
     auto *table = new Table(theme, model, tr("Keys"), u"keys"_s, this);
     table->setFlexibleColumn(2);

@@ -49,6 +49,7 @@ void addEverywhere(std::vector<KeyEntry> &entries)
           KeyslistWords::tr("Into the menus; arrow keys, Enter and Esc from there")},
          {where, KeyslistWords::tr("Enter"),
           KeyslistWords::tr("In a list: open; on a button: press; in a form: what its main button does")},
+         {where, KeyslistWords::tr("F1"), KeyslistWords::tr("The help for what is in front, in dialogs too")},
          {where, KeyslistWords::tr("Esc"),
           KeyslistWords::tr("Back to the list, or leave what was begun; what is not stored is asked about")},
          {where, KeyslistWords::tr("Down"),
@@ -112,6 +113,21 @@ void addBooks(std::vector<KeyEntry> &entries)
           KeyslistWords::tr("To the sections of a method or of the laboratory")}});
 }
 
+void addHelpWindow(std::vector<KeyEntry> &entries)
+{
+    const QString help = KeyslistWords::tr("Window of the help");
+    entries.insert(entries.end(),
+                   {{help, KeyslistWords::tr("Alt+Left, Alt+Right"),
+                     KeyslistWords::tr("To the page read before, to the one after it")},
+                    {help, KeyslistWords::tr("Ctrl+F"), KeyslistWords::tr("To the search")},
+                    {help, KeyslistWords::tr("Enter"),
+                     KeyslistWords::tr("In the search: the first section found; on a link: follow it")},
+                    {help, KeyslistWords::tr("Tab, Shift+Tab"),
+                     KeyslistWords::tr("In the page: to the next link, to the one before")},
+                    {help, KeyslistWords::tr("Esc"),
+                     KeyslistWords::tr("Empty the search; close the help where nothing is searched")}});
+}
+
 } // namespace
 
 std::vector<KeyEntry> keyEntries(const QMenuBar &menus)
@@ -124,6 +140,7 @@ std::vector<KeyEntry> keyEntries(const QMenuBar &menus)
     }
     addBench(entries);
     addBooks(entries);
+    addHelpWindow(entries);
     return entries;
 }
 

@@ -31,6 +31,8 @@
 #include "ui/books/standardspage.h"
 #include "ui/charts/chartspage.h"
 #include "ui/colours.h"
+#include "ui/help/helpdesk.h"
+#include "ui/helproute.h"
 #include "ui/instrument/instrumentintake.h"
 #include "ui/instrumentroute.h"
 #include "ui/keysdialog.h"
@@ -97,6 +99,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
     , m_today(new TodayPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
     , m_instrument(new InstrumentIntake(*m_theme, *m_dialogs, InstrumentIntake::programSettings(), this))
+    , m_help(new HelpRoute(*m_theme, *m_pages, *this))
     , m_listening(plainLabel({}, this))
 {
     setPalette(m_theme->adjustments());
@@ -165,6 +168,7 @@ void MainWindow::addBooks()
         connect(page, &BookPage::runWanted, this, &MainWindow::goToRun);
         connect(page, &BookPage::chartWanted, this, &MainWindow::goToChart);
     }
+    m_help->setBooks(m_books);
 }
 
 void MainWindow::connectPages()
@@ -228,6 +232,7 @@ void MainWindow::connectActions()
     for (const auto &[book, action] : m_actions.books)
         connect(action, &QAction::triggered, this, [this, book = book] { goToBook(book); });
     m_colours->addTo(*m_actions.view, [this] { sayNotKept(); });
+    m_help->connectActions(m_actions);
     connect(m_actions.keys, &QAction::triggered, this, &MainWindow::showKeys);
     connect(m_actions.about, &QAction::triggered, this,
             [this] { m_dialogs->tell(this, tr("About Plateau"), aboutText()); });
@@ -447,6 +452,11 @@ void MainWindow::comeForward()
     raise();
     activateWindow();
     QApplication::alert(this); // where the desktop does not let a window come forward by itself
+}
+
+void MainWindow::openHelp(const HelpPlace &place)
+{
+    m_help->desk().open(place);
 }
 
 void MainWindow::setPerson(const QString &name)

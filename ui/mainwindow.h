@@ -6,6 +6,7 @@
 #include "core/notebook/notebook.h"
 #include "ui/bookentries.h"
 #include "ui/runpapers.h"
+#include "ui/shared/helpcall.h"
 #include "ui/windowactions.h"
 
 #include <QMainWindow>
@@ -28,6 +29,7 @@ class ChartsPage;
 class Clock;
 class Colours;
 class Dialogs;
+class HelpRoute;
 class InstrumentIntake;
 class Keeper;
 class MethodBook;
@@ -69,6 +71,8 @@ public:
     void openRunFile(const QString &path);
     /// A method file joins the laboratory's methods, whatever else is read as a run file.
     void openFile(const QString &path);
+    /// The help at that place, as by the menu Help.
+    void openHelp(const HelpPlace &place);
     /// The window as it is when it is worked in, before all others as far as the desktop lets it.
     void comeForward();
 
@@ -142,6 +146,7 @@ private:
     /// In the order they are asked whether something is not stored.
     std::vector<std::pair<Book, BookPage *>> m_books;
     InstrumentIntake *m_instrument;
+    HelpRoute *m_help;
     QLabel *m_listening;
     QTimer m_heart;
 };

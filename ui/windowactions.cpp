@@ -81,9 +81,14 @@ WindowActions::WindowActions(QMainWindow &window)
     for (const BookEntry &entry : bookEntries())
         books[entry.book] = add(view, entry.menuText, entry.actionName, entry.keys);
 
-    QMenu *help = window.menuBar()->addMenu(WindowActionsWords::tr("&Help"));
-    keys = add(help, WindowActionsWords::tr("&Keys…"), u"actionKeys"_s, QKeySequence(u"Ctrl+F1"_s));
-    about = add(help, WindowActionsWords::tr("&About Plateau"), u"actionAbout"_s);
+    QMenu *helpMenu = window.menuBar()->addMenu(WindowActionsWords::tr("&Help"));
+    help = add(helpMenu, WindowActionsWords::tr("&Help for what is in front"), u"actionHelp"_s,
+               QKeySequence(u"F1"_s));
+    firstRack = add(helpMenu, WindowActionsWords::tr("A &first rack in ten minutes"), u"actionFirstRack"_s);
+    aboutChecks = add(helpMenu, WindowActionsWords::tr("&What to do about a check"), u"actionAboutChecks"_s);
+    helpMenu->addSeparator();
+    keys = add(helpMenu, WindowActionsWords::tr("&Keys…"), u"actionKeys"_s, QKeySequence(u"Ctrl+F1"_s));
+    about = add(helpMenu, WindowActionsWords::tr("&About Plateau"), u"actionAbout"_s);
     about->setMenuRole(QAction::AboutRole);
 }
 

@@ -39,6 +39,9 @@ struct WindowActions {
     QAction *nextRack;
     QAction *previousRack;
     std::map<Book, QAction *> books;
+    QAction *help;
+    QAction *firstRack;
+    QAction *aboutChecks;
     QAction *keys;
     QAction *about;
     /// Where more is to be chosen about looks.

@@ -7679,6 +7679,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>There is a file %1 already; use that notebook, or give the new one another name.</source>
             <translation>Es gibt bereits eine Datei %1; dieses Laborjournal verwenden oder dem neuen einen anderen Namen geben.</translation>
         </message>
+        <message>
+            <source>A first rac&amp;k in ten minutes</source>
+            <translation>Ein erstes &amp;Rack in zehn Minuten</translation>
+        </message>
+        <message>
+            <source>The help for the first minutes with the sample notebook; F1 opens it as well</source>
+            <translation>Die Hilfe für die ersten Minuten mit dem Beispiel-Laborjournal; F1 öffnet sie ebenfalls</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::GlassForm</name>
@@ -7749,6 +7757,109 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Volumetric flasks</source>
             <translation>Messkolben</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpDesk</name>
+        <message>
+            <source>en</source>
+            <comment>the folder of the help in this language; en where there is none</comment>
+            <translation>de</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpListModel</name>
+        <message>
+            <source>%1, in %2: %3</source>
+            <comment>a section of the help, its page, a line of it</comment>
+            <translation>%1, in %2: %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpWindow</name>
+        <message>
+            <source>&amp;Back</source>
+            <translation>&amp;Zurück</translation>
+        </message>
+        <message>
+            <source>&amp;Forward</source>
+            <translation>&amp;Vorwärts</translation>
+        </message>
+        <message>
+            <source>&amp;Search the help</source>
+            <translation>Hilfe durch&amp;suchen</translation>
+        </message>
+        <message>
+            <source>To what was read before (Alt+Left)</source>
+            <translation>Zu dem, was vorher gelesen wurde (Alt+Links)</translation>
+        </message>
+        <message>
+            <source>To what was read after it (Alt+Right)</source>
+            <translation>Zu dem, was danach gelesen wurde (Alt+Rechts)</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Zurück</translation>
+        </message>
+        <message>
+            <source>Forward</source>
+            <translation>Vorwärts</translation>
+        </message>
+        <message>
+            <source>Search</source>
+            <translation>Suchen</translation>
+        </message>
+        <message>
+            <source>Leave the search, then the help</source>
+            <translation>Die Suche verlassen, dann die Hilfe</translation>
+        </message>
+        <message>
+            <source>Close the help</source>
+            <translation>Die Hilfe schließen</translation>
+        </message>
+        <message>
+            <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
+            <translation>Kein Abschnitt enthält alle diese Wörter. Versuchen Sie es mit weniger Wörtern oder nur mit deren Anfang.</translation>
+        </message>
+        <message>
+            <source>Contents</source>
+            <translation>Inhalt</translation>
+        </message>
+        <message>
+            <source>Sections found</source>
+            <translation>Gefundene Abschnitte</translation>
+        </message>
+        <message>
+            <source>%1 lies outside of the help and is not opened from here.</source>
+            <translation>%1 liegt außerhalb der Hilfe und wird von hier nicht geöffnet.</translation>
+        </message>
+        <message>
+            <source>The help has no page “%1” yet.</source>
+            <translation>Die Hilfe hat noch keine Seite „%1“.</translation>
+        </message>
+        <message>
+            <source>This page is there in English only.</source>
+            <translation>Diese Seite gibt es nur auf Englisch.</translation>
+        </message>
+        <message>
+            <source>No page of the help is part of this program.</source>
+            <translation>Zu diesem Programm gehört keine Seite der Hilfe.</translation>
+        </message>
+        <message>
+            <source>Help of Plateau</source>
+            <translation>Hilfe von Plateau</translation>
+        </message>
+        <message>
+            <source>%1 – Help of Plateau</source>
+            <translation>%1 – Hilfe von Plateau</translation>
+        </message>
+        <message>
+            <source>Page of the help</source>
+            <translation>Seite der Hilfe</translation>
+        </message>
+        <message>
+            <source>Sections found: %1</source>
+            <translation>Gefundene Abschnitte: %1</translation>
         </message>
     </context>
     <context>
@@ -8331,6 +8442,46 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>what they do</source>
             <translation>was sie tun</translation>
+        </message>
+        <message>
+            <source>F1</source>
+            <translation>F1</translation>
+        </message>
+        <message>
+            <source>The help for what is in front, in dialogs too</source>
+            <translation>Die Hilfe zu dem, was gerade offen ist, auch in Dialogen</translation>
+        </message>
+        <message>
+            <source>Window of the help</source>
+            <translation>Fenster der Hilfe</translation>
+        </message>
+        <message>
+            <source>Alt+Left, Alt+Right</source>
+            <translation>Alt+Links, Alt+Rechts</translation>
+        </message>
+        <message>
+            <source>To the page read before, to the one after it</source>
+            <translation>Zur vorher gelesenen Seite, zur danach gelesenen</translation>
+        </message>
+        <message>
+            <source>Ctrl+F</source>
+            <translation>Strg+F</translation>
+        </message>
+        <message>
+            <source>To the search</source>
+            <translation>Zur Suche</translation>
+        </message>
+        <message>
+            <source>In the search: the first section found; on a link: follow it</source>
+            <translation>In der Suche: der erste gefundene Abschnitt; auf einem Verweis: ihm folgen</translation>
+        </message>
+        <message>
+            <source>In the page: to the next link, to the one before</source>
+            <translation>In der Seite: zum nächsten Verweis, zum vorigen</translation>
+        </message>
+        <message>
+            <source>Empty the search; close the help where nothing is searched</source>
+            <translation>Die Suche leeren; die Hilfe schließen, wenn nichts gesucht wird</translation>
         </message>
     </context>
     <context>
@@ -14691,6 +14842,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Checks</source>
             <translation>Prüfungen</translation>
         </message>
+        <message>
+            <source>E&amp;xplain this check</source>
+            <translation>Prüfung er&amp;klären</translation>
+        </message>
+        <message>
+            <source>What is checked, why, and what to do about it; F1 does the same</source>
+            <translation>Was geprüft wird, warum, und was zu tun ist; F1 bewirkt dasselbe</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunDraft</name>
@@ -18251,6 +18410,18 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>&amp;Keys…</source>
             <translation>&amp;Tasten…</translation>
+        </message>
+        <message>
+            <source>&amp;Help for what is in front</source>
+            <translation>&amp;Hilfe zu dem, was gerade offen ist</translation>
+        </message>
+        <message>
+            <source>A &amp;first rack in ten minutes</source>
+            <translation>Ein &amp;erstes Rack in zehn Minuten</translation>
+        </message>
+        <message>
+            <source>&amp;What to do about a check</source>
+            <translation>&amp;Was bei einer Prüfung zu tun ist</translation>
         </message>
     </context>
     <context>

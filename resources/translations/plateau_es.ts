@@ -7679,6 +7679,14 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>There is a file %1 already; use that notebook, or give the new one another name.</source>
             <translation>Ya hay un archivo %1; use ese cuaderno, o dé otro nombre al nuevo.</translation>
         </message>
+        <message>
+            <source>A first rac&amp;k in ten minutes</source>
+            <translation>Una primera gra&amp;dilla en diez minutos</translation>
+        </message>
+        <message>
+            <source>The help for the first minutes with the sample notebook; F1 opens it as well</source>
+            <translation>La ayuda para los primeros minutos con el cuaderno de ejemplo; F1 también la abre</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::GlassForm</name>
@@ -7749,6 +7757,109 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Volumetric flasks</source>
             <translation>Matraces aforados</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpDesk</name>
+        <message>
+            <source>en</source>
+            <comment>the folder of the help in this language; en where there is none</comment>
+            <translation>es</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpListModel</name>
+        <message>
+            <source>%1, in %2: %3</source>
+            <comment>a section of the help, its page, a line of it</comment>
+            <translation>%1, en %2: %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpWindow</name>
+        <message>
+            <source>&amp;Back</source>
+            <translation>&amp;Atrás</translation>
+        </message>
+        <message>
+            <source>&amp;Forward</source>
+            <translation>A&amp;delante</translation>
+        </message>
+        <message>
+            <source>&amp;Search the help</source>
+            <translation>&amp;Buscar en la ayuda</translation>
+        </message>
+        <message>
+            <source>To what was read before (Alt+Left)</source>
+            <translation>A lo que se leyó antes (Alt+Izquierda)</translation>
+        </message>
+        <message>
+            <source>To what was read after it (Alt+Right)</source>
+            <translation>A lo que se leyó después (Alt+Derecha)</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Atrás</translation>
+        </message>
+        <message>
+            <source>Forward</source>
+            <translation>Adelante</translation>
+        </message>
+        <message>
+            <source>Search</source>
+            <translation>Buscar</translation>
+        </message>
+        <message>
+            <source>Leave the search, then the help</source>
+            <translation>Dejar la búsqueda y después la ayuda</translation>
+        </message>
+        <message>
+            <source>Close the help</source>
+            <translation>Cerrar la ayuda</translation>
+        </message>
+        <message>
+            <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
+            <translation>Ninguna sección contiene todas estas palabras. Pruebe con menos palabras o solo con su comienzo.</translation>
+        </message>
+        <message>
+            <source>Contents</source>
+            <translation>Contenido</translation>
+        </message>
+        <message>
+            <source>Sections found</source>
+            <translation>Secciones encontradas</translation>
+        </message>
+        <message>
+            <source>%1 lies outside of the help and is not opened from here.</source>
+            <translation>%1 está fuera de la ayuda y no se abre desde aquí.</translation>
+        </message>
+        <message>
+            <source>The help has no page “%1” yet.</source>
+            <translation>La ayuda todavía no tiene la página «%1».</translation>
+        </message>
+        <message>
+            <source>This page is there in English only.</source>
+            <translation>Esta página solo está en inglés.</translation>
+        </message>
+        <message>
+            <source>No page of the help is part of this program.</source>
+            <translation>Este programa no contiene ninguna página de ayuda.</translation>
+        </message>
+        <message>
+            <source>Help of Plateau</source>
+            <translation>Ayuda de Plateau</translation>
+        </message>
+        <message>
+            <source>%1 – Help of Plateau</source>
+            <translation>%1 – Ayuda de Plateau</translation>
+        </message>
+        <message>
+            <source>Page of the help</source>
+            <translation>Página de la ayuda</translation>
+        </message>
+        <message>
+            <source>Sections found: %1</source>
+            <translation>Secciones encontradas: %1</translation>
         </message>
     </context>
     <context>
@@ -8331,6 +8442,46 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>what they do</source>
             <translation>qué hacen</translation>
+        </message>
+        <message>
+            <source>F1</source>
+            <translation>F1</translation>
+        </message>
+        <message>
+            <source>The help for what is in front, in dialogs too</source>
+            <translation>La ayuda sobre lo que está a la vista, también en los diálogos</translation>
+        </message>
+        <message>
+            <source>Window of the help</source>
+            <translation>Ventana de la ayuda</translation>
+        </message>
+        <message>
+            <source>Alt+Left, Alt+Right</source>
+            <translation>Alt+Izquierda, Alt+Derecha</translation>
+        </message>
+        <message>
+            <source>To the page read before, to the one after it</source>
+            <translation>A la página leída antes, a la leída después</translation>
+        </message>
+        <message>
+            <source>Ctrl+F</source>
+            <translation>Ctrl+F</translation>
+        </message>
+        <message>
+            <source>To the search</source>
+            <translation>A la búsqueda</translation>
+        </message>
+        <message>
+            <source>In the search: the first section found; on a link: follow it</source>
+            <translation>En la búsqueda: la primera sección encontrada; en un enlace: seguirlo</translation>
+        </message>
+        <message>
+            <source>In the page: to the next link, to the one before</source>
+            <translation>En la página: al enlace siguiente, al anterior</translation>
+        </message>
+        <message>
+            <source>Empty the search; close the help where nothing is searched</source>
+            <translation>Vaciar la búsqueda; cerrar la ayuda si no se busca nada</translation>
         </message>
     </context>
     <context>
@@ -14691,6 +14842,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Checks</source>
             <translation>Comprobaciones</translation>
         </message>
+        <message>
+            <source>E&amp;xplain this check</source>
+            <translation>E&amp;xplicar esta comprobación</translation>
+        </message>
+        <message>
+            <source>What is checked, why, and what to do about it; F1 does the same</source>
+            <translation>Qué se comprueba, por qué y qué hacer; F1 hace lo mismo</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunDraft</name>
@@ -18251,6 +18410,18 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>&amp;Keys…</source>
             <translation>&amp;Teclas…</translation>
+        </message>
+        <message>
+            <source>&amp;Help for what is in front</source>
+            <translation>Ayuda sobre lo que está a la &amp;vista</translation>
+        </message>
+        <message>
+            <source>A &amp;first rack in ten minutes</source>
+            <translation>Una primera &amp;gradilla en diez minutos</translation>
+        </message>
+        <message>
+            <source>&amp;What to do about a check</source>
+            <translation>&amp;Qué hacer con una comprobación</translation>
         </message>
     </context>
     <context>

@@ -7679,6 +7679,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>There is a file %1 already; use that notebook, or give the new one another name.</source>
             <translation>Il y a déjà un fichier %1 ; utilisez ce cahier, ou donnez un autre nom au nouveau.</translation>
         </message>
+        <message>
+            <source>A first rac&amp;k in ten minutes</source>
+            <translation>Un premier &amp;portoir en dix minutes</translation>
+        </message>
+        <message>
+            <source>The help for the first minutes with the sample notebook; F1 opens it as well</source>
+            <translation>L’aide pour les premières minutes avec le cahier d’exemple ; F1 l’ouvre aussi</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::GlassForm</name>
@@ -7749,6 +7757,109 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Volumetric flasks</source>
             <translation>Fioles jaugées</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpDesk</name>
+        <message>
+            <source>en</source>
+            <comment>the folder of the help in this language; en where there is none</comment>
+            <translation>fr</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpListModel</name>
+        <message>
+            <source>%1, in %2: %3</source>
+            <comment>a section of the help, its page, a line of it</comment>
+            <translation>%1, dans %2 : %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::HelpWindow</name>
+        <message>
+            <source>&amp;Back</source>
+            <translation>&amp;Précédent</translation>
+        </message>
+        <message>
+            <source>&amp;Forward</source>
+            <translation>&amp;Suivant</translation>
+        </message>
+        <message>
+            <source>&amp;Search the help</source>
+            <translation>&amp;Chercher dans l’aide</translation>
+        </message>
+        <message>
+            <source>To what was read before (Alt+Left)</source>
+            <translation>Vers ce qui a été lu avant (Alt+Gauche)</translation>
+        </message>
+        <message>
+            <source>To what was read after it (Alt+Right)</source>
+            <translation>Vers ce qui a été lu après (Alt+Droite)</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Précédent</translation>
+        </message>
+        <message>
+            <source>Forward</source>
+            <translation>Suivant</translation>
+        </message>
+        <message>
+            <source>Search</source>
+            <translation>Chercher</translation>
+        </message>
+        <message>
+            <source>Leave the search, then the help</source>
+            <translation>Quitter la recherche, puis l’aide</translation>
+        </message>
+        <message>
+            <source>Close the help</source>
+            <translation>Fermer l’aide</translation>
+        </message>
+        <message>
+            <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
+            <translation>Aucune section ne contient tous ces mots. Essayez avec moins de mots, ou seulement leur début.</translation>
+        </message>
+        <message>
+            <source>Contents</source>
+            <translation>Sommaire</translation>
+        </message>
+        <message>
+            <source>Sections found</source>
+            <translation>Sections trouvées</translation>
+        </message>
+        <message>
+            <source>%1 lies outside of the help and is not opened from here.</source>
+            <translation>%1 se trouve hors de l’aide et n’est pas ouvert d’ici.</translation>
+        </message>
+        <message>
+            <source>The help has no page “%1” yet.</source>
+            <translation>L’aide n’a pas encore de page « %1 ».</translation>
+        </message>
+        <message>
+            <source>This page is there in English only.</source>
+            <translation>Cette page n’existe qu’en anglais.</translation>
+        </message>
+        <message>
+            <source>No page of the help is part of this program.</source>
+            <translation>Ce programme ne contient aucune page d’aide.</translation>
+        </message>
+        <message>
+            <source>Help of Plateau</source>
+            <translation>Aide de Plateau</translation>
+        </message>
+        <message>
+            <source>%1 – Help of Plateau</source>
+            <translation>%1 – Aide de Plateau</translation>
+        </message>
+        <message>
+            <source>Page of the help</source>
+            <translation>Page de l’aide</translation>
+        </message>
+        <message>
+            <source>Sections found: %1</source>
+            <translation>Sections trouvées : %1</translation>
         </message>
     </context>
     <context>
@@ -8331,6 +8442,46 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>what they do</source>
             <translation>ce qu’elles font</translation>
+        </message>
+        <message>
+            <source>F1</source>
+            <translation>F1</translation>
+        </message>
+        <message>
+            <source>The help for what is in front, in dialogs too</source>
+            <translation>L’aide sur ce qui est affiché, dans les dialogues aussi</translation>
+        </message>
+        <message>
+            <source>Window of the help</source>
+            <translation>Fenêtre de l’aide</translation>
+        </message>
+        <message>
+            <source>Alt+Left, Alt+Right</source>
+            <translation>Alt+Gauche, Alt+Droite</translation>
+        </message>
+        <message>
+            <source>To the page read before, to the one after it</source>
+            <translation>Vers la page lue avant, vers celle lue après</translation>
+        </message>
+        <message>
+            <source>Ctrl+F</source>
+            <translation>Ctrl+F</translation>
+        </message>
+        <message>
+            <source>To the search</source>
+            <translation>Vers la recherche</translation>
+        </message>
+        <message>
+            <source>In the search: the first section found; on a link: follow it</source>
+            <translation>Dans la recherche : la première section trouvée ; sur un lien : le suivre</translation>
+        </message>
+        <message>
+            <source>In the page: to the next link, to the one before</source>
+            <translation>Dans la page : vers le lien suivant, vers le précédent</translation>
+        </message>
+        <message>
+            <source>Empty the search; close the help where nothing is searched</source>
+            <translation>Vider la recherche ; fermer l’aide si rien n’est cherché</translation>
         </message>
     </context>
     <context>
@@ -14691,6 +14842,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Checks</source>
             <translation>Vérifications</translation>
         </message>
+        <message>
+            <source>E&amp;xplain this check</source>
+            <translation>E&amp;xpliquer cette vérification</translation>
+        </message>
+        <message>
+            <source>What is checked, why, and what to do about it; F1 does the same</source>
+            <translation>Ce qui est vérifié, pourquoi, et que faire ; F1 fait de même</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunDraft</name>
@@ -18251,6 +18410,18 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>&amp;Keys…</source>
             <translation>&amp;Touches…</translation>
+        </message>
+        <message>
+            <source>&amp;Help for what is in front</source>
+            <translation>&amp;Aide sur ce qui est affiché</translation>
+        </message>
+        <message>
+            <source>A &amp;first rack in ten minutes</source>
+            <translation>Un premier p&amp;ortoir en dix minutes</translation>
+        </message>
+        <message>
+            <source>&amp;What to do about a check</source>
+            <translation>&amp;Que faire d’une vérification</translation>
         </message>
     </context>
     <context>

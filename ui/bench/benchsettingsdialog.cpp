@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/benchsettingsdialog.h"
 
+#include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
@@ -33,6 +34,7 @@ BenchSettingsDialog::BenchSettingsDialog(const Theme &theme, const BenchChoice &
     , m_keep(button(theme, tr("&Keep"), u"keepBenchSettings"_s, this))
 {
     setWindowTitle(tr("Sound, lead time and keying"));
+    setHelp(*this, {u"today"_s, {}});
     m_audible->setObjectName(u"benchAudible"_s);
     m_audible->setChecked(!choice.muted);
     m_volume->setRange(0, 100);

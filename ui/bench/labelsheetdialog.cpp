@@ -3,6 +3,7 @@
 #include "ui/bench/labelsheetdialog.h"
 
 #include "ui/bench/labelsheetpicture.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
@@ -46,6 +47,7 @@ LabelSheetDialog::LabelSheetDialog(const Theme &theme, int labels, const LabelCh
     , m_shownPaper(choice.sheet.paper)
 {
     setObjectName(u"labelSheet"_s);
+    setHelp(*this, {u"reports"_s, {}});
     setWindowTitle(tr("Labels as PDF"));
     m_words->setObjectName(u"labelSheetWords"_s);
     m_words->setWordWrap(true);

@@ -7,6 +7,7 @@
 #include "ui/bench/readpage.h"
 #include "ui/bench/reviewpage.h"
 #include "ui/shared/elidinglabel.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -144,13 +145,16 @@ void RackPage::showStage(Stage stage)
     dress();
     if (stage == Pipette) {
         m_stages->setCurrentWidget(m_pipette);
+        setHelp(*this, {u"pipette"_s, {}});
         m_pipette->takeUp();
     } else if (stage == Read) {
         m_stages->setCurrentWidget(m_read);
+        setHelp(*this, {u"read"_s, {}});
         m_read->takeUp();
     } else {
         m_review->showRack(m_id);
         m_stages->setCurrentWidget(m_review);
+        setHelp(*this, {u"review"_s, {}});
         m_review->takeFocus();
     }
     sayUnstored();

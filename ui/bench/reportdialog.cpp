@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/reportdialog.h"
 
+#include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -63,6 +64,7 @@ ReportDialog::ReportDialog(const Theme &theme, QWidget *parent)
     , m_notice(new Notice(theme, this))
 {
     setWindowTitle(tr("What the report says besides"));
+    setHelp(*this, {u"reports"_s, {}});
     auto *words =
         plainLabel(tr("The program cannot know these. What is left empty becomes a line to write on."), this);
     words->setWordWrap(true);

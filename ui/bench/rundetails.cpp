@@ -6,11 +6,14 @@
 #include "ui/bench/historymodel.h"
 #include "ui/bench/methodtext.h"
 #include "ui/bench/recoveriesmodel.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
+#include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QLabel>
+#include <QPushButton>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -64,12 +67,19 @@ QWidget *RunDetails::buildChecks()
     m_checkText->setObjectName(u"checkText"_s);
     m_checkText->setWordWrap(true);
     m_checkText->setMargin(m_theme.gap());
+    m_explain = button(m_theme, tr("E&xplain this check"), u"explainCheck"_s, this);
+    m_explain->setToolTip(tr("What is checked, why, and what to do about it; F1 does the same"));
+    auto *told = new QHBoxLayout;
+    told->setSpacing(m_theme.gap());
+    told->addWidget(m_checkText, 1);
+    told->addWidget(m_explain, 0, Qt::AlignTop);
     auto *checks = new QWidget(this);
     auto *layout = new QVBoxLayout(checks);
     layout->setContentsMargins({});
     layout->setSpacing(0);
     layout->addWidget(m_checksTable, 1);
-    layout->addWidget(m_checkText);
+    layout->addLayout(told);
+    connect(m_explain, &QPushButton::clicked, this, [this] { callHelp(*m_explain); });
     connect(m_checksTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this](const QModelIndex &current) { chooseCheck(current.row()); });
     return checks;
@@ -100,6 +110,9 @@ void RunDetails::chooseCheck(int row)
     const int told = row < 0 ? 0 : row;
     const bool isToTell = told < m_checks->rowCount() &&
                           (row >= 0 || m_checks->row(told).outcome != evaluation::CheckOutcome::Passed);
+    m_explain->setVisible(isToTell);
+    setHelp(*m_checksTable->parentWidget(),
+            isToTell ? HelpPlace{u"checks"_s, evaluation::checkWord(m_checks->row(told).id)} : HelpPlace{});
     m_checkText->setVisible(isToTell);
     m_checkText->setText(isToTell ? m_checks->row(told).message : QString());
 }

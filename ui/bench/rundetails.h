@@ -8,6 +8,7 @@
 #include <QWidget>
 
 class QLabel;
+class QPushButton;
 class QTabWidget;
 
 namespace plateau::ui {
@@ -43,6 +44,7 @@ private:
     QTabWidget *m_tabs;
     Table *m_checksTable = nullptr;
     QLabel *m_checkText = nullptr;
+    QPushButton *m_explain = nullptr;
     Table *m_recoveriesTable;
     Table *m_historyTable;
     SentenceList *m_method;

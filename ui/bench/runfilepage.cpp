@@ -5,6 +5,7 @@
 #include "ui/bench/benchsession.h"
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/problemlist.h"
 #include "ui/shared/widgets.h"
 
@@ -26,6 +27,7 @@ RunFilePage::RunFilePage(const Theme &theme, BenchSession &session, QWidget *par
     , m_put(button(theme, tr("P&ut on the bench"), u"putFileOnBench"_s, this))
     , m_another(button(theme, tr("Open &another file…"), u"anotherFile"_s, this))
 {
+    setHelp(*this, {u"reports"_s, {}});
     m_heading->setFont(theme.large());
     m_heading->setObjectName(u"fileName"_s);
     m_summary->setObjectName(u"fileSummary"_s);

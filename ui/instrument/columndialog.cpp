@@ -6,6 +6,7 @@
 #include "ui/instrument/columnmodel.h"
 #include "ui/instrument/mappingform.h"
 #include "ui/shared/dialogs.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
@@ -51,6 +52,7 @@ ColumnDialog::ColumnDialog(const Theme &theme, Kind kind, PhotometerStore &store
     , m_take(button(theme, tr("Ta&ke the readings"), u"takeColumn"_s, this))
 {
     setObjectName(u"columnDialog"_s);
+    setHelp(*this, {u"instrument"_s, {}});
     setWindowTitle(kind == Kind::Paste ? tr("Paste a column of readings") : tr("Readings from a file"));
     auto *sides = new QHBoxLayout;
     sides->setSpacing(theme.wideGap());

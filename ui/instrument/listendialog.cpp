@@ -5,6 +5,7 @@
 #include "ui/instrument/linesmodel.h"
 #include "ui/instrument/linkform.h"
 #include "ui/instrument/patternform.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
@@ -62,6 +63,7 @@ ListenDialog::ListenDialog(const Theme &theme, Listener &listener, PhotometerSto
     , m_take(button(theme, tr("Take readings"), u"takeReadings"_s, this))
 {
     setObjectName(u"listenDialog"_s);
+    setHelp(*this, {u"instrument"_s, {}});
     setWindowTitle(tr("Listen to a photometer"));
     m_listener.setTaking(false);
     build();

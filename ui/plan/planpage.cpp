@@ -21,6 +21,7 @@
 #include "ui/plan/waitingmodel.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/problemlist.h"
 #include "ui/shared/sentencelist.h"
 #include "ui/shared/table.h"
@@ -52,6 +53,7 @@ PlanPage::PlanPage(const Theme &theme, const Clock &clock, BenchSession &session
     , m_waiting(new WaitingModel(this))
     , m_times(new TimePanel(theme, this))
 {
+    setHelp(*this, {u"plan"_s, {}});
     auto *layout = new QHBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(0);
