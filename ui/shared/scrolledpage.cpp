@@ -4,6 +4,8 @@
 
 #include <QApplication>
 #include <QEvent>
+#include <QLayout>
+#include <QScreen>
 
 namespace plateau::ui {
 
@@ -76,6 +78,20 @@ void ScrolledPage::showFocus(const QWidget *focus)
     const QSize seen = place.size().boundedTo(viewport()->size());
     const QPoint centre = place.topLeft() + QPoint(seen.width(), seen.height()) / 2;
     ensureVisible(centre.x(), centre.y(), seen.width() / 2, seen.height() / 2);
+}
+
+ScrolledPage *scrolled(QLayout *form, QWidget *parent)
+{
+    auto *page = new QWidget(parent);
+    form->setContentsMargins({});
+    page->setLayout(form);
+    return new ScrolledPage(page, parent);
+}
+
+void resizeOnScreen(QWidget &window, const QSize &wanted)
+{
+    const QSize frame(16, 40); // what the desktop puts around it, about
+    window.resize(wanted.boundedTo(window.screen()->availableSize() - frame));
 }
 
 PageStack::PageStack(QWidget *parent)

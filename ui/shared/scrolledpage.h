@@ -5,6 +5,8 @@
 #include <QScrollArea>
 #include <QStackedWidget>
 
+class QLayout;
+
 namespace plateau::ui {
 
 /// Shows a page whole where there is room for it. Where there is not (a large font, a small screen) the page
@@ -23,6 +25,12 @@ public:
 private:
     void showFocus(const QWidget *focus);
 };
+
+/// Rows and columns of a dialog's form, as such a page.
+ScrolledPage *scrolled(QLayout *form, QWidget *parent);
+
+/// As large as wanted, as far as the screen lets it.
+void resizeOnScreen(QWidget &window, const QSize &wanted);
 
 /// Pages of which one is on show, and asks for the room that this one needs: a large page does not make the
 /// small ones scroll.
