@@ -49,7 +49,9 @@ std::optional<Wanted> wantedBy(const QStringList &arguments)
                        {u"misfits"_s, u"tells what does not fit"_s}});
     parser.addHelpOption();
     parser.process(arguments);
-    Wanted wanted{parser.value(u"out"_s), parser.value(u"language"_s)};
+    Wanted wanted;
+    wanted.folder = parser.value(u"out"_s);
+    wanted.language = parser.value(u"language"_s);
     const QString palette = parser.value(u"palette"_s);
     const auto size = sizeOf(parser.value(u"size"_s));
     wanted.isDark = palette == u"dark"_s;

@@ -7,6 +7,7 @@
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
+#include <QCoreApplication>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
