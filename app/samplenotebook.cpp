@@ -146,10 +146,11 @@ void addSampleRun(notebook::Notebook &notebook, const ShippedRun &shipped,
     notebook.decide(id, kind, entry.value("reviewer"_L1).toString(), entry.value("reason"_L1).toString());
 }
 
-void addSampleOnTheShelf(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst)
+void addSampleOnTheShelf(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst,
+                         const QDateTime &now)
 {
     planning::ShelfSample sample = describedIn(entry);
-    sample.receivedAt = QDateTime::currentDateTime();
+    sample.receivedAt = now;
     const QJsonObject expected = entry.value("expected"_L1).toObject();
     for (auto each = expected.begin(); each != expected.end(); ++each)
         sample.expected[each.key()] = each.value().toDouble();
@@ -168,9 +169,9 @@ planning::StoragePlace placeIn(const QJsonObject &entry)
 
 /// In so much water, and then into aliquots where the entry has some.
 void dissolveSampleLot(notebook::Notebook &notebook, notebook::LotId lot, const QJsonObject &entry,
-                       const QString &analyst)
+                       const QString &analyst, QDate today)
 {
-    const QDate day = QDate::currentDate().addDays(-entry.value("dissolvedFor_days"_L1).toInt());
+    const QDate day = today.addDays(-entry.value("dissolvedFor_days"_L1).toInt());
     notebook::LotDissolving how{
         entry.value("volume_mL"_L1).toDouble(), entry.value("dissolvedIn"_L1).toString(), {}, day};
     how.keeps_days = entry.value("keepsDissolved_days"_L1).toInt();
@@ -186,9 +187,8 @@ void dissolveSampleLot(notebook::Notebook &notebook, notebook::LotId lot, const 
 }
 
 /// Days count from the day it is made, so that the sample notebook never is all expired.
-void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst)
+void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst, QDate today)
 {
-    const QDate today = QDate::currentDate();
     notebook::LotLabel label;
     label.reagent = entry.value("reagent"_L1).toString();
     label.lot = entry.value("lot"_L1).toString();
@@ -206,17 +206,17 @@ void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const 
     if (entry.contains("openFor_days"_L1))
         notebook.lots().open(lot, today.addDays(-entry.value("openFor_days"_L1).toInt()), analyst);
     if (dry && entry.contains("volume_mL"_L1))
-        dissolveSampleLot(notebook, lot, entry, analyst);
+        dissolveSampleLot(notebook, lot, entry, analyst, today);
 }
 
-void addSampleStores(notebook::Notebook &notebook)
+void addSampleStores(notebook::Notebook &notebook, const QDateTime &now)
 {
     const QJsonObject stores = objectIn(u"notebook/stores.json"_s);
     const QString analyst = stores.value("analyst"_L1).toString();
     for (const QJsonValue &sample : stores.value("samples"_L1).toArray())
-        addSampleOnTheShelf(notebook, sample.toObject(), analyst);
+        addSampleOnTheShelf(notebook, sample.toObject(), analyst, now);
     for (const QJsonValue &lot : stores.value("lots"_L1).toArray())
-        addSampleLot(notebook, lot.toObject(), analyst);
+        addSampleLot(notebook, lot.toObject(), analyst, now.date());
 }
 
 /// As much as makes charts worth looking at, and is made while somebody waits for the window.
@@ -255,7 +255,7 @@ void buildSampleNotebook(const QString &path)
         addSampleLaboratory(*made, decisions.value("head"_L1).toString());
         for (const ShippedRun &run : shippedRuns(decisions))
             addSampleRun(*made, run, items, false);
-        addSampleStores(*made);
+        addSampleStores(*made, QDateTime::currentDateTime());
     } catch (...) {
         made.reset(); // closed first: a file that is open is not removed
         QFile::remove(path);
@@ -263,12 +263,11 @@ void buildSampleNotebook(const QString &path)
     }
 }
 
-void buildDemoNotebook(const QString &path)
+void buildDemoNotebook(const QString &path, const QDateTime &today)
 {
     const QJsonObject decisions = objectIn(u"notebook/decisions.json"_s);
     const std::map<QString, planning::ShelfSample> items = sampleItems();
     const std::vector<ShippedRun> shipped = shippedRuns(decisions);
-    const QDateTime today = QDateTime::currentDateTime();
 
     sampledata::WantedHistory wanted = demoHistory();
     wanted.until = today.date().addDays(-1);
@@ -286,12 +285,12 @@ void buildDemoNotebook(const QString &path)
                 addSampleRun(made, run, items, true);
         }
         makeHistory(made, now, sampleHouse(), wanted);
-        now = std::max(now, QDateTime::currentDateTime());
+        now = std::max(now, today);
         for (const ShippedRun &run : shipped) {
             if (!run.isDecided())
                 addSampleRun(made, run, items, true);
         }
-        addSampleStores(made);
+        addSampleStores(made, today);
     });
 }
 

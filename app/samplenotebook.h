@@ -4,6 +4,7 @@
 
 #include "sampledata/maker/samplemaker.h"
 
+#include <QDateTime>
 #include <QString>
 
 namespace plateau::app {
@@ -12,9 +13,9 @@ namespace plateau::app {
 /// laboratory took (sampledata/notebook/decisions.json). Throws notebook::Failure; leaves no half-made file.
 void buildSampleNotebook(const QString &path);
 
-/// The notebook that is shown: the shipped runs, then months of the house up to yesterday, and what stands on
-/// the bench and waits today. Throws as buildSampleNotebook does.
-void buildDemoNotebook(const QString &path);
+/// The notebook that is shown: the shipped runs, then months of the house up to the day before today, and what
+/// stands on the bench and waits today. Throws as buildSampleNotebook does.
+void buildDemoNotebook(const QString &path, const QDateTime &today = QDateTime::currentDateTime());
 
 /// What the invented laboratory has and works by. Throws notebook::Failure where the installation lacks it.
 sampledata::House sampleHouse();

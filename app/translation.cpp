@@ -18,7 +18,7 @@ namespace {
 /// Belongs to the application from then on; false where there is none for the language.
 bool install(const QLocale &locale, const QString &name, const QString &folder)
 {
-    auto translator = std::make_unique<QTranslator>();
+    auto translator = std::make_unique<QTranslator>(QCoreApplication::instance());
     return translator->load(locale, name, u"_"_s, folder) &&
            QCoreApplication::installTranslator(translator.release());
 }

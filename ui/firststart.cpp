@@ -5,6 +5,7 @@
 #include "ui/help/helpdesk.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/notice.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/widgets.h"
 
 #include <QDir>
@@ -63,17 +64,15 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     buttons->addWidget(leave);
     m_begin->setDefault(true);
 
+    auto *ways = new QVBoxLayout;
+    ways->setSpacing(theme.gap());
+    for (QWidget *part :
+         std::initializer_list<QWidget *>{heading, lead, m_make, make, m_use, use, m_sample, sampleText})
+        ways->addWidget(part);
+    ways->addStretch();
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
-    layout->addWidget(heading);
-    layout->addWidget(lead);
-    layout->addWidget(m_make);
-    layout->addWidget(make);
-    layout->addWidget(m_use);
-    layout->addWidget(use);
-    layout->addWidget(m_sample);
-    layout->addWidget(sampleText);
-    layout->addStretch();
+    layout->addWidget(scrolled(ways, this), 1);
     layout->addWidget(m_notice);
     layout->addLayout(buttons);
 
@@ -95,7 +94,8 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     // Wrapped text asks for its height only once there is a width; two lines more, for the longest sentence
     // of the notice.
     const int width = fontMetrics().averageCharWidth() * 100;
-    resize(width, layout->totalHeightForWidth(width) + 2 * fontMetrics().lineSpacing());
+    const int rest = layout->totalSizeHint().height() - ways->totalSizeHint().height();
+    resizeOnScreen(*this, {width, ways->totalHeightForWidth(width) + rest + 2 * fontMetrics().lineSpacing()});
     (missing.isEmpty() ? m_laboratory : m_oldPath)->setFocus();
 }
 

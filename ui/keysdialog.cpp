@@ -6,6 +6,7 @@
 #include "ui/shared/columnsmodel.h"
 #include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -70,7 +71,7 @@ KeysDialog::KeysDialog(const Theme &theme, Dialogs &dialogs, std::vector<KeyEntr
     layout->addWidget(m_notice);
     layout->addLayout(buttons);
     const int letter = fontMetrics().averageCharWidth();
-    resize(letter * 118, letter * 84);
+    resizeOnScreen(*this, {letter * 118, letter * 84});
     connect(print, &QPushButton::clicked, this, &KeysDialog::save);
     connect(close, &QPushButton::clicked, this, &QDialog::accept);
 }

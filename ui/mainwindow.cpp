@@ -40,6 +40,7 @@
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/sounder.h"
 #include "ui/shared/widgets.h"
 #include "ui/sidebar.h"
@@ -85,7 +86,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_strip(new NextStrip(*m_theme, *m_session, *m_settings, this))
     , m_side(new SideBar(*m_theme, *m_session, this))
     , m_notice(new Notice(*m_theme, this))
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_stores(new Stores(notebook, *m_session, this))
     , m_keeper(new Keeper(notebook, {}, this))
     , m_plan(new PlanPage(*m_theme, *m_clock, *m_session, *m_stores, this))
@@ -123,7 +124,7 @@ void MainWindow::build()
     auto *right = new QVBoxLayout;
     right->setSpacing(0);
     right->addWidget(m_notice);
-    right->addWidget(m_pages, 1);
+    right->addWidget(new ScrolledPage(m_pages, this), 1);
     right->addWidget(m_listening);
     auto *below = new QHBoxLayout;
     below->setSpacing(0);

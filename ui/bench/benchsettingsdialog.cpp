@@ -6,6 +6,7 @@
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/sounder.h"
 #include "ui/shared/widgets.h"
 
@@ -64,7 +65,7 @@ BenchSettingsDialog::BenchSettingsDialog(const Theme &theme, const BenchChoice &
     m_keep->setDefault(true);
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
-    layout->addLayout(form);
+    layout->addWidget(scrolled(form, this), 1);
     layout->addWidget(plainLabel(tr("Soon is one low tone, now two, late three high ones."), this));
     layout->addWidget(m_fault);
     layout->addLayout(buttons);
@@ -72,6 +73,7 @@ BenchSettingsDialog::BenchSettingsDialog(const Theme &theme, const BenchChoice &
     connect(leave, &QPushButton::clicked, this, &QDialog::reject);
     connect(m_lead->entry(), &NumberEntry::judged, this, &BenchSettingsDialog::judge);
     judge();
+    resizeOnScreen(*this, sizeHint());
 }
 
 QPushButton *BenchSettingsDialog::listen(const QString &text, const QString &name, Sound sound)

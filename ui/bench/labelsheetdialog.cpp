@@ -7,6 +7,7 @@
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/widgets.h"
 
 #include <QComboBox>
@@ -63,7 +64,7 @@ LabelSheetDialog::LabelSheetDialog(const Theme &theme, int labels, const LabelCh
     kept.setRetainSizeWhenHidden(true);
     m_fault->setSizePolicy(kept);
     auto *layout = new QVBoxLayout(this);
-    layout->addLayout(sides, 1);
+    layout->addWidget(scrolled(sides, this), 1);
     layout->addWidget(m_fault);
     layout->addLayout(buildButtons());
     m_paper->setCurrentIndex(choice.sheet.paper == Paper::A4 ? 0 : 1);
@@ -74,6 +75,7 @@ LabelSheetDialog::LabelSheetDialog(const Theme &theme, int labels, const LabelCh
     for (const NumberField *field : m_fields)
         connect(field->entry(), &NumberEntry::judged, this, &LabelSheetDialog::judge);
     judge();
+    resizeOnScreen(*this, sizeHint());
 }
 
 QFormLayout *LabelSheetDialog::buildForm()

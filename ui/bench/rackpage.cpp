@@ -9,6 +9,7 @@
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -33,7 +34,7 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, co
     , m_readButton(button(theme, tr("&2  Read"), u"stageRead"_s, this))
     , m_reviewButton(button(theme, tr("&3  Review"), u"stageReview"_s, this))
     , m_unstored(new Notice(theme, this))
-    , m_stages(new QStackedWidget(this))
+    , m_stages(new PageStack(this))
     , m_pipette(new PipettePage(theme, session, stores, this))
     , m_read(new ReadPage(theme, session, stores, settings, this))
     , m_review(new ReviewPage(theme, session, stores, this))

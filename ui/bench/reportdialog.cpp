@@ -4,9 +4,11 @@
 
 #include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
+#include <QCoreApplication>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -89,7 +91,7 @@ ReportDialog::ReportDialog(const Theme &theme, QWidget *parent)
     layout->addLayout(buttons);
     connect(go, &QPushButton::clicked, this, &ReportDialog::accept);
     connect(leave, &QPushButton::clicked, this, &QDialog::reject);
-    resize(fontMetrics().averageCharWidth() * 90, m_theme.target() * 20);
+    resizeOnScreen(*this, {fontMetrics().averageCharWidth() * 90, m_theme.target() * 20});
     m_rows.front().entry->setFocus();
 }
 

@@ -12,6 +12,7 @@
 #include "ui/books/wordfilter.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -44,7 +45,7 @@ EquipmentPage::EquipmentPage(const Theme &theme, const Clock &clock, const Bench
     , m_session(session)
     , m_stores(stores)
     , m_model(new EquipmentModel(theme, this))
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_list(new BookList(theme, new WordFilter(m_model), {u"equipment"_s, u"equipment"_s},
                           {tr("Equipment"), tr("What is checked"), tr("Fin&d name, kind or state"),
                            tr("Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, "

@@ -10,6 +10,7 @@
 #include "ui/books/reportheadform.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/problemlist.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -103,7 +104,7 @@ QWidget *LaboratoryPage::buildSections(Dialogs &dialogs)
     m_list->setFrameShape(QFrame::NoFrame);
     m_list->setIconSize(QSize(m_theme.wideGap(), m_theme.wideGap()));
     m_list->setToolTip(tr("Alt with the section's number goes there from anywhere."));
-    m_pages = new QStackedWidget(this);
+    m_pages = new PageStack(this);
     m_methods = new MethodUncertaintiesForm(m_theme, m_pages);
     m_units = new ReportUnitsForm(m_theme, m_pages);
     // In the order of LaboratoryPart.

@@ -11,6 +11,7 @@
 #include "ui/books/wordfilter.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -63,7 +64,7 @@ LimitsPage::LimitsPage(const Theme &theme, const Clock &clock, const BenchSessio
     , m_stores(stores)
     , m_methods(methods)
     , m_model(new LimitsModel(this))
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_list(new BookList(
           theme, new WordFilter(m_model), {u"limits"_s, u"limits"_s},
           {tr("Limits of products"), tr("Limits of products"), tr("Fin&d product, measurand or source"),

@@ -15,6 +15,7 @@
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -49,7 +50,7 @@ LotsPage::LotsPage(const Theme &theme, const Clock &clock, Dialogs &dialogs, con
     , m_stores(stores)
     , m_methods(methods)
     , m_model(new LotsModel(theme, this))
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_list(new BookList(theme, new WordFilter(m_model), {u"lots"_s, u"lots"_s},
                           {tr("Lots"), tr("Containers of reagents"), tr("Fin&d reagent, lot or state"),
                            tr("No container is in hand. Receive the reagents, water and buffers there are; "

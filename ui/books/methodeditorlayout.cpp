@@ -10,6 +10,7 @@
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/problemlist.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -123,7 +124,7 @@ QWidget *MethodEditor::buildSections()
     m_sections->setAccessibleName(tr("Sections of the method"));
     m_sections->setFrameShape(QFrame::NoFrame);
     m_sections->setToolTip(tr("Alt with the section's number goes there from anywhere."));
-    m_pages = new QStackedWidget(this);
+    m_pages = new PageStack(this);
     const SectionParts parts{m_theme, *m_fields, *m_tables};
     m_example = new ExampleSection(m_theme, m_pages);
     addSection(tr("What it measures"), buildMeasuresSection(parts, m_pages));

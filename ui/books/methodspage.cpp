@@ -12,6 +12,7 @@
 #include "ui/books/wordfilter.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -31,7 +32,7 @@ MethodsPage::MethodsPage(const Theme &theme, Dialogs &dialogs, BenchSession &ses
     , m_session(session)
     , m_book(book)
     , m_methods(new MethodsModel(theme, this))
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_list(new BookList(theme, new WordFilter(m_methods), {u"methods"_s, u"methods"_s},
                           {tr("Methods"), tr("Methods"), tr("Fin&d name, state or where it comes from"),
                            tr("There is no method yet. Import one from a file, or write a new one."),

@@ -6,6 +6,7 @@
 #include "ui/books/comparedrunsview.h"
 #include "ui/books/recordview.h"
 #include "ui/books/runlistview.h"
+#include "ui/shared/scrolledpage.h"
 
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -16,7 +17,7 @@ namespace plateau::ui {
 
 NotebookPage::NotebookPage(const Theme &theme, BenchSession &session, QWidget *parent)
     : BookPage(parent)
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_list(new RunListView(theme, session, this))
     , m_record(new RecordView(theme, session, this))
     , m_compared(new ComparedRunsView(theme, session, this))

@@ -12,6 +12,7 @@
 #include "ui/books/runsmodel.h"
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/widgets.h"
 
 #include <QComboBox>
@@ -36,7 +37,7 @@ RecordView::RecordView(const Theme &theme, BenchSession &session, QWidget *paren
     , m_title(new ElidingLabel(this))
     , m_subtitle(new ElidingLabel(this))
     , m_notice(new Notice(theme, this))
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_view(new ResultView(theme, this))
     , m_reported(new ReportedView(theme, session, this))
 {

@@ -11,6 +11,7 @@
 #include "ui/books/shelfmodel.h"
 #include "ui/books/wordfilter.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -43,7 +44,7 @@ SamplesPage::SamplesPage(const Theme &theme, const Clock &clock, const BenchSess
     , m_stores(stores)
     , m_methods(methods)
     , m_model(new ShelfModel(theme, this))
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_list(new BookList(
           theme, new WordFilter(m_model), {u"shelf"_s, u"waiting"_s},
           {tr("Samples that wait"), tr("Samples that wait"), tr("Fin&d sample, product, reason or sender"),

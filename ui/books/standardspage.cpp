@@ -13,6 +13,7 @@
 #include "ui/books/wordfilter.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -29,7 +30,7 @@ StandardsPage::StandardsPage(const Surroundings &around, QWidget *parent)
     : BookPage(parent)
     , m_around(around)
     , m_model(new StandardsModel(around.theme, this))
-    , m_pages(new QStackedWidget(this))
+    , m_pages(new PageStack(this))
     , m_list(
           new BookList(around.theme, new WordFilter(m_model), {u"standards"_s, u"standards"_s},
                        {tr("Standards"), tr("Standards that were made"), tr("Fin&d name, substance or state"),

@@ -8,6 +8,7 @@
 #include "ui/shared/dialogs.h"
 #include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -59,10 +60,10 @@ ColumnDialog::ColumnDialog(const Theme &theme, Kind kind, PhotometerStore &store
     sides->addWidget(buildForm());
     sides->addWidget(buildText(), 1);
     auto *layout = new QVBoxLayout(this);
-    layout->addLayout(sides, 1);
+    layout->addWidget(scrolled(sides, this), 1);
     layout->addWidget(m_notice);
     layout->addLayout(buildButtons());
-    resize(fontMetrics().averageCharWidth() * 140, fontMetrics().height() * 34);
+    resizeOnScreen(*this, {fontMetrics().averageCharWidth() * 140, fontMetrics().height() * 34});
     fillNames();
     connect(m_remembered, &QComboBox::activated, this, &ColumnDialog::takeChosen);
     connect(m_form, &MappingForm::changed, this, &ColumnDialog::read);

@@ -6,6 +6,7 @@
 #include "ui/instrument/linkform.h"
 #include "ui/instrument/patternform.h"
 #include "ui/shared/notice.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -31,10 +32,10 @@ void ListenDialog::build()
     sides->addWidget(buildForms());
     sides->addWidget(buildLines(), 1);
     auto *layout = new QVBoxLayout(this);
-    layout->addLayout(sides, 1);
+    layout->addWidget(scrolled(sides, this), 1);
     layout->addWidget(m_state);
     layout->addLayout(buildButtons());
-    resize(fontMetrics().averageCharWidth() * 150, fontMetrics().height() * 40);
+    resizeOnScreen(*this, {fontMetrics().averageCharWidth() * 150, fontMetrics().height() * 40});
 }
 
 QWidget *ListenDialog::buildForms()

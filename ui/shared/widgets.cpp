@@ -10,6 +10,7 @@
 #include <QGroupBox>
 #include <QLabel>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -36,11 +37,38 @@ protected:
     }
 };
 
+/// Wrapped text is as high as its lines at the width it was given: a layout that is short of room takes it
+/// from tables and charts, which can be scrolled, and not from words.
+class TextLabel : public QLabel
+{
+public:
+    using QLabel::QLabel;
+    QSize minimumSizeHint() const override
+    {
+        QSize least = QLabel::minimumSizeHint();
+        if (wordWrap() && m_laidOut)
+            least.setHeight(heightForWidth(width()));
+        return least;
+    }
+
+protected:
+    void resizeEvent(QResizeEvent *event) override
+    {
+        QLabel::resizeEvent(event);
+        m_laidOut = true;
+        if (wordWrap() && event->size().width() != event->oldSize().width())
+            updateGeometry();
+    }
+
+private:
+    bool m_laidOut = false;
+};
+
 } // namespace
 
 QLabel *plainLabel(const QString &text, QWidget *parent)
 {
-    auto *label = new QLabel(text, parent);
+    auto *label = new TextLabel(text, parent);
     label->setTextFormat(Qt::PlainText);
     return label;
 }
