@@ -30,6 +30,7 @@ class Colours;
 class Dialogs;
 class InstrumentIntake;
 class Keeper;
+class LastBackup;
 class MethodBook;
 class MethodsPage;
 class NextStrip;
@@ -130,6 +131,8 @@ private:
     QStackedWidget *m_pages;
     Stores *m_stores;
     Keeper *m_keeper;
+    /// Only where backups are kept.
+    LastBackup *m_lastBackup = nullptr;
     PlanPage *m_plan;
     RunFilePage *m_runFile;
     RackPage *m_rack;

@@ -8,6 +8,7 @@
 #include "core/notebook/recordtables.h"
 #include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/stopping.h"
 #include "core/notebook/triggers.h"
 
 #include <QDir>
@@ -36,6 +37,29 @@ AuditHead headAt(const Database &database, int year)
                           .arg(year));
     return {int(query.integer(0)), query.text(1)};
 }
+
+/// Four steps, none of which tells how far it has come.
+class ArchiveSteps
+{
+public:
+    explicit ArchiveSteps(const Watch &watch)
+        : m_watch(watch)
+    {
+    }
+    bool goesOn() const { return !m_watch || m_watch(m_done, all); }
+    void next()
+    {
+        ++m_done;
+        if (!goesOn())
+            throw Stopped();
+    }
+
+private:
+    static constexpr qint64 all = 4;
+
+    const Watch &m_watch;
+    qint64 m_done = 0;
+};
 
 /// Everything that later acts added goes, in the copy.
 void cutAfter(Database &copy, const Layout &layout, qint64 lastEntry)
@@ -84,17 +108,27 @@ std::vector<int> yearsIn(const Database &database)
     return years;
 }
 
-AuditHead archiveYear(const Session &session, int year, const QString &target)
+AuditHead archiveYear(const Session &session, int year, const QString &target, const Watch &watch)
 {
     const AuditHead head = headAt(session.database, year);
     requireFreeName(target);
     makeWhole(target, [&](const QString &part) {
-        Statement(session.database, u"VACUUM INTO ?"_s).run(part);
+        ArchiveSteps steps(watch);
+        const auto goesOn = [&steps] { return steps.goesOn(); };
+        {
+            const StopsStatements stops(session.database, goesOn);
+            Statement(session.database, u"VACUUM INTO ?"_s).run(part);
+        }
+        steps.next();
         Database copy(part, Access::ReadWrite);
+        const StopsStatements stops(copy, goesOn);
         copy.setJournal();
         cutAfter(copy, session.layout, head.entries);
+        steps.next();
         copy.execute(u"VACUUM"_s);
+        steps.next();
         requireSound(copy, session, head);
+        steps.next();
     });
     QFile::setPermissions(target, QFileDevice::ReadOwner);
     return head;

@@ -18,6 +18,7 @@ enum Code {
     locked = 6,
     outOfMemory = 7,
     readOnly = 8,
+    interrupted = 9,
     inputOutput = 10,
     corrupt = 11,
     full = 13,
@@ -91,6 +92,11 @@ Words wordsFor(int code)
 }
 
 } // namespace
+
+bool wasStopped(const QSqlError &error)
+{
+    return (error.nativeErrorCode().toInt() & 0xff) == interrupted;
+}
 
 Failure engineFailure(const QSqlError &error, const QString &path, const QString &statement)
 {

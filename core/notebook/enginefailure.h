@@ -12,4 +12,7 @@ namespace plateau::notebook {
 /// (https://www.sqlite.org/rescode.html), never from the English text, which goes into the details.
 Failure engineFailure(const QSqlError &error, const QString &path, const QString &statement);
 
+/// The engine was asked to stop in the middle of a statement (stopping.h).
+bool wasStopped(const QSqlError &error);
+
 } // namespace plateau::notebook
