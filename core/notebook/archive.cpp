@@ -14,6 +14,8 @@
 #include <QDir>
 #include <QFile>
 
+#include <set>
+
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
@@ -37,6 +39,42 @@ AuditHead headAt(const Database &database, int year)
                           .arg(year));
     return {int(query.integer(0)), query.text(1)};
 }
+
+/// Halves the acts until both ends of a part are of one year, so that a few dozen of some hundred thousand are
+/// read.
+class YearFinder
+{
+public:
+    YearFinder(const Database &database, std::set<int> &years)
+        : m_act(database, u"SELECT %1 FROM audit WHERE id >= ? ORDER BY id LIMIT 1"_s.arg(yearOfAct))
+        , m_years(years)
+    {
+    }
+    void look(qint64 first, qint64 last)
+    {
+        const std::optional<int> begin = yearOf(first);
+        const std::optional<int> end = yearOf(last);
+        for (const std::optional<int> &year : {begin, end}) {
+            if (year)
+                m_years.insert(*year);
+        }
+        if (begin == end || last - first < 2)
+            return;
+        const qint64 middle = first + (last - first) / 2;
+        look(first, middle);
+        look(middle, last);
+    }
+
+private:
+    std::optional<int> yearOf(qint64 act)
+    {
+        m_act.run(act);
+        return m_act.next() ? std::optional(int(m_act.integer(0))) : std::nullopt;
+    }
+
+    Statement m_act;
+    std::set<int> &m_years;
+};
 
 /// Four steps, none of which tells how far it has come.
 class ArchiveSteps
@@ -100,12 +138,10 @@ void requireSound(const Database &copy, const Session &session, const AuditHead 
 
 std::vector<int> yearsIn(const Database &database)
 {
-    Statement query(database, u"SELECT DISTINCT %1 AS year FROM audit ORDER BY year"_s.arg(yearOfAct));
-    query.run();
-    std::vector<int> years;
-    while (query.next())
-        years.push_back(int(query.integer(0)));
-    return years;
+    const qint64 last = database.single(u"SELECT max(id) FROM audit"_s).toLongLong();
+    std::set<int> years;
+    YearFinder(database, years).look(1, last);
+    return {years.begin(), years.end()};
 }
 
 AuditHead archiveYear(const Session &session, int year, const QString &target, const Watch &watch)

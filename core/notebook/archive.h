@@ -9,7 +9,8 @@
 
 namespace plateau::notebook {
 
-/// The years that acts of the notebook are of, as the clock on the wall had them; ascending.
+/// The years that acts of the notebook are of, as the clock on the wall had them; ascending. Acts are in the
+/// order of their time: a year that the clock was in by mistake, and left again, may be missing.
 std::vector<int> yearsIn(const Database &database);
 
 /// A notebook of its own that holds everything up to the last act of that year and nothing after it: the
