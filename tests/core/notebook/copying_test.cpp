@@ -43,8 +43,8 @@ protected:
     {
         if (m_keyed == int(unreadRun().tubes.size()))
             return false;
-        m_book->addReading(m_run, m_keyed, u"A1"_s, 0.1 + 0.01 * m_keyed,
-                           QString::number(0.1 + 0.01 * m_keyed), person);
+        const QString typed = u"0.1%1"_s.arg(m_keyed);
+        m_book->addReading(m_run, m_keyed, u"A1"_s, typed.toDouble(), typed, person);
         ++m_keyed;
         return true;
     }
