@@ -41,9 +41,11 @@ int verifyNotebook(const QStringList &arguments)
         QByteArray report;
         for (const notebook::Finding &finding : verification.findings)
             report += u"%1: %2\n"_s.arg(finding.place, finding.message).toUtf8();
-        report += CommandsWords::tr("%1 runs, %2 decisions, %3 audit entries; audit head %4\n")
+        report += CommandsWords::tr("%1 runs, %2 decisions, %3 checks of equipment, %4 audit entries; audit "
+                                    "head %5\n")
                       .arg(verification.runsChecked)
                       .arg(verification.decisionsChecked)
+                      .arg(verification.equipmentChecked)
                       .arg(verification.auditEntries)
                       .arg(verification.auditHead)
                       .toUtf8();

@@ -11,6 +11,7 @@
 #include "app/samplenotebook.h"
 #include "core/notebook/notebook.h"
 #include "ui/mainwindow.h"
+#include "ui/updatedialog.h"
 
 #include <QApplication>
 #include <QDeadlineTimer>
@@ -72,9 +73,25 @@ struct Beginning {
     ui::HelpPlace help;
 };
 
+/// True where the notebook is up to date, or not there yet; false where the person stopped it. Throws
+/// notebook::Failure.
+bool isBroughtUpToDate(const QString &notebook)
+{
+    if (!QFileInfo::exists(notebook) || !notebook::needsUpdate(notebook))
+        return true;
+    ui::UpdateDialog dialog(notebook);
+    if (dialog.exec() == QDialog::Accepted)
+        return true;
+    if (dialog.failure())
+        throw *dialog.failure();
+    return false;
+}
+
 int showWindow(const Beginning &beginning)
 {
     try {
+        if (!isBroughtUpToDate(beginning.notebook))
+            return Sound;
         const auto opened = notebook::Notebook::openOrCreate(beginning.notebook);
         ui::MainWindow window(*opened, installedMethods());
         OneWindow calls;

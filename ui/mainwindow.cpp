@@ -17,6 +17,7 @@
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
 #include "ui/bench/timewords.h"
+#include "ui/books/backupline.h"
 #include "ui/books/equipmentpage.h"
 #include "ui/books/keeper.h"
 #include "ui/books/laboratorypage.h"
@@ -36,6 +37,7 @@
 #include "ui/instrument/instrumentintake.h"
 #include "ui/instrumentroute.h"
 #include "ui/keysdialog.h"
+#include "ui/lastbackup.h"
 #include "ui/plan/planpage.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
@@ -542,14 +544,22 @@ QStringList MainWindow::unstored() const
 
 void MainWindow::keepBackups()
 {
-    connect(m_keeper, &Keeper::failed, this,
+    connect(m_keeper, &Keeper::failed, this, [this](const QString &sentence) {
+        if (!m_keeper->wasAskedFor())
+            m_notice->say(State::Attention, sentence);
+    });
+    m_lastBackup = new LastBackup(*m_keeper, this);
+    connect(m_lastBackup, &LastBackup::failed, this,
             [this](const QString &sentence) { m_notice->say(State::Attention, sentence); });
+    auto *line = new BackupLine(m_side);
+    m_side->addLine(line);
+    line->watch(*m_keeper);
     m_keeper->start();
 }
 
 void MainWindow::closeEvent(QCloseEvent *event)
 {
-    const QStringList lines = unstored();
+    const QStringList lines = m_lastBackup && m_lastBackup->isClosing() ? QStringList() : unstored();
     if (!lines.isEmpty() &&
         !m_dialogs->confirm(this, tr("Not stored yet"),
                             tr("This was typed and is not stored; it is lost when the window closes:\n\n%1")
@@ -558,7 +568,10 @@ void MainWindow::closeEvent(QCloseEvent *event)
         event->ignore();
         return;
     }
-    m_keeper->backUpIfChanged();
+    if (m_lastBackup && !m_lastBackup->letsClose()) {
+        event->ignore();
+        return;
+    }
     QMainWindow::closeEvent(event);
 }
 

@@ -32,6 +32,7 @@ class Dialogs;
 class HelpRoute;
 class InstrumentIntake;
 class Keeper;
+class LastBackup;
 class MethodBook;
 class MethodsPage;
 class NextStrip;
@@ -134,6 +135,8 @@ private:
     QStackedWidget *m_pages;
     Stores *m_stores;
     Keeper *m_keeper;
+    /// Only where backups are kept.
+    LastBackup *m_lastBackup = nullptr;
     PlanPage *m_plan;
     RunFilePage *m_runFile;
     RackPage *m_rack;

@@ -72,6 +72,11 @@ void SideBar::build()
     setFixedWidth(fontMetrics().averageCharWidth() * 28);
 }
 
+void SideBar::addLine(QWidget *line)
+{
+    layout()->addWidget(line);
+}
+
 void SideBar::takeFocus()
 {
     m_newRun->setFocus();

@@ -32,6 +32,8 @@ public:
     void askPerson();
     /// As if the name had been typed.
     void setPerson(const QString &name);
+    /// A quiet line below everything, which this object owns from then on.
+    void addLine(QWidget *line);
     /// To where a run begins.
     void takeFocus();
     notebook::RunId rackBeside(notebook::RunId id, int step) const;

@@ -8,10 +8,13 @@
 #include "core/notebook/recordtables.h"
 #include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/stopping.h"
 #include "core/notebook/triggers.h"
 
 #include <QDir>
 #include <QFile>
+
+#include <set>
 
 namespace plateau::notebook {
 
@@ -36,6 +39,65 @@ AuditHead headAt(const Database &database, int year)
                           .arg(year));
     return {int(query.integer(0)), query.text(1)};
 }
+
+/// Halves the acts until both ends of a part are of one year, so that a few dozen of some hundred thousand are
+/// read.
+class YearFinder
+{
+public:
+    YearFinder(const Database &database, std::set<int> &years)
+        : m_act(database, u"SELECT %1 FROM audit WHERE id >= ? ORDER BY id LIMIT 1"_s.arg(yearOfAct))
+        , m_years(years)
+    {
+    }
+    void look(qint64 first, qint64 last)
+    {
+        const std::optional<int> begin = yearOf(first);
+        const std::optional<int> end = yearOf(last);
+        for (const std::optional<int> &year : {begin, end}) {
+            if (year)
+                m_years.insert(*year);
+        }
+        if (begin == end || last - first < 2)
+            return;
+        const qint64 middle = first + (last - first) / 2;
+        look(first, middle);
+        look(middle, last);
+    }
+
+private:
+    std::optional<int> yearOf(qint64 act)
+    {
+        m_act.run(act);
+        return m_act.next() ? std::optional(int(m_act.integer(0))) : std::nullopt;
+    }
+
+    Statement m_act;
+    std::set<int> &m_years;
+};
+
+/// Four steps, none of which tells how far it has come.
+class ArchiveSteps
+{
+public:
+    explicit ArchiveSteps(const Watch &watch)
+        : m_watch(watch)
+    {
+    }
+    bool goesOn() const { return !m_watch || m_watch(m_done, all); }
+    void next()
+    {
+        ++m_done;
+        if (!goesOn())
+            throw Stopped();
+    }
+
+private:
+    static constexpr qint64 all = 4;
+
+    const Watch &m_watch;
+    qint64 m_done = 0;
+};
 
 /// Everything that later acts added goes, in the copy.
 void cutAfter(Database &copy, const Layout &layout, qint64 lastEntry)
@@ -76,25 +138,33 @@ void requireSound(const Database &copy, const Session &session, const AuditHead 
 
 std::vector<int> yearsIn(const Database &database)
 {
-    Statement query(database, u"SELECT DISTINCT %1 AS year FROM audit ORDER BY year"_s.arg(yearOfAct));
-    query.run();
-    std::vector<int> years;
-    while (query.next())
-        years.push_back(int(query.integer(0)));
-    return years;
+    const qint64 last = database.single(u"SELECT max(id) FROM audit"_s).toLongLong();
+    std::set<int> years;
+    YearFinder(database, years).look(1, last);
+    return {years.begin(), years.end()};
 }
 
-AuditHead archiveYear(const Session &session, int year, const QString &target)
+AuditHead archiveYear(const Session &session, int year, const QString &target, const Watch &watch)
 {
     const AuditHead head = headAt(session.database, year);
     requireFreeName(target);
     makeWhole(target, [&](const QString &part) {
-        Statement(session.database, u"VACUUM INTO ?"_s).run(part);
+        ArchiveSteps steps(watch);
+        const auto goesOn = [&steps] { return steps.goesOn(); };
+        {
+            const StopsStatements stops(session.database, goesOn);
+            Statement(session.database, u"VACUUM INTO ?"_s).run(part);
+        }
+        steps.next();
         Database copy(part, Access::ReadWrite);
+        const StopsStatements stops(copy, goesOn);
         copy.setJournal();
         cutAfter(copy, session.layout, head.entries);
+        steps.next();
         copy.execute(u"VACUUM"_s);
+        steps.next();
         requireSound(copy, session, head);
+        steps.next();
     });
     QFile::setPermissions(target, QFileDevice::ReadOwner);
     return head;

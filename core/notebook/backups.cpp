@@ -3,7 +3,6 @@
 #include "core/notebook/backups.h"
 
 #include "core/notebook/audit.h"
-#include "core/notebook/copying.h"
 #include "core/notebook/files.h"
 #include "core/notebook/migration.h"
 #include "core/notebook/schema.h"
@@ -25,6 +24,8 @@ const QString stampFormat = QStringLiteral("yyyyMMdd-HHmmss");
 
 Failure notBackedUp(const QString &folder, const Failure &cause)
 {
+    if (cause.kind() == Failure::Kind::Damaged) // then it may be the notebook, and the cause says so
+        return cause;
     return Failure(
         cause.kind(),
         Sentence::tr("No backup was made in %1; the notebook itself is whole and nothing of it is lost: see "
@@ -55,14 +56,6 @@ QString freePath(const QString &folder, const QString &notebook, QDateTime momen
     while (QFileInfo::exists(pathAt(moment)))
         moment = moment.addSecs(1);
     return pathAt(moment);
-}
-
-/// What a program that was killed in the middle left.
-void removeRemains(const QString &folder)
-{
-    const QDir dir(folder);
-    for (const QString &name : dir.entryList({u"*Z.plateau.part"_s}, QDir::Files))
-        removeWithSideFiles(dir.filePath(name));
 }
 
 int removeOutlived(const QString &folder, const QString &justMade, const BackupRule &rule)
@@ -127,33 +120,48 @@ bool hasChangedSinceBackup(const Database &database, const QString &folder)
     }
 }
 
-BackupMade makeBackup(const Database &database, const QString &folder, const QDateTime &now,
-                      const BackupRule &rule)
+void removeHalfBackups(const QString &folder)
 {
-    BackupMade made;
-    try {
-        if (!QDir().mkpath(folder))
-            throw Failure(Failure::Kind::Storage, Sentence::tr("The folder could not be made."));
-        removeRemains(folder);
-        made.backup.path = freePath(QDir(folder).absolutePath(), database.path(), now);
-        made.head = readAuditHead(database);
-        backUp(database, made.backup.path);
-    } catch (const Failure &failure) {
-        throw notBackedUp(folder, failure);
-    }
-    made.backup.madeAt = momentIn(QFileInfo(made.backup.path).fileName()).value_or(now);
-    made.backup.size_bytes = QFileInfo(made.backup.path).size();
-    made.removed = removeOutlived(folder, made.backup.path, rule);
-    return made;
+    const QDir dir(folder);
+    for (const QString &name : dir.entryList({u"*Z.plateau.part"_s}, QDir::Files))
+        removeWithSideFiles(dir.filePath(name));
 }
 
-void restoreBackup(const QString &backup, const QString &target)
+BackupUnderWay beginBackup(const Database &database, const QString &folder, const QDateTime &now,
+                           const BackupRule &rule)
+{
+    const Explain explain = [folder](const Failure &cause) { return notBackedUp(folder, cause); };
+    if (!QDir().mkpath(folder))
+        throw explain(Failure(Failure::Kind::Storage, Sentence::tr("The folder could not be made.")));
+    removeHalfBackups(folder);
+    const QString path = freePath(QDir(folder).absolutePath(), database.path(), now);
+    const auto finish = [folder, path, now, rule](CopyToCheck &copy, const Watch &watch) {
+        copy.check(watch);
+        copy.publish();
+        const QFileInfo file(path);
+        BackupMade made{{path, momentIn(file.fileName()).value_or(now), file.size()}, copy.head(), 0};
+        made.removed = removeOutlived(folder, path, rule);
+        return made;
+    };
+    return {std::make_unique<CopyUnderWay>(database, path, explain), finish};
+}
+
+BackupMade makeBackup(const Database &database, const QString &folder, const QDateTime &now,
+                      const BackupRule &rule, const Watch &watch)
+{
+    BackupUnderWay backup = beginBackup(database, folder, now, rule);
+    return backup.finish(*allPagesOf(*backup.copy, database, partOf(watch, 0, copiedPart)),
+                         partOf(watch, copiedPart, 1000));
+}
+
+void restoreBackup(const QString &backup, const QString &target, const Watch &watch)
 {
     const Database source(backup, Access::ReadOnly);
     requireOurs(source);
-    requireWholeNotebook(source);
+    constexpr int lookedThrough = 400;
+    requireWholeNotebook(source, partOf(watch, 0, lookedThrough));
     requireFreeName(target);
-    backUp(source, target);
+    backUp(source, target, partOf(watch, lookedThrough, 1000));
 }
 
 } // namespace plateau::notebook

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/notebook/backuprule.h"
-#include "core/notebook/records.h"
+#include "core/notebook/copying.h"
 
 #include <QDateTime>
 #include <QString>
@@ -40,14 +40,27 @@ std::vector<Backup> backupsIn(const QString &folder);
 /// True where the newest backup is not of the notebook as it is now, or there is none that can be read.
 bool hasChangedSinceBackup(const Database &database, const QString &folder);
 
-/// Makes the folder where it is not there, a copy of that moment in it, checks the copy by opening it (file,
+/// A backup that is being made: its pages in the notebook's own thread, what comes after them in any.
+struct BackupUnderWay {
+    std::unique_ptr<CopyUnderWay> copy;
+    /// Of the copy that was taken. Throws as makeBackup does.
+    std::function<BackupMade(CopyToCheck &, const Watch &)> finish;
+};
+
+/// Makes the folder where it is not there, a copy of the notebook in it, checks the copy by opening it (file,
 /// chain, audit head), and then removes what the rule does not keep; a backup that is not by its name stays.
-/// Throws Failure, in one sentence that says the notebook itself is not touched; there is no half backup.
+/// Throws Stopped, or Failure, in one sentence that says the notebook itself is not touched; there is no half
+/// backup.
 BackupMade makeBackup(const Database &database, const QString &folder, const QDateTime &now,
-                      const BackupRule &rule = {});
+                      const BackupRule &rule = {}, const Watch &watch = {});
+/// The same, so that other things can be done meanwhile; one at a time for a folder.
+BackupUnderWay beginBackup(const Database &database, const QString &folder, const QDateTime &now,
+                           const BackupRule &rule = {});
+/// What a program that was killed in the middle of a backup left there is taken away; not while one is made.
+void removeHalfBackups(const QString &folder);
 
 /// A new notebook of what a backup holds, under a name that is free. The backup is checked first, and stays;
-/// so does the notebook that is open. Throws Failure.
-void restoreBackup(const QString &backup, const QString &target);
+/// so does the notebook that is open. Throws Failure and Stopped.
+void restoreBackup(const QString &backup, const QString &target, const Watch &watch = {});
 
 } // namespace plateau::notebook

@@ -28,6 +28,10 @@ std::vector<Finding> recordFindings(const Database &database, const std::vector<
 std::vector<Finding> recordFindings(const Database &database, const std::vector<SchemaStep> &steps,
                                     int version, const QStringList &tables, Progress *progress = nullptr);
 
+/// Every check of equipment comes to the outcome that is stored, worked out again from its numbers. Names
+/// checks, and counts them. programNow: the version that looks.
+std::vector<Finding> equipmentFindings(const Database &database, const QString &programNow, int &checked);
+
 /// "reading 17: ..." in one line each.
 QString findingLines(const std::vector<Finding> &findings);
 

@@ -34,10 +34,8 @@ QString uriOf(const QString &path, Access access)
 /// opens a journal, and in exclusive locking mode that is once.
 void requireInPlace(const Database &database)
 {
-    const QVariant handle = database.handle().driver()->handle();
     int hasMoved = 0;
-    sqlite3_file_control(*static_cast<sqlite3 *const *>(handle.constData()), "main", SQLITE_FCNTL_HAS_MOVED,
-                         &hasMoved);
+    sqlite3_file_control(database.native(), "main", SQLITE_FCNTL_HAS_MOVED, &hasMoved);
     if (hasMoved == 0)
         return;
     throw Failure(
@@ -75,6 +73,12 @@ Database::~Database()
 QSqlDatabase Database::handle() const
 {
     return QSqlDatabase::database(m_connection, false);
+}
+
+sqlite3 *Database::native() const
+{
+    const QVariant pointer = handle().driver()->handle();
+    return *static_cast<sqlite3 *const *>(pointer.constData());
 }
 
 void Database::connect(const QString &name, const QString &options)
@@ -150,12 +154,12 @@ void Database::setJournal()
     setSafely(u"journal_mode"_s, u"DELETE"_s, u"delete"_s);
 }
 
-void Database::leaveDiskToTheEnd()
+void Database::leaveDiskToTheEnd(int cache_KiB)
 {
     setSafely(u"journal_mode"_s, u"MEMORY"_s, u"memory"_s);
     setSafely(u"synchronous"_s, u"OFF"_s, u"0"_s);
-    const QString cache_KiB = u"-65536"_s; // its pages are written once and not time and again
-    setSafely(u"cache_size"_s, cache_KiB, cache_KiB);
+    const QString size = QString::number(-cache_KiB); // SQLite counts KiB downwards, pages upwards
+    setSafely(u"cache_size"_s, size, size);
 }
 
 void Database::setForeignKeys(bool on)

@@ -8,6 +8,8 @@
 #include <QSqlDatabase>
 #include <QVariant>
 
+struct sqlite3;
+
 namespace plateau::notebook {
 
 /// One connection, and the only place that opens one. Every setting the records rely on is set and read back:
@@ -29,6 +31,8 @@ public:
     Access access() const { return m_access; }
     /// Not to be kept: a handle that outlives the connection kills every query.
     QSqlDatabase handle() const;
+    /// The engine's own connection, for what Qt has no way to.
+    sqlite3 *native() const;
 
     /// One statement without values and without rows.
     void execute(const QString &statement) const;
@@ -41,7 +45,7 @@ public:
     void setJournal();
     /// Of a file that is made as a whole and has no name yet: nothing waits for the disk, which gets all of
     /// it at the end, and what goes wrong before is thrown away with the file.
-    void leaveDiskToTheEnd();
+    void leaveDiskToTheEnd(int cache_KiB);
     /// Only while tables are rebuilt; foreign keys cannot be switched inside a transaction.
     void setForeignKeys(bool on);
 

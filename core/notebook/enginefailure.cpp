@@ -18,6 +18,7 @@ enum Code {
     locked = 6,
     outOfMemory = 7,
     readOnly = 8,
+    interrupted = 9,
     inputOutput = 10,
     corrupt = 11,
     full = 13,
@@ -96,6 +97,11 @@ Failure inUseElsewhere(const QString &path)
 {
     const Words words = wordsFor(busy);
     return {words.kind, words.sentence.arg(QDir::toNativeSeparators(path))};
+}
+
+bool wasStopped(const QSqlError &error)
+{
+    return (error.nativeErrorCode().toInt() & 0xff) == interrupted;
 }
 
 Failure engineFailure(const QSqlError &error, const QString &path, const QString &statement)

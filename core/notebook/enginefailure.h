@@ -14,4 +14,7 @@ Failure engineFailure(const QSqlError &error, const QString &path, const QString
 /// What the engine says of a file that another program holds.
 Failure inUseElsewhere(const QString &path);
 
+/// The engine was asked to stop in the middle of a statement (stopping.h).
+bool wasStopped(const QSqlError &error);
+
 } // namespace plateau::notebook

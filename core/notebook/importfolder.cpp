@@ -13,6 +13,7 @@
 #include "core/notebook/recordtables.h"
 #include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/stopping.h"
 #include "core/notebook/triggers.h"
 
 #include <QDir>
@@ -126,6 +127,7 @@ void importNotebook(const QString &folder, const QString &target, const Watch &w
     makeWhole(target, [&](const QString &part) {
         Progress progress(watch, rows);
         Database database(part, Access::ReadWrite);
+        const StopsStatements stops(database, [&progress] { return progress.goesOn(); });
         database.setJournal();
         fill(database, manifest, folder, progress);
         requireSound(database, manifest, folder);

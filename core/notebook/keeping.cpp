@@ -3,7 +3,6 @@
 #include "core/notebook/keeping.h"
 
 #include "core/notebook/archive.h"
-#include "core/notebook/copying.h"
 #include "core/notebook/exportfolder.h"
 #include "core/notebook/files.h"
 #include "core/notebook/opennotebook.h"
@@ -47,10 +46,20 @@ BackupMade Keeping::backUp(const QString &root) const
     return makeBackup(*m_open.database, backupFolder(root), m_open.surroundings.now());
 }
 
-void Keeping::copyTo(const QString &path) const
+BackupUnderWay Keeping::beginBackup(const QString &root) const
+{
+    return notebook::beginBackup(*m_open.database, backupFolder(root), m_open.surroundings.now());
+}
+
+std::unique_ptr<CopyUnderWay> Keeping::beginCopy(const QString &path) const
 {
     requireFreeName(path);
-    notebook::backUp(*m_open.database, path);
+    return std::make_unique<CopyUnderWay>(*m_open.database, path);
+}
+
+void Keeping::tidyBackups(const QString &root) const
+{
+    removeHalfBackups(backupFolder(root));
 }
 
 std::vector<int> Keeping::years() const
@@ -58,9 +67,9 @@ std::vector<int> Keeping::years() const
     return yearsIn(*m_open.database);
 }
 
-AuditHead Keeping::archive(int year, const QString &target) const
+AuditHead Keeping::archive(int year, const QString &target, const Watch &watch) const
 {
-    return archiveYear(m_open.session(), year, target);
+    return archiveYear(m_open.session(), year, target, watch);
 }
 
 void Keeping::exportTo(const QString &folder, const Watch &watch) const

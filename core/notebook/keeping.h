@@ -15,7 +15,8 @@ namespace plateau::notebook {
 class OpenNotebook;
 
 /// How a notebook is kept beyond its own file, and what its audit says: backups, archives, exports, the trail
-/// of who did what. Everything only reads the notebook; while it runs nothing else may be done with it.
+/// of who did what. Everything only reads the notebook; nothing else may be done with it until a function
+/// returns.
 class Keeping
 {
 public:
@@ -36,12 +37,16 @@ public:
     QString backupFolder(const QString &root) const;
     bool hasChangedSinceBackup(const QString &root) const;
     BackupMade backUp(const QString &root) const;
-    /// A whole copy under a name that is free, checked.
-    void copyTo(const QString &path) const;
+    /// The same while other things are done with the notebook.
+    BackupUnderWay beginBackup(const QString &root) const;
+    /// A copy to work on, under a name that is free.
+    std::unique_ptr<CopyUnderWay> beginCopy(const QString &path) const;
+    /// What an earlier program left half made of backups.
+    void tidyBackups(const QString &root) const;
 
     /// See archive.h.
     std::vector<int> years() const;
-    AuditHead archive(int year, const QString &target) const;
+    AuditHead archive(int year, const QString &target, const Watch &watch = {}) const;
     /// See exportfolder.h.
     void exportTo(const QString &folder, const Watch &watch = {}) const;
 

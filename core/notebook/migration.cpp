@@ -86,12 +86,14 @@ int schemaVersion(const Database &database)
     return database.single(u"PRAGMA user_version"_s).toInt();
 }
 
-void migrate(Database &database, const std::vector<SchemaStep> &steps, const Surroundings &surroundings)
+void migrate(Database &database, const std::vector<SchemaStep> &steps, const Surroundings &surroundings,
+             UpdateProgress &progress)
 {
     const int from = schemaVersion(database);
     for (const SchemaStep &step : steps) {
         if (step.number <= from)
             continue;
+        progress.reach(UpdateStage::Changing, step.number - from - 1, steps.back().number - from);
         const Layout layout = layoutAfter(steps, step.number);
         const WithoutForeignKeys off(database);
         try {
@@ -102,13 +104,25 @@ void migrate(Database &database, const std::vector<SchemaStep> &steps, const Sur
     }
 }
 
-void completeSearch(const Database &database)
+void completeSearch(const Database &database, UpdateProgress &progress)
 {
     if (searchKnowsAllRuns(database))
         return;
     Transaction transaction(database, Transaction::Kind::Write);
-    rebuildSearch(database);
+    progress.reach(UpdateStage::Indexing, 0, 1);
+    rebuildSearch(database,
+                  [&progress](int done, int of) { progress.reach(UpdateStage::Indexing, done, of); });
     transaction.commit();
+}
+
+void removeHalfCopies(const QString &notebook)
+{
+    const QFileInfo file(notebook);
+    const QString stem = file.completeBaseName() + u'-';
+    for (const QFileInfo &other : file.absoluteDir().entryInfoList({u"*-schema*.part"_s}, QDir::Files)) {
+        if (other.fileName().startsWith(stem))
+            removeWithSideFiles(other.absoluteFilePath());
+    }
 }
 
 QString backupPath(const QString &notebook, const QDateTime &now, int version)

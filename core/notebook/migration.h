@@ -4,6 +4,7 @@
 
 #include "core/notebook/database.h"
 #include "core/notebook/schema.h"
+#include "core/notebook/updating.h"
 
 namespace plateau::notebook {
 
@@ -12,13 +13,16 @@ int schemaVersion(const Database &database);
 
 /// Brings the file to the last of the steps, each in one transaction together with its number, its audit
 /// entry and a check of the foreign keys, which are off meanwhile so that tables may be rebuilt. Stops at the
-/// first failure with what was reached before it.
-void migrate(Database &database, const std::vector<SchemaStep> &steps, const Surroundings &surroundings);
+/// first failure, and where the watch says so, with what was reached before it.
+void migrate(Database &database, const std::vector<SchemaStep> &steps, const Surroundings &surroundings,
+             UpdateProgress &progress);
 /// Makes what runs are found by anew where it does not know them all, as after a migration; in a large
 /// notebook that takes minutes.
-void completeSearch(const Database &database);
+void completeSearch(const Database &database, UpdateProgress &progress);
 
 /// "notebook-20260302-091500-schema1.plateau" beside "notebook.plateau".
 QString backupPath(const QString &notebook, const QDateTime &now, int version);
+/// What a program that was killed while it made such a copy left.
+void removeHalfCopies(const QString &notebook);
 
 } // namespace plateau::notebook

@@ -225,7 +225,8 @@ public:
     AuditHead auditHead() const;
 
     /// File integrity, foreign keys, audit chain against the records, and every accepted run evaluated again
-    /// from its stored inputs and compared with what was stored then, but for the wording of sentences.
+    /// from its stored inputs and compared with what was stored then, but for the wording of sentences; so is
+    /// every check of equipment.
     /// watch: may stop it, and verify throws Stopped then (progress.h).
     Verification verify(const Watch &watch = {}) const;
 

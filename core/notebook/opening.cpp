@@ -7,6 +7,7 @@
 #include "core/notebook/files.h"
 #include "core/notebook/migration.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/stopping.h"
 
 #include <QDir>
 #include <QFileInfo>
@@ -77,9 +78,8 @@ void requireWritable(const Database &database)
 }
 
 /// What cannot be counted is looked through as well as it goes.
-bool isLarge(const Database &database)
+bool isLarge(const Database &database, qint64 mostEntries)
 {
-    constexpr qint64 mostEntries = 20'000;
     try {
         return database.single(u"SELECT max(id) FROM audit"_s).toLongLong() > mostEntries;
     } catch (const Failure &) {
@@ -87,14 +87,10 @@ bool isLarge(const Database &database)
     }
 }
 
-/// A notebook of some years is looked through as a whole each time it is opened. Of a larger one that would
-/// take longer than anybody waits: there it is the schema and the end of the chain, where a crash or a torn
-/// copy shows, and every backup looks through the whole.
-void requireSoundContent(const Database &database)
+void requireSoundContent(const Database &database, const OpeningManner &manner)
 {
-    constexpr qint64 lastEntries = 2'000;
-    if (isLarge(database)) {
-        requireSound(database, lastChainFindings(database, lastEntries));
+    if (isLarge(database, manner.mostEntries)) {
+        requireSound(database, lastChainFindings(database, manner.lastEntries));
         return;
     }
     requireSound(database, fileFindings(database));
@@ -102,19 +98,27 @@ void requireSoundContent(const Database &database)
 }
 
 void prepareForWriting(Database &database, const std::vector<SchemaStep> &steps,
-                       const Surroundings &surroundings)
+                       const Surroundings &surroundings, const OpeningManner &manner)
 {
+    UpdateProgress progress(manner.watch);
+    const StopsStatements stops(database, [&progress] { return progress.goesOn(); });
     database.takeExclusively();
     database.setJournal();
     requireWritable(database);
-    requireSoundContent(database);
+    removeHalfCopies(database.path());
+    requireSoundContent(database, manner);
     const int version = schemaVersion(database);
     requireSound(database, schemaFindings(database, layoutAfter(steps, version)));
     if (version < steps.back().number) {
-        backUp(database, backupPath(database.path(), surroundings.now(), version));
-        migrate(database, steps, surroundings);
+        Watch copying;
+        if (manner.watch)
+            copying = [&manner](qint64 done, qint64 of) {
+                return manner.watch(UpdateStage::Copying, done, of);
+            };
+        backUp(database, backupPath(database.path(), surroundings.now(), version), copying);
+        migrate(database, steps, surroundings, progress);
     }
-    completeSearch(database);
+    completeSearch(database, progress);
 }
 
 void prepareForReading(const Database &database, int newest)
@@ -132,14 +136,16 @@ void makeEmptyNotebook(const QString &path, const std::vector<SchemaStep> &steps
 {
     Database database(path, Access::ReadWrite);
     database.setJournal();
-    migrate(database, steps, surroundings);
+    UpdateProgress unwatched({});
+    migrate(database, steps, surroundings, unwatched);
 }
 
 std::unique_ptr<Database> connectionToFill(const QString &path)
 {
     auto database = std::make_unique<Database>(path, Access::ReadWrite);
     database->takeExclusively();
-    database->leaveDiskToTheEnd();
+    constexpr int cache_KiB = 65536; // its pages are written once and not time and again
+    database->leaveDiskToTheEnd(cache_KiB);
     return database;
 }
 
@@ -171,15 +177,21 @@ void createNotebookFile(const QString &path, const std::vector<SchemaStep> &step
     }
 }
 
-std::unique_ptr<Database> openNotebookFile(const QString &path, Access access,
-                                           const std::vector<SchemaStep> &steps,
-                                           const Surroundings &surroundings)
+std::unique_ptr<Database> lookAtNotebookFile(const QString &path, Access access, int newest)
 {
     requireFile(path);
     auto database = std::make_unique<Database>(path, access);
-    requireOurs(*database, steps.back().number);
+    requireOurs(*database, newest);
+    return database;
+}
+
+std::unique_ptr<Database> openNotebookFile(const QString &path, Access access,
+                                           const std::vector<SchemaStep> &steps,
+                                           const Surroundings &surroundings, const OpeningManner &manner)
+{
+    auto database = lookAtNotebookFile(path, access, steps.back().number);
     if (access == Access::ReadWrite)
-        prepareForWriting(*database, steps, surroundings);
+        prepareForWriting(*database, steps, surroundings, manner);
     else
         prepareForReading(*database, steps.back().number);
     return database;

@@ -25,6 +25,8 @@ public:
         , m_of(of)
     {
     }
+    /// Without having come further.
+    bool goesOn() const { return !m_watch || m_watch(m_done, m_of); }
     /// Throws Stopped.
     void advance()
     {
@@ -40,5 +42,15 @@ private:
     qint64 m_of;
     qint64 m_done = 0;
 };
+
+/// The watch for a part of a longer task, from and to in thousandths of the whole.
+inline Watch partOf(const Watch &watch, int from, int to)
+{
+    if (!watch)
+        return {};
+    return [watch, from, to](qint64 done, qint64 of) {
+        return watch(from + (of > 0 ? (to - from) * done / of : 0), 1000);
+    };
+}
 
 } // namespace plateau::notebook

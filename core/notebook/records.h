@@ -300,6 +300,8 @@ struct Verification {
     std::vector<Finding> findings;
     int runsChecked = 0;
     int decisionsChecked = 0;
+    /// Checks of equipment.
+    int equipmentChecked = 0;
     int auditEntries = 0;
     /// Hash of the last audit entry, hexadecimal.
     QString auditHead;

@@ -4,6 +4,7 @@
 
 #include "core/notebook/database.h"
 #include "core/notebook/enginefailure.h"
+#include "core/notebook/progress.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 
@@ -19,13 +20,13 @@ Statement::Statement(const Database &database, const QString &sql)
 {
     m_query.setForwardOnly(true);
     if (!m_query.prepare(sql))
-        throw engineFailure(m_query.lastError(), m_database.path(), sql);
+        fail(sql);
 }
 
 void Statement::execute()
 {
     if (!m_query.exec())
-        throw engineFailure(m_query.lastError(), m_database.path(), m_query.lastQuery());
+        fail(m_query.lastQuery());
 }
 
 bool Statement::next()
@@ -34,8 +35,15 @@ bool Statement::next()
         return true;
     // false is "no more rows" as well as "could not read on".
     if (m_query.lastError().isValid())
-        throw engineFailure(m_query.lastError(), m_database.path(), m_query.lastQuery());
+        fail(m_query.lastQuery());
     return false;
+}
+
+void Statement::fail(const QString &sql) const
+{
+    if (wasStopped(m_query.lastError()))
+        throw Stopped();
+    throw engineFailure(m_query.lastError(), m_database.path(), sql);
 }
 
 std::optional<double> Statement::optionalReal(int column) const

@@ -19,7 +19,8 @@ class Database;
 /// A value as SQLite keeps it; monostate for NULL.
 using Cell = std::variant<std::monostate, qint64, double, QString>;
 
-/// One prepared statement, read forward once. Every error throws Failure; nothing fails quietly. Values are
+/// One prepared statement, read forward once. Every error throws Failure, what is stopped (stopping.h) throws
+/// Stopped; nothing fails quietly. Values are
 /// bound by position, texts only where they come back as the same text, numbers only where they are finite
 /// (SQLite would store a NaN as NULL). A Moment takes two places: the time in UTC and its offset.
 class Statement
@@ -77,6 +78,7 @@ private:
     void bind(const std::vector<Cell> &cells);
     void place(const QVariant &value) { m_query.bindValue(m_place++, value); }
     void execute();
+    [[noreturn]] void fail(const QString &sql) const;
 
     const Database &m_database;
     QSqlQuery m_query;

@@ -10,6 +10,7 @@
 #include "core/notebook/inputs.h"
 #include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
+#include "core/notebook/stopping.h"
 
 namespace plateau::notebook {
 
@@ -132,6 +133,7 @@ Verification verifyNotebook(const Session &session, const std::vector<SchemaStep
     Verification verification;
     const Database &database = session.database;
     Progress progress(watch, workIn(database));
+    const StopsStatements stops(database, [&progress] { return progress.goesOn(); });
     append(verification.findings, fileFindings(database));
     append(verification.findings, schemaFindings(database, session.layout));
     append(verification.findings, chainFindings(database, &progress));
@@ -140,6 +142,8 @@ Verification verifyNotebook(const Session &session, const std::vector<SchemaStep
     if (verification.sound())
         append(verification.findings, searchFindings(database));
     checkDecisions(session, verification, progress);
+    append(verification.findings, equipmentFindings(database, session.surroundings.programVersion,
+                                                    verification.equipmentChecked));
     return verification;
 }
 

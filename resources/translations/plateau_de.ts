@@ -4626,6 +4626,30 @@
             <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
             <translation>Die Charge %1 wurde nicht gespeichert: Ihre Masse ist mehr als 0 und höchstens %2 mg, nicht %3; weglassen, wo das Etikett keine nennt.</translation>
         </message>
+        <message>
+            <source>The copy of the notebook %1 is damaged (%2: %3), so the notebook itself may be as well; the copy was taken away: have plateau verify list all that is wrong, and keep the backups there are.</source>
+            <translation>Die Kopie des Laborjournals %1 ist beschädigt (%2: %3), also womöglich auch das Laborjournal selbst; die Kopie wurde wieder entfernt: mit plateau verify alles auflisten lassen, was falsch ist, und die vorhandenen Sicherungen behalten.</translation>
+        </message>
+        <message>
+            <source>its outcome cannot be worked out again from its numbers</source>
+            <translation>ihr Ergebnis lässt sich aus ihren Zahlen nicht neu berechnen</translation>
+        </message>
+        <message>
+            <source>it is stored as failed; worked out again from its numbers it is passed</source>
+            <translation>sie ist als nicht bestanden gespeichert; aus ihren Zahlen neu berechnet ist sie bestanden</translation>
+        </message>
+        <message>
+            <source>it is stored as passed; worked out again from its numbers it is failed: %1</source>
+            <translation>sie ist als bestanden gespeichert; aus ihren Zahlen neu berechnet ist sie nicht bestanden: %1</translation>
+        </message>
+        <message>
+            <source>%1 (stored with version %2, verified with %3)</source>
+            <translation>%1 (gespeichert mit Version %2, verifiziert mit %3)</translation>
+        </message>
+        <message>
+            <source>the book of equipment</source>
+            <translation>das Gerätebuch</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -5817,6 +5841,21 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
     </context>
     <context>
+        <name>plateau::ui::BackupLine</name>
+        <message>
+            <source>Backing up: %1 %</source>
+            <translation>Sicherung läuft: %1 %</translation>
+        </message>
+        <message>
+            <source>No backup yet</source>
+            <translation>Noch keine Sicherung</translation>
+        </message>
+        <message>
+            <source>Backed up %1</source>
+            <translation>Gesichert %1</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::BarChart</name>
         <message>
             <source>There is nothing to draw yet.</source>
@@ -6614,10 +6653,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>La&amp;borjournal aus einem Export…</translation>
         </message>
         <message>
-            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends. Each is opened and checked. %2</source>
-            <translation>Sie gehen nach %1, wenn sich das Laborjournal seit der letzten geändert hat: beim Programmstart, jede Stunde und beim Beenden. Jede wird geöffnet und geprüft. %2</translation>
-        </message>
-        <message>
             <source>Made</source>
             <translation>Erstellt</translation>
         </message>
@@ -6632,10 +6667,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Verifying</source>
             <translation>Verifizierung</translation>
-        </message>
-        <message>
-            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated again with the same result. Audit head %4.</source>
-            <translation>Unversehrt: %1 Audit-Einträge, %2 Läufe, %3 Entscheidungen mit demselben Ergebnis neu ausgewertet. Audit-Kopf %4.</translation>
         </message>
         <message numerus="yes">
             <source>%n findings. The first: %1: %2. plateau verify lists them all.</source>
@@ -6702,6 +6733,30 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Importing</source>
             <translation>Import läuft</translation>
+        </message>
+        <message>
+            <source>Stopped; no backup was made.</source>
+            <translation>Angehalten; keine Sicherung wurde erstellt.</translation>
+        </message>
+        <message>
+            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends, beside the work. Each is opened and checked. %2</source>
+            <translation>Sie gehen nach %1, wenn sich das Laborjournal seit der letzten geändert hat: beim Programmstart, jede Stunde und beim Beenden, neben der Arbeit her. Jede wird geöffnet und geprüft. %2</translation>
+        </message>
+        <message>
+            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
+            <translation>Unversehrt: %1 Audit-Einträge, %2 Läufe, %3 Entscheidungen neu ausgewertet und %4 Geräteprüfungen neu berechnet, mit demselben Ergebnis. Audit-Kopf %5.</translation>
+        </message>
+        <message>
+            <source>Restoring</source>
+            <translation>Wiederherstellung</translation>
+        </message>
+        <message>
+            <source>How far the backup has come</source>
+            <translation>Fortschritt der Sicherung</translation>
+        </message>
+        <message>
+            <source>Stop the ba&amp;ckup</source>
+            <translation>Si&amp;cherung anhalten</translation>
         </message>
     </context>
     <context>
@@ -8951,6 +9006,29 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Photometer, checked on</source>
             <translation>Photometer, geprüft am</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LastBackup</name>
+        <message>
+            <source>%1 Close the window once more to leave without a backup.</source>
+            <translation>%1 Das Fenster noch einmal schließen, um ohne Sicherung zu beenden.</translation>
+        </message>
+        <message>
+            <source>A last backup is being made; the window closes by itself after it.</source>
+            <translation>Eine letzte Sicherung wird erstellt; danach schließt sich das Fenster von selbst.</translation>
+        </message>
+        <message>
+            <source>&amp;Close without it</source>
+            <translation>Ohne sie &amp;schließen</translation>
+        </message>
+        <message>
+            <source>Backup</source>
+            <translation>Sicherung</translation>
+        </message>
+        <message>
+            <source>How far the backup has come</source>
+            <translation>Fortschritt der Sicherung</translation>
         </message>
     </context>
     <context>
@@ -18031,6 +18109,45 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
     </context>
     <context>
+        <name>plateau::ui::UpdateDialog</name>
+        <message>
+            <source>&amp;Stop</source>
+            <translation>&amp;Anhalten</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>Laborjournal</translation>
+        </message>
+        <message>
+            <source>The notebook %1 was last used with an older Plateau and is being brought up to date; a copy of it as it is now stays beside it.</source>
+            <translation>Das Laborjournal %1 wurde zuletzt mit einem älteren Plateau benutzt und wird auf den neuen Stand gebracht; eine Kopie im jetzigen Zustand bleibt daneben liegen.</translation>
+        </message>
+        <message>
+            <source>How far it has come</source>
+            <translation>Fortschritt</translation>
+        </message>
+        <message>
+            <source>Looking through it</source>
+            <translation>Es wird durchgesehen</translation>
+        </message>
+        <message>
+            <source>Making the copy</source>
+            <translation>Die Kopie wird erstellt</translation>
+        </message>
+        <message>
+            <source>Bringing its tables up to date, step %1 of %2</source>
+            <translation>Die Tabellen werden auf den neuen Stand gebracht, Schritt %1 von %2</translation>
+        </message>
+        <message>
+            <source>Making anew what runs are found by</source>
+            <translation>Wonach Läufe gefunden werden, wird neu angelegt</translation>
+        </message>
+        <message>
+            <source>Stopping …</source>
+            <translation>Wird angehalten …</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::Verdicts</name>
         <message>
             <source>%1: %2</source>
@@ -18464,6 +18581,13 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
                 <numerusform>%n Ablesung, letzte %1</numerusform>
                 <numerusform>%n Ablesungen, letzte %1</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::WorkingCopy</name>
+        <message>
+            <source>There is no place for a copy to work on in %1; nothing was made: see that the folder is there and has room.</source>
+            <translation>In %1 ist kein Platz für eine Arbeitskopie; nichts wurde erstellt: prüfen, ob der Ordner vorhanden ist und Platz hat.</translation>
         </message>
     </context>
     <context>

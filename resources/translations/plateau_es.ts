@@ -4626,6 +4626,30 @@
             <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
             <translation>El lote %1 no se ha guardado: su masa es mayor que 0 y como máximo %2 mg, no %3; omítala si la etiqueta no la dice.</translation>
         </message>
+        <message>
+            <source>The copy of the notebook %1 is damaged (%2: %3), so the notebook itself may be as well; the copy was taken away: have plateau verify list all that is wrong, and keep the backups there are.</source>
+            <translation>La copia del cuaderno %1 está dañada (%2: %3), así que quizá también lo esté el propio cuaderno; la copia se ha eliminado: haga que plateau verify enumere todo lo que está mal y conserve las copias de seguridad que haya.</translation>
+        </message>
+        <message>
+            <source>its outcome cannot be worked out again from its numbers</source>
+            <translation>su resultado no se puede volver a calcular a partir de sus números</translation>
+        </message>
+        <message>
+            <source>it is stored as failed; worked out again from its numbers it is passed</source>
+            <translation>está guardada como no superada; calculada de nuevo a partir de sus números está superada</translation>
+        </message>
+        <message>
+            <source>it is stored as passed; worked out again from its numbers it is failed: %1</source>
+            <translation>está guardada como superada; calculada de nuevo a partir de sus números no está superada: %1</translation>
+        </message>
+        <message>
+            <source>%1 (stored with version %2, verified with %3)</source>
+            <translation>%1 (guardado con la versión %2, verificado con %3)</translation>
+        </message>
+        <message>
+            <source>the book of equipment</source>
+            <translation>el libro de equipos</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -5817,6 +5841,21 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
     </context>
     <context>
+        <name>plateau::ui::BackupLine</name>
+        <message>
+            <source>Backing up: %1 %</source>
+            <translation>Copia en curso: %1 %</translation>
+        </message>
+        <message>
+            <source>No backup yet</source>
+            <translation>Aún sin copia de seguridad</translation>
+        </message>
+        <message>
+            <source>Backed up %1</source>
+            <translation>Copia del %1</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::BarChart</name>
         <message>
             <source>There is nothing to draw yet.</source>
@@ -6614,10 +6653,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>C&amp;uaderno a partir de una exportación…</translation>
         </message>
         <message>
-            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends. Each is opened and checked. %2</source>
-            <translation>Van a %1, si el cuaderno ha cambiado desde la última: al iniciar el programa, cada hora y al terminar. Cada una se abre y se comprueba. %2</translation>
-        </message>
-        <message>
             <source>Made</source>
             <translation>Hecha</translation>
         </message>
@@ -6632,10 +6667,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Verifying</source>
             <translation>Verificando</translation>
-        </message>
-        <message>
-            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated again with the same result. Audit head %4.</source>
-            <translation>Íntegro: %1 entradas de auditoría, %2 tandas, %3 decisiones evaluadas de nuevo con el mismo resultado. Último hash de auditoría %4.</translation>
         </message>
         <message numerus="yes">
             <source>%n findings. The first: %1: %2. plateau verify lists them all.</source>
@@ -6702,6 +6733,30 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Importing</source>
             <translation>Importando</translation>
+        </message>
+        <message>
+            <source>Stopped; no backup was made.</source>
+            <translation>Detenido; no se ha hecho ninguna copia de seguridad.</translation>
+        </message>
+        <message>
+            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends, beside the work. Each is opened and checked. %2</source>
+            <translation>Van a %1, si el cuaderno ha cambiado desde la última: al iniciar el programa, cada hora y al terminar, sin interrumpir el trabajo. Cada una se abre y se comprueba. %2</translation>
+        </message>
+        <message>
+            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
+            <translation>Íntegro: %1 entradas de auditoría, %2 tandas, %3 decisiones evaluadas y %4 comprobaciones de equipos calculadas de nuevo con el mismo resultado. Último hash de auditoría %5.</translation>
+        </message>
+        <message>
+            <source>Restoring</source>
+            <translation>Restauración</translation>
+        </message>
+        <message>
+            <source>How far the backup has come</source>
+            <translation>Hasta dónde ha llegado la copia</translation>
+        </message>
+        <message>
+            <source>Stop the ba&amp;ckup</source>
+            <translation>Detener la co&amp;pia</translation>
         </message>
     </context>
     <context>
@@ -8951,6 +9006,29 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Photometer, checked on</source>
             <translation>Fotómetro, comprobado el</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LastBackup</name>
+        <message>
+            <source>%1 Close the window once more to leave without a backup.</source>
+            <translation>%1 Cierre la ventana otra vez para salir sin copia de seguridad.</translation>
+        </message>
+        <message>
+            <source>A last backup is being made; the window closes by itself after it.</source>
+            <translation>Se está haciendo una última copia de seguridad; después la ventana se cierra sola.</translation>
+        </message>
+        <message>
+            <source>&amp;Close without it</source>
+            <translation>&amp;Cerrar sin ella</translation>
+        </message>
+        <message>
+            <source>Backup</source>
+            <translation>Copia de seguridad</translation>
+        </message>
+        <message>
+            <source>How far the backup has come</source>
+            <translation>Hasta dónde ha llegado la copia</translation>
         </message>
     </context>
     <context>
@@ -18031,6 +18109,45 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
     </context>
     <context>
+        <name>plateau::ui::UpdateDialog</name>
+        <message>
+            <source>&amp;Stop</source>
+            <translation>&amp;Detener</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>Cuaderno</translation>
+        </message>
+        <message>
+            <source>The notebook %1 was last used with an older Plateau and is being brought up to date; a copy of it as it is now stays beside it.</source>
+            <translation>El cuaderno %1 se usó por última vez con un Plateau más antiguo y se está actualizando; una copia tal como está ahora queda a su lado.</translation>
+        </message>
+        <message>
+            <source>How far it has come</source>
+            <translation>Hasta dónde ha llegado</translation>
+        </message>
+        <message>
+            <source>Looking through it</source>
+            <translation>Se está revisando</translation>
+        </message>
+        <message>
+            <source>Making the copy</source>
+            <translation>Se está haciendo la copia</translation>
+        </message>
+        <message>
+            <source>Bringing its tables up to date, step %1 of %2</source>
+            <translation>Se están actualizando las tablas, paso %1 de %2</translation>
+        </message>
+        <message>
+            <source>Making anew what runs are found by</source>
+            <translation>Se está rehaciendo el índice con que se buscan las tandas</translation>
+        </message>
+        <message>
+            <source>Stopping …</source>
+            <translation>Deteniendo…</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::Verdicts</name>
         <message>
             <source>%1: %2</source>
@@ -18464,6 +18581,13 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
                 <numerusform>%n lectura, última %1</numerusform>
                 <numerusform>%n lecturas, última %1</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::WorkingCopy</name>
+        <message>
+            <source>There is no place for a copy to work on in %1; nothing was made: see that the folder is there and has room.</source>
+            <translation>No hay sitio para una copia de trabajo en %1; no se ha hecho nada: compruebe que la carpeta exista y tenga espacio.</translation>
         </message>
     </context>
     <context>

@@ -4626,6 +4626,30 @@
             <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
             <translation>Le lot %1 n’a pas été enregistré : sa masse est supérieure à 0 et d’au plus %2 mg, pas %3 ; omettez-la si l’étiquette n’en dit rien.</translation>
         </message>
+        <message>
+            <source>The copy of the notebook %1 is damaged (%2: %3), so the notebook itself may be as well; the copy was taken away: have plateau verify list all that is wrong, and keep the backups there are.</source>
+            <translation>La copie du cahier %1 est endommagée (%2 : %3), le cahier lui-même l’est donc peut-être aussi ; la copie a été supprimée : faites lister par plateau verify tout ce qui ne va pas, et gardez les sauvegardes existantes.</translation>
+        </message>
+        <message>
+            <source>its outcome cannot be worked out again from its numbers</source>
+            <translation>son résultat ne peut pas être recalculé à partir de ses nombres</translation>
+        </message>
+        <message>
+            <source>it is stored as failed; worked out again from its numbers it is passed</source>
+            <translation>il est enregistré comme échoué ; recalculé à partir de ses nombres, il est réussi</translation>
+        </message>
+        <message>
+            <source>it is stored as passed; worked out again from its numbers it is failed: %1</source>
+            <translation>il est enregistré comme réussi ; recalculé à partir de ses nombres, il est échoué : %1</translation>
+        </message>
+        <message>
+            <source>%1 (stored with version %2, verified with %3)</source>
+            <translation>%1 (enregistré avec la version %2, vérifié avec %3)</translation>
+        </message>
+        <message>
+            <source>the book of equipment</source>
+            <translation>le livre du matériel</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -5817,6 +5841,21 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
     </context>
     <context>
+        <name>plateau::ui::BackupLine</name>
+        <message>
+            <source>Backing up: %1 %</source>
+            <translation>Sauvegarde en cours : %1 %</translation>
+        </message>
+        <message>
+            <source>No backup yet</source>
+            <translation>Pas encore de sauvegarde</translation>
+        </message>
+        <message>
+            <source>Backed up %1</source>
+            <translation>Sauvegardé %1</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::BarChart</name>
         <message>
             <source>There is nothing to draw yet.</source>
@@ -6614,10 +6653,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Cahier à partir d’un export…</translation>
         </message>
         <message>
-            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends. Each is opened and checked. %2</source>
-            <translation>Elles vont dans %1, si le cahier a changé depuis la dernière : au démarrage du programme, toutes les heures, et à sa fermeture. Chacune est ouverte et vérifiée. %2</translation>
-        </message>
-        <message>
             <source>Made</source>
             <translation>Faite</translation>
         </message>
@@ -6632,10 +6667,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Verifying</source>
             <translation>Vérification</translation>
-        </message>
-        <message>
-            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated again with the same result. Audit head %4.</source>
-            <translation>Intact : %1 entrées d’audit, %2 séries, %3 décisions évaluées à nouveau avec le même résultat. Tête de la piste d’audit %4.</translation>
         </message>
         <message numerus="yes">
             <source>%n findings. The first: %1: %2. plateau verify lists them all.</source>
@@ -6702,6 +6733,30 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Importing</source>
             <translation>Importation</translation>
+        </message>
+        <message>
+            <source>Stopped; no backup was made.</source>
+            <translation>Arrêté ; aucune sauvegarde n’a été faite.</translation>
+        </message>
+        <message>
+            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends, beside the work. Each is opened and checked. %2</source>
+            <translation>Elles vont dans %1, si le cahier a changé depuis la dernière : au démarrage du programme, toutes les heures, et à sa fermeture, sans interrompre le travail. Chacune est ouverte et vérifiée. %2</translation>
+        </message>
+        <message>
+            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
+            <translation>Intact : %1 entrées d’audit, %2 séries, %3 décisions évaluées et %4 contrôles du matériel recalculés à nouveau avec le même résultat. Tête de la piste d’audit %5.</translation>
+        </message>
+        <message>
+            <source>Restoring</source>
+            <translation>Restauration</translation>
+        </message>
+        <message>
+            <source>How far the backup has come</source>
+            <translation>Avancement de la sauvegarde</translation>
+        </message>
+        <message>
+            <source>Stop the ba&amp;ckup</source>
+            <translation>Arrêter la sauvegar&amp;de</translation>
         </message>
     </context>
     <context>
@@ -8951,6 +9006,29 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Photometer, checked on</source>
             <translation>Photomètre, vérifié le</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::LastBackup</name>
+        <message>
+            <source>%1 Close the window once more to leave without a backup.</source>
+            <translation>%1 Fermez la fenêtre encore une fois pour quitter sans sauvegarde.</translation>
+        </message>
+        <message>
+            <source>A last backup is being made; the window closes by itself after it.</source>
+            <translation>Une dernière sauvegarde est en cours ; la fenêtre se fermera ensuite d’elle-même.</translation>
+        </message>
+        <message>
+            <source>&amp;Close without it</source>
+            <translation>&amp;Fermer sans elle</translation>
+        </message>
+        <message>
+            <source>Backup</source>
+            <translation>Sauvegarde</translation>
+        </message>
+        <message>
+            <source>How far the backup has come</source>
+            <translation>Avancement de la sauvegarde</translation>
         </message>
     </context>
     <context>
@@ -18031,6 +18109,45 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
     </context>
     <context>
+        <name>plateau::ui::UpdateDialog</name>
+        <message>
+            <source>&amp;Stop</source>
+            <translation>&amp;Arrêter</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>Cahier</translation>
+        </message>
+        <message>
+            <source>The notebook %1 was last used with an older Plateau and is being brought up to date; a copy of it as it is now stays beside it.</source>
+            <translation>Le cahier %1 a été utilisé en dernier avec un Plateau plus ancien et est en train d’être mis à jour ; une copie dans son état actuel reste à côté.</translation>
+        </message>
+        <message>
+            <source>How far it has come</source>
+            <translation>Avancement</translation>
+        </message>
+        <message>
+            <source>Looking through it</source>
+            <translation>Examen du cahier</translation>
+        </message>
+        <message>
+            <source>Making the copy</source>
+            <translation>Copie en cours</translation>
+        </message>
+        <message>
+            <source>Bringing its tables up to date, step %1 of %2</source>
+            <translation>Mise à jour des tables, étape %1 sur %2</translation>
+        </message>
+        <message>
+            <source>Making anew what runs are found by</source>
+            <translation>Reconstruction de l’index de recherche des séries</translation>
+        </message>
+        <message>
+            <source>Stopping …</source>
+            <translation>Arrêt en cours…</translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::Verdicts</name>
         <message>
             <source>%1: %2</source>
@@ -18464,6 +18581,13 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
                 <numerusform>%n lecture, dernière %1</numerusform>
                 <numerusform>%n lectures, dernière %1</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::WorkingCopy</name>
+        <message>
+            <source>There is no place for a copy to work on in %1; nothing was made: see that the folder is there and has room.</source>
+            <translation>Il n’y a pas de place pour une copie de travail dans %1 ; rien n’a été fait : veillez à ce que le dossier existe et ait de la place.</translation>
         </message>
     </context>
     <context>

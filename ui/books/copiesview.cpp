@@ -6,6 +6,7 @@
 #include "ui/books/factsmodel.h"
 #include "ui/books/keeper.h"
 #include "ui/books/longtask.h"
+#include "ui/books/workingcopy.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
@@ -14,12 +15,11 @@
 #include <QComboBox>
 #include <QDir>
 #include <QFileInfo>
-#include <QHBoxLayout>
+#include <QVBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSignalBlocker>
-#include <QTemporaryDir>
 
 using namespace Qt::StringLiterals;
 
@@ -53,6 +53,13 @@ CopiesView::CopiesView(const Theme &theme, Dialogs &dialogs, Keeper &keeper, Not
     layout->addWidget(buildVerifying(theme));
     layout->addWidget(buildBackups(theme), 1);
     layout->addWidget(buildCopies(theme));
+    connectTasks();
+    showRunning({});
+    showBackingUp();
+}
+
+void CopiesView::connectTasks()
+{
     connect(m_task, &LongTask::progressed, m_progress, &QProgressBar::setValue);
     connect(m_task, &LongTask::ended, this, [this] { showRunning({}); });
     connect(m_task, &LongTask::stopped, this, [this] {
@@ -60,102 +67,16 @@ CopiesView::CopiesView(const Theme &theme, Dialogs &dialogs, Keeper &keeper, Not
     });
     connect(m_task, &LongTask::failed, this,
             [this](const QString &sentence) { m_notice.say(State::Bad, sentence); });
-    connect(&keeper, &Keeper::backupsChanged, this, &CopiesView::refresh);
-    showRunning({});
-}
-
-QWidget *CopiesView::buildVerifying(const Theme &theme)
-{
-    auto *row = new QWidget(this);
-    auto *heading = plainLabel(tr("Are the records whole?"), row);
-    heading->setFont(theme.bold());
-    auto *verify = button(theme, tr("Verif&y now"), u"verifyNow"_s, row);
-    m_starters.push_back(verify);
-    m_doing = plainLabel({}, row);
-    m_doing->setObjectName(u"taskRunning"_s);
-    m_stop = button(theme, tr("&Stop"), u"stopTask"_s, row);
-    m_progress = new QProgressBar(row);
-    m_progress->setRange(0, 1000);
-    m_progress->setObjectName(u"taskProgress"_s);
-    m_progress->setAccessibleName(tr("How far it has come"));
-    auto *layout = new QHBoxLayout(row);
-    layout->setContentsMargins({});
-    layout->addWidget(heading);
-    layout->addWidget(verify);
-    layout->addStretch(1);
-    layout->addWidget(m_doing);
-    layout->addWidget(m_progress, 2);
-    layout->addWidget(m_stop);
-    connect(verify, &QPushButton::clicked, this, &CopiesView::verify);
-    connect(m_stop, &QPushButton::clicked, m_task, &LongTask::stop);
-    return row;
-}
-
-QWidget *CopiesView::buildBackups(const Theme &theme)
-{
-    auto *part = new QWidget(this);
-    auto *heading = plainLabel(tr("Backups"), part);
-    heading->setFont(theme.bold());
-    m_where = plainLabel({}, part);
-    m_where->setObjectName(u"backupsWhere"_s);
-    m_where->setWordWrap(true);
-    m_empty = plainLabel(tr("There is no backup of this notebook yet: make one now."), part);
-    m_empty->setObjectName(u"backupsEmpty"_s);
-    m_table = new Table(theme, m_backups, tr("Backups, the newest first"), u"backups"_s, part);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    auto *now = button(theme, tr("&Back up now"), u"backUpNow"_s, part);
-    m_restore = button(theme, tr("Restore &into a new notebook…"), u"restoreBackup"_s, part);
-    auto *folder = button(theme, tr("&Keep them elsewhere…"), u"backupFolder"_s, part);
-    auto *buttons = new QHBoxLayout;
-    for (QPushButton *each : {now, m_restore, folder})
-        buttons->addWidget(each);
-    buttons->addStretch(1);
-    auto *layout = new QVBoxLayout(part);
-    layout->setContentsMargins({});
-    layout->addWidget(heading);
-    layout->addWidget(m_where);
-    layout->addWidget(m_empty);
-    layout->addWidget(m_table, 1);
-    layout->addLayout(buttons);
-    connect(now, &QPushButton::clicked, this, &CopiesView::backUp);
-    connect(m_restore, &QPushButton::clicked, this, &CopiesView::restore);
-    connect(folder, &QPushButton::clicked, this, &CopiesView::chooseFolder);
-    return part;
-}
-
-QWidget *CopiesView::buildCopies(const Theme &theme)
-{
-    auto *part = new QWidget(this);
-    auto *heading = plainLabel(tr("For keeping elsewhere"), part);
-    heading->setFont(theme.bold());
-    auto *text =
-        plainLabel(tr("An archive is a notebook of everything up to the end of a year, to be read only; "
-                      "nothing is taken out of this one. An export is everything as JSON and CSV, with a "
-                      "page that says how to read it without the program; imported, it is the same "
-                      "notebook again."),
-                   part);
-    text->setWordWrap(true);
-    m_archive = button(theme, tr("&Archive of the year…"), u"archiveYear"_s, part);
-    m_year = new QComboBox(part);
-    m_year->setObjectName(u"yearToArchive"_s);
-    m_year->setAccessibleName(tr("Year to archive"));
-    m_year->setMinimumHeight(theme.target());
-    auto *out = button(theme, tr("E&xport everything…"), u"exportAll"_s, part);
-    auto *in = button(theme, tr("Notebook o&ut of an export…"), u"importAll"_s, part);
-    auto *buttons = new QHBoxLayout;
-    for (QWidget *each : std::initializer_list<QWidget *>{m_archive, m_year, out, in})
-        buttons->addWidget(each);
-    m_starters.insert(m_starters.end(), {m_archive, out, in});
-    buttons->addStretch(1);
-    auto *layout = new QVBoxLayout(part);
-    layout->setContentsMargins({});
-    layout->addWidget(heading);
-    layout->addWidget(text);
-    layout->addLayout(buttons);
-    connect(m_archive, &QPushButton::clicked, this, &CopiesView::archive);
-    connect(out, &QPushButton::clicked, this, &CopiesView::exportAll);
-    connect(in, &QPushButton::clicked, this, &CopiesView::importAll);
-    return part;
+    connect(&m_keeper, &Keeper::backupsChanged, this, &CopiesView::refresh);
+    connect(&m_keeper, &Keeper::progressed, m_backupProgress, &QProgressBar::setValue);
+    connect(&m_keeper, &Keeper::began, this, &CopiesView::showBackingUp);
+    connect(&m_keeper, &Keeper::ended, this, &CopiesView::showBackingUp);
+    connect(&m_keeper, &Keeper::made, this,
+            [this](const QString &path) { sayOfBackup(State::Good, madeText(path)); });
+    connect(&m_keeper, &Keeper::stopped, this,
+            [this] { sayOfBackup(State::Info, tr("Stopped; no backup was made.")); });
+    connect(&m_keeper, &Keeper::failed, this,
+            [this](const QString &sentence) { sayOfBackup(State::Bad, sentence); });
 }
 
 void CopiesView::refresh()
@@ -169,10 +90,11 @@ void CopiesView::refresh()
                             QDir::toNativeSeparators(backup.path)});
     });
     m_where->setText(tr("They go to %1, where the notebook has changed since the last one: when the program "
-                        "starts, every hour, and when it ends. Each is opened and checked. %2")
+                        "starts, every hour, and when it ends, beside the work. Each is opened and checked. "
+                        "%2")
                          .arg(QDir::toNativeSeparators(m_keeper.root()), notebook::backupRuleText()));
     m_empty->setVisible(rows.empty());
-    m_restore->setEnabled(!rows.empty());
+    m_restore->setEnabled(!rows.empty() && !m_task->isRunning());
     const QSignalBlocker quiet(m_year);
     const QString former = m_year->currentText();
     m_year->clear();
@@ -201,25 +123,58 @@ void CopiesView::showRunning(const QString &doing)
         refresh();
 }
 
-void CopiesView::start(const QString &doing, Reading reading)
+void CopiesView::showBackingUp()
+{
+    const bool running = m_keeper.isBackingUp();
+    m_backingUp->setVisible(running);
+    m_backupProgress->setValue(0);
+    for (QPushButton *starter : m_backupStarters)
+        starter->setEnabled(!running);
+}
+
+void CopiesView::sayOfBackup(State state, const QString &sentence)
+{
+    if (m_keeper.wasAskedFor())
+        m_notice.say(state, sentence);
+}
+
+void CopiesView::start(const QString &doing, Copy copy, Reading reading)
 {
     m_notice.clear();
     guarded(m_notice, [&] {
-        const auto folder = std::make_shared<QTemporaryDir>();
         // Under its own name, which an export tells.
-        const QString copy = folder->filePath(QFileInfo(m_keeper.notebook().path()).fileName());
-        m_keeper.notebook().keeping().copyTo(copy);
+        const auto place =
+            std::make_shared<WorkingCopy>(QFileInfo(m_keeper.notebook().path()).fileName());
+        m_task->start(m_keeper.notebook().keeping().beginCopy(place->path()),
+                      [place, copy, reading = std::move(reading)](notebook::CopyToCheck &made,
+                                                                  const notebook::Watch &watch) {
+                          constexpr int checkedPart = 300;
+                          if (copy == Copy::Checked)
+                              made.check(notebook::partOf(watch, 0, checkedPart));
+                          made.nameForNow();
+                          return reading(*notebook::Notebook::open(place->path(), notebook::Access::ReadOnly),
+                                         notebook::partOf(watch, checkedPart, 1000));
+                      });
         showRunning(doing);
         m_stop->setFocus();
-        m_task->start([folder, copy, reading = std::move(reading)](const notebook::Watch &watch) {
-            return reading(*notebook::Notebook::open(copy, notebook::Access::ReadOnly), watch);
-        });
     });
+}
+
+void CopiesView::startWithFiles(const QString &doing, std::function<void(const notebook::Watch &)> work,
+                                const QString &sentence)
+{
+    m_notice.clear();
+    m_task->start([this, work = std::move(work), sentence](const notebook::Watch &watch) {
+        work(watch);
+        return [this, sentence] { m_notice.say(State::Good, sentence); };
+    });
+    showRunning(doing);
+    m_stop->setFocus();
 }
 
 void CopiesView::verify()
 {
-    start(tr("Verifying"), [this](const notebook::Notebook &copy, const notebook::Watch &watch) {
+    start(tr("Verifying"), Copy::AsItIs, [this](const notebook::Notebook &copy, const notebook::Watch &watch) {
         return [this, verification = copy.verify(watch)] { tellVerified(verification); };
     });
 }
@@ -228,11 +183,12 @@ void CopiesView::tellVerified(const notebook::Verification &verification)
 {
     if (verification.sound()) {
         m_notice.say(State::Good,
-                     tr("Whole: %1 audit entries, %2 runs, %3 decisions evaluated again with the same "
-                        "result. Audit head %4.")
+                     tr("Whole: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment "
+                        "worked out again with the same result. Audit head %5.")
                          .arg(verification.auditEntries)
                          .arg(verification.runsChecked)
                          .arg(verification.decisionsChecked)
+                         .arg(verification.equipmentChecked)
                          .arg(verification.auditHead));
         return;
     }
@@ -242,14 +198,9 @@ void CopiesView::tellVerified(const notebook::Verification &verification)
                                  .arg(first.place, first.message));
 }
 
-void CopiesView::sayMade(const QString &path)
+QString CopiesView::madeText(const QString &path)
 {
-    m_notice.say(State::Good, tr("Made and checked: %1").arg(QDir::toNativeSeparators(path)));
-}
-
-void CopiesView::backUp()
-{
-    guarded(m_notice, [this] { sayMade(m_keeper.backUp().backup.path); });
+    return tr("Made and checked: %1").arg(QDir::toNativeSeparators(path));
 }
 
 void CopiesView::restore()
@@ -262,13 +213,11 @@ void CopiesView::restore()
                                                 tr("restored.plateau", "a file name"), notebooksFilter());
     if (target.isEmpty())
         return;
-    guarded(m_notice, [&] {
-        notebook::restoreBackup(backup, target);
-        m_notice.say(State::Good,
-                     tr("%1 is the notebook as it was then; this one is kept as it is. Open it with "
-                        "plateau --notebook.")
-                         .arg(QDir::toNativeSeparators(target)));
-    });
+    startWithFiles(
+        tr("Restoring"),
+        [backup, target](const notebook::Watch &watch) { notebook::restoreBackup(backup, target, watch); },
+        tr("%1 is the notebook as it was then; this one is kept as it is. Open it with plateau --notebook.")
+            .arg(QDir::toNativeSeparators(target)));
 }
 
 void CopiesView::chooseFolder()
@@ -277,7 +226,8 @@ void CopiesView::chooseFolder()
     if (folder.isEmpty())
         return;
     m_keeper.setRoot(folder);
-    backUp();
+    m_notice.clear();
+    m_keeper.backUp();
 }
 
 void CopiesView::archive()
@@ -288,10 +238,10 @@ void CopiesView::archive()
                              tr("notebook-%1.plateau", "a file name").arg(year), notebooksFilter());
     if (target.isEmpty())
         return;
-    start(tr("Making the archive"),
-          [this, year, target](const notebook::Notebook &copy, const notebook::Watch &) {
-              copy.keeping().archive(year, target);
-              return [this, target] { sayMade(target); };
+    start(tr("Making the archive"), Copy::Checked,
+          [this, year, target](const notebook::Notebook &copy, const notebook::Watch &watch) {
+              copy.keeping().archive(year, target, watch);
+              return [this, target] { m_notice.say(State::Good, madeText(target)); };
           });
 }
 
@@ -303,10 +253,11 @@ void CopiesView::exportAll()
     const QString stem = QFileInfo(m_keeper.notebook().path()).completeBaseName();
     const QString folder =
         u"%1/%2-%3"_s.arg(parent, stem, QDateTime::currentDateTime().toString(u"yyyyMMdd-HHmmss"_s));
-    start(tr("Exporting"), [this, folder](const notebook::Notebook &copy, const notebook::Watch &watch) {
-        copy.keeping().exportTo(folder, watch);
-        return [this, folder] { sayMade(folder); };
-    });
+    start(tr("Exporting"), Copy::Checked,
+          [this, folder](const notebook::Notebook &copy, const notebook::Watch &watch) {
+              copy.keeping().exportTo(folder, watch);
+              return [this, folder] { m_notice.say(State::Good, madeText(folder)); };
+          });
 }
 
 void CopiesView::importAll()
@@ -318,13 +269,10 @@ void CopiesView::importAll()
                                                 tr("imported.plateau", "a file name"), notebooksFilter());
     if (target.isEmpty())
         return;
-    m_notice.clear();
-    showRunning(tr("Importing"));
-    m_stop->setFocus();
-    m_task->start([this, folder, target](const notebook::Watch &watch) {
-        notebook::importNotebook(folder, target, watch);
-        return [this, target] { sayMade(target); };
-    });
+    startWithFiles(
+        tr("Importing"),
+        [folder, target](const notebook::Watch &watch) { notebook::importNotebook(folder, target, watch); },
+        madeText(target));
 }
 
 } // namespace plateau::ui

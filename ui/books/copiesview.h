@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/progress.h"
+#include "ui/shared/theme.h"
 
 #include <QWidget>
 
@@ -27,11 +28,10 @@ class Keeper;
 class LongTask;
 class Notice;
 class Table;
-class Theme;
 
 /// Whether the records are whole, the backups, and what is made of the notebook for keeping elsewhere:
-/// archive of a year, export, import. What takes its time is done beside the work, one thing at a time, shows
-/// how far it has come and can be stopped.
+/// archive of a year, export, import. What takes its time is done beside the work, one thing at a time and
+/// a backup beside it, shows how far it has come and can be stopped.
 class CopiesView : public QWidget
 {
     Q_OBJECT
@@ -45,20 +45,28 @@ public:
 private:
     QWidget *buildVerifying(const Theme &theme);
     QWidget *buildBackups(const Theme &theme);
+    QWidget *buildBackingUp(const Theme &theme);
+    void connectTasks();
     QWidget *buildCopies(const Theme &theme);
     void verify();
     void tellVerified(const notebook::Verification &verification);
     /// Done in a thread on a copy of the notebook as it is now; what it returns is done here.
     using Reading = std::function<std::function<void()>(const notebook::Notebook &, const notebook::Watch &)>;
-    void start(const QString &doing, Reading reading);
+    enum class Copy { Checked, AsItIs };
+    void start(const QString &doing, Copy copy, Reading reading);
+    /// Of files alone.
+    void startWithFiles(const QString &doing, std::function<void(const notebook::Watch &)> work,
+                        const QString &sentence);
     void showRunning(const QString &doing);
-    void backUp();
+    void showBackingUp();
+    /// What is of a backup that somebody asked for; of the others the window says it.
+    void sayOfBackup(State state, const QString &sentence);
     void restore();
     void chooseFolder();
     void archive();
     void exportAll();
     void importAll();
-    void sayMade(const QString &path);
+    static QString madeText(const QString &path);
 
     Dialogs &m_dialogs;
     Keeper &m_keeper;
@@ -76,6 +84,11 @@ private:
     /// Not while something runs.
     std::vector<QPushButton *> m_starters;
     QProgressBar *m_progress;
+    /// Of a backup, which has its own: it may run beside another task.
+    QWidget *m_backingUp;
+    QProgressBar *m_backupProgress;
+    /// Not while one is made.
+    std::vector<QPushButton *> m_backupStarters;
 };
 
 } // namespace plateau::ui

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/keeper.h"
 
+#include "ui/books/longtask.h"
+#include "ui/books/workingcopy.h"
 #include "ui/shared/userfolders.h"
 
 #include <chrono>
@@ -22,10 +24,17 @@ Keeper::Keeper(const notebook::Notebook &notebook, std::unique_ptr<QSettings> se
     , m_settings(settings ? std::move(settings)
                           : std::make_unique<QSettings>(QSettings::IniFormat, QSettings::UserScope,
                                                         u"plateau"_s, u"plateau"_s))
+    , m_task(new LongTask(this))
 {
     m_hour.setInterval(std::chrono::hours(1));
     connect(&m_hour, &QTimer::timeout, this, &Keeper::backUpIfChanged);
+    connect(m_task, &LongTask::progressed, this, &Keeper::progressed);
+    connect(m_task, &LongTask::ended, this, &Keeper::ended);
+    connect(m_task, &LongTask::stopped, this, &Keeper::stopped);
+    connect(m_task, &LongTask::failed, this, &Keeper::failed);
 }
+
+Keeper::~Keeper() = default;
 
 QString Keeper::root() const
 {
@@ -52,26 +61,62 @@ void Keeper::start()
 {
     m_started = true;
     m_hour.start();
+    WorkingCopy::removeRemains();
+    try {
+        m_notebook.keeping().tidyBackups(root());
+    } catch (const notebook::Failure &failure) {
+        Q_EMIT failed(failure.sentence());
+        return;
+    }
     backUpIfChanged();
 }
 
 void Keeper::backUpIfChanged()
 {
-    if (!m_started)
+    if (!m_started || isBackingUp())
         return;
+    m_asked = false;
     try {
         if (m_notebook.keeping().hasChangedSinceBackup(root()))
-            backUp();
+            begin();
     } catch (const notebook::Failure &failure) {
         Q_EMIT failed(failure.sentence());
     }
 }
 
-notebook::BackupMade Keeper::backUp()
+void Keeper::backUp()
 {
-    const notebook::BackupMade made = m_notebook.keeping().backUp(root());
-    Q_EMIT backupsChanged();
-    return made;
+    m_asked = true;
+    if (isBackingUp())
+        return;
+    try {
+        begin();
+    } catch (const notebook::Failure &failure) {
+        Q_EMIT failed(failure.sentence());
+    }
+}
+
+void Keeper::begin()
+{
+    notebook::BackupUnderWay backup = m_notebook.keeping().beginBackup(root());
+    m_task->start(std::move(backup.copy), [this, finish = std::move(backup.finish)](
+                                              notebook::CopyToCheck &copy, const notebook::Watch &watch) {
+        return [this, done = finish(copy, watch)] {
+            Q_EMIT backupsChanged();
+            Q_EMIT made(done.backup.path);
+        };
+    });
+    Q_EMIT began();
+}
+
+void Keeper::stop()
+{
+    m_task->stop();
+}
+
+bool Keeper::isBackingUp() const
+{
+    return m_task->isRunning();
 }
 
 } // namespace plateau::ui

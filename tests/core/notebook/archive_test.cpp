@@ -54,6 +54,18 @@ TEST_F(Archive, HoldsEverythingUpToTheEndOfItsYearAndVerifies)
     EXPECT_TRUE(archive->specifications().empty());
 }
 
+TEST_F(Archive, IsOfferedOfEveryYearThatHasAnAct)
+{
+    for (const int year : {2029, 2030, 2033}) { // one act each, beside dozens of the first two
+        m_now = QDateTime(QDate(year, 6, 1), QTime(9, 0), Qt::OffsetFromUTC, 3600);
+        m_book->addRun(plainRun(), risingMethod(), person);
+    }
+    EXPECT_THAT(m_book->keeping().years(), ElementsAre(2026, 2027, 2029, 2030, 2033));
+    m_book.reset();
+    const auto fresh = Notebook::create(file(u"new.plateau"_s), surroundings());
+    EXPECT_THAT(fresh->keeping().years(), ElementsAre(2033));
+}
+
 TEST_F(Archive, MayOnlyBeReadAndChangesNothingInTheNotebook)
 {
     const AuditHead before = m_book->auditHead();

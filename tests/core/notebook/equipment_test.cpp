@@ -54,6 +54,59 @@ TEST_F(EquipmentBookTest, ACheckComesBackToTheLastBitWithItsGaps)
         << "ten masses and the thirty volumes that are set";
 }
 
+TEST_F(EquipmentBookTest, OutcomesAreWorkedOutAgainByVerification)
+{
+    const ItemId id = equipment().add(pistonPipette(), person);
+    const CheckId good = equipment().addCheck(id, volumeCheck(pistonPipette(), 199.4, day), person);
+    const CheckId bad = equipment().addCheck(id, volumeCheck(pistonPipette(), 190, day), person);
+    const CheckId withdrawn = equipment().addCheck(id, volumeCheck(pistonPipette(), 199.2, day), person);
+    equipment().withdrawCheck(withdrawn, person, u"another pipette"_s);
+    EXPECT_EQ(m_book->verify().equipmentChecked, 3);
+    EXPECT_THAT(m_book->verify().findings, IsEmpty());
+    m_book.reset();
+    {
+        RawFile raw(file());
+        raw.behindTheTriggers([&] { raw.execute(u"UPDATE equipment_check SET passed = 1 - passed"_s); });
+    }
+    m_version = u"9.8.8"_s;
+    std::vector<Finding> outcomes;
+    for (const Finding &finding : reopen(Access::ReadOnly)->verify().findings) {
+        if (finding.place.startsWith(u"check "_s))
+            outcomes.push_back(finding);
+    }
+    ASSERT_THAT(outcomes, SizeIs(3)) << "what was taken back has an outcome as well";
+    const auto placeOf = [](CheckId check) { return u"check %1 of 2026-03-01 of "_s.arg(check.value); };
+    EXPECT_TRUE(outcomes[0].place.startsWith(placeOf(good))) << outcomes[0].place.toStdString();
+    EXPECT_TRUE(outcomes[0].message.startsWith(u"it is stored as failed"_s));
+    EXPECT_TRUE(outcomes[0].message.endsWith(u"(stored with version 9.8.7, verified with 9.8.8)"_s))
+        << outcomes[0].message.toStdString();
+    EXPECT_TRUE(outcomes[1].place.startsWith(placeOf(bad)));
+    EXPECT_TRUE(outcomes[1].message.startsWith(u"it is stored as passed"_s));
+    EXPECT_TRUE(outcomes[1].message.contains(u"µL"_s)) << "the figure that fails it";
+    EXPECT_TRUE(outcomes[2].place.startsWith(placeOf(withdrawn)));
+}
+
+TEST_F(EquipmentBookTest, AChangedWeighingIsNamedWithTheOutcomeItGives)
+{
+    const ItemId id = equipment().add(pistonPipette(), person);
+    equipment().addCheck(id, volumeCheck(pistonPipette(), 199.4, day), person);
+    m_book.reset();
+    {
+        RawFile raw(file());
+        raw.behindTheTriggers([&] {
+            raw.execute(u"UPDATE equipment_value SET value = value * 0.9 WHERE value > 150"_s);
+        });
+    }
+    std::vector<Finding> outcomes;
+    for (const Finding &finding : reopen(Access::ReadOnly)->verify().findings) {
+        if (finding.place.startsWith(u"check "_s))
+            outcomes.push_back(finding);
+    }
+    ASSERT_THAT(outcomes, SizeIs(1));
+    EXPECT_TRUE(outcomes[0].message.startsWith(u"it is stored as passed"_s));
+    EXPECT_FALSE(outcomes[0].message.contains(u"version"_s)) << "the same one";
+}
+
 TEST_F(EquipmentBookTest, AFailedCheckIsStoredAsFailed)
 {
     const ItemId id = equipment().add(pistonPipette(), person);

@@ -1,0 +1,139 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/books/copiesview.h"
+
+#include "ui/books/factsmodel.h"
+#include "ui/books/keeper.h"
+#include "ui/books/longtask.h"
+#include "ui/shared/notice.h"
+#include "ui/shared/table.h"
+#include "ui/shared/widgets.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+
+QWidget *CopiesView::buildVerifying(const Theme &theme)
+{
+    auto *row = new QWidget(this);
+    auto *heading = plainLabel(tr("Are the records whole?"), row);
+    heading->setFont(theme.bold());
+    auto *verify = button(theme, tr("Verif&y now"), u"verifyNow"_s, row);
+    m_starters.push_back(verify);
+    m_doing = plainLabel({}, row);
+    m_doing->setObjectName(u"taskRunning"_s);
+    m_stop = button(theme, tr("&Stop"), u"stopTask"_s, row);
+    m_progress = new QProgressBar(row);
+    m_progress->setRange(0, 1000);
+    m_progress->setObjectName(u"taskProgress"_s);
+    m_progress->setAccessibleName(tr("How far it has come"));
+    auto *layout = new QHBoxLayout(row);
+    layout->setContentsMargins({});
+    layout->addWidget(heading);
+    layout->addWidget(verify);
+    layout->addStretch(1);
+    layout->addWidget(m_doing);
+    layout->addWidget(m_progress, 2);
+    layout->addWidget(m_stop);
+    connect(verify, &QPushButton::clicked, this, &CopiesView::verify);
+    connect(m_stop, &QPushButton::clicked, m_task, &LongTask::stop);
+    return row;
+}
+
+QWidget *CopiesView::buildBackups(const Theme &theme)
+{
+    auto *part = new QWidget(this);
+    auto *heading = plainLabel(tr("Backups"), part);
+    heading->setFont(theme.bold());
+    m_where = plainLabel({}, part);
+    m_where->setObjectName(u"backupsWhere"_s);
+    m_where->setWordWrap(true);
+    m_empty = plainLabel(tr("There is no backup of this notebook yet: make one now."), part);
+    m_empty->setObjectName(u"backupsEmpty"_s);
+    m_table = new Table(theme, m_backups, tr("Backups, the newest first"), u"backups"_s, part);
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    auto *now = button(theme, tr("&Back up now"), u"backUpNow"_s, part);
+    m_restore = button(theme, tr("Restore &into a new notebook…"), u"restoreBackup"_s, part);
+    auto *folder = button(theme, tr("&Keep them elsewhere…"), u"backupFolder"_s, part);
+    m_starters.push_back(m_restore);
+    m_backupStarters = {now, folder};
+    auto *buttons = new QHBoxLayout;
+    for (QPushButton *each : {now, m_restore, folder})
+        buttons->addWidget(each);
+    buttons->addWidget(buildBackingUp(theme), 1);
+    buttons->addStretch(1);
+    auto *layout = new QVBoxLayout(part);
+    layout->setContentsMargins({});
+    layout->addWidget(heading);
+    layout->addWidget(m_where);
+    layout->addWidget(m_empty);
+    layout->addWidget(m_table, 1);
+    layout->addLayout(buttons);
+    connect(now, &QPushButton::clicked, this, [this] {
+        m_notice.clear();
+        m_keeper.backUp();
+    });
+    connect(m_restore, &QPushButton::clicked, this, &CopiesView::restore);
+    connect(folder, &QPushButton::clicked, this, &CopiesView::chooseFolder);
+    return part;
+}
+
+QWidget *CopiesView::buildBackingUp(const Theme &theme)
+{
+    m_backingUp = new QWidget(this);
+    m_backingUp->setObjectName(u"backingUp"_s);
+    m_backupProgress = new QProgressBar(m_backingUp);
+    m_backupProgress->setRange(0, 1000);
+    m_backupProgress->setObjectName(u"backupProgress"_s);
+    m_backupProgress->setAccessibleName(tr("How far the backup has come"));
+    auto *stop = button(theme, tr("Stop the ba&ckup"), u"stopBackup"_s, m_backingUp);
+    auto *layout = new QHBoxLayout(m_backingUp);
+    layout->setContentsMargins({});
+    layout->addWidget(m_backupProgress, 1);
+    layout->addWidget(stop);
+    connect(stop, &QPushButton::clicked, &m_keeper, &Keeper::stop);
+    return m_backingUp;
+}
+
+QWidget *CopiesView::buildCopies(const Theme &theme)
+{
+    auto *part = new QWidget(this);
+    auto *heading = plainLabel(tr("For keeping elsewhere"), part);
+    heading->setFont(theme.bold());
+    auto *text =
+        plainLabel(tr("An archive is a notebook of everything up to the end of a year, to be read only; "
+                      "nothing is taken out of this one. An export is everything as JSON and CSV, with a "
+                      "page that says how to read it without the program; imported, it is the same "
+                      "notebook again."),
+                   part);
+    text->setWordWrap(true);
+    m_archive = button(theme, tr("&Archive of the year…"), u"archiveYear"_s, part);
+    m_year = new QComboBox(part);
+    m_year->setObjectName(u"yearToArchive"_s);
+    m_year->setAccessibleName(tr("Year to archive"));
+    m_year->setMinimumHeight(theme.target());
+    auto *out = button(theme, tr("E&xport everything…"), u"exportAll"_s, part);
+    auto *in = button(theme, tr("Notebook o&ut of an export…"), u"importAll"_s, part);
+    auto *buttons = new QHBoxLayout;
+    for (QWidget *each : std::initializer_list<QWidget *>{m_archive, m_year, out, in})
+        buttons->addWidget(each);
+    m_starters.insert(m_starters.end(), {m_archive, out, in});
+    buttons->addStretch(1);
+    auto *layout = new QVBoxLayout(part);
+    layout->setContentsMargins({});
+    layout->addWidget(heading);
+    layout->addWidget(text);
+    layout->addLayout(buttons);
+    connect(m_archive, &QPushButton::clicked, this, &CopiesView::archive);
+    connect(out, &QPushButton::clicked, this, &CopiesView::exportAll);
+    connect(in, &QPushButton::clicked, this, &CopiesView::importAll);
+    return part;
+}
+
+} // namespace plateau::ui
