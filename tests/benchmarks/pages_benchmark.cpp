@@ -95,7 +95,7 @@ std::vector<std::pair<QString, double>> looked(const QString &notebook)
 
 int main(int argc, char **argv)
 {
-    if (argc > 2 && argv[1] == "--look"_L1)
+    if (argc > 2 && QByteArrayView(argv[1]) == QByteArrayView("--look"))
         return lookThrough(argc, argv);
     const QCoreApplication application(argc, argv);
     if (argc != 2) {

@@ -74,9 +74,9 @@ double median(std::vector<double> all)
 
 int main(int argc, char **argv)
 {
-    if (argc > 1 && argv[1] == "--empty"_L1)
+    if (argc > 1 && QByteArrayView(argv[1]) == QByteArrayView("--empty"))
         return empty(argc, argv);
-    if (argc > 2 && argv[1] == "--whole"_L1)
+    if (argc > 2 && QByteArrayView(argv[1]) == QByteArrayView("--whole"))
         return whole(argc, argv);
     const QCoreApplication application(argc, argv);
     if (argc != 2) {
