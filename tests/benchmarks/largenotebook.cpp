@@ -19,6 +19,6 @@ int main(int argc, char **argv)
         return 2;
     }
     plateau::test::makeLargeNotebook(QString::fromLocal8Bit(argv[2]),
-                                     {.runs = runs, .made = std::min(runs, 120)});
+                                     {.runs = runs, .made = std::min(runs, 120), .allDecided = true});
     return 0;
 }

@@ -79,6 +79,8 @@ public:
             m_session.addRun(quickRack(), m_methods.methods().front());
             m_heard.clear();
             QApplication::processEvents();
+            // Without an event loop that runs, what is to be deleted later waits for this.
+            QApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
             m_held.push_back(held_kB());
             std::printf("%8.1f %6zu %6d %12.0f %12.0f\n", double(begun.secsTo(m_clocks->wall)) / 60,
                         m_held.size(), m_acts, m_held.back(), resident_kB());
@@ -136,6 +138,8 @@ private:
         return values.empty() ? 0 : values[values.size() / 2];
     }
 
+    /// Caches fill through the first half of a day (SQLite's pages, glyphs, pictures, the rows that a list
+    /// holds); after that a rack leaves a line here and there.
     bool isFlat() const
     {
         const auto quarter = std::ptrdiff_t(m_held.size() / 4);
@@ -143,14 +147,12 @@ private:
             std::printf("too short to say anything of memory\n");
             return false;
         }
-        const double second = median({m_held.begin() + quarter, m_held.begin() + 2 * quarter});
+        const double third = median({m_held.end() - 2 * quarter, m_held.end() - quarter});
         const double last = median({m_held.end() - quarter, m_held.end()});
-        // Lists show what was done so far: a line of a rack in the notebook's list and a point or two.
-        constexpr double mostOfARack_kB = 4;
-        const double racks = double(m_held.size() - std::size_t(quarter) * 2) + double(quarter) / 2;
-        std::printf("%.0f kB in the second quarter, %.0f kB in the last: %.2f kB a rack\n", second, last,
-                    (last - second) / racks);
-        return last - second <= mostOfARack_kB * racks;
+        constexpr double mostOfARack_kB = 16;
+        std::printf("%.0f kB in the third quarter, %.0f kB in the last: %.2f kB a rack\n", third, last,
+                    (last - third) / double(quarter));
+        return last - third <= mostOfARack_kB * double(quarter);
     }
 
     QTemporaryDir m_folder;

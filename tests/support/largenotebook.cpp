@@ -32,9 +32,10 @@ constexpr int daysOfCopies = 3650;
 class Maker
 {
 public:
-    explicit Maker(Notebook &book, QDateTime &now)
+    Maker(Notebook &book, QDateTime &now, bool allDecided)
         : m_book(book)
         , m_now(now)
+        , m_allDecided(allDecided)
     {
     }
 
@@ -48,13 +49,13 @@ public:
         m_now = m_now.addSecs(1800);
         if (number % 5 == 1)
             m_book.correctReading(id, 0, u"A1"_s, 0.101, u"0.101"_s, person, u"the cuvette was wet"_s);
-        if (number % 20 == 9)
+        if (number % 20 == 9 && !m_allDecided)
             return;
         const bool rejected = number % 10 == 3;
         m_book.decide(id, rejected ? DecisionKind::Rejected : DecisionKind::Accepted,
                       persons[(number / 3) % persons.size()],
                       rejected ? u"the lamp flickered"_s : u"looked at twice"_s);
-        if (number % 15 == 7)
+        if (number % 15 == 7 && !m_allDecided)
             m_book.reopen(id, person, u"second thoughts"_s);
     }
 
@@ -123,6 +124,7 @@ private:
 
     Notebook &m_book;
     QDateTime &m_now;
+    bool m_allDecided;
     std::mt19937 m_engine{1};
 };
 
@@ -314,7 +316,7 @@ void makeLargeNotebook(const QString &path, const LargeNotebook &wanted)
     {
         const auto book =
             Notebook::create(path, {u"1.0.0"_s, u"bench"_s, u"bench-2"_s, [&now] { return now; }});
-        Maker maker(*book, now);
+        Maker maker(*book, now, wanted.allDecided);
         for (int number = 0; number < std::min(wanted.made, wanted.runs); ++number)
             maker.make(number);
     }

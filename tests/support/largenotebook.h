@@ -16,6 +16,8 @@ struct LargeNotebook {
     /// Nothing of the copies but what the search and the charts read. Such a notebook can be read, but not
     /// opened for writing.
     bool searchOnly = false;
+    /// Of the copies none is on the bench, as in a laboratory that works; else one in twelve is, for the search.
+    bool allDecided = false;
 };
 
 /// At a path where no file is. With copies the entries of the audit trail cover the rows they were copied
