@@ -141,7 +141,7 @@ TEST_F(HelpRoute, TheChosenCheckIsExplainedByItsButtonAndByF1InTheTable)
     explain->click();
     EXPECT_EQ(openHelp()->place(), (ui::HelpPlace{u"checks"_s, u"blanks-apart"_s}));
     openHelp()->close();
-    window->findChild<QWidget *>(u"results"_s)->setFocus();
+    find<ui::Table>(u"results"_s)->setFocus();
     EXPECT_EQ(pageOfF1(), u"review"_s);
 }
 
