@@ -141,7 +141,7 @@ TEST_F(HelpRoute, TheChosenCheckIsExplainedByItsButtonAndByF1InTheTable)
     explain->click();
     EXPECT_EQ(openHelp()->place(), (ui::HelpPlace{u"checks"_s, u"blanks-apart"_s}));
     openHelp()->close();
-    window->findChild<QWidget *>(u"results"_s)->setFocus();
+    find<ui::Table>(u"results"_s)->setFocus();
     EXPECT_EQ(pageOfF1(), u"review"_s);
 }
 
@@ -162,7 +162,9 @@ TEST_F(HelpRoute, ADialogHasItsOwnPageAndTheHelpIsUsableOverIt)
     QApplication::processEvents();
     EXPECT_EQ(pageOfF1(), u"read"_s);
     dialogs.fillIn = [](QDialog &form) {
+        form.open(); // the window's own F1 rests while a dialog waits
         pressF1In(form);
+        form.reject();
         return false;
     };
     trigger(u"actionKeys"_s);

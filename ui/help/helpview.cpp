@@ -258,8 +258,7 @@ void HelpView::resizeEvent(QResizeEvent *event)
     fit();
     QTextCursor cursor(document());
     cursor.setPosition(std::min(reading, document()->characterCount() - 1));
-    const QRectF block = document()->documentLayout()->blockBoundingRect(cursor.block());
-    verticalScrollBar()->setValue(static_cast<int>(block.top()) - m_theme.gap());
+    bringUp(cursor.block());
 }
 
 /// Without a link in hand the toolkit begins at the page's first one, however far away from what is read.
@@ -294,6 +293,13 @@ QStringList HelpView::anchors() const
     return all;
 }
 
+void HelpView::bringUp(const QTextBlock &block)
+{
+    document()->size(); // laid out to its end, or the view cannot scroll that far
+    const QRectF area = document()->documentLayout()->blockBoundingRect(block);
+    verticalScrollBar()->setValue(block.position() == 0 ? 0 : static_cast<int>(area.top()) - m_theme.gap());
+}
+
 bool HelpView::goTo(const QString &anchor)
 {
     HeadingAnchors anchors;
@@ -301,10 +307,7 @@ bool HelpView::goTo(const QString &anchor)
         if (block.blockFormat().headingLevel() == 0 || anchors.next(block.text()) != anchor)
             continue;
         setTextCursor(QTextCursor(block));
-        document()->size(); // laid out to its end, or the view cannot scroll that far
-        const QRectF heading = document()->documentLayout()->blockBoundingRect(block);
-        verticalScrollBar()->setValue(
-            block.position() == 0 ? 0 : static_cast<int>(heading.top()) - m_theme.gap());
+        bringUp(block);
         return true;
     }
     return false;

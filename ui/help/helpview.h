@@ -42,6 +42,8 @@ private:
     void fitText(int width);
     void fitPictures(int width);
     QImage source(const QString &name);
+    /// To the top of the view.
+    void bringUp(const QTextBlock &block);
 
     const Theme &m_theme;
     QString m_markdown;
