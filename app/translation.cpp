@@ -28,9 +28,11 @@ bool install(const QLocale &locale, const QString &name, const QString &folder)
 void installTranslations()
 {
     const QLocale locale;
+    // The source is English, but for its plurals.
+    install(QLocale(QLocale::English), u"plateau"_s, u":/translations"_s);
     // The toolkit's own words (Cancel, the file dialog) only where the program's are there too: no window of
     // two languages.
-    if (install(locale, u"plateau"_s, u":/translations"_s))
+    if (locale.language() == QLocale::English || install(locale, u"plateau"_s, u":/translations"_s))
         install(locale, u"qtbase"_s, QLibraryInfo::path(QLibraryInfo::TranslationsPath));
 }
 

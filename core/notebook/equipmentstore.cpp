@@ -65,12 +65,21 @@ std::map<qint64, ItemVersion> loadItemVersions(const Database &database)
     return versions;
 }
 
+/// That one of them which a row says it belongs to.
+equipment::Check &checkAt(std::map<qint64, HeldCheck> &checks, qint64 id)
+{
+    const auto found = checks.find(id);
+    if (found == checks.end())
+        throw damaged();
+    return found->second.check;
+}
+
 void loadConditions(const Database &database, std::map<qint64, HeldCheck> &checks)
 {
     Statement query(database, u"SELECT of_check, name, value FROM equipment_condition"_s);
     query.run();
     while (query.next())
-        checks[query.integer(0)].check.conditions[query.text(1)] = query.real(2);
+        checkAt(checks, query.integer(0)).conditions[query.text(1)] = query.real(2);
 }
 
 void loadRows(const Database &database, std::map<qint64, HeldCheck> &checks)
@@ -82,13 +91,13 @@ void loadRows(const Database &database, std::map<qint64, HeldCheck> &checks)
         const auto side = [most](qint64 count) {
             return static_cast<std::size_t>(std::clamp<qint64>(count, 0, most));
         };
-        checks[extents.integer(0)].check.rows.assign(
+        checkAt(checks, extents.integer(0)).rows.assign(
             side(extents.integer(1)), std::vector<std::optional<double>>(side(extents.integer(2))));
     }
     Statement query(database, u"SELECT of_check, place, column_place, value FROM equipment_value"_s);
     query.run();
     while (query.next()) {
-        auto &rows = checks[query.integer(0)].check.rows;
+        auto &rows = checkAt(checks, query.integer(0)).rows;
         const auto row = static_cast<std::size_t>(query.integer(1));
         const auto column = static_cast<std::size_t>(query.integer(2));
         if (row >= rows.size() || column >= rows[row].size())

@@ -74,9 +74,13 @@ void placeAliquots(const Database &database, const LotsById &lots)
         origin.day = keptDay(query.text(3));
         origin.keeps_days = keptDays(query, 4);
         const auto own = lots.find(origin.source);
-        if (own == lots.end() && !sources.contains(origin.source))
-            sources[origin.source] = loadLots(database, LotId{origin.source}).at(0);
-        const Lot &source = own == lots.end() ? sources.at(origin.source) : *own->second;
+        if (own == lots.end() && !sources.contains(origin.source)) {
+            const std::vector<Lot> loaded = loadLots(database, LotId{origin.source});
+            if (loaded.empty()) // a file that was changed from outside; verification names it
+                continue;
+            sources[origin.source] = loaded.front();
+        }
+        const Lot &source = own == lots.end() ? sources[origin.source] : *own->second;
         origin.sourceLastGood = planning::passedOn(source, origin.keeps_days.has_value());
         found->second->aliquot = origin;
     }

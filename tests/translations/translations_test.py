@@ -47,6 +47,13 @@ class Translations(unittest.TestCase):
         for source, form, finished, which in self.each():
             self.assertTrue(finished and (form.strip() or not source.strip()), which)
 
+    def test_english_has_its_plurals(self):
+        plurals = {(context, source) for context, source, _, plural, _ in messages("de") if plural}
+        english = list(messages("en"))
+        self.assertEqual({(context, source) for context, source, _, _, _ in english}, plurals)
+        for context, source, forms, _, finished in english:
+            self.assertTrue(finished and len(forms) == 2 and all("(s)" not in form for form in forms), (context, source))
+
     def test_plurals_have_both_forms(self):
         for language in LANGUAGES:
             for _, source, forms, plural, _ in messages(language):

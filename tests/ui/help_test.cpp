@@ -183,6 +183,21 @@ TEST_F(Help, ALinkIsFollowedFromTheKeyboard)
     EXPECT_EQ(textOnTop(), u"A series"_s);
 }
 
+TEST_F(Help, TabGoesFromWhatIsReadToTheNextLinkAndOutBehindTheLast)
+{
+    write("en/many.md", "# Many\n\n[One](read.md)\n\n" + QByteArray("Room.\n\n").repeated(60) +
+                            "## Below\n\n[Two](wine.md)\n\n" + QByteArray("Room.\n\n").repeated(60));
+    open({u"many"_s, u"below"_s});
+    view().setFocus();
+    const int before = scrolled();
+    press(Qt::Key_Tab);
+    EXPECT_EQ(view().textCursor().selectedText(), u"Two"_s);
+    EXPECT_EQ(scrolled(), before);
+    press(Qt::Key_Tab);
+    EXPECT_NE(QApplication::focusWidget(), &view()) << "no trap";
+    EXPECT_EQ(scrolled(), before);
+}
+
 TEST_F(Help, ALinkOutOfTheHelpIsSaidAndNotOpened)
 {
     open({u"read"_s, {}});

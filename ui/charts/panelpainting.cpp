@@ -63,6 +63,17 @@ void paintLevels(QPainter &painter, const Theme &theme, const PanelScene &scene)
     }
 }
 
+/// Where a standard is made anew for every run its marks are a fence: those keep to their flags, and the
+/// points are seen.
+bool standsAlone(const PanelScene &scene, std::size_t change)
+{
+    constexpr double least = 24;
+    const auto &changes = scene.places.changes;
+    const auto at = [&](std::size_t i) { return scene.x(static_cast<double>(changes[i].at) + 0.5); };
+    return (change == 0 || at(change) - at(change - 1) >= least) &&
+           (change + 1 == changes.size() || at(change + 1) - at(change) >= least);
+}
+
 void paintChanges(QPainter &painter, const Theme &theme, const PanelScene &scene)
 {
     const QFontMetricsF metrics(painter.font());
@@ -79,7 +90,8 @@ void paintChanges(QPainter &painter, const Theme &theme, const PanelScene &scene
             continue;
         lastLine = x;
         painter.setPen(QPen(theme.colour(State::Info), 1, Qt::DashDotLine));
-        painter.drawLine(QPointF(x, scene.plot.top()), QPointF(x, scene.plot.bottom()));
+        painter.drawLine(QPointF(x, scene.plot.top()),
+                         QPointF(x, standsAlone(scene, i) ? scene.plot.bottom() : scene.plot.top() + 6));
         painter.setPen(Qt::NoPen);
         painter.setBrush(theme.colour(State::Info));
         painter.drawPolygon(

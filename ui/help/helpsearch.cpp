@@ -59,9 +59,11 @@ QString cutAround(const QString &line, int position)
 
 QString contextOf(const HelpSection &section, const QStringList &typed)
 {
-    QString best = section.lines.isEmpty() ? QString() : cutAround(section.lines.front(), 0);
+    // The word for the program says nothing to a reader.
+    const QStringList lines = section.lines.mid(section.identifier.isEmpty() ? 0 : 1);
+    QString best = lines.isEmpty() ? QString() : cutAround(lines.front(), 0);
     std::size_t most = 0;
-    for (const QString &line : section.lines) {
+    for (const QString &line : lines) {
         const auto found = wordsFound(line, typed);
         std::set<QString> distinct;
         for (const auto &[position, length] : found) {

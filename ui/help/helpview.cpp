@@ -259,7 +259,28 @@ void HelpView::resizeEvent(QResizeEvent *event)
     QTextCursor cursor(document());
     cursor.setPosition(std::min(reading, document()->characterCount() - 1));
     const QRectF block = document()->documentLayout()->blockBoundingRect(cursor.block());
-    verticalScrollBar()->setValue(static_cast<int>(block.top()));
+    verticalScrollBar()->setValue(static_cast<int>(block.top()) - m_theme.gap());
+}
+
+/// Without a link in hand the toolkit begins at the page's first one, however far away from what is read.
+bool HelpView::focusNextPrevChild(bool next)
+{
+    if (textCursor().hasSelection())
+        return QTextBrowser::focusNextPrevChild(next);
+    const int scrolled = verticalScrollBar()->value();
+    QTextCursor top = cursorForPosition(QPoint(m_theme.wideGap(), m_theme.wideGap()));
+    top.movePosition(QTextCursor::StartOfBlock);
+    const int from = top.position();
+    top.movePosition(QTextCursor::NextCharacter, QTextCursor::KeepAnchor);
+    setTextCursor(top);
+    verticalScrollBar()->setValue(scrolled);
+    const bool moved = QTextBrowser::focusNextPrevChild(next);
+    if (textCursor().selectionStart() == from && textCursor().selectionEnd() == from + 1) {
+        top.clearSelection(); // there was no further link
+        setTextCursor(top);
+        verticalScrollBar()->setValue(scrolled);
+    }
+    return moved;
 }
 
 QStringList HelpView::anchors() const
@@ -279,10 +300,11 @@ bool HelpView::goTo(const QString &anchor)
     for (QTextBlock block = document()->begin(); block.isValid(); block = block.next()) {
         if (block.blockFormat().headingLevel() == 0 || anchors.next(block.text()) != anchor)
             continue;
-        setTextCursor(QTextCursor(block)); // Tab goes on from here to the next link
-        document()->size();                // laid out to its end, or the view cannot scroll that far
+        setTextCursor(QTextCursor(block));
+        document()->size(); // laid out to its end, or the view cannot scroll that far
         const QRectF heading = document()->documentLayout()->blockBoundingRect(block);
-        verticalScrollBar()->setValue(block.position() == 0 ? 0 : static_cast<int>(heading.top()));
+        verticalScrollBar()->setValue(
+            block.position() == 0 ? 0 : static_cast<int>(heading.top()) - m_theme.gap());
         return true;
     }
     return false;

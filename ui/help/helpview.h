@@ -33,6 +33,7 @@ public:
 protected:
     QVariant loadResource(int type, const QUrl &name) override;
     void resizeEvent(QResizeEvent *event) override;
+    bool focusNextPrevChild(bool next) override;
 
 private:
     void dress();

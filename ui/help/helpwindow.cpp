@@ -221,12 +221,13 @@ void HelpWindow::showList()
     }
     m_found->setVisible(!m_found->text().isEmpty());
     m_list->setAccessibleName(typed.isEmpty() ? tr("Contents") : tr("Sections found"));
-    const int row = m_rows->rowOf(place());
-    m_list->setCurrentIndex(m_rows->index(row)); // none where row is -1
-    if (row < 0)
+    const QModelIndex here = m_rows->index(m_rows->rowOf(place())); // none where no row leads there
+    const bool isSeen = m_list->viewport()->rect().contains(m_list->visualRect(here));
+    m_list->setCurrentIndex(here);
+    if (!here.isValid())
         m_list->scrollToTop();
-    else if (!m_list->viewport()->rect().contains(m_list->visualRect(m_rows->index(row))))
-        m_list->scrollTo(m_rows->index(row), QAbstractItemView::PositionAtCenter);
+    else if (!isSeen) // with what stands around it
+        m_list->scrollTo(here, QAbstractItemView::PositionAtCenter);
 }
 
 void HelpWindow::choose(const QModelIndex &index)

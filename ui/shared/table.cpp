@@ -58,8 +58,10 @@ void Table::setLimit(int characters)
 void Table::fit()
 {
     resizeColumnsToContents();
-    for (int column = 0; column < model()->columnCount(); ++column)
-        setColumnWidth(column, std::min(columnWidth(column) + charactersWide(1), charactersWide(m_limit)));
+    for (int column = 0; column < model()->columnCount(); ++column) {
+        const int wanted = std::min(columnWidth(column) + charactersWide(1), charactersWide(m_limit));
+        setColumnWidth(column, std::max(wanted, horizontalHeader()->sectionSizeHint(column)));
+    }
     flex();
 }
 
@@ -70,7 +72,8 @@ void Table::flex()
         if (column != m_flexible && !isColumnHidden(column))
             others += columnWidth(column);
     }
-    setColumnWidth(m_flexible, std::max(viewport()->width() - others, charactersWide(m_flexibleMinimum)));
+    setColumnWidth(m_flexible, std::max({viewport()->width() - others, charactersWide(m_flexibleMinimum),
+                                         horizontalHeader()->sectionSizeHint(m_flexible)}));
 }
 
 void Table::resizeEvent(QResizeEvent *event)

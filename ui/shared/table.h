@@ -8,8 +8,9 @@ namespace plateau::ui {
 
 class Theme;
 
-/// A table to read and choose from. Columns are as wide as they need up to a limit; one of them takes what
-/// room is left. What does not fit ends in an ellipsis and is the tool tip. Tab leaves the table.
+/// A table to read and choose from. Columns are as wide as they need up to a limit, and as their headings
+/// need; one of them takes what room is left. What does not fit ends in an ellipsis and is the tool tip. Tab
+/// leaves the table.
 class Table : public QTableView
 {
     Q_OBJECT
