@@ -94,7 +94,7 @@ TEST_F(EquipmentBookTest, AChangedWeighingIsNamedWithTheOutcomeItGives)
     {
         RawFile raw(file());
         raw.behindTheTriggers([&] {
-            raw.execute(u"UPDATE equipment_value SET value = value * 0.9 WHERE value > 150"_s);
+            raw.execute(u"UPDATE equipment_value SET value = value * 0.9 WHERE column_place = 1"_s);
         });
     }
     std::vector<notebook::Finding> outcomes;
