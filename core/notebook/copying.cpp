@@ -22,15 +22,21 @@ namespace {
 
 std::vector<Finding> findingsOf(const Database &database, const Watch &watch)
 {
-    qint64 entries = 1;
+    qint64 entries = 0;
     try {
-        entries += readAuditHead(database).entries;
+        entries = readAuditHead(database).entries;
     } catch (const Failure &) {
         // what cannot be read is found below, and said there
     }
     Progress progress(watch, entries);
+    const auto look = [&progress] {
+        if (!progress.goesOn())
+            throw Stopped();
+    };
     const StopsStatements stops(database, [&progress] { return progress.goesOn(); });
+    look(); // of a small one the engine never asks
     std::vector<Finding> findings = fileFindings(database);
+    look();
     if (findings.empty())
         findings = chainFindings(database, &progress);
     return findings;

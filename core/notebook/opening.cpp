@@ -103,6 +103,7 @@ void prepareForWriting(Database &database, const std::vector<SchemaStep> &steps,
     UpdateProgress progress(manner.watch);
     const StopsStatements stops(database, [&progress] { return progress.goesOn(); });
     database.takeExclusively();
+    progress.reach(UpdateStage::Checking, 0, 1); // of a small one the engine never asks
     database.setJournal();
     requireWritable(database);
     removeHalfCopies(database.path());

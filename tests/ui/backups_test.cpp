@@ -119,7 +119,8 @@ TEST_F(BackupsBeside, TheWindowCanBeClosedWithoutTheLastOneAndNothingHalfIsLeft)
     window->keepBackups();
     EXPECT_FALSE(window->close());
     EXPECT_EQ(files().size(), 1);
-    window->findChild<QProgressDialog *>(u"lastBackup"_s)->cancel();
+    QTest::mouseClick(window->findChild<QProgressDialog *>(u"lastBackup"_s)->findChild<QPushButton *>(),
+                      Qt::LeftButton);
     EXPECT_FALSE(window->isVisible());
     EXPECT_FALSE(keeper->isBackingUp());
     EXPECT_TRUE(files().isEmpty());
@@ -231,7 +232,9 @@ TEST(WorkingCopy, GoesWithItsObjectAndRemainsGoAtTheNextStart)
     lock.close();
     ui::WorkingCopy::removeRemains();
     EXPECT_EQ(folders(), QStringList{u"somebody-elses"_s});
-    qputenv("TMPDIR", place.filePath(u"missing"_s).toUtf8());
+    QFile noFolder(place.filePath(u"file"_s));
+    ASSERT_TRUE(noFolder.open(QIODevice::WriteOnly));
+    qputenv("TMPDIR", noFolder.fileName().toUtf8());
     EXPECT_THROW(ui::WorkingCopy(u"cellar.plateau"_s), notebook::Failure);
     before.isNull() ? qunsetenv("TMPDIR") : qputenv("TMPDIR", before);
 }

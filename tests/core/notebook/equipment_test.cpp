@@ -69,8 +69,8 @@ TEST_F(EquipmentBookTest, OutcomesAreWorkedOutAgainByVerification)
         raw.behindTheTriggers([&] { raw.execute(u"UPDATE equipment_check SET passed = 1 - passed"_s); });
     }
     m_version = u"9.8.8"_s;
-    std::vector<Finding> outcomes;
-    for (const Finding &finding : reopen(Access::ReadOnly)->verify().findings) {
+    std::vector<notebook::Finding> outcomes;
+    for (const notebook::Finding &finding : reopen(Access::ReadOnly)->verify().findings) {
         if (finding.place.startsWith(u"check "_s))
             outcomes.push_back(finding);
     }
@@ -94,11 +94,11 @@ TEST_F(EquipmentBookTest, AChangedWeighingIsNamedWithTheOutcomeItGives)
     {
         RawFile raw(file());
         raw.behindTheTriggers([&] {
-            raw.execute(u"UPDATE equipment_value SET value = value * 0.9 WHERE value > 150"_s);
+            raw.execute(u"UPDATE equipment_value SET value = value * 0.9 WHERE column_place = 1"_s);
         });
     }
-    std::vector<Finding> outcomes;
-    for (const Finding &finding : reopen(Access::ReadOnly)->verify().findings) {
+    std::vector<notebook::Finding> outcomes;
+    for (const notebook::Finding &finding : reopen(Access::ReadOnly)->verify().findings) {
         if (finding.place.startsWith(u"check "_s))
             outcomes.push_back(finding);
     }
