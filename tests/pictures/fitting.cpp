@@ -201,7 +201,7 @@ private:
         const QRect place =
             group.style()->subControlRect(QStyle::CC_GroupBox, &option, QStyle::SC_GroupBoxLabel, &group);
         const int words = group.fontMetrics().size(Qt::TextShowMnemonic, group.title()).width();
-        sayShort(group, group.title(), std::min(place.width(), group.width() - place.left()), words);
+        sayShort(group, group.title(), group.width() - place.left(), words);
     }
 
     void inspectTabs(const QTabBar &tabs)
