@@ -36,6 +36,7 @@ protected:
     {
         widget->setParent(&page);
         widget->setGeometry(place);
+        widget->show(); // beside a page that is shown already
         return widget;
     }
     qsizetype found()
