@@ -44,6 +44,7 @@
 #include "ui/shared/guard.h"
 #include "ui/shared/scrolledpage.h"
 #include "ui/shared/sounder.h"
+#include "ui/shared/wholewords.h"
 #include "ui/shared/widgets.h"
 #include "ui/sidebar.h"
 #include "ui/today/todaypage.h"
@@ -119,6 +120,7 @@ MainWindow::~MainWindow() = default;
 void MainWindow::build()
 {
     setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
+    new WholeWords(this);
     for (QWidget *page : std::initializer_list<QWidget *>{m_plan, m_runFile, m_rack})
         m_pages->addWidget(page);
     addBooks();

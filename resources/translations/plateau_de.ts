@@ -18010,6 +18010,146 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>value counts in control charts again</source>
             <translation>Wert zählt in Regelkarten wieder</translation>
         </message>
+        <message>
+            <source>reading corrected</source>
+            <translation>Ablesung berichtigt</translation>
+        </message>
+        <message>
+            <source>tube spoilt</source>
+            <translation>Ansatz unbrauchbar</translation>
+        </message>
+        <message>
+            <source>tubes added</source>
+            <translation>Ansätze hinzugefügt</translation>
+        </message>
+        <message>
+            <source>run accepted</source>
+            <translation>Lauf angenommen</translation>
+        </message>
+        <message>
+            <source>run rejected</source>
+            <translation>Lauf verworfen</translation>
+        </message>
+        <message>
+            <source>sample registered</source>
+            <translation>Probe angemeldet</translation>
+        </message>
+        <message>
+            <source>sample changed</source>
+            <translation>Probe geändert</translation>
+        </message>
+        <message>
+            <source>sample withdrawn</source>
+            <translation>Probe zurückgezogen</translation>
+        </message>
+        <message>
+            <source>lot received</source>
+            <translation>Charge eingegangen</translation>
+        </message>
+        <message>
+            <source>lot put in its place</source>
+            <translation>Charge an ihren Platz gestellt</translation>
+        </message>
+        <message>
+            <source>lot opened</source>
+            <translation>Charge geöffnet</translation>
+        </message>
+        <message>
+            <source>lot dissolved</source>
+            <translation>Charge gelöst</translation>
+        </message>
+        <message>
+            <source>lot divided into aliquots</source>
+            <translation>Charge in Aliquote geteilt</translation>
+        </message>
+        <message>
+            <source>taken from a lot</source>
+            <translation>aus einer Charge entnommen</translation>
+        </message>
+        <message>
+            <source>note on a lot</source>
+            <translation>Bemerkung zu einer Charge</translation>
+        </message>
+        <message>
+            <source>amount of a lot corrected</source>
+            <translation>Menge einer Charge berichtigt</translation>
+        </message>
+        <message>
+            <source>label of a lot changed</source>
+            <translation>Etikett einer Charge geändert</translation>
+        </message>
+        <message>
+            <source>lot thrown away</source>
+            <translation>Charge entsorgt</translation>
+        </message>
+        <message>
+            <source>substance added</source>
+            <translation>Substanz hinzugefügt</translation>
+        </message>
+        <message>
+            <source>substance changed</source>
+            <translation>Substanz geändert</translation>
+        </message>
+        <message>
+            <source>standard prepared</source>
+            <translation>Standard hergestellt</translation>
+        </message>
+        <message>
+            <source>standard thrown away</source>
+            <translation>Standard entsorgt</translation>
+        </message>
+        <message>
+            <source>equipment added</source>
+            <translation>Gerät hinzugefügt</translation>
+        </message>
+        <message>
+            <source>equipment changed</source>
+            <translation>Gerät geändert</translation>
+        </message>
+        <message>
+            <source>equipment checked</source>
+            <translation>Gerät geprüft</translation>
+        </message>
+        <message>
+            <source>check of equipment taken back</source>
+            <translation>Prüfung eines Geräts zurückgenommen</translation>
+        </message>
+        <message>
+            <source>method saved</source>
+            <translation>Methode gespeichert</translation>
+        </message>
+        <message>
+            <source>method imported</source>
+            <translation>Methode importiert</translation>
+        </message>
+        <message>
+            <source>method out of use</source>
+            <translation>Methode außer Gebrauch</translation>
+        </message>
+        <message>
+            <source>method in use again</source>
+            <translation>Methode wieder in Gebrauch</translation>
+        </message>
+        <message>
+            <source>person added</source>
+            <translation>Person hinzugefügt</translation>
+        </message>
+        <message>
+            <source>person changed</source>
+            <translation>Person geändert</translation>
+        </message>
+        <message>
+            <source>person out of use</source>
+            <translation>Person deaktiviert</translation>
+        </message>
+        <message>
+            <source>person in use again</source>
+            <translation>Person wieder aktiv</translation>
+        </message>
+        <message>
+            <source>passphrase changed</source>
+            <translation>Passphrase geändert</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::TubeDrawing</name>

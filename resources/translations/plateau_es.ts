@@ -18010,6 +18010,146 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>value counts in control charts again</source>
             <translation>el valor vuelve a contar en los gráficos de control</translation>
         </message>
+        <message>
+            <source>reading corrected</source>
+            <translation>lectura corregida</translation>
+        </message>
+        <message>
+            <source>tube spoilt</source>
+            <translation>tubo inutilizado</translation>
+        </message>
+        <message>
+            <source>tubes added</source>
+            <translation>tubos añadidos</translation>
+        </message>
+        <message>
+            <source>run accepted</source>
+            <translation>tanda aceptada</translation>
+        </message>
+        <message>
+            <source>run rejected</source>
+            <translation>tanda rechazada</translation>
+        </message>
+        <message>
+            <source>sample registered</source>
+            <translation>muestra registrada</translation>
+        </message>
+        <message>
+            <source>sample changed</source>
+            <translation>muestra modificada</translation>
+        </message>
+        <message>
+            <source>sample withdrawn</source>
+            <translation>muestra retirada</translation>
+        </message>
+        <message>
+            <source>lot received</source>
+            <translation>lote recibido</translation>
+        </message>
+        <message>
+            <source>lot put in its place</source>
+            <translation>lote puesto en su sitio</translation>
+        </message>
+        <message>
+            <source>lot opened</source>
+            <translation>lote abierto</translation>
+        </message>
+        <message>
+            <source>lot dissolved</source>
+            <translation>lote disuelto</translation>
+        </message>
+        <message>
+            <source>lot divided into aliquots</source>
+            <translation>lote repartido en alícuotas</translation>
+        </message>
+        <message>
+            <source>taken from a lot</source>
+            <translation>tomado de un lote</translation>
+        </message>
+        <message>
+            <source>note on a lot</source>
+            <translation>nota sobre un lote</translation>
+        </message>
+        <message>
+            <source>amount of a lot corrected</source>
+            <translation>cantidad de un lote corregida</translation>
+        </message>
+        <message>
+            <source>label of a lot changed</source>
+            <translation>etiqueta de un lote modificada</translation>
+        </message>
+        <message>
+            <source>lot thrown away</source>
+            <translation>lote desechado</translation>
+        </message>
+        <message>
+            <source>substance added</source>
+            <translation>sustancia añadida</translation>
+        </message>
+        <message>
+            <source>substance changed</source>
+            <translation>sustancia modificada</translation>
+        </message>
+        <message>
+            <source>standard prepared</source>
+            <translation>patrón preparado</translation>
+        </message>
+        <message>
+            <source>standard thrown away</source>
+            <translation>patrón desechado</translation>
+        </message>
+        <message>
+            <source>equipment added</source>
+            <translation>equipo añadido</translation>
+        </message>
+        <message>
+            <source>equipment changed</source>
+            <translation>equipo modificado</translation>
+        </message>
+        <message>
+            <source>equipment checked</source>
+            <translation>equipo comprobado</translation>
+        </message>
+        <message>
+            <source>check of equipment taken back</source>
+            <translation>comprobación de equipo retirada</translation>
+        </message>
+        <message>
+            <source>method saved</source>
+            <translation>método guardado</translation>
+        </message>
+        <message>
+            <source>method imported</source>
+            <translation>método importado</translation>
+        </message>
+        <message>
+            <source>method out of use</source>
+            <translation>método fuera de uso</translation>
+        </message>
+        <message>
+            <source>method in use again</source>
+            <translation>método en uso de nuevo</translation>
+        </message>
+        <message>
+            <source>person added</source>
+            <translation>persona añadida</translation>
+        </message>
+        <message>
+            <source>person changed</source>
+            <translation>persona modificada</translation>
+        </message>
+        <message>
+            <source>person out of use</source>
+            <translation>persona dada de baja</translation>
+        </message>
+        <message>
+            <source>person in use again</source>
+            <translation>persona dada de alta de nuevo</translation>
+        </message>
+        <message>
+            <source>passphrase changed</source>
+            <translation>frase de contraseña cambiada</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::TubeDrawing</name>

@@ -18010,6 +18010,146 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>value counts in control charts again</source>
             <translation>valeur comptant à nouveau dans les cartes de contrôle</translation>
         </message>
+        <message>
+            <source>reading corrected</source>
+            <translation>lecture corrigée</translation>
+        </message>
+        <message>
+            <source>tube spoilt</source>
+            <translation>tube inutilisable</translation>
+        </message>
+        <message>
+            <source>tubes added</source>
+            <translation>tubes ajoutés</translation>
+        </message>
+        <message>
+            <source>run accepted</source>
+            <translation>série acceptée</translation>
+        </message>
+        <message>
+            <source>run rejected</source>
+            <translation>série rejetée</translation>
+        </message>
+        <message>
+            <source>sample registered</source>
+            <translation>échantillon enregistré</translation>
+        </message>
+        <message>
+            <source>sample changed</source>
+            <translation>échantillon modifié</translation>
+        </message>
+        <message>
+            <source>sample withdrawn</source>
+            <translation>échantillon retiré</translation>
+        </message>
+        <message>
+            <source>lot received</source>
+            <translation>lot reçu</translation>
+        </message>
+        <message>
+            <source>lot put in its place</source>
+            <translation>lot rangé à sa place</translation>
+        </message>
+        <message>
+            <source>lot opened</source>
+            <translation>lot ouvert</translation>
+        </message>
+        <message>
+            <source>lot dissolved</source>
+            <translation>lot dissous</translation>
+        </message>
+        <message>
+            <source>lot divided into aliquots</source>
+            <translation>lot réparti en aliquotes</translation>
+        </message>
+        <message>
+            <source>taken from a lot</source>
+            <translation>prélevé sur un lot</translation>
+        </message>
+        <message>
+            <source>note on a lot</source>
+            <translation>note sur un lot</translation>
+        </message>
+        <message>
+            <source>amount of a lot corrected</source>
+            <translation>quantité d’un lot corrigée</translation>
+        </message>
+        <message>
+            <source>label of a lot changed</source>
+            <translation>étiquette d’un lot modifiée</translation>
+        </message>
+        <message>
+            <source>lot thrown away</source>
+            <translation>lot jeté</translation>
+        </message>
+        <message>
+            <source>substance added</source>
+            <translation>substance ajoutée</translation>
+        </message>
+        <message>
+            <source>substance changed</source>
+            <translation>substance modifiée</translation>
+        </message>
+        <message>
+            <source>standard prepared</source>
+            <translation>étalon préparé</translation>
+        </message>
+        <message>
+            <source>standard thrown away</source>
+            <translation>étalon jeté</translation>
+        </message>
+        <message>
+            <source>equipment added</source>
+            <translation>équipement ajouté</translation>
+        </message>
+        <message>
+            <source>equipment changed</source>
+            <translation>équipement modifié</translation>
+        </message>
+        <message>
+            <source>equipment checked</source>
+            <translation>équipement contrôlé</translation>
+        </message>
+        <message>
+            <source>check of equipment taken back</source>
+            <translation>contrôle d’équipement retiré</translation>
+        </message>
+        <message>
+            <source>method saved</source>
+            <translation>méthode enregistrée</translation>
+        </message>
+        <message>
+            <source>method imported</source>
+            <translation>méthode importée</translation>
+        </message>
+        <message>
+            <source>method out of use</source>
+            <translation>méthode hors d’usage</translation>
+        </message>
+        <message>
+            <source>method in use again</source>
+            <translation>méthode de nouveau en usage</translation>
+        </message>
+        <message>
+            <source>person added</source>
+            <translation>personne ajoutée</translation>
+        </message>
+        <message>
+            <source>person changed</source>
+            <translation>personne modifiée</translation>
+        </message>
+        <message>
+            <source>person out of use</source>
+            <translation>personne désactivée</translation>
+        </message>
+        <message>
+            <source>person in use again</source>
+            <translation>personne réactivée</translation>
+        </message>
+        <message>
+            <source>passphrase changed</source>
+            <translation>phrase de passe modifiée</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::TubeDrawing</name>

@@ -5,11 +5,13 @@
 #include "ui/shared/elidinglabel.h"
 
 #include <QAbstractScrollArea>
+#include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFocusFrame>
 #include <QGroupBox>
 #include <QHeaderView>
+#include <QHelpEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -29,6 +31,7 @@
 #include <QTabWidget>
 #include <QTextDocument>
 #include <QToolButton>
+#include <QToolTip>
 
 #include <algorithm>
 
@@ -112,6 +115,19 @@ private:
             say(widget, text, u"%1 px %3, its text needs %2"_s.arg(has).arg(needs).arg(what));
     }
 
+    /// By a tool tip, for the pointer that rests on the words.
+    static bool isToldWhole(const QWidget &widget, const QString &words)
+    {
+        QToolTip::hideText();
+        auto *asked = const_cast<QWidget *>(&widget);
+        const QPoint middle = widget.rect().center();
+        QHelpEvent rests(QEvent::ToolTip, middle, widget.mapToGlobal(middle));
+        QApplication::sendEvent(asked, &rests);
+        const bool isTold = QToolTip::text().contains(words.toHtmlEscaped());
+        QToolTip::hideText();
+        return isTold;
+    }
+
     void inspectWords(const QWidget &widget)
     {
         if (const auto *label = qobject_cast<const QLabel *>(&widget))
@@ -185,7 +201,7 @@ private:
         const QRect place =
             group.style()->subControlRect(QStyle::CC_GroupBox, &option, QStyle::SC_GroupBoxLabel, &group);
         const int words = group.fontMetrics().size(Qt::TextShowMnemonic, group.title()).width();
-        sayShort(group, group.title(), std::min(place.width(), group.width() - place.left()), words);
+        sayShort(group, group.title(), group.width() - place.left(), words);
     }
 
     void inspectTabs(const QTabBar &tabs)
@@ -224,14 +240,16 @@ private:
         const QRect room =
             box.style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, &box);
         const int icon = box.itemIcon(box.currentIndex()).isNull() ? 0 : box.iconSize().width() + 4;
-        sayShort(box, box.currentText(), room.width(),
-                 box.fontMetrics().horizontalAdvance(box.currentText()) + icon);
+        if (!isToldWhole(box, box.currentText()))
+            sayShort(box, box.currentText(), room.width(),
+                     box.fontMetrics().horizontalAdvance(box.currentText()) + icon);
     }
 
     /// What was typed scrolls; what is asked for has to be read.
     void inspectLine(const QLineEdit &line)
     {
-        if (line.text().isEmpty() && !line.placeholderText().isEmpty())
+        if (line.text().isEmpty() && !line.placeholderText().isEmpty() &&
+            !isToldWhole(line, line.placeholderText()))
             sayShort(line, line.placeholderText(), line.width() - 8,
                      line.fontMetrics().horizontalAdvance(line.placeholderText()));
         sayShort(line, line.text(), line.height(), line.fontMetrics().height(), u"high"_s);

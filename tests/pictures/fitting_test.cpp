@@ -4,6 +4,7 @@
 // The eye that looks over every page, on pages of which is known what is wrong.
 #include "tests/pictures/fitting.h"
 #include "ui/shared/elidinglabel.h"
+#include "ui/shared/wholewords.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -35,6 +36,7 @@ protected:
     {
         widget->setParent(&page);
         widget->setGeometry(place);
+        widget->show(); // beside a page that is shown already
         return widget;
     }
     qsizetype found()
@@ -86,6 +88,16 @@ TEST_F(Misfits, WordsThatGiveWayOnPurposeAreNone)
 {
     put(new ui::ElidingLabel(&page), {0, 0, 60, 40})->setText(sentence);
     EXPECT_EQ(found(), 0);
+}
+
+TEST_F(Misfits, AChoiceThatIsCutButToldWholeByATipIsNone)
+{
+    auto *box = put(new QComboBox, {0, 0, 90, 40});
+    box->addItem(sentence);
+    put(new QLineEdit, {0, 50, 90, 40})->setPlaceholderText(sentence);
+    EXPECT_EQ(found(), 2);
+    const ui::WholeWords told;
+    EXPECT_EQ(found(), 0) << misfits(page, QSize(600, 400)).join(u'\n').toStdString();
 }
 
 TEST_F(Misfits, ColumnsAndTabsAreLookedAtOneByOne)

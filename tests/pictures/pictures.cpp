@@ -129,6 +129,9 @@ int main(int argc, char **argv)
     const QTemporaryDir folder;
     qputenv("QT_QPA_PLATFORM", plateau::test::screenOf(wanted->size, folder.path()));
     qputenv("TZ", "Europe/Berlin");
+    qputenv("HOME", "/home/ilka"); // pages tell where things lie
+    for (const char *folder : {"XDG_DATA_HOME", "XDG_STATE_HOME", "XDG_CONFIG_HOME"})
+        qunsetenv(folder);
     QApplication application(argc, argv);
     QApplication::setApplicationVersion(u"0.1.0"_s);
     QApplication::setStyle(QStyleFactory::create(u"Fusion"_s));

@@ -61,16 +61,27 @@ Stop stage(const QString &name, const QString &rack, const QString &action)
             }};
 }
 
-const QString halfReadRack = u"Morning rack"_s;
-const QString readRack = u"Slow"_s;
+const QString halfReadRack = u"Weekly tanks"_s;
+/// By the maker's seed, at the bench.
+const QString decidedRun = u"Morning rack"_s;
+const QString readRack = u"D-malic acid"_s;
 
-void compareFirstTwo(SampleWindow &sample)
+/// Of one method, the last two that were decided.
+void compareTwo(SampleWindow &sample)
 {
     auto *runs = sample.window().findChild<QTableView *>(u"runs"_s);
     runs->clearSelection();
-    for (const int row : {0, 1})
+    int chosen = 0;
+    for (int row = 1; row < runs->model()->rowCount() && chosen < 2; ++row) { // the first one is on the bench
+        bool isOfMethod = false;
+        for (int column = 0; column < runs->model()->columnCount(); ++column)
+            isOfMethod |= runs->model()->index(row, column).data().toString().startsWith(u"Total sulphite"_s);
+        if (!isOfMethod)
+            continue;
         runs->selectionModel()->select(runs->model()->index(row, 0),
                                        QItemSelectionModel::Select | QItemSelectionModel::Rows);
+        ++chosen;
+    }
     settle();
     click(sample, u"compareRuns"_s);
 }
@@ -124,18 +135,18 @@ std::vector<Stop> notebook()
              look(sample.window());
              click(sample, u"findMore"_s);
          }},
-        row(u"record"_s, u"actionNotebook"_s, u"runs"_s),
+        row(u"record"_s, u"actionNotebook"_s, u"runs"_s, decidedRun),
         {u"reported"_s,
          [](SampleWindow &sample, const Look &look) {
              trigger(sample, u"actionNotebook"_s);
-             openRow(sample, u"runs"_s);
+             openRow(sample, u"runs"_s, decidedRun);
              click(sample, u"toReported"_s);
              look(sample.window());
          }},
         {u"compare"_s,
          [](SampleWindow &sample, const Look &look) {
              trigger(sample, u"actionNotebook"_s);
-             compareFirstTwo(sample);
+             compareTwo(sample);
              look(sample.window());
              QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
          }},
@@ -209,7 +220,7 @@ std::vector<Stop> dialogs()
         {u"report"_s,
          [](SampleWindow &sample, const Look &look) {
              trigger(sample, u"actionNotebook"_s);
-             openRow(sample, u"runs"_s);
+             openRow(sample, u"runs"_s, decidedRun);
              lookAtForm(sample, look, u"actionSaveReport"_s);
          }},
         {u"labels"_s,

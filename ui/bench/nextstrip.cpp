@@ -14,6 +14,9 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QResizeEvent>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -85,13 +88,25 @@ void NextStrip::showSound()
 void NextStrip::dress()
 {
     m_next->setFont(m_theme.bold());
-    m_action->setFont(m_theme.huge());
+    // Smaller words rather than some of them: with a large font they would not say which tube.
+    QFont hand = m_theme.huge();
+    const int wanted = QFontMetrics(hand).horizontalAdvance(m_action->text());
+    if (m_action->width() < wanted)
+        hand.setPointSizeF(
+            std::max(m_theme.large().pointSizeF(), hand.pointSizeF() * m_action->width() / wanted));
+    m_action->setFont(hand);
     m_countdown->setFont(m_theme.huge());
     m_progress->setFont(font());
     const auto next = m_session.next();
     QPalette own;
     own.setColor(QPalette::Window, m_theme.tint(next ? stateOf(*next) : State::Info));
     setPalette(own);
+}
+
+void NextStrip::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    dress();
 }
 
 void NextStrip::refresh()

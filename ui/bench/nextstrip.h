@@ -31,6 +31,9 @@ Q_SIGNALS:
     /// What the strip says was done just now.
     void doneWanted();
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     void build();
     void refresh();

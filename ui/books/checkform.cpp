@@ -297,6 +297,7 @@ void CheckForm::showOutcome(const equipment::Check &check, const assay::Problems
 {
     if (!problems.empty()) {
         m_findings->show(findingTitles(), {});
+        m_findingsTable->fit();
         m_verdict->setSentences(
             {{State::Pending,
               tr("Not to be judged yet. %1").arg(placedSentence(m_held.item, check, problems.front()))}});

@@ -33,6 +33,8 @@ QVariant FactsModel::data(const QModelIndex &index, int role) const
 
 QVariant FactsModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole && section > 0)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter); // above what it heads
     const bool title = orientation == Qt::Horizontal && role == Qt::DisplayRole;
     return title ? QVariant(m_titles.value(section)) : QVariant();
 }

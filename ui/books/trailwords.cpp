@@ -16,7 +16,7 @@ struct TrailWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::TrailWords)
 };
 
-/// "lotReceived" is "lot received".
+/// Of an act that a newer program wrote: "lotReceived" is "lot received".
 QString takenApart(const QString &action)
 {
     QString text;
@@ -51,6 +51,41 @@ QString actText(const QString &action)
         {u"chartSettingsSaved"_s, TrailWords::tr("settings of a control chart saved")},
         {u"chartValueLeftOut"_s, TrailWords::tr("value left out of control charts")},
         {u"chartValueTakenBack"_s, TrailWords::tr("value counts in control charts again")},
+        {u"readingCorrected"_s, TrailWords::tr("reading corrected")},
+        {u"tubeSpoilt"_s, TrailWords::tr("tube spoilt")},
+        {u"tubesAdded"_s, TrailWords::tr("tubes added")},
+        {u"runAccepted"_s, TrailWords::tr("run accepted")},
+        {u"runRejected"_s, TrailWords::tr("run rejected")},
+        {u"sampleRegistered"_s, TrailWords::tr("sample registered")},
+        {u"sampleChanged"_s, TrailWords::tr("sample changed")},
+        {u"sampleWithdrawn"_s, TrailWords::tr("sample withdrawn")},
+        {u"lotReceived"_s, TrailWords::tr("lot received")},
+        {u"lotStored"_s, TrailWords::tr("lot put in its place")},
+        {u"lotOpened"_s, TrailWords::tr("lot opened")},
+        {u"lotDissolved"_s, TrailWords::tr("lot dissolved")},
+        {u"lotDivided"_s, TrailWords::tr("lot divided into aliquots")},
+        {u"lotUsed"_s, TrailWords::tr("taken from a lot")},
+        {u"lotNoted"_s, TrailWords::tr("note on a lot")},
+        {u"lotCorrected"_s, TrailWords::tr("amount of a lot corrected")},
+        {u"lotChanged"_s, TrailWords::tr("label of a lot changed")},
+        {u"lotDiscarded"_s, TrailWords::tr("lot thrown away")},
+        {u"substanceAdded"_s, TrailWords::tr("substance added")},
+        {u"substanceChanged"_s, TrailWords::tr("substance changed")},
+        {u"standardPrepared"_s, TrailWords::tr("standard prepared")},
+        {u"standardDiscarded"_s, TrailWords::tr("standard thrown away")},
+        {u"equipmentAdded"_s, TrailWords::tr("equipment added")},
+        {u"equipmentChanged"_s, TrailWords::tr("equipment changed")},
+        {u"equipmentChecked"_s, TrailWords::tr("equipment checked")},
+        {u"equipmentCheckWithdrawn"_s, TrailWords::tr("check of equipment taken back")},
+        {u"methodSaved"_s, TrailWords::tr("method saved")},
+        {u"methodImported"_s, TrailWords::tr("method imported")},
+        {u"methodRetired"_s, TrailWords::tr("method out of use")},
+        {u"methodReinstated"_s, TrailWords::tr("method in use again")},
+        {u"personAdded"_s, TrailWords::tr("person added")},
+        {u"personChanged"_s, TrailWords::tr("person changed")},
+        {u"personRetired"_s, TrailWords::tr("person out of use")},
+        {u"personReinstated"_s, TrailWords::tr("person in use again")},
+        {u"passphraseChanged"_s, TrailWords::tr("passphrase changed")},
     };
     const auto found = own.find(action);
     return found == own.end() ? takenApart(action) : found->second;

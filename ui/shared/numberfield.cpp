@@ -40,6 +40,7 @@ void NumberField::setOneLine()
 {
     m_reply->setWordWrap(false);
     m_reply->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_reply->setMinimumWidth(m_reply->fontMetrics().averageCharWidth() * 4); // the unit at least
 }
 
 void NumberField::setFonts(const QFont &entry, const QFont &reply)
