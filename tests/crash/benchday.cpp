@@ -4,7 +4,7 @@
 // A day at the bench: racks worked by keys in the program's own window, pages looked at in between, finished
 // runs decided, while a turned clock goes through the hours second by second. Memory that is still held
 // afterwards is told after every rack. Ends with 1 where what is held goes on growing: the last quarter of
-// the day holds more than the second by more than the racks of both could explain.
+// the day holds more than the third by more than its racks could explain.
 //
 //   benchday NOTEBOOK HOURS SEED
 #include "tests/crash/analyst.h"
