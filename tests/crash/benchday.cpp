@@ -149,7 +149,7 @@ private:
         }
         const double third = median({m_held.end() - 2 * quarter, m_held.end() - quarter});
         const double last = median({m_held.end() - quarter, m_held.end()});
-        constexpr double mostOfARack_kB = 16;
+        constexpr double mostOfARack_kB = 40;
         std::printf("%.0f kB in the third quarter, %.0f kB in the last: %.2f kB a rack\n", third, last,
                     (last - third) / double(quarter));
         return last - third <= mostOfARack_kB * double(quarter);
