@@ -53,13 +53,16 @@ void addNoted(const Database &database, std::vector<Candidate> &candidates)
         candidates.push_back({{query.integer(0)}, query.text(1), query.text(2)});
 }
 
-/// Those made before there were such rows have no decision_mark either; their evaluation says it.
+/// Of those made before there were such rows (schema 3) the evaluation says it. The first entry of the trail
+/// tells whether there can be any.
 void addOlder(const Database &database, std::vector<Candidate> &candidates)
 {
     Statement decisions(
         database,
-        u"SELECT DISTINCT run FROM decision WHERE id NOT IN (SELECT decision FROM reopening) AND NOT EXISTS ("
-        "SELECT 1 FROM decision_mark WHERE decision_mark.decision = decision.id) "
+        u"SELECT DISTINCT decision.run FROM audit JOIN audit_record ON audit_record.audit = audit.id "
+        "JOIN decision ON decision.id = audit_record.record_id WHERE audit_record.record_table = 'decision' "
+        "AND audit.id < coalesce((SELECT id FROM audit WHERE schema_version >= 3 ORDER BY id LIMIT 1), 9e18) "
+        "AND decision.id NOT IN (SELECT decision FROM reopening) "
         "AND instr(evaluation, '\"verdict\": \"repeat\"') > 0"_s);
     decisions.run();
     Statement open(database,
