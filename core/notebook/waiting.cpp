@@ -59,8 +59,9 @@ void addOlder(const Database &database, std::vector<Candidate> &candidates)
 {
     Statement decisions(
         database,
-        u"SELECT DISTINCT decision.run FROM audit JOIN audit_record ON audit_record.audit = audit.id "
-        "JOIN decision ON decision.id = audit_record.record_id WHERE audit_record.record_table = 'decision' "
+        u"SELECT DISTINCT decision.run FROM audit CROSS JOIN audit_record ON audit_record.audit = audit.id "
+        "CROSS JOIN decision ON decision.id = audit_record.record_id WHERE audit_record.record_table = "
+        "'decision' "
         "AND audit.id < coalesce((SELECT id FROM audit WHERE schema_version >= 3 ORDER BY id LIMIT 1), 9e18) "
         "AND decision.id NOT IN (SELECT decision FROM reopening) "
         "AND instr(evaluation, '\"verdict\": \"repeat\"') > 0"_s);
