@@ -12784,6 +12784,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Gehaltsverlust (% pro Stunde)</translation>
         </message>
         <message>
+            <source>% per hour</source>
+            <translation>% pro Stunde</translation>
+        </message>
+        <message>
             <source>Keeps by &amp;your own rule (hours)</source>
             <translation>Haltba&amp;r nach eigener Vorgabe (Stunden)</translation>
         </message>

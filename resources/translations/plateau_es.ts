@@ -12784,6 +12784,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Pérdida de concentración (% por hora)</translation>
         </message>
         <message>
+            <source>% per hour</source>
+            <translation>% por hora</translation>
+        </message>
+        <message>
             <source>Keeps by &amp;your own rule (hours)</source>
             <translation>Se conserva según regla pr&amp;opia (horas)</translation>
         </message>

@@ -12784,6 +12784,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Perte de titre (% par heure)</translation>
         </message>
         <message>
+            <source>% per hour</source>
+            <translation>% par heure</translation>
+        </message>
+        <message>
             <source>Keeps by &amp;your own rule (hours)</source>
             <translation>Conservation selon votre propre rè&amp;gle (heures)</translation>
         </message>

@@ -128,7 +128,7 @@ QWidget *PreparationForm::buildForm()
     m_name = addLine(form, tr("Name on the flas&k"), u"preparationName"_s);
     m_madeAt = new MomentField(m_theme, m_clock, host);
     addFormRow(form, tr("Ma&de at"), m_madeAt, u"preparationMadeAt"_s);
-    m_loss = addNumber(form, tr("Loss of strength (% per hour)"), u"% per hour"_s, u"preparationLoss"_s);
+    m_loss = addNumber(form, tr("Loss of strength (% per hour)"), tr("% per hour"), u"preparationLoss"_s);
     m_keeps_h = addNumber(form, tr("Keeps by &your own rule (hours)"), u"h"_s, u"preparationKeeps"_s);
     m_keeps_h->entry()->setToolTip(tr("Empty where there is no rule beside the loss."));
     m_note = addLine(form, tr("No&te (may be empty)"), u"preparationNote"_s);

@@ -63,7 +63,8 @@ ColumnDialog::ColumnDialog(const Theme &theme, Kind kind, PhotometerStore &store
     layout->addWidget(scrolled(sides, this), 1);
     layout->addWidget(m_notice);
     layout->addLayout(buildButtons());
-    resizeOnScreen(*this, {fontMetrics().averageCharWidth() * 140, fontMetrics().height() * 34});
+    const QSize usual(fontMetrics().averageCharWidth() * 140, fontMetrics().height() * 34);
+    resizeOnScreen(*this, usual.expandedTo(sizeHint()));
     fillNames();
     connect(m_remembered, &QComboBox::activated, this, &ColumnDialog::takeChosen);
     connect(m_form, &MappingForm::changed, this, &ColumnDialog::read);
