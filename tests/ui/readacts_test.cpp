@@ -290,6 +290,15 @@ TEST_F(ReadActs, ASampleThatIsTooStrongIsRepeatedInTheSameRack)
     EXPECT_GT(run::dilutionFactor(more.run.samples[1].dilution), 1);
     EXPECT_EQ(more.run.tubes[5].sample, more.run.samples[1].id);
     EXPECT_EQ(find<QTableView>(u"readingsTable"_s)->model()->rowCount(), 6);
+    // Nobody ticked the rack as it was planned; what was added to it is led from its first addition on.
+    ASSERT_TRUE(session().next());
+    EXPECT_EQ(session().next()->kind, ui::NextAction::Kind::Pipette);
+    EXPECT_EQ(session().next()->tube(), 4);
+    const ui::PipetteSheet &sheet = session().find(id)->sheet;
+    EXPECT_EQ(sheet.stateOf({0, 3}), ui::PipetteSheet::State::Passed);
+    EXPECT_EQ(sheet.stateOf({0, 4}), ui::PipetteSheet::State::Due);
+    EXPECT_FALSE(sheet.isReadable(4, u"A1"_s));
+    EXPECT_TRUE(sheet.isReadable(3, u"A2"_s));
     EXPECT_TRUE(book->verify().sound());
 }
 

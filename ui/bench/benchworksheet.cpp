@@ -78,6 +78,13 @@ PipetteSheet sheetOf(const notebook::StoredRun &stored, const planning::Glasswar
         else if (mark.kind == notebook::MarkKind::Undone)
             marks.ticked.erase(*dosing);
     }
+    const auto plannedEnd = planned.tubes.begin() + stored.plannedTubes;
+    const bool isTicked = std::ranges::any_of(
+        marks.ticked, [&](const auto &mark) { return mark.first.tube < stored.plannedTubes; });
+    const bool isRead = std::any_of(planned.tubes.begin(), plannedEnd,
+                                    [](const run::Tube &tube) { return !tube.readings.empty(); });
+    if (plannedEnd != planned.tubes.end() && (fromPaper || (isRead && !isTicked)))
+        marks.elsewhere = stored.plannedTubes;
     return {stored.method, planned, bare.rounds(), std::move(marks)};
 }
 

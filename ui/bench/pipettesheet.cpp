@@ -102,6 +102,8 @@ PipetteSheet::State PipetteSheet::stateOf(const Dosing &dosing) const
         return State::Spoilt;
     if (pipetted(dosing))
         return State::Ticked;
+    if (dosing.tube < m_marks.elsewhere)
+        return State::Passed;
     const bool readSince =
         std::any_of(m_steps.begin() + stepOf(dosing.round), m_steps.end(), [&](const SheetStep &step) {
             return step.kind == Kind::Read && isRead(dosing.tube, step.reading);
@@ -111,6 +113,8 @@ PipetteSheet::State PipetteSheet::stateOf(const Dosing &dosing) const
 
 bool PipetteSheet::isLed() const
 {
+    if (m_marks.elsewhere > 0)
+        return true;
     if (m_marks.fromPaper)
         return false;
     return !m_marks.ticked.empty() || std::all_of(m_run.tubes.begin(), m_run.tubes.end(),

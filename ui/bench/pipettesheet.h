@@ -39,6 +39,9 @@ struct PipetteMarks {
     std::map<Dosing, Pipetted> ticked;
     /// The additions were made without the screen.
     bool fromPaper = false;
+    /// Of so many tubes, the first ones, while others were added to the rack since, for which the bench is
+    /// led.
+    int elsewhere = 0;
 };
 
 /// One step of the method as the bench takes it: an addition is a round over all tubes.
@@ -65,7 +68,7 @@ struct StepCount {
 class PipetteSheet
 {
 public:
-    /// Passed: not ticked, but the tube was read afterwards, so it happened.
+    /// Passed: not ticked, but the tube was read afterwards or pipetted elsewhere, so it happened.
     enum class State { Nothing, Due, Ticked, Passed, Spoilt };
 
     PipetteSheet() = default;
@@ -90,10 +93,13 @@ public:
     QString spoilt(int tube) const;
 
     /// Whether the bench is to be led through the additions at all: not where they were made from paper, nor
-    /// where tubes were read and nothing was ever ticked.
+    /// where tubes were read and nothing was ever ticked; tubes that were added to such a rack are led.
     bool isLed() const;
     /// Nothing was ticked, and nobody said that it is not going to be.
-    bool isUntouched() const { return m_marks.ticked.empty() && !m_marks.fromPaper; }
+    bool isUntouched() const
+    {
+        return m_marks.ticked.empty() && !m_marks.fromPaper && m_marks.elsewhere == 0;
+    }
     bool isFromPaper() const { return m_marks.fromPaper; }
     /// The first step with work left, mixing and waiting taken along with what follows them; the number of
     /// steps where there is none.
