@@ -14669,6 +14669,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>A reviewer or a head decides here, and %1 are analysts.</source>
             <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 haben die Rolle Analytiker.</translation>
         </message>
+        <message>
+            <source>Nobody who is set up may decide it.</source>
+            <translation>Von den eingerichteten Personen darf niemand ihn entscheiden.</translation>
+        </message>
+        <message>
+            <source>Who may: %1.</source>
+            <translation>Entscheiden darf: %1.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReviewRulesForm</name>

@@ -14669,6 +14669,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>A reviewer or a head decides here, and %1 are analysts.</source>
             <translation>Aquí decide un revisor o un jefe, y %1 son analistas.</translation>
         </message>
+        <message>
+            <source>Nobody who is set up may decide it.</source>
+            <translation>Nadie de las personas registradas puede decidirla.</translation>
+        </message>
+        <message>
+            <source>Who may: %1.</source>
+            <translation>Puede decidir: %1.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReviewRulesForm</name>

@@ -14669,6 +14669,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>A reviewer or a head decides here, and %1 are analysts.</source>
             <translation>Un réviseur ou un responsable statue ici, et %1 sont analystes.</translation>
         </message>
+        <message>
+            <source>Nobody who is set up may decide it.</source>
+            <translation>Personne parmi celles qui sont enregistrées ne peut en décider.</translation>
+        </message>
+        <message>
+            <source>Who may: %1.</source>
+            <translation>Peut décider : %1.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReviewRulesForm</name>

@@ -276,7 +276,11 @@ TEST_F(Decisions, AnAnalystDoesNotDecideWhereAReviewerHasTo)
     setRules(true, false);
     openReview({good});
     EXPECT_EQ(labelText(u"decisionRules"_s),
-              u"A reviewer or a head decides here, and R. Okafor is an analyst."_s);
+              u"A reviewer or a head decides here, and R. Okafor is an analyst. "
+              "Who may: H. Ahlgren and M. Lindqvist."_s);
+    find<QLineEdit>(u"decisionPassphrase"_s)->setFocus();
+    press(Qt::Key_Return);
+    EXPECT_EQ(focusName(), u"accept"_s) << "Enter decides nothing by itself";
     givePassphrase(secret);
     decideAs(u"R. Okafor"_s);
     expectRefused(u"a reviewer or a head decides here"_s);

@@ -67,6 +67,9 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
     connect(&session, &BenchSession::personChanged, this,
             [this] { m_signature->setName(m_session.person()); });
     connect(m_signature, &SignatureFields::edited, m_notice, &Notice::clear);
+    // Enter alone decides nothing; it leads to what would.
+    connect(m_signature, &SignatureFields::returnPressed, this,
+            [this] { (m_accept->isEnabled() ? m_accept : m_reject)->setFocus(); });
     connect(m_reason, &QLineEdit::textEdited, m_notice, &Notice::clear);
 }
 

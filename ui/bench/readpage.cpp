@@ -395,6 +395,7 @@ void ReadPage::updatePreview()
     if (cell.isValid() && m_table->sizeHintForIndex(cell).width() > m_table->columnWidth(cell.column()))
         m_table->fit();
     m_results->show(rack()->stored.method, evaluation);
+    m_resultsTable->fitWhereCut();
     m_failures->setSentences(failuresSoFar(evaluation));
     m_basis->setText(typed ? tr("With %1 for tube %2, %3, which is not stored yet:")
                                  .arg(readingText(*typed))

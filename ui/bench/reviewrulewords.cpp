@@ -34,6 +34,20 @@ QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)
     return names;
 }
 
+QString whoMay(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
+               const std::vector<notebook::AuditEntry> &history)
+{
+    const QStringList worked = rules.secondPersonReviews ? workedAtTheBench(history) : QStringList();
+    QStringList names;
+    for (const notebook::Person &person : persons) {
+        const bool mayByRole = !rules.reviewerDecides || person.role != notebook::PersonRole::Analyst;
+        if (!person.retired && mayByRole && !worked.contains(person.name, Qt::CaseInsensitive))
+            names << person.name;
+    }
+    return names.isEmpty() ? ReviewRuleWords::tr("Nobody who is set up may decide it.")
+                           : ReviewRuleWords::tr("Who may: %1.").arg(listed(names));
+}
+
 } // namespace
 
 QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
@@ -55,6 +69,8 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
                           ? ReviewRuleWords::tr("A reviewer or a head decides here, and %1 is an analyst.")
                           : ReviewRuleWords::tr("A reviewer or a head decides here, and %1 are analysts."))
                          .arg(listed(analysts));
+    if (!sentences.isEmpty() && !persons.empty())
+        sentences << whoMay(rules, persons, history);
     return sentences.join(u' ');
 }
 

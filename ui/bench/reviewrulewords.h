@@ -9,8 +9,9 @@
 
 namespace plateau::ui {
 
-/// Who may not decide the run by the laboratory's rules, said before anybody tries; empty where everybody
-/// may. history: of the run. Whether somebody may is the notebook's to say (notebook::Notebook::decide).
+/// Who may not decide the run by the laboratory's rules, and who may, said before anybody tries; empty where
+/// everybody may. history: of the run. Whether somebody may is the notebook's to say
+/// (notebook::Notebook::decide).
 QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
                         const std::vector<notebook::AuditEntry> &history);
 

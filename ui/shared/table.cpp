@@ -65,6 +65,23 @@ void Table::fit()
     flex();
 }
 
+void Table::fitWhereCut()
+{
+    const int last = rowAt(viewport()->height() - 1);
+    const int end = last < 0 ? model()->rowCount() : last + 1;
+    for (int row = std::max(0, rowAt(0)); row < end; ++row) {
+        for (int column = 0; column < model()->columnCount(); ++column) {
+            if (isColumnHidden(column) || column == m_flexible)
+                continue;
+            const int wanted = sizeHintForIndex(model()->index(row, column)).width();
+            if (std::min(wanted, charactersWide(m_limit)) > columnWidth(column)) {
+                fit();
+                return;
+            }
+        }
+    }
+}
+
 void Table::flex()
 {
     int others = 0;

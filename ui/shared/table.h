@@ -26,6 +26,9 @@ public:
     void setLimit(int characters);
     /// Measures the columns anew; to be called when their contents changed for good.
     void fit();
+    /// The same where a cell in sight is cut that need not be: of a table whose contents change as somebody
+    /// types.
+    void fitWhereCut();
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
