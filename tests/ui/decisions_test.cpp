@@ -118,6 +118,27 @@ TEST_F(Choices, AReportedResultIsAModelAndSentences)
         ui::reportedSentences(two)[0].text.endsWith(u"the last accepted result (run 2, revision 1)."_s));
 }
 
+TEST_F(Decisions, ALetterActsOnTheRowThatTheKeysAreAt)
+{
+    openReview({strong, good});
+    tabTo(u"sampleDecisions"_s);
+    auto *table = find<QTableView>(u"sampleDecisions"_s);
+    const int last = table->model()->rowCount() - 1;
+    ASSERT_GT(last, 0);
+    const auto choiceAt = [table](int row) {
+        return table->model()->index(row, ui::SampleChoicesModel::Choice).data().toString();
+    };
+    press(Qt::Key_Home);
+    EXPECT_EQ(table->currentIndex().row(), 0);
+    const QString first = choiceAt(0);
+    press(Qt::Key_End, Qt::ControlModifier);
+    press(Qt::Key_R);
+    EXPECT_EQ(choiceAt(last), u"rejected"_s);
+    EXPECT_EQ(choiceAt(0), first) << "which is not where the keys are";
+    press(Qt::Key_End);
+    EXPECT_EQ(table->currentIndex().row(), last);
+}
+
 TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
 {
     setRules(false, false, {u"spilt"_s, u"wrong flask"_s});
@@ -280,7 +301,7 @@ TEST_F(Decisions, AnAnalystDoesNotDecideWhereAReviewerHasTo)
               "Who may: H. Ahlgren and M. Lindqvist."_s);
     find<QLineEdit>(u"decisionPassphrase"_s)->setFocus();
     press(Qt::Key_Return);
-    EXPECT_EQ(focusName(), u"accept"_s) << "Enter decides nothing by itself";
+    EXPECT_EQ(focusName(), u"acceptRun"_s) << "Enter decides nothing by itself";
     givePassphrase(secret);
     decideAs(u"R. Okafor"_s);
     expectRefused(u"a reviewer or a head decides here"_s);

@@ -117,8 +117,9 @@ std::vector<int> SampleChoicesTable::chosenRows() const
     std::vector<int> rows;
     for (const QModelIndex &index : selectionModel()->selectedRows())
         rows.push_back(index.row());
-    if (rows.empty() && currentIndex().isValid())
-        rows.push_back(currentIndex().row());
+    // Ctrl and a key that moves lead away from what is chosen: a letter never acts on rows out of sight.
+    if (currentIndex().isValid() && std::ranges::find(rows, currentIndex().row()) == rows.end())
+        return {currentIndex().row()};
     return rows;
 }
 
@@ -223,6 +224,8 @@ void SampleChoicesTable::keyPressEvent(QKeyEvent *event)
         choose(*choice);
     } else if (isLetter) {
         event->ignore();
+    } else if ((event->key() == Qt::Key_Home || event->key() == Qt::Key_End) && m_choices->rowCount() > 0) {
+        goTo(event->key() == Qt::Key_Home ? 0 : m_choices->rowCount() - 1, std::max(at.column(), 0));
     } else {
         Table::keyPressEvent(event);
     }
