@@ -120,7 +120,7 @@ TEST_F(Choices, AReportedResultIsAModelAndSentences)
 
 TEST_F(Decisions, ALetterActsOnTheRowThatTheKeysAreAt)
 {
-    openReview({strong, good});
+    openReview({good, high, {u"P-4"_s}});
     tabTo(u"sampleDecisions"_s);
     auto *table = find<QTableView>(u"sampleDecisions"_s);
     const int last = table->model()->rowCount() - 1;
@@ -132,8 +132,8 @@ TEST_F(Decisions, ALetterActsOnTheRowThatTheKeysAreAt)
     EXPECT_EQ(table->currentIndex().row(), 0);
     const QString first = choiceAt(0);
     press(Qt::Key_End, Qt::ControlModifier);
-    press(Qt::Key_R);
-    EXPECT_EQ(choiceAt(last), u"rejected"_s);
+    press(Qt::Key_W);
+    EXPECT_EQ(choiceAt(last), u"repeat"_s);
     EXPECT_EQ(choiceAt(0), first) << "which is not where the keys are";
     press(Qt::Key_End);
     EXPECT_EQ(table->currentIndex().row(), last);
