@@ -53,9 +53,8 @@ bool LastBackup::letsClose()
 
 void LastBackup::show()
 {
-    m_progress = new QProgressDialog(
-        tr("A last backup is being made; the window closes by itself after it."), tr("&Close without it"), 0,
-        1000, m_window);
+    m_progress = new QProgressDialog(tr("A last backup is being made; the window closes by itself after it."),
+                                     tr("&Close without it"), 0, 1000, m_window);
     m_progress->setObjectName(u"lastBackup"_s);
     m_progress->setWindowTitle(tr("Backup"));
     m_progress->setWindowModality(Qt::WindowModal);

@@ -40,8 +40,8 @@ AuditHead headAt(const Database &database, int year)
     return {int(query.integer(0)), query.text(1)};
 }
 
-/// Halves the acts until both ends of a part are of one year, so that a few dozen of some hundred thousand are
-/// read.
+/// Halves the acts until both ends of a part are of one year, so that a few dozen of some hundred thousand
+/// are read.
 class YearFinder
 {
 public:

@@ -55,10 +55,11 @@ Failure copiedDamage(const QString &original, const std::vector<Finding> &findin
 
 Failure notAsItWas(const QString &original)
 {
-    return Failure(Failure::Kind::Storage,
-                   Sentence::tr("The copy of the notebook %1 did not come out whole and was taken away again; "
-                                "see that the disk is sound and has room.")
-                       .arg(QDir::toNativeSeparators(original)));
+    return Failure(
+        Failure::Kind::Storage,
+        Sentence::tr("The copy of the notebook %1 did not come out whole and was taken away again; "
+                     "see that the disk is sound and has room.")
+            .arg(QDir::toNativeSeparators(original)));
 }
 
 } // namespace

@@ -25,8 +25,9 @@ std::map<qint64, bool> storedOutcomes(const Database &database)
 /// The limits are the program's own, and another version may have others.
 QString programOf(const Database &database, qint64 check)
 {
-    Statement query(database, u"SELECT program_version FROM audit JOIN audit_record ON audit.id = "
-                              "audit_record.audit WHERE record_table = 'equipment_check' AND record_id = ?"_s);
+    Statement query(database,
+                    u"SELECT program_version FROM audit JOIN audit_record ON audit.id = "
+                    "audit_record.audit WHERE record_table = 'equipment_check' AND record_id = ?"_s);
     query.run(check);
     return query.next() ? query.text(0) : QString();
 }
@@ -71,10 +72,9 @@ std::vector<Finding> equipmentFindings(const Database &database, const QString &
                 const QString then = programOf(database, held.id);
                 findings.push_back(
                     {Sentence::tr("%1 of %2").arg(equipment::checkName(held), equipment::titleOf(held.of)),
-                     then == programNow
-                         ? difference
-                         : Sentence::tr("%1 (stored with version %2, verified with %3)")
-                               .arg(difference, then, programNow)});
+                     then == programNow ? difference
+                                        : Sentence::tr("%1 (stored with version %2, verified with %3)")
+                                              .arg(difference, then, programNow)});
             }
         }
     } catch (const Failure &failure) {

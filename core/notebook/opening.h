@@ -20,9 +20,9 @@ using Filling = std::function<void(std::unique_ptr<Database>)>;
 void createNotebookFile(const QString &path, const std::vector<SchemaStep> &steps,
                         const Surroundings &surroundings, const Filling &fill = {});
 
-/// How a notebook is opened for writing. One of some years is looked through as a whole each time. Of a larger
-/// one, where that would take longer than anybody waits, it is the schema and the end of the chain, where a
-/// crash or a torn copy shows, and every backup looks through the whole.
+/// How a notebook is opened for writing. One of some years is looked through as a whole each time. Of a
+/// larger one, where that would take longer than anybody waits, it is the schema and the end of the chain,
+/// where a crash or a torn copy shows, and every backup looks through the whole.
 struct OpeningManner {
     /// So many audit entries are a notebook that is looked through as a whole.
     qint64 mostEntries = 20'000;

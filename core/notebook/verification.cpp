@@ -142,8 +142,8 @@ Verification verifyNotebook(const Session &session, const std::vector<SchemaStep
     if (verification.sound())
         append(verification.findings, searchFindings(database));
     checkDecisions(session, verification, progress);
-    append(verification.findings, equipmentFindings(database, session.surroundings.programVersion,
-                                                    verification.equipmentChecked));
+    append(verification.findings,
+           equipmentFindings(database, session.surroundings.programVersion, verification.equipmentChecked));
     return verification;
 }
 

@@ -212,9 +212,7 @@ TEST(WorkingCopy, GoesWithItsObjectAndRemainsGoAtTheNextStart)
     QTemporaryDir place;
     const QByteArray before = qgetenv("TMPDIR");
     qputenv("TMPDIR", place.path().toUtf8());
-    const auto folders = [&place] {
-        return QDir(place.path()).entryList(QDir::Dirs | QDir::NoDotAndDotDot);
-    };
+    const auto folders = [&place] { return QDir(place.path()).entryList(QDir::Dirs | QDir::NoDotAndDotDot); };
     {
         const ui::WorkingCopy copy(u"cellar.plateau"_s);
         EXPECT_TRUE(copy.path().endsWith(u"/cellar.plateau"_s));

@@ -15,11 +15,11 @@
 #include <QComboBox>
 #include <QDir>
 #include <QFileInfo>
-#include <QVBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QVBoxLayout>
 
 using namespace Qt::StringLiterals;
 
@@ -143,8 +143,7 @@ void CopiesView::start(const QString &doing, Copy copy, Reading reading)
     m_notice.clear();
     guarded(m_notice, [&] {
         // Under its own name, which an export tells.
-        const auto place =
-            std::make_shared<WorkingCopy>(QFileInfo(m_keeper.notebook().path()).fileName());
+        const auto place = std::make_shared<WorkingCopy>(QFileInfo(m_keeper.notebook().path()).fileName());
         m_task->start(m_keeper.notebook().keeping().beginCopy(place->path()),
                       [place, copy, reading = std::move(reading)](notebook::CopyToCheck &made,
                                                                   const notebook::Watch &watch) {
@@ -174,9 +173,10 @@ void CopiesView::startWithFiles(const QString &doing, std::function<void(const n
 
 void CopiesView::verify()
 {
-    start(tr("Verifying"), Copy::AsItIs, [this](const notebook::Notebook &copy, const notebook::Watch &watch) {
-        return [this, verification = copy.verify(watch)] { tellVerified(verification); };
-    });
+    start(tr("Verifying"), Copy::AsItIs,
+          [this](const notebook::Notebook &copy, const notebook::Watch &watch) {
+              return [this, verification = copy.verify(watch)] { tellVerified(verification); };
+          });
 }
 
 void CopiesView::tellVerified(const notebook::Verification &verification)

@@ -93,9 +93,8 @@ TEST_F(EquipmentBookTest, AChangedWeighingIsNamedWithTheOutcomeItGives)
     m_book.reset();
     {
         RawFile raw(file());
-        raw.behindTheTriggers([&] {
-            raw.execute(u"UPDATE equipment_value SET value = value * 0.9 WHERE column_place = 1"_s);
-        });
+        raw.behindTheTriggers(
+            [&] { raw.execute(u"UPDATE equipment_value SET value = value * 0.9 WHERE column_place = 1"_s); });
     }
     std::vector<notebook::Finding> outcomes;
     for (const notebook::Finding &finding : reopen(Access::ReadOnly)->verify().findings) {
