@@ -279,10 +279,12 @@ private:
     void inspectPlace(const QWidget &widget)
     {
         const QWidget *parent = widget.parentWidget();
-        if (!parent || widget.size().isEmpty() || isMadeByToolkit(*parent))
+        if (!parent || widget.size().isEmpty())
             return;
         const auto *area = qobject_cast<const QScrollArea *>(parent->parentWidget());
         const bool scrolls = area && area->viewport() == parent;
+        if (!scrolls && isMadeByToolkit(*parent))
+            return;
         QRect room = parent->rect().adjusted(-slack, -slack, slack, slack);
         if (scrolls && area->horizontalScrollBarPolicy() != Qt::ScrollBarAlwaysOff)
             return;

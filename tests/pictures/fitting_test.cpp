@@ -115,7 +115,7 @@ TEST_F(Misfits, ColumnsAndTabsAreLookedAtOneByOne)
     tabs->setUsesScrollButtons(false);
     tabs->setElideMode(Qt::ElideRight);
     tabs->addTab(sentence);
-    tabs->addTab(sentence);
+    tabs->addTab(sentence + u'!');
     EXPECT_GE(found(), 3);
 }
 

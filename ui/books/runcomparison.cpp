@@ -62,7 +62,9 @@ Facts standardsOf(const notebook::StoredRun &stored)
 {
     Facts facts;
     for (const run::Standard &standard : stored.run.standards) {
-        QString text = evaluation::withUnit(evaluation::plainText(standard.concentration_g_per_L), u"g/L"_s);
+        // More figures than a standard is known to hide whether two are the same.
+        QString text =
+            evaluation::withUnit(evaluation::significantText(standard.concentration_g_per_L, 4), u"g/L"_s);
         if (standard.preparedAt)
             text = RunComparisonWords::tr("%1, made %2").arg(text, momentText(*standard.preparedAt));
         facts.emplace_back(standard.id, text);

@@ -30,6 +30,7 @@ NumberField::NumberField(const Theme &theme, const QString &unit, QWidget *paren
     layout->addWidget(m_reply, 1);
     m_reply->setObjectName(u"reply"_s);
     m_reply->setWordWrap(true);
+    m_reply->setMinimumWidth(m_reply->fontMetrics().averageCharWidth() * 9); // a number stays on its line
     setFocusProxy(m_entry);
     connect(m_entry, &NumberEntry::judged, this, &NumberField::answer);
     setEntrySize();
