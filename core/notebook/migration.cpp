@@ -129,8 +129,14 @@ QString backupPath(const QString &notebook, const QDateTime &now, int version)
 {
     const QFileInfo file(notebook);
     const QString ending = file.suffix().isEmpty() ? QString() : u'.' + file.suffix();
-    return u"%1/%2-%3-schema%4%5"_s.arg(file.absolutePath(), file.completeBaseName(),
-                                        now.toString(u"yyyyMMdd-HHmmss"_s), QString::number(version), ending);
+    const QString stem =
+        u"%1/%2-%3-schema%4"_s.arg(file.absolutePath(), file.completeBaseName(),
+                                   now.toString(u"yyyyMMdd-HHmmss"_s), QString::number(version));
+    // One that stopped may be tried again within the second; its copy stays.
+    QString path = stem + ending;
+    for (int number = 2; QFileInfo::exists(path); ++number)
+        path = u"%1-%2%3"_s.arg(stem, QString::number(number), ending);
+    return path;
 }
 
 } // namespace plateau::notebook
