@@ -52,6 +52,7 @@ PlanForm::PlanForm(const Theme &theme, const Clock &clock, QWidget *parent)
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::NoFocus);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     // The keys bring a field into view, and would shift a form that is wider than its room sideways.
     QScrollBar *sideways = horizontalScrollBar();
     connect(sideways, &QScrollBar::valueChanged, sideways, [sideways] { sideways->setValue(0); });
