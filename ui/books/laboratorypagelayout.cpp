@@ -88,7 +88,6 @@ void LaboratoryPage::addSection(LaboratorySection *section)
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setWidget(section);
     m_pages->addWidget(scroll);
     m_sections.push_back(section);

@@ -70,7 +70,6 @@ QWidget *ChartsPage::buildSide()
     auto *scroll = new QScrollArea(this);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setWidget(m_settings);
     scroll->setFocusPolicy(Qt::NoFocus);
     m_side = new QTabWidget(this);
