@@ -204,6 +204,14 @@ void PlanForm::startAnew()
     onMethod();
 }
 
+QSize PlanForm::minimumSizeHint() const
+{
+    QSize least = QScrollArea::minimumSizeHint();
+    if (widget())
+        least.setWidth(widget()->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width());
+    return least;
+}
+
 void PlanForm::takeFocus()
 {
     m_method->setFocus();

@@ -36,6 +36,8 @@ class PlanForm : public QScrollArea
 
 public:
     PlanForm(const Theme &theme, const Clock &clock, QWidget *parent = nullptr);
+    /// As wide as what it scrolls: with a large font the page makes room, or is scrolled itself.
+    QSize minimumSizeHint() const override;
     /// Where the keys go first.
     void takeFocus();
     /// Other methods to choose from; what is chosen stays chosen if it is still there, else the one of that
