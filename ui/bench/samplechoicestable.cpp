@@ -134,7 +134,9 @@ void SampleChoicesTable::goToUndecided()
 
 void SampleChoicesTable::goTo(int row, int column)
 {
-    setCurrentIndex(m_choices->index(row, column));
+    // Whatever else is held down: the row it goes to is the one that is chosen.
+    selectionModel()->setCurrentIndex(m_choices->index(row, column),
+                                      QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
     scrollTo(currentIndex());
 }
 
