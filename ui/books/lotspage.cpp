@@ -87,7 +87,7 @@ void LotsPage::buildList()
     m_list->addButton(fresh);
     m_list->table().setFlexibleColumn(LotsModel::Standing);
     m_list->table().setFlexibleMinimum(26);
-    m_list->table().setLimit(44);
+    m_list->table().setLimit(36);
     m_list->table().setTextElideMode(Qt::ElideMiddle); // the number of an aliquot stands at the end
     connect(m_usedUp, &QCheckBox::toggled, this, &LotsPage::fillList);
     connect(fresh, &QPushButton::clicked, this, [this] {
