@@ -51,7 +51,8 @@ public:
             m_book.correctReading(id, 0, u"A1"_s, 0.101, u"0.101"_s, person, u"the cuvette was wet"_s);
         if (number % 20 == 9 && !m_allDecided)
             return;
-        const bool rejected = number % 10 == 3;
+        const bool rejected =
+            number % 10 == 3 && !m_allDecided; // else they would wait to be repeated for ever
         m_book.decide(id, rejected ? DecisionKind::Rejected : DecisionKind::Accepted,
                       persons[(number / 3) % persons.size()],
                       rejected ? u"the lamp flickered"_s : u"looked at twice"_s);
