@@ -7,6 +7,7 @@
 #include "core/notebook/schema.h"
 #include "tests/core/notebook/fixture.h"
 
+#include <QDir>
 #include <QFile>
 
 namespace plateau::test {
@@ -203,15 +204,26 @@ TEST_F(MigrationTest, CopyThatCannotBeMadeStopsTheMigration)
 {
     makeFilledFile();
     m_now = QDateTime(QDate(2026, 4, 1), QTime(7, 58), Qt::OffsetFromUTC, 3600);
-    QFile taken(file(u"notebook-20260401-075900-schema%1.plateau"_s.arg(now())));
-    ASSERT_TRUE(taken.open(QIODevice::WriteOnly));
-    taken.write("somebody else's");
-    taken.close();
+    // Something that is no file stands where the copy is made.
+    const QString part = u"notebook-20260401-075900-schema%1.plateau.part"_s.arg(now());
+    ASSERT_TRUE(QDir(m_folder.path()).mkdir(part));
     const Failure failure = failureOf([&] { openWith(stepsAnd({addColumn})); });
-    EXPECT_EQ(failure.kind(), Kind::Refused);
-    EXPECT_EQ(bytesOf(taken.fileName()), "somebody else's");
-    EXPECT_THAT(filesInFolder(), SizeIs(2));
+    EXPECT_EQ(failure.kind(), Kind::Storage) << failure.what();
+    expectOneSentence(failure);
+    EXPECT_THAT(filesInFolder(), ElementsAre(u"notebook.plateau"_s));
     EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now());
+}
+
+TEST_F(MigrationTest, CopyUnderATakenNameGetsANumberAndLeavesTheOther)
+{
+    makeFilledFile();
+    m_now = QDateTime(QDate(2026, 4, 1), QTime(7, 58), Qt::OffsetFromUTC, 3600);
+    const QString stem = u"notebook-20260401-075900-schema%1"_s.arg(now());
+    write(file(stem + u".plateau"_s), "somebody else's");
+    openWith(stepsAnd({addColumn}));
+    EXPECT_EQ(bytesOf(file(stem + u".plateau"_s)), "somebody else's");
+    EXPECT_EQ(RawFile(file(stem + u"-2.plateau"_s)).value(u"PRAGMA user_version"_s).toInt(), now());
+    EXPECT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), now() + 1);
 }
 
 /// A file as the program of some time wrote it: data/README.md says how they were made.
