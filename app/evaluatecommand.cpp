@@ -12,6 +12,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace plateau::app {
 
 using namespace Qt::StringLiterals;
@@ -58,14 +60,23 @@ Arguments parsed(const QStringList &arguments)
             found.runs.append(argument);
         }
     }
-    if (found.fault.isEmpty() && found.runs.size() != 1)
+    if (found.fault.isEmpty() && found.runs.isEmpty())
         found.fault = EvaluatecommandWords::tr(
-            "evaluate takes one run file: plateau evaluate RUN.json [--with OTHER.json] "
+            "evaluate needs a run file: plateau evaluate RUN.json [--with OTHER.json] "
             "... [--notebook FILE]");
+    if (found.fault.isEmpty() && found.runs.size() > 1 && !found.with.isEmpty())
+        found.fault = EvaluatecommandWords::tr(
+            "--with goes with one run file, since it says where the terms of that run come from: plateau evaluate RUN.json "
+            "--with OTHER.json ...");
     return found;
 }
 
-int evaluate(const Arguments &given, const exchange::MethodLookup &methods)
+ExitStatus statusOf(const evaluation::Evaluation &evaluation)
+{
+    return evaluation.acceptable ? Sound : NeedsAttention;
+}
+
+int evaluateOne(const Arguments &given, const exchange::MethodLookup &methods)
 {
     const auto document = readRunFile(given.runs.front(), methods);
     if (!document)
@@ -78,9 +89,25 @@ int evaluate(const Arguments &given, const exchange::MethodLookup &methods)
     const evaluation::Evaluation evaluation =
         evaluation::evaluate(document->method, document->run, {}, companions.all());
     const int status = written(writeOut(exchange::writeEvaluation(evaluation)));
-    if (status != Sound)
-        return status;
-    return evaluation.acceptable ? Sound : NeedsAttention;
+    return status != Sound ? status : statusOf(evaluation);
+}
+
+/// A line each, in their order; one that cannot be read is told and the others go on.
+int evaluateMany(const Arguments &given, const exchange::MethodLookup &methods)
+{
+    int worst = Sound;
+    for (const QString &path : given.runs) {
+        const auto document = readRunFile(path, methods);
+        if (!document) {
+            worst = Unusable;
+            continue;
+        }
+        const evaluation::Evaluation evaluation = evaluation::evaluate(document->method, document->run);
+        if (const int status = written(writeOut(exchange::writeEvaluationLine(path, evaluation))); status != Sound)
+            return status;
+        worst = std::max<int>(worst, statusOf(evaluation));
+    }
+    return worst;
 }
 
 } // namespace
@@ -96,7 +123,7 @@ int evaluateRun(const QStringList &arguments)
     } catch (const notebook::Failure &failure) {
         return unusableNotebook(given.notebook, failure);
     }
-    return evaluate(given, *methods);
+    return given.runs.size() == 1 ? evaluateOne(given, *methods) : evaluateMany(given, *methods);
 }
 
 } // namespace plateau::app

@@ -132,11 +132,9 @@ ordered_json lineJson(const CalibrationLine &line)
             {"points", line.points}};
 }
 
-} // namespace
-
-QByteArray writeEvaluation(const Evaluation &evaluation)
+ordered_json evaluationJson(const Evaluation &evaluation)
 {
-    const ordered_json object{
+    return {
         {"format", "plateau-evaluation/1"},
         {"method", {{"id", utf8(evaluation.methodId)}, {"version", evaluation.methodVersion}}},
         {"factors", listOf(evaluation.factors, factorJson)},
@@ -149,7 +147,18 @@ QByteArray writeEvaluation(const Evaluation &evaluation)
         {"acceptable", evaluation.acceptable},
         {"series", listOf(evaluation.series, seriesJson)},
         {"lines", listOf(evaluation.lines, lineJson)}};
-    return jsonText(object);
+}
+
+} // namespace
+
+QByteArray writeEvaluation(const Evaluation &evaluation)
+{
+    return jsonText(evaluationJson(evaluation));
+}
+
+QByteArray writeEvaluationLine(const QString &runFile, const Evaluation &evaluation)
+{
+    return jsonLine({{"run", utf8(runFile)}, {"evaluation", evaluationJson(evaluation)}});
 }
 
 } // namespace plateau::exchange

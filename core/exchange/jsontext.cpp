@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <limits>
 #include <string>
 
 namespace plateau::exchange {
@@ -36,8 +37,8 @@ std::string keyText(const std::string &key)
     return ordered_json(key).dump() + ": ";
 }
 
-/// All on one line; longer than lineLength as soon as that is certain.
-void writeInline(const ordered_json &value, std::string &line)
+/// All on one line; longer than longest as soon as that is certain.
+void writeInline(const ordered_json &value, std::size_t longest, std::string &line)
 {
     if (!value.is_structured()) {
         line += plainText(value);
@@ -46,11 +47,11 @@ void writeInline(const ordered_json &value, std::string &line)
     line += value.is_object() ? '{' : '[';
     bool first = true;
     for (const auto &[key, element] : value.items()) {
-        if (line.size() > lineLength)
+        if (line.size() > longest)
             return;
         line += first ? "" : ", ";
         line += value.is_object() ? keyText(key) : "";
-        writeInline(element, line);
+        writeInline(element, longest, line);
         first = false;
     }
     line += value.is_object() ? '}' : ']';
@@ -69,7 +70,7 @@ void write(const ordered_json &value, std::size_t indent, std::size_t used, std:
 {
     std::string line;
     if (!value.is_structured() || isShallow(value))
-        writeInline(value, line);
+        writeInline(value, lineLength, line);
     if (!value.is_structured() || value.empty() ||
         (!line.empty() && indent > 0 && indent + used + line.size() <= lineLength)) {
         out += line;
@@ -96,6 +97,14 @@ QByteArray jsonText(const ordered_json &document)
 {
     std::string text;
     write(document, 0, 0, text);
+    text += '\n';
+    return QByteArray::fromStdString(text);
+}
+
+QByteArray jsonLine(const ordered_json &document)
+{
+    std::string text;
+    writeInline(document, std::numeric_limits<std::size_t>::max(), text);
     text += '\n';
     return QByteArray::fromStdString(text);
 }

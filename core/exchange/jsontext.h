@@ -12,5 +12,7 @@ namespace plateau::exchange {
 /// numbers in the shortest form that reads back to the same double (what is not finite as null), a line feed
 /// at the end.
 QByteArray jsonText(const nlohmann::ordered_json &document);
+/// The same on one line.
+QByteArray jsonLine(const nlohmann::ordered_json &document);
 
 } // namespace plateau::exchange

@@ -23,5 +23,7 @@ QByteArray writeRun(const run::Run &run, const assay::Method *method = nullptr);
 QByteArray writeLaboratory(const planning::Laboratory &laboratory);
 QByteArray writeSpecifications(const std::vector<evaluation::Specification> &specifications);
 QByteArray writeEvaluation(const evaluation::Evaluation &evaluation);
+/// One line for a run of many: {"run": its file, "evaluation": as writeEvaluation writes it}.
+QByteArray writeEvaluationLine(const QString &runFile, const evaluation::Evaluation &evaluation);
 
 } // namespace plateau::exchange

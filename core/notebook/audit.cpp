@@ -99,8 +99,16 @@ void Act::commit()
     insertEntry(database(), entry, hash);
     insertRecords(database(), entry.id, records);
     if (m_run && m_session.layout.columns.contains(u"search_run"_s))
-        refreshSearch(database(), *m_run);
+        refreshSearchOf(*m_run);
     commitOrTell(hash);
+}
+
+void Act::refreshSearchOf(RunId run)
+{
+    if (m_onlyTakesReading)
+        countReading(database(), run, m_person);
+    else
+        refreshSearch(database(), run);
 }
 
 // A commit that reports an error may stand all the same: where the last of its four syncs fails, the journal

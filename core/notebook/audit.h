@@ -37,6 +37,8 @@ public:
 
     void concerns(RunId run) { m_run = run; }
     void note(const QString &details) { m_details = details; }
+    /// What the act did to the run is that it took one reading more.
+    void onlyTakesReading() { m_onlyTakesReading = true; }
     void covers(const QString &table, qint64 id) { m_records.push_back({table, id}); }
     void commit();
 
@@ -47,6 +49,7 @@ private:
     };
 
     std::vector<QString> hashRecords() const;
+    void refreshSearchOf(RunId run);
     void commitOrTell(const QString &hash);
 
     Session m_session;
@@ -55,6 +58,7 @@ private:
     Moment m_at;
     timing::BootTime m_boot;
     std::optional<RunId> m_run;
+    bool m_onlyTakesReading = false;
     QString m_details;
     std::vector<Record> m_records;
     Transaction m_transaction;

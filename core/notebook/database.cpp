@@ -107,6 +107,7 @@ void Database::connect(const QString &name, const QString &options)
 
 void Database::disconnect()
 {
+    m_prepared.clear();
     {
         QSqlDatabase database = handle();
         database.close();

@@ -4,6 +4,7 @@
 
 #include "core/notebook/filehold.h"
 #include "core/notebook/notebook.h"
+#include "core/notebook/preparedqueries.h"
 
 #include <QSqlDatabase>
 #include <QVariant>
@@ -34,6 +35,9 @@ public:
     /// The engine's own connection, for what Qt has no way to.
     sqlite3 *native() const;
 
+    /// For Statement.
+    PreparedQueries &prepared() const { return m_prepared; }
+
     /// One statement without values and without rows.
     void execute(const QString &statement) const;
     /// The first column of the first row; invalid where there is none.
@@ -58,6 +62,7 @@ private:
     Access m_access = Access::ReadWrite;
     QString m_connection;
     FileHold m_hold;
+    mutable PreparedQueries m_prepared;
 };
 
 /// BEGIN ... COMMIT. A transaction not committed when it goes out of scope is rolled back as a whole.

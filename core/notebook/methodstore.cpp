@@ -6,6 +6,8 @@
 #include "core/exchange/writers.h"
 #include "core/notebook/sentence.h"
 
+#include <algorithm>
+
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
@@ -21,6 +23,31 @@ Failure damagedMethod(qint64 row, const QString &details)
             .arg(row),
         details);
 }
+
+/// Reads the document anew only where it is another than one of those read last: an act works on one run, whose method is
+/// asked for several times, and a list of runs on few methods.
+class MethodReader
+{
+public:
+    const exchange::Read<assay::Method> &read(const QString &content)
+    {
+        const auto known = std::ranges::find(m_known, content, &Known::content);
+        if (known != m_known.end())
+            return known->read;
+        if (m_known.size() >= mostKnown)
+            m_known.erase(m_known.begin());
+        m_known.push_back({content, exchange::readMethod(content.toUtf8())});
+        return m_known.back().read;
+    }
+
+private:
+    static constexpr std::size_t mostKnown = 16;
+    struct Known {
+        QString content;
+        exchange::Read<assay::Method> read;
+    };
+    std::vector<Known> m_known;
+};
 
 } // namespace
 
@@ -51,10 +78,11 @@ assay::Method loadMethod(const Database &database, qint64 row)
     query.run(row);
     if (!query.next())
         throw damagedMethod(row, u"no such row"_s);
-    exchange::Read<assay::Method> read = exchange::readMethod(query.text(0).toUtf8());
+    thread_local MethodReader reader;
+    const exchange::Read<assay::Method> &read = reader.read(query.text(0));
     if (!read.value)
         throw damagedMethod(row, exchange::problemLine(u"method"_s, read.problems.front()));
-    return std::move(*read.value);
+    return *read.value;
 }
 
 } // namespace plateau::notebook

@@ -83,6 +83,8 @@ public:
         requireOrigin(reading.origin);
         const ReadingId id = storeReading(m_act, reading);
         storeStamp(m_act, id);
+        if (!reading.corrects)
+            m_act.onlyTakesReading();
         m_act.commit();
         return id;
     }

@@ -20,6 +20,13 @@ constexpr auto spoiltTubes =
     "AND NOT EXISTS (SELECT 1 FROM pipetting_mark AS later WHERE later.tube = mark.tube "
     "AND later.component IS NULL AND later.id > mark.id))"_L1;
 
+/// The readings that a run has, by run; %1 is where the condition on the run goes.
+QString takenQuery()
+{
+    return u"SELECT tube.run, count(*) FROM tube JOIN reading ON reading.tube = tube.id "
+           "WHERE reading.corrects IS NULL AND tube.id NOT IN %2 AND %1 GROUP BY tube.run"_s.arg(u"%1"_s, spoiltTubes);
+}
+
 /// Reads the list in a few passes over the tables, not one for each run: a notebook grows for years.
 class RunList
 {
@@ -103,10 +110,7 @@ private:
 
     void loadReadings()
     {
-        read(u"SELECT tube.run, count(*) FROM tube JOIN reading ON reading.tube = tube.id "
-             "WHERE reading.corrects IS NULL AND tube.id NOT IN %2 AND %1 GROUP BY tube.run"_s.arg(
-                 u"%1"_s, spoiltTubes),
-             u"tube.run"_s,
+        read(takenQuery(), u"tube.run"_s,
              [this](const Statement &row) { m_runs[row.integer(0)].readingsTaken = int(row.integer(1)); });
     }
 
@@ -162,6 +166,13 @@ private:
 std::vector<RunSummary> loadSummaries(const Database &database)
 {
     return RunList(database, std::nullopt).load();
+}
+
+int readingsTaken(const Database &database, RunId run)
+{
+    Statement query(database, takenQuery().arg(u"tube.run = ?"_s));
+    query.run(run.value);
+    return query.next() ? int(query.integer(1)) : 0;
 }
 
 RunSummary loadSummary(const Database &database, RunId run)

@@ -75,6 +75,17 @@ void refreshSearch(const Database &database, RunId run)
     }
 }
 
+void countReading(const Database &database, RunId run, const QString &person)
+{
+    Statement known(database, u"SELECT 1 FROM search_person WHERE run = ? AND person = ?"_s);
+    known.run(run.value, person);
+    if (known.next())
+        Statement(database, u"UPDATE search_run SET readings_taken = ? WHERE run = ?"_s)
+            .run(readingsTaken(database, run), run.value);
+    else
+        refreshSearch(database, run);
+}
+
 void rebuildSearch(const Database &database, const std::function<void(int, int)> &progress)
 {
     database.execute(u"INSERT INTO search_text (search_text) VALUES ('delete-all')"_s);

@@ -8,25 +8,52 @@
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 
+#include <QSqlError>
+
 #include <cmath>
 
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
 
+namespace {
+
+QSqlQuery preparedQuery(const Database &database, const QString &sql)
+{
+    if (auto kept = database.prepared().take(sql))
+        return std::move(*kept);
+    QSqlQuery query(database.handle());
+    query.setForwardOnly(true);
+    query.prepare(sql);
+    return query;
+}
+
+} // namespace
+
 Statement::Statement(const Database &database, const QString &sql)
     : m_database(database)
-    , m_query(database.handle())
+    , m_sql(sql)
+    , m_query(preparedQuery(database, sql))
 {
-    m_query.setForwardOnly(true);
-    if (!m_query.prepare(sql))
-        fail(sql);
+    if (m_query.lastError().isValid())
+        fail();
+}
+
+Statement::~Statement()
+{
+    if (m_hasFailed)
+        return;
+    m_query.finish();
+    m_database.prepared().giveBack(m_sql, std::move(m_query));
 }
 
 void Statement::execute()
 {
+    // Qt notices too few values only at the first use: at the next ones those of the use before would stand in.
+    if (m_query.boundValues().size() != m_place)
+        throw engineFailure(QSqlError(u"another number of values than before"_s), m_database.path(), m_sql);
     if (!m_query.exec())
-        fail(m_query.lastQuery());
+        fail();
 }
 
 bool Statement::next()
@@ -35,15 +62,16 @@ bool Statement::next()
         return true;
     // false is "no more rows" as well as "could not read on".
     if (m_query.lastError().isValid())
-        fail(m_query.lastQuery());
+        fail();
     return false;
 }
 
-void Statement::fail(const QString &sql) const
+void Statement::fail()
 {
+    m_hasFailed = true;
     if (wasStopped(m_query.lastError()))
         throw Stopped();
-    throw engineFailure(m_query.lastError(), m_database.path(), sql);
+    throw engineFailure(m_query.lastError(), m_database.path(), m_sql);
 }
 
 std::optional<double> Statement::optionalReal(int column) const

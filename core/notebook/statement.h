@@ -19,7 +19,7 @@ class Database;
 /// A value as SQLite keeps it; monostate for NULL.
 using Cell = std::variant<std::monostate, qint64, double, QString>;
 
-/// One prepared statement, read forward once. Every error throws Failure, what is stopped (stopping.h) throws
+/// One prepared statement, read forward once; the connection keeps it for the next of the same text. Every error throws Failure, what is stopped (stopping.h) throws
 /// Stopped; nothing fails quietly. Values are
 /// bound by position, texts only where they come back as the same text, numbers only where they are finite
 /// (SQLite would store a NaN as NULL). A Moment takes two places: the time in UTC and its offset.
@@ -29,6 +29,7 @@ public:
     Statement(const Database &database, const QString &sql);
     Statement(const Statement &) = delete;
     Statement &operator=(const Statement &) = delete;
+    ~Statement();
 
     template <class... Values> Statement &run(const Values &...values)
     {
@@ -78,10 +79,12 @@ private:
     void bind(const std::vector<Cell> &cells);
     void place(const QVariant &value) { m_query.bindValue(m_place++, value); }
     void execute();
-    [[noreturn]] void fail(const QString &sql) const;
+    [[noreturn]] void fail();
 
     const Database &m_database;
+    QString m_sql;
     QSqlQuery m_query;
+    bool m_hasFailed = false;
     int m_place = 0;
 };
 

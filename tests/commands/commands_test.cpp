@@ -97,6 +97,35 @@ TEST_F(Commands, EvaluateSaysByItsStatusThatSomethingNeedsAttention)
     EXPECT_EQ(runProgram({u"evaluate"_s, sample(u"failed-standard.json"_s)}).status, 1);
 }
 
+TEST_F(Commands, ManyRunsAreALineEachInTheirOrderAndTheStatusIsTheWorst)
+{
+    const QStringList paths{sample(u"clean-run.json"_s), sample(u"failed-standard.json"_s), sample(u"clean-run.json"_s)};
+    const Outcome outcome = runProgram(QStringList{u"evaluate"_s} + paths);
+    EXPECT_EQ(outcome.status, 1);
+    EXPECT_TRUE(outcome.error.isEmpty()) << outcome.error.toStdString();
+    EXPECT_TRUE(outcome.out.endsWith('\n'));
+    const QList<QByteArray> lines = outcome.out.chopped(1).split('\n');
+    ASSERT_EQ(lines.size(), paths.size());
+    for (qsizetype i = 0; i < lines.size(); ++i) {
+        const QJsonObject line = QJsonDocument::fromJson(lines[i]).object();
+        EXPECT_EQ(line["run"_L1].toString(), paths[i]);
+        // Number for number what it is of the file alone.
+        EXPECT_EQ(line["evaluation"_L1].toObject(), runProgram({u"evaluate"_s, paths[i]}).json());
+    }
+}
+
+TEST_F(Commands, OneOfManyThatCannotBeReadIsNamedAndTheOthersAreEvaluated)
+{
+    const QString absent = m_folder.filePath(u"absent.json"_s);
+    const QString clean = sample(u"clean-run.json"_s);
+    const Outcome outcome = runProgram({u"evaluate"_s, clean, absent, write(u"text.json"_s, "hello"), clean});
+    EXPECT_EQ(outcome.status, 2);
+    EXPECT_EQ(outcome.errorLines().size(), 2) << outcome.error.toStdString();
+    EXPECT_TRUE(outcome.error.contains("absent.json"));
+    EXPECT_TRUE(outcome.error.contains("text.json"));
+    EXPECT_EQ(outcome.out.count('\n'), 2);
+}
+
 TEST_F(Commands, EveryProblemOfAFileIsALineWithItsPlace)
 {
     const QString path =
