@@ -4,6 +4,7 @@
 
 #include <QDate>
 #include <QDateTime>
+#include <QList>
 #include <QString>
 #include <QStringList>
 
@@ -18,6 +19,7 @@ struct LotOf {
     QString component;
     QString lot;
     bool operator==(const LotOf &) const = default;
+    friend size_t qHash(const LotOf &lot, size_t seed = 0) { return qHashMulti(seed, lot.component, lot.lot); }
 };
 
 /// What is the same for all values of one run.
@@ -28,7 +30,7 @@ struct RunFacts {
     /// When it began, else when it was put into the notebook.
     QDateTime at;
     /// By component, each lot once.
-    std::vector<LotOf> lots;
+    QList<LotOf> lots;
     /// Everybody who did something on it.
     QStringList persons;
     /// What answered for its absorbances when it was planned; empty: not on record.
@@ -62,7 +64,8 @@ struct Point {
     bool isAccepted = true;
     std::optional<double> expandedUncertainty{};
     std::optional<StandardUse> standard{};
-    std::optional<Omission> omission{};
+    /// Null: it counts. Few have one, and there may be a hundred thousand points.
+    std::shared_ptr<const Omission> omission{};
 };
 using Series = std::vector<Point>;
 

@@ -2,11 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/audit.h"
 
+#include "core/notebook/openrepeats.h"
 #include "core/notebook/searchindex.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 
 #include <QDir>
+
+#include <algorithm>
 
 namespace plateau::notebook {
 
@@ -109,6 +112,9 @@ void Act::refreshSearchOf(RunId run)
         countReading(database(), run, m_person);
     else
         refreshSearch(database(), run);
+    if (m_session.layout.columns.contains(u"search_repeat"_s) &&
+        std::ranges::any_of(m_records, [](const Record &record) { return bearsOnRepeats(record.table); }))
+        refreshOpenRepeats(database(), run);
 }
 
 // A commit that reports an error may stand all the same: where the last of its four syncs fails, the journal

@@ -87,7 +87,7 @@ charts::Series Charts::series(const charts::Subject &subject) const
         return series;
     for (charts::Point &point : series) {
         if (const auto found = omissions.find({point.run->run, point.name}); found != omissions.end())
-            point.omission = found->second;
+            point.omission = std::make_shared<charts::Omission>(found->second);
     }
     return series;
 }

@@ -6,6 +6,8 @@
 #include "core/notebook/text.h"
 #include "core/planning/inputowner.h"
 
+#include <QSet>
+
 #include <map>
 
 namespace plateau::notebook {
@@ -71,11 +73,30 @@ QString sourceOf(Quantity quantity)
     return {};
 }
 
+/// The same texts and lists stand in a hundred thousand runs: each is kept once.
+template <class Value> class Kept
+{
+public:
+    const Value &operator()(const Value &value)
+    {
+        if (const auto found = m_values.constFind(value); found != m_values.cend())
+            return *found;
+        if (m_values.size() >= most)
+            m_values.clear();
+        return *m_values.insert(value);
+    }
+
+private:
+    static constexpr qsizetype most = 10'000;
+    QSet<Value> m_values;
+};
+
 using Facts = std::map<qint64, std::shared_ptr<charts::RunFacts>>;
 
 Facts loadFacts(const Database &database, const QString &method)
 {
     Facts facts;
+    Kept<QString> text;
     Statement runs(database, u"SELECT run, title, started_utc, started_offset_min FROM search_run WHERE "
                              "method_id = ? AND state <> 'onBench'"_s);
     runs.run(method);
@@ -92,14 +113,14 @@ Facts loadFacts(const Database &database, const QString &method)
     lots.run(method);
     while (lots.next()) {
         if (const auto run = facts.find(lots.integer(0)); run != facts.end())
-            run->second->lots.push_back({lots.text(1), lots.text(2)});
+            run->second->lots.push_back({text(lots.text(1)), text(lots.text(2))});
     }
     Statement persons(database, u"SELECT search_person.run, person FROM search_person JOIN search_run USING "
                                 "(run) WHERE method_id = ? ORDER BY search_person.run, person"_s);
     persons.run(method);
     while (persons.next()) {
         if (const auto run = facts.find(persons.integer(0)); run != facts.end())
-            run->second->persons.append(persons.text(1));
+            run->second->persons.append(text(persons.text(1)));
     }
     Statement photometers(
         database,
@@ -108,18 +129,24 @@ Facts loadFacts(const Database &database, const QString &method)
     photometers.run(planning::inputWord(planning::UncertaintyInput::Absorbance), method);
     while (photometers.next()) {
         if (const auto run = facts.find(photometers.integer(0)); run != facts.end())
-            run->second->photometer = photometers.text(1);
+            run->second->photometer = text(photometers.text(1));
+    }
+    Kept<QList<charts::LotOf>> list;
+    Kept<QStringList> names;
+    for (auto &[row, run] : facts) {
+        run->lots = list(run->lots);
+        run->persons = names(run->persons);
     }
     return facts;
 }
 
-charts::Point pointOf(const Statement &row, const Facts &facts)
+charts::Point pointOf(const Statement &row, const Facts &facts, Kept<QString> &text)
 {
     charts::Point point;
     point.run = facts.at(row.integer(0));
-    point.name = row.text(1);
+    point.name = text(row.text(1));
     point.value = row.real(2);
-    point.unit = row.text(3);
+    point.unit = text(row.text(3));
     point.expandedUncertainty = row.optionalReal(4);
     point.isAccepted = row.integer(5) != 0;
     if (!row.isNull(6))
@@ -171,8 +198,9 @@ charts::Series loadChartSeries(const Database &database, const charts::Subject &
                   "v.name_key = ?) ORDER BY r.started_utc, v.run, v.name"_s.arg(sourceOf(subject.quantity)));
     query.run(subject.methodId, subject.measurand, name, name);
     charts::Series series;
+    Kept<QString> text;
     while (query.next())
-        series.push_back(pointOf(query, facts));
+        series.push_back(pointOf(query, facts, text));
     keepUnitOfNewest(series);
     return series;
 }

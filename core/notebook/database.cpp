@@ -23,6 +23,12 @@ namespace {
 
 constexpr auto busyTimeout_ms = 2000;
 
+sqlite3 *nativeOf(const QSqlDatabase &database)
+{
+    const QVariant pointer = database.driver()->handle();
+    return *static_cast<sqlite3 *const *>(pointer.constData());
+}
+
 QString uriOf(const QString &path, Access access)
 {
     const QUrl url = QUrl::fromLocalFile(QFileInfo(path).absoluteFilePath());
@@ -75,12 +81,6 @@ QSqlDatabase Database::handle() const
     return QSqlDatabase::database(m_connection, false);
 }
 
-sqlite3 *Database::native() const
-{
-    const QVariant pointer = handle().driver()->handle();
-    return *static_cast<sqlite3 *const *>(pointer.constData());
-}
-
 void Database::connect(const QString &name, const QString &options)
 {
     try {
@@ -89,6 +89,7 @@ void Database::connect(const QString &name, const QString &options)
         database.setConnectOptions(options);
         if (!database.open())
             throw engineFailure(database.lastError(), m_path, u"open"_s);
+        m_native = nativeOf(database);
         setSafely(u"busy_timeout"_s, QString::number(busyTimeout_ms), QString::number(busyTimeout_ms));
         setSafely(u"foreign_keys"_s, u"ON"_s, u"1"_s);
         setSafely(u"trusted_schema"_s, u"OFF"_s, u"0"_s);

@@ -33,7 +33,7 @@ public:
     /// Not to be kept: a handle that outlives the connection kills every query.
     QSqlDatabase handle() const;
     /// The engine's own connection, for what Qt has no way to.
-    sqlite3 *native() const;
+    sqlite3 *native() const { return m_native; }
 
     /// For Statement.
     PreparedQueries &prepared() const { return m_prepared; }
@@ -61,6 +61,7 @@ private:
     QString m_path;
     Access m_access = Access::ReadWrite;
     QString m_connection;
+    sqlite3 *m_native = nullptr;
     FileHold m_hold;
     mutable PreparedQueries m_prepared;
 };

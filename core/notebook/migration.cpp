@@ -69,6 +69,8 @@ void applyStep(Database &database, const SchemaStep &step, const Layout &layout,
     Act act({database, step.number, layout, surroundings}, surroundings.account,
             first ? u"notebookCreated"_s : u"schemaStep"_s);
     applyStatements(database, step);
+    if (step.derive)
+        step.derive(database);
     if (first)
         database.execute(u"PRAGMA application_id=%1"_s.arg(applicationId));
     database.execute(u"PRAGMA user_version=%1"_s.arg(step.number));

@@ -10,8 +10,12 @@
 #include "core/notebook/stopping.h"
 
 #include <QDir>
+#include <QFile>
 #include <QFileInfo>
 #include <QUuid>
+
+#include <filesystem>
+#include <tuple>
 
 namespace plateau::notebook {
 
@@ -28,6 +32,13 @@ Failure failureAt(Kind kind, const QString &sentence, const QString &path, const
 
 void requireFile(const QString &path)
 {
+    std::error_code fault;
+    std::ignore = std::filesystem::status(QFile::encodeName(path).toStdString(), fault);
+    if (fault == std::errc::permission_denied)
+        throw failureAt(Kind::Storage,
+                        Sentence::tr("The notebook %1 cannot be reached, since its folder may not be entered; see that "
+                                     "you have the right to, or choose another notebook."),
+                        path, QString::fromStdString(fault.message()));
     const QFileInfo file(path);
     if (!file.exists())
         throw failureAt(Kind::NotFound, Sentence::tr("There is no notebook %1; see that the name is right."),

@@ -5,6 +5,7 @@
 #include "core/assay/label.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
+#include "core/notebook/methodstore.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/rawline.h"
 #include "core/notebook/readingstore.h"
@@ -46,7 +47,8 @@ void requireOrigin(const ReadingOrigin &origin)
                           .arg(longestRawLine));
 }
 
-/// One reading of one tube, against what the run holds.
+/// One reading of one tube, against what the run holds. Of that no more is read than is asked for: a first reading, the act
+/// there is most of, needs the method alone.
 class AtPlace
 {
 public:
@@ -57,15 +59,22 @@ public:
         act.concerns(place.run);
         m_row = tubeRow(act.database(), place.run, place.tube);
         requireOnBench(act.database(), place.run);
-        m_inputs = loadInputs(act.database(), place.run);
     }
 
-    const Inputs &inputs() const { return m_inputs; }
-    const StoredReading *current() const
+    bool isTaken() const
     {
-        return currentReading(m_inputs.readings, m_place.tube, m_place.reading);
+        Statement query(m_act.database(), u"SELECT 1 FROM reading WHERE tube = ? AND name = ?"_s);
+        query.run(m_row, m_place.reading);
+        return query.next();
     }
-    const StoredReading &toCorrect() const
+    const Inputs &inputs()
+    {
+        if (!m_inputs)
+            m_inputs = loadInputs(m_act.database(), m_place.run);
+        return *m_inputs;
+    }
+    const StoredReading *current() { return currentReading(inputs().readings, m_place.tube, m_place.reading); }
+    const StoredReading &toCorrect()
     {
         if (const StoredReading *reading = current())
             return *reading;
@@ -79,7 +88,8 @@ public:
     {
         reading.tubeRow = m_row;
         reading.name = m_place.reading;
-        requireReading(m_inputs.plan, m_inputs.method, m_place.tube, m_place.reading, reading.value);
+        requireReading(loadMethod(m_act.database(), methodRowOf(m_act.database(), m_place.run)), m_place.tube,
+                       m_place.reading, reading.value);
         requireOrigin(reading.origin);
         const ReadingId id = storeReading(m_act, reading);
         storeStamp(m_act, id);
@@ -93,7 +103,7 @@ private:
     Act &m_act;
     ReadingPlace m_place;
     qint64 m_row = 0;
-    Inputs m_inputs;
+    std::optional<Inputs> m_inputs;
 };
 
 /// The minutes of a series: since the last addition before its point in the same tube.
@@ -198,7 +208,7 @@ private:
 ReadingId addReading(Act &act, const ReadingPlace &place, const ReadingInput<run::Reading> &input)
 {
     AtPlace at(act, place);
-    if (at.current())
+    if (at.isTaken())
         throw refused(
             Sentence::tr("Tube %1 has a reading %2 already; nothing was stored: correct it, with a reason.")
                 .arg(place.tube + 1)

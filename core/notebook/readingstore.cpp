@@ -142,19 +142,18 @@ void placeReadings(run::Run &run, const std::vector<StoredReading> &readings, Re
     }
 }
 
-void requireReading(const run::Run &run, const assay::Method &method, int tube, const QString &name,
-                    const run::Reading &value)
+void requireReading(const assay::Method &method, int tube, const QString &name, const run::Reading &value)
 {
-    run::Run with = run;
-    with.tubes[size_t(tube)].readings = {{name, value}};
-    const QString place = u"/tubes/%1/readings/"_s.arg(tube);
-    for (const assay::Problem &problem : run::problemsOf(with, method)) {
+    const QString place = u"/tubes/0"_s;
+    run::Run alone;
+    alone.tubes.emplace_back().readings = {{name, value}};
+    for (const assay::Problem &problem : run::problemsOf(alone, method)) {
         // Only what is wrong with this reading: the run itself was taken in when it began.
-        if (problem.severity == assay::Problem::Severity::Error && problem.pointer.startsWith(place))
+        if (problem.severity == assay::Problem::Severity::Error && problem.pointer.startsWith(place + u"/readings/"_s))
             throw Failure(Failure::Kind::Refused,
                           Sentence::tr("Reading %1 of tube %2 was not stored: %3.")
                               .arg(name, QString::number(tube + 1), problem.message),
-                          problem.pointer);
+                          u"/tubes/%1"_s.arg(tube) + problem.pointer.sliced(place.size()));
     }
 }
 

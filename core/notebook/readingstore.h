@@ -32,7 +32,6 @@ void placeReadings(run::Run &run, const std::vector<StoredReading> &readings,
                    ReadingId newest = {std::numeric_limits<qint64>::max()});
 
 /// Throws Failure(Refused) if the method takes no such reading or no photometer shows such a value.
-void requireReading(const run::Run &run, const assay::Method &method, int tube, const QString &name,
-                    const run::Reading &value);
+void requireReading(const assay::Method &method, int tube, const QString &name, const run::Reading &value);
 
 } // namespace plateau::notebook

@@ -5,7 +5,9 @@
 #include "core/exchange/writers.h"
 #include "core/notebook/additions.h"
 #include "core/notebook/inputs.h"
+#include "core/notebook/runfinder.h"
 #include "core/notebook/runlist.h"
+#include "core/run/runcode.h"
 
 #include <algorithm>
 
@@ -37,11 +39,11 @@ std::optional<RunSummary> findSameRun(const Database &database, const run::Run &
 {
     const QByteArray document = exchange::writeRun(run, &method);
     const bool isPlan = !hasReadings(run);
-    for (const RunSummary &summary : loadSummaries(database)) {
-        if (summary.title != run.title || summary.methodId != method.id ||
-            (isPlan && summary.readingsTaken > 0))
+    for (const RunId id : findRuns(database, run::runCode(run, method.version))) {
+        const RunSummary summary = loadSummary(database, id);
+        if (isPlan && summary.readingsTaken > 0)
             continue;
-        if (arrivalOf(loadInputs(database, summary.id)) == document)
+        if (arrivalOf(loadInputs(database, id)) == document)
             return summary;
     }
     return std::nullopt;

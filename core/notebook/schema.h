@@ -25,6 +25,8 @@ struct SchemaStep {
     QString description;
     /// One SQL statement each.
     QStringList statements;
+    /// Fills what the step made that follows from the records (isDerived).
+    void (*derive)(const Database &) = nullptr;
 };
 
 /// All steps of this program, numbered from 1 without a gap.

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/notebook/openrepeats.h"
 #include "core/notebook/runfacts.h"
 #include "core/notebook/runlist.h"
 #include "core/notebook/searchindex.h"
@@ -101,12 +102,18 @@ void checkWords(const Database &database, std::vector<Finding> &findings)
     }
 }
 
+void checkRepeats(const Database &database, std::vector<Finding> &findings)
+{
+    for (const Finding &finding : openRepeatFindings(database))
+        findings.push_back(finding);
+}
+
 } // namespace
 
 std::vector<Finding> searchFindings(const Database &database)
 {
     std::vector<Finding> findings;
-    for (const auto check : {checkRows, checkWords}) {
+    for (const auto check : {checkRows, checkWords, checkRepeats}) {
         try {
             check(database, findings);
         } catch (const Failure &failure) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/searchindex.h"
 
+#include "core/notebook/openrepeats.h"
 #include "core/notebook/runfacts.h"
 #include "core/notebook/runlist.h"
 
@@ -101,12 +102,13 @@ void rebuildSearch(const Database &database, const std::function<void(int, int)>
             progress(done, int(runs.size()));
     }
     database.execute(u"INSERT INTO search_text (search_text) VALUES ('rebuild')"_s);
+    rebuildOpenRepeats(database);
 }
 
 bool searchKnowsAllRuns(const Database &database)
 {
-    return database.single(u"SELECT (SELECT count(*) FROM search_run) = (SELECT count(*) FROM run)"_s)
-        .toBool();
+    // Each act takes its run in, and a rebuilding takes all in or none: where the newest is known, all are.
+    return database.single(u"SELECT (SELECT max(run) FROM search_run) IS (SELECT max(id) FROM run)"_s).toBool();
 }
 
 } // namespace plateau::notebook

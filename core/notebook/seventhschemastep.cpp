@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/seventhschemastep.h"
 
+#include "core/notebook/openrepeats.h"
+
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
@@ -18,6 +20,15 @@ SchemaStep seventhSchemaStep()
     // runs, each time.
     step.statements.append(
         {u"DROP INDEX sample_by_name"_s, u"CREATE INDEX sample_by_name ON sample (name, run)"_s});
+    // What a run wants repeated and nobody has repeated yet (openrepeats.h). To find it in the records takes as long as
+    // there are runs.
+    step.statements.append(writtenOut(R"(CREATE TABLE search_repeat (
+        sample TEXT NOT NULL,
+        method_id TEXT NOT NULL,
+        run INTEGER NOT NULL REFERENCES run (id),
+        PRIMARY KEY (sample, method_id)
+    ) STRICT, WITHOUT ROWID)"));
+    step.derive = rebuildOpenRepeats;
     return step;
 }
 

@@ -10,6 +10,8 @@
 
 #include <QSqlError>
 
+#include <sqlite3.h>
+
 #include <cmath>
 
 namespace plateau::notebook {
@@ -54,16 +56,29 @@ void Statement::execute()
         throw engineFailure(QSqlError(u"another number of values than before"_s), m_database.path(), m_sql);
     if (!m_query.exec())
         fail();
+    requireColumns();
 }
 
 bool Statement::next()
 {
-    if (m_query.next())
+    if (m_query.next()) {
+        requireColumns();
         return true;
+    }
     // false is "no more rows" as well as "could not read on".
     if (m_query.lastError().isValid())
         fail();
     return false;
+}
+
+// Qt takes a text that the engine had no memory to hand out for an empty one. The first row is read while it is executed.
+void Statement::requireColumns()
+{
+    if (sqlite3_errcode(m_database.native()) != SQLITE_NOMEM)
+        return;
+    m_hasFailed = true;
+    throw engineFailure(QSqlError({}, u"out of memory"_s, QSqlError::StatementError, QString::number(SQLITE_NOMEM)),
+                        m_database.path(), m_sql);
 }
 
 void Statement::fail()

@@ -79,6 +79,7 @@ private:
     void bind(const std::vector<Cell> &cells);
     void place(const QVariant &value) { m_query.bindValue(m_place++, value); }
     void execute();
+    void requireColumns();
     [[noreturn]] void fail();
 
     const Database &m_database;

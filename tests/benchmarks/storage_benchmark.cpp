@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 
 // What it costs that a reading, or an imported run, is on the disk before anybody goes on: the notebook's own
-// acts beside bare inserts of the same content with the same journal and the same syncs. In the folder
+// acts beside bare inserts of the same rows with the same journal and the same syncs. In the folder
 // PLATEAU_BENCHMARK_FOLDER, else where it is started: on a disk, not in memory. Run by hand: cmake
 // -DPLATEAU_BENCHMARKS=ON, then storage_benchmark.
 #include "core/exchange/readers.h"
@@ -38,18 +38,24 @@ QString freshPath(const QString &name)
     return folder().filePath(u"%1-%2.plateau"_s.arg(name).arg(++number));
 }
 
-/// As a notebook's file, with one table that holds a reading and one that holds who did it.
-std::unique_ptr<notebook::Database> bareDatabase()
+/// As a notebook's file.
+std::unique_ptr<notebook::Database> emptyDatabase()
 {
     const QString path = freshPath(u"bare"_s);
     QFile(path).open(QIODevice::WriteOnly);
     auto database = std::make_unique<notebook::Database>(path, notebook::Access::ReadWrite);
     database->takeExclusively();
     database->setJournal();
+    return database;
+}
+
+/// With one table that holds a reading.
+std::unique_ptr<notebook::Database> bareDatabase()
+{
+    auto database = emptyDatabase();
     database->execute(
         u"CREATE TABLE reading (id INTEGER PRIMARY KEY, run INTEGER, tube INTEGER, name TEXT, value REAL, "
         "typed TEXT, person TEXT, at TEXT)"_s);
-    database->execute(u"CREATE TABLE document (id INTEGER PRIMARY KEY, content TEXT)"_s);
     return database;
 }
 
@@ -106,7 +112,7 @@ std::vector<QByteArray> documents()
     return all;
 }
 
-/// Read from its document and put on the bench, each run for itself.
+/// Read from its document, looked for in the notebook and put on its bench, each run for itself.
 void importRuns(benchmark::State &state)
 {
     const std::vector<QByteArray> runs = documents();
@@ -116,29 +122,89 @@ void importRuns(benchmark::State &state)
         state.ResumeTiming();
         for (const QByteArray &document : runs) {
             const auto read = exchange::readRun(document, [](const QString &) { return std::nullopt; });
-            book->addRun(read.value->run, read.value->method, u"M. Keel"_s);
+            if (!book->findSameRun(read.value->run, read.value->method))
+                book->addRun(read.value->run, read.value->method, u"M. Keel"_s);
         }
     }
     state.SetItemsProcessed(state.iterations() * static_cast<int64_t>(runs.size()));
 }
 
-/// The same documents read, and written into one row each.
+/// A table of a notebook, with all it holds.
+struct Rows {
+    QString insert;
+    std::vector<QVariantList> values;
+};
+
+/// The rows that the same import leaves, but those of the engine's own tables.
+std::vector<Rows> importedRows(const std::vector<QByteArray> &runs)
+{
+    const QString path = freshPath(u"rows"_s);
+    {
+        const auto book = notebook::Notebook::create(path);
+        for (const QByteArray &document : runs) {
+            const auto read = exchange::readRun(document, [](const QString &) { return std::nullopt; });
+            book->addRun(read.value->run, read.value->method, u"M. Keel"_s);
+        }
+    }
+    const notebook::Database database(path, notebook::Access::ReadOnly);
+    std::vector<Rows> all;
+    notebook::Statement tables(database, u"SELECT name, ncol FROM pragma_table_list WHERE type = 'table' AND schema = 'main' "
+                                         "AND name NOT LIKE 'sqlite_%'"_s);
+    tables.run();
+    while (tables.next()) {
+        const QString name = tables.text(0);
+        const int columns = int(tables.integer(1));
+        Rows rows{u"INSERT INTO %1 VALUES (%2)"_s.arg(name, QStringList(columns, u"?"_s).join(u", "_s)), {}};
+        notebook::Statement query(database, u"SELECT * FROM "_s + name);
+        query.run();
+        while (query.next()) {
+            QVariantList values;
+            for (int column = 0; column < columns; ++column)
+                values.append(query.value(column));
+            rows.values.push_back(values);
+        }
+        if (!rows.values.empty())
+            all.push_back(std::move(rows));
+    }
+    return all;
+}
+
+/// Tables of the same names and columns, without types, keys, indices and triggers.
+void makeBareTables(const notebook::Database &database, const std::vector<Rows> &all)
+{
+    for (const Rows &rows : all) {
+        QStringList columns;
+        for (qsizetype i = 0; i < rows.values.front().size(); ++i)
+            columns.append(u"c%1"_s.arg(i));
+        const QString name = rows.insert.section(u' ', 2, 2);
+        database.execute(u"CREATE TABLE %1 (%2)"_s.arg(name, columns.join(u", "_s)));
+    }
+}
+
+/// The same rows put into such tables, in as many transactions.
 void bareRuns(benchmark::State &state)
 {
     const std::vector<QByteArray> runs = documents();
+    const std::vector<Rows> all = importedRows(runs);
+    std::size_t number = 0;
     for (auto _ : state) {
         state.PauseTiming();
-        const auto database = bareDatabase();
+        const auto database = emptyDatabase();
+        makeBareTables(*database, all);
         state.ResumeTiming();
-        for (const QByteArray &document : runs) {
-            const auto read = exchange::readRun(document, [](const QString &) { return std::nullopt; });
-            benchmark::DoNotOptimize(read);
+        number = 0;
+        for (std::size_t run = 0; run < runs.size(); ++run) {
             notebook::Transaction transaction(*database, notebook::Transaction::Kind::Write);
-            notebook::Statement(*database, u"INSERT INTO document (content) VALUES (?)"_s)
-                .run(QString::fromUtf8(document));
+            for (const Rows &rows : all) {
+                notebook::Statement insert(*database, rows.insert);
+                const std::size_t end = rows.values.size() * (run + 1) / runs.size();
+                for (std::size_t row = rows.values.size() * run / runs.size(); row < end; ++row, ++number)
+                    insert.runWith(rows.values[row]);
+            }
             transaction.commit();
         }
     }
+    state.counters["rows_per_run"] = double(number) / double(runs.size());
     state.SetItemsProcessed(state.iterations() * static_cast<int64_t>(runs.size()));
 }
 

@@ -6,6 +6,7 @@
 #include "core/notebook/database.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/notebook.h"
+#include "core/notebook/openrepeats.h"
 #include "core/notebook/runfinder.h"
 #include "core/notebook/schema.h"
 #include "core/notebook/statement.h"
@@ -155,6 +156,7 @@ public:
         if (!m_searchOnly) {
             renewCodes();
             renewChain();
+            rebuildOpenRepeats(m_database); // the copies settle what they are copies of
         }
         for (const QString &trigger : triggers)
             m_database.execute(trigger);
@@ -185,7 +187,7 @@ private:
     {
         const QStringList all = texts(u"SELECT name FROM pragma_table_list WHERE schema = 'main' AND type = "
                                       "'table' AND name NOT LIKE 'sqlite%' AND name NOT IN ('method', "
-                                      "'method_act') ORDER BY name"_s);
+                                      "'method_act', 'search_repeat') ORDER BY name"_s);
         QStringList wanted;
         for (const QString &table : all) {
             if (!m_searchOnly || isDerived(table) || table == "run"_L1)

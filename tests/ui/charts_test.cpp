@@ -225,7 +225,7 @@ TEST_F(ChartViewTest, IsSavedAsPictureDrawingAndTable)
     auto facts = std::make_shared<charts::RunFacts>(*series[2].run);
     facts->title = u"=cmd, \"x\""_s;
     series[2].run = facts;
-    series[2].omission = charts::Omission{u"bubble"_s, u"Ada"_s, {}};
+    series[2].omission = std::make_shared<charts::Omission>(charts::Omission{u"bubble"_s, u"Ada"_s, {}});
     m_view.setChart(recovery, charts::controlChart(recovery, series, {}, fixed(100, 2)));
     QTemporaryDir folder;
     const auto saved = [&](const QString &name) {
@@ -320,7 +320,7 @@ TEST(PointPanel, AsksForTheReasonOfWhatIsChosen)
     find<QPushButton>(panel, u"chartOmit"_s).click();
     ASSERT_EQ(wanted.count(), 1);
     EXPECT_EQ(wanted[0][0].toString(), u"bubble"_s);
-    chart.series[1].omission = charts::Omission{u"bubble"_s, u"Ada"_s, {}};
+    chart.series[1].omission = std::make_shared<charts::Omission>(charts::Omission{u"bubble"_s, u"Ada"_s, {}});
     panel.setPoint(chart, 1);
     EXPECT_EQ(find<QPushButton>(panel, u"chartOmit"_s).text(), u"Take it &back"_s);
 }

@@ -96,7 +96,7 @@ TEST(ControlChart, TakesItsLimitsFromTheRunsNamedWhateverIsShown)
 TEST(ControlChart, LeavesOutOnlyWhatWasLeftOutWithAReason)
 {
     Series series = seriesOf({100, 102, 150, 100, 102});
-    series[2].omission = Omission{u"wrong flask"_s, u"Ada"_s, {}};
+    series[2].omission = std::make_shared<Omission>(Omission{u"wrong flask"_s, u"Ada"_s, {}});
     Settings settings;
     settings.limits = EarlierRuns{0, 4, {}};
     const ControlChart chart = controlChart(recovery, series, {}, settings);

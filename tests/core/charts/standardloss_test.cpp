@@ -81,7 +81,7 @@ TEST(AgedRecoveries, LeaveOutWhatDoesNotCount)
 {
     Series series = recoveries(0);
     series[0].standard.reset();
-    series[1].omission = Omission{u"bubble"_s, u"A"_s, {}};
+    series[1].omission = std::make_shared<Omission>(Omission{u"bubble"_s, u"A"_s, {}});
     series[2].isAccepted = false;
     EXPECT_EQ(agedRecoveries(series).size(), 5u);
 }

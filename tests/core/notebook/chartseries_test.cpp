@@ -83,7 +83,7 @@ TEST_F(ChartSeriesTest, HoldsWhatTheDecisionsFoundOldestFirst)
     EXPECT_EQ(series[0].standard->age_h, 1.5);
     EXPECT_EQ(series[0].standard->made_g_per_L, 0.25);
     EXPECT_EQ(series[0].standard->lossPerHour, 0.02);
-    EXPECT_EQ(series[0].run->lots, (std::vector<charts::LotOf>{{u"starter"_s, u"E-3"_s}}));
+    EXPECT_EQ(series[0].run->lots, (QList<charts::LotOf>{{u"starter"_s, u"E-3"_s}}));
     EXPECT_TRUE(series[0].run->persons.contains(u"Ines Kaddour"_s));
     EXPECT_EQ(charts::agedRecoveries(series).size(), 2u);
 }

@@ -127,6 +127,20 @@ TEST_F(StorageTest, ReadOnlyFileIsNotOpenedForWriting)
     QFile::setPermissions(m_folder.path(), QFile::Permissions(0x7777));
 }
 
+TEST_F(StorageTest, FolderThatMayNotBeEnteredIsSaidAndNoNotebookIsMissedThere)
+{
+    create();
+    ASSERT_TRUE(QFile::setPermissions(m_folder.path(), QFile::Permissions(0)));
+    {
+        const WithoutPrivileges nobody;
+        const Failure failure = failureOf([&] { Notebook::open(file()); });
+        EXPECT_EQ(failure.kind(), Kind::Storage);
+        expectOneSentence(failure);
+        EXPECT_TRUE(failure.sentence().contains("may not be entered"_L1)) << failure.what();
+    }
+    QFile::setPermissions(m_folder.path(), QFile::Permissions(0x7777));
+}
+
 TEST_F(StorageTest, ReadOnlyFolderTakesNoNewNotebook)
 {
     ASSERT_TRUE(QFile::setPermissions(m_folder.path(), QFile::Permissions(0x5555)));
