@@ -37,7 +37,10 @@ endif()
 
 # Tests are compiled much more often than they run long: they are not optimised, only what they test is.
 add_library(plateau_test_options INTERFACE)
-target_compile_options(plateau_test_options INTERFACE -O0)
+target_compile_options(plateau_test_options INTERFACE -O0
+    # A source that is compiled with others is taken for a header by this warning, which finds every fixture in an anonymous
+    # namespace there.
+    $<$<AND:$<BOOL:${PLATEAU_UNITY}>,$<CXX_COMPILER_ID:GNU>>:-Wno-subobject-linkage>)
 
 # The older linker takes several times as long over the many test programs.
 include(CheckLinkerFlag)
@@ -56,6 +59,11 @@ function(plateau_precompiled target header owner)
   endif()
 endfunction()
 
+# plateau_batches(TARGET NUMBER): with PLATEAU_UNITY so many of the target's sources are compiled as one.
+function(plateau_batches target number)
+  set_target_properties(${target} PROPERTIES UNITY_BUILD ${PLATEAU_UNITY} UNITY_BUILD_BATCH_SIZE ${number})
+endfunction()
+
 # plateau_library(NAME sources... LINK libraries...): a static library with its alias.
 function(plateau_library name)
   cmake_parse_arguments(arg "" "" "SOURCES;LINK" ${ARGN})
@@ -65,7 +73,7 @@ function(plateau_library name)
   else()
     plateau_precompiled(plateau_${name} core.h plateau_assay)
   endif()
-  set_target_properties(plateau_${name} PROPERTIES UNITY_BUILD ${PLATEAU_UNITY} UNITY_BUILD_BATCH_SIZE 10)
+  plateau_batches(plateau_${name} 10)
   target_link_libraries(plateau_${name} PUBLIC Plateau::Common ${arg_LINK})
   add_library(Plateau::${name} ALIAS plateau_${name})
 endfunction()

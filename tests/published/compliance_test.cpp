@@ -21,9 +21,9 @@ using namespace plateau::evaluation;
 
 namespace {
 
-constexpr double infinite = std::numeric_limits<double>::infinity();
+constexpr double degreesOfNormal = std::numeric_limits<double>::infinity();
 
-Reported measured(double value, double u, double degreesOfFreedom = infinite)
+Reported measured(double value, double u, double degreesOfFreedom = degreesOfNormal)
 {
     Reported reported{value};
     reported.expandedUncertainty = 2 * u;
@@ -52,7 +52,7 @@ Specification limits(std::optional<double> lower, std::optional<double> upper, D
 // and 1 % (so does the same page), and a risk of 0.0054 at 4.5 u and 4 degrees of freedom.
 TEST(PublishedCompliance, OneSidedFactorsAndRisks)
 {
-    EXPECT_THAT(quality::studentTwoSided(0.98, infinite), Published("2.33"));
+    EXPECT_THAT(quality::studentTwoSided(0.98, degreesOfNormal), Published("2.33"));
     EXPECT_THAT(quality::studentTwoSided(0.98, 4), Published("3.75"));
     EXPECT_THAT(quality::studentAbove(4.5, 4), Published("0.0054"));
     // 1.6449, of which the guides print 1.64.

@@ -5,8 +5,7 @@
 // out by hand: what one run shares is drawn once for all of its results, what two runs share once for both.
 // Numbers constructed.
 
-#include "tests/published/montecarlo.h"
-#include "tests/published/pipetting.h"
+#include "tests/published/drawnruns.h"
 
 #include <gtest/gtest.h>
 
@@ -18,16 +17,6 @@ using run::Role;
 
 namespace {
 
-constexpr run::UncertaintyInputs stated{0.002, 0.8, 0.7, 0.9, 0.8, 0.6, 0.7};
-
-const Pipetting scheme{{1.0}, 1.0, 0.1, 0.02};
-const Absorptivities at340{{340, 6300}};
-
-double absorbance(Inputs &in, double read)
-{
-    return in.drawn(read, stated.absorbance);
-}
-
 /// Two signals that share the reading between them.
 struct Pair {
     double first = 0;
@@ -35,28 +24,22 @@ struct Pair {
 };
 Pair changes(Inputs &in, double a1, double a2, double a3)
 {
-    const double read1 = absorbance(in, a1);
-    const double read2 = absorbance(in, a2);
-    const double read3 = absorbance(in, a3);
+    const double read1 = drawnAbsorbance(in, a1);
+    const double read2 = drawnAbsorbance(in, a2);
+    const double read3 = drawnAbsorbance(in, a3);
     return {read2 - read1, read3 - read2};
-}
-
-run::Tube withThird(run::Tube tube, double a3)
-{
-    tube.readings[u"A3"_s] = a3;
-    return tube;
 }
 
 run::Run stating(run::Run run)
 {
-    run.uncertainty = stated;
+    run.uncertainty = statedInputs;
     return run;
 }
 
 /// "first" from A1 to A2, "second" from A2 to A3, and first x one + second x other.
 evaluation::Result ofOneRun(double one, double other)
 {
-    auto method = cascadeOf(scheme, 0.02, 100, at340);
+    auto method = cascadeOf(drawnScheme, 0.02, 100, at340);
     method.derived = {{u"joint"_s, u"Joint"_s, {{{}, u"first"_s, one}, {{}, u"second"_s, other}}}};
     const auto run =
         stating(runOf(liquidSample({{5, 50}}), {withThird(tubeOf(Role::Blank, 0.100, 0.112), 0.121),
@@ -75,11 +58,11 @@ HandCalculation byHand(double one, double other)
         const Pair tube2 = changes(in, 0.119, 0.600, 0.913);
         const double first = (tube1.first + tube2.first - blank1.first - blank2.first) / 2 * 2.12;
         const double second = (tube1.second + tube2.second - blank1.second - blank2.second) / 2 * 2.14;
-        const double shared =
-            in.factor(stated.totalVolume_percent) * 100 /
-            (6300 * in.factor(stated.absorptivity_percent) * in.factor(stated.pathLength_percent) * 0.1 *
-             in.factor(stated.sampleVolume_percent)) *
-            10 * in.factor(stated.dilution_percent);
+        const double shared = in.factor(statedInputs.totalVolume_percent) * 100 /
+                              (6300 * in.factor(statedInputs.absorptivity_percent) *
+                               in.factor(statedInputs.pathLength_percent) * 0.1 *
+                               in.factor(statedInputs.sampleVolume_percent)) *
+                              10 * in.factor(statedInputs.dilution_percent);
         return (one * first + other * second) * shared;
     };
 }
@@ -88,16 +71,16 @@ HandCalculation byHand(double one, double other)
 double concentration_g_per_L(Inputs &in, double absorptivity, double blank1, double blank2, double a1,
                              double a2)
 {
-    const double blank = absorbance(in, blank2) - absorbance(in, blank1);
-    const double signal = absorbance(in, a2) - absorbance(in, a1);
-    return (signal - blank) * 2.12 * in.factor(stated.totalVolume_percent) * 180.16 /
-           (6300 * absorptivity * in.factor(stated.pathLength_percent) * 0.1 *
-            in.factor(stated.sampleVolume_percent));
+    const double blank = drawnAbsorbance(in, blank2) - drawnAbsorbance(in, blank1);
+    const double signal = drawnAbsorbance(in, a2) - drawnAbsorbance(in, a1);
+    return (signal - blank) * 2.12 * in.factor(statedInputs.totalVolume_percent) * 180.16 /
+           (6300 * absorptivity * in.factor(statedInputs.pathLength_percent) * 0.1 *
+            in.factor(statedInputs.sampleVolume_percent));
 }
 
-double diluted(Inputs &in, double factor)
+double dilutedBy(Inputs &in, double factor)
 {
-    return factor * in.factor(stated.dilution_percent);
+    return factor * in.factor(statedInputs.dilution_percent);
 }
 
 constexpr double ratio = 342.30 / 180.16;
@@ -105,7 +88,7 @@ constexpr double ratio = 342.30 / 180.16;
 /// Calibrated by the run's own standard: of a solution that holds both measurands, or of one for each.
 evaluation::Result byStandard(double one, double other, bool oneSolution)
 {
-    auto method = cascadeOf(scheme, 0.02, 100, at340);
+    auto method = cascadeOf(drawnScheme, 0.02, 100, at340);
     method.derived = {{u"joint"_s, u"Joint"_s, {{{}, u"first"_s, one}, {{}, u"second"_s, other}}}};
     auto run = stating(runOf(liquidSample({{5, 50}}), {withThird(tubeOf(Role::Blank, 0.100, 0.112), 0.121),
                                                        withThird(sampleTube(0.121, 0.401), 0.714)}));
@@ -133,7 +116,7 @@ HandCalculation byStandardByHand(double one, double other, bool oneSolution)
         const double secondOff = oneSolution ? firstOff : in.factor(1.4);
         return (one * (tube.first - blank.first) / (first.first - blank.first) * firstOff +
                 other * (tube.second - blank.second) / (second.second - blank.second) * secondOff) *
-               0.2 * 10 * in.factor(stated.dilution_percent);
+               0.2 * 10 * in.factor(statedInputs.dilution_percent);
     };
 }
 
@@ -168,7 +151,7 @@ TEST(MonteCarlo, WeightedSumOfTwoMeasurandsThatShareAReading)
 
 TEST(MonteCarlo, DifferenceOfTwoRunsThatShareTheAbsorptivity)
 {
-    const auto other = methodOf(scheme, 180.16, at340);
+    const auto other = methodOf(drawnScheme, 180.16, at340);
     auto method = other;
     method.id = u"after-inversion"_s;
     method.derived = {
@@ -180,11 +163,11 @@ TEST(MonteCarlo, DifferenceOfTwoRunsThatShareTheAbsorptivity)
     const std::vector<Companion> companions{{other, free}};
     const auto result = evaluation::evaluate(method, inverted, {}, companions).results.at(1);
     expectSameUncertainty(result, [](Inputs &in) {
-        const double absorptivity = in.factor(stated.absorptivity_percent);
+        const double absorptivity = in.factor(statedInputs.absorptivity_percent);
         const double after = concentration_g_per_L(in, absorptivity, 0.101, 0.113, 0.130, 0.642) *
-                             diluted(in, 10) * diluted(in, 5);
+                             dilutedBy(in, 10) * dilutedBy(in, 5);
         const double before =
-            concentration_g_per_L(in, absorptivity, 0.100, 0.110, 0.120, 0.530) * diluted(in, 20);
+            concentration_g_per_L(in, absorptivity, 0.100, 0.110, 0.120, 0.530) * dilutedBy(in, 20);
         return (after - before) * ratio;
     });
 }
@@ -192,7 +175,7 @@ TEST(MonteCarlo, DifferenceOfTwoRunsThatShareTheAbsorptivity)
 TEST(MonteCarlo, DifferenceOfTwoRunsAtDifferentWavelengths)
 {
     const Absorptivities both{{334, 6180}, {340, 6300}};
-    const auto other = methodOf(scheme, 180.16, both);
+    const auto other = methodOf(drawnScheme, 180.16, both);
     auto method = other;
     method.id = u"after-inversion"_s;
     method.derived = {
@@ -205,8 +188,8 @@ TEST(MonteCarlo, DifferenceOfTwoRunsAtDifferentWavelengths)
     const std::vector<Companion> companions{{other, free}};
     const auto result = evaluation::evaluate(method, inverted, {}, companions).results.at(1);
     expectSameUncertainty(result, [](Inputs &in) {
-        const double at340nm = in.factor(stated.absorptivity_percent);
-        const double at334nm = in.factor(stated.absorptivity_percent) * 6180 / 6300;
+        const double at340nm = in.factor(statedInputs.absorptivity_percent);
+        const double at334nm = in.factor(statedInputs.absorptivity_percent) * 6180 / 6300;
         return (concentration_g_per_L(in, at340nm, 0.101, 0.113, 0.130, 0.642) -
                 concentration_g_per_L(in, at334nm, 0.100, 0.110, 0.120, 0.230)) *
                ratio;

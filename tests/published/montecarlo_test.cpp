@@ -5,8 +5,7 @@
 // through the formulas of the method, written out here once more by hand. Numbers constructed. The terms are
 // of like size, so that one left out or counted twice shows in the sum.
 
-#include "tests/published/montecarlo.h"
-#include "tests/published/pipetting.h"
+#include "tests/published/drawnruns.h"
 
 #include <gtest/gtest.h>
 
@@ -19,40 +18,23 @@ using run::Role;
 
 namespace {
 
-constexpr run::UncertaintyInputs stated{0.002, 0.8, 0.7, 0.9, 0.8, 0.6, 0.7};
-
-// reagent 1.0, water 1.0, sample 0.1, starter 0.02 (and a second one of 0.02) mL; M 100 g/mol; 6300 L/(mol
-// cm).
-const Pipetting scheme{{1.0}, 1.0, 0.1, 0.02};
-const Absorptivities at340{{340, 6300}};
-
-double absorbance(Inputs &in, double read)
-{
-    return in.drawn(read, stated.absorbance);
-}
-
 double change(Inputs &in, double first, double second)
 {
-    return absorbance(in, second) - absorbance(in, first);
+    return drawnAbsorbance(in, second) - drawnAbsorbance(in, first);
 }
 
 /// V M / (e d v): one draw of all that the tubes of a run share.
 double factor_g_per_L(Inputs &in, double volume_mL, double sample_mL)
 {
-    return volume_mL * in.factor(stated.totalVolume_percent) * 100 /
-           (6300 * in.factor(stated.absorptivity_percent) * 1 * in.factor(stated.pathLength_percent) *
-            sample_mL * in.factor(stated.sampleVolume_percent));
+    return volume_mL * in.factor(statedInputs.totalVolume_percent) * 100 /
+           (6300 * in.factor(statedInputs.absorptivity_percent) * 1 *
+            in.factor(statedInputs.pathLength_percent) * sample_mL *
+            in.factor(statedInputs.sampleVolume_percent));
 }
 
 double diluted(Inputs &in, double take_mL, double makeUpTo_mL)
 {
-    return makeUpTo_mL / take_mL * in.factor(stated.dilution_percent);
-}
-
-run::Tube withThird(run::Tube tube, double a3)
-{
-    tube.readings[u"A3"_s] = a3;
-    return tube;
+    return makeUpTo_mL / take_mL * in.factor(statedInputs.dilution_percent);
 }
 
 run::Tube standardTube(const QString &standard, double a1, double a2)
@@ -71,7 +53,7 @@ run::Standard standardOf(const QString &id, double concentration_g_per_L)
 }
 
 evaluation::Result resultOf(const assay::Method &method, run::Run run,
-                            const run::UncertaintyInputs &inputs = stated)
+                            const run::UncertaintyInputs &inputs = statedInputs)
 {
     run.uncertainty = inputs;
     return evaluation::evaluate(method, run).results.at(0);
@@ -84,7 +66,7 @@ TEST(MonteCarlo, RisingDuplicatesWithTwoBlanksAndADilutionChain)
     const auto run = runOf(liquidSample({{5, 50}, {10, 25}}),
                            {tubeOf(Role::Blank, 0.100, 0.112), tubeOf(Role::Blank, 0.101, 0.111),
                             sampleTube(0.121, 0.601), sampleTube(0.119, 0.600)});
-    expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [](Inputs &in) {
+    expectSameUncertainty(resultOf(methodOf(drawnScheme, 100, at340), run), [](Inputs &in) {
         const double blank = (change(in, 0.100, 0.112) + change(in, 0.101, 0.111)) / 2;
         const double signal = (change(in, 0.121, 0.601) + change(in, 0.119, 0.600)) / 2;
         return (signal - blank) * factor_g_per_L(in, 2.12, 0.1) * diluted(in, 5, 50) * diluted(in, 10, 25);
@@ -93,7 +75,7 @@ TEST(MonteCarlo, RisingDuplicatesWithTwoBlanksAndADilutionChain)
 
 TEST(MonteCarlo, Falling)
 {
-    auto method = methodOf(scheme, 100, at340);
+    auto method = methodOf(drawnScheme, 100, at340);
     method.direction = assay::Direction::Falling;
     const auto run = runOf(liquidSample({{1, 10}}), {tubeOf(Role::Blank, 1.400, 1.385),
                                                      sampleTube(1.390, 0.910), sampleTube(1.391, 0.912)});
@@ -106,15 +88,15 @@ TEST(MonteCarlo, Falling)
 
 TEST(MonteCarlo, CoupledIndicator)
 {
-    auto method = cascadeOf(scheme, 0.02, 100, at340);
+    auto method = cascadeOf(drawnScheme, 0.02, 100, at340);
     method.measurands = {
         {u"analyte"_s, u"Analyte"_s, 100, 1, assay::CoupledIndicatorSignal{u"A1"_s, u"A2"_s, u"A3"_s}}};
     const auto run = runOf(liquidSample(), {withThird(tubeOf(Role::Blank, 0.100, 0.130), 0.180),
                                             withThird(sampleTube(0.300, 0.450), 0.800)});
     const auto signal = [](Inputs &in, double base, double middle, double last) {
-        const double a0 = absorbance(in, base);
-        const double before = absorbance(in, middle) - a0;
-        const double whole = absorbance(in, last) - a0;
+        const double a0 = drawnAbsorbance(in, base);
+        const double before = drawnAbsorbance(in, middle) - a0;
+        const double whole = drawnAbsorbance(in, last) - a0;
         return whole - before * before / whole;
     };
     expectSameUncertainty(resultOf(method, run), [&](Inputs &in) {
@@ -129,15 +111,15 @@ TEST(MonteCarlo, ReadingsBroughtToTheFinalVolume)
     method.volumeCorrection = assay::VolumeCorrection::ToFinalVolume;
     const auto run = runOf(liquidSample(), {tubeOf(Role::Blank, 0.400, 0.360), sampleTube(0.900, 0.950)});
     expectSameUncertainty(resultOf(method, run), [](Inputs &in) {
-        const double blank = absorbance(in, 0.360) - absorbance(in, 0.400) * 1.6 / 1.8;
-        const double signal = absorbance(in, 0.950) - absorbance(in, 0.900) * 1.6 / 1.8;
+        const double blank = drawnAbsorbance(in, 0.360) - drawnAbsorbance(in, 0.400) * 1.6 / 1.8;
+        const double signal = drawnAbsorbance(in, 0.950) - drawnAbsorbance(in, 0.900) * 1.6 / 1.8;
         return (signal - blank) * factor_g_per_L(in, 1.8, 0.1);
     });
 }
 
 TEST(MonteCarlo, SeriesExtrapolatedToTheStart)
 {
-    auto method = methodOf(scheme, 100, at340);
+    auto method = methodOf(drawnScheme, 100, at340);
     method.extrapolate = assay::Extrapolation{u"A2"_s, 4};
     const std::array times{15.0, 20.0, 25.0, 30.0};
     const std::array read{0.531, 0.540, 0.551, 0.560};
@@ -153,13 +135,13 @@ TEST(MonteCarlo, SeriesExtrapolatedToTheStart)
         double product = 0;
         double square = 0;
         for (std::size_t i = 0; i < 4; ++i) {
-            const double a = absorbance(in, read[i]);
+            const double a = drawnAbsorbance(in, read[i]);
             mean += a / 4;
             product += (times[i] - 22.5) * a;
             square += (times[i] - 22.5) * (times[i] - 22.5);
         }
         const double atStart = mean - product / square * 22.5;
-        return (atStart - absorbance(in, 0.120) - blank) * factor_g_per_L(in, 2.12, 0.1);
+        return (atStart - drawnAbsorbance(in, 0.120) - blank) * factor_g_per_L(in, 2.12, 0.1);
     });
 }
 
@@ -168,11 +150,11 @@ TEST(MonteCarlo, SolidFromItsExtract)
     auto sample = solidSample(5.012, 100);
     sample.dilution = {{10, 100}};
     const auto run = runOf(sample, {tubeOf(Role::Blank, 0.100, 0.110), sampleTube(0.120, 0.520)});
-    expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [](Inputs &in) {
+    expectSameUncertainty(resultOf(methodOf(drawnScheme, 100, at340), run), [](Inputs &in) {
         const double blank = change(in, 0.100, 0.110);
         const double extract_g_per_L =
             (change(in, 0.120, 0.520) - blank) * factor_g_per_L(in, 2.12, 0.1) * diluted(in, 10, 100);
-        return extract_g_per_L * 0.100 * in.factor(stated.extract_percent) / 5.012 * 100;
+        return extract_g_per_L * 0.100 * in.factor(statedInputs.extract_percent) / 5.012 * 100;
     });
 }
 
@@ -182,7 +164,7 @@ TEST(MonteCarlo, SampleBlankIsSharedByTheTubesOfItsSample)
     sampleBlank.sample = u"S"_s;
     const auto run = runOf(liquidSample(), {tubeOf(Role::Blank, 0.100, 0.110), sampleBlank,
                                             sampleTube(0.352, 0.700), sampleTube(0.353, 0.702)});
-    expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [](Inputs &in) {
+    expectSameUncertainty(resultOf(methodOf(drawnScheme, 100, at340), run), [](Inputs &in) {
         const double blank = change(in, 0.100, 0.110);
         const double colour = change(in, 0.350, 0.365);
         const double signal = (change(in, 0.352, 0.700) + change(in, 0.353, 0.702)) / 2;
@@ -217,7 +199,7 @@ TEST(MonteCarlo, CalibratedByTheRunsOwnStandard)
     run.standards = {standardOf(u"STD"_s, 0.2)};
     run.standards[0].uncertainty_percent = 0.7;
     run.calibration = run::Calibration::Standard;
-    expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [](Inputs &in) {
+    expectSameUncertainty(resultOf(methodOf(drawnScheme, 100, at340), run), [](Inputs &in) {
         const double blank = change(in, 0.100, 0.110);
         const double standard = (change(in, 0.110, 0.912) + change(in, 0.111, 0.914)) / 2 - blank;
         const double sample = (change(in, 0.121, 0.281) + change(in, 0.120, 0.282)) / 2 - blank;
@@ -227,7 +209,7 @@ TEST(MonteCarlo, CalibratedByTheRunsOwnStandard)
 
 TEST(MonteCarlo, CoupledIndicatorCalibratedByAStandard)
 {
-    auto method = cascadeOf(scheme, 0.02, 100, at340);
+    auto method = cascadeOf(drawnScheme, 0.02, 100, at340);
     method.measurands = {
         {u"analyte"_s, u"Analyte"_s, 100, 1, assay::CoupledIndicatorSignal{u"A1"_s, u"A2"_s, u"A3"_s}}};
     auto run = runOf(liquidSample(), {withThird(tubeOf(Role::Blank, 0.100, 0.130), 0.180),
@@ -237,9 +219,9 @@ TEST(MonteCarlo, CoupledIndicatorCalibratedByAStandard)
     run.standards[0].uncertainty_percent = 0.9;
     run.calibration = run::Calibration::Standard;
     const auto signal = [](Inputs &in, double base, double middle, double last) {
-        const double a0 = absorbance(in, base);
-        const double before = absorbance(in, middle) - a0;
-        const double whole = absorbance(in, last) - a0;
+        const double a0 = drawnAbsorbance(in, base);
+        const double before = drawnAbsorbance(in, middle) - a0;
+        const double whole = drawnAbsorbance(in, last) - a0;
         return whole - before * before / whole;
     };
     expectSameUncertainty(resultOf(method, run), [&](Inputs &in) {
@@ -260,7 +242,7 @@ TEST(MonteCarlo, FallingCorrectedForVolumeAndCalibratedByAStandard)
     run.standards[0].uncertainty_percent = 0.8;
     run.calibration = run::Calibration::Standard;
     const auto signal = [](Inputs &in, double first, double second) {
-        return absorbance(in, first) * 1.6 / 1.8 - absorbance(in, second);
+        return drawnAbsorbance(in, first) * 1.6 / 1.8 - drawnAbsorbance(in, second);
     };
     expectSameUncertainty(resultOf(method, run), [&](Inputs &in) {
         const double blank = signal(in, 1.600, 1.390);
@@ -282,7 +264,7 @@ TEST(MonteCarlo, CalibratedByALine)
         run.tubes.push_back(standardTube(id, 0.100, read[i]));
     }
     run.calibration = run::Calibration::Line;
-    expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [&](Inputs &in) {
+    expectSameUncertainty(resultOf(methodOf(drawnScheme, 100, at340), run), [&](Inputs &in) {
         const double blank = change(in, 0.100, 0.110);
         double mean = 0;
         double product = 0;
@@ -313,7 +295,7 @@ TEST(MonteCarlo, ALineThroughLevelsThatAreOffByDifferentParts)
         run.tubes.push_back(standardTube(id, 0.100, read[i]));
     }
     run.calibration = run::Calibration::Line;
-    expectSameUncertainty(resultOf(methodOf(scheme, 100, at340), run), [&](Inputs &in) {
+    expectSameUncertainty(resultOf(methodOf(drawnScheme, 100, at340), run), [&](Inputs &in) {
         const double blank = change(in, 0.100, 0.110);
         const double off = in.drawn(0, 0.01);
         std::array<double, 4> x{};

@@ -37,7 +37,7 @@ Weighing cadmium()
 }
 
 /// Mass 0.05 mg; purity 0.0001 rectangular; flask 0.1 mL triangular; filling 0.02 mL; 4 °C rectangular.
-planning::WeighingUncertainty stated()
+planning::WeighingUncertainty statedOfWeighing()
 {
     return {0.05, planning::rectangular(0.0001), planning::triangular(0.1), 0.02,
             planning::temperatureEffect_mL(100, 4)};
@@ -57,7 +57,7 @@ TEST(QuamA1, StrengthOfTheCadmiumStandardAndItsBudget)
     EXPECT_THAT(planning::triangular(0.1), Published("0.04"));
     EXPECT_THAT(planning::temperatureEffect_mL(100, 4), Published("0.05"));
 
-    const StrengthMade made = planning::strengthMade(cadmium(), stated());
+    const StrengthMade made = planning::strengthMade(cadmium(), statedOfWeighing());
     EXPECT_THAT(1000 * made.concentration_g_per_L, Published("1002.7"));
     // The guide prints 0.9, from the volume's rounded 0.07 mL; from unrounded inputs it is this.
     EXPECT_THAT(1000 * made.standardUncertainty_g_per_L, Published("0.835199"));
@@ -77,7 +77,7 @@ TEST(QuamA1, ThePrintedUncertaintyComesFromRoundedInputs)
 
 TEST(QuamA1, TheBudgetIsSortedAndItsSharesAddUp)
 {
-    const StrengthMade made = planning::strengthMade(cadmium(), stated());
+    const StrengthMade made = planning::strengthMade(cadmium(), statedOfWeighing());
     ASSERT_EQ(made.budget.size(), 5U);
     EXPECT_TRUE(
         std::ranges::is_sorted(made.budget, std::greater(), &StrengthTerm::standardUncertainty_g_per_L));

@@ -27,7 +27,7 @@ const evaluation::Check *failedCheck(const evaluation::Evaluation &evaluation, C
     return found == evaluation.checks.end() ? nullptr : &*found;
 }
 
-run::Standard standardOf(double concentration_g_per_L)
+run::Standard onlyStandard(double concentration_g_per_L)
 {
     run::Standard standard;
     standard.id = u"STD"_s;
@@ -35,7 +35,7 @@ run::Standard standardOf(double concentration_g_per_L)
     return standard;
 }
 
-run::Tube standardTube(double a1, double a2)
+run::Tube tubeOfOnlyStandard(double a1, double a2)
 {
     run::Tube tube = tubeOf(Role::Standard, a1, a2);
     tube.standard = u"STD"_s;
@@ -66,8 +66,8 @@ TEST(EthanolInWine, FromAbsorbanceThroughTwoDilutions)
 
     const auto method = methodOf(ofTotal(3.0, 0.1), 46.07, nadhAndNadph);
     auto run = runOf(liquidSample({{1, 50}, {20, 200}}),
-                     {tubeOf(Role::Blank, 0.1, 0.1), standardTube(0.1, 0.58), sampleTube(0.1, 0.40)});
-    run.standards = {standardOf(0.300)};
+                     {tubeOf(Role::Blank, 0.1, 0.1), tubeOfOnlyStandard(0.1, 0.58), sampleTube(0.1, 0.40)});
+    run.standards = {onlyStandard(0.300)};
     run.calibration = run::Calibration::Standard;
     EXPECT_THAT(valueOf(method, run), Published("94"));
     EXPECT_THAT(valueOf(method, run), Recomputed(93.75));
@@ -192,8 +192,8 @@ TEST(SugarsInOneCuvette, StandardIsToBeFoundTo98To102Percent)
     const double factor = factor_g_per_L(method, 340);
     const auto recoveryFails = [&](double found_percent) {
         auto run = runOf(liquidSample(), {tubeOf(Role::Blank, 0.1, 0.1), sampleTube(0.1, 0.5),
-                                          standardTube(0.1, 0.1 + 0.4 * found_percent / 100)});
-        run.standards = {standardOf(0.4 * factor)};
+                                          tubeOfOnlyStandard(0.1, 0.1 + 0.4 * found_percent / 100)});
+        run.standards = {onlyStandard(0.4 * factor)};
         return failedCheck(evaluation::evaluate(method, run), CheckId::StandardRecovery) != nullptr;
     };
     EXPECT_TRUE(recoveryFails(97.5));
@@ -245,7 +245,7 @@ TEST(SpikeRecovery, FoundLessNativeOverAdded)
     spiked.sample = u"S"_s;
     spiked.spike = run::Spike{u"STD"_s, 0.05};
     auto run = runOf(liquidSample(), {tubeOf(Role::Blank, 0.1, 0.1), sampleTube(0.1, 0.1 + 0.51), spiked});
-    run.standards = {standardOf(0.50 * factor_g_per_L(method, 340) * 0.1 / 0.05)};
+    run.standards = {onlyStandard(0.50 * factor_g_per_L(method, 340) * 0.1 / 0.05)};
     const auto evaluation = evaluation::evaluate(method, run);
     EXPECT_THAT(evaluation.spikes.at(0).recovery_percent.value(), Published("90"));
 }

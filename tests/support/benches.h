@@ -13,6 +13,8 @@ namespace plateau::test {
 /// Rising, A1 to A2: buffer 1.0, water 1.0, sample 0.1 (0.05 to 0.5), starter 0.02 mL; V = 2.12 mL; M 100, e
 /// 6300.
 assay::Method risingMethod();
+/// What a signal of 1 in a tube of risingMethod comes to: V M / (e d v n) with d 1 cm, n 1.
+inline constexpr double risingFactor_g_per_L = 2.12 * 100 / (6300 * 0.1);
 /// The same, falling, with a reserve of 0.1.
 assay::Method fallingMethod();
 /// Two measurands, "first" A1 to A2 and "second" A2 to A3, with a second enzyme of 0.02 mL between.

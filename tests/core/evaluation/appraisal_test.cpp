@@ -12,10 +12,7 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-// V 2.12 mL, M 100 g/mol, e 6300 L/(mol cm), v 0.1 mL, d 1 cm, n 1
-constexpr double factor_g_per_L = 2.12 * 100 / (6300 * 0.1);
-
-const evaluation::VolumeRange &at(const evaluation::Appraisal &appraisal, double volume_mL)
+const evaluation::VolumeRange &rangesAt(const evaluation::Appraisal &appraisal, double volume_mL)
 {
     const auto found =
         std::ranges::find(appraisal.volumes, volume_mL, &evaluation::VolumeRange::sampleVolume_mL);
@@ -40,7 +37,7 @@ TEST(Appraisal, FactorForEveryTabulatedWavelength)
     ASSERT_EQ(appraisal.factors.size(), 3U);
     EXPECT_EQ(appraisal.factors[0].wavelength_nm, 334);
     EXPECT_NEAR(*appraisal.factors[0].factors_g_per_L[0], 2.12 * 100 / (6180 * 0.1), 1e-15);
-    EXPECT_NEAR(*appraisal.factors[1].factors_g_per_L[0], factor_g_per_L, 1e-15);
+    EXPECT_NEAR(*appraisal.factors[1].factors_g_per_L[0], test::risingFactor_g_per_L, 1e-15);
     EXPECT_NEAR(*appraisal.factors[2].factors_g_per_L[0], 2.12 * 100 / (3400 * 0.1), 1e-15);
 }
 
@@ -59,7 +56,7 @@ TEST(Appraisal, TheCoenzymesOwnWavelengthNeedsNoTable)
     const auto appraisal = evaluation::appraise(method);
     ASSERT_EQ(appraisal.factors.size(), 1U);
     EXPECT_EQ(appraisal.factors[0].wavelength_nm, 340);
-    EXPECT_NEAR(*appraisal.factors[0].factors_g_per_L[0], factor_g_per_L, 1e-15);
+    EXPECT_NEAR(*appraisal.factors[0].factors_g_per_L[0], test::risingFactor_g_per_L, 1e-15);
 }
 
 TEST(Appraisal, VolumesAreTheEndsTheUsualOneAndSomeBetween)
@@ -77,12 +74,12 @@ TEST(Appraisal, VolumesAreTheEndsTheUsualOneAndSomeBetween)
 TEST(Appraisal, RangeIsTheWindowInTheUndilutedSample)
 {
     const auto appraisal = evaluation::appraise(test::risingMethod()); // window 0.1 to 1.0
-    EXPECT_NEAR(at(appraisal, 0.1).ranges[0]->lower_g_per_L, 0.1 * factor_g_per_L, 1e-15);
-    EXPECT_NEAR(at(appraisal, 0.1).ranges[0]->upper_g_per_L, factor_g_per_L, 1e-15);
+    EXPECT_NEAR(rangesAt(appraisal, 0.1).ranges[0]->lower_g_per_L, 0.1 * test::risingFactor_g_per_L, 1e-15);
+    EXPECT_NEAR(rangesAt(appraisal, 0.1).ranges[0]->upper_g_per_L, test::risingFactor_g_per_L, 1e-15);
     // Made up by diluent, five times the sample is a fifth of the factor.
-    EXPECT_NEAR(at(appraisal, 0.5).ranges[0]->upper_g_per_L, factor_g_per_L / 5, 1e-15);
-    EXPECT_TRUE(at(appraisal, 0.5).madeUp);
-    EXPECT_NEAR(at(appraisal, 0.5).tubeVolume_mL, 2.12, 1e-15);
+    EXPECT_NEAR(rangesAt(appraisal, 0.5).ranges[0]->upper_g_per_L, test::risingFactor_g_per_L / 5, 1e-15);
+    EXPECT_TRUE(rangesAt(appraisal, 0.5).madeUp);
+    EXPECT_NEAR(rangesAt(appraisal, 0.5).tubeVolume_mL, 2.12, 1e-15);
 }
 
 TEST(Appraisal, BeyondTheDiluentTheTubesOwnVolumeCounts)
@@ -90,11 +87,11 @@ TEST(Appraisal, BeyondTheDiluentTheTubesOwnVolumeCounts)
     assay::Method method = test::risingMethod();
     method.components[2].range_mL = assay::Interval{0.05, 2};
     const auto appraisal = evaluation::appraise(method);
-    EXPECT_TRUE(at(appraisal, 1.0).madeUp);
+    EXPECT_TRUE(rangesAt(appraisal, 1.0).madeUp);
     // 1.0 buffer, no water left, 2.0 sample, 0.02 starter
-    EXPECT_FALSE(at(appraisal, 2.0).madeUp);
-    EXPECT_NEAR(at(appraisal, 2.0).tubeVolume_mL, 3.02, 1e-15);
-    EXPECT_NEAR(at(appraisal, 2.0).ranges[0]->upper_g_per_L, 3.02 * 100 / (6300 * 2.0), 1e-15);
+    EXPECT_FALSE(rangesAt(appraisal, 2.0).madeUp);
+    EXPECT_NEAR(rangesAt(appraisal, 2.0).tubeVolume_mL, 3.02, 1e-15);
+    EXPECT_NEAR(rangesAt(appraisal, 2.0).ranges[0]->upper_g_per_L, 3.02 * 100 / (6300 * 2.0), 1e-15);
 }
 
 TEST(Appraisal, SaysOfEveryVolumeWhatTheEvaluationFinds)
@@ -133,8 +130,8 @@ TEST(Appraisal, LimitsAtTheLargestVolumeByTheWindow)
     const auto appraisal = evaluation::appraise(test::risingMethod());
     EXPECT_TRUE(appraisal.quantificationByWindow);
     EXPECT_EQ(appraisal.quantificationSignal, 0.1);
-    EXPECT_NEAR(appraisal.limits[0]->detection_g_per_L, 0.005 * factor_g_per_L / 5, 1e-15);
-    EXPECT_NEAR(appraisal.limits[0]->quantification_g_per_L, 0.1 * factor_g_per_L / 5, 1e-15);
+    EXPECT_NEAR(appraisal.limits[0]->detection_g_per_L, 0.005 * test::risingFactor_g_per_L / 5, 1e-15);
+    EXPECT_NEAR(appraisal.limits[0]->quantification_g_per_L, 0.1 * test::risingFactor_g_per_L / 5, 1e-15);
     EXPECT_TRUE(appraisal.remarks.empty());
 }
 
@@ -147,8 +144,8 @@ TEST(Appraisal, WithoutASmallestSignalTheDifferenceDecides)
     const auto appraisal = evaluation::appraise(method, inputs);
     EXPECT_FALSE(appraisal.quantificationByWindow);
     EXPECT_NEAR(appraisal.quantificationSignal, 0.010, 1e-15);
-    EXPECT_NEAR(appraisal.limits[0]->quantification_g_per_L, 0.010 * factor_g_per_L / 5, 1e-15);
-    EXPECT_NEAR(appraisal.limits[0]->detection_g_per_L, 0.0033 * factor_g_per_L / 5, 1e-15);
+    EXPECT_NEAR(appraisal.limits[0]->quantification_g_per_L, 0.010 * test::risingFactor_g_per_L / 5, 1e-15);
+    EXPECT_NEAR(appraisal.limits[0]->detection_g_per_L, 0.0033 * test::risingFactor_g_per_L / 5, 1e-15);
 }
 
 TEST(Appraisal, AWindowBelowWhatCanBeToldApartIsRemarked)

@@ -20,7 +20,7 @@ run::Standard standard(const char *id, double concentration_g_per_L)
     return made;
 }
 
-QDateTime at(const char *text)
+QDateTime moment(const char *text)
 {
     return QDateTime::fromString(QString::fromLatin1(text), Qt::ISODate);
 }
@@ -56,8 +56,8 @@ TEST(Calibration, StandardIsTakenAtItsStrengthWhenUsed)
     run.calibration = run::Calibration::Standard;
     run.standards = {standard("STD", 0.2)};
     run.standards[0].lossPerHour = 0.02;
-    run.standards[0].preparedAt = at("2026-03-02T08:00:00+01:00");
-    run.standards[0].usedAt = at("2026-03-02T10:00:00+01:00");
+    run.standards[0].preparedAt = moment("2026-03-02T08:00:00+01:00");
+    run.standards[0].usedAt = moment("2026-03-02T10:00:00+01:00");
     run.tubes.push_back(test::standardTube("STD", 0.1, 0.1 + 0.610));
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_NEAR(*evaluation.results[0].value, 0.5 / 0.6 * 0.2 * 0.98 * 0.98, 1e-14);
@@ -67,10 +67,10 @@ TEST(Calibration, StandardIsTakenAtItsStrengthWhenUsed)
 TEST(Calibration, StandardWithoutTimeOfUseWasUsedWhenTheRunStarted)
 {
     run::Run run = test::plainRun();
-    run.startedAt = at("2026-03-02T10:00:00+01:00");
+    run.startedAt = moment("2026-03-02T10:00:00+01:00");
     run.standards = {standard("STD", 0.2)};
     run.standards[0].lossPerHour = 0.1;
-    run.standards[0].preparedAt = at("2026-03-02T09:00:00+01:00");
+    run.standards[0].preparedAt = moment("2026-03-02T09:00:00+01:00");
     run.tubes.push_back(test::standardTube("STD", 0.1, 0.6));
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_NEAR(evaluation.standards[0].expected_g_per_L, 0.18, 1e-15);

@@ -14,8 +14,6 @@ using evaluation::Verdict;
 
 namespace {
 
-const QString sampleS = u"sample S"_s;
-
 /// The result of the only sample after its two tubes read these.
 evaluation::Result resultWith(const assay::Method &method, run::Tube first, run::Tube second)
 {
@@ -36,7 +34,7 @@ TEST(Checks, CleanRunIsAcceptable)
     for (const CheckId id :
          {CheckId::ReadingMissing, CheckId::ReadingImplausible, CheckId::WrongDirection, CheckId::SignalLow,
           CheckId::SignalHigh, CheckId::AbsorbanceHigh, CheckId::DuplicateSpread})
-        EXPECT_NE(test::find(evaluation.checks, id, sampleS), nullptr)
+        EXPECT_NE(test::find(evaluation.checks, id, test::sampleS), nullptr)
             << evaluation::checkWord(id).toStdString();
     for (const CheckId id : {CheckId::BlankMissing, CheckId::BlankHigh})
         EXPECT_NE(test::find(evaluation.checks, id, u"run"_s), nullptr)
@@ -47,10 +45,10 @@ TEST(Checks, SignalOnTheEdgeOfTheWindowIsInside)
 {
     const auto low =
         resultWith(test::risingMethod(), test::sampleTube("S", 0.5, 0.61), test::sampleTube("S", 0.5, 0.61));
-    EXPECT_TRUE(test::find(low.checks, CheckId::SignalLow, sampleS)->passed); // net 0.100
+    EXPECT_TRUE(test::find(low.checks, CheckId::SignalLow, test::sampleS)->passed); // net 0.100
     const auto high =
         resultWith(test::risingMethod(), test::sampleTube("S", 0.5, 1.51), test::sampleTube("S", 0.5, 1.51));
-    EXPECT_TRUE(test::find(high.checks, CheckId::SignalHigh, sampleS)->passed); // net 1.000
+    EXPECT_TRUE(test::find(high.checks, CheckId::SignalHigh, test::sampleS)->passed); // net 1.000
 }
 
 TEST(Checks, StrongSampleAsksForDilution)
@@ -58,7 +56,7 @@ TEST(Checks, StrongSampleAsksForDilution)
     const auto result =
         resultWith(test::risingMethod(), test::sampleTube("S", 0.1, 1.36), test::sampleTube("S", 0.1, 1.36));
     EXPECT_EQ(result.verdict, Verdict::Repeat);
-    const evaluation::Check *check = test::find(result.checks, CheckId::SignalHigh, sampleS);
+    const evaluation::Check *check = test::find(result.checks, CheckId::SignalHigh, test::sampleS);
     ASSERT_TRUE(check && check->advice);
     EXPECT_FALSE(check->passed);
     EXPECT_EQ(check->advice->kind, evaluation::Advice::Kind::Dilute);
@@ -73,7 +71,7 @@ TEST(Checks, ExhaustedReagentAsksForStrongerDilutionAtLeast)
     run.samples[0].dilution = {{5, 50}};
     run.tubes = {test::blank(1.500, 1.490), test::sampleTube("S", 1.500, 0.040)};
     const auto evaluation = evaluation::evaluate(test::fallingMethod(), run);
-    const evaluation::Check *check = test::find(evaluation.checks, CheckId::ReserveLow, sampleS);
+    const evaluation::Check *check = test::find(evaluation.checks, CheckId::ReserveLow, test::sampleS);
     ASSERT_TRUE(check && check->advice);
     EXPECT_FALSE(check->passed);
     EXPECT_TRUE(check->advice->atLeast);
@@ -88,14 +86,14 @@ TEST(Checks, ReserveIsNotAskedOfARisingMethod)
     assay::Method method = test::risingMethod();
     method.window.reserveAbsorbance = 0.7;
     const auto evaluation = evaluation::evaluate(method, test::plainRun());
-    EXPECT_EQ(test::find(evaluation.checks, CheckId::ReserveLow, sampleS), nullptr);
+    EXPECT_EQ(test::find(evaluation.checks, CheckId::ReserveLow, test::sampleS), nullptr);
 }
 
 TEST(Checks, WeakSampleAsksForMoreSampleFirst)
 {
     const auto result =
         resultWith(test::risingMethod(), test::sampleTube("S", 0.1, 0.15), test::sampleTube("S", 0.1, 0.15));
-    const evaluation::Check *check = test::find(result.checks, CheckId::SignalLow, sampleS);
+    const evaluation::Check *check = test::find(result.checks, CheckId::SignalLow, test::sampleS);
     ASSERT_TRUE(check && check->advice);
     EXPECT_EQ(check->advice->kind, evaluation::Advice::Kind::IncreaseVolume);
     EXPECT_EQ(check->advice->sampleVolume_mL, 0.5);
@@ -111,7 +109,7 @@ TEST(Checks, WeakDilutedSampleAtTheLargestVolumeAsksForLessDilution)
         run.tubes[i].sampleVolume_mL = 0.5;
     }
     const auto result = evaluation::evaluate(test::risingMethod(), run).results[0];
-    const evaluation::Check *check = test::find(result.checks, CheckId::SignalLow, sampleS);
+    const evaluation::Check *check = test::find(result.checks, CheckId::SignalLow, test::sampleS);
     ASSERT_TRUE(check && check->advice);
     EXPECT_EQ(check->advice->kind, evaluation::Advice::Kind::Dilute);
     EXPECT_EQ(check->advice->factor, 1); // undiluted: 0.4, within 0.8
@@ -126,7 +124,7 @@ TEST(Checks, WeakestPossibleSampleIsReportedAsBelowTheLimit)
         run.tubes[i].sampleVolume_mL = 0.5;
     }
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
-    const evaluation::Check *check = test::find(evaluation.checks, CheckId::SignalLow, sampleS);
+    const evaluation::Check *check = test::find(evaluation.checks, CheckId::SignalLow, test::sampleS);
     ASSERT_NE(check, nullptr);
     EXPECT_FALSE(check->passed);
     EXPECT_FALSE(check->advice);
@@ -148,7 +146,7 @@ TEST(Checks, LimitOfASolidIsInItsOwnUnit)
     }
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_NEAR(*evaluation.results[0].lessThan, 0.1 * 2.12 * 100 / (6300 * 0.5) * 0.1 / 5 * 100, 1e-12);
-    EXPECT_TRUE(test::find(evaluation.checks, CheckId::SignalLow, sampleS)
+    EXPECT_TRUE(test::find(evaluation.checks, CheckId::SignalLow, test::sampleS)
                     ->message.contains(u"0.013\u00a0g/100\u00a0g"_s));
 }
 
@@ -156,7 +154,7 @@ TEST(Checks, HighAbsorbanceIsJudgedAsRead)
 {
     const auto result =
         resultWith(test::risingMethod(), test::sampleTube("S", 1.6, 2.1), test::sampleTube("S", 0.12, 0.62));
-    const evaluation::Check *check = test::find(result.checks, CheckId::AbsorbanceHigh, sampleS);
+    const evaluation::Check *check = test::find(result.checks, CheckId::AbsorbanceHigh, test::sampleS);
     ASSERT_TRUE(check && check->advice);
     EXPECT_EQ(check->tubes, std::vector<int>{1});
     EXPECT_EQ(result.verdict, Verdict::Repeat);
@@ -166,8 +164,8 @@ TEST(Checks, SlippedDecimalPointIsImplausibleAndGivesNoAdvice)
 {
     const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 63.1),
                                    test::sampleTube("S", 0.120, 0.63));
-    EXPECT_FALSE(test::find(result.checks, CheckId::ReadingImplausible, sampleS)->passed);
-    EXPECT_FALSE(test::find(result.checks, CheckId::SignalHigh, sampleS)->advice);
+    EXPECT_FALSE(test::find(result.checks, CheckId::ReadingImplausible, test::sampleS)->passed);
+    EXPECT_FALSE(test::find(result.checks, CheckId::SignalHigh, test::sampleS)->advice);
     EXPECT_EQ(result.verdict, Verdict::Investigate);
 }
 
@@ -175,7 +173,7 @@ TEST(Checks, WrongDirectionIsInvestigatedNotRepeated)
 {
     const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.63, 0.12),
                                    test::sampleTube("S", 0.12, 0.63));
-    const evaluation::Check *check = test::find(result.checks, CheckId::WrongDirection, sampleS);
+    const evaluation::Check *check = test::find(result.checks, CheckId::WrongDirection, test::sampleS);
     EXPECT_FALSE(check->passed);
     EXPECT_EQ(check->tubes, std::vector<int>{1});
     EXPECT_TRUE(check->message.startsWith(u"tube 2: absorbance fell by 0.510"_s))
@@ -230,10 +228,10 @@ TEST(Checks, DuplicatesAreHeldAgainstTheMethodsLimit)
     // r = 0.01 + 0.03 x mean; with means near 0.168 g/L that is 0.0150 g/L, a signal of 0.0447
     const auto good = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630),
                                  test::sampleTube("S", 0.120, 0.673));
-    EXPECT_TRUE(test::find(good.checks, CheckId::DuplicateSpread, sampleS)->passed);
+    EXPECT_TRUE(test::find(good.checks, CheckId::DuplicateSpread, test::sampleS)->passed);
     const auto poor = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630),
                                  test::sampleTube("S", 0.120, 0.677));
-    EXPECT_FALSE(test::find(poor.checks, CheckId::DuplicateSpread, sampleS)->passed);
+    EXPECT_FALSE(test::find(poor.checks, CheckId::DuplicateSpread, test::sampleS)->passed);
     EXPECT_EQ(poor.verdict, Verdict::Investigate);
 }
 
@@ -252,10 +250,10 @@ TEST(Checks, WithoutAPublishedLimitTheLaboratorysOwnHolds)
     method.acceptance.repeatability.reset();
     const auto good =
         resultWith(method, test::sampleTube("S", 0.120, 0.630), test::sampleTube("S", 0.120, 0.654));
-    EXPECT_TRUE(test::find(good.checks, CheckId::DuplicateSpread, sampleS)->passed); // 4.7 %
+    EXPECT_TRUE(test::find(good.checks, CheckId::DuplicateSpread, test::sampleS)->passed); // 4.7 %
     const auto poor =
         resultWith(method, test::sampleTube("S", 0.120, 0.630), test::sampleTube("S", 0.120, 0.657));
-    EXPECT_FALSE(test::find(poor.checks, CheckId::DuplicateSpread, sampleS)->passed); // 5.3 %
+    EXPECT_FALSE(test::find(poor.checks, CheckId::DuplicateSpread, test::sampleS)->passed); // 5.3 %
 }
 
 TEST(Checks, NearNothingTheNoiseOfTheReadingsIsTheLimit)
@@ -265,10 +263,10 @@ TEST(Checks, NearNothingTheNoiseOfTheReadingsIsTheLimit)
     // f(2) x sqrt(2) x 0.002 = 0.0078 in signal, where 5 % of the mean would be 0.001
     const auto good =
         resultWith(method, test::sampleTube("S", 0.120, 0.150), test::sampleTube("S", 0.120, 0.157));
-    EXPECT_TRUE(test::find(good.checks, CheckId::DuplicateSpread, sampleS)->passed);
+    EXPECT_TRUE(test::find(good.checks, CheckId::DuplicateSpread, test::sampleS)->passed);
     const auto poor =
         resultWith(method, test::sampleTube("S", 0.120, 0.150), test::sampleTube("S", 0.120, 0.159));
-    EXPECT_FALSE(test::find(poor.checks, CheckId::DuplicateSpread, sampleS)->passed);
+    EXPECT_FALSE(test::find(poor.checks, CheckId::DuplicateSpread, test::sampleS)->passed);
 }
 
 TEST(Checks, TwoVolumesThatDisagreePointToAnInterference)
@@ -276,8 +274,9 @@ TEST(Checks, TwoVolumesThatDisagreePointToAnInterference)
     run::Tube larger = test::sampleTube("S", 0.120, 0.120 + 0.010 + 0.800);
     larger.sampleVolume_mL = 0.2;
     const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630), larger);
-    EXPECT_FALSE(test::find(result.checks, CheckId::VolumeProportionality, sampleS)->passed);
-    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, sampleS), nullptr); // no two of one volume
+    EXPECT_FALSE(test::find(result.checks, CheckId::VolumeProportionality, test::sampleS)->passed);
+    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, test::sampleS),
+              nullptr); // no two of one volume
     EXPECT_EQ(result.verdict, Verdict::Investigate);
 }
 
@@ -286,7 +285,8 @@ TEST(Checks, SampleVolumeOutsideTheMethodsRangeIsSaid)
     run::Tube tube = test::sampleTube("S", 0.120, 0.630);
     tube.sampleVolume_mL = 0.6;
     const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630), tube);
-    const evaluation::Check *check = test::find(result.checks, CheckId::SampleVolumeOutsideRange, sampleS);
+    const evaluation::Check *check =
+        test::find(result.checks, CheckId::SampleVolumeOutsideRange, test::sampleS);
     EXPECT_FALSE(check->passed);
     EXPECT_EQ(check->tubes, std::vector<int>{2});
 }
@@ -353,7 +353,7 @@ TEST(Checks, SpikeOutsideItsLimitsIsInvestigated)
     spiked.spike = run::Spike{u"STD"_s, 0.05};
     run.tubes.push_back(spiked);
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
-    EXPECT_FALSE(test::find(evaluation.checks, CheckId::SpikeRecovery, sampleS)->passed);
+    EXPECT_FALSE(test::find(evaluation.checks, CheckId::SpikeRecovery, test::sampleS)->passed);
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Investigate);
     run.tubes.back().readings[u"A2"_s] = 0.120 + 0.510 + 0.297;
     EXPECT_TRUE(evaluation::evaluate(test::risingMethod(), run).acceptable);
@@ -364,7 +364,7 @@ TEST(Checks, UnreadTubeIsNamedWithItsReading)
     run::Tube unread = test::sampleTube("S", 0.120, 0);
     unread.readings.erase(u"A2"_s);
     const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630), unread);
-    const evaluation::Check *check = test::find(result.checks, CheckId::ReadingMissing, sampleS);
+    const evaluation::Check *check = test::find(result.checks, CheckId::ReadingMissing, test::sampleS);
     EXPECT_FALSE(check->passed);
     EXPECT_TRUE(check->message.startsWith(u"tube 3: A2 is missing"_s)) << check->message.toStdString();
 }
@@ -375,9 +375,9 @@ TEST(Checks, UnreadSampleIsNotSaidToLieInTheWindow)
     run.tubes[1].readings.clear();
     run.tubes[2].readings.clear();
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
-    EXPECT_FALSE(test::find(evaluation.checks, CheckId::ReadingMissing, sampleS)->passed);
+    EXPECT_FALSE(test::find(evaluation.checks, CheckId::ReadingMissing, test::sampleS)->passed);
     for (const CheckId id : {CheckId::SignalLow, CheckId::SignalHigh, CheckId::WrongDirection})
-        EXPECT_EQ(test::find(evaluation.checks, id, sampleS), nullptr);
+        EXPECT_EQ(test::find(evaluation.checks, id, test::sampleS), nullptr);
 }
 
 TEST(Checks, SampleInNoTubeHasNoResult)
@@ -396,7 +396,7 @@ TEST(Checks, ScopeNamesTheMeasurandOnlyWhereThereAreSeveral)
         tube.readings[u"A3"_s] = 1.0;
     const auto evaluation = evaluation::evaluate(test::sequentialMethod(), run);
     EXPECT_NE(test::find(evaluation.checks, CheckId::SignalHigh, u"sample S, second"_s), nullptr);
-    EXPECT_EQ(test::find(evaluation.checks, CheckId::SignalHigh, sampleS), nullptr);
+    EXPECT_EQ(test::find(evaluation.checks, CheckId::SignalHigh, test::sampleS), nullptr);
 }
 
 TEST(Checks, EveryWordIsOfTheContract)
@@ -410,7 +410,7 @@ TEST(Checks, DisagreeingReplicatesAreNamedAndReadAgainFirst)
 {
     const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630),
                                    test::sampleTube("S", 0.120, 0.677));
-    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, sampleS)->message.toStdString(),
+    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, test::sampleS)->message.toStdString(),
               "The replicates in tubes 2 and 3 are 0.0158\u00a0g/L apart, more than 0.0153\u00a0g/L (the "
               "method's repeatability limit). Read them again while they stand in the rack; if they still "
               "disagree, one of them was pipetted wrongly: repeat the sample.");
@@ -419,7 +419,7 @@ TEST(Checks, DisagreeingReplicatesAreNamedAndReadAgainFirst)
 TEST(Checks, NoDifferenceIsAPlainNought)
 {
     const auto result = evaluation::evaluate(test::risingMethod(), test::plainRun()).results.at(0);
-    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, sampleS)->message.toStdString(),
+    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, test::sampleS)->message.toStdString(),
               "The replicates agree: 0\u00a0g/L apart, up to 0.0150\u00a0g/L allowed (the method's "
               "repeatability limit).");
 }
@@ -442,8 +442,8 @@ TEST(Checks, OneDilutionIsSaidOnceButGoesWithEveryCheckThatAsksForIt)
     run::Run run = test::plainRun();
     run.tubes = {test::blank(1.500, 1.490), test::sampleTube("S", 1.500, 0.040)};
     const auto evaluation = evaluation::evaluate(test::fallingMethod(), run);
-    const evaluation::Check *reserve = test::find(evaluation.checks, CheckId::ReserveLow, sampleS);
-    const evaluation::Check *high = test::find(evaluation.checks, CheckId::SignalHigh, sampleS);
+    const evaluation::Check *reserve = test::find(evaluation.checks, CheckId::ReserveLow, test::sampleS);
+    const evaluation::Check *high = test::find(evaluation.checks, CheckId::SignalHigh, test::sampleS);
     EXPECT_EQ(reserve->advice, high->advice);
     EXPECT_EQ(reserve->message.count(u"Repeat"_s) + high->message.count(u"Repeat"_s), 1);
 }

@@ -10,18 +10,11 @@
 using namespace plateau;
 using namespace Qt::StringLiterals;
 
-namespace {
-
-// V 2.12 mL, M 100 g/mol, e 6300 L/(mol cm), v 0.1 mL, d 1 cm, n 1
-constexpr double factor_g_per_L = 2.12 * 100 / (6300 * 0.1);
-
-} // namespace
-
 TEST(Concentration, FactorIsWorthOneUnitOfSignal)
 {
     const auto evaluation = evaluation::evaluate(test::risingMethod(), test::plainRun());
     ASSERT_EQ(evaluation.factors.size(), 1U);
-    EXPECT_NEAR(evaluation.factors[0].factor_g_per_L, factor_g_per_L, 1e-15);
+    EXPECT_NEAR(evaluation.factors[0].factor_g_per_L, test::risingFactor_g_per_L, 1e-15);
 }
 
 TEST(Concentration, FactorFollowsWavelengthPathAndStoichiometry)
@@ -45,7 +38,7 @@ TEST(Concentration, NetSignalIsLessTheMeanBlank)
     EXPECT_EQ(evaluation.blanks[0].n, 2);
     EXPECT_NEAR(*evaluation.tubes[1].signal, 0.510, 1e-15);
     EXPECT_NEAR(*evaluation.tubes[1].netSignal, 0.498, 1e-15);
-    EXPECT_NEAR(*evaluation.tubes[1].concentration_g_per_L, 0.498 * factor_g_per_L, 1e-15);
+    EXPECT_NEAR(*evaluation.tubes[1].concentration_g_per_L, 0.498 * test::risingFactor_g_per_L, 1e-15);
     EXPECT_FALSE(evaluation.tubes[0].netSignal);
 }
 
@@ -63,7 +56,7 @@ TEST(Concentration, FallingSignalIsEarlierLessLater)
     run.tubes = {test::blank(1.500, 1.490), test::sampleTube("S", 1.500, 0.990)};
     const auto evaluation = evaluation::evaluate(test::fallingMethod(), run);
     EXPECT_NEAR(*evaluation.tubes[1].netSignal, 0.500, 1e-15);
-    EXPECT_NEAR(*evaluation.results[0].value, 0.500 * factor_g_per_L, 1e-15);
+    EXPECT_NEAR(*evaluation.results[0].value, 0.500 * test::risingFactor_g_per_L, 1e-15);
 }
 
 TEST(Concentration, DilutionStepsMultiply)
@@ -71,9 +64,9 @@ TEST(Concentration, DilutionStepsMultiply)
     run::Run run = test::plainRun();
     run.samples[0].dilution = {{5, 50}, {10, 25}};
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
-    EXPECT_NEAR(*evaluation.tubes[1].pipetted_g_per_L, 0.5 * factor_g_per_L, 1e-15);
-    EXPECT_NEAR(*evaluation.tubes[1].concentration_g_per_L, 25 * 0.5 * factor_g_per_L, 1e-13);
-    EXPECT_NEAR(*evaluation.results[0].value, 25 * 0.5 * factor_g_per_L, 1e-13);
+    EXPECT_NEAR(*evaluation.tubes[1].pipetted_g_per_L, 0.5 * test::risingFactor_g_per_L, 1e-15);
+    EXPECT_NEAR(*evaluation.tubes[1].concentration_g_per_L, 25 * 0.5 * test::risingFactor_g_per_L, 1e-13);
+    EXPECT_NEAR(*evaluation.results[0].value, 25 * 0.5 * test::risingFactor_g_per_L, 1e-13);
 }
 
 TEST(Concentration, SolidIsReportedPerHundredGrams)
@@ -81,7 +74,7 @@ TEST(Concentration, SolidIsReportedPerHundredGrams)
     run::Run run = test::plainRun();
     run.samples[0] = test::solid("S", 5.0, 100, {{10, 50}});
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
-    const double extract_g_per_L = 5 * 0.5 * factor_g_per_L;
+    const double extract_g_per_L = 5 * 0.5 * test::risingFactor_g_per_L;
     EXPECT_EQ(evaluation.results[0].unit, u"g/100 g"_s);
     EXPECT_NEAR(*evaluation.tubes[1].concentration_g_per_L, extract_g_per_L, 1e-14);
     EXPECT_NEAR(*evaluation.results[0].value, extract_g_per_L * 0.1 / 5.0 * 100, 1e-13);
@@ -92,7 +85,7 @@ TEST(Concentration, LargerSampleVolumeCountsLessPerSignal)
     run::Run run = test::plainRun();
     run.tubes[2].sampleVolume_mL = 0.2;
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
-    EXPECT_NEAR(*evaluation.tubes[2].concentration_g_per_L, 0.5 * factor_g_per_L / 2, 1e-15);
+    EXPECT_NEAR(*evaluation.tubes[2].concentration_g_per_L, 0.5 * test::risingFactor_g_per_L / 2, 1e-15);
 }
 
 TEST(Concentration, TubeWhoseDiluentRanOutUsesItsOwnVolume)
@@ -186,8 +179,8 @@ TEST(Concentration, ResultIsTheMeanOfTheReplicatesAndSpreadTheirRange)
     run::Run run = test::plainRun();
     run.tubes[2] = test::sampleTube("S", 0.120, 0.650); // net 0.520
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
-    EXPECT_NEAR(*evaluation.results[0].value, 0.510 * factor_g_per_L, 1e-14);
-    EXPECT_NEAR(*evaluation.results[0].spread, 0.020 * factor_g_per_L, 1e-14);
+    EXPECT_NEAR(*evaluation.results[0].value, 0.510 * test::risingFactor_g_per_L, 1e-14);
+    EXPECT_NEAR(*evaluation.results[0].spread, 0.020 * test::risingFactor_g_per_L, 1e-14);
     EXPECT_EQ(evaluation.results[0].n, 2);
 }
 
@@ -198,7 +191,7 @@ TEST(Concentration, TubeWithoutItsReadingGivesNoValueAndTheOthersStay)
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_FALSE(evaluation.tubes[2].signal);
     EXPECT_EQ(evaluation.results[0].n, 1);
-    EXPECT_NEAR(*evaluation.results[0].value, 0.5 * factor_g_per_L, 1e-14);
+    EXPECT_NEAR(*evaluation.results[0].value, 0.5 * test::risingFactor_g_per_L, 1e-14);
     EXPECT_EQ(evaluation.results[0].verdict, evaluation::Verdict::Investigate);
 }
 
@@ -210,7 +203,7 @@ TEST(Concentration, SpikeRecoveryComparesAmounts)
     spiked.role = run::Role::Spiked;
     spiked.spike = run::Spike{u"STD"_s, 0.05};
     // 0.05 mL of 0.2 g/L is 0.01 mg; of that 95 % are found: signal of 0.0095 mg / (factor x 0.1 mL).
-    const double extra = 0.0095 / (factor_g_per_L * 0.1);
+    const double extra = 0.0095 / (test::risingFactor_g_per_L * 0.1);
     spiked.readings[u"A2"_s] = 0.120 + 0.510 + extra;
     run.tubes.push_back(spiked);
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
@@ -226,7 +219,7 @@ TEST(Concentration, ControlOfASampleGivesAResultLikeASample)
     run.tubes[2].role = run::Role::Control;
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_EQ(evaluation.results[0].n, 2);
-    EXPECT_NEAR(*evaluation.results[0].value, 0.5 * factor_g_per_L, 1e-14);
+    EXPECT_NEAR(*evaluation.results[0].value, 0.5 * test::risingFactor_g_per_L, 1e-14);
 }
 
 TEST(Concentration, SameInputGivesTheSameBits)

@@ -93,19 +93,10 @@ run::Run inversionRun()
     return run;
 }
 
-const evaluation::Result *find(const evaluation::Evaluation &evaluation, const QString &quantity)
+const evaluation::Result *resultNamed(const evaluation::Evaluation &evaluation, const QString &quantity)
 {
     const auto found = std::ranges::find(evaluation.results, quantity, &evaluation::Result::measurand);
     return found == evaluation.results.end() ? nullptr : &*found;
-}
-
-double termOf(const evaluation::Result &result, const QString &name)
-{
-    for (const evaluation::BudgetTerm &term : result.budget) {
-        if (term.term == name)
-            return term.standardUncertainty;
-    }
-    return 0;
 }
 
 evaluation::Evaluation sucrose(const run::Run &inversion, const run::Run &glucose)
@@ -133,7 +124,7 @@ TEST(Derived, StandsBehindTheMeasurandsOfItsSample)
 TEST(Derived, SumsWhatOneRunMeasured)
 {
     const auto evaluation = evaluation::evaluate(sequence(), sequenceRun());
-    const evaluation::Result &total = *find(evaluation, u"total"_s);
+    const evaluation::Result &total = *resultNamed(evaluation, u"total"_s);
     EXPECT_NEAR(*total.value, 0.500 * first_g_per_L + 0.300 * second_g_per_L, 1e-12);
     EXPECT_EQ(total.unit, u"g/L"_s);
     EXPECT_EQ(total.n, 1);
@@ -142,7 +133,7 @@ TEST(Derived, SumsWhatOneRunMeasured)
     EXPECT_EQ(total.terms[1].method, u"sequential"_s);
     EXPECT_EQ(total.terms[1].measurand, u"second"_s);
     EXPECT_NEAR(*total.terms[1].value, 0.300 * second_g_per_L, 1e-12);
-    EXPECT_TRUE(find(evaluation, u"first"_s)->terms.empty());
+    EXPECT_TRUE(resultNamed(evaluation, u"first"_s)->terms.empty());
 }
 
 TEST(Derived, ReadingThatTwoTermsShareCountsWithItsSigns)
@@ -154,24 +145,24 @@ TEST(Derived, ReadingThatTwoTermsShareCountsWithItsSigns)
     const double f2 = second_g_per_L;
     const double total = uA * std::sqrt(f1 * f1 + (f1 - f2) * (f1 - f2) + f2 * f2);
     const double excess = uA * std::sqrt(f1 * f1 + (f1 + f2) * (f1 + f2) + f2 * f2);
-    EXPECT_NEAR(termOf(*find(evaluation, u"total"_s), u"repeatability"_s), total, 1e-14);
-    EXPECT_NEAR(termOf(*find(evaluation, u"total"_s), u"blank"_s), total, 1e-14);
-    EXPECT_NEAR(termOf(*find(evaluation, u"excess"_s), u"repeatability"_s), excess, 1e-14);
-    EXPECT_NEAR(termOf(*find(evaluation, u"excess"_s), u"blank"_s), excess, 1e-14);
+    EXPECT_NEAR(test::termOf(*resultNamed(evaluation, u"total"_s), u"repeatability"_s), total, 1e-14);
+    EXPECT_NEAR(test::termOf(*resultNamed(evaluation, u"total"_s), u"blank"_s), total, 1e-14);
+    EXPECT_NEAR(test::termOf(*resultNamed(evaluation, u"excess"_s), u"repeatability"_s), excess, 1e-14);
+    EXPECT_NEAR(test::termOf(*resultNamed(evaluation, u"excess"_s), u"blank"_s), excess, 1e-14);
 }
 
 TEST(Derived, WhatARunSharesAddsInASumAndCancelsInADifference)
 {
     const auto evaluation = evaluation::evaluate(sequence(), sequenceRun());
-    const evaluation::Result &total = *find(evaluation, u"total"_s);
-    const evaluation::Result &excess = *find(evaluation, u"excess"_s);
+    const evaluation::Result &total = *resultNamed(evaluation, u"total"_s);
+    const evaluation::Result &excess = *resultNamed(evaluation, u"excess"_s);
     const std::vector<std::pair<QString, double>> shared{{u"absorptivity"_s, 0.005},
                                                          {u"path length"_s, 0.002},
                                                          {u"total volume"_s, 0.005},
                                                          {u"sample volume"_s, 0.008}};
     for (const auto &[name, relative] : shared) {
-        EXPECT_NEAR(termOf(total, name), *total.value * relative, 1e-14) << name.toStdString();
-        EXPECT_NEAR(termOf(excess, name), *excess.value * relative, 1e-14) << name.toStdString();
+        EXPECT_NEAR(test::termOf(total, name), *total.value * relative, 1e-14) << name.toStdString();
+        EXPECT_NEAR(test::termOf(excess, name), *excess.value * relative, 1e-14) << name.toStdString();
     }
 }
 
@@ -183,11 +174,12 @@ TEST(Derived, ScatterIsThatOfTheSumInEachTube)
                  withThird(test::sampleTube("S", 0.120, 0.630), 0.938),
                  withThird(test::sampleTube("S", 0.120, 0.650), 0.938)};
     const auto evaluation = evaluation::evaluate(sequence(), run);
-    EXPECT_LT(*find(evaluation, u"first"_s)->degreesOfFreedom, 30);
-    EXPECT_EQ(*find(evaluation, u"total"_s)->degreesOfFreedom, std::numeric_limits<double>::infinity());
-    const evaluation::Result &excess = *find(evaluation, u"excess"_s);
+    EXPECT_LT(*resultNamed(evaluation, u"first"_s)->degreesOfFreedom, 30);
+    EXPECT_EQ(*resultNamed(evaluation, u"total"_s)->degreesOfFreedom,
+              std::numeric_limits<double>::infinity());
+    const evaluation::Result &excess = *resultNamed(evaluation, u"excess"_s);
     // s / sqrt(2) of two values d apart is d / 2, and 0.020 counts in both terms
-    EXPECT_NEAR(termOf(excess, u"repeatability"_s), 0.010 * (first_g_per_L + second_g_per_L), 1e-12);
+    EXPECT_NEAR(test::termOf(excess, u"repeatability"_s), 0.010 * (first_g_per_L + second_g_per_L), 1e-12);
     EXPECT_LT(*excess.degreesOfFreedom, 30);
     EXPECT_EQ(excess.n, 2);
 }
@@ -214,14 +206,16 @@ TEST(Derived, AcrossRunsOnlyTheAbsorptivityIsShared)
     const evaluation::Result result = sucrose(inversionRun(), glucoseRun()).results[1];
     const double inverted = inversionRatio * *result.terms[0].value;
     const double free = inversionRatio * *result.terms[1].value;
-    EXPECT_NEAR(termOf(result, u"absorptivity"_s), 0.005 * (inverted - free), 1e-12);
-    EXPECT_NEAR(termOf(result, u"inversion: path length"_s), 0.002 * inverted, 1e-12);
-    EXPECT_NEAR(termOf(result, u"glucose: path length"_s), 0.002 * free, 1e-12);
-    EXPECT_NEAR(termOf(result, u"inversion: dilution step 2 (10 mL to 25 mL)"_s), 0.004 * inverted, 1e-12);
-    EXPECT_NEAR(termOf(result, u"glucose: dilution step 1 (5 mL to 50 mL)"_s), 0.004 * free, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"absorptivity"_s), 0.005 * (inverted - free), 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"inversion: path length"_s), 0.002 * inverted, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"glucose: path length"_s), 0.002 * free, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"inversion: dilution step 2 (10 mL to 25 mL)"_s), 0.004 * inverted,
+                1e-12);
+    EXPECT_NEAR(test::termOf(result, u"glucose: dilution step 1 (5 mL to 50 mL)"_s), 0.004 * free, 1e-12);
     const double factor = inversionRatio * 2.12 * 180.16 / 630;
-    EXPECT_NEAR(termOf(result, u"glucose: repeatability"_s), 0.002 * std::sqrt(2.0) * factor * 10, 1e-12);
-    EXPECT_NEAR(termOf(result, u"inversion: blank"_s), 0.002 * std::sqrt(2.0) * factor * 25, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"glucose: repeatability"_s), 0.002 * std::sqrt(2.0) * factor * 10,
+                1e-12);
+    EXPECT_NEAR(test::termOf(result, u"inversion: blank"_s), 0.002 * std::sqrt(2.0) * factor * 25, 1e-12);
 }
 
 TEST(Derived, AtAnotherWavelengthEachRunHasItsOwnAbsorptivity)
@@ -229,11 +223,11 @@ TEST(Derived, AtAnotherWavelengthEachRunHasItsOwnAbsorptivity)
     run::Run glucose = glucoseRun();
     glucose.wavelength_nm = 334;
     const evaluation::Result result = sucrose(inversionRun(), glucose).results[1];
-    EXPECT_EQ(termOf(result, u"absorptivity"_s), 0);
-    EXPECT_NEAR(termOf(result, u"inversion: absorptivity"_s), 0.005 * inversionRatio * *result.terms[0].value,
-                1e-12);
-    EXPECT_NEAR(termOf(result, u"glucose: absorptivity"_s), 0.005 * inversionRatio * *result.terms[1].value,
-                1e-12);
+    EXPECT_EQ(test::termOf(result, u"absorptivity"_s), 0);
+    EXPECT_NEAR(test::termOf(result, u"inversion: absorptivity"_s),
+                0.005 * inversionRatio * *result.terms[0].value, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"glucose: absorptivity"_s),
+                0.005 * inversionRatio * *result.terms[1].value, 1e-12);
 }
 
 TEST(Derived, ScatterInOneRunLimitsTheDegreesOfFreedomOfAll)
@@ -242,7 +236,7 @@ TEST(Derived, ScatterInOneRunLimitsTheDegreesOfFreedomOfAll)
     glucose.tubes.push_back(test::sampleTube("S", 0.120, 0.550)); // 0.020 apart
     const evaluation::Result result = sucrose(inversionRun(), glucose).results[1];
     const double combined = *result.expandedUncertainty / *result.coverageFactor;
-    const double scatter = termOf(result, u"glucose: repeatability"_s);
+    const double scatter = test::termOf(result, u"glucose: repeatability"_s);
     // one term with one degree of freedom (Welch-Satterthwaite)
     EXPECT_NEAR(*result.degreesOfFreedom, std::pow(combined, 4) / std::pow(scatter, 4), 1e-9);
     EXPECT_NEAR(*result.coverageFactor, evaluation::coverageFactor(*result.degreesOfFreedom), 1e-12);
@@ -417,8 +411,8 @@ TEST(Derived, WhatFailedInTheRunItselfIsNotSaidTwice)
     run::Run run = sequenceRun();
     run.tubes[1] = withThird(test::sampleTube("S", 0.120, 1.330), 1.630); // first 1.200
     const auto evaluation = evaluation::evaluate(sequence(), run);
-    EXPECT_EQ(find(evaluation, u"total"_s)->verdict, Verdict::Repeat);
-    EXPECT_EQ(test::failedWords(find(evaluation, u"total"_s)->checks),
+    EXPECT_EQ(resultNamed(evaluation, u"total"_s)->verdict, Verdict::Repeat);
+    EXPECT_EQ(test::failedWords(resultNamed(evaluation, u"total"_s)->checks),
               std::vector<QString>{u"signal-high"_s});
     EXPECT_EQ(test::failedWords(evaluation.checks), std::vector<QString>{u"signal-high"_s});
 }
@@ -498,10 +492,10 @@ evaluation::Result fallingSucrose(double inverted, double free)
 TEST(Derived, SumOfWhatIsOnlyKnownToBeLargerIsGreaterThan)
 {
     const auto evaluation = evaluation::evaluate(fallingSequence(), fallingRun(1.300, 0.050));
-    const evaluation::Result &second = *find(evaluation, u"second"_s);
+    const evaluation::Result &second = *resultNamed(evaluation, u"second"_s);
     ASSERT_TRUE(second.greaterThan) << "the reagent was used up by the second";
-    ASSERT_FALSE(find(evaluation, u"first"_s)->greaterThan);
-    const evaluation::Result &total = *find(evaluation, u"total"_s);
+    ASSERT_FALSE(resultNamed(evaluation, u"first"_s)->greaterThan);
+    const evaluation::Result &total = *resultNamed(evaluation, u"total"_s);
     EXPECT_NEAR(*total.greaterThan, 0.500 * first_g_per_L + 1.250 * second_g_per_L, 1e-12);
     EXPECT_EQ(*total.greaterThan, *total.value);
     EXPECT_FALSE(total.lessThan);
@@ -514,8 +508,8 @@ TEST(Derived, SumOfWhatIsOnlyKnownToBeLargerIsGreaterThan)
 TEST(Derived, WhatIsTakenOffAndOnlyKnownToBeLargerLeavesAnUpperBound)
 {
     const auto evaluation = evaluation::evaluate(fallingSequence(), fallingRun(0.800, 0.050));
-    ASSERT_TRUE(find(evaluation, u"second"_s)->greaterThan);
-    const evaluation::Result &excess = *find(evaluation, u"excess"_s);
+    ASSERT_TRUE(resultNamed(evaluation, u"second"_s)->greaterThan);
+    const evaluation::Result &excess = *resultNamed(evaluation, u"excess"_s);
     EXPECT_FALSE(excess.greaterThan);
     EXPECT_NEAR(*excess.lessThan, 1.000 * first_g_per_L - 0.750 * second_g_per_L, 1e-12);
     EXPECT_EQ(excess.verdict, Verdict::Repeat);
@@ -524,7 +518,7 @@ TEST(Derived, WhatIsTakenOffAndOnlyKnownToBeLargerLeavesAnUpperBound)
 TEST(Derived, UpperBoundThatIsNotAboveZeroSaysNothing)
 {
     const auto evaluation = evaluation::evaluate(fallingSequence(), fallingRun(1.300, 0.050));
-    const evaluation::Result &excess = *find(evaluation, u"excess"_s);
+    const evaluation::Result &excess = *resultNamed(evaluation, u"excess"_s);
     EXPECT_FALSE(excess.value);
     EXPECT_FALSE(excess.lessThan);
     EXPECT_FALSE(excess.greaterThan);

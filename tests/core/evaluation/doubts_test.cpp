@@ -183,7 +183,7 @@ std::vector<Doubt::Kind> kindsOf(const std::vector<Doubt> &doubts)
     return kinds;
 }
 
-const Doubt *find(const std::vector<Doubt> &doubts, Doubt::Kind kind)
+const Doubt *doubtOfKind(const std::vector<Doubt> &doubts, Doubt::Kind kind)
 {
     const auto found = std::ranges::find(doubts, kind, &Doubt::kind);
     return found == doubts.end() ? nullptr : &*found;
@@ -193,7 +193,7 @@ bool asksAbout(const assay::Method &method, const run::Run &run, int tube, const
                double absorbance, Doubt::Kind kind)
 {
     const auto doubts = doubtsAbout(method, run, tube, reading, absorbance);
-    const Doubt *doubt = find(doubts, kind);
+    const Doubt *doubt = doubtOfKind(doubts, kind);
     return doubt && doubt->asks;
 }
 
@@ -229,7 +229,7 @@ TEST(Doubts, AFirstReadingIsHeldAgainstTheScatterOfTubesOfALikeMatrix)
     EXPECT_TRUE(asksAbout(method, run, 7, u"A1"_s, 0.165, FarFromOthers));
     const auto doubts = doubtsAbout(method, run, 3, u"A1"_s, 0.150);
     EXPECT_EQ(
-        find(doubts, FarFromOthers)->sentence,
+        doubtOfKind(doubts, FarFromOthers)->sentence,
         u"Tube 4: A1 is 0.150, but 3 blanks and standards read about 0.102, and the same reagents scatter "
         "by 0.030 at most. Look for a reagent left out or added twice, bubbles, or a coloured sample."_s);
 }
@@ -393,7 +393,7 @@ TEST(Doubts, AReagentNearlyUsedUpIsRemarkedOn)
     EXPECT_TRUE(usedUp[0].sentence.contains(u"Repeat diluted at least"_s))
         << usedUp[0].sentence.toStdString();
     // Of a first reading that low is another matter.
-    EXPECT_FALSE(find(doubtsAbout(method, run, 3, u"A1"_s, 0.149), ReserveNear));
+    EXPECT_FALSE(doubtOfKind(doubtsAbout(method, run, 3, u"A1"_s, 0.149), ReserveNear));
 }
 
 TEST(Doubts, ASignalPastTheWindowIsRemarkedOnWithTheAdvice)

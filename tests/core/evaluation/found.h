@@ -30,4 +30,14 @@ inline std::vector<QString> failedWords(const std::vector<evaluation::Check> &ch
     return words;
 }
 
+/// The scope of what is said about the sample of test::plainRun.
+inline const QString sampleS = QStringLiteral("sample S");
+
+/// Standard uncertainty of a result's term; 0 if the budget has none of that name.
+inline double termOf(const evaluation::Result &result, const QString &name)
+{
+    const auto found = std::ranges::find(result.budget, name, &evaluation::BudgetTerm::term);
+    return found == result.budget.end() ? 0 : found->standardUncertainty;
+}
+
 } // namespace plateau::test

@@ -18,7 +18,7 @@ using evaluation::CheckId;
 
 namespace {
 
-run::Run runWith(std::map<QString, double> pipetted_mL)
+run::Run runPipetted(std::map<QString, double> pipetted_mL)
 {
     run::Run run = test::plainRun();
     run.tubes[2].pipetted_mL = std::move(pipetted_mL);
@@ -28,7 +28,7 @@ run::Run runWith(std::map<QString, double> pipetted_mL)
 /// A standard of 0.2 g/L at 0.1 mL that shows 0.5, so that one mg gives 25.
 run::Run byStandard(std::map<QString, double> pipetted_mL)
 {
-    run::Run run = runWith(std::move(pipetted_mL));
+    run::Run run = runPipetted(std::move(pipetted_mL));
     run.calibration = run::Calibration::Standard;
     run.standards = {{u"STD"_s, 0.2, {}, {}, {}, 0}};
     run.tubes.push_back(test::standardTube("STD", 0.100, 0.610));
@@ -52,7 +52,7 @@ QString written(const run::Run &run)
 
 TEST(PipettedOtherwise, MoreSampleCountsWithItsVolumeAndTheTubesVolume)
 {
-    const auto evaluation = evaluation::evaluate(test::risingMethod(), runWith({{u"sample"_s, 0.2}}));
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), runPipetted({{u"sample"_s, 0.2}}));
     EXPECT_NEAR(evaluation.tubes[2].totalVolume_mL, 2.22, 1e-12);
     EXPECT_EQ(evaluation.tubes[2].sampleVolume_mL, 0.2);
     EXPECT_NEAR(*evaluation.tubes[2].concentration_g_per_L, 0.5 * 2.22 * 100 / (6300 * 0.2), 1e-14);
@@ -61,7 +61,7 @@ TEST(PipettedOtherwise, MoreSampleCountsWithItsVolumeAndTheTubesVolume)
 
 TEST(PipettedOtherwise, LessReagentMakesASmallerTube)
 {
-    const auto evaluation = evaluation::evaluate(test::risingMethod(), runWith({{u"buffer"_s, 0.8}}));
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), runPipetted({{u"buffer"_s, 0.8}}));
     EXPECT_NEAR(evaluation.tubes[2].totalVolume_mL, 1.92, 1e-12);
     EXPECT_NEAR(*evaluation.tubes[2].concentration_g_per_L, 0.5 * 1.92 * 100 / (6300 * 0.1), 1e-14);
 }
@@ -70,7 +70,7 @@ TEST(PipettedOtherwise, VolumeCorrectionFollowsWhatWentIn)
 {
     assay::Method method = test::risingMethod();
     method.volumeCorrection = assay::VolumeCorrection::ToFinalVolume;
-    const auto evaluation = evaluation::evaluate(method, runWith({{u"starter"_s, 0.5}}));
+    const auto evaluation = evaluation::evaluate(method, runPipetted({{u"starter"_s, 0.5}}));
     // V is 2.10 before the starter and 2.60 after it; the blank's 2.10 and 2.12.
     const double signal = 0.631 - 0.121 * 2.10 / 2.60;
     const double blank = 0.110 - 0.100 * 2.10 / 2.12;
@@ -89,7 +89,7 @@ TEST(PipettedOtherwise, StandardInTheSamplesPlaceIsWorthWhatWasPipetted)
 
 TEST(PipettedOtherwise, NoSampleAtAllGivesNoValueAndIsOutsideTheRange)
 {
-    run::Run run = runWith({{u"sample"_s, 0}});
+    run::Run run = runPipetted({{u"sample"_s, 0}});
     run.tubes[2].readings[u"A2"_s] = 0.131;
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_FALSE(evaluation.tubes[2].concentration_g_per_L);
@@ -99,14 +99,14 @@ TEST(PipettedOtherwise, NoSampleAtAllGivesNoValueAndIsOutsideTheRange)
 
 TEST(PipettedOtherwise, AnotherSampleVolumeIsAnotherLevelNotAReplicate)
 {
-    const auto evaluation = evaluation::evaluate(test::risingMethod(), runWith({{u"sample"_s, 0.2}}));
+    const auto evaluation = evaluation::evaluate(test::risingMethod(), runPipetted({{u"sample"_s, 0.2}}));
     EXPECT_FALSE(test::find(evaluation.checks, CheckId::DuplicateSpread, u"sample S"_s));
     EXPECT_TRUE(test::find(evaluation.checks, CheckId::VolumeProportionality, u"sample S"_s));
 }
 
 TEST(PipettedOtherwise, IsWrittenOutByAbsorptivity)
 {
-    const QString text = written(runWith({{u"sample"_s, 0.2}, {u"buffer"_s, 0.8125}}));
+    const QString text = written(runPipetted({{u"sample"_s, 0.2}, {u"buffer"_s, 0.8125}}));
     EXPECT_TRUE(
         text.contains(u"Sample S, tube 3: volume of Sample in tube 3: as pipetted, planned 0.1\u00a0mL:  = "
                       "0.2\u00a0mL"_s))

@@ -18,19 +18,15 @@ using test::find;
 
 namespace {
 
-const QString sampleS = u"sample S"_s;
-
 /// Of the clean run, in the order of its tubes.
 enum Tube : size_t { FirstBlank, SecondBlank, Standard, First, Second, Spiked };
-
-constexpr double factor_g_per_L = 2.12 * 100 / (6300 * 0.1);
 
 /// A falling reagent: blanks 0.010, a standard and a sample of net signal 0.500 in duplicate, a spiked tube.
 run::Run cleanRun()
 {
     run::Run run = test::plainRun();
     run.method = u"falling"_s;
-    run.standards = {{u"STD"_s, 0.5 * factor_g_per_L, {}, {}, {}, 0}};
+    run.standards = {{u"STD"_s, 0.5 * test::risingFactor_g_per_L, {}, {}, {}, 0}};
     run::Tube spiked = test::sampleTube("S", 1.402, 0.742); // 0.150 more than the sample alone
     spiked.role = run::Role::Spiked;
     spiked.spike = run::Spike{u"STD"_s, 0.03};
@@ -147,7 +143,7 @@ assay::Method fallingWithLimits()
     return method;
 }
 
-run::Run runWith(const Slip &slip)
+run::Run runWithSlip(const Slip &slip)
 {
     run::Run run = cleanRun();
     for (const auto &[tube, reading, absorbance] : slip.keyed)
@@ -179,7 +175,7 @@ TEST(Slips, EachIsSaidOnceAndNothingElseFails)
 {
     for (const Slip &slip : slips()) {
         SCOPED_TRACE(slip.name);
-        run::Run run = runWith(slip);
+        run::Run run = runWithSlip(slip);
         run.uncertainty = test::uncertainties();
         const auto evaluation = evaluation::evaluate(fallingWithLimits(), run);
         EXPECT_EQ(failed(evaluation, false), wordsOf(slip.run));
@@ -191,7 +187,7 @@ TEST(Slips, EachIsSaidOnceAndNothingElseFails)
         EXPECT_EQ(result.verdict, slip.verdict);
         EXPECT_EQ(evaluation.acceptable, slip.run.empty() && slip.sample.empty());
         if (slip.n == 1 || (slip.n == 2 && slip.sample.empty())) {
-            EXPECT_NEAR(*result.value, 0.5 * factor_g_per_L, 0.02 * factor_g_per_L);
+            EXPECT_NEAR(*result.value, 0.5 * test::risingFactor_g_per_L, 0.02 * test::risingFactor_g_per_L);
         }
     }
 }
@@ -203,10 +199,10 @@ TEST(Slips, WhatRestsOnUntrustedTubesOnlyIsNotEvenSaidToPass)
         if (slip.n > 0 || slip.sample.empty())
             continue;
         SCOPED_TRACE(slip.name);
-        const auto evaluation = evaluation::evaluate(fallingWithLimits(), runWith(slip));
+        const auto evaluation = evaluation::evaluate(fallingWithLimits(), runWithSlip(slip));
         for (const CheckId id : {SignalLow, SignalHigh, AbsorbanceHigh, ReserveLow, DuplicateSpread,
                                  VolumeProportionality, SpikeRecovery})
-            EXPECT_EQ(find(evaluation.checks, id, sampleS), nullptr)
+            EXPECT_EQ(find(evaluation.checks, id, test::sampleS), nullptr)
                 << evaluation::checkWord(id).toStdString();
     }
 }
@@ -219,7 +215,7 @@ TEST(Slips, ImplausibleReadingsCarryNoNumbers)
     EXPECT_FALSE(evaluation.tubes[First].signal);
     EXPECT_FALSE(evaluation.tubes[First].netSignal);
     EXPECT_FALSE(evaluation.tubes[First].concentration_g_per_L);
-    const evaluation::Check *check = find(evaluation.checks, CheckId::ReadingImplausible, sampleS);
+    const evaluation::Check *check = find(evaluation.checks, CheckId::ReadingImplausible, test::sampleS);
     EXPECT_EQ(check->tubes, std::vector<int>{First});
     EXPECT_EQ(evaluation.results[0].spread, 0);
 }
@@ -231,7 +227,7 @@ TEST(Slips, BlankThatIsLeftStandsInForTheImplausibleOne)
     const auto evaluation = evaluation::evaluate(test::fallingMethod(), run);
     EXPECT_EQ(evaluation.blanks[0].n, 1);
     EXPECT_NEAR(*evaluation.blanks[0].mean, 0.010, 1e-12);
-    EXPECT_NEAR(*evaluation.results[0].value, 0.5 * factor_g_per_L, 1e-12);
+    EXPECT_NEAR(*evaluation.results[0].value, 0.5 * test::risingFactor_g_per_L, 1e-12);
 }
 
 TEST(Slips, BlanksThatAreAllImplausibleLeaveSignalsButNoNetSignals)
@@ -302,7 +298,7 @@ TEST(Slips, StarterMissingInOneTubeIsNotAskedForMoreSample)
     run::Run run = cleanRun();
     run.tubes[First].readings[u"A2"_s] = 1.396;
     const auto result = evaluation::evaluate(test::fallingMethod(), run).results.at(0);
-    const evaluation::Check *low = find(result.checks, CheckId::SignalLow, sampleS);
+    const evaluation::Check *low = find(result.checks, CheckId::SignalLow, test::sampleS);
     EXPECT_FALSE(low->advice);
     EXPECT_TRUE(low->message.endsWith(u"look for a missing addition."_s)) << low->message.toStdString();
 }

@@ -18,8 +18,6 @@ using evaluation::Verdict;
 
 namespace {
 
-constexpr double factor_g_per_L = 2.12 * 100 / (6300 * 0.1);
-
 /// Tubes: 0 and 1 blanks of 0.010 and 0.014, 2 and 3 sample S of 0.510, 4 sample blank, 5 spiked, 6 standard.
 run::Run fullRack()
 {
@@ -38,7 +36,7 @@ run::Run fullRack()
     return run;
 }
 
-Evaluation evaluated(run::Run run, std::initializer_list<size_t> spoilt)
+Evaluation evaluatedWithSpoilt(run::Run run, std::initializer_list<size_t> spoilt)
 {
     for (const size_t tube : spoilt) {
         run.tubes[tube].spoilt = u"knocked over"_s;
@@ -51,7 +49,7 @@ Evaluation evaluated(run::Run run, std::initializer_list<size_t> spoilt)
 
 TEST(SpoiltTube, HasNoSignalAndLeavesItsReplicateToStandAlone)
 {
-    const Evaluation evaluation = evaluated(fullRack(), {3});
+    const Evaluation evaluation = evaluatedWithSpoilt(fullRack(), {3});
     EXPECT_FALSE(evaluation.tubes[3].signal);
     EXPECT_FALSE(evaluation.tubes[3].concentration_g_per_L);
     EXPECT_EQ(evaluation.results[0].n, 1);
@@ -75,7 +73,7 @@ TEST(SpoiltTube, IsNotAskedForReadings)
 
 TEST(SpoiltTube, IsLeftOutOfTheBlanks)
 {
-    const Evaluation evaluation = evaluated(fullRack(), {1});
+    const Evaluation evaluation = evaluatedWithSpoilt(fullRack(), {1});
     EXPECT_EQ(evaluation.blanks[0].n, 1);
     EXPECT_NEAR(*evaluation.blanks[0].mean, 0.010, 1e-12);
     EXPECT_TRUE(test::find(evaluation.checks, CheckId::ReadingMissing, u"run"_s)->passed);
@@ -85,7 +83,7 @@ TEST(SpoiltTube, IsLeftOutOfTheBlanks)
 
 TEST(SpoiltTube, TheOnlyBlankLeavesTheResultsWithoutAValueAndSaysSoOnce)
 {
-    const Evaluation evaluation = evaluated(fullRack(), {0, 1});
+    const Evaluation evaluation = evaluatedWithSpoilt(fullRack(), {0, 1});
     EXPECT_FALSE(evaluation.results[0].value);
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Investigate);
     const evaluation::Check *missing = test::find(evaluation.checks, CheckId::ReadingMissing, u"run"_s);
@@ -99,7 +97,7 @@ TEST(SpoiltTube, ABlankStillToBeReadStandsInForTheSpoiltOne)
 {
     run::Run run = fullRack();
     run.tubes[0].readings.clear();
-    const Evaluation evaluation = evaluated(run, {1});
+    const Evaluation evaluation = evaluatedWithSpoilt(run, {1});
     const evaluation::Check *missing = test::find(evaluation.checks, CheckId::ReadingMissing, u"run"_s);
     EXPECT_EQ(missing->message,
               u"tube 1: A1 is missing; tube 1: A2 is missing. Read and key what is missing."_s);
@@ -108,7 +106,7 @@ TEST(SpoiltTube, ABlankStillToBeReadStandsInForTheSpoiltOne)
 
 TEST(SpoiltTube, ASampleAllOfWhoseTubesAreSpoiltHasNoValueAndSaysWhy)
 {
-    const Evaluation evaluation = evaluated(fullRack(), {2, 3});
+    const Evaluation evaluation = evaluatedWithSpoilt(fullRack(), {2, 3});
     const evaluation::Result &result = evaluation.results[0];
     EXPECT_FALSE(result.value);
     EXPECT_EQ(result.verdict, Verdict::Investigate);
@@ -123,7 +121,7 @@ TEST(SpoiltTube, ReadingsToComeAndSpoiltTubesAreToldTogether)
     run::Run run = fullRack();
     run.tubes[2].readings.erase(u"A2"_s);
     run.tubes.erase(run.tubes.begin() + 3);
-    const Evaluation evaluation = evaluated(run, {3}); // the sample blank
+    const Evaluation evaluation = evaluatedWithSpoilt(run, {3}); // the sample blank
     EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S"_s)->message,
               u"tube 3: A2 is missing; tube 4: spoilt (knocked over). No other tube stands in for it: "
               "pipette it again. Read and key what is missing."_s);
@@ -131,7 +129,7 @@ TEST(SpoiltTube, ReadingsToComeAndSpoiltTubesAreToldTogether)
 
 TEST(SpoiltTube, TheOnlySampleBlankLeavesTheSampleWithoutAValue)
 {
-    const Evaluation evaluation = evaluated(fullRack(), {4});
+    const Evaluation evaluation = evaluatedWithSpoilt(fullRack(), {4});
     EXPECT_FALSE(evaluation.results[0].value);
     EXPECT_TRUE(evaluation.tubes[2].signal);
     EXPECT_FALSE(evaluation.tubes[2].netSignal);
@@ -140,7 +138,7 @@ TEST(SpoiltTube, TheOnlySampleBlankLeavesTheSampleWithoutAValue)
 
 TEST(SpoiltTube, ASpikeThatIsSpoiltIsNotJudged)
 {
-    const Evaluation evaluation = evaluated(fullRack(), {5});
+    const Evaluation evaluation = evaluatedWithSpoilt(fullRack(), {5});
     EXPECT_FALSE(evaluation.spikes[0].recovery_percent);
     EXPECT_FALSE(test::find(evaluation.checks, CheckId::SpikeRecovery, u"sample S"_s));
     EXPECT_EQ(test::failedWords(evaluation.results[0].checks), std::vector<QString>{u"reading-missing"_s});
@@ -149,7 +147,7 @@ TEST(SpoiltTube, ASpikeThatIsSpoiltIsNotJudged)
 
 TEST(SpoiltTube, AStandardThatIsSpoiltIsNotRecoveredAndDoesNotCalibrate)
 {
-    const Evaluation byAbsorptivity = evaluated(fullRack(), {6});
+    const Evaluation byAbsorptivity = evaluatedWithSpoilt(fullRack(), {6});
     EXPECT_FALSE(byAbsorptivity.standards[0].recovery_percent);
     EXPECT_FALSE(test::find(byAbsorptivity.checks, CheckId::ReadingMissing, u"standard STD"_s)->passed);
     EXPECT_FALSE(test::find(byAbsorptivity.checks, CheckId::StandardRecovery, u"standard STD"_s));
@@ -158,9 +156,9 @@ TEST(SpoiltTube, AStandardThatIsSpoiltIsNotRecoveredAndDoesNotCalibrate)
 
     run::Run run = fullRack();
     run.calibration = run::Calibration::Standard;
-    EXPECT_FALSE(evaluated(run, {6}).results[0].value);
+    EXPECT_FALSE(evaluatedWithSpoilt(run, {6}).results[0].value);
     run.tubes.push_back(run.tubes[6]);
-    const Evaluation twice = evaluated(run, {6});
+    const Evaluation twice = evaluatedWithSpoilt(run, {6});
     EXPECT_NEAR(*twice.standards[0].recovery_percent, 100, 1e-9); // of the other tube alone
 }
 
@@ -170,9 +168,10 @@ TEST(SpoiltTube, IsNotJudgedByTimeOrVolume)
     run.tubes[3].sampleVolume_mL = 1.3;
     run.tubes[3].readings[u"A1"_s] = run::ReadingSeries{{1, 0.1}};
     EXPECT_FALSE(
-        test::find(evaluated(run, {}).checks, CheckId::SampleVolumeOutsideRange, u"sample S"_s)->passed);
-    const Evaluation evaluation = evaluated(run, {3});
+        test::find(evaluatedWithSpoilt(run, {}).checks, CheckId::SampleVolumeOutsideRange, u"sample S"_s)
+            ->passed);
+    const Evaluation evaluation = evaluatedWithSpoilt(run, {3});
     EXPECT_TRUE(test::find(evaluation.checks, CheckId::SampleVolumeOutsideRange, u"sample S"_s)->passed);
     EXPECT_FALSE(test::find(evaluation.checks, CheckId::ReadingEarly, u"sample S"_s));
-    EXPECT_NEAR(*evaluation.results[0].value, (0.510 - 0.012 - 0.002) * factor_g_per_L, 1e-12);
+    EXPECT_NEAR(*evaluation.results[0].value, (0.510 - 0.012 - 0.002) * test::risingFactor_g_per_L, 1e-12);
 }

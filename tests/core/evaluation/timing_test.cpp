@@ -38,7 +38,7 @@ run::Run timedRun()
     return run;
 }
 
-Evaluation evaluated(const run::Run &run)
+Evaluation evaluatedAsTimed(const run::Run &run)
 {
     return evaluation::evaluate(test::risingMethod(), run);
 }
@@ -62,7 +62,7 @@ Outcomes outcomes(double waited1_min, double waited2_min)
 {
     run::Run run = timedRun();
     timed(run.tubes[2], waited1_min, waited2_min);
-    const Evaluation evaluation = evaluated(run);
+    const Evaluation evaluation = evaluatedAsTimed(run);
     return {outcomeOf(evaluation, CheckId::ReadingEarly, u"sample S"_s),
             outcomeOf(evaluation, CheckId::ReadingLate, u"sample S"_s)};
 }
@@ -89,7 +89,7 @@ TEST(Timing, TheMessageSaysByHowMuch)
     run::Run run = timedRun();
     timed(run.tubes[1], 5, 13.5);
     timed(run.tubes[2], 12.25, 75);
-    const Evaluation evaluation = evaluated(run);
+    const Evaluation evaluation = evaluatedAsTimed(run);
     EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingEarly, u"sample S"_s)->message,
               u"tube 2: A2 was read 1:30\u00a0min early (after 13:30\u00a0min, the method waits 15 to "
               "40\u00a0min). Read again when the wait is over."_s);
@@ -105,7 +105,7 @@ TEST(Timing, AMomentBeforeWhatComesAheadOfItIsToldAsThat)
 {
     run::Run run = timedRun();
     run.tubes[1].addedAt_min[u"starter"_s] = run.tubes[1].readAt_min[u"A2"_s] + 1.25;
-    const Evaluation evaluation = evaluated(run);
+    const Evaluation evaluation = evaluatedAsTimed(run);
     const Check *early = test::find(evaluation.checks, CheckId::ReadingEarly, u"sample S"_s);
     ASSERT_FALSE(early->passed);
     EXPECT_TRUE(early->message.startsWith(
@@ -116,36 +116,36 @@ TEST(Timing, AMomentBeforeWhatComesAheadOfItIsToldAsThat)
 
 TEST(Timing, WithoutTimesThereIsNoCheck)
 {
-    const Evaluation none = evaluated(test::plainRun());
+    const Evaluation none = evaluatedAsTimed(test::plainRun());
     EXPECT_EQ(outcomeOf(none, CheckId::ReadingEarly, u"sample S"_s), Outcome::None);
     EXPECT_EQ(outcomeOf(none, CheckId::ReadingLate, u"run"_s), Outcome::None);
     // A time alone is no wait.
     run::Run run = test::plainRun();
     run.tubes[1].readAt_min = {{u"A2"_s, 3.0}};
     run.tubes[2].addedAt_min = {{u"starter"_s, 30.0}};
-    EXPECT_EQ(outcomeOf(evaluated(run), CheckId::ReadingEarly, u"sample S"_s), Outcome::None);
+    EXPECT_EQ(outcomeOf(evaluatedAsTimed(run), CheckId::ReadingEarly, u"sample S"_s), Outcome::None);
     // Nor is the time of a reading that is not there.
     timed(run.tubes[1], 5, 3);
     run.tubes[1].readings.clear();
-    EXPECT_EQ(outcomeOf(evaluated(run), CheckId::ReadingEarly, u"sample S"_s), Outcome::None);
+    EXPECT_EQ(outcomeOf(evaluatedAsTimed(run), CheckId::ReadingEarly, u"sample S"_s), Outcome::None);
 }
 
 TEST(Timing, SaysWhereOnlySomeOfTheTimesAreKnown)
 {
     run::Run run = timedRun();
     run.tubes[2].readAt_min.clear();
-    EXPECT_EQ(test::find(evaluated(run).checks, CheckId::ReadingLate, u"sample S"_s)->message,
+    EXPECT_EQ(test::find(evaluatedAsTimed(run).checks, CheckId::ReadingLate, u"sample S"_s)->message,
               u"No reading whose time is known was taken too late."_s);
-    EXPECT_EQ(test::find(evaluated(timedRun()).checks, CheckId::ReadingLate, u"sample S"_s)->message,
+    EXPECT_EQ(test::find(evaluatedAsTimed(timedRun()).checks, CheckId::ReadingLate, u"sample S"_s)->message,
               u"No reading was taken too late."_s);
 }
 
 TEST(Timing, ASampleReadLateIsToBeLookedInto)
 {
-    EXPECT_EQ(evaluated(timedRun()).results[0].verdict, Verdict::Reportable);
+    EXPECT_EQ(evaluatedAsTimed(timedRun()).results[0].verdict, Verdict::Reportable);
     run::Run run = timedRun();
     timed(run.tubes[2], 5, 41);
-    const Evaluation evaluation = evaluated(run);
+    const Evaluation evaluation = evaluatedAsTimed(run);
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Investigate);
     EXPECT_EQ(test::failedWords(evaluation.checks), std::vector<QString>{u"reading-late"_s});
     EXPECT_FALSE(evaluation.acceptable);
@@ -156,13 +156,13 @@ TEST(Timing, BlanksAndStandardsAreJudgedToo)
 {
     run::Run run = timedRun();
     timed(run.tubes[0], 5, 14);
-    const Evaluation blank = evaluated(run);
+    const Evaluation blank = evaluatedAsTimed(run);
     EXPECT_EQ(outcomeOf(blank, CheckId::ReadingEarly, u"run"_s), Outcome::Failed);
     EXPECT_EQ(outcomeOf(blank, CheckId::ReadingEarly, u"sample S"_s), Outcome::Passed);
     EXPECT_EQ(blank.results[0].verdict, Verdict::Investigate);
     run = timedRun();
     timed(run.tubes[3], 5, 45);
-    const Evaluation standard = evaluated(run);
+    const Evaluation standard = evaluatedAsTimed(run);
     EXPECT_EQ(outcomeOf(standard, CheckId::ReadingLate, u"standard STD"_s), Outcome::Failed);
     EXPECT_EQ(outcomeOf(standard, CheckId::ReadingLate, u"run"_s), Outcome::Passed);
     EXPECT_FALSE(standard.acceptable);
@@ -178,10 +178,10 @@ TEST(Timing, ASpikedTubeReadLateIsSaidOfItsSample)
     const auto sayings = [](const Evaluation &evaluation) {
         return std::ranges::count(evaluation.checks, CheckId::ReadingLate, &Check::id);
     };
-    EXPECT_EQ(sayings(evaluated(run)), 3) << "blanks, standard, sample";
+    EXPECT_EQ(sayings(evaluatedAsTimed(run)), 3) << "blanks, standard, sample";
     timed(run.tubes.back(), 5, 50);
-    EXPECT_EQ(sayings(evaluated(run)), 4);
-    EXPECT_EQ(evaluated(run).results[0].checks.back().passed, false);
+    EXPECT_EQ(sayings(evaluatedAsTimed(run)), 4);
+    EXPECT_EQ(evaluatedAsTimed(run).results[0].checks.back().passed, false);
 }
 
 TEST(Timing, SpoiltTubesAreNotJudgedByTime)
@@ -189,7 +189,7 @@ TEST(Timing, SpoiltTubesAreNotJudgedByTime)
     run::Run run = timedRun();
     timed(run.tubes[2], 5, 50);
     run.tubes[2].spoilt = u"knocked over"_s;
-    EXPECT_EQ(outcomeOf(evaluated(run), CheckId::ReadingLate, u"sample S"_s), Outcome::Passed);
+    EXPECT_EQ(outcomeOf(evaluatedAsTimed(run), CheckId::ReadingLate, u"sample S"_s), Outcome::Passed);
 }
 
 TEST(Timing, ASeriesAndItsMarksAreOneStatement)
@@ -197,7 +197,8 @@ TEST(Timing, ASeriesAndItsMarksAreOneStatement)
     run::Run run = timedRun();
     timed(run.tubes[1], 5, 44);
     run.tubes[1].readings[u"A2"_s] = run::ReadingSeries{{20, 0.630}, {44, 0.630}};
-    const QString message = test::find(evaluated(run).checks, CheckId::ReadingLate, u"sample S"_s)->message;
+    const QString message =
+        test::find(evaluatedAsTimed(run).checks, CheckId::ReadingLate, u"sample S"_s)->message;
     EXPECT_EQ(message.count(u"tube 2"_s), 1) << message.toStdString();
     EXPECT_TRUE(message.contains(u"4:00\u00a0min late"_s)) << message.toStdString();
 }

@@ -16,17 +16,6 @@ using namespace Qt::StringLiterals;
 
 namespace {
 
-constexpr double factor_g_per_L = 2.12 * 100 / (6300 * 0.1);
-
-double termOf(const evaluation::Result &result, const QString &name)
-{
-    for (const evaluation::BudgetTerm &term : result.budget) {
-        if (term.term == name)
-            return term.standardUncertainty;
-    }
-    return 0;
-}
-
 evaluation::Result resultOf(const run::Run &run)
 {
     return evaluation::evaluate(test::risingMethod(), run).results.at(0);
@@ -45,17 +34,17 @@ TEST(Uncertainty, ReadingsAverageOverReplicatesAndTheBlankDoesNot)
 {
     const evaluation::Result result = resultOf(statedRun());
     // two readings a tube, two tubes: u = 0.002 x sqrt(2) / sqrt(2); the one blank: 0.002 x sqrt(2)
-    EXPECT_NEAR(termOf(result, u"repeatability"_s), 0.002 * factor_g_per_L, 1e-12);
-    EXPECT_NEAR(termOf(result, u"blank"_s), 0.002 * std::sqrt(2.0) * factor_g_per_L, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"repeatability"_s), 0.002 * test::risingFactor_g_per_L, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"blank"_s), 0.002 * std::sqrt(2.0) * test::risingFactor_g_per_L, 1e-12);
 }
 
 TEST(Uncertainty, RelativeTermsScaleWithTheResult)
 {
     const evaluation::Result result = resultOf(statedRun());
-    EXPECT_NEAR(termOf(result, u"absorptivity"_s), *result.value * 0.005, 1e-12);
-    EXPECT_NEAR(termOf(result, u"path length"_s), *result.value * 0.002, 1e-12);
-    EXPECT_NEAR(termOf(result, u"total volume"_s), *result.value * 0.005, 1e-12);
-    EXPECT_NEAR(termOf(result, u"sample volume"_s), *result.value * 0.008, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"absorptivity"_s), *result.value * 0.005, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"path length"_s), *result.value * 0.002, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"total volume"_s), *result.value * 0.005, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"sample volume"_s), *result.value * 0.008, 1e-12);
 }
 
 TEST(Uncertainty, EveryDilutionStepAndTheExtractHaveTheirTerm)
@@ -63,9 +52,9 @@ TEST(Uncertainty, EveryDilutionStepAndTheExtractHaveTheirTerm)
     run::Run run = statedRun();
     run.samples[0] = test::solid("S", 5, 100, {{5, 50}, {10, 25}});
     const evaluation::Result result = resultOf(run);
-    EXPECT_NEAR(termOf(result, u"dilution step 1 (5 mL to 50 mL)"_s), *result.value * 0.004, 1e-12);
-    EXPECT_NEAR(termOf(result, u"dilution step 2 (10 mL to 25 mL)"_s), *result.value * 0.004, 1e-12);
-    EXPECT_NEAR(termOf(result, u"extract"_s), *result.value * 0.002, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"dilution step 1 (5 mL to 50 mL)"_s), *result.value * 0.004, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"dilution step 2 (10 mL to 25 mL)"_s), *result.value * 0.004, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"extract"_s), *result.value * 0.002, 1e-12);
 }
 
 TEST(Uncertainty, AStepsOwnUncertaintyComesBeforeTheRuns)
@@ -73,9 +62,9 @@ TEST(Uncertainty, AStepsOwnUncertaintyComesBeforeTheRuns)
     run::Run run = statedRun();
     run.samples[0].dilution = {{5, 50, 0.15}, {10, 25}, {1, 10, 0.0}};
     const evaluation::Result result = resultOf(run);
-    EXPECT_NEAR(termOf(result, u"dilution step 1 (5 mL to 50 mL)"_s), *result.value * 0.0015, 1e-12);
-    EXPECT_NEAR(termOf(result, u"dilution step 2 (10 mL to 25 mL)"_s), *result.value * 0.004, 1e-12);
-    EXPECT_EQ(termOf(result, u"dilution step 3 (1 mL to 10 mL)"_s), 0);
+    EXPECT_NEAR(test::termOf(result, u"dilution step 1 (5 mL to 50 mL)"_s), *result.value * 0.0015, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"dilution step 2 (10 mL to 25 mL)"_s), *result.value * 0.004, 1e-12);
+    EXPECT_EQ(test::termOf(result, u"dilution step 3 (1 mL to 10 mL)"_s), 0);
 
     // Independent of each other: the variance is the sum of the squares.
     run::Run less = run;
@@ -100,7 +89,7 @@ TEST(Uncertainty, ScatterOfTheReplicatesTakesOverWhenItIsLarger)
     run.tubes[2] = test::sampleTube("S", 0.120, 0.650); // 0.020 apart
     const evaluation::Result result = resultOf(run);
     // s / sqrt(2) of two values d apart is d / 2
-    EXPECT_NEAR(termOf(result, u"repeatability"_s), 0.010 * factor_g_per_L, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"repeatability"_s), 0.010 * test::risingFactor_g_per_L, 1e-12);
     EXPECT_LT(*result.degreesOfFreedom, 30);
     EXPECT_GT(*result.coverageFactor, 2);
 }
@@ -130,12 +119,12 @@ TEST(Uncertainty, WhatTheStandardSharesWithTheSampleCancels)
     run.tubes.push_back(test::standardTube("STD", 0.1, 0.71));
     const evaluation::Result result = resultOf(run);
     for (const QString &name : {u"absorptivity"_s, u"path length"_s, u"total volume"_s, u"sample volume"_s})
-        EXPECT_EQ(termOf(result, name), 0) << name.toStdString();
+        EXPECT_EQ(test::termOf(result, name), 0) << name.toStdString();
     // value x u(dA_std) / dA_std with two readings
-    EXPECT_NEAR(termOf(result, u"standard"_s), *result.value * 0.002 * std::sqrt(2.0) / 0.6, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"standard"_s), *result.value * 0.002 * std::sqrt(2.0) / 0.6, 1e-12);
     // the blank is taken off both: dc/dblank = -c (1/dA - 1/dA_std)
-    EXPECT_NEAR(termOf(result, u"blank"_s), *result.value * (1 / 0.5 - 1 / 0.6) * 0.002 * std::sqrt(2.0),
-                1e-12);
+    EXPECT_NEAR(test::termOf(result, u"blank"_s),
+                *result.value * (1 / 0.5 - 1 / 0.6) * 0.002 * std::sqrt(2.0), 1e-12);
 }
 
 TEST(Uncertainty, TheStandardsOwnConcentrationCountsOnlyWhereItCalibrates)
@@ -143,21 +132,21 @@ TEST(Uncertainty, TheStandardsOwnConcentrationCountsOnlyWhereItCalibrates)
     run::Run run = statedRun();
     run.standards = {{u"STD"_s, 0.2, {}, {}, {}, 0, 1.5}};
     run.tubes.push_back(test::standardTube("STD", 0.1, 0.71));
-    EXPECT_EQ(termOf(resultOf(run), u"concentration of the standard"_s), 0);
+    EXPECT_EQ(test::termOf(resultOf(run), u"concentration of the standard"_s), 0);
     run.calibration = run::Calibration::Standard;
     const evaluation::Result result = resultOf(run);
-    EXPECT_NEAR(termOf(result, u"concentration of the standard"_s), *result.value * 0.015, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"concentration of the standard"_s), *result.value * 0.015, 1e-12);
     // The sample is diluted, read and blanked apart from it: the variances add up.
     run.standards[0].uncertainty_percent.reset();
     const evaluation::Result without = resultOf(run);
-    EXPECT_EQ(termOf(without, u"concentration of the standard"_s), 0);
+    EXPECT_EQ(test::termOf(without, u"concentration of the standard"_s), 0);
     const double u = *result.expandedUncertainty / *result.coverageFactor;
     const double uWithout = *without.expandedUncertainty / *without.coverageFactor;
     EXPECT_NEAR(u * u - uWithout * uWithout, std::pow(*result.value * 0.015, 2), 1e-12);
     // The second standard of a run does not calibrate, and says nothing.
     run.standards.push_back({u"CHECK"_s, 0.2, {}, {}, {}, 0, 5});
     run.tubes.push_back(test::standardTube("CHECK", 0.1, 0.70));
-    EXPECT_EQ(termOf(resultOf(run), u"concentration of the standard"_s), 0);
+    EXPECT_EQ(test::termOf(resultOf(run), u"concentration of the standard"_s), 0);
 }
 
 TEST(Uncertainty, LevelsOfOneStockAreOffTogether)
@@ -172,7 +161,7 @@ TEST(Uncertainty, LevelsOfOneStockAreOffTogether)
     const evaluation::Result result = resultOf(run);
     // Every amount is off by the same part, and so is what is read back from the line: no averaging over
     // levels.
-    EXPECT_NEAR(termOf(result, u"concentration of the standard"_s), *result.value * 0.015, 1e-12);
+    EXPECT_NEAR(test::termOf(result, u"concentration of the standard"_s), *result.value * 0.015, 1e-12);
 }
 
 TEST(Uncertainty, LineTakesTheLargerOfScatterAndPropagatedReadings)
@@ -204,8 +193,8 @@ TEST(Uncertainty, LineTakesTheLargerOfScatterAndPropagatedReadings)
     const double s = std::sqrt(residuals / 1);
     const double x0 = (0.5 - a) / b;
     const double expected = s / b * std::sqrt(1.0 / 3 + (x0 - xMean) * (x0 - xMean) / sxx) / 0.1;
-    EXPECT_NEAR(termOf(result, u"calibration line"_s), expected, 1e-10);
-    EXPECT_NEAR(termOf(result, u"blank"_s), 0, 1e-12); // the intercept takes it up
+    EXPECT_NEAR(test::termOf(result, u"calibration line"_s), expected, 1e-10);
+    EXPECT_NEAR(test::termOf(result, u"blank"_s), 0, 1e-12); // the intercept takes it up
 }
 
 TEST(Uncertainty, RunWithoutStatedUncertaintiesStatesNone)

@@ -30,4 +30,12 @@ struct Change {
 };
 nlohmann::ordered_json changed(nlohmann::ordered_json document, const Change &change);
 
+/// What a reader says of a changed document: a problem with that fragment at that pointer.
+struct ChangedDocument {
+    Change change;
+    /// An empty fragment: the changed document is read.
+    const char *pointer;
+    const char *fragment;
+};
+
 } // namespace plateau::test

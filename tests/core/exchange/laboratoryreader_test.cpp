@@ -46,13 +46,6 @@ ordered_json laboratoryDocument()
                                    .toStdString());
 }
 
-struct Row {
-    test::Change change;
-    /// An empty fragment: the changed laboratory is read.
-    const char *pointer;
-    const char *fragment;
-};
-
 /// Without a tail of binary digits, as it is typed.
 double typed(double value)
 {
@@ -119,7 +112,7 @@ TEST(LaboratoryReader, EveryFieldArrives)
 
 TEST(LaboratoryReader, OneFaultGivesOneProblem)
 {
-    const Row rows[] = {
+    const test::ChangedDocument rows[] = {
         {{"/name", nullptr}, "", ""},
         {{"/glassware/pipettes", "[]"}, "", ""},
         {{"/glassware/flasks", "[]"}, "", ""},
@@ -185,7 +178,7 @@ TEST(LaboratoryReader, OneFaultGivesOneProblem)
          "/glassware/flasks/0/uncertainty_percent",
          "not 101"},
     };
-    for (const Row &row : rows) {
+    for (const test::ChangedDocument &row : rows) {
         const auto read = readLaboratory(bytes(changed(laboratoryDocument(), row.change)));
         const char *value = row.change.value ? row.change.value : "taken away";
         EXPECT_EQ(read.value.has_value(), !*row.fragment) << row.change.pointer << " " << value;

@@ -34,7 +34,7 @@ Method full()
     return *readMethod(test::bytes(test::methodDocument())).value;
 }
 
-struct Row {
+struct ChangedMember {
     std::function<void(Method &)> change;
     const char *place;
     const char *words;
@@ -69,7 +69,7 @@ struct Row {
     [[maybe_unused]] auto &[from, to] = std::get<DifferenceSignal>(signal);
 }
 
-std::vector<Row> rows()
+std::vector<ChangedMember> changedMembers()
 {
     return {
         {[](Method &m) { m.id = u"x"_s; }, "/id", "Id", "example-acid", "x"},
@@ -187,7 +187,7 @@ std::optional<QString> text(const char *bytes)
 
 TEST(MethodComparison, EveryChangedMemberIsExactlyOneDifference)
 {
-    for (const Row &row : rows()) {
+    for (const ChangedMember &row : changedMembers()) {
         SCOPED_TRACE(row.place);
         Method changed = full();
         row.change(changed);

@@ -17,17 +17,6 @@ using test::listed;
 using test::methodDocument;
 using test::names;
 
-namespace {
-
-struct Row {
-    test::Change change;
-    /// An empty fragment: the changed method is read.
-    const char *pointer;
-    const char *fragment;
-};
-
-} // namespace
-
 TEST(MethodReader, EveryFieldArrives)
 {
     const auto read = readMethod(bytes(methodDocument()));
@@ -95,7 +84,7 @@ TEST(MethodReader, EveryMatrixHasItsWord)
 
 TEST(MethodReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
 {
-    const Row rows[] = {
+    const test::ChangedDocument rows[] = {
         {{"/principle", nullptr}, "", ""},
         {{"/cautions", nullptr}, "", ""},
         {{"/volumeCorrection", nullptr}, "", ""},
@@ -165,7 +154,7 @@ TEST(MethodReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
         {{"/samplePreparation/0/matrix", nullptr}, "/samplePreparation/0/matrix", "is missing"},
         {{"/samplePreparation/0/text", nullptr}, "/samplePreparation/0/text", "is missing"},
     };
-    for (const Row &row : rows) {
+    for (const test::ChangedDocument &row : rows) {
         const auto read = readMethod(bytes(changed(methodDocument(), row.change)));
         if (*row.fragment) {
             EXPECT_FALSE(read.value) << row.change.pointer;
@@ -179,7 +168,7 @@ TEST(MethodReader, FieldsThatMayBeLeftOutAndThoseThatMayNot)
 
 TEST(MethodReader, OneFaultGivesOneProblem)
 {
-    const Row rows[] = {
+    const test::ChangedDocument rows[] = {
         {{"/format", R"("plateau-run/1")"}, "/format", "expected the format \"plateau-method/1\""},
         {{"/format", R"("plateau-method/2")"}, "/format", "found \"plateau-method/2\""},
         {{"/operator", "1"}, "/operator", "\"operator\" is not known here; leave it out"},
@@ -288,7 +277,7 @@ TEST(MethodReader, OneFaultGivesOneProblem)
         {{"/samplePreparation/1/matrix", R"("clear")"}, "/samplePreparation/1/matrix", "preparation already"},
         {{"/samplePreparation/1/text", R"("\n")"}, "/samplePreparation/1/text", "blank"},
     };
-    for (const Row &row : rows) {
+    for (const test::ChangedDocument &row : rows) {
         const auto read = readMethod(bytes(changed(methodDocument(), row.change)));
         if (*row.fragment) {
             EXPECT_FALSE(read.value) << row.change.pointer << " " << row.change.value;

@@ -26,16 +26,9 @@ Read<RunDocument> read(const nlohmann::ordered_json &document)
     return readRun(bytes(document), test::installed);
 }
 
-struct Row {
-    test::Change change;
-    /// An empty fragment: the changed run is read, without a warning.
-    const char *pointer;
-    const char *fragment;
-};
-
-void expectRows(const std::vector<Row> &rows)
+void expectRows(const std::vector<test::ChangedDocument> &rows)
 {
-    for (const Row &row : rows) {
+    for (const test::ChangedDocument &row : rows) {
         const char *value = row.change.value ? row.change.value : "taken away";
         const auto result = read(changed(runDocument(), row.change));
         if (*row.fragment) {

@@ -33,13 +33,6 @@ ordered_json specificationsDocument()
    "source": "House rule", "date": "2025-12-31", "rule": "guardedBoth", "guard": {"kind": "absolute", "size": 0.25}}]})");
 }
 
-struct Row {
-    test::Change change;
-    /// An empty fragment: the changed document is read.
-    const char *pointer;
-    const char *fragment;
-};
-
 Specification soundSpecification(Random &random, int number)
 {
     Specification specification;
@@ -103,7 +96,7 @@ TEST(SpecificationsReader, EveryFieldArrives)
 
 TEST(SpecificationsReader, OneFaultGivesOneProblem)
 {
-    const Row rows[] = {
+    const test::ChangedDocument rows[] = {
         {{"/specifications", "[]"}, "", ""},
         {{"/format", nullptr}, "/format", "is missing"},
         {{"/format", R"("plateau-run/1")"}, "/format", "expected the format \"plateau-specifications/1\""},
@@ -129,7 +122,7 @@ TEST(SpecificationsReader, OneFaultGivesOneProblem)
          "not known here"},
         {{"/specifications/1/guard/kind", R"("U")"}, "/specifications/1/guard/kind", "oneSided95"},
     };
-    for (const Row &row : rows) {
+    for (const test::ChangedDocument &row : rows) {
         ordered_json document = changed(specificationsDocument(), row.change);
         if (QByteArray(row.fragment) == "no meaning" && QByteArray(row.change.value) == R"("minimum")")
             document["specifications"][0]["lower"] = 1;

@@ -17,7 +17,7 @@ struct Watch {
     int putDownAt_s = 0;
 };
 
-std::string at(int second)
+std::string atSecond(int second)
 {
     return " at second " + std::to_string(second);
 }
@@ -25,15 +25,15 @@ std::string at(int second)
 std::string beginTask(const Procedure &procedure, const Watch &watch, const Task &task)
 {
     if (task.operation != watch.done)
-        return "step out of turn" + at(task.start_s);
+        return "step out of turn" + atSecond(task.start_s);
     if (task.operation == 0)
         return {};
     const Operation &before = procedure.timed[static_cast<std::size_t>(task.operation - 1)];
     const int waited_s = task.start_s - watch.putDownAt_s;
     if (waited_s < before.smallestWait_s)
-        return "too early" + at(task.start_s);
+        return "too early" + atSecond(task.start_s);
     if (before.largestWait_s && waited_s > *before.largestWait_s)
-        return "too late" + at(task.start_s);
+        return "too late" + atSecond(task.start_s);
     return {};
 }
 
@@ -164,13 +164,13 @@ std::vector<std::string> workedAtTheBench(const Schedule &schedule, const Proced
             return span.start_s <= second && second < span.end_s;
         });
         if (elsewhere && second < handsFreeAt_s)
-            faults.push_back("hands at both racks" + at(second));
+            faults.push_back("hands at both racks" + atSecond(second));
         for (const Task &task : beginning[second]) {
             Watch &watch = watches.at(static_cast<std::size_t>(task.tube));
             if (const std::string fault = beginTask(procedure, watch, task); !fault.empty())
                 faults.push_back("tube " + std::to_string(task.tube) + ": " + fault);
             if (second < handsFreeAt_s || (elsewhere && task.end_s > second))
-                faults.push_back("a third hand" + at(second));
+                faults.push_back("a third hand" + atSecond(second));
             handsFreeAt_s = second + procedure.timed[static_cast<std::size_t>(task.operation)].handling_s;
             watch = {watch.done + 1, handsFreeAt_s};
         }

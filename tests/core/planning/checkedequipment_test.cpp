@@ -23,7 +23,7 @@ using equipment::HeldItem;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
-const QDate today(2026, 3, 2);
+const QDate dayOfChecks(2026, 3, 2);
 
 Laboratory smallLaboratory()
 {
@@ -55,7 +55,7 @@ equipment::Check noiseCheck(const QDate &day)
 TEST(CheckedEquipment, APipetteTakesTheFigureOfItsValidCheckByItsName)
 {
     const HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 198.5, QDate(2026, 2, 1))});
-    const Laboratory checked = withChecks(smallLaboratory(), {pipette}, today);
+    const Laboratory checked = withChecks(smallLaboratory(), {pipette}, dayOfChecks);
     const double found = *equipment::outcomeOf(pipette.item, pipette.checks[0].check)->figures.volume_percent;
     EXPECT_GT(found, 0.4);
     EXPECT_EQ(checked.glassware.pipettes[0].uncertainty_percent, found);
@@ -66,13 +66,13 @@ TEST(CheckedEquipment, APipetteTakesTheFigureOfItsValidCheckByItsName)
 TEST(CheckedEquipment, AFailedCheckLeavesWhatTheListSays)
 {
     const HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 190, QDate(2026, 2, 1))});
-    EXPECT_EQ(withChecks(smallLaboratory(), {pipette}, today), smallLaboratory());
+    EXPECT_EQ(withChecks(smallLaboratory(), {pipette}, dayOfChecks), smallLaboratory());
 }
 
 TEST(CheckedEquipment, TheNoiseOfThePhotometerReachesTheBudgetWithItsRecord)
 {
     const Laboratory checked =
-        withChecks(smallLaboratory(), {held(photometer(), {noiseCheck(QDate(2026, 2, 20))})}, today);
+        withChecks(smallLaboratory(), {held(photometer(), {noiseCheck(QDate(2026, 2, 20))})}, dayOfChecks);
     const auto sources = uncertaintySources(risingMethod(), checked, plainRun());
     const double s = 0.001 * std::sqrt(0.25 * 10 / 9);
     EXPECT_NEAR(*sources[0].value, std::hypot(s, 0.001 / std::sqrt(12.0)), 1e-12);
@@ -96,7 +96,8 @@ TEST(CheckedEquipment, AbsorbanceScaleAndCuvettesMakeThePath)
     match.rows[1][0] = 0.033;
     HeldItem cuvettes = held(set, {match});
     cuvettes.checks[0].id = 9;
-    const Laboratory checked = withChecks(smallLaboratory(), {held(photometer(), {scale}), cuvettes}, today);
+    const Laboratory checked =
+        withChecks(smallLaboratory(), {held(photometer(), {scale}), cuvettes}, dayOfChecks);
     EXPECT_NEAR(*checked.photometer->pathLength_percent, std::hypot(1.0, 0.1 / std::sqrt(3.0)), 1e-9);
     EXPECT_EQ(checked.photometer->pathSource,
               u"set 1, check 9 of 2026-02-21; absorbance scale by check 7 of 2026-02-20"_s);
@@ -108,36 +109,40 @@ TEST(CheckedEquipment, TheOnlyPhotometerServesALaboratoryThatNamesNone)
     Laboratory laboratory = smallLaboratory();
     laboratory.photometer.reset();
     const Laboratory checked =
-        withChecks(laboratory, {held(photometer(), {noiseCheck(QDate(2026, 2, 20))})}, today);
+        withChecks(laboratory, {held(photometer(), {noiseCheck(QDate(2026, 2, 20))})}, dayOfChecks);
     ASSERT_TRUE(checked.photometer);
     EXPECT_EQ(checked.photometer->name, u"PH-1"_s);
-    EXPECT_FALSE(withChecks(laboratory, {}, today).photometer);
+    EXPECT_FALSE(withChecks(laboratory, {}, dayOfChecks).photometer);
 }
 
 TEST(EquipmentDoubts, GlassOfTheRunThatFailedOrIsLateIsNamed)
 {
     const HeldItem failed = held(pistonPipette(), {volumeCheck(pistonPipette(), 190, QDate(2026, 2, 1))});
-    const auto doubts =
-        equipmentDoubts(smallLaboratory(), {u"piston pipette 20 to 200 µL"_s}, false, {failed}, today, today);
+    const auto doubts = equipmentDoubts(smallLaboratory(), {u"piston pipette 20 to 200 µL"_s}, false,
+                                        {failed}, dayOfChecks, dayOfChecks);
     ASSERT_THAT(doubts, SizeIs(1));
     EXPECT_FALSE(doubts[0].late);
     EXPECT_EQ(doubts[0].sentence, u"Piston pipette 20 to 200 µL: failed on 2026-02-01: volume."_s);
-    EXPECT_THAT(equipmentDoubts(smallLaboratory(), {u"bulb pipette 1 mL"_s}, false, {failed}, today, today),
+    EXPECT_THAT(equipmentDoubts(smallLaboratory(), {u"bulb pipette 1 mL"_s}, false, {failed}, dayOfChecks,
+                                dayOfChecks),
                 IsEmpty())
         << "not used for it";
     const HeldItem late = held(pistonPipette(), {volumeCheck(pistonPipette(), 199.4, QDate(2025, 11, 1))});
-    EXPECT_TRUE(equipmentDoubts(smallLaboratory(), {late.item.name}, false, {late}, today, today)[0].late);
+    EXPECT_TRUE(
+        equipmentDoubts(smallLaboratory(), {late.item.name}, false, {late}, dayOfChecks, dayOfChecks)[0]
+            .late);
 }
 
 TEST(EquipmentDoubts, ACheckThatFailsAfterwardsThrowsDoubtOnTheRun)
 {
     const HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 199.4, QDate(2026, 2, 1)),
                                                     volumeCheck(pistonPipette(), 190, QDate(2026, 4, 1))});
-    EXPECT_THAT(equipmentDoubts(smallLaboratory(), {pipette.item.name}, false, {pipette}, today, today),
-                IsEmpty())
+    EXPECT_THAT(
+        equipmentDoubts(smallLaboratory(), {pipette.item.name}, false, {pipette}, dayOfChecks, dayOfChecks),
+        IsEmpty())
         << "not known yet";
-    const auto doubts =
-        equipmentDoubts(smallLaboratory(), {pipette.item.name}, false, {pipette}, today, QDate(2026, 4, 2));
+    const auto doubts = equipmentDoubts(smallLaboratory(), {pipette.item.name}, false, {pipette}, dayOfChecks,
+                                        QDate(2026, 4, 2));
     ASSERT_THAT(doubts, SizeIs(1));
     EXPECT_TRUE(doubts[0].sentence.contains(u"failed afterwards, on 2026-04-01"_s));
 }
@@ -148,8 +153,10 @@ TEST(EquipmentDoubts, BalancesCountWhereSomethingIsWeighed)
     balance.kind = equipment::Kind::Balance;
     balance.name = u"B-1"_s;
     balance.every_days = {{Aspect::Weighing, 30}};
-    EXPECT_THAT(equipmentDoubts(smallLaboratory(), {}, false, {held(balance, {})}, today, today), IsEmpty());
-    EXPECT_THAT(equipmentDoubts(smallLaboratory(), {}, true, {held(balance, {})}, today, today), SizeIs(1));
+    EXPECT_THAT(equipmentDoubts(smallLaboratory(), {}, false, {held(balance, {})}, dayOfChecks, dayOfChecks),
+                IsEmpty());
+    EXPECT_THAT(equipmentDoubts(smallLaboratory(), {}, true, {held(balance, {})}, dayOfChecks, dayOfChecks),
+                SizeIs(1));
 }
 
 } // namespace

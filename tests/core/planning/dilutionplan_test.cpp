@@ -39,7 +39,7 @@ DilutionQuestion expecting(double g_per_L, std::optional<double> sampleVolume_mL
     return {{{u"analyte"_s, g_per_L}}, 340, 10, sampleVolume_mL};
 }
 
-std::vector<std::pair<double, double>> volumesOf(const DilutionProposal &proposal)
+std::vector<std::pair<double, double>> volumesOfSteps(const DilutionProposal &proposal)
 {
     std::vector<std::pair<double, double>> steps;
     for (const ChainStep &step : proposal.chain)
@@ -97,12 +97,12 @@ TEST(DilutionPlan, GlasswareAndItsUncertaintyGoWithTheStep)
     const auto proposals = proposeDilutions(test::risingMethod(), expecting(1.0), bulbs());
     ASSERT_FALSE(proposals.empty());
     // Signal 2.97 undiluted: 10-fold 0.297, 20-fold 0.149, 50-fold 0.059 (too weak).
-    EXPECT_EQ(volumesOf(proposals[0]), (std::vector<std::pair<double, double>>{{5, 50}}));
+    EXPECT_EQ(volumesOfSteps(proposals[0]), (std::vector<std::pair<double, double>>{{5, 50}}));
     EXPECT_EQ(proposals[0].chain[0].pipette, 1);
     EXPECT_EQ(proposals[0].chain[0].flask, 0);
     EXPECT_NEAR(proposals[0].uncertainty_percent, std::hypot(0.15, 0.07), 1e-12);
     EXPECT_NEAR(*proposals[0].chain[0].step.uncertainty_percent, std::hypot(0.15, 0.07), 1e-12);
-    EXPECT_EQ(volumesOf(proposals[1]), (std::vector<std::pair<double, double>>{{5, 100}}));
+    EXPECT_EQ(volumesOfSteps(proposals[1]), (std::vector<std::pair<double, double>>{{5, 100}}));
 }
 
 TEST(DilutionPlan, TheMethodsOwnSampleVolumeComesBeforeAnother)
@@ -142,7 +142,7 @@ TEST(DilutionPlan, TwoStepsGoFromTheLargeFlaskToTheSmallOne)
     Glassware onlyOne = bulbs();
     onlyOne.pipettes.pop_back();
     proposals = proposeDilutions(test::risingMethod(), expecting(1000), onlyOne);
-    EXPECT_EQ(volumesOf(proposals[0]), (std::vector<std::pair<double, double>>{{1, 100}, {1, 50}}));
+    EXPECT_EQ(volumesOfSteps(proposals[0]), (std::vector<std::pair<double, double>>{{1, 100}, {1, 50}}));
 }
 
 TEST(DilutionPlan, AThirdStepIsTakenOnlyWhereTwoDoNotDo)
@@ -216,8 +216,8 @@ TEST(DilutionPlan, ALongerChainMustBeWorthIt)
     glass.flasks = {{u"100"_s, 100, 0.05}};
     const auto proposals = proposeDilutions(test::risingMethod(), expecting(10), glass);
     ASSERT_EQ(proposals.size(), 2U);
-    EXPECT_EQ(volumesOf(proposals[0]), (std::vector<std::pair<double, double>>{{1, 100}}));
-    EXPECT_EQ(volumesOf(proposals[1]), (std::vector<std::pair<double, double>>{{10, 100}, {10, 100}}));
+    EXPECT_EQ(volumesOfSteps(proposals[0]), (std::vector<std::pair<double, double>>{{1, 100}}));
+    EXPECT_EQ(volumesOfSteps(proposals[1]), (std::vector<std::pair<double, double>>{{10, 100}, {10, 100}}));
 }
 
 TEST(DilutionPlan, SaysWhyThereIsNone)

@@ -15,10 +15,10 @@ using namespace Qt::StringLiterals;
 namespace {
 
 /// Monday, 2 March 2026.
-const QDateTime at(QDate(2026, 3, 2), QTime(9, 10), Qt::OffsetFromUTC, 3600);
-const QDate today(2026, 3, 2);
+const QDateTime runAt(QDate(2026, 3, 2), QTime(9, 10), Qt::OffsetFromUTC, 3600);
+const QDate dayOfLots(2026, 3, 2);
 
-Lot lotOf(double remaining_mL = 10)
+Lot lotOfBuffer(double remaining_mL = 10)
 {
     Lot lot;
     lot.id = 7;
@@ -31,7 +31,7 @@ Lot lotOf(double remaining_mL = 10)
 /// Good by its label until the end of the year, opened on 20 February, dissolved on 1 March.
 Lot dissolved()
 {
-    Lot lot = lotOf();
+    Lot lot = lotOfBuffer();
     lot.expires = QDate(2026, 12, 31);
     lot.opened = QDate(2026, 2, 20);
     lot.dissolved = Dissolving{QDate(2026, 3, 1), 10, u"water"_s};
@@ -40,7 +40,7 @@ Lot dissolved()
 
 QString words(const Lot &lot)
 {
-    return outlookText(lot, outlookOf(lot, at, at));
+    return outlookText(lot, outlookOf(lot, runAt, runAt));
 }
 
 } // namespace
@@ -48,7 +48,7 @@ QString words(const Lot &lot)
 TEST(LotUseBy, IsTheEarliestAndSaysWhatEndsIt)
 {
     Lot lot = dissolved();
-    EXPECT_EQ(useByOf(lotOf()), std::nullopt);
+    EXPECT_EQ(useByOf(lotOfBuffer()), std::nullopt);
     EXPECT_EQ(useByOf(lot), (UseBy{QDate(2026, 12, 31), LotLimit::Label}));
     lot.keepsOpened_days = 30; // 20 February and 30 days: 22 March
     EXPECT_EQ(useByOf(lot), (UseBy{QDate(2026, 3, 22), LotLimit::Opened}));
@@ -65,14 +65,14 @@ TEST(LotUseBy, AnAliquotHasItsOwnDaysUpToTheLabelsOrItsSources)
     source.keepsDissolved_days = 14;
     EXPECT_EQ(passedOn(source, true), QDate(2026, 12, 31)) << "frozen anew, only the label holds";
     EXPECT_EQ(passedOn(source, false), QDate(2026, 3, 15));
-    Lot aliquot = lotOf(0.5);
+    Lot aliquot = lotOfBuffer(0.5);
     aliquot.aliquot = AliquotOrigin{7, 1, QDate(2026, 3, 1), {}, passedOn(source, false)};
     EXPECT_EQ(useByOf(aliquot), (UseBy{QDate(2026, 3, 15), LotLimit::Source}));
     aliquot.aliquot = AliquotOrigin{7, 1, QDate(2026, 3, 1), 90, passedOn(source, true)};
     EXPECT_EQ(useByOf(aliquot), (UseBy{QDate(2026, 5, 30), LotLimit::Stored}));
     aliquot.aliquot->keeps_days = 365;
     EXPECT_EQ(useByOf(aliquot), (UseBy{QDate(2026, 12, 31), LotLimit::Source})) << "never past the label";
-    aliquot.opened = today;
+    aliquot.opened = dayOfLots;
     aliquot.keepsOpened_days = 1;
     EXPECT_EQ(useByOf(aliquot), (UseBy{QDate(2026, 3, 3), LotLimit::Opened})) << "thawed";
 }
@@ -81,30 +81,31 @@ TEST(LotFitnessOf, DissolvedStoredAndSourceEndItToo)
 {
     Lot lot = dissolved();
     lot.keepsDissolved_days = 0;
-    EXPECT_EQ(fitnessOf(lot, at, at), LotFitness::DissolvedTooLong);
+    EXPECT_EQ(fitnessOf(lot, runAt, runAt), LotFitness::DissolvedTooLong);
     EXPECT_EQ(words(lot), u"dissolved too long ago, was good until 2026-03-01"_s);
     lot.keepsDissolved_days = 1;
-    EXPECT_EQ(fitnessOf(lot, at, at), LotFitness::Good) << "2 March is its last day";
+    EXPECT_EQ(fitnessOf(lot, runAt, runAt), LotFitness::Good) << "2 March is its last day";
     EXPECT_EQ(words(lot), u"good until tonight"_s);
-    EXPECT_EQ(fitnessOf(lot, at, at.addDays(1)), LotFitness::DissolvedTooLong);
-    Lot aliquot = lotOf();
+    EXPECT_EQ(fitnessOf(lot, runAt, runAt.addDays(1)), LotFitness::DissolvedTooLong);
+    Lot aliquot = lotOfBuffer();
     aliquot.aliquot = AliquotOrigin{1, 2, QDate(2026, 2, 1), 28, {}};
-    EXPECT_EQ(fitnessOf(aliquot, at, at), LotFitness::StoredTooLong);
+    EXPECT_EQ(fitnessOf(aliquot, runAt, runAt), LotFitness::StoredTooLong);
     EXPECT_EQ(words(aliquot), u"stored too long, was good until 2026-03-01"_s);
     aliquot.aliquot = AliquotOrigin{1, 2, QDate(2026, 2, 1), {}, QDate(2026, 2, 28)};
-    EXPECT_EQ(fitnessOf(aliquot, at, at), LotFitness::SourceTooOld);
+    EXPECT_EQ(fitnessOf(aliquot, runAt, runAt), LotFitness::SourceTooOld);
     EXPECT_EQ(words(aliquot), u"what it was filled from was good until 2026-02-28"_s);
 }
 
 TEST(LotFitnessOf, NothingIsPipettedFromWhatIsDry)
 {
-    Lot lot = lotOf(0);
+    Lot lot = lotOfBuffer(0);
     EXPECT_TRUE(isUsedUp(lot));
     lot.isDry = true;
     EXPECT_FALSE(isUsedUp(lot));
-    EXPECT_EQ(fitnessOf(lot, at, at), LotFitness::NotDissolved);
+    EXPECT_EQ(fitnessOf(lot, runAt, runAt), LotFitness::NotDissolved);
     lot.reagent = u"Buffer"_s;
-    const ReagentNeed need = reagentNeeds(test::risingMethod(), test::plainRun(), 0, {lot}, at, at).at(0);
+    const ReagentNeed need =
+        reagentNeeds(test::risingMethod(), test::plainRun(), 0, {lot}, runAt, runAt).at(0);
     EXPECT_TRUE(need.shares.empty());
     EXPECT_GT(need.short_mL, 0);
 }
@@ -113,30 +114,30 @@ TEST(LotOutlookOf, WarnsAWeekAheadAndBelowARack)
 {
     Lot lot = dissolved();
     lot.keepsDissolved_days = 8; // 9 March, in seven days
-    const LotOutlook near = outlookOf(lot, at, at, {1.0, 24});
+    const LotOutlook near = outlookOf(lot, runAt, runAt, {1.0, 24});
     EXPECT_EQ(near.daysLeft, 7);
     EXPECT_EQ(near.tubesLeft, 10);
     EXPECT_TRUE(near.isNear());
     EXPECT_EQ(outlookText(lot, near), u"good until 2026-03-09; low, enough for tubes: 10"_s);
     lot.keepsDissolved_days = 9;
-    EXPECT_FALSE(outlookOf(lot, at, at).isNear());
+    EXPECT_FALSE(outlookOf(lot, runAt, runAt).isNear());
     EXPECT_EQ(words(lot), u"in use, dissolved"_s);
-    EXPECT_EQ(outlookOf(lot, at, at.addDays(1)).daysLeft, 7) << "counted from when the run ends";
+    EXPECT_EQ(outlookOf(lot, runAt, runAt.addDays(1)).daysLeft, 7) << "counted from when the run ends";
 }
 
 TEST(LotOutlookOf, AReviewIsToldWhatWasOverWhenItWasTakenAndWhatEndsSoon)
 {
     Lot lot = dissolved();
     lot.keepsDissolved_days = 14;
-    EXPECT_EQ(usedLotText(lot, at, today), QString()) << "good for 13 days more";
+    EXPECT_EQ(usedLotText(lot, runAt, dayOfLots), QString()) << "good for 13 days more";
     lot.keepsDissolved_days = 5;
-    EXPECT_EQ(usedLotText(lot, at, today),
+    EXPECT_EQ(usedLotText(lot, runAt, dayOfLots),
               u"Coenzyme, lot N-12: good until 2026-03-06; a repeat after that takes another."_s);
-    EXPECT_EQ(usedLotText(lot, at, QDate(2026, 3, 7)), QString()) << "years later nobody asks";
+    EXPECT_EQ(usedLotText(lot, runAt, QDate(2026, 3, 7)), QString()) << "years later nobody asks";
     lot.keepsDissolved_days = 0;
     lot.remaining_mL = 0;
     EXPECT_EQ(
-        usedLotText(lot, at, today),
+        usedLotText(lot, runAt, dayOfLots),
         u"Coenzyme, lot N-12: dissolved too long ago, was good until 2026-03-01, and this run took from it "
         "on 2026-03-02."_s)
         << "also when it is used up since";

@@ -13,17 +13,16 @@ using namespace Qt::StringLiterals;
 using namespace assay;
 
 const HandlingTimes hands{8, 4, 15};
-constexpr auto add = Operation::Kind::Add;
-constexpr auto read = Operation::Kind::Read;
+using enum Operation::Kind;
 
 TEST(Procedure, BeginsWithTheLastAdditionBeforeTheFirstWait)
 {
     const Procedure procedure = procedureOf(test::risingMethod(), hands);
-    const std::vector<Operation> setUp{{add, {u"buffer"_s}, 8, 0, {}}, {add, {u"water"_s}, 8, 0, {}}};
-    const std::vector<Operation> timed{{add, {u"sample"_s}, 12, 180, 600},
-                                       {read, {u"A1"_s}, 15, 0, {}},
-                                       {add, {u"starter"_s}, 12, 900, 2400},
-                                       {read, {u"A2"_s}, 15, 0, {}}};
+    const std::vector<Operation> setUp{{Add, {u"buffer"_s}, 8, 0, {}}, {Add, {u"water"_s}, 8, 0, {}}};
+    const std::vector<Operation> timed{{Add, {u"sample"_s}, 12, 180, 600},
+                                       {Read, {u"A1"_s}, 15, 0, {}},
+                                       {Add, {u"starter"_s}, 12, 900, 2400},
+                                       {Read, {u"A2"_s}, 15, 0, {}}};
     EXPECT_EQ(procedure.setUp, setUp);
     EXPECT_EQ(procedure.timed, timed);
 }
@@ -34,9 +33,9 @@ TEST(Procedure, AdditionsWithoutAWaitBetweenThemAreOne)
     method.steps = {
         AddStep{u"sample"_s}, WaitStep{{1, 2}, {}}, AddStep{u"buffer"_s}, AddStep{u"water"_s}, MixStep{},
         WaitStep{{3, 4}, {}}, ReadStep{u"A1"_s}};
-    const std::vector<Operation> timed{{add, {u"sample"_s}, 8, 60, 120},
-                                       {add, {u"buffer"_s, u"water"_s}, 20, 180, 240},
-                                       {read, {u"A1"_s}, 15, 0, {}}};
+    const std::vector<Operation> timed{{Add, {u"sample"_s}, 8, 60, 120},
+                                       {Add, {u"buffer"_s, u"water"_s}, 20, 180, 240},
+                                       {Read, {u"A1"_s}, 15, 0, {}}};
     EXPECT_EQ(procedureOf(method, hands).timed, timed);
     EXPECT_TRUE(procedureOf(method, hands).setUp.empty());
 }
@@ -45,7 +44,7 @@ TEST(Procedure, WaitsInARowAreOne)
 {
     Method method = test::risingMethod();
     method.steps = {AddStep{u"sample"_s}, WaitStep{{1, 2}, {}}, WaitStep{{3, 5}, {}}, ReadStep{u"A1"_s}};
-    EXPECT_EQ(procedureOf(method, hands).timed.front(), (Operation{add, {u"sample"_s}, 8, 240, 420}));
+    EXPECT_EQ(procedureOf(method, hands).timed.front(), (Operation{Add, {u"sample"_s}, 8, 240, 420}));
 }
 
 TEST(Procedure, MixingAfterAWaitIsAnOperationWithoutAName)
@@ -53,7 +52,7 @@ TEST(Procedure, MixingAfterAWaitIsAnOperationWithoutAName)
     Method method = test::risingMethod();
     method.steps = {AddStep{u"sample"_s}, WaitStep{{1, 2}, {}}, MixStep{}, WaitStep{{3, 5}, {}},
                     ReadStep{u"A1"_s}};
-    EXPECT_EQ(procedureOf(method, hands).timed[1], (Operation{add, {}, 4, 180, 300}));
+    EXPECT_EQ(procedureOf(method, hands).timed[1], (Operation{Add, {}, 4, 180, 300}));
 }
 
 TEST(Procedure, MethodThatReadsBeforeItWaitsIsTimedFromThere)
@@ -63,7 +62,7 @@ TEST(Procedure, MethodThatReadsBeforeItWaitsIsTimedFromThere)
                     AddStep{u"starter"_s}, WaitStep{{15, 40}, {}}, ReadStep{u"A2"_s}};
     const Procedure procedure = procedureOf(method, hands);
     ASSERT_EQ(procedure.timed.size(), 4u);
-    EXPECT_EQ(procedure.timed.front(), (Operation{add, {u"sample"_s}, 8, 0, {}}));
+    EXPECT_EQ(procedure.timed.front(), (Operation{Add, {u"sample"_s}, 8, 0, {}}));
     EXPECT_EQ(procedure.setUp.size(), 1u);
 }
 
@@ -72,7 +71,7 @@ TEST(Procedure, MethodWithoutWaitOrReadingHasNothingTimed)
     Method method = test::risingMethod();
     method.steps = {AddStep{u"buffer"_s}, MixStep{}, AddStep{u"sample"_s}};
     EXPECT_TRUE(procedureOf(method, hands).timed.empty());
-    EXPECT_EQ(procedureOf(method, hands).setUp.front(), (Operation{add, {u"buffer"_s}, 12, 0, {}}));
+    EXPECT_EQ(procedureOf(method, hands).setUp.front(), (Operation{Add, {u"buffer"_s}, 12, 0, {}}));
 }
 
 TEST(Procedure, ExtrapolatedReadingIsTakenAsOftenAsTheLineNeeds)
@@ -82,9 +81,9 @@ TEST(Procedure, ExtrapolatedReadingIsTakenAsOftenAsTheLineNeeds)
     const Procedure procedure = procedureOf(method, hands);
     ASSERT_EQ(procedure.timed.size(), 6u);
     EXPECT_EQ(procedure.timed[2].largestWait_s, 2400);
-    EXPECT_EQ(procedure.timed[3], (Operation{read, {u"A2"_s}, 15, 120, {}}));
-    EXPECT_EQ(procedure.timed[4], (Operation{read, {u"A2"_s}, 15, 120, {}}));
-    EXPECT_EQ(procedure.timed[5], (Operation{read, {u"A2"_s}, 15, 0, {}}));
+    EXPECT_EQ(procedure.timed[3], (Operation{Read, {u"A2"_s}, 15, 120, {}}));
+    EXPECT_EQ(procedure.timed[4], (Operation{Read, {u"A2"_s}, 15, 120, {}}));
+    EXPECT_EQ(procedure.timed[5], (Operation{Read, {u"A2"_s}, 15, 0, {}}));
 }
 
 TEST(Procedure, SpikesAreASecondAdditionOfTheSample)
@@ -99,10 +98,10 @@ TEST(Procedure, PartsOfASecondAreRoundedSoThatEveryLimitHolds)
     method.steps = {AddStep{u"sample"_s},  WaitStep{{0.1, 0.19}, {}},   ReadStep{u"A1"_s},
                     AddStep{u"starter"_s}, WaitStep{{0.105, 0.11}, {}}, ReadStep{u"A2"_s}};
     const Procedure procedure = procedureOf(method, {7.2, 0, 0.4});
-    EXPECT_EQ(procedure.timed[0], (Operation{add, {u"sample"_s}, 8, 6, 11}));
+    EXPECT_EQ(procedure.timed[0], (Operation{Add, {u"sample"_s}, 8, 6, 11}));
     EXPECT_EQ(procedure.timed[1].handling_s, 1);
     // 6.3 to 6.6 s holds no whole second.
-    EXPECT_EQ(procedure.timed[2], (Operation{add, {u"starter"_s}, 8, 7, 7}));
+    EXPECT_EQ(procedure.timed[2], (Operation{Add, {u"starter"_s}, 8, 7, 7}));
 }
 
 } // namespace

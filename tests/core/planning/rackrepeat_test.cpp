@@ -31,7 +31,7 @@ Glassware glass()
 }
 
 /// A blank, the sample "S" in duplicate and a blank of its own.
-run::Run rack()
+run::Run rackWithOwnBlank()
 {
     run::Run run = test::plainRun();
     run::Tube own = run.tubes.back();
@@ -44,7 +44,7 @@ run::Run rack()
 
 TEST(RackRepeat, TakesTheSmallestGlassThatMakesTheFactor)
 {
-    const auto repeat = repeatInRack(rack(), u"S"_s, dilute(10), glass(), nullptr);
+    const auto repeat = repeatInRack(rackWithOwnBlank(), u"S"_s, dilute(10), glass(), nullptr);
     ASSERT_TRUE(repeat);
     EXPECT_EQ(repeat->sample.id, u"S, 10-fold"_s);
     EXPECT_EQ(repeat->sample.repeats, u"S"_s);
@@ -58,7 +58,7 @@ TEST(RackRepeat, TakesTheSmallestGlassThatMakesTheFactor)
 
 TEST(RackRepeat, KeepsTheAdvisedChainWhereNoGlassOfTheLaboratoryMakesIt)
 {
-    const auto repeat = repeatInRack(rack(), u"S"_s, dilute(7), glass(), nullptr);
+    const auto repeat = repeatInRack(rackWithOwnBlank(), u"S"_s, dilute(7), glass(), nullptr);
     ASSERT_TRUE(repeat);
     ASSERT_EQ(repeat->sample.dilution.size(), 1U);
     EXPECT_EQ(repeat->sample.dilution[0].take_mL, 25);
@@ -69,7 +69,7 @@ TEST(RackRepeat, KeepsTheAdvisedChainWhereNoGlassOfTheLaboratoryMakesIt)
 
 TEST(RackRepeat, HasTheTubesThatCount)
 {
-    run::Run run = rack();
+    run::Run run = rackWithOwnBlank();
     run.tubes[1].spoilt = u"dropped"_s;
     const auto repeat = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
     ASSERT_TRUE(repeat);
@@ -85,7 +85,7 @@ TEST(RackRepeat, HasTheTubesThatCount)
 
 TEST(RackRepeat, OfALargerVolumeKeepsTheDilution)
 {
-    run::Run run = rack();
+    run::Run run = rackWithOwnBlank();
     run.samples[0].dilution = {{5, 50, {}}};
     evaluation::Advice advice;
     advice.kind = evaluation::Advice::Kind::IncreaseVolume;
@@ -100,7 +100,7 @@ TEST(RackRepeat, OfALargerVolumeKeepsTheDilution)
 
 TEST(RackRepeat, ANameIsNeverGivenTwiceAndTheFirstSampleIsTheOneRepeated)
 {
-    run::Run run = rack();
+    run::Run run = rackWithOwnBlank();
     const auto first = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
     run.samples.push_back(first->sample);
     const auto second = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
@@ -114,7 +114,7 @@ TEST(RackRepeat, ANameIsNeverGivenTwiceAndTheFirstSampleIsTheOneRepeated)
 
 TEST(RackRepeat, FitsIntoItsRun)
 {
-    run::Run run = rack();
+    run::Run run = rackWithOwnBlank();
     const auto repeat = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
     run.samples.push_back(repeat->sample);
     run.tubes.insert(run.tubes.end(), repeat->tubes.begin(), repeat->tubes.end());

@@ -19,17 +19,16 @@ using namespace Qt::StringLiterals;
 using ::testing::ElementsAre;
 using ::testing::IsEmpty;
 
-constexpr auto add = Operation::Kind::Add;
-constexpr auto read = Operation::Kind::Read;
+using enum Operation::Kind;
 
 /// Every task 20 s; 3 to 10 min to A1, 15 to 40 min from the starter to A2.
 Procedure plainProcedure()
 {
-    return {{{add, {u"buffer"_s}, 10, 0, {}}, {add, {u"water"_s}, 10, 0, {}}},
-            {{add, {u"sample"_s}, 20, 180, 600},
-             {read, {u"A1"_s}, 20, 0, {}},
-             {add, {u"starter"_s}, 20, 900, 2400},
-             {read, {u"A2"_s}, 20, 0, {}}}};
+    return {{{Add, {u"buffer"_s}, 10, 0, {}}, {Add, {u"water"_s}, 10, 0, {}}},
+            {{Add, {u"sample"_s}, 20, 180, 600},
+             {Read, {u"A1"_s}, 20, 0, {}},
+             {Add, {u"starter"_s}, 20, 900, 2400},
+             {Read, {u"A2"_s}, 20, 0, {}}}};
 }
 
 std::vector<Span> handsOf(const Schedule &schedule)
@@ -82,7 +81,7 @@ TEST(Schedule, SingleTubeWaitsNoLongerThanItMust)
 TEST(Schedule, WaitWithoutPlayIsKeptToTheSecond)
 {
     Procedure procedure = plainProcedure();
-    procedure.timed[0] = {add, {u"sample"_s}, 12, 60, 60};
+    procedure.timed[0] = {Add, {u"sample"_s}, 12, 60, 60};
     const auto schedule = scheduleOf(procedure, 3);
     // 12 s and 60 s: no line of the 5 s grid.
     EXPECT_EQ(schedule->offset_s[1], 72);

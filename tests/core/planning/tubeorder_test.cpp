@@ -31,11 +31,11 @@ std::string letters(const std::vector<run::Tube> &tubes)
     return text;
 }
 
-const std::vector<run::Tube> rack{blank(), blank(), sample(u"a"_s), sample(u"a"_s), sample(u"b"_s)};
+const std::vector<run::Tube> fiveTubes{blank(), blank(), sample(u"a"_s), sample(u"a"_s), sample(u"b"_s)};
 
 TEST(TubeOrder, CountsTubesOfOneKind)
 {
-    const std::vector<TubeKey> keys = keysOf(rack);
+    const std::vector<TubeKey> keys = keysOf(fiveTubes);
     ASSERT_EQ(keys.size(), 5U);
     EXPECT_EQ(keys[1], (TubeKey{run::Role::Blank, {}, {}, 2}));
     EXPECT_EQ(keys[3], (TubeKey{run::Role::Sample, u"a"_s, {}, 2}));
@@ -51,37 +51,37 @@ TEST(TubeOrder, TellsApartTubesOfOneSampleByTheirVolume)
 
 TEST(TubeOrder, WithNoWishNothingMoves)
 {
-    EXPECT_EQ(letters(arranged(rack, {})), "--aab");
+    EXPECT_EQ(letters(arranged(fiveTubes, {})), "--aab");
 }
 
 TEST(TubeOrder, MovesOneTubeAndLeavesTheRestInOrder)
 {
-    const std::vector<TubeKey> keys = keysOf(rack);
-    EXPECT_EQ(letters(arranged(rack, moved(keys, 1, 4))), "-aab-");
-    EXPECT_EQ(letters(arranged(rack, moved(keys, 4, 0))), "b--aa");
-    EXPECT_EQ(letters(arranged(rack, moved(keys, 2, 2))), "--aab");
+    const std::vector<TubeKey> keys = keysOf(fiveTubes);
+    EXPECT_EQ(letters(arranged(fiveTubes, moved(keys, 1, 4))), "-aab-");
+    EXPECT_EQ(letters(arranged(fiveTubes, moved(keys, 4, 0))), "b--aa");
+    EXPECT_EQ(letters(arranged(fiveTubes, moved(keys, 2, 2))), "--aab");
 }
 
 TEST(TubeOrder, ATubeThatComesNewStandsBehindItsOwnKind)
 {
-    const std::vector<TubeKey> wanted = moved(keysOf(rack), 4, 0);
-    std::vector<run::Tube> more = rack;
+    const std::vector<TubeKey> wanted = moved(keysOf(fiveTubes), 4, 0);
+    std::vector<run::Tube> more = fiveTubes;
     more.push_back(sample(u"b"_s));
     EXPECT_EQ(letters(arranged(more, wanted)), "bb--aa");
 }
 
 TEST(TubeOrder, ATubeThatWentIsForgotten)
 {
-    const std::vector<TubeKey> wanted = moved(keysOf(rack), 4, 0);
+    const std::vector<TubeKey> wanted = moved(keysOf(fiveTubes), 4, 0);
     EXPECT_EQ(letters(arranged({blank(), sample(u"a"_s)}, wanted)), "-a");
 }
 
 TEST(TubeOrder, EveryTubeComesOnceWhateverIsWanted)
 {
-    std::vector<TubeKey> wanted = keysOf(rack);
+    std::vector<TubeKey> wanted = keysOf(fiveTubes);
     wanted.insert(wanted.begin(), wanted.back());
     wanted.push_back({run::Role::Sample, u"gone"_s, {}, 1});
-    EXPECT_EQ(letters(arranged(rack, wanted)), "b--aa");
+    EXPECT_EQ(letters(arranged(fiveTubes, wanted)), "b--aa");
 }
 
 } // namespace

@@ -19,7 +19,7 @@ using test::names;
 
 namespace {
 
-Laboratory wellEquipped()
+Laboratory pipettesAndPhotometer()
 {
     Laboratory laboratory;
     laboratory.glassware.pipettes = {{u"P100"_s, 0.01, 0.1, 0.001, 0.8}, {u"P1000"_s, 0.1, 1, 0.01, 0.6}};
@@ -30,14 +30,14 @@ Laboratory wellEquipped()
 run::Run plannedRun()
 {
     run::Run run = test::plainRun();
-    run.uncertainty = inputsFor(test::risingMethod(), wellEquipped(), run);
+    run.uncertainty = inputsFor(test::risingMethod(), pipettesAndPhotometer(), run);
     return run;
 }
 
 PlanRecord plannedWith(const run::Run &run)
 {
     PlanRecord plan;
-    plan.owners = ownersToKeep(uncertaintySources(test::risingMethod(), wellEquipped(), run));
+    plan.owners = ownersToKeep(uncertaintySources(test::risingMethod(), pipettesAndPhotometer(), run));
     return plan;
 }
 
@@ -148,11 +148,11 @@ TEST(UncertaintyOwners, OfARunPlannedElsewhereWhatIsTheLaboratorysToTheLastDigit
 {
     run::Run run = plannedRun();
     run.uncertainty->sampleVolume_percent += 1e-9;
-    const auto owners = ownersFor(test::risingMethod(), wellEquipped(), run);
+    const auto owners = ownersFor(test::risingMethod(), pipettesAndPhotometer(), run);
     EXPECT_EQ(owners.size(), 6U);
     EXPECT_EQ(std::ranges::find(owners, SampleVolume, &InputOwner::input), owners.end());
     run.uncertainty.reset();
-    EXPECT_TRUE(ownersFor(test::risingMethod(), wellEquipped(), run).empty());
+    EXPECT_TRUE(ownersFor(test::risingMethod(), pipettesAndPhotometer(), run).empty());
 }
 
 TEST(UncertaintyOwners, APlanNamesEachOwnerOnceAndInWords)

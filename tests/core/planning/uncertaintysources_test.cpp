@@ -23,7 +23,7 @@ using test::names;
 namespace {
 
 /// Makes every volume of risingMethod: buffer 1.0, water 1.0, sample 0.1, starter 0.02 mL.
-Laboratory wellEquipped()
+Laboratory pipettesAndFlasks()
 {
     Laboratory laboratory;
     laboratory.glassware.pipettes = {
@@ -88,7 +88,7 @@ TEST(UncertaintySources, ThePhotometersRecordsOwnReadingAndPath)
 
 TEST(UncertaintySources, DosesOfOnePipetteAreOffTogether)
 {
-    const OwnedInput total = sourceOf(TotalVolume, wellEquipped());
+    const OwnedInput total = sourceOf(TotalVolume, pipettesAndFlasks());
     // Both pipettes make 0.1 mL: the less exact one counts.
     const double small_mL = (0.1 + 0.02) * 0.008;
     const double large_mL = (1.0 + 1.0) * 0.006;
@@ -96,7 +96,7 @@ TEST(UncertaintySources, DosesOfOnePipetteAreOffTogether)
     EXPECT_EQ(total.owner, u"P1000, P100"_s);
     EXPECT_FALSE(total.isDefault);
 
-    Laboratory without = wellEquipped();
+    Laboratory without = pipettesAndFlasks();
     without.glassware.pipettes.erase(without.glassware.pipettes.begin());
     const OwnedInput unknown = sourceOf(TotalVolume, without);
     EXPECT_EQ(unknown.value, 0.5);
@@ -106,7 +106,7 @@ TEST(UncertaintySources, DosesOfOnePipetteAreOffTogether)
 
 TEST(UncertaintySources, TheWorstOfTheRunsSampleVolumesCounts)
 {
-    Laboratory laboratory = wellEquipped();
+    Laboratory laboratory = pipettesAndFlasks();
     EXPECT_EQ(ownedText(sourceOf(SampleVolume, laboratory)),
               u"P100: sample volume 0.80\u00a0% (the laboratory's list of glassware)"_s);
     run::Run run = test::plainRun();
@@ -125,7 +125,7 @@ TEST(UncertaintySources, TheWorstOfTheRunsSampleVolumesCounts)
 
 TEST(UncertaintySources, StepsThatStateTheirOwnRestOnNothing)
 {
-    const Laboratory laboratory = wellEquipped();
+    const Laboratory laboratory = pipettesAndFlasks();
     EXPECT_TRUE(sourceOf(Dilution, laboratory).isDefault);
     run::Run run = test::plainRun();
     run.samples[0].dilution = {{5, 50}};
@@ -144,18 +144,18 @@ TEST(UncertaintySources, StepsThatStateTheirOwnRestOnNothing)
 TEST(UncertaintySources, ASolidsExtractIsAsGoodAsItsFlask)
 {
     run::Run run = test::plainRun();
-    EXPECT_TRUE(sourceOf(Extract, wellEquipped(), run).isDefault);
+    EXPECT_TRUE(sourceOf(Extract, pipettesAndFlasks(), run).isDefault);
     run.samples = {test::solid("S", 5, 100)};
-    EXPECT_EQ(ownedText(sourceOf(Extract, wellEquipped(), run)),
+    EXPECT_EQ(ownedText(sourceOf(Extract, pipettesAndFlasks(), run)),
               u"flask 100: extract 0.060\u00a0% (the laboratory's list of glassware)"_s);
     run.samples = {test::solid("S", 5, 100), test::solid("T", 5, 200)};
-    EXPECT_TRUE(sourceOf(Extract, wellEquipped(), run).isDefault);
-    EXPECT_TRUE(sourceOf(Extract, wellEquipped(), run).source.contains(u"200\u00a0mL"_s));
+    EXPECT_TRUE(sourceOf(Extract, pipettesAndFlasks(), run).isDefault);
+    EXPECT_TRUE(sourceOf(Extract, pipettesAndFlasks(), run).source.contains(u"200\u00a0mL"_s));
 }
 
 TEST(UncertaintySources, WhatIsKeptForTheMethodComesFirst)
 {
-    Laboratory laboratory = wellEquipped();
+    Laboratory laboratory = pipettesAndFlasks();
     laboratory.photometer = Photometer{u"P1"_s, 0.0012, 0.1, u"check record 7"_s, {}};
     laboratory.methodUncertainties = {{u"another"_s, u"elsewhere"_s, 0.5, {}, {}, {}, {}, {}, {}},
                                       everythingKnown()};
@@ -231,7 +231,7 @@ TEST(Measuring, OneFaultGivesOneProblem)
          "/methodUncertainties/1/method", "has an entry already"},
     };
     for (const Row &row : rows) {
-        Laboratory laboratory = wellEquipped();
+        Laboratory laboratory = pipettesAndFlasks();
         laboratory.photometer = Photometer{u"P1"_s, 0.0012, 0.1, u"check record 7"_s, {}};
         laboratory.methodUncertainties = {everythingKnown()};
         row.change(laboratory);

@@ -39,7 +39,7 @@ std::vector<Round> roundsOfMixed(const run::Run &run = mixedRun())
     return roundsOf(test::risingMethod(), run, usualLaboratory().glassware);
 }
 
-std::vector<double> volumesOf(const Round &round)
+std::vector<double> volumesOfRound(const Round &round)
 {
     std::vector<double> volumes;
     for (const Dose &dose : round.doses)
@@ -86,7 +86,7 @@ TEST(Worksheet, NamesWhatGoesInWhereTheSampleGoes)
 TEST(Worksheet, DiluentMakesUpForAnotherVolumeAndStandsOut)
 {
     const Round water = roundsOfMixed()[1];
-    EXPECT_THAT(volumesOf(water), ElementsAre(1.0, 1.0, 1.0, DoubleNear(0.9, 1e-12)));
+    EXPECT_THAT(volumesOfRound(water), ElementsAre(1.0, 1.0, 1.0, DoubleNear(0.9, 1e-12)));
     EXPECT_THAT(oddOnes(water), ElementsAre(false, false, false, true));
     EXPECT_EQ(water.usualVolume_mL, 1.0);
 }
@@ -134,7 +134,7 @@ TEST(Worksheet, SpikeIsARoundOfItsOwnAfterTheSample)
     EXPECT_EQ(rounds[3].step, rounds[2].step);
     EXPECT_THAT(rounds[3].doses, ElementsAre(Dose(), Dose(), Dose(), Dose({0.15, u"STD"_s, false})));
     EXPECT_EQ(rounds[3].usualVolume_mL, 0.15);
-    EXPECT_THAT(volumesOf(rounds[1]), ElementsAre(1.0, 1.0, 1.0, DoubleNear(0.85, 1e-12)));
+    EXPECT_THAT(volumesOfRound(rounds[1]), ElementsAre(1.0, 1.0, 1.0, DoubleNear(0.85, 1e-12)));
 }
 
 TEST(Worksheet, ControlNamesItsSampleOrItsStandard)
@@ -159,9 +159,9 @@ TEST(Worksheet, WhatWasReallyPipettedStandsInPlaceOfThePlan)
     run.tubes[0].pipetted_mL = {{u"buffer"_s, 1.05}};
     run.tubes[1].pipetted_mL = {{u"starter"_s, 0.0}};
     const std::vector<Round> rounds = roundsOfMixed(run);
-    EXPECT_THAT(volumesOf(rounds[0]), ElementsAre(1.05, 1.0, 1.0, 1.0));
+    EXPECT_THAT(volumesOfRound(rounds[0]), ElementsAre(1.05, 1.0, 1.0, 1.0));
     EXPECT_THAT(oddOnes(rounds[0]), ElementsAre(true, false, false, false));
-    EXPECT_THAT(volumesOf(rounds[3]), ElementsAre(0.02, 0.0, 0.02, 0.02));
+    EXPECT_THAT(volumesOfRound(rounds[3]), ElementsAre(0.02, 0.0, 0.02, 0.02));
     EXPECT_THAT(oddOnes(rounds[3]), ElementsAre(false, true, false, false));
 }
 
