@@ -53,10 +53,9 @@ HelpPlace HelpRoute::placeOf(Book book)
     return {};
 }
 
-void HelpRoute::setBooks(const std::vector<std::pair<Book, BookPage *>> &books)
+void HelpRoute::addBook(Book book, BookPage &page)
 {
-    for (const auto &[book, page] : books)
-        setHelp(*page, placeOf(book));
+    setHelp(page, placeOf(book));
 }
 
 void HelpRoute::connectActions(const WindowActions &actions)

@@ -29,7 +29,7 @@ public:
     /// pages: of which one is in front of the window.
     HelpRoute(const Theme &theme, const QStackedWidget &pages, QWidget &window);
 
-    void setBooks(const std::vector<std::pair<Book, BookPage *>> &books);
+    void addBook(Book book, BookPage &page);
     void connectActions(const WindowActions &actions);
     HelpDesk &desk() { return *m_desk; }
 

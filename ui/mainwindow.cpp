@@ -17,6 +17,7 @@
 #include "ui/bench/runfilepage.h"
 #include "ui/bench/stores.h"
 #include "ui/bench/timewords.h"
+#include "ui/bookpages.h"
 #include "ui/books/backupline.h"
 #include "ui/books/equipmentpage.h"
 #include "ui/books/keeper.h"
@@ -84,6 +85,7 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_session(new BenchSession(notebook, *m_clock, this))
     , m_settings(new BenchSettings(this))
     , m_sounds(new BenchSounds(*m_session, *m_settings, *m_sounder, this))
+    , m_open(notebook)
     , m_notebookName(QFileInfo(notebook.path()).fileName())
     , m_actions(*this)
     , m_strip(new NextStrip(*m_theme, *m_session, *m_settings, this))
@@ -96,12 +98,9 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_runFile(new RunFilePage(*m_theme, *m_session, this))
     , m_rack(new RackPage(*m_theme, *m_session, *m_stores, *m_settings, this))
     , m_papers(*m_theme, *m_dialogs, *m_notice, *m_session, *m_stores)
-    , m_notebook(new NotebookPage(*m_theme, *m_session, this))
-    , m_charts(new ChartsPage(
-          *m_theme, *m_dialogs, notebook, [this] { return m_session->person(); }, this))
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
-    , m_methods(new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this))
     , m_today(new TodayPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
+    , m_books(new BookPages(this))
     , m_instrument(new InstrumentIntake(*m_theme, *m_dialogs, InstrumentIntake::programSettings(), this))
     , m_help(new HelpRoute(*m_theme, *m_pages, *this))
     , m_listening(plainLabel({}, this))
@@ -150,30 +149,44 @@ void MainWindow::build()
 
 void MainWindow::addBooks()
 {
-    m_books = {
-        {Book::Today, m_today},
-        {Book::Notebook, m_notebook},
-        {Book::Charts, m_charts},
-        {Book::Methods, m_methods},
-        {Book::Samples, new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
-        {Book::Lots,
-         new LotsPage(*m_theme, *m_clock, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
-        {Book::Standards,
-         new StandardsPage({*m_theme, *m_clock, *m_dialogs, *m_session, *m_stores, *m_methodBook}, this)},
-        {Book::Equipment, new EquipmentPage(*m_theme, *m_clock, *m_session, *m_stores, this)},
-        {Book::Laboratory,
-         new LaboratoryPage(*m_theme, *m_dialogs, *m_session, *m_stores, *m_methodBook, this)},
-        {Book::Persons, new PersonsPage(*m_theme, *m_session, *m_stores, this)},
-        {Book::Limits, new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this)},
-        {Book::Records, new RecordsPage(*m_theme, *m_dialogs, *m_session, *m_keeper, this)},
-    };
-    for (const auto &[book, page] : m_books) {
+    connect(m_books, &BookPages::made, this, [this](Book book, BookPage *page) {
         m_pages->addWidget(page);
         connect(page, &BookPage::personWanted, m_side, &SideBar::askPerson);
         connect(page, &BookPage::runWanted, this, &MainWindow::goToRun);
         connect(page, &BookPage::chartWanted, this, &MainWindow::goToChart);
-    }
-    m_help->setBooks(m_books);
+        m_help->addBook(book, *page);
+    });
+    m_books->add(Book::Charts, [this] {
+        return new ChartsPage(*m_theme, *m_dialogs, m_open, [this] { return m_session->person(); }, this);
+    });
+    m_books->add(Book::Methods, [this] {
+        return new MethodsPage(*m_theme, *m_dialogs, *m_session, *m_methodBook, this);
+    });
+    m_books->add(Book::Samples, [this] {
+        return new SamplesPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this);
+    });
+    m_books->add(Book::Lots, [this] {
+        return new LotsPage(*m_theme, *m_clock, *m_dialogs, *m_session, *m_stores, *m_methodBook, this);
+    });
+    m_books->add(Book::Standards, [this] {
+        return new StandardsPage({*m_theme, *m_clock, *m_dialogs, *m_session, *m_stores, *m_methodBook}, this);
+    });
+    m_books->add(Book::Equipment, [this] { return new EquipmentPage(*m_theme, *m_clock, *m_session, *m_stores, this); });
+    m_books->add(Book::Laboratory, [this] {
+        return new LaboratoryPage(*m_theme, *m_dialogs, *m_session, *m_stores, *m_methodBook, this);
+    });
+    m_books->add(Book::Persons, [this] { return new PersonsPage(*m_theme, *m_session, *m_stores, this); });
+    m_books->add(Book::Limits, [this] {
+        return new LimitsPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this);
+    });
+    m_books->add(Book::Records, [this] { return new RecordsPage(*m_theme, *m_dialogs, *m_session, *m_keeper, this); });
+    m_books->add(Book::Today, [this] { return m_today; });
+    m_books->add(Book::Notebook, [this] {
+        m_notebook = new NotebookPage(*m_theme, *m_session, this);
+        connect(m_notebook, &NotebookPage::pageChanged, this, &MainWindow::updateActions);
+        return m_notebook;
+    });
+    m_books->page(Book::Today); // the first one on show
 }
 
 void MainWindow::connectPages()
@@ -194,7 +207,6 @@ void MainWindow::connectPages()
     connect(m_rack, &RackPage::personWanted, m_side, &SideBar::askPerson);
     connect(m_rack, &RackPage::decided, this, &MainWindow::goToRecord);
     connect(m_rack, &RackPage::stageChanged, this, &MainWindow::updateActions);
-    connect(m_notebook, &NotebookPage::pageChanged, this, &MainWindow::updateActions);
     connect(m_today, &TodayPage::bookWanted, this, &MainWindow::goToBook);
     connect(m_methodBook, &MethodBook::changed, this, &MainWindow::refreshMethods);
     connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
@@ -294,9 +306,8 @@ void MainWindow::markPage()
     const QWidget *page = m_pages->currentWidget();
     if (page == m_rack && m_session->find(m_rack->rackId()))
         m_side->markRack(m_rack->rackId());
-    else if (const auto at = std::ranges::find(m_books, page, &std::pair<Book, BookPage *>::second);
-             at != m_books.end())
-        m_side->markBook(at->first);
+    else if (const auto book = m_books->bookOf(page))
+        m_side->markBook(*book);
     else
         m_side->markNothing();
 }
@@ -394,15 +405,15 @@ void MainWindow::goToRack(notebook::RunId id)
 
 void MainWindow::goToBook(Book book)
 {
-    const auto at = std::ranges::find(m_books, book, &std::pair<Book, BookPage *>::first);
-    showPage(at->second);
-    at->second->open();
+    BookPage *page = m_books->page(book);
+    showPage(page);
+    page->open();
 }
 
 void MainWindow::goToChart(const charts::Subject &subject)
 {
     goToBook(Book::Charts);
-    m_charts->show(subject);
+    static_cast<ChartsPage *>(m_books->page(Book::Charts))->show(subject);
 }
 
 void MainWindow::goToRun(notebook::RunId id)
@@ -415,7 +426,7 @@ void MainWindow::goToRun(notebook::RunId id)
 
 void MainWindow::goToRecord(notebook::RunId id)
 {
-    showPage(m_notebook);
+    showPage(m_books->page(Book::Notebook));
     m_notebook->showRecord(id);
 }
 
@@ -447,7 +458,7 @@ void MainWindow::openFile(const QString &path)
         return;
     }
     goToBook(Book::Methods);
-    m_methods->takeFile(path);
+    static_cast<MethodsPage *>(m_books->page(Book::Methods))->takeFile(path);
 }
 
 void MainWindow::comeForward()
@@ -473,7 +484,7 @@ std::optional<notebook::RunId> MainWindow::runOnShow() const
 {
     if (m_pages->currentWidget() == m_rack)
         return m_rack->rackId();
-    if (m_pages->currentWidget() == m_notebook)
+    if (m_notebook && m_pages->currentWidget() == m_notebook)
         return m_notebook->openRecord();
     return std::nullopt;
 }
@@ -537,7 +548,7 @@ QStringList MainWindow::unstored() const
     }
     if (m_plan->isBegun())
         lines << tr("A new run that is not on the bench yet");
-    for (const auto &[book, page] : m_books) {
+    for (const BookPage *page : m_books->pages()) {
         if (const QString typed = page->unstored(); !typed.isEmpty())
             lines << typed;
     }

@@ -25,6 +25,7 @@ class BenchSession;
 class BenchSettings;
 class BenchSounds;
 class BookPage;
+class BookPages;
 class ChartsPage;
 class Clock;
 class Colours;
@@ -127,6 +128,7 @@ private:
     BenchSession *m_session;
     BenchSettings *m_settings;
     BenchSounds *m_sounds;
+    notebook::Notebook &m_open;
     QString m_notebookName;
     WindowActions m_actions;
     NextStrip *m_strip;
@@ -141,13 +143,11 @@ private:
     RunFilePage *m_runFile;
     RackPage *m_rack;
     RunPapers m_papers;
-    NotebookPage *m_notebook;
-    ChartsPage *m_charts;
+    /// Null until it is wanted.
+    NotebookPage *m_notebook = nullptr;
     MethodBook *m_methodBook;
-    MethodsPage *m_methods;
     TodayPage *m_today;
-    /// In the order they are asked whether something is not stored.
-    std::vector<std::pair<Book, BookPage *>> m_books;
+    BookPages *m_books;
     InstrumentIntake *m_instrument;
     HelpRoute *m_help;
     QLabel *m_listening;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/schema.h"
 
+#include "core/notebook/content.h"
 #include "core/notebook/database.h"
 #include "core/notebook/statement.h"
 
@@ -11,6 +12,9 @@
 namespace plateau::notebook {
 
 using namespace Qt::StringLiterals;
+
+const QLatin1StringView newestFingerprint =
+    "58bec27218fce7aa9f562465ddb31462436097f71bb7cb6c3f2a15c0ac03ffeb"_L1;
 
 const std::vector<SchemaStep> &schemaSteps()
 {
@@ -49,18 +53,27 @@ Layout layoutOf(const Database &database)
     objects.run();
     while (objects.next())
         layout.objects[{objects.text(0), objects.text(1)}] = objects.text(2);
-    for (const auto &[object, sql] : layout.objects) {
-        if (object.type != "table"_L1)
-            continue;
-        Statement columns(database, u"SELECT name FROM pragma_table_info(?) ORDER BY cid"_s);
-        columns.run(object.name);
-        while (columns.next())
-            layout.columns[object.name].append(columns.text(0));
-    }
+    Statement columns(database, u"SELECT tables.name, columns.name FROM sqlite_schema AS tables CROSS JOIN "
+                                "pragma_table_info(tables.name) AS columns WHERE tables.type = 'table' "
+                                "ORDER BY tables.name, columns.cid"_s);
+    columns.run();
+    while (columns.next())
+        layout.columns[columns.text(0)].append(columns.text(1));
     return layout;
 }
 
 namespace {
+
+struct KnownLayouts {
+    std::mutex mutex;
+    std::map<int, Layout> byNumber;
+};
+
+KnownLayouts &knownLayouts()
+{
+    static KnownLayouts known;
+    return known;
+}
 
 Layout builtLayout(const std::vector<SchemaStep> &steps, int number)
 {
@@ -80,12 +93,32 @@ Layout layoutAfter(const std::vector<SchemaStep> &steps, int number)
     if (&steps != &schemaSteps())
         return builtLayout(steps, number);
     // Every opening asks for the newest, every verification for all of them.
-    static std::mutex mutex;
-    static std::map<int, Layout> known;
-    const std::lock_guard lock(mutex);
+    const std::lock_guard lock(knownLayouts().mutex);
+    auto &known = knownLayouts().byNumber;
     const auto found = known.find(number);
     return found != known.end() ? found->second
                                 : known.emplace(number, builtLayout(steps, number)).first->second;
+}
+
+QString fingerprintOf(const Layout &layout)
+{
+    FieldHash hash("plateau-schema/1");
+    for (const auto &[object, sql] : layout.objects) {
+        hash.add(object.type);
+        hash.add(object.name);
+        hash.add(sql);
+    }
+    return hash.hex();
+}
+
+bool hasNewestLayout(const Database &database)
+{
+    const Layout found = layoutOf(database);
+    if (fingerprintOf(found) != newestFingerprint)
+        return false;
+    const std::lock_guard lock(knownLayouts().mutex);
+    knownLayouts().byNumber.emplace(schemaSteps().back().number, found);
+    return true;
 }
 
 void applyStatements(const Database &database, const SchemaStep &step)

@@ -67,6 +67,14 @@ struct Layout {
 Layout layoutOf(const Database &database);
 /// As the steps up to that number make it, in a fresh database.
 Layout layoutAfter(const std::vector<SchemaStep> &steps, int number);
+
+/// SHA-256 over the objects of a layout.
+QString fingerprintOf(const Layout &layout);
+/// Of what all steps of this program make. To make it, for a comparison, takes some hundred statements at every start.
+extern const QLatin1StringView newestFingerprint;
+/// Whether the file's schema is what all steps make, to the last letter. If not, schemaFindings says what is otherwise.
+bool hasNewestLayout(const Database &database);
+
 /// Runs the statements of one step; transaction and version are the caller's.
 void applyStatements(const Database &database, const SchemaStep &step);
 

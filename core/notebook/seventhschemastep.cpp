@@ -20,6 +20,8 @@ SchemaStep seventhSchemaStep()
     // runs, each time.
     step.statements.append(
         {u"DROP INDEX sample_by_name"_s, u"CREATE INDEX sample_by_name ON sample (name, run)"_s});
+    // Which methods have runs is asked at every start.
+    step.statements.append(u"CREATE INDEX run_by_method ON run (method)"_s);
     // What a run wants repeated and nobody has repeated yet (openrepeats.h). To find it in the records takes as long as
     // there are runs.
     step.statements.append(writtenOut(R"(CREATE TABLE search_repeat (

@@ -107,13 +107,15 @@ void Analyst::correct()
     if (!isAt(u"readingEntry"_s))
         return;
     type(u"0,%1"_s.arg(200 + below(300)));
+    // Which place it is stands in the panel, but its rack and tube are told apart well enough by "reading". A place that was empty
+    // takes the reading at once.
+    m_announce("reading ", 1);
     press(Qt::Key_Return);
     if (isAt(u"readingEntry"_s))
         press(Qt::Key_Return); // asked about, or a place that was empty
     if (!isAt(u"correctionReason"_s))
         return;
     type(u"misread the display"_s);
-    // Which place it is stands in the panel, but its rack and tube are told apart well enough by "reading".
     m_announce("reading ", 1);
     press(Qt::Key_Return);
     if (isAt(u"correctionReason"_s))

@@ -15,14 +15,17 @@ MethodBook::MethodBook(notebook::Notebook &notebook, const BenchSession &session
 {
 }
 
-std::vector<notebook::StoredMethod> MethodBook::catalogue() const
+const std::vector<notebook::StoredMethod> &MethodBook::catalogue() const
 {
-    return notebook::catalogueOf(m_notebook.methods(), m_shipped);
+    const QString head = m_notebook.auditHead().hash;
+    if (!m_known || m_known->first != head)
+        m_known.emplace(head, notebook::catalogueOf(m_notebook.methods(), m_shipped));
+    return m_known->second;
 }
 
 std::vector<MethodOffer> MethodBook::offered() const
 {
-    const std::vector<notebook::StoredMethod> all = catalogue();
+    const std::vector<notebook::StoredMethod> &all = catalogue();
     std::vector<MethodOffer> offers;
     for (const notebook::StoredMethod &stored : notebook::offeredOf(all))
         offers.push_back(

@@ -9,6 +9,9 @@
 
 #include <QObject>
 
+#include <optional>
+#include <utility>
+
 namespace plateau::ui {
 
 class BenchSession;
@@ -25,7 +28,7 @@ public:
                QObject *parent = nullptr);
 
     /// By id, newest first.
-    std::vector<notebook::StoredMethod> catalogue() const;
+    const std::vector<notebook::StoredMethod> &catalogue() const;
     /// What a new run may have; two of the same id and version are both there, told apart by their labels.
     std::vector<MethodOffer> offered() const;
 
@@ -44,6 +47,8 @@ private:
     notebook::Notebook &m_notebook;
     const BenchSession &m_session;
     std::vector<assay::Method> m_shipped;
+    /// As it was when the trail had that head; the pages ask for it one after the other.
+    mutable std::optional<std::pair<QString, std::vector<notebook::StoredMethod>>> m_known;
 };
 
 } // namespace plateau::ui

@@ -81,6 +81,23 @@ TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
     EXPECT_EQ(records, 80);
 }
 
+TEST_F(MigrationTest, FingerprintIsThatOfAllSteps)
+{
+    const std::vector<SchemaStep> steps = schemaSteps(); // a copy, so that nothing is known of them yet
+    EXPECT_EQ(fingerprintOf(layoutAfter(steps, now())).toStdString(), newestFingerprint.toString().toStdString())
+        << "after a change of the newest step this is what stands in schema.cpp";
+}
+
+TEST_F(MigrationTest, AnythingElseInTheSchemaIsSeenBesideTheFingerprint)
+{
+    makeFilledFile();
+    EXPECT_TRUE(hasNewestLayout(*openWith(schemaSteps())));
+    RawFile(file()).execute(u"CREATE INDEX another ON run (title)"_s);
+    const Database database(file(), Access::ReadOnly);
+    EXPECT_FALSE(hasNewestLayout(database));
+    EXPECT_EQ(failureOf([&] { reopen(); }).kind(), Failure::Kind::Damaged);
+}
+
 TEST_F(MigrationTest, CurrentFileIsOpenedWithoutACopy)
 {
     makeFilledFile();

@@ -57,7 +57,7 @@ TEST_F(OpeningLimit, ASoundNotebookOpensOnBothSides)
 TEST_F(OpeningLimit, IsTwentyThousandEntriesOfWhichTwoThousandAreLookedAt)
 {
     EXPECT_EQ(OpeningManner().mostEntries, 20'000);
-    EXPECT_EQ(OpeningManner().lastEntries, 2'000);
+    EXPECT_EQ(OpeningManner().lastEntries, 300);
 }
 
 TEST_F(OpeningLimit, AnEntryOfLongAgoIsNoticedInAWholeOneOnly)
