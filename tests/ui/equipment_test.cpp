@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/support/keyedchecks.h"
 #include "tests/ui/bench.h"
+#include "tests/ui/shown.h"
 #include "ui/bench/equipmentnotes.h"
 #include "ui/books/cellsmodel.h"
 #include "ui/books/equipmentmodel.h"
@@ -27,12 +28,7 @@ using Mode = QAbstractItemModelTester::FailureReportingMode;
 
 const QDate today(2026, 3, 2);
 
-QString shown(const QAbstractItemModel &model, int row, int column)
-{
-    return model.index(row, column).data(Qt::DisplayRole).toString();
-}
-
-equipment::HeldItem held(qint64 id, double mean_mg, const QDate &day)
+equipment::HeldItem heldPipette(qint64 id, double mean_mg, const QDate &day)
 {
     return {id,
             pistonPipette(),
@@ -44,9 +40,9 @@ TEST(EquipmentModel, WhatNeedsSomebodyStandsFirst)
     const ui::Theme theme;
     ui::EquipmentModel model(theme);
     const QAbstractItemModelTester tester(&model, Mode::Warning);
-    std::vector<equipment::HeldItem> items{held(1, 199.4, today),
-                                           held(2, 190, today),
-                                           held(3, 199.4, today.addDays(-85)),
+    std::vector<equipment::HeldItem> items{heldPipette(1, 199.4, today),
+                                           heldPipette(2, 190, today),
+                                           heldPipette(3, 199.4, today.addDays(-85)),
                                            {4, photometer(), {}}};
     model.setItems(items, today);
     ASSERT_EQ(model.rowCount(), 4);

@@ -28,7 +28,7 @@ QByteArray pngOf(int width, int height)
     return bytes;
 }
 
-const QByteArray svg =
+const QByteArray drawingWithProlog =
     R"(<?xml version="1.0"?><svg xmlns="http://www.w3.org/2000/svg" width="40" height="20"><rect width="40" height="20" fill="#005500"/></svg>)";
 
 class LogoFileTest : public ::testing::Test
@@ -60,7 +60,7 @@ TEST_F(LogoFileTest, WhatItHoldsDecidesNotItsName)
     EXPECT_EQ(png.logo->kind, LogoKind::Png);
     EXPECT_EQ(png.logo->bytes, pngOf(30, 12)) << "byte by byte";
     EXPECT_EQ(ui::logoText(*png.logo), u"PNG, 30 x 12 pixels, 1 kB"_s);
-    const ui::LogoFile drawing = read(u"logo"_s, svg);
+    const ui::LogoFile drawing = read(u"logo"_s, drawingWithProlog);
     ASSERT_TRUE(drawing.logo) << drawing.refusal.toStdString();
     EXPECT_EQ(drawing.logo->kind, LogoKind::Svg);
     EXPECT_EQ(ui::logoText(*drawing.logo), u"SVG, 1 kB"_s);
@@ -75,7 +75,7 @@ TEST_F(LogoFileTest, WhatIsNoLogoIsRefusedInOneSentence)
     expectRefused(u"cut.png"_s, pngOf(300, 200).left(40), u"cannot be drawn"_s);
     expectRefused(u"wide.png"_s, pngOf(4097, 1), u"4097 by 1 pixels"_s);
     expectRefused(u"large.png"_s, pngOf(4, 4) + QByteArray(300 * 1024, 'x'), u"it has 301 kB"_s);
-    QByteArray outside = svg;
+    QByteArray outside = drawingWithProlog;
     outside.replace("</svg>", R"(<image href="file:///etc/motd"/></svg>)");
     expectRefused(u"outside.svg"_s, outside, u"from outside"_s);
     const ui::LogoFile missing = ui::readLogoFile(folder.filePath(u"nowhere.png"_s));
@@ -85,7 +85,7 @@ TEST_F(LogoFileTest, WhatIsNoLogoIsRefusedInOneSentence)
 
 TEST_F(LogoFileTest, IsDrawnOnWhiteWithinItsRoom)
 {
-    const ui::LogoFile drawing = read(u"logo.svg"_s, svg);
+    const ui::LogoFile drawing = read(u"logo.svg"_s, drawingWithProlog);
     ASSERT_TRUE(drawing.logo);
     const QPixmap picture = ui::logoPicture(*drawing.logo, QSize(100, 100), 2);
     EXPECT_EQ(picture.size(), QSize(200, 100)) << "2 to 1, at two dots a point";

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/support/print.h"
+
+#include "tests/ui/shown.h"
 #include "ui/books/lotledger.h"
 #include "ui/books/lotsmodel.h"
 #include "ui/books/reagentnames.h"
@@ -21,11 +23,6 @@ namespace {
 
 using Mode = QAbstractItemModelTester::FailureReportingMode;
 using ui::State;
-
-QString shown(const QAbstractItemModel &model, int row, int column)
-{
-    return model.index(row, column).data(Qt::DisplayRole).toString();
-}
 
 const QDateTime now = QDateTime::fromString(u"2026-03-02T09:10:00+01:00"_s, Qt::ISODate);
 const QDate today(2026, 3, 2);

@@ -4,6 +4,7 @@
 #include "core/exchange/writers.h"
 #include "core/notebook/methodcatalogue.h"
 #include "tests/ui/bench.h"
+#include "tests/ui/shown.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/books/comparisonmodel.h"
 #include "ui/books/methodactwords.h"
@@ -31,11 +32,6 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::test {
 namespace {
-
-QString shown(const QAbstractItemModel &model, int row, int column)
-{
-    return model.index(row, column).data(Qt::DisplayRole).toString();
-}
 
 assay::Method withBuffer(assay::Method method, double volume_mL)
 {

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+
+#include "tests/ui/shown.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/checksmodel.h"
 #include "ui/bench/historymodel.h"
@@ -36,11 +38,6 @@ struct Watch {
     QSignalSpy changed;
     QSignalSpy reset;
 };
-
-QString shown(const QAbstractItemModel &model, int row, int column)
-{
-    return model.index(row, column).data(Qt::DisplayRole).toString();
-}
 
 class Models : public Bench
 {

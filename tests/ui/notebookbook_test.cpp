@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/run/runcode.h"
 #include "tests/ui/bench.h"
+#include "tests/ui/shown.h"
 #include "ui/books/comparedrunsview.h"
 #include "ui/books/runcomparison.h"
 #include "ui/books/runfilterfields.h"
@@ -45,11 +46,6 @@ protected:
     ui::Theme theme;
     int m_asked = 0;
 };
-
-QString shown(const QAbstractItemModel &model, int row, int column)
-{
-    return model.index(row, column).data(Qt::DisplayRole).toString();
-}
 
 TEST_F(RunsList, ShowsAPageAndFetchesTheNextOnlyWhenAsked)
 {

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+
+#include "tests/ui/shown.h"
 #include "ui/books/standardsmodel.h"
 #include "ui/books/standardwords.h"
 
@@ -22,11 +24,6 @@ namespace {
 using Mode = QAbstractItemModelTester::FailureReportingMode;
 
 const QDateTime made = QDateTime::fromString(u"2026-03-02T08:10:00+01:00"_s, Qt::ISODate);
-
-QString shown(const QAbstractItemModel &model, int row, int column)
-{
-    return model.index(row, column).data(Qt::DisplayRole).toString();
-}
 
 planning::HeldPreparation held(qint64 id, double lossPerHour)
 {

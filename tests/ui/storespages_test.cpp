@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+
+#include "tests/ui/shown.h"
 #include "ui/books/cellsmodel.h"
 #include "ui/books/lotsmodel.h"
 #include "ui/books/registerview.h"
@@ -23,11 +25,6 @@ namespace plateau::test {
 namespace {
 
 using Mode = QAbstractItemModelTester::FailureReportingMode;
-
-QString shown(const QAbstractItemModel &model, int row, int column)
-{
-    return model.index(row, column).data(Qt::DisplayRole).toString();
-}
 
 /// The window with somebody at the bench.
 class StoresWindow : public WindowBench

@@ -14,7 +14,7 @@ namespace {
 using namespace Qt::StringLiterals;
 using Phase = TimeStanding::Phase;
 
-const TextMeasures text{16, 60, 24, 120};
+const TextMeasures textWithRemarks{16, 60, 24, 120};
 
 Phase phaseAt(const TimeRow &row, int now_s)
 {
@@ -123,8 +123,8 @@ TEST(TimeExtent, StretchAroundNowStaysForAQuarterOfIt)
 TEST(TimeChartLayout, LiveRowsAreHighEnoughForTheirWords)
 {
     const TimeChartData rack = liveRack(96, 200);
-    const double height = smallestHeight(rack, text);
-    const TimeChartLayout layout = layOut(rack, {600, height}, text);
+    const double height = smallestHeight(rack, textWithRemarks);
+    const TimeChartLayout layout = layOut(rack, {600, height}, textWithRemarks);
     EXPECT_NEAR(layout.rowHeight, 0.8 * 16, 1e-9);
     EXPECT_EQ(layout.namedEvery, 1);
     EXPECT_NEAR(height, 96 * 0.8 * 16 + 2 * 16 + 4 * 6, 1e-9);
@@ -142,9 +142,9 @@ TEST(TimeChartLayout, TwentyFourLiveTubesFitInto360Pixels)
 TEST(TimeChartLayout, LiveChartHasItsKeyWhereThereIsRoom)
 {
     const TimeChartData rack = liveRack(10, 200);
-    const double least = smallestHeight(rack, text);
-    EXPECT_TRUE(layOut(rack, {600, least + 21}, text).key.isNull());
-    const TimeChartLayout roomy = layOut(rack, {600, least + 22}, text);
+    const double least = smallestHeight(rack, textWithRemarks);
+    EXPECT_TRUE(layOut(rack, {600, least + 21}, textWithRemarks).key.isNull());
+    const TimeChartLayout roomy = layOut(rack, {600, least + 22}, textWithRemarks);
     EXPECT_FALSE(roomy.key.isNull());
     EXPECT_LE(roomy.key.bottom(), least + 22);
     EXPECT_GE(roomy.key.top(), roomy.plot.bottom());
@@ -152,7 +152,7 @@ TEST(TimeChartLayout, LiveChartHasItsKeyWhereThereIsRoom)
 
 TEST(TimeChartLayout, RemarksStandRightOfThePlotAndTakeNoMoreThanTheirShare)
 {
-    const TimeChartLayout layout = layOut(liveRack(10, 200), {600, 400}, text);
+    const TimeChartLayout layout = layOut(liveRack(10, 200), {600, 400}, textWithRemarks);
     EXPECT_GT(layout.remarks.left(), layout.plot.right());
     EXPECT_GE(layout.remarks.width(), 120);
     EXPECT_LE(layout.remarks.right(), 600);
@@ -161,14 +161,14 @@ TEST(TimeChartLayout, RemarksStandRightOfThePlotAndTakeNoMoreThanTheirShare)
     EXPECT_LE(wide.remarks.right(), 600);
     TimeChartData plan = liveRack(10, 200);
     plan.live = false;
-    EXPECT_TRUE(layOut(plan, {600, 400}, text).remarks.isNull());
+    EXPECT_TRUE(layOut(plan, {600, 400}, textWithRemarks).remarks.isNull());
 }
 
 TEST(TimeChartLayout, ShowsTheVisibleStretchAndCutsAtItsEnds)
 {
     TimeChartData rack = liveRack(96, 1000);
     rack.visible_s = TimeStretch{600, 1800};
-    const TimeChartLayout layout = layOut(rack, {600, 1600}, text);
+    const TimeChartLayout layout = layOut(rack, {600, 1600}, textWithRemarks);
     EXPECT_DOUBLE_EQ(layout.xOf(600), layout.plot.left());
     EXPECT_DOUBLE_EQ(layout.xOf(1800), layout.plot.right());
     EXPECT_DOUBLE_EQ(layout.across(0, 1200, layout.plot).left(), layout.plot.left());
@@ -181,7 +181,7 @@ TEST(TimeChartLayout, ShowsTheVisibleStretchAndCutsAtItsEnds)
     const TimeBar open = openWindow(700);
     EXPECT_DOUBLE_EQ(windowArea(layout, 0, open).right(), layout.plot.right());
     rack.visible_s = TimeStretch{600, 600};
-    EXPECT_EQ(layOut(rack, {600, 400}, text).last_s, 601);
+    EXPECT_EQ(layOut(rack, {600, 400}, textWithRemarks).last_s, 601);
 }
 
 } // namespace
