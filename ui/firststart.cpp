@@ -56,7 +56,7 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     setHelp(*this, {u"first-rack"_s, {}});
     auto *firstRack = button(theme, tr("A first rac&k in ten minutes"), u"firstRackHelp"_s, this);
     firstRack->setToolTip(tr("The help for the first minutes with the sample notebook; F1 opens it as well"));
-    auto *leave = button(theme, tr("&Leave"), u"firstLeave"_s, this);
+    auto *leave = button(theme, tr("C&lose"), u"firstLeave"_s, this);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(firstRack);
     buttons->addStretch();

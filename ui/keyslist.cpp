@@ -81,7 +81,7 @@ void addBench(std::vector<KeyEntry> &entries)
          {chart, KeyslistWords::tr("Enter"), KeyslistWords::tr("To that tube")},
          {review, u"A"_s, KeyslistWords::tr("Accept the sample")},
          {review, u"R"_s, KeyslistWords::tr("Reject the sample")},
-         {review, u"W"_s, KeyslistWords::tr("Let it wait on the shelf, to be repeated")},
+         {review, u"W"_s, KeyslistWords::tr("Send it back to the samples that wait, to be repeated")},
          {review, KeyslistWords::tr("Delete, Backspace"), KeyslistWords::tr("Undecided again")},
          {review, KeyslistWords::tr("Enter, F2"), KeyslistWords::tr("Change the cell")}});
 }

@@ -42,6 +42,7 @@
 #include "ui/plan/planpage.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
+#include "ui/shared/focusring.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/scrolledpage.h"
 #include "ui/shared/sounder.h"
@@ -120,6 +121,7 @@ void MainWindow::build()
 {
     setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
     new WholeWords(this);
+    new FocusRing(*m_theme, this);
     for (QWidget *page : std::initializer_list<QWidget *>{m_plan, m_runFile, m_rack})
         m_pages->addWidget(page);
     addBooks();

@@ -175,4 +175,16 @@ assay::Problems problemsOf(const Item &item)
     return problems;
 }
 
+std::optional<Item> itemOn(const HeldItem &held, const QDate &day)
+{
+    if (held.versions.empty())
+        return held.item;
+    std::optional<Item> found;
+    for (const ItemVersion &version : held.versions) {
+        if (version.from <= day)
+            found = version.item;
+    }
+    return found;
+}
+
 } // namespace plateau::equipment

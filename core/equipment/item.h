@@ -80,12 +80,23 @@ struct HeldCheck {
     bool operator==(const HeldCheck &) const = default;
 };
 
+/// What the book said of an item from that day on.
+struct ItemVersion {
+    QDate from;
+    Item item;
+    bool operator==(const ItemVersion &) const = default;
+};
+
 struct HeldItem {
     qint64 id = 0;
     Item item;
     /// In the order they were keyed.
     std::vector<HeldCheck> checks{};
+    /// In their order, the last one as it is now; none: nobody wrote down since when.
+    std::vector<ItemVersion> versions{};
     bool operator==(const HeldItem &) const = default;
 };
+/// As the book said at the end of that day; nothing where it did not have the item yet.
+std::optional<Item> itemOn(const HeldItem &held, const QDate &day);
 
 } // namespace plateau::equipment

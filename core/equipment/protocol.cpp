@@ -116,7 +116,7 @@ Protocol ofGlass(const Item &item)
     protocol.fields.push_back(
         {u"expansion_per_C"_s, ProtocolWording::tr("Cubic expansion of the glass"), u"1/°C"_s, 0, 0.001,
          borosilicate_per_C, true,
-         ProtocolWording::tr("Offered: borosilicate glass 3.3, from memory of ISO 4787.")});
+         ProtocolWording::tr("Offered: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.")});
     protocol.columns = {{ProtocolWording::tr("Mass of the water"), u"g"_s, 0, 2 * item.nominal_mL, false}};
     protocol.rows = blankRows(weighingsOfAVolume, 1);
     return protocol;

@@ -3,6 +3,7 @@
 #include "core/evaluation/checklines.h"
 
 #include "core/evaluation/checkfacts.h"
+#include "core/evaluation/checksnotmade.h"
 #include "core/evaluation/format.h"
 #include "core/evaluation/layout.h"
 
@@ -183,6 +184,8 @@ std::vector<CheckLine> checkLines(const assay::Method &method, const run::Run &r
         nameGathered(one);
         lines.push_back(std::move(one.line));
     }
+    for (CheckLine &line : checksNotMade(method, run))
+        lines.push_back(std::move(line));
     std::ranges::stable_sort(lines, [](const CheckLine &one, const CheckLine &other) {
         const auto rank = [](const CheckLine &line) {
             const bool stands = line.outcome == CheckOutcome::NotJudged;

@@ -19,9 +19,9 @@ enum class LimitOrigin { Method, Laboratory, CommonPractice, Noise, Label };
 QString limitOriginName(LimitOrigin origin);
 
 /// Repeat: failed, and a repeat is advised. Noted: failed, and yet the result is final (too little to
-/// measure). Waiting: readings are missing. NotJudged: nothing to hold it against (a standard that
-/// calibrates).
-enum class CheckOutcome { Failed, Repeat, Waiting, NotJudged, Noted, Passed };
+/// measure). Waiting: readings are missing. NotMade: the method asks for it, and the run has nothing to make it with.
+/// NotJudged: nothing to hold it against (a standard that calibrates).
+enum class CheckOutcome { Failed, Repeat, Waiting, NotMade, NotJudged, Noted, Passed };
 
 /// One kind of check for a table: what was found, its limit, where the limit comes from. What failed stands
 /// alone; what passed alike is gathered, and the number is that of the one nearest its limit.
@@ -43,7 +43,7 @@ struct CheckLine {
     bool operator==(const CheckLine &) const = default;
 };
 
-/// What failed first, then what passed, each in the order a run is judged in: blanks, standards and controls,
+/// What failed first, then what was not made, then what passed, each in the order a run is judged in: blanks, standards and controls,
 /// replicates, spikes, times, lots, signals, readings. evaluation: of this run by this method and these
 /// rules.
 std::vector<CheckLine> checkLines(const assay::Method &method, const run::Run &run,

@@ -41,9 +41,9 @@ QString checkPhrase(CheckId id)
     case CheckId::WrongDirection:
         return CheckText::tr("a signal runs in the wrong direction");
     case CheckId::SignalLow:
-        return CheckText::tr("the signal is too low");
+        return CheckText::tr("the net signal is too low");
     case CheckId::SignalHigh:
-        return CheckText::tr("the signal is too high");
+        return CheckText::tr("the net signal is too high");
     case CheckId::AbsorbanceHigh:
         return CheckText::tr("the absorbance is too high");
     case CheckId::ReserveLow:
@@ -57,11 +57,11 @@ QString checkPhrase(CheckId id)
     case CheckId::DuplicateSpread:
         return CheckText::tr("the replicates are too far apart");
     case CheckId::StandardRecovery:
-        return CheckText::tr("the standard was not recovered");
+        return CheckText::tr("the recovery of the standard is outside its limits");
     case CheckId::StandardTooOld:
         return CheckText::tr("the standard is too old");
     case CheckId::SpikeRecovery:
-        return CheckText::tr("the spike was not recovered");
+        return CheckText::tr("the recovery of the spike is outside its limits");
     case CheckId::VolumeProportionality:
         return CheckText::tr("two sample volumes disagree");
     case CheckId::ReactionUnfinished:

@@ -16,9 +16,9 @@ QString checkTitle(CheckId id)
     case CheckId::WrongDirection:
         return CheckText::tr("Signals in the wrong direction");
     case CheckId::SignalLow:
-        return CheckText::tr("Smallest signal");
+        return CheckText::tr("Smallest net signal");
     case CheckId::SignalHigh:
-        return CheckText::tr("Largest signal");
+        return CheckText::tr("Largest net signal");
     case CheckId::AbsorbanceHigh:
         return CheckText::tr("Largest absorbance");
     case CheckId::ReserveLow:

@@ -162,11 +162,17 @@ std::optional<Doubt> farInReading(const OtherTubes &others, int tube, const QStr
 
 std::optional<Doubt> farInSignal(const SampleView &view, int tube, const std::vector<int> &replicates)
 {
-    const std::optional<double> own = view.context.value(tube, view.measurand).signal;
+    // In the words of the window's checks where there is a blank; the distance is the same.
+    const bool isNet = view.context.value(tube, view.measurand).netSignal.has_value();
+    const auto signalOf = [&](int each) {
+        const TubeValue &value = view.context.value(each, view.measurand);
+        return isNet ? value.netSignal : value.signal;
+    };
+    const std::optional<double> own = signalOf(tube);
     std::vector<double> signals;
     std::vector<int> compared;
     for (const int other : replicates) {
-        const std::optional<double> signal = view.context.value(other, view.measurand).signal;
+        const std::optional<double> signal = signalOf(other);
         if (!signal || !view.context.term(other, view.measurand).trusted())
             continue;
         signals.push_back(*signal);
@@ -180,9 +186,12 @@ std::optional<Doubt> farInSignal(const SampleView &view, int tube, const std::ve
         return std::nullopt;
     const QStringList texts = comparedTexts(*own, {median}, distanceDecimals);
     return Doubt{Doubt::Kind::FarFromReplicate,
-                 CheckText::tr("%1: with this its signal is %2, but %3 with the same contents gave %4, and "
+                 (isNet ? CheckText::tr("%1: with this its net signal is %2, but %3 with the same contents gave %4, and "
                                "%5 allows %6 between them. Look for a slip of the key, another tube or a "
                                "pipetting error.")
+                 : CheckText::tr("%1: with this its signal is %2, but %3 with the same contents gave %4, and "
+                               "%5 allows %6 between them. Look for a slip of the key, another tube or a "
+                               "pipetting error."))
                      .arg(capitalised(tubeName(tube)), texts[0], tubeNames(compared), texts[1], origin,
                           absorbanceText(limit)),
                  true};

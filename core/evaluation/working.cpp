@@ -85,11 +85,8 @@ private:
         const double entered = m_model.reading(reading);
         const QString name = assay::readingsOf(m_terms.measurand->signal)[number];
         if (reading.weights.size() > 1)
-            lines.push_back({WorkingWords::tr("%1 at the addition of the starter").arg(name),
-                             WorkingWords::tr("straight line through the last %1 readings, at 0 min")
-                                 .arg(reading.weights.size()),
-                             {},
-                             signalText(entered / reading.volumeRatio)});
+            addExtrapolation(m_layout.run().tubes[static_cast<size_t>(tube)], name, reading.weights.size(),
+                             signalText(entered / reading.volumeRatio), lines);
         if (reading.volumeRatio != 1)
             lines.push_back(
                 {WorkingWords::tr("%1 at the final volume").arg(name),

@@ -29,4 +29,7 @@ std::vector<WorkingSection> working(const assay::Method &method, const run::Run 
                                     const Evaluation &evaluation, const QString &sample,
                                     const QString &measurand, const Rules &rules = {});
 
+/// Where the coverage factor of a result comes from, with its effective degrees of freedom.
+QString coverageFormula(const Result &result);
+
 } // namespace plateau::evaluation

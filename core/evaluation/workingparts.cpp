@@ -4,12 +4,15 @@
 
 #include "core/evaluation/checks.h"
 #include "core/evaluation/format.h"
+#include "core/quality/line.h"
+#include "core/quality/statistics.h"
 #include "core/run/volumes.h"
 
 #include <QCoreApplication>
 
 #include <cmath>
 #include <functional>
+#include <limits>
 #include <utility>
 
 namespace plateau::evaluation {
@@ -61,6 +64,47 @@ QString figures(double value)
     return significantText(value, workingFigures);
 }
 
+QString coverageFormula(const Result &result)
+{
+    constexpr double many = 30;
+    const double degrees = result.degreesOfFreedom.value_or(std::numeric_limits<double>::infinity());
+    if (degrees >= many)
+        return WorkingpartsWords::tr("2, since the effective degrees of freedom are 30 or more");
+    return WorkingpartsWords::tr("Student's t at 95.45 % for %1 effective degrees of freedom (Welch-Satterthwaite)")
+        .arg(significantText(degrees, 3));
+}
+
+void addExtrapolation(const run::Tube &tube, const QString &reading, std::size_t points, const QString &value,
+                      std::vector<WorkingLine> &lines)
+{
+    const auto *series = std::get_if<run::ReadingSeries>(&tube.readings.at(reading));
+    if (!series || series->size() < points)
+        return;
+    std::vector<double> times_min;
+    std::vector<double> absorbances;
+    QStringList read;
+    for (std::size_t i = series->size() - points; i < series->size(); ++i) {
+        const run::TimedAbsorbance &point = (*series)[i];
+        times_min.push_back(point.at_min);
+        absorbances.push_back(point.absorbance);
+        read << WorkingpartsWords::tr("%1 at %2 min").arg(plainText(point.absorbance), figures(point.at_min));
+    }
+    const auto line = quality::fitLine(times_min, absorbances);
+    if (!line)
+        return;
+    lines.push_back({WorkingpartsWords::tr("%1 as read").arg(reading),
+                     WorkingpartsWords::tr("the last %1 readings, t in min after the starter").arg(points),
+                     read.join(u"; "_s), {}});
+    lines.push_back({WorkingpartsWords::tr("slope b of %1").arg(reading),
+                     WorkingpartsWords::tr("straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²"),
+                     {}, withUnit(figures(line->slope), WorkingpartsWords::tr("per min"))});
+    lines.push_back({WorkingpartsWords::tr("%1 at the addition of the starter").arg(reading),
+                     WorkingpartsWords::tr("the line at 0 min: mean A - b x mean t"),
+                     u"%1 - (%2) x %3"_s.arg(figures(*quality::mean(absorbances)), figures(line->slope),
+                                           figures(*quality::mean(times_min))),
+                     value});
+}
+
 WorkingSection uncertaintySection(const Result &result)
 {
     WorkingSection section{WorkingpartsWords::tr("Uncertainty"), {}};
@@ -72,6 +116,8 @@ WorkingSection uncertaintySection(const Result &result)
                                  withUnit(significantText(budget.standardUncertainty, 3), result.unit)});
         squares.append(significantText(budget.standardUncertainty, 3) + u"²"_s);
     }
+    section.lines.push_back({WorkingpartsWords::tr("coverage factor k"), coverageFormula(result),
+                             {}, significantText(*result.coverageFactor, 3)});
     section.lines.push_back(
         {WorkingpartsWords::tr("expanded uncertainty U"),
          WorkingpartsWords::tr("k x root of the sum of squares"),

@@ -15,6 +15,9 @@ WorkingSection uncertaintySection(const Result &result);
 WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sample, const Result &result);
 /// What is to be reported in place of the value, where the result is less or greater than a bound.
 void addBound(const Result &result, WorkingSection &section);
+/// How a series was read at the starter's addition: what was read when, the line through it, and where that meets 0 min.
+void addExtrapolation(const run::Tube &tube, const QString &reading, std::size_t points, const QString &value,
+                      std::vector<WorkingLine> &lines);
 /// What was pipetted otherwise than planned in a tube, so that V and v can be followed.
 void addPipetted(const assay::Method &method, const run::Run &run, int tube, std::vector<WorkingLine> &lines);
 /// Of a derived quantity: each term as it was found, then their sum.

@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "core/notebook/database.h"
+#include "core/notebook/recordwords.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/statement.h"
 
@@ -72,11 +73,6 @@ bool isTold(const QString &column)
     return !left.contains(column) && !column.endsWith("_key"_L1) && !column.endsWith("_offset_min"_L1);
 }
 
-QString inWords(QString name)
-{
-    return name.replace(u'_', u' ');
-}
-
 /// The row of the same subject before this one; 0 for none.
 qint64 predecessorOf(const Database &database, const QString &table, qint64 id, const Row &row)
 {
@@ -142,7 +138,7 @@ QString toldColumns(const Row &row, const Row &other, bool onlyChanged)
     for (const auto &[column, text] : row) {
         if (!isTold(column) || text.isEmpty() || (onlyChanged && valueOf(other, column) == text))
             continue;
-        texts << u"%1: %2"_s.arg(inWords(column), text);
+        texts << u"%1: %2"_s.arg(fieldWord(column), text);
     }
     return texts.join(u'\n');
 }
@@ -196,7 +192,7 @@ AuditChange changeOf(const Database &database, const Covered &covered)
         return {Sentence::tr("the run"), decisionText(valueOf(decision, u"kind"_s)),
                 Sentence::tr("on the bench"), why};
     }
-    const QString subject = u"%1 %2"_s.arg(inWords(covered.table)).arg(covered.id);
+    const QString subject = Sentence::tr("%1 (number %2)").arg(recordWord(covered.table)).arg(covered.id);
     const qint64 old = predecessorOf(database, covered.table, covered.id, row);
     const Row before = old ? rowOf(database, covered.table, old) : Row();
     const QString content = valueOf(row, u"content"_s);
@@ -223,7 +219,7 @@ std::vector<AuditChange> counted(const std::vector<Covered> &records)
         ++counts[record.table];
     std::vector<AuditChange> changes;
     for (const auto &[table, count] : counts)
-        changes.push_back({inWords(table), {}, QString::number(count), {}});
+        changes.push_back({recordWord(table), {}, QString::number(count), {}});
     return changes;
 }
 

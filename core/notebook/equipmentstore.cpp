@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/equipmentstore.h"
 
+#include "core/notebook/moment.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/text.h"
 
@@ -42,25 +43,27 @@ std::map<qint64, std::map<Aspect, int>> loadDuties(const Database &database)
     return duties;
 }
 
-struct ItemVersion {
+struct VersionRow {
     qint64 item = 0;
     Item content;
+    QDate from;
 };
 
 /// By their rows, so that the last of an item is its newest.
-std::map<qint64, ItemVersion> loadItemVersions(const Database &database)
+std::map<qint64, VersionRow> loadItemVersions(const Database &database)
 {
     std::map<qint64, std::map<Aspect, int>> duties = loadDuties(database);
-    Statement query(database, u"SELECT id, item, kind, name, number, nominal_mL, smallest_mL, in_use FROM "
-                              "equipment_version ORDER BY id"_s);
+    Statement query(database, u"SELECT id, item, kind, name, number, nominal_mL, smallest_mL, in_use, at_utc, "
+                              "at_offset_min FROM equipment_version ORDER BY id"_s);
     query.run();
-    std::map<qint64, ItemVersion> versions;
+    std::map<qint64, VersionRow> versions;
     while (query.next()) {
         const qint64 row = query.integer(0);
         versions[row] = {query.integer(1),
                          {wanted(equipment::kindFromWord(query.text(2))), query.text(3), query.text(4),
                           query.optionalReal(5).value_or(0), query.optionalReal(6).value_or(0), duties[row],
-                          query.integer(7) == 1}};
+                          query.integer(7) == 1},
+                         timeOf({query.text(8), int(query.integer(9))}).date()};
     }
     return versions;
 }
@@ -107,7 +110,7 @@ void loadRows(const Database &database, std::map<qint64, HeldCheck> &checks)
 }
 
 /// By their rows.
-std::map<qint64, HeldCheck> loadChecks(const Database &database, const std::map<qint64, ItemVersion> &versions,
+std::map<qint64, HeldCheck> loadChecks(const Database &database, const std::map<qint64, VersionRow> &versions,
                                        std::map<qint64, qint64> &items)
 {
     Statement query(database,
@@ -212,13 +215,14 @@ void storeCheckWithdrawal(Act &act, CheckId id, const QString &reason)
 
 std::vector<HeldItem> loadEquipment(const Database &database)
 {
-    const std::map<qint64, ItemVersion> versions = loadItemVersions(database);
+    const std::map<qint64, VersionRow> versions = loadItemVersions(database);
     std::map<qint64, qint64> itemOfCheck;
     std::map<qint64, HeldCheck> checks = loadChecks(database, versions, itemOfCheck);
     std::map<qint64, HeldItem> items;
     for (const auto &[row, version] : versions) {
         items[version.item].id = version.item;
         items[version.item].item = version.content;
+        items[version.item].versions.push_back({version.from, version.content});
     }
     for (auto &[id, check] : checks)
         items[itemOfCheck[id]].checks.push_back(std::move(check));

@@ -14,4 +14,9 @@ Failure::Failure(Kind kind, QString sentence, QString details)
 {
 }
 
+WrongPassphrase::WrongPassphrase(QString sentence)
+    : Failure(Kind::Refused, std::move(sentence))
+{
+}
+
 } // namespace plateau::notebook

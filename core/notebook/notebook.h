@@ -55,6 +55,14 @@ private:
     QByteArray m_utf8;
 };
 
+/// Refused, since the passphrase is wrong or could not be tried: it has to be typed again. Whatever else is refused
+/// leaves it as good as it was.
+class WrongPassphrase : public Failure
+{
+public:
+    explicit WrongPassphrase(QString sentence);
+};
+
 enum class Access { ReadWrite, ReadOnly };
 
 /// How hard it is to try out what a new passphrase's hash stands for. Least: for made-up persons, whose

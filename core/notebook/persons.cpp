@@ -236,7 +236,7 @@ Person Persons::check(const Proof &proof)
         act.note(person.name);
         act.commit();
     }
-    throw refused(Sentence::tr("This is not the passphrase of %1; nothing was stored but that it was tried: "
+    throw WrongPassphrase(Sentence::tr("This is not the passphrase of %1; nothing was stored but that it was tried: "
                                "type it again.")
                       .arg(quoted(person.name)));
 }
@@ -252,7 +252,7 @@ void Persons::requireWaited(const Person &person, const QDateTime &now) const
     const qint64 passed_s = wrong.back().secsTo(now);
     const qint64 wait_s = waitAfter_s(qsizetype(wrong.size())) - passed_s;
     if (passed_s >= 0 && wait_s > 0) // a clock that was set back keeps nobody out
-        throw refused(Sentence::tr("The passphrase was not tried, since the last %1 were wrong: wait %2 s, "
+        throw WrongPassphrase(Sentence::tr("The passphrase was not tried, since the last %1 were wrong: wait %2 s, "
                                    "then type it again, or ask a head for another one.")
                           .arg(wrong.size())
                           .arg(wait_s));

@@ -32,7 +32,7 @@ void requireFree(const Database &database, const QString &id, std::optional<Shel
     for (const ShelfEntry &entry : loadWaiting(database, id)) {
         if (entry.id != besides)
             throw refused(
-                Sentence::tr("Nothing was stored: the sample %1 waits on the shelf already; change it "
+                Sentence::tr("Nothing was stored: the sample %1 is among the samples that wait already; change it "
                              "there, or give this one another id.")
                     .arg(quoted(entry.sample.id)));
     }
@@ -81,7 +81,7 @@ void Shelf::change(ShelfId id, const planning::ShelfSample &sample, const QStrin
     Act act = m_open.act(person, u"sampleChanged"_s);
     const ShelfState state = requireOnShelf(act.database(), id);
     if (state.sample == sample)
-        throw refused(Sentence::tr("The sample %1 stands on the shelf like this already; nothing was stored.")
+        throw refused(Sentence::tr("The sample %1 is registered like this already; nothing was stored.")
                           .arg(quoted(sample.id)));
     if (state.sample.id != sample.id) {
         if (state.inRun)

@@ -21,7 +21,7 @@ Failure noSuchSample(ShelfId id)
 {
     return Failure(
         Failure::Kind::Refused,
-        Sentence::tr("The shelf holds no sample number %1; nothing was stored: choose one of its list.")
+        Sentence::tr("No sample number %1 waits; nothing was stored: choose one of its list.")
             .arg(id.value));
 }
 

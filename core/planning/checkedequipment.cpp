@@ -168,11 +168,33 @@ bool concerns(const HeldItem &held, const Laboratory &laboratory, const QStringL
     return held.item.kind != Kind::Balance || weighs;
 }
 
+/// Nobody can have checked by the book what the book did not have yet.
+void addDoubtsSince(const HeldItem &held, const QString &name, const QDate &day, const QDate &today,
+                    std::vector<EquipmentDoubt> &doubts)
+{
+    for (const auto &[aspect, days] : held.item.every_days) {
+        if (const HeldCheck *failed = failedAfter(held, aspect, day, today))
+            doubts.push_back({held.id, false,
+                              CheckedEquipmentWording::tr("%1: not in the book of equipment yet on that day; its next "
+                                                          "check, on %2, failed: %3.")
+                                  .arg(name, failed->check.day.toString(Qt::ISODate), equipment::aspectName(aspect))});
+    }
+}
+
 void addDoubts(const HeldItem &held, const QDate &day, const QDate &today,
                std::vector<EquipmentDoubt> &doubts)
 {
     const QString name = evaluation::capitalised(equipment::titleOf(held.item));
-    for (const equipment::AspectStanding &standing : equipment::standingsOf(held, day)) {
+    const auto then = equipment::itemOn(held, day);
+    if (!then) {
+        addDoubtsSince(held, name, day, today, doubts);
+        return;
+    }
+    if (!then->inUse)
+        return;
+    HeldItem asItWas = held;
+    asItWas.item = *then;
+    for (const equipment::AspectStanding &standing : equipment::standingsOf(asItWas, day)) {
         if (equipment::isInDoubt(standing.standing)) {
             doubts.push_back(
                 {held.id, standing.standing != equipment::Standing::Failed,

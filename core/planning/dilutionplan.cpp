@@ -147,7 +147,7 @@ QString tooFarApart(const assay::Method &method, const DilutionQuestion &questio
     };
     const auto [weakest, strongest] = std::ranges::minmax_element(expected, bySignal);
     const assay::Interval span = aimedSignals(method.window);
-    return DilutionSentence::tr("The signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one "
+    return DilutionSentence::tr("The net signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one "
                         "dilution can serve: plan a dilution for each.")
         .arg(strongest->measurand->name, weakest->measurand->name,
              significantText(signalOf(method, question, *strongest, sampleVolume_mL, 1) /
@@ -164,7 +164,7 @@ QString tooWeak(const assay::Method &method, const DilutionQuestion &question,
     });
     const QStringList texts = evaluation::comparedTexts(
         signalOf(method, question, *weakest, sampleVolume_mL, 1), {aimedSignals(method.window).lower}, 3);
-    return DilutionSentence::tr("%1 of the undiluted sample would give a signal of %2 for %3, less than the %4 that "
+    return DilutionSentence::tr("%1 of the undiluted sample would give a net signal of %2 for %3, less than the %4 that "
                         "can be measured well.")
         .arg(withUnit(evaluation::plainText(sampleVolume_mL), u"mL"_s), texts[0], weakest->measurand->name,
              texts[1]);

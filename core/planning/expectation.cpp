@@ -27,7 +27,7 @@ QString sentence(const assay::Method &method, const assay::Measurand &measurand,
     const double limit = weak ? method.window.minSignal : method.window.maxSignal;
     const QStringList texts = evaluation::comparedTexts(expected.signal, {limit}, 3);
     const QString quantity =
-        method.measurands.size() > 1 ? measurand.name : ExpectationWords::tr("its signal");
+        method.measurands.size() > 1 ? measurand.name : ExpectationWords::tr("its net signal");
     return weak ? ExpectationWords::tr(
                       "With what is expected of it, %1 would be about %2, below the window's %3: "
                       "dilute it less, "

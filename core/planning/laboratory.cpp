@@ -53,7 +53,7 @@ Laboratory usualLaboratory()
                                    flask(50, 0.06),  flask(100, 0.1), flask(250, 0.15)};
     laboratory.review.rejectionReasons = {
         LaboratorySentence::tr("a mistake in pipetting"),       LaboratorySentence::tr("the blank is out of its limits"),
-        LaboratorySentence::tr("the standard was not found"),   LaboratorySentence::tr("the control is out of its limits"),
+        LaboratorySentence::tr("the recovery of the standard is outside its limits"),   LaboratorySentence::tr("the control is out of its limits"),
         LaboratorySentence::tr("duplicates lie too far apart"), LaboratorySentence::tr("the wrong sample was taken")};
     return laboratory;
 }

@@ -130,4 +130,19 @@ std::optional<evaluation::Advice> openAdvice(const run::Run &run, const evaluati
     return std::nullopt;
 }
 
+QString repeatedBy(const run::Run &run, const evaluation::Evaluation &evaluation, const evaluation::Result &result)
+{
+    const run::Sample *own = run::findSample(run, result.sample);
+    if (!own || result.verdict != evaluation::Verdict::Repeat)
+        return {};
+    const QString origin = own->repeats.isEmpty() ? own->id : own->repeats;
+    for (const evaluation::Result &other : evaluation.results) {
+        const run::Sample *sample = run::findSample(run, other.sample);
+        if (sample && sample != own && sample->repeats == origin && other.measurand == result.measurand &&
+            other.value && other.verdict == evaluation::Verdict::Reportable)
+            return other.sample;
+    }
+    return {};
+}
+
 } // namespace plateau::planning

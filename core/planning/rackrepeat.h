@@ -33,4 +33,8 @@ std::optional<RackRepeat> repeatInRack(const run::Run &run, const QString &sampl
 std::optional<evaluation::Advice> openAdvice(const run::Run &run, const evaluation::Evaluation &evaluation,
                                              const QString &sample);
 
+/// The sample of the same rack that repeats what the result is of and came out reportable; empty: there is none, or
+/// not yet.
+QString repeatedBy(const run::Run &run, const evaluation::Evaluation &evaluation, const evaluation::Result &result);
+
 } // namespace plateau::planning

@@ -98,7 +98,11 @@ std::vector<ReagentNeed> reagentNeeds(const assay::Method &method, const run::Ru
         double good_mL = 0;
         for (const LotCandidate &candidate : candidates) {
             need.lots.emplace_back(candidate.lot->id, candidate.fitness);
-            good_mL += candidate.fitness == LotFitness::Good ? candidate.lot->remaining_mL : 0;
+            if (candidate.fitness != LotFitness::Good)
+                continue;
+            good_mL += candidate.lot->remaining_mL;
+            need.servedByLot.emplace_back(candidate.lot->id,
+                                          run::tubesServed(candidate.lot->remaining_mL, component.volume_mL));
         }
         need.tubesServed = run::tubesServed(good_mL, component.volume_mL);
         share(need, candidates, left_mL);

@@ -36,6 +36,8 @@ struct ReagentNeed {
     /// Tubes of the method's usual volume that the good lots serve in all, those of this run included,
     /// without overage.
     int tubesServed = 0;
+    /// The same of each good lot by itself, in the order they should be used.
+    std::vector<std::pair<qint64, int>> servedByLot;
     bool operator==(const ReagentNeed &) const = default;
 };
 

@@ -46,6 +46,24 @@ Phase phaseAt(const Due &due, double now_min)
     return now_min > *due.closes_min + hair_min ? Phase::Late : Phase::Open;
 }
 
+bool isEarly(const Due &due, double now_min)
+{
+    return phaseAt(due, now_min) == Phase::Waiting && now_min >= *due.since_min - hair_min;
+}
+
+bool mustWait(const std::vector<Due> &all, const QString &reading, double now_min)
+{
+    bool waits = false;
+    for (const Due &due : all) {
+        if (due.act.kind != run::TubeAct::Kind::Read || due.act.name != reading)
+            continue;
+        if (!isEarly(due, now_min))
+            return false;
+        waits = true;
+    }
+    return waits;
+}
+
 std::vector<Due> dueOf(const assay::Method &method, const run::Run &run, const IsAdded &isAdded)
 {
     std::vector<Due> all;

@@ -26,6 +26,11 @@ struct Due {
 enum class Phase { Free, Waiting, Open, Late };
 Phase phaseAt(const Due &due, double now_min);
 
+/// Whether it is too early for it. Not where the clock stands before what it waits for, since then nobody knows.
+bool isEarly(const Due &due, double now_min);
+/// Whether the reading is next for some of the tubes, and too early for each of them.
+bool mustWait(const std::vector<Due> &all, const QString &reading, double now_min);
+
 /// Whether a component went into a tube, whether or not anybody marked when.
 using IsAdded = std::function<bool(int tube, const QString &component)>;
 

@@ -741,6 +741,10 @@
             <source>The decision limit lies above 0 s and goes up to 100 s.</source>
             <translation>Die Entscheidungsgrenze liegt über 0 s und reicht bis 100 s.</translation>
         </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -1067,10 +1071,6 @@
             <translation>Kubische Ausdehnung des Glases</translation>
         </message>
         <message>
-            <source>Offered: borosilicate glass 3.3, from memory of ISO 4787.</source>
-            <translation>Vorschlag: Borosilikatglas 3.3, aus dem Gedächtnis nach ISO 4787.</translation>
-        </message>
-        <message>
             <source>Mass of the water</source>
             <translation>Masse des Wassers</translation>
         </message>
@@ -1241,6 +1241,10 @@
         <message>
             <source>the note</source>
             <translation>die Bemerkung</translation>
+        </message>
+        <message>
+            <source>Offered: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
+            <translation>Vorgeschlagen: Borosilikatglas 3.3, wie es üblicherweise angesetzt wird; nicht in ISO 4787 nachgeschlagen.</translation>
         </message>
     </context>
     <context>
@@ -1499,14 +1503,6 @@
             <translation>ein Signal läuft in die falsche Richtung</translation>
         </message>
         <message>
-            <source>the signal is too low</source>
-            <translation>das Signal ist zu klein</translation>
-        </message>
-        <message>
-            <source>the signal is too high</source>
-            <translation>das Signal ist zu groß</translation>
-        </message>
-        <message>
             <source>the absorbance is too high</source>
             <translation>die Extinktion ist zu hoch</translation>
         </message>
@@ -1531,16 +1527,8 @@
             <translation>die Parallelansätze liegen zu weit auseinander</translation>
         </message>
         <message>
-            <source>the standard was not recovered</source>
-            <translation>der Standard wurde nicht wiedergefunden</translation>
-        </message>
-        <message>
             <source>the standard is too old</source>
             <translation>der Standard ist zu alt</translation>
-        </message>
-        <message>
-            <source>the spike was not recovered</source>
-            <translation>die Aufstockung wurde nicht wiedergefunden</translation>
         </message>
         <message>
             <source>two sample volumes disagree</source>
@@ -1610,14 +1598,6 @@
         <message>
             <source>Signals in the wrong direction</source>
             <translation>Signale in falscher Richtung</translation>
-        </message>
-        <message>
-            <source>Smallest signal</source>
-            <translation>Kleinstes Signal</translation>
-        </message>
-        <message>
-            <source>Largest signal</source>
-            <translation>Größtes Signal</translation>
         </message>
         <message>
             <source>Largest absorbance</source>
@@ -1734,10 +1714,6 @@
         <message>
             <source>%1: %2 is %3, but %4 %5, and the same reagents scatter by %6 at most. Look for a reagent left out or added twice, bubbles, or a coloured sample.</source>
             <translation>%1: %2 ist %3, aber %4 %5, und dieselben Reagenzien streuen um höchstens %6. Auf ein vergessenes oder doppelt zugegebenes Reagenz, Luftblasen oder eine gefärbte Probe achten.</translation>
-        </message>
-        <message>
-            <source>the laboratory's rule</source>
-            <translation>die Laborvorgabe</translation>
         </message>
         <message>
             <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
@@ -2019,6 +1995,50 @@
             <source>The standard %1 is too old: %2. Make a fresh one.</source>
             <translation>Der Standard %1 ist zu alt: %2. Einen frischen herstellen.</translation>
         </message>
+        <message>
+            <source>no standard</source>
+            <translation>kein Standard</translation>
+        </message>
+        <message>
+            <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
+            <translation>Die Methode beurteilt die Wiederfindung eines Standards (%1), und kein Ansatz dieses Laufs enthielt einen oder eine Kontrolle: Nichts im Lauf zeigt, was der Test wiederfand. In der Begründung sagen, warum er gelten darf, oder ihn mit einem Standard wiederholen.</translation>
+        </message>
+        <message>
+            <source>the net signal is too low</source>
+            <translation>das Nettosignal ist zu klein</translation>
+        </message>
+        <message>
+            <source>the net signal is too high</source>
+            <translation>das Nettosignal ist zu groß</translation>
+        </message>
+        <message>
+            <source>the recovery of the standard is outside its limits</source>
+            <translation>die Wiederfindung des Standards liegt außerhalb der Grenzen</translation>
+        </message>
+        <message>
+            <source>the recovery of the spike is outside its limits</source>
+            <translation>die Wiederfindung der Aufstockung liegt außerhalb der Grenzen</translation>
+        </message>
+        <message>
+            <source>Smallest net signal</source>
+            <translation>Kleinstes Nettosignal</translation>
+        </message>
+        <message>
+            <source>Largest net signal</source>
+            <translation>Größtes Nettosignal</translation>
+        </message>
+        <message>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
+            <translation>%1: Damit beträgt das Nettosignal %2, aber %3 mit demselben Inhalt ergab %4, und %5 lässt dazwischen %6 zu. Auf einen Tippfehler, einen anderen Ansatz oder einen Pipettierfehler achten.</translation>
+        </message>
+        <message>
+            <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
+            <translation>Dieser Lauf hat keinen Standard, und die Methode beurteilt die Wiederfindung eines solchen (%1). Einen Standard oder eine Kontrolle hinzufügen; ohne sie kann die Bewertung nicht sagen, ob der Test findet, was da ist.</translation>
+        </message>
+        <message>
+            <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
+            <translation>Kein Standard dieses Laufs enthält %1, und die Methode beurteilt dessen Wiederfindung (%2). Einen Standard oder eine Kontrolle damit hinzufügen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2241,10 +2261,6 @@
         <message>
             <source>%1 at the addition of the starter</source>
             <translation>%1 bei der Zugabe des Startreagenzes</translation>
-        </message>
-        <message>
-            <source>straight line through the last %1 readings, at 0 min</source>
-            <translation>Gerade durch die letzten %1 Ablesungen, bei 0 min</translation>
         </message>
         <message>
             <source>%1 at the final volume</source>
@@ -2485,6 +2501,46 @@
         <message>
             <source>method %1, version %2</source>
             <translation>Methode %1, Version %2</translation>
+        </message>
+        <message>
+            <source>2, since the effective degrees of freedom are 30 or more</source>
+            <translation>2, da die effektiven Freiheitsgrade 30 oder mehr sind</translation>
+        </message>
+        <message>
+            <source>Student's t at 95.45 % for %1 effective degrees of freedom (Welch-Satterthwaite)</source>
+            <translation>Students t bei 95,45 % für %1 effektive Freiheitsgrade (Welch-Satterthwaite)</translation>
+        </message>
+        <message>
+            <source>%1 at %2 min</source>
+            <translation>%1 bei %2 min</translation>
+        </message>
+        <message>
+            <source>%1 as read</source>
+            <translation>%1 wie abgelesen</translation>
+        </message>
+        <message>
+            <source>the last %1 readings, t in min after the starter</source>
+            <translation>die letzten %1 Ablesungen, t in min nach dem Starter</translation>
+        </message>
+        <message>
+            <source>slope b of %1</source>
+            <translation>Steigung b von %1</translation>
+        </message>
+        <message>
+            <source>straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²</source>
+            <translation>Gerade nach kleinsten Quadraten: Summe von (t - Mittel t) (A - Mittel A) / Summe von (t - Mittel t)²</translation>
+        </message>
+        <message>
+            <source>per min</source>
+            <translation>je min</translation>
+        </message>
+        <message>
+            <source>the line at 0 min: mean A - b x mean t</source>
+            <translation>die Gerade bei 0 min: Mittel A - b x Mittel t</translation>
+        </message>
+        <message>
+            <source>coverage factor k</source>
+            <translation>Erweiterungsfaktor k</translation>
         </message>
     </context>
     <context>
@@ -4363,20 +4419,12 @@
             <translation>Die Probe %1 wurde nicht gespeichert: %2: %3.</translation>
         </message>
         <message>
-            <source>Nothing was stored: the sample %1 waits on the shelf already; change it there, or give this one another id.</source>
-            <translation>Nichts wurde gespeichert: Die Probe %1 wartet bereits im Regal; dort ändern oder dieser eine andere Kennung geben.</translation>
-        </message>
-        <message>
             <source>The sample %1 was withdrawn; nothing was stored: register it anew.</source>
             <translation>Die Probe %1 wurde zurückgezogen; nichts wurde gespeichert: neu anmelden.</translation>
         </message>
         <message>
             <source>Nothing was stored, since no sample is named: name at least one.</source>
             <translation>Nichts wurde gespeichert, da keine Probe genannt ist: mindestens eine nennen.</translation>
-        </message>
-        <message>
-            <source>The sample %1 stands on the shelf like this already; nothing was stored.</source>
-            <translation>Die Probe %1 steht bereits so im Regal; nichts wurde gespeichert.</translation>
         </message>
         <message>
             <source>The sample %1 keeps its id, since a run holds it by that; nothing was stored.</source>
@@ -4393,10 +4441,6 @@
         <message>
             <source>Run %1 has no repeat of the sample %2 waiting; nothing was stored.</source>
             <translation>In Lauf %1 wartet keine Wiederholung der Probe %2; nichts wurde gespeichert.</translation>
-        </message>
-        <message>
-            <source>The shelf holds no sample number %1; nothing was stored: choose one of its list.</source>
-            <translation>Das Regal enthält keine Probe Nummer %1; nichts wurde gespeichert: eine aus seiner Liste wählen.</translation>
         </message>
         <message>
             <source>The limits in the notebook are damaged; go back to the latest backup, or save them anew.</source>
@@ -4650,6 +4694,510 @@
             <source>the book of equipment</source>
             <translation>das Gerätebuch</translation>
         </message>
+        <message>
+            <source>%1 (number %2)</source>
+            <translation>%1 (Nummer %2)</translation>
+        </message>
+        <message>
+            <source>value left out of control charts</source>
+            <translation>aus den Regelkarten ausgelassener Wert</translation>
+        </message>
+        <message>
+            <source>settings of a control chart</source>
+            <translation>Einstellungen einer Regelkarte</translation>
+        </message>
+        <message>
+            <source>clock that was set</source>
+            <translation>gestellte Uhr</translation>
+        </message>
+        <message>
+            <source>decision</source>
+            <translation>Entscheidung</translation>
+        </message>
+        <message>
+            <source>settings and limits of a decision</source>
+            <translation>Einstellungen und Grenzwerte einer Entscheidung</translation>
+        </message>
+        <message>
+            <source>other run that a decision rests on</source>
+            <translation>anderer Lauf, auf dem eine Entscheidung beruht</translation>
+        </message>
+        <message>
+            <source>decision of a sample</source>
+            <translation>Entscheidung über eine Probe</translation>
+        </message>
+        <message>
+            <source>signature</source>
+            <translation>Unterschrift</translation>
+        </message>
+        <message>
+            <source>dilution step</source>
+            <translation>Verdünnungsschritt</translation>
+        </message>
+        <message>
+            <source>uncertainty of a dilution step</source>
+            <translation>Unsicherheit eines Verdünnungsschritts</translation>
+        </message>
+        <message>
+            <source>check of equipment</source>
+            <translation>Geräteprüfung</translation>
+        </message>
+        <message>
+            <source>condition of a check</source>
+            <translation>Bedingung einer Prüfung</translation>
+        </message>
+        <message>
+            <source>what is checked, and how often</source>
+            <translation>was geprüft wird und wie oft</translation>
+        </message>
+        <message>
+            <source>number of values of a check</source>
+            <translation>Anzahl der Werte einer Prüfung</translation>
+        </message>
+        <message>
+            <source>equipment</source>
+            <translation>Gerät</translation>
+        </message>
+        <message>
+            <source>value of a check</source>
+            <translation>Wert einer Prüfung</translation>
+        </message>
+        <message>
+            <source>particulars of equipment</source>
+            <translation>Angaben zu einem Gerät</translation>
+        </message>
+        <message>
+            <source>check that was taken back</source>
+            <translation>zurückgenommene Prüfung</translation>
+        </message>
+        <message>
+            <source>settings of the laboratory</source>
+            <translation>Einstellungen des Labors</translation>
+        </message>
+        <message>
+            <source>container</source>
+            <translation>Gebinde</translation>
+        </message>
+        <message>
+            <source>aliquot</source>
+            <translation>Aliquot</translation>
+        </message>
+        <message>
+            <source>dissolving of a container</source>
+            <translation>Lösen eines Gebindes</translation>
+        </message>
+        <message>
+            <source>division into aliquots</source>
+            <translation>Teilung in Aliquote</translation>
+        </message>
+        <message>
+            <source>how long a container keeps</source>
+            <translation>Haltbarkeit eines Gebindes</translation>
+        </message>
+        <message>
+            <source>volume in or out of a container</source>
+            <translation>Zugang oder Entnahme eines Gebindes</translation>
+        </message>
+        <message>
+            <source>note on a container</source>
+            <translation>Vermerk zu einem Gebinde</translation>
+        </message>
+        <message>
+            <source>opening of a container</source>
+            <translation>Öffnen eines Gebindes</translation>
+        </message>
+        <message>
+            <source>place of a container</source>
+            <translation>Aufbewahrungsort eines Gebindes</translation>
+        </message>
+        <message>
+            <source>lot of the run</source>
+            <translation>Charge des Laufs</translation>
+        </message>
+        <message>
+            <source>label of a container</source>
+            <translation>Etikett eines Gebindes</translation>
+        </message>
+        <message>
+            <source>method</source>
+            <translation>Methode</translation>
+        </message>
+        <message>
+            <source>what was done with a method</source>
+            <translation>was mit einer Methode geschah</translation>
+        </message>
+        <message>
+            <source>person</source>
+            <translation>Person</translation>
+        </message>
+        <message>
+            <source>passphrase of a person</source>
+            <translation>Passphrase einer Person</translation>
+        </message>
+        <message>
+            <source>whether a person signs</source>
+            <translation>ob eine Person unterschreibt</translation>
+        </message>
+        <message>
+            <source>name and role of a person</source>
+            <translation>Name und Rolle einer Person</translation>
+        </message>
+        <message>
+            <source>mark at the bench</source>
+            <translation>Vermerk am Arbeitsplatz</translation>
+        </message>
+        <message>
+            <source>plan of the rack</source>
+            <translation>Plan des Racks</translation>
+        </message>
+        <message>
+            <source>whose an uncertainty is</source>
+            <translation>von wem eine Unsicherheit stammt</translation>
+        </message>
+        <message>
+            <source>planned sample</source>
+            <translation>geplante Probe</translation>
+        </message>
+        <message>
+            <source>glass of a dilution step</source>
+            <translation>Glasgeräte eines Verdünnungsschritts</translation>
+        </message>
+        <message>
+            <source>standard as prepared</source>
+            <translation>hergestellter Standard</translation>
+        </message>
+        <message>
+            <source>standard thrown away</source>
+            <translation>verworfener Standard</translation>
+        </message>
+        <message>
+            <source>weighing</source>
+            <translation>Einwaage</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>Ablesung</translation>
+        </message>
+        <message>
+            <source>where a reading came from</source>
+            <translation>Herkunft einer Ablesung</translation>
+        </message>
+        <message>
+            <source>run put back on the bench</source>
+            <translation>wieder in Arbeit genommener Lauf</translation>
+        </message>
+        <message>
+            <source>repeat that was waived</source>
+            <translation>erlassene Wiederholung</translation>
+        </message>
+        <message>
+            <source>result chosen for the report</source>
+            <translation>für den Bericht gewähltes Ergebnis</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>Lauf</translation>
+        </message>
+        <message>
+            <source>sample</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>particulars of a sample</source>
+            <translation>Angaben zu einer Probe</translation>
+        </message>
+        <message>
+            <source>what is expected of a sample</source>
+            <translation>was von einer Probe erwartet wird</translation>
+        </message>
+        <message>
+            <source>repeat in the rack</source>
+            <translation>Wiederholung im Rack</translation>
+        </message>
+        <message>
+            <source>registered sample</source>
+            <translation>angemeldete Probe</translation>
+        </message>
+        <message>
+            <source>registration of a sample</source>
+            <translation>Anmeldung einer Probe</translation>
+        </message>
+        <message>
+            <source>sample withdrawn</source>
+            <translation>zurückgezogene Probe</translation>
+        </message>
+        <message>
+            <source>limits of products</source>
+            <translation>Grenzwerte der Produkte</translation>
+        </message>
+        <message>
+            <source>standard</source>
+            <translation>Standard</translation>
+        </message>
+        <message>
+            <source>uncertainty of a standard</source>
+            <translation>Unsicherheit eines Standards</translation>
+        </message>
+        <message>
+            <source>substance</source>
+            <translation>Substanz</translation>
+        </message>
+        <message>
+            <source>particulars of a substance</source>
+            <translation>Angaben zu einer Substanz</translation>
+        </message>
+        <message>
+            <source>tube</source>
+            <translation>Ansatz</translation>
+        </message>
+        <message>
+            <source>addition to a tube</source>
+            <translation>Zugabe zu einem Ansatz</translation>
+        </message>
+        <message>
+            <source>time of a tube</source>
+            <translation>Zeit eines Ansatzes</translation>
+        </message>
+        <message>
+            <source>uncertainties of the run</source>
+            <translation>Unsicherheiten des Laufs</translation>
+        </message>
+        <message>
+            <source>absorbance</source>
+            <translation>Absorption</translation>
+        </message>
+        <message>
+            <source>age (h)</source>
+            <translation>Alter (h)</translation>
+        </message>
+        <message>
+            <source>amount</source>
+            <translation>Menge</translation>
+        </message>
+        <message>
+            <source>certificate</source>
+            <translation>Zertifikat</translation>
+        </message>
+        <message>
+            <source>component</source>
+            <translation>Komponente</translation>
+        </message>
+        <message>
+            <source>concentration (g/L)</source>
+            <translation>Konzentration (g/L)</translation>
+        </message>
+        <message>
+            <source>day</source>
+            <translation>Tag</translation>
+        </message>
+        <message>
+            <source>keeps dissolved (days)</source>
+            <translation>gelöst haltbar (Tage)</translation>
+        </message>
+        <message>
+            <source>every so many days</source>
+            <translation>alle so viele Tage</translation>
+        </message>
+        <message>
+            <source>last good day</source>
+            <translation>letzter Verwendungstag</translation>
+        </message>
+        <message>
+            <source>extract (mL)</source>
+            <translation>Extrakt (mL)</translation>
+        </message>
+        <message>
+            <source>flask (mL)</source>
+            <translation>Messkolben (mL)</translation>
+        </message>
+        <message>
+            <source>form</source>
+            <translation>Form</translation>
+        </message>
+        <message>
+            <source>in use (1: yes)</source>
+            <translation>in Gebrauch (1: ja)</translation>
+        </message>
+        <message>
+            <source>uncertainty of</source>
+            <translation>Unsicherheit von</translation>
+        </message>
+        <message>
+            <source>only the usual value (1: yes)</source>
+            <translation>nur der übliche Wert (1: ja)</translation>
+        </message>
+        <message>
+            <source>start interval (s)</source>
+            <translation>Startabstand (s)</translation>
+        </message>
+        <message>
+            <source>keeps (days)</source>
+            <translation>haltbar (Tage)</translation>
+        </message>
+        <message>
+            <source>keeps opened (days)</source>
+            <translation>geöffnet haltbar (Tage)</translation>
+        </message>
+        <message>
+            <source>kind</source>
+            <translation>Art</translation>
+        </message>
+        <message>
+            <source>loss per hour</source>
+            <translation>Verlust pro Stunde</translation>
+        </message>
+        <message>
+            <source>lot</source>
+            <translation>Charge</translation>
+        </message>
+        <message>
+            <source>made up to (mL)</source>
+            <translation>aufgefüllt auf (mL)</translation>
+        </message>
+        <message>
+            <source>mass (g)</source>
+            <translation>Masse (g)</translation>
+        </message>
+        <message>
+            <source>mass (mg)</source>
+            <translation>Masse (mg)</translation>
+        </message>
+        <message>
+            <source>matrix</source>
+            <translation>Matrix</translation>
+        </message>
+        <message>
+            <source>molar mass</source>
+            <translation>molare Masse</translation>
+        </message>
+        <message>
+            <source>name</source>
+            <translation>Name</translation>
+        </message>
+        <message>
+            <source>nominal volume (mL)</source>
+            <translation>Nennvolumen (mL)</translation>
+        </message>
+        <message>
+            <source>number</source>
+            <translation>Nummer</translation>
+        </message>
+        <message>
+            <source>who answers for it</source>
+            <translation>wer dafür einsteht</translation>
+        </message>
+        <message>
+            <source>pipette</source>
+            <translation>Pipette</translation>
+        </message>
+        <message>
+            <source>place</source>
+            <translation>Ort</translation>
+        </message>
+        <message>
+            <source>planned (mL)</source>
+            <translation>geplant (mL)</translation>
+        </message>
+        <message>
+            <source>place in the order, from 0</source>
+            <translation>Stelle in der Reihenfolge, ab 0</translation>
+        </message>
+        <message>
+            <source>product</source>
+            <translation>Produkt</translation>
+        </message>
+        <message>
+            <source>purity</source>
+            <translation>Reinheit</translation>
+        </message>
+        <message>
+            <source>columns of the rack</source>
+            <translation>Spalten des Racks</translation>
+        </message>
+        <message>
+            <source>rows of the rack</source>
+            <translation>Reihen des Racks</translation>
+        </message>
+        <message>
+            <source>reagent</source>
+            <translation>Reagenz</translation>
+        </message>
+        <message>
+            <source>received from</source>
+            <translation>erhalten von</translation>
+        </message>
+        <message>
+            <source>received (UTC)</source>
+            <translation>erhalten (UTC)</translation>
+        </message>
+        <message>
+            <source>role</source>
+            <translation>Rolle</translation>
+        </message>
+        <message>
+            <source>sample volume (mL)</source>
+            <translation>Probenvolumen (mL)</translation>
+        </message>
+        <message>
+            <source>smallest volume (mL)</source>
+            <translation>kleinstes Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <translation>Quelle</translation>
+        </message>
+        <message>
+            <source>begun (UTC)</source>
+            <translation>begonnen (UTC)</translation>
+        </message>
+        <message>
+            <source>supplier</source>
+            <translation>Lieferant</translation>
+        </message>
+        <message>
+            <source>taken (mL)</source>
+            <translation>entnommen (mL)</translation>
+        </message>
+        <message>
+            <source>title</source>
+            <translation>Titel</translation>
+        </message>
+        <message>
+            <source>as typed</source>
+            <translation>wie eingegeben</translation>
+        </message>
+        <message>
+            <source>used (UTC)</source>
+            <translation>verwendet (UTC)</translation>
+        </message>
+        <message>
+            <source>prepared (UTC)</source>
+            <translation>hergestellt (UTC)</translation>
+        </message>
+        <message>
+            <source>volume (mL)</source>
+            <translation>Volumen (mL)</translation>
+        </message>
+        <message>
+            <source>wavelength (nm)</source>
+            <translation>Wellenlänge (nm)</translation>
+        </message>
+        <message>
+            <source>path length (mm)</source>
+            <translation>Schichtdicke (mm)</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the sample %1 is among the samples that wait already; change it there, or give this one another id.</source>
+            <translation>Nichts wurde gespeichert: Die Probe %1 ist schon unter den wartenden Proben; dort ändern, oder dieser eine andere Kennung geben.</translation>
+        </message>
+        <message>
+            <source>The sample %1 is registered like this already; nothing was stored.</source>
+            <translation>Die Probe %1 ist schon so angemeldet; nichts wurde gespeichert.</translation>
+        </message>
+        <message>
+            <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
+            <translation>Keine Probe mit der Nummer %1 wartet; nichts wurde gespeichert: eine aus der Liste wählen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -4673,17 +5221,13 @@
             <source>%1: passed before this run, but failed afterwards, on %2: %3.</source>
             <translation>%1: vor diesem Lauf bestanden, danach aber nicht bestanden, am %2: %3.</translation>
         </message>
+        <message>
+            <source>%1: not in the book of equipment yet on that day; its next check, on %2, failed: %3.</source>
+            <translation>%1: an diesem Tag noch nicht im Gerätebuch; die nächste Prüfung, am %2, nicht bestanden: %3.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::DilutionPlan</name>
-        <message>
-            <source>The signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
-            <translation>Die Signale von %1 und %2 werden %3-fach auseinander erwartet, mehr als die %4-fach, die eine Verdünnung bedienen kann: für jede eine Verdünnung planen.</translation>
-        </message>
-        <message>
-            <source>%1 of the undiluted sample would give a signal of %2 for %3, less than the %4 that can be measured well.</source>
-            <translation>%1 der unverdünnten Probe ergäben ein Signal von %2 für %3, weniger als die %4, die gut messbar sind.</translation>
-        </message>
         <message>
             <source>Say how much the sample is expected to hold: a dilution is planned from that.</source>
             <translation>Angeben, wie viel die Probe voraussichtlich enthält: Danach wird eine Verdünnung geplant.</translation>
@@ -4700,13 +5244,17 @@
             <source>With %1 of sample it has to be diluted %2- to %3-fold; no chain of up to %4 steps with the laboratory's pipettes and flasks does that.</source>
             <translation>Mit %1 Probe muss %2- bis %3-fach verdünnt werden; keine Kette von bis zu %4 Schritten mit den Pipetten und Messkolben des Labors leistet das.</translation>
         </message>
+        <message>
+            <source>The net signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
+            <translation>Die Nettosignale von %1 und %2 werden %3-fach auseinander erwartet, mehr als die %4-fach, die eine Verdünnung bedienen kann: für jede eine Verdünnung planen.</translation>
+        </message>
+        <message>
+            <source>%1 of the undiluted sample would give a net signal of %2 for %3, less than the %4 that can be measured well.</source>
+            <translation>%1 der unverdünnten Probe ergäben ein Nettosignal von %2 für %3, weniger als die %4, die gut messbar sind.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::Expectation</name>
-        <message>
-            <source>its signal</source>
-            <translation>ihr Signal</translation>
-        </message>
         <message>
             <source>With what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
             <translation>Nach der Erwartung betrüge %1 etwa %2, unter den %3 des Fensters: weniger verdünnen oder mehr davon nehmen.</translation>
@@ -4714,6 +5262,10 @@
         <message>
             <source>With what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
             <translation>Nach der Erwartung betrüge %1 etwa %2, über den %3 des Fensters: stärker verdünnen oder weniger davon nehmen.</translation>
+        </message>
+        <message>
+            <source>its net signal</source>
+            <translation>ihr Nettosignal</translation>
         </message>
     </context>
     <context>
@@ -4873,10 +5425,6 @@
             <translation>der Blindwert liegt außerhalb seiner Grenzen</translation>
         </message>
         <message>
-            <source>the standard was not found</source>
-            <translation>der Standard wurde nicht gefunden</translation>
-        </message>
-        <message>
             <source>the control is out of its limits</source>
             <translation>die Kontrollprobe liegt außerhalb ihrer Grenzen</translation>
         </message>
@@ -4887,6 +5435,10 @@
         <message>
             <source>the wrong sample was taken</source>
             <translation>die falsche Probe wurde genommen</translation>
+        </message>
+        <message>
+            <source>the recovery of the standard is outside its limits</source>
+            <translation>die Wiederfindung des Standards liegt außerhalb der Grenzen</translation>
         </message>
     </context>
     <context>
@@ -5916,16 +6468,16 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Vorlaufzeit, vor der Fälligkeit</translation>
         </message>
         <message>
-            <source>&amp;Leave as it is</source>
-            <translation>Unverändert l&amp;assen</translation>
-        </message>
-        <message>
             <source>Soon is one low tone, now two, late three high ones.</source>
             <translation>Bald ist ein tiefer Ton, jetzt zwei, spät drei hohe.</translation>
         </message>
         <message>
             <source>The lead time has to be a whole number of seconds from 0 to %1.</source>
             <translation>Die Vorlaufzeit muss eine ganze Zahl von Sekunden von 0 bis %1 sein.</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l</source>
+            <translation>&amp;Abbrechen</translation>
         </message>
     </context>
     <context>
@@ -6340,6 +6892,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Limit from</source>
             <translation>Herkunft des Grenzwerts</translation>
+        </message>
+        <message>
+            <source>not made</source>
+            <translation>nicht möglich</translation>
         </message>
     </context>
     <context>
@@ -7183,10 +7739,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Erneut a&amp;blesen</translation>
         </message>
         <message>
-            <source>&amp;Leave as it is</source>
-            <translation>&amp;Unverändert lassen</translation>
-        </message>
-        <message>
             <source>&amp;Review this rack</source>
             <translation>Dieses &amp;Rack bewerten</translation>
         </message>
@@ -7247,10 +7799,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Als weitere Ablesung speichern</translation>
         </message>
         <message>
-            <source>&amp;Leave it  Esc</source>
-            <translation>&amp;Lassen  Esc</translation>
-        </message>
-        <message>
             <source>Correct the last one &amp;instead</source>
             <translation>Stattdessen die le&amp;tzte korrigieren</translation>
         </message>
@@ -7263,12 +7811,20 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Ansatz unbrauchbar  /</translation>
         </message>
         <message>
-            <source>Read again: what was read before stays, and the result rests on the series. Esc leaves it.</source>
-            <translation>Erneut ablesen: Das zuvor Abgelesene bleibt, und das Ergebnis beruht auf der Ablesereihe. Esc lässt es.</translation>
-        </message>
-        <message>
             <source>Not stored yet: the table and the results show what the correction would do. Enter goes to the reason, Enter there stores it, Esc leaves the reading as it is.</source>
             <translation>Noch nicht gespeichert: Tabelle und Ergebnisse zeigen, was die Korrektur bewirken würde. Enter geht zum Grund, dort speichert Enter, Esc lässt die Ablesung, wie sie ist.</translation>
+        </message>
+        <message>
+            <source>Keep the stored va&amp;lue</source>
+            <translation>Gespeicherten &amp;Wert behalten</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l  Esc</source>
+            <translation>&amp;Abbrechen  Esc</translation>
+        </message>
+        <message>
+            <source>Read again: what was read before stays, and the result rests on the series. Esc cancels.</source>
+            <translation>Erneut ablesen: Was vorher abgelesen wurde, bleibt, und das Ergebnis beruht auf der Reihe. Esc bricht ab.</translation>
         </message>
     </context>
     <context>
@@ -7671,10 +8227,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Arbeitsplatz, Bücher und Regelkarten eines erfundenen Betriebs, der Cidre herstellt und Trockenfrüchte verpackt. Es ist eine Kopie, die beim Schließen des Fensters gelöscht wird.</translation>
         </message>
         <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Verlassen</translation>
-        </message>
-        <message>
             <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
             <translation>Das Laborjournal %1 ist nicht da. Nachsehen, ob sein Datenträger verbunden ist, und neu beginnen, oder wählen, wo es jetzt ist.</translation>
         </message>
@@ -7741,6 +8293,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>The help for the first minutes with the sample notebook; F1 opens it as well</source>
             <translation>Die Hilfe für die ersten Minuten mit dem Beispiel-Laborjournal; F1 öffnet sie ebenfalls</translation>
+        </message>
+        <message>
+            <source>C&amp;lose</source>
+            <translation>Sch&amp;ließen</translation>
         </message>
     </context>
     <context>
@@ -8339,10 +8895,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Die Probe verwerfen</translation>
         </message>
         <message>
-            <source>Let it wait on the shelf, to be repeated</source>
-            <translation>Sie im Regal warten lassen, zur Wiederholung</translation>
-        </message>
-        <message>
             <source>Delete, Backspace</source>
             <translation>Entf, Rücktaste</translation>
         </message>
@@ -8537,6 +9089,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Empty the search; close the help where nothing is searched</source>
             <translation>Die Suche leeren; die Hilfe schließen, wenn nichts gesucht wird</translation>
+        </message>
+        <message>
+            <source>Send it back to the samples that wait, to be repeated</source>
+            <translation>Zurück zu den wartenden Proben geben, zur Wiederholung</translation>
         </message>
     </context>
     <context>
@@ -9321,10 +9877,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Produkt</translation>
         </message>
         <message>
-            <source>As the samples of the shelf name it.</source>
-            <translation>Wie die Proben des Regals es nennen.</translation>
-        </message>
-        <message>
             <source>&amp;Measurand</source>
             <translation>&amp;Messgröße</translation>
         </message>
@@ -9379,6 +9931,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Take it awa&amp;y</source>
             <translation>Ent&amp;fernen</translation>
+        </message>
+        <message>
+            <source>As it is called where samples are registered.</source>
+            <translation>Wie es bei der Anmeldung der Proben heißt.</translation>
         </message>
     </context>
     <context>
@@ -10635,16 +11191,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>In der Zeile oben angeben, was geändert wurde und warum, dann Enter drücken; der Verlauf der Methode bewahrt es auf.</translation>
         </message>
         <message>
-            <source>There are changes that are not saved. Leave again to drop them, or save first.</source>
-            <translation>Es gibt nicht gespeicherte Änderungen. Noch einmal verlassen, um sie zu verwerfen, oder zuerst speichern.</translation>
-        </message>
-        <message>
             <source>&amp;Save method</source>
             <translation>Methode &amp;speichern</translation>
-        </message>
-        <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Verlassen</translation>
         </message>
         <message>
             <source>&amp;What was changed and why</source>
@@ -10685,6 +11233,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Try it</source>
             <translation>Ausprobieren</translation>
+        </message>
+        <message>
+            <source>There are changes that are not saved. Press it once more to drop them, or save first.</source>
+            <translation>Es gibt Änderungen, die nicht gespeichert sind. Noch einmal drücken, um sie zu verwerfen, oder zuerst speichern.</translation>
+        </message>
+        <message>
+            <source>Back to the &amp;list</source>
+            <translation>Zurück zur &amp;Liste</translation>
         </message>
     </context>
     <context>
@@ -11987,10 +12543,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Behalten</translation>
         </message>
         <message>
-            <source>Leave it  Es&amp;c</source>
-            <translation>&amp;Lassen  Esc</translation>
-        </message>
-        <message>
             <source>Volume in %1</source>
             <translation>Volumen in %1</translation>
         </message>
@@ -12005,6 +12557,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>R&amp;eason</source>
             <translation>&amp;Grund</translation>
+        </message>
+        <message>
+            <source>&amp;Cancel  Esc</source>
+            <translation>&amp;Abbrechen  Esc</translation>
         </message>
     </context>
     <context>
@@ -12070,6 +12626,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Read %1</source>
             <translation>%1 ablesen</translation>
+        </message>
+        <message>
+            <source>Dilute %1: %2</source>
+            <translation>%1 verdünnen: %2</translation>
         </message>
     </context>
     <context>
@@ -12234,6 +12794,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>%1 is far from %2. Check unit and decimal mark; Enter again keeps it.</source>
             <translation>%1 liegt weit von %2. Einheit und Dezimalzeichen prüfen; Enter erneut behält den Wert.</translation>
         </message>
+        <message>
+            <source>First make the dilutions that head the steps.</source>
+            <translation>Zuerst die Verdünnungen herstellen, die über den Schritten stehen.</translation>
+        </message>
+        <message>
+            <source>Wait, then read %1</source>
+            <translation>Warten, dann %1 ablesen</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteWords</name>
@@ -12250,16 +12818,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Rack %1, Ansatz %2: %3 %4 zugeben</translation>
         </message>
         <message>
-            <source>%1 to %2</source>
-            <translation>%1 auf %2</translation>
-        </message>
-        <message>
             <source>%1, diluted %2</source>
             <translation>%1, verdünnt %2</translation>
-        </message>
-        <message>
-            <source>, then </source>
-            <translation>, dann </translation>
         </message>
         <message>
             <source>%1, where most tubes get %2</source>
@@ -12296,6 +12856,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>tubes %1 of %2</source>
             <translation>Ansätze %1 von %2</translation>
+        </message>
+        <message>
+            <source>diluted %1-fold</source>
+            <translation>%1-fach verdünnt</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>a sample, diluted so many times</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
     <context>
@@ -12622,6 +13191,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Say who is at the bench first: type your name on the left and press Enter.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
         </message>
+        <message>
+            <source>E&amp;xplain this warning</source>
+            <translation>Diese Warnung &amp;erklären</translation>
+        </message>
+        <message>
+            <source>What is warned of, and what to do about it; F1 does the same</source>
+            <translation>Wovor gewarnt wird und was zu tun ist; F1 tut dasselbe</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PointChart</name>
@@ -12744,20 +13321,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Analyt&amp;moleküle in einem der Substanz</translation>
         </message>
         <message>
-            <source>Strength &amp;wanted (g/L)</source>
-            <translation>&amp;Gewünschter Gehalt (g/L)</translation>
-        </message>
-        <message>
             <source>F&amp;lask</source>
             <translation>Mess&amp;kolben</translation>
-        </message>
-        <message>
-            <source>&amp;Its volume (mL)</source>
-            <translation>Sein &amp;Volumen (mL)</translation>
-        </message>
-        <message>
-            <source>u of flask and filling (mL)</source>
-            <translation>u von Messkolben und Auffüllen (mL)</translation>
         </message>
         <message>
             <source>W&amp;eighed (mg)</source>
@@ -12768,10 +13333,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>mehrere Portionen wie 50.3; 49.8</translation>
         </message>
         <message>
-            <source>u of one weighing (mg)</source>
-            <translation>u einer Wägung (mg)</translation>
-        </message>
-        <message>
             <source>Name on the flas&amp;k</source>
             <translation>Name auf dem Kol&amp;ben</translation>
         </message>
@@ -12780,16 +13341,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Herges&amp;tellt am</translation>
         </message>
         <message>
-            <source>Loss of strength (% per hour)</source>
-            <translation>Gehaltsverlust (% pro Stunde)</translation>
-        </message>
-        <message>
             <source>% per hour</source>
             <translation>% pro Stunde</translation>
-        </message>
-        <message>
-            <source>Keeps by &amp;your own rule (hours)</source>
-            <translation>Haltba&amp;r nach eigener Vorgabe (Stunden)</translation>
         </message>
         <message>
             <source>Empty where there is no rule beside the loss.</source>
@@ -12862,6 +13415,30 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Add the substance first: it says purity and molar mass.</source>
             <translation>Zuerst die Substanz hinzufügen: Sie gibt Reinheit und molare Masse an.</translation>
+        </message>
+        <message>
+            <source>Strength &amp;wanted</source>
+            <translation>&amp;Gewünschter Gehalt</translation>
+        </message>
+        <message>
+            <source>&amp;Its volume</source>
+            <translation>Sein &amp;Volumen</translation>
+        </message>
+        <message>
+            <source>u of flask and filling</source>
+            <translation>u von Messkolben und Auffüllen</translation>
+        </message>
+        <message>
+            <source>u of one weighing</source>
+            <translation>u einer Wägung</translation>
+        </message>
+        <message>
+            <source>Loss of strength</source>
+            <translation>Gehaltsverlust</translation>
+        </message>
+        <message>
+            <source>Keeps by &amp;your own rule</source>
+            <translation>Haltba&amp;r nach eigener Vorgabe</translation>
         </message>
     </context>
     <context>
@@ -13301,6 +13878,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>From what is stored:</source>
             <translation>Aus dem Gespeicherten:</translation>
         </message>
+        <message>
+            <source>Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.</source>
+            <translation>Ansatz %1: Für %2 ist es zu früh. Die Methode wartet %3, und davon bleiben %4: danach ablesen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReadingsModel</name>
@@ -13425,6 +14006,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>; good until %1</source>
             <translation>; verwendbar bis %1</translation>
+        </message>
+        <message>
+            <source>%1 more in lot %2</source>
+            <translation>%1 weitere in Charge %2</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1; %2</translation>
         </message>
     </context>
     <context>
@@ -13648,10 +14237,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Aus der Zwischenablage &amp;einfügen</translation>
         </message>
         <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Verlassen</translation>
-        </message>
-        <message>
             <source>Register samples</source>
             <translation>Proben anmelden</translation>
         </message>
@@ -13660,24 +14245,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Für jede Probe eine Zeile eingeben oder eine oder mehrere Spalten aus einer Tabellenkalkulation kopieren und hier einfügen (Strg+V). Die erste Zeile darf die Spalten benennen, auch eine Messgröße; sonst gilt diese Reihenfolge: %1.</translation>
         </message>
         <message>
-            <source>Put on the &amp;shelf</source>
-            <translation>Ins &amp;Regal stellen</translation>
-        </message>
-        <message>
-            <source>Change a sample on the shelf</source>
-            <translation>Probe im Regal ändern</translation>
-        </message>
-        <message>
             <source>What was told before stays in the notebook's history.</source>
             <translation>Frühere Angaben bleiben im Verlauf des Laborjournals.</translation>
         </message>
         <message>
             <source>&amp;Store the change</source>
             <translation>Änderung &amp;speichern</translation>
-        </message>
-        <message>
-            <source>%1 waits on the shelf already; change it there, or give this one another id.</source>
-            <translation>%1 wartet bereits im Regal; dort ändern oder dieser eine andere Kennung geben.</translation>
         </message>
         <message>
             <source>Line %1, %2: %3</source>
@@ -13708,8 +14281,24 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Noch ist nichts gespeichert: zuerst berichtigen, was die Liste nennt.</translation>
         </message>
         <message>
-            <source>There are samples that are not stored. Leave again to drop them, or store first.</source>
-            <translation>Es gibt nicht gespeicherte Proben. Noch einmal verlassen, um sie zu verwerfen, oder zuerst speichern.</translation>
+            <source>Back to the &amp;list</source>
+            <translation>Zurück zur &amp;Liste</translation>
+        </message>
+        <message>
+            <source>Regi&amp;ster them</source>
+            <translation>An&amp;melden</translation>
+        </message>
+        <message>
+            <source>Change a sample that waits</source>
+            <translation>Eine wartende Probe ändern</translation>
+        </message>
+        <message>
+            <source>%1 is among the samples that wait already; change it there, or give this one another id.</source>
+            <translation>%1 ist schon unter den wartenden Proben; dort ändern, oder dieser eine andere Kennung geben.</translation>
+        </message>
+        <message>
+            <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
+            <translation>Es gibt Proben, die nicht gespeichert sind. Noch einmal drücken, um sie zu verwerfen, oder sie zuerst anmelden.</translation>
         </message>
     </context>
     <context>
@@ -14154,12 +14743,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Datei wählen…</translation>
         </message>
         <message>
-            <source>&amp;Leave it</source>
-            <translation>&amp;Lassen</translation>
-        </message>
-        <message>
             <source>%1: %2.</source>
             <translation>%1: %2.</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l</source>
+            <translation>&amp;Abbrechen</translation>
         </message>
     </context>
     <context>
@@ -14554,16 +15143,36 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Unsicherheit</translation>
         </message>
         <message>
-            <source>Recovery of %1: %2 g/L expected at use</source>
-            <translation>Wiederfindung von %1: %2 g/L bei Verwendung erwartet</translation>
-        </message>
-        <message>
             <source>%1 % %2</source>
             <translation>%1 % %2</translation>
         </message>
         <message>
             <source>Share of the variance of %1 (%)</source>
             <translation>Anteil an der Varianz von %1 (%)</translation>
+        </message>
+        <message>
+            <source>k = %1: %2.</source>
+            <translation>k = %1: %2.</translation>
+        </message>
+        <message>
+            <source>%1 So few, since the scatter of %2 tubes decides it; more tubes of the sample make k smaller.</source>
+            <translation>%1 So wenige, weil die Streuung von %2 Ansätzen entscheidet; mehr Ansätze der Probe machen k kleiner.</translation>
+        </message>
+        <message>
+            <source>As the laboratory reports it</source>
+            <translation>Wie das Labor es angibt</translation>
+        </message>
+        <message>
+            <source>in %1</source>
+            <translation>in %1</translation>
+        </message>
+        <message>
+            <source>the result in %1 in that unit</source>
+            <translation>das Ergebnis in %1 in dieser Einheit</translation>
+        </message>
+        <message>
+            <source>Recovery of %1: %2 expected at use</source>
+            <translation>Wiederfindung von %1: %2 bei Verwendung erwartet</translation>
         </message>
     </context>
     <context>
@@ -16209,14 +16818,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>, </translation>
         </message>
         <message>
-            <source>waits on the shelf</source>
-            <translation>wartet im Regal</translation>
-        </message>
-        <message>
-            <source>waits on the shelf: %1</source>
-            <translation>wartet im Regal: %1</translation>
-        </message>
-        <message>
             <source>; </source>
             <translation>; </translation>
         </message>
@@ -16291,6 +16892,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1.</source>
             <translation>%1.</translation>
+        </message>
+        <message>
+            <source>back to the samples that wait</source>
+            <translation>zurück zu den wartenden Proben</translation>
+        </message>
+        <message>
+            <source>back to the samples that wait: %1</source>
+            <translation>zurück zu den wartenden Proben: %1</translation>
         </message>
     </context>
     <context>
@@ -16380,6 +16989,22 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1 Expected from the last results of the same product: %2.</source>
             <translation>%1 Erwartet nach den letzten Ergebnissen desselben Produkts: %2.</translation>
+        </message>
+        <message>
+            <source>%1 Volume of sample in the tube set as well: %2.</source>
+            <translation>%1 Auch das Probenvolumen im Ansatz wurde gesetzt: %2.</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>%1 %2 mL</source>
+            <translation>%1 %2 mL</translation>
+        </message>
+        <message>
+            <source>%1 %2 mL, the method's</source>
+            <translation>%1 %2 mL, das der Methode</translation>
         </message>
     </context>
     <context>
@@ -16543,10 +17168,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Wählen, was gemeint ist: Angemeldetes zurückziehen oder auf die Wiederholung verzichten.</translation>
         </message>
         <message>
-            <source>Samples that are not on the shelf yet</source>
-            <translation>Proben, die noch nicht im Regal sind</translation>
-        </message>
-        <message>
             <source>&amp;Complete what is known…</source>
             <translation>Bekanntes &amp;ergänzen…</translation>
         </message>
@@ -16579,8 +17200,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Änderung von %1 ist gespeichert.</translation>
         </message>
         <message>
-            <source>On the shelf now: %1.</source>
-            <translation>Jetzt im Regal: %1.</translation>
+            <source>Samples that are not registered yet</source>
+            <translation>Proben, die noch nicht angemeldet sind</translation>
+        </message>
+        <message>
+            <source>Registered: %1.</source>
+            <translation>Angemeldet: %1.</translation>
         </message>
     </context>
     <context>
@@ -18393,6 +19018,30 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source> and </source>
             <translation> und </translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>No check failed.</source>
+            <translation>Keine Prüfung ist nicht bestanden.</translation>
+        </message>
+        <message>
+            <source>repeated</source>
+            <translation>wiederholt</translation>
+        </message>
+        <message>
+            <source>Not every check could be made</source>
+            <translation>Nicht jede Prüfung war möglich</translation>
+        </message>
+        <message>
+            <source>All are reportable, %1 by a repeat in the rack</source>
+            <translation>Alle sind berichtsfähig, %1 durch eine Wiederholung im Rack</translation>
+        </message>
+        <message>
+            <source>%1 Not made, though the method asks for it: %2.</source>
+            <translation>%1 Nicht möglich, obwohl die Methode es verlangt: %2.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::VolumeWords</name>
@@ -18407,6 +19056,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Wait %1</source>
             <translation>%1 warten</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>a dilution step: a volume made up to another</comment>
+            <translation>%1 auf %2</translation>
+        </message>
+        <message>
+            <source>, then </source>
+            <translation>, dann </translation>
         </message>
     </context>
     <context>

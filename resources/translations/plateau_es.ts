@@ -741,6 +741,10 @@
             <source>The decision limit lies above 0 s and goes up to 100 s.</source>
             <translation>El límite de decisión es mayor que 0 s y llega hasta 100 s.</translation>
         </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -1067,10 +1071,6 @@
             <translation>Dilatación cúbica del vidrio</translation>
         </message>
         <message>
-            <source>Offered: borosilicate glass 3.3, from memory of ISO 4787.</source>
-            <translation>Se propone: vidrio borosilicato 3.3, de memoria según ISO 4787.</translation>
-        </message>
-        <message>
             <source>Mass of the water</source>
             <translation>Masa del agua</translation>
         </message>
@@ -1241,6 +1241,10 @@
         <message>
             <source>the note</source>
             <translation>la nota</translation>
+        </message>
+        <message>
+            <source>Offered: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
+            <translation>Propuesto: vidrio de borosilicato 3.3, como se toma habitualmente; no consultado en ISO 4787.</translation>
         </message>
     </context>
     <context>
@@ -1499,14 +1503,6 @@
             <translation>una señal va en el sentido equivocado</translation>
         </message>
         <message>
-            <source>the signal is too low</source>
-            <translation>la señal es demasiado baja</translation>
-        </message>
-        <message>
-            <source>the signal is too high</source>
-            <translation>la señal es demasiado alta</translation>
-        </message>
-        <message>
             <source>the absorbance is too high</source>
             <translation>la absorbancia es demasiado alta</translation>
         </message>
@@ -1531,16 +1527,8 @@
             <translation>las réplicas difieren demasiado</translation>
         </message>
         <message>
-            <source>the standard was not recovered</source>
-            <translation>el patrón no se ha recuperado</translation>
-        </message>
-        <message>
             <source>the standard is too old</source>
             <translation>el patrón es demasiado antiguo</translation>
-        </message>
-        <message>
-            <source>the spike was not recovered</source>
-            <translation>la fortificación no se ha recuperado</translation>
         </message>
         <message>
             <source>two sample volumes disagree</source>
@@ -1610,14 +1598,6 @@
         <message>
             <source>Signals in the wrong direction</source>
             <translation>Señales en el sentido equivocado</translation>
-        </message>
-        <message>
-            <source>Smallest signal</source>
-            <translation>Señal mínima</translation>
-        </message>
-        <message>
-            <source>Largest signal</source>
-            <translation>Señal máxima</translation>
         </message>
         <message>
             <source>Largest absorbance</source>
@@ -1734,10 +1714,6 @@
         <message>
             <source>%1: %2 is %3, but %4 %5, and the same reagents scatter by %6 at most. Look for a reagent left out or added twice, bubbles, or a coloured sample.</source>
             <translation>%1: %2 es %3, pero %4 %5, y los mismos reactivos se dispersan en %6 como máximo. Busque un reactivo olvidado o añadido dos veces, burbujas o una muestra coloreada.</translation>
-        </message>
-        <message>
-            <source>the laboratory's rule</source>
-            <translation>la regla del laboratorio</translation>
         </message>
         <message>
             <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
@@ -2019,6 +1995,50 @@
             <source>The standard %1 is too old: %2. Make a fresh one.</source>
             <translation>El patrón %1 es demasiado antiguo: %2. Prepare uno nuevo.</translation>
         </message>
+        <message>
+            <source>no standard</source>
+            <translation>sin patrón</translation>
+        </message>
+        <message>
+            <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
+            <translation>El método juzga la recuperación de un patrón (%1), y ningún tubo de esta tanda contenía uno ni un control: nada en la tanda muestra cuánto recuperó el ensayo. Diga en el motivo por qué puede admitirse, o repítala con un patrón.</translation>
+        </message>
+        <message>
+            <source>the net signal is too low</source>
+            <translation>la señal neta es demasiado baja</translation>
+        </message>
+        <message>
+            <source>the net signal is too high</source>
+            <translation>la señal neta es demasiado alta</translation>
+        </message>
+        <message>
+            <source>the recovery of the standard is outside its limits</source>
+            <translation>la recuperación del patrón está fuera de sus límites</translation>
+        </message>
+        <message>
+            <source>the recovery of the spike is outside its limits</source>
+            <translation>la recuperación de la adición está fuera de sus límites</translation>
+        </message>
+        <message>
+            <source>Smallest net signal</source>
+            <translation>Señal neta mínima</translation>
+        </message>
+        <message>
+            <source>Largest net signal</source>
+            <translation>Señal neta máxima</translation>
+        </message>
+        <message>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
+            <translation>%1: con esto su señal neta es %2, pero en %3 con el mismo contenido fue %4, y %5 admite %6 entre ellos. Busque un error de tecleo, otro tubo o un error de pipeteo.</translation>
+        </message>
+        <message>
+            <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
+            <translation>Esta tanda no tiene patrón, y el método juzga la recuperación de uno (%1). Añada un patrón o un control; sin él la revisión no puede decir si el ensayo halla lo que hay.</translation>
+        </message>
+        <message>
+            <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
+            <translation>Ningún patrón de esta tanda contiene %1, y el método juzga su recuperación (%2). Añada un patrón o un control que lo contenga.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2241,10 +2261,6 @@
         <message>
             <source>%1 at the addition of the starter</source>
             <translation>%1 en la adición del iniciador</translation>
-        </message>
-        <message>
-            <source>straight line through the last %1 readings, at 0 min</source>
-            <translation>recta por las últimas %1 lecturas, a 0 min</translation>
         </message>
         <message>
             <source>%1 at the final volume</source>
@@ -2485,6 +2501,46 @@
         <message>
             <source>method %1, version %2</source>
             <translation>método %1, versión %2</translation>
+        </message>
+        <message>
+            <source>2, since the effective degrees of freedom are 30 or more</source>
+            <translation>2, ya que los grados de libertad efectivos son 30 o más</translation>
+        </message>
+        <message>
+            <source>Student's t at 95.45 % for %1 effective degrees of freedom (Welch-Satterthwaite)</source>
+            <translation>t de Student al 95,45 % para %1 grados de libertad efectivos (Welch-Satterthwaite)</translation>
+        </message>
+        <message>
+            <source>%1 at %2 min</source>
+            <translation>%1 a los %2 min</translation>
+        </message>
+        <message>
+            <source>%1 as read</source>
+            <translation>%1 según se leyó</translation>
+        </message>
+        <message>
+            <source>the last %1 readings, t in min after the starter</source>
+            <translation>las últimas %1 lecturas, t en min tras el iniciador</translation>
+        </message>
+        <message>
+            <source>slope b of %1</source>
+            <translation>pendiente b de %1</translation>
+        </message>
+        <message>
+            <source>straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²</source>
+            <translation>recta por mínimos cuadrados: suma de (t - media t) (A - media A) / suma de (t - media t)²</translation>
+        </message>
+        <message>
+            <source>per min</source>
+            <translation>por min</translation>
+        </message>
+        <message>
+            <source>the line at 0 min: mean A - b x mean t</source>
+            <translation>la recta a 0 min: media A - b x media t</translation>
+        </message>
+        <message>
+            <source>coverage factor k</source>
+            <translation>factor de cobertura k</translation>
         </message>
     </context>
     <context>
@@ -4363,20 +4419,12 @@
             <translation>La muestra %1 no se ha guardado: %2: %3.</translation>
         </message>
         <message>
-            <source>Nothing was stored: the sample %1 waits on the shelf already; change it there, or give this one another id.</source>
-            <translation>No se ha guardado nada: la muestra %1 ya espera en el estante; cámbiela ahí o dé otro id a esta.</translation>
-        </message>
-        <message>
             <source>The sample %1 was withdrawn; nothing was stored: register it anew.</source>
             <translation>La muestra %1 se retiró; no se ha guardado nada: regístrela de nuevo.</translation>
         </message>
         <message>
             <source>Nothing was stored, since no sample is named: name at least one.</source>
             <translation>No se ha guardado nada, porque no se indica ninguna muestra: indique al menos una.</translation>
-        </message>
-        <message>
-            <source>The sample %1 stands on the shelf like this already; nothing was stored.</source>
-            <translation>La muestra %1 ya está así en el estante; no se ha guardado nada.</translation>
         </message>
         <message>
             <source>The sample %1 keeps its id, since a run holds it by that; nothing was stored.</source>
@@ -4393,10 +4441,6 @@
         <message>
             <source>Run %1 has no repeat of the sample %2 waiting; nothing was stored.</source>
             <translation>La tanda %1 no tiene en espera ninguna repetición de la muestra %2; no se ha guardado nada.</translation>
-        </message>
-        <message>
-            <source>The shelf holds no sample number %1; nothing was stored: choose one of its list.</source>
-            <translation>El estante no contiene ninguna muestra número %1; no se ha guardado nada: elija una de su lista.</translation>
         </message>
         <message>
             <source>The limits in the notebook are damaged; go back to the latest backup, or save them anew.</source>
@@ -4650,6 +4694,510 @@
             <source>the book of equipment</source>
             <translation>el libro de equipos</translation>
         </message>
+        <message>
+            <source>%1 (number %2)</source>
+            <translation>%1 (número %2)</translation>
+        </message>
+        <message>
+            <source>value left out of control charts</source>
+            <translation>valor omitido de los gráficos de control</translation>
+        </message>
+        <message>
+            <source>settings of a control chart</source>
+            <translation>ajustes de un gráfico de control</translation>
+        </message>
+        <message>
+            <source>clock that was set</source>
+            <translation>reloj que se ajustó</translation>
+        </message>
+        <message>
+            <source>decision</source>
+            <translation>decisión</translation>
+        </message>
+        <message>
+            <source>settings and limits of a decision</source>
+            <translation>ajustes y límites de una decisión</translation>
+        </message>
+        <message>
+            <source>other run that a decision rests on</source>
+            <translation>otra tanda en que se apoya una decisión</translation>
+        </message>
+        <message>
+            <source>decision of a sample</source>
+            <translation>decisión sobre una muestra</translation>
+        </message>
+        <message>
+            <source>signature</source>
+            <translation>firma</translation>
+        </message>
+        <message>
+            <source>dilution step</source>
+            <translation>paso de dilución</translation>
+        </message>
+        <message>
+            <source>uncertainty of a dilution step</source>
+            <translation>incertidumbre de un paso de dilución</translation>
+        </message>
+        <message>
+            <source>check of equipment</source>
+            <translation>comprobación de un equipo</translation>
+        </message>
+        <message>
+            <source>condition of a check</source>
+            <translation>condición de una comprobación</translation>
+        </message>
+        <message>
+            <source>what is checked, and how often</source>
+            <translation>qué se comprueba y cada cuánto</translation>
+        </message>
+        <message>
+            <source>number of values of a check</source>
+            <translation>número de valores de una comprobación</translation>
+        </message>
+        <message>
+            <source>equipment</source>
+            <translation>equipo</translation>
+        </message>
+        <message>
+            <source>value of a check</source>
+            <translation>valor de una comprobación</translation>
+        </message>
+        <message>
+            <source>particulars of equipment</source>
+            <translation>datos de un equipo</translation>
+        </message>
+        <message>
+            <source>check that was taken back</source>
+            <translation>comprobación retirada</translation>
+        </message>
+        <message>
+            <source>settings of the laboratory</source>
+            <translation>ajustes del laboratorio</translation>
+        </message>
+        <message>
+            <source>container</source>
+            <translation>envase</translation>
+        </message>
+        <message>
+            <source>aliquot</source>
+            <translation>alícuota</translation>
+        </message>
+        <message>
+            <source>dissolving of a container</source>
+            <translation>disolución de un envase</translation>
+        </message>
+        <message>
+            <source>division into aliquots</source>
+            <translation>división en alícuotas</translation>
+        </message>
+        <message>
+            <source>how long a container keeps</source>
+            <translation>cuánto se conserva un envase</translation>
+        </message>
+        <message>
+            <source>volume in or out of a container</source>
+            <translation>volumen que entra o sale de un envase</translation>
+        </message>
+        <message>
+            <source>note on a container</source>
+            <translation>nota sobre un envase</translation>
+        </message>
+        <message>
+            <source>opening of a container</source>
+            <translation>apertura de un envase</translation>
+        </message>
+        <message>
+            <source>place of a container</source>
+            <translation>lugar de un envase</translation>
+        </message>
+        <message>
+            <source>lot of the run</source>
+            <translation>lote de la tanda</translation>
+        </message>
+        <message>
+            <source>label of a container</source>
+            <translation>etiqueta de un envase</translation>
+        </message>
+        <message>
+            <source>method</source>
+            <translation>método</translation>
+        </message>
+        <message>
+            <source>what was done with a method</source>
+            <translation>lo que se hizo con un método</translation>
+        </message>
+        <message>
+            <source>person</source>
+            <translation>persona</translation>
+        </message>
+        <message>
+            <source>passphrase of a person</source>
+            <translation>frase de contraseña de una persona</translation>
+        </message>
+        <message>
+            <source>whether a person signs</source>
+            <translation>si una persona firma</translation>
+        </message>
+        <message>
+            <source>name and role of a person</source>
+            <translation>nombre y función de una persona</translation>
+        </message>
+        <message>
+            <source>mark at the bench</source>
+            <translation>marca en la mesa</translation>
+        </message>
+        <message>
+            <source>plan of the rack</source>
+            <translation>plan de la gradilla</translation>
+        </message>
+        <message>
+            <source>whose an uncertainty is</source>
+            <translation>de quién es una incertidumbre</translation>
+        </message>
+        <message>
+            <source>planned sample</source>
+            <translation>muestra planificada</translation>
+        </message>
+        <message>
+            <source>glass of a dilution step</source>
+            <translation>material de vidrio de un paso de dilución</translation>
+        </message>
+        <message>
+            <source>standard as prepared</source>
+            <translation>patrón preparado</translation>
+        </message>
+        <message>
+            <source>standard thrown away</source>
+            <translation>patrón desechado</translation>
+        </message>
+        <message>
+            <source>weighing</source>
+            <translation>pesada</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>lectura</translation>
+        </message>
+        <message>
+            <source>where a reading came from</source>
+            <translation>procedencia de una lectura</translation>
+        </message>
+        <message>
+            <source>run put back on the bench</source>
+            <translation>tanda devuelta a la mesa</translation>
+        </message>
+        <message>
+            <source>repeat that was waived</source>
+            <translation>repetición dispensada</translation>
+        </message>
+        <message>
+            <source>result chosen for the report</source>
+            <translation>resultado elegido para el informe</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>tanda</translation>
+        </message>
+        <message>
+            <source>sample</source>
+            <translation>muestra</translation>
+        </message>
+        <message>
+            <source>particulars of a sample</source>
+            <translation>datos de una muestra</translation>
+        </message>
+        <message>
+            <source>what is expected of a sample</source>
+            <translation>lo que se espera de una muestra</translation>
+        </message>
+        <message>
+            <source>repeat in the rack</source>
+            <translation>repetición en la gradilla</translation>
+        </message>
+        <message>
+            <source>registered sample</source>
+            <translation>muestra registrada</translation>
+        </message>
+        <message>
+            <source>registration of a sample</source>
+            <translation>registro de una muestra</translation>
+        </message>
+        <message>
+            <source>sample withdrawn</source>
+            <translation>muestra retirada</translation>
+        </message>
+        <message>
+            <source>limits of products</source>
+            <translation>límites de los productos</translation>
+        </message>
+        <message>
+            <source>standard</source>
+            <translation>patrón</translation>
+        </message>
+        <message>
+            <source>uncertainty of a standard</source>
+            <translation>incertidumbre de un patrón</translation>
+        </message>
+        <message>
+            <source>substance</source>
+            <translation>sustancia</translation>
+        </message>
+        <message>
+            <source>particulars of a substance</source>
+            <translation>datos de una sustancia</translation>
+        </message>
+        <message>
+            <source>tube</source>
+            <translation>tubo</translation>
+        </message>
+        <message>
+            <source>addition to a tube</source>
+            <translation>adición a un tubo</translation>
+        </message>
+        <message>
+            <source>time of a tube</source>
+            <translation>tiempo de un tubo</translation>
+        </message>
+        <message>
+            <source>uncertainties of the run</source>
+            <translation>incertidumbres de la tanda</translation>
+        </message>
+        <message>
+            <source>absorbance</source>
+            <translation>absorbancia</translation>
+        </message>
+        <message>
+            <source>age (h)</source>
+            <translation>antigüedad (h)</translation>
+        </message>
+        <message>
+            <source>amount</source>
+            <translation>cantidad</translation>
+        </message>
+        <message>
+            <source>certificate</source>
+            <translation>certificado</translation>
+        </message>
+        <message>
+            <source>component</source>
+            <translation>componente</translation>
+        </message>
+        <message>
+            <source>concentration (g/L)</source>
+            <translation>concentración (g/L)</translation>
+        </message>
+        <message>
+            <source>day</source>
+            <translation>día</translation>
+        </message>
+        <message>
+            <source>keeps dissolved (days)</source>
+            <translation>se conserva disuelto (días)</translation>
+        </message>
+        <message>
+            <source>every so many days</source>
+            <translation>cada tantos días</translation>
+        </message>
+        <message>
+            <source>last good day</source>
+            <translation>caducidad</translation>
+        </message>
+        <message>
+            <source>extract (mL)</source>
+            <translation>extracto (mL)</translation>
+        </message>
+        <message>
+            <source>flask (mL)</source>
+            <translation>matraz (mL)</translation>
+        </message>
+        <message>
+            <source>form</source>
+            <translation>forma</translation>
+        </message>
+        <message>
+            <source>in use (1: yes)</source>
+            <translation>en uso (1: sí)</translation>
+        </message>
+        <message>
+            <source>uncertainty of</source>
+            <translation>incertidumbre de</translation>
+        </message>
+        <message>
+            <source>only the usual value (1: yes)</source>
+            <translation>solo el valor habitual (1: sí)</translation>
+        </message>
+        <message>
+            <source>start interval (s)</source>
+            <translation>intervalo de inicio (s)</translation>
+        </message>
+        <message>
+            <source>keeps (days)</source>
+            <translation>se conserva (días)</translation>
+        </message>
+        <message>
+            <source>keeps opened (days)</source>
+            <translation>se conserva abierto (días)</translation>
+        </message>
+        <message>
+            <source>kind</source>
+            <translation>tipo</translation>
+        </message>
+        <message>
+            <source>loss per hour</source>
+            <translation>pérdida por hora</translation>
+        </message>
+        <message>
+            <source>lot</source>
+            <translation>lote</translation>
+        </message>
+        <message>
+            <source>made up to (mL)</source>
+            <translation>enrasado a (mL)</translation>
+        </message>
+        <message>
+            <source>mass (g)</source>
+            <translation>masa (g)</translation>
+        </message>
+        <message>
+            <source>mass (mg)</source>
+            <translation>masa (mg)</translation>
+        </message>
+        <message>
+            <source>matrix</source>
+            <translation>matriz</translation>
+        </message>
+        <message>
+            <source>molar mass</source>
+            <translation>masa molar</translation>
+        </message>
+        <message>
+            <source>name</source>
+            <translation>nombre</translation>
+        </message>
+        <message>
+            <source>nominal volume (mL)</source>
+            <translation>volumen nominal (mL)</translation>
+        </message>
+        <message>
+            <source>number</source>
+            <translation>número</translation>
+        </message>
+        <message>
+            <source>who answers for it</source>
+            <translation>quién responde de ello</translation>
+        </message>
+        <message>
+            <source>pipette</source>
+            <translation>pipeta</translation>
+        </message>
+        <message>
+            <source>place</source>
+            <translation>lugar</translation>
+        </message>
+        <message>
+            <source>planned (mL)</source>
+            <translation>previsto (mL)</translation>
+        </message>
+        <message>
+            <source>place in the order, from 0</source>
+            <translation>puesto en el orden, desde 0</translation>
+        </message>
+        <message>
+            <source>product</source>
+            <translation>producto</translation>
+        </message>
+        <message>
+            <source>purity</source>
+            <translation>pureza</translation>
+        </message>
+        <message>
+            <source>columns of the rack</source>
+            <translation>columnas de la gradilla</translation>
+        </message>
+        <message>
+            <source>rows of the rack</source>
+            <translation>filas de la gradilla</translation>
+        </message>
+        <message>
+            <source>reagent</source>
+            <translation>reactivo</translation>
+        </message>
+        <message>
+            <source>received from</source>
+            <translation>recibido de</translation>
+        </message>
+        <message>
+            <source>received (UTC)</source>
+            <translation>recibido (UTC)</translation>
+        </message>
+        <message>
+            <source>role</source>
+            <translation>función</translation>
+        </message>
+        <message>
+            <source>sample volume (mL)</source>
+            <translation>volumen de muestra (mL)</translation>
+        </message>
+        <message>
+            <source>smallest volume (mL)</source>
+            <translation>volumen mínimo (mL)</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <translation>fuente</translation>
+        </message>
+        <message>
+            <source>begun (UTC)</source>
+            <translation>iniciado (UTC)</translation>
+        </message>
+        <message>
+            <source>supplier</source>
+            <translation>proveedor</translation>
+        </message>
+        <message>
+            <source>taken (mL)</source>
+            <translation>tomado (mL)</translation>
+        </message>
+        <message>
+            <source>title</source>
+            <translation>título</translation>
+        </message>
+        <message>
+            <source>as typed</source>
+            <translation>tal como se tecleó</translation>
+        </message>
+        <message>
+            <source>used (UTC)</source>
+            <translation>usado (UTC)</translation>
+        </message>
+        <message>
+            <source>prepared (UTC)</source>
+            <translation>preparado (UTC)</translation>
+        </message>
+        <message>
+            <source>volume (mL)</source>
+            <translation>volumen (mL)</translation>
+        </message>
+        <message>
+            <source>wavelength (nm)</source>
+            <translation>longitud de onda (nm)</translation>
+        </message>
+        <message>
+            <source>path length (mm)</source>
+            <translation>paso óptico (mm)</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the sample %1 is among the samples that wait already; change it there, or give this one another id.</source>
+            <translation>No se guardó nada: la muestra %1 ya está entre las muestras en espera; cámbiela allí, o dé a esta otro identificador.</translation>
+        </message>
+        <message>
+            <source>The sample %1 is registered like this already; nothing was stored.</source>
+            <translation>La muestra %1 ya está registrada así; no se guardó nada.</translation>
+        </message>
+        <message>
+            <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
+            <translation>Ninguna muestra con el número %1 espera; no se guardó nada: elija una de la lista.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -4673,17 +5221,13 @@
             <source>%1: passed before this run, but failed afterwards, on %2: %3.</source>
             <translation>%1: superada antes de esta tanda, pero no superada después, el %2: %3.</translation>
         </message>
+        <message>
+            <source>%1: not in the book of equipment yet on that day; its next check, on %2, failed: %3.</source>
+            <translation>%1: ese día aún no estaba en el libro de equipos; su comprobación siguiente, el %2, falló: %3.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::DilutionPlan</name>
-        <message>
-            <source>The signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
-            <translation>Se espera que las señales de %1 y %2 difieran en un factor de %3, más que el factor de %4 al que puede servir una sola dilución: planifique una dilución para cada uno.</translation>
-        </message>
-        <message>
-            <source>%1 of the undiluted sample would give a signal of %2 for %3, less than the %4 that can be measured well.</source>
-            <translation>%1 de la muestra sin diluir darían una señal de %2 para %3, menos que el %4 que se puede medir bien.</translation>
-        </message>
         <message>
             <source>Say how much the sample is expected to hold: a dilution is planned from that.</source>
             <translation>Indique cuánto se espera que contenga la muestra: con eso se planifica una dilución.</translation>
@@ -4700,13 +5244,17 @@
             <source>With %1 of sample it has to be diluted %2- to %3-fold; no chain of up to %4 steps with the laboratory's pipettes and flasks does that.</source>
             <translation>Con %1 de muestra hay que diluirla de %2 a %3 veces; ninguna cadena de hasta %4 pasos con las pipetas y los matraces del laboratorio lo consigue.</translation>
         </message>
+        <message>
+            <source>The net signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
+            <translation>Se espera que las señales netas de %1 y %2 difieran en un factor de %3, más que el factor de %4 al que puede servir una sola dilución: planifique una dilución para cada uno.</translation>
+        </message>
+        <message>
+            <source>%1 of the undiluted sample would give a net signal of %2 for %3, less than the %4 that can be measured well.</source>
+            <translation>%1 de la muestra sin diluir darían una señal neta de %2 para %3, menos que el %4 que se puede medir bien.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::Expectation</name>
-        <message>
-            <source>its signal</source>
-            <translation>su señal</translation>
-        </message>
         <message>
             <source>With what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
             <translation>Con lo que se espera de ella, %1 sería alrededor de %2, por debajo del %3 del intervalo de medida: dilúyala menos o tome más de ella.</translation>
@@ -4714,6 +5262,10 @@
         <message>
             <source>With what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
             <translation>Con lo que se espera de ella, %1 sería alrededor de %2, por encima del %3 del intervalo de medida: dilúyala más o tome menos de ella.</translation>
+        </message>
+        <message>
+            <source>its net signal</source>
+            <translation>su señal neta</translation>
         </message>
     </context>
     <context>
@@ -4873,10 +5425,6 @@
             <translation>el blanco está fuera de sus límites</translation>
         </message>
         <message>
-            <source>the standard was not found</source>
-            <translation>el patrón no se recuperó</translation>
-        </message>
-        <message>
             <source>the control is out of its limits</source>
             <translation>el control está fuera de sus límites</translation>
         </message>
@@ -4887,6 +5435,10 @@
         <message>
             <source>the wrong sample was taken</source>
             <translation>se tomó la muestra equivocada</translation>
+        </message>
+        <message>
+            <source>the recovery of the standard is outside its limits</source>
+            <translation>la recuperación del patrón está fuera de sus límites</translation>
         </message>
     </context>
     <context>
@@ -5916,16 +6468,16 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Ante&amp;lación, antes de que toque</translation>
         </message>
         <message>
-            <source>&amp;Leave as it is</source>
-            <translation>&amp;Dejar como está</translation>
-        </message>
-        <message>
             <source>Soon is one low tone, now two, late three high ones.</source>
             <translation>Pronto es un tono grave, ahora son dos, tarde son tres agudos.</translation>
         </message>
         <message>
             <source>The lead time has to be a whole number of seconds from 0 to %1.</source>
             <translation>La antelación tiene que ser un número entero de segundos de 0 a %1.</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l</source>
+            <translation>Cance&amp;lar</translation>
         </message>
     </context>
     <context>
@@ -6340,6 +6892,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Limit from</source>
             <translation>Límite según</translation>
+        </message>
+        <message>
+            <source>not made</source>
+            <translation>sin hacer</translation>
         </message>
     </context>
     <context>
@@ -7183,10 +7739,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>&amp;Leer de nuevo</translation>
         </message>
         <message>
-            <source>&amp;Leave as it is</source>
-            <translation>&amp;Dejar como está</translation>
-        </message>
-        <message>
             <source>&amp;Review this rack</source>
             <translation>Re&amp;visar esta gradilla</translation>
         </message>
@@ -7247,10 +7799,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>&amp;Guardar como una lectura más</translation>
         </message>
         <message>
-            <source>&amp;Leave it  Esc</source>
-            <translation>De&amp;jarlo  Esc</translation>
-        </message>
-        <message>
             <source>Correct the last one &amp;instead</source>
             <translation>Correg&amp;ir en su lugar la última</translation>
         </message>
@@ -7263,12 +7811,20 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Tubo malogrado  /</translation>
         </message>
         <message>
-            <source>Read again: what was read before stays, and the result rests on the series. Esc leaves it.</source>
-            <translation>Leer de nuevo: lo leído antes se queda, y el resultado se apoya en la serie. Esc lo deja.</translation>
-        </message>
-        <message>
             <source>Not stored yet: the table and the results show what the correction would do. Enter goes to the reason, Enter there stores it, Esc leaves the reading as it is.</source>
             <translation>Aún sin guardar: la tabla y los resultados muestran lo que haría la corrección. Intro pasa al motivo, Intro ahí la guarda, Esc deja la lectura como está.</translation>
+        </message>
+        <message>
+            <source>Keep the stored va&amp;lue</source>
+            <translation>Conservar e&amp;l valor guardado</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l  Esc</source>
+            <translation>Cance&amp;lar  Esc</translation>
+        </message>
+        <message>
+            <source>Read again: what was read before stays, and the result rests on the series. Esc cancels.</source>
+            <translation>Leer de nuevo: lo leído antes queda, y el resultado se apoya en la serie. Esc cancela.</translation>
         </message>
     </context>
     <context>
@@ -7671,10 +8227,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>La mesa, los libros y los gráficos de control de una casa inventada que elabora sidra y envasa frutas desecadas. Es una copia, que se desecha al cerrar la ventana.</translation>
         </message>
         <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Salir</translation>
-        </message>
-        <message>
             <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
             <translation>El cuaderno %1 no está ahí. Compruebe que su disco está conectado y empiece de nuevo, o elija dónde está ahora.</translation>
         </message>
@@ -7741,6 +8293,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>The help for the first minutes with the sample notebook; F1 opens it as well</source>
             <translation>La ayuda para los primeros minutos con el cuaderno de ejemplo; F1 también la abre</translation>
+        </message>
+        <message>
+            <source>C&amp;lose</source>
+            <translation>Cer&amp;rar</translation>
         </message>
     </context>
     <context>
@@ -8339,10 +8895,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Rechazar la muestra</translation>
         </message>
         <message>
-            <source>Let it wait on the shelf, to be repeated</source>
-            <translation>Dejarla esperar en el estante, para repetirla</translation>
-        </message>
-        <message>
             <source>Delete, Backspace</source>
             <translation>Supr, Retroceso</translation>
         </message>
@@ -8537,6 +9089,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Empty the search; close the help where nothing is searched</source>
             <translation>Vaciar la búsqueda; cerrar la ayuda si no se busca nada</translation>
+        </message>
+        <message>
+            <source>Send it back to the samples that wait, to be repeated</source>
+            <translation>Devolverla a las muestras en espera, para repetirla</translation>
         </message>
     </context>
     <context>
@@ -9321,10 +9877,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>&amp;Producto</translation>
         </message>
         <message>
-            <source>As the samples of the shelf name it.</source>
-            <translation>Como lo nombran las muestras del estante.</translation>
-        </message>
-        <message>
             <source>&amp;Measurand</source>
             <translation>&amp;Mensurando</translation>
         </message>
@@ -9379,6 +9931,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Take it awa&amp;y</source>
             <translation>&amp;Quitar</translation>
+        </message>
+        <message>
+            <source>As it is called where samples are registered.</source>
+            <translation>Como se llama donde se registran las muestras.</translation>
         </message>
     </context>
     <context>
@@ -10635,16 +11191,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Indique en la línea de arriba qué se cambió y por qué y pulse Intro; el historial del método lo conserva.</translation>
         </message>
         <message>
-            <source>There are changes that are not saved. Leave again to drop them, or save first.</source>
-            <translation>Hay cambios sin guardar. Salga de nuevo para descartarlos o guárdelos primero.</translation>
-        </message>
-        <message>
             <source>&amp;Save method</source>
             <translation>&amp;Guardar el método</translation>
-        </message>
-        <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Salir</translation>
         </message>
         <message>
             <source>&amp;What was changed and why</source>
@@ -10685,6 +11233,14 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Try it</source>
             <translation>Probarlo</translation>
+        </message>
+        <message>
+            <source>There are changes that are not saved. Press it once more to drop them, or save first.</source>
+            <translation>Hay cambios sin guardar. Púlselo otra vez para descartarlos, o guarde primero.</translation>
+        </message>
+        <message>
+            <source>Back to the &amp;list</source>
+            <translation>Volver a la &amp;lista</translation>
         </message>
     </context>
     <context>
@@ -11987,10 +12543,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Conservar</translation>
         </message>
         <message>
-            <source>Leave it  Es&amp;c</source>
-            <translation>&amp;Dejar  Esc</translation>
-        </message>
-        <message>
             <source>Volume in %1</source>
             <translation>Volumen en %1</translation>
         </message>
@@ -12005,6 +12557,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>R&amp;eason</source>
             <translation>Motiv&amp;o</translation>
+        </message>
+        <message>
+            <source>&amp;Cancel  Esc</source>
+            <translation>&amp;Cancelar  Esc</translation>
         </message>
     </context>
     <context>
@@ -12070,6 +12626,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Read %1</source>
             <translation>Leer %1</translation>
+        </message>
+        <message>
+            <source>Dilute %1: %2</source>
+            <translation>Diluir %1: %2</translation>
         </message>
     </context>
     <context>
@@ -12234,6 +12794,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>%1 is far from %2. Check unit and decimal mark; Enter again keeps it.</source>
             <translation>%1 está lejos de %2. Compruebe la unidad y el signo decimal; Intro otra vez lo conserva.</translation>
         </message>
+        <message>
+            <source>First make the dilutions that head the steps.</source>
+            <translation>Primero haga las diluciones que encabezan los pasos.</translation>
+        </message>
+        <message>
+            <source>Wait, then read %1</source>
+            <translation>Esperar, luego leer %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteWords</name>
@@ -12250,16 +12818,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Gradilla %1, tubo %2: añadir %3 de %4</translation>
         </message>
         <message>
-            <source>%1 to %2</source>
-            <translation>%1 a %2</translation>
-        </message>
-        <message>
             <source>%1, diluted %2</source>
             <translation>%1, diluida %2</translation>
-        </message>
-        <message>
-            <source>, then </source>
-            <translation>, después </translation>
         </message>
         <message>
             <source>%1, where most tubes get %2</source>
@@ -12296,6 +12856,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>tubes %1 of %2</source>
             <translation>tubos %1 de %2</translation>
+        </message>
+        <message>
+            <source>diluted %1-fold</source>
+            <translation>diluida %1 veces</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>a sample, diluted so many times</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
     <context>
@@ -12622,6 +13191,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Say who is at the bench first: type your name on the left and press Enter.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro.</translation>
         </message>
+        <message>
+            <source>E&amp;xplain this warning</source>
+            <translation>E&amp;xplicar esta advertencia</translation>
+        </message>
+        <message>
+            <source>What is warned of, and what to do about it; F1 does the same</source>
+            <translation>De qué se advierte y qué hacer; F1 hace lo mismo</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PointChart</name>
@@ -12744,20 +13321,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Moléculas de anali&amp;to en una de la sustancia</translation>
         </message>
         <message>
-            <source>Strength &amp;wanted (g/L)</source>
-            <translation>Concentración &amp;deseada (g/L)</translation>
-        </message>
-        <message>
             <source>F&amp;lask</source>
             <translation>&amp;Matraz</translation>
-        </message>
-        <message>
-            <source>&amp;Its volume (mL)</source>
-            <translation>S&amp;u volumen (mL)</translation>
-        </message>
-        <message>
-            <source>u of flask and filling (mL)</source>
-            <translation>u del matraz y del llenado (mL)</translation>
         </message>
         <message>
             <source>W&amp;eighed (mg)</source>
@@ -12768,10 +13333,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>varias porciones como 50.3; 49.8</translation>
         </message>
         <message>
-            <source>u of one weighing (mg)</source>
-            <translation>u de una pesada (mg)</translation>
-        </message>
-        <message>
             <source>Name on the flas&amp;k</source>
             <translation>Nombre en el matra&amp;z</translation>
         </message>
@@ -12780,16 +13341,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Preparado e&amp;l</translation>
         </message>
         <message>
-            <source>Loss of strength (% per hour)</source>
-            <translation>Pérdida de concentración (% por hora)</translation>
-        </message>
-        <message>
             <source>% per hour</source>
             <translation>% por hora</translation>
-        </message>
-        <message>
-            <source>Keeps by &amp;your own rule (hours)</source>
-            <translation>Se conserva según regla pr&amp;opia (horas)</translation>
         </message>
         <message>
             <source>Empty where there is no rule beside the loss.</source>
@@ -12862,6 +13415,30 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Add the substance first: it says purity and molar mass.</source>
             <translation>Añada primero la sustancia: ella indica la pureza y la masa molar.</translation>
+        </message>
+        <message>
+            <source>Strength &amp;wanted</source>
+            <translation>Concentración &amp;deseada</translation>
+        </message>
+        <message>
+            <source>&amp;Its volume</source>
+            <translation>S&amp;u volumen</translation>
+        </message>
+        <message>
+            <source>u of flask and filling</source>
+            <translation>u del matraz y del llenado</translation>
+        </message>
+        <message>
+            <source>u of one weighing</source>
+            <translation>u de una pesada</translation>
+        </message>
+        <message>
+            <source>Loss of strength</source>
+            <translation>Pérdida de concentración</translation>
+        </message>
+        <message>
+            <source>Keeps by &amp;your own rule</source>
+            <translation>Se conserva según regla pr&amp;opia</translation>
         </message>
     </context>
     <context>
@@ -13301,6 +13878,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>From what is stored:</source>
             <translation>A partir de lo guardado:</translation>
         </message>
+        <message>
+            <source>Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.</source>
+            <translation>Tubo %1: es demasiado pronto para %2. El método espera %3, de los que quedan %4: léalo cuando hayan pasado.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReadingsModel</name>
@@ -13425,6 +14006,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>; good until %1</source>
             <translation>; válido hasta %1</translation>
+        </message>
+        <message>
+            <source>%1 more in lot %2</source>
+            <translation>%1 más en el lote %2</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1; %2</translation>
         </message>
     </context>
     <context>
@@ -13648,10 +14237,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Pegar del portapapeles</translation>
         </message>
         <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Salir</translation>
-        </message>
-        <message>
             <source>Register samples</source>
             <translation>Registrar muestras</translation>
         </message>
@@ -13660,24 +14245,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Introduzca una línea por cada muestra, o copie una columna o varias de una hoja de cálculo y péguelas aquí (Ctrl+V). La primera línea puede nombrar las columnas, también un mensurando; si no, son, en este orden: %1.</translation>
         </message>
         <message>
-            <source>Put on the &amp;shelf</source>
-            <translation>Poner en el &amp;estante</translation>
-        </message>
-        <message>
-            <source>Change a sample on the shelf</source>
-            <translation>Cambiar una muestra del estante</translation>
-        </message>
-        <message>
             <source>What was told before stays in the notebook's history.</source>
             <translation>Lo indicado antes se queda en el historial del cuaderno.</translation>
         </message>
         <message>
             <source>&amp;Store the change</source>
             <translation>&amp;Guardar el cambio</translation>
-        </message>
-        <message>
-            <source>%1 waits on the shelf already; change it there, or give this one another id.</source>
-            <translation>%1 ya espera en el estante; cámbiela ahí o dé otro id a esta.</translation>
         </message>
         <message>
             <source>Line %1, %2: %3</source>
@@ -13708,8 +14281,24 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Aún no se ha guardado nada: corrija primero lo que nombra la lista.</translation>
         </message>
         <message>
-            <source>There are samples that are not stored. Leave again to drop them, or store first.</source>
-            <translation>Hay muestras sin guardar. Salga de nuevo para descartarlas o guárdelas primero.</translation>
+            <source>Back to the &amp;list</source>
+            <translation>Volver a la &amp;lista</translation>
+        </message>
+        <message>
+            <source>Regi&amp;ster them</source>
+            <translation>Regi&amp;strarlas</translation>
+        </message>
+        <message>
+            <source>Change a sample that waits</source>
+            <translation>Cambiar una muestra en espera</translation>
+        </message>
+        <message>
+            <source>%1 is among the samples that wait already; change it there, or give this one another id.</source>
+            <translation>%1 ya está entre las muestras en espera; cámbiela allí, o dé a esta otro identificador.</translation>
+        </message>
+        <message>
+            <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
+            <translation>Hay muestras sin guardar. Púlselo otra vez para descartarlas, o regístrelas primero.</translation>
         </message>
     </context>
     <context>
@@ -14154,12 +14743,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Elegir el &amp;archivo…</translation>
         </message>
         <message>
-            <source>&amp;Leave it</source>
-            <translation>&amp;Salir</translation>
-        </message>
-        <message>
             <source>%1: %2.</source>
             <translation>%1: %2.</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l</source>
+            <translation>Cance&amp;lar</translation>
         </message>
     </context>
     <context>
@@ -14554,16 +15143,36 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Incertidumbre</translation>
         </message>
         <message>
-            <source>Recovery of %1: %2 g/L expected at use</source>
-            <translation>Recuperación de %1: se esperaban %2 g/L al usarlo</translation>
-        </message>
-        <message>
             <source>%1 % %2</source>
             <translation>%1 % %2</translation>
         </message>
         <message>
             <source>Share of the variance of %1 (%)</source>
             <translation>Parte de la varianza de %1 (%)</translation>
+        </message>
+        <message>
+            <source>k = %1: %2.</source>
+            <translation>k = %1: %2.</translation>
+        </message>
+        <message>
+            <source>%1 So few, since the scatter of %2 tubes decides it; more tubes of the sample make k smaller.</source>
+            <translation>%1 Tan pocos porque lo decide la dispersión de %2 tubos; más tubos de la muestra hacen k menor.</translation>
+        </message>
+        <message>
+            <source>As the laboratory reports it</source>
+            <translation>Como lo informa el laboratorio</translation>
+        </message>
+        <message>
+            <source>in %1</source>
+            <translation>en %1</translation>
+        </message>
+        <message>
+            <source>the result in %1 in that unit</source>
+            <translation>el resultado en %1 en esa unidad</translation>
+        </message>
+        <message>
+            <source>Recovery of %1: %2 expected at use</source>
+            <translation>Recuperación de %1: %2 esperado en el uso</translation>
         </message>
     </context>
     <context>
@@ -16209,14 +16818,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>, </translation>
         </message>
         <message>
-            <source>waits on the shelf</source>
-            <translation>espera en el estante</translation>
-        </message>
-        <message>
-            <source>waits on the shelf: %1</source>
-            <translation>espera en el estante: %1</translation>
-        </message>
-        <message>
             <source>; </source>
             <translation>; </translation>
         </message>
@@ -16291,6 +16892,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1.</source>
             <translation>%1.</translation>
+        </message>
+        <message>
+            <source>back to the samples that wait</source>
+            <translation>de vuelta a las muestras en espera</translation>
+        </message>
+        <message>
+            <source>back to the samples that wait: %1</source>
+            <translation>de vuelta a las muestras en espera: %1</translation>
         </message>
     </context>
     <context>
@@ -16380,6 +16989,22 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1 Expected from the last results of the same product: %2.</source>
             <translation>%1 Lo esperado procede de los últimos resultados del mismo producto: %2.</translation>
+        </message>
+        <message>
+            <source>%1 Volume of sample in the tube set as well: %2.</source>
+            <translation>%1 También se fijó el volumen de muestra en el tubo: %2.</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>%1 %2 mL</source>
+            <translation>%1 %2 mL</translation>
+        </message>
+        <message>
+            <source>%1 %2 mL, the method's</source>
+            <translation>%1 %2 mL, el del método</translation>
         </message>
     </context>
     <context>
@@ -16543,10 +17168,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Elija lo que se quiere: retirar lo registrado o renunciar a la repetición.</translation>
         </message>
         <message>
-            <source>Samples that are not on the shelf yet</source>
-            <translation>Muestras que aún no están en el estante</translation>
-        </message>
-        <message>
             <source>&amp;Complete what is known…</source>
             <translation>Co&amp;mpletar lo que se sabe…</translation>
         </message>
@@ -16579,8 +17200,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El cambio de %1 está guardado.</translation>
         </message>
         <message>
-            <source>On the shelf now: %1.</source>
-            <translation>Ahora en el estante: %1.</translation>
+            <source>Samples that are not registered yet</source>
+            <translation>Muestras aún sin registrar</translation>
+        </message>
+        <message>
+            <source>Registered: %1.</source>
+            <translation>Registradas: %1.</translation>
         </message>
     </context>
     <context>
@@ -18393,6 +19018,30 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source> and </source>
             <translation> y </translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>No check failed.</source>
+            <translation>Ninguna comprobación falló.</translation>
+        </message>
+        <message>
+            <source>repeated</source>
+            <translation>repetida</translation>
+        </message>
+        <message>
+            <source>Not every check could be made</source>
+            <translation>No se pudieron hacer todas las comprobaciones</translation>
+        </message>
+        <message>
+            <source>All are reportable, %1 by a repeat in the rack</source>
+            <translation>Todos son informables, %1 por una repetición en la gradilla</translation>
+        </message>
+        <message>
+            <source>%1 Not made, though the method asks for it: %2.</source>
+            <translation>%1 Sin hacer, aunque el método lo pide: %2.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::VolumeWords</name>
@@ -18407,6 +19056,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Wait %1</source>
             <translation>Esperar %1</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>a dilution step: a volume made up to another</comment>
+            <translation>%1 a %2</translation>
+        </message>
+        <message>
+            <source>, then </source>
+            <translation>, luego </translation>
         </message>
     </context>
     <context>

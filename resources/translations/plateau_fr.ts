@@ -741,6 +741,10 @@
             <source>The decision limit lies above 0 s and goes up to 100 s.</source>
             <translation>La limite de décision est supérieure à 0 s et va jusqu’à 100 s.</translation>
         </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -1067,10 +1071,6 @@
             <translation>Dilatation cubique du verre</translation>
         </message>
         <message>
-            <source>Offered: borosilicate glass 3.3, from memory of ISO 4787.</source>
-            <translation>Proposé : verre borosilicaté 3.3, de mémoire d’après ISO 4787.</translation>
-        </message>
-        <message>
             <source>Mass of the water</source>
             <translation>Masse de l’eau</translation>
         </message>
@@ -1241,6 +1241,10 @@
         <message>
             <source>the note</source>
             <translation>la note</translation>
+        </message>
+        <message>
+            <source>Offered: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
+            <translation>Proposé : verre borosilicaté 3.3, tel qu’on le prend d’ordinaire ; non vérifié dans l’ISO 4787.</translation>
         </message>
     </context>
     <context>
@@ -1499,14 +1503,6 @@
             <translation>un signal va dans le mauvais sens</translation>
         </message>
         <message>
-            <source>the signal is too low</source>
-            <translation>le signal est trop faible</translation>
-        </message>
-        <message>
-            <source>the signal is too high</source>
-            <translation>le signal est trop fort</translation>
-        </message>
-        <message>
             <source>the absorbance is too high</source>
             <translation>l’absorbance est trop forte</translation>
         </message>
@@ -1531,16 +1527,8 @@
             <translation>les réplicats sont trop écartés</translation>
         </message>
         <message>
-            <source>the standard was not recovered</source>
-            <translation>l’étalon n’a pas été retrouvé</translation>
-        </message>
-        <message>
             <source>the standard is too old</source>
             <translation>l’étalon est trop vieux</translation>
-        </message>
-        <message>
-            <source>the spike was not recovered</source>
-            <translation>l’ajout dosé n’a pas été retrouvé</translation>
         </message>
         <message>
             <source>two sample volumes disagree</source>
@@ -1610,14 +1598,6 @@
         <message>
             <source>Signals in the wrong direction</source>
             <translation>Signaux dans le mauvais sens</translation>
-        </message>
-        <message>
-            <source>Smallest signal</source>
-            <translation>Plus petit signal</translation>
-        </message>
-        <message>
-            <source>Largest signal</source>
-            <translation>Plus grand signal</translation>
         </message>
         <message>
             <source>Largest absorbance</source>
@@ -1734,10 +1714,6 @@
         <message>
             <source>%1: %2 is %3, but %4 %5, and the same reagents scatter by %6 at most. Look for a reagent left out or added twice, bubbles, or a coloured sample.</source>
             <translation>%1 : %2 vaut %3, contre %5 pour %4, et à mêmes réactifs la dispersion est de %6 au plus. Recherchez un réactif oublié ou ajouté deux fois, des bulles ou un échantillon coloré.</translation>
-        </message>
-        <message>
-            <source>the laboratory's rule</source>
-            <translation>la règle du laboratoire</translation>
         </message>
         <message>
             <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
@@ -2019,6 +1995,50 @@
             <source>The standard %1 is too old: %2. Make a fresh one.</source>
             <translation>L’étalon %1 est trop vieux : %2. Préparez-en un neuf.</translation>
         </message>
+        <message>
+            <source>no standard</source>
+            <translation>pas d’étalon</translation>
+        </message>
+        <message>
+            <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
+            <translation>La méthode juge la récupération d’un étalon (%1), et aucun tube de cette série n’en contenait, ni de contrôle : rien dans la série ne montre ce que le dosage a récupéré. Dites dans le motif pourquoi elle peut être admise, ou répétez-la avec un étalon.</translation>
+        </message>
+        <message>
+            <source>the net signal is too low</source>
+            <translation>le signal net est trop faible</translation>
+        </message>
+        <message>
+            <source>the net signal is too high</source>
+            <translation>le signal net est trop fort</translation>
+        </message>
+        <message>
+            <source>the recovery of the standard is outside its limits</source>
+            <translation>la récupération de l’étalon est hors de ses limites</translation>
+        </message>
+        <message>
+            <source>the recovery of the spike is outside its limits</source>
+            <translation>la récupération de l’ajout est hors de ses limites</translation>
+        </message>
+        <message>
+            <source>Smallest net signal</source>
+            <translation>Plus petit signal net</translation>
+        </message>
+        <message>
+            <source>Largest net signal</source>
+            <translation>Plus grand signal net</translation>
+        </message>
+        <message>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
+            <translation>%1 : avec cela son signal net est %2, mais %3 de même contenu a donné %4, et %5 permet %6 entre les deux. Recherchez une faute de frappe, un autre tube ou une erreur de pipetage.</translation>
+        </message>
+        <message>
+            <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
+            <translation>Cette série n’a pas d’étalon, et la méthode en juge la récupération (%1). Ajoutez un étalon ou un contrôle ; sans lui, la revue ne peut pas dire si le dosage trouve ce qui est là.</translation>
+        </message>
+        <message>
+            <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
+            <translation>Aucun étalon de cette série ne contient %1, et la méthode en juge la récupération (%2). Ajoutez un étalon ou un contrôle qui en contient.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2241,10 +2261,6 @@
         <message>
             <source>%1 at the addition of the starter</source>
             <translation>%1 à l’ajout du réactif de démarrage</translation>
-        </message>
-        <message>
-            <source>straight line through the last %1 readings, at 0 min</source>
-            <translation>droite par les %1 dernières lectures, à 0 min</translation>
         </message>
         <message>
             <source>%1 at the final volume</source>
@@ -2485,6 +2501,46 @@
         <message>
             <source>method %1, version %2</source>
             <translation>méthode %1, version %2</translation>
+        </message>
+        <message>
+            <source>2, since the effective degrees of freedom are 30 or more</source>
+            <translation>2, puisque les degrés de liberté effectifs sont 30 ou plus</translation>
+        </message>
+        <message>
+            <source>Student's t at 95.45 % for %1 effective degrees of freedom (Welch-Satterthwaite)</source>
+            <translation>t de Student à 95,45 % pour %1 degrés de liberté effectifs (Welch-Satterthwaite)</translation>
+        </message>
+        <message>
+            <source>%1 at %2 min</source>
+            <translation>%1 à %2 min</translation>
+        </message>
+        <message>
+            <source>%1 as read</source>
+            <translation>%1 comme lu</translation>
+        </message>
+        <message>
+            <source>the last %1 readings, t in min after the starter</source>
+            <translation>les %1 dernières lectures, t en min après le déclencheur</translation>
+        </message>
+        <message>
+            <source>slope b of %1</source>
+            <translation>pente b de %1</translation>
+        </message>
+        <message>
+            <source>straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²</source>
+            <translation>droite par les moindres carrés : somme de (t - moyenne t) (A - moyenne A) / somme de (t - moyenne t)²</translation>
+        </message>
+        <message>
+            <source>per min</source>
+            <translation>par min</translation>
+        </message>
+        <message>
+            <source>the line at 0 min: mean A - b x mean t</source>
+            <translation>la droite à 0 min : moyenne A - b x moyenne t</translation>
+        </message>
+        <message>
+            <source>coverage factor k</source>
+            <translation>facteur d’élargissement k</translation>
         </message>
     </context>
     <context>
@@ -4363,20 +4419,12 @@
             <translation>L’échantillon %1 n’a pas été enregistré : %2 : %3.</translation>
         </message>
         <message>
-            <source>Nothing was stored: the sample %1 waits on the shelf already; change it there, or give this one another id.</source>
-            <translation>Rien n’a été enregistré : l’échantillon %1 attend déjà sur l’étagère ; modifiez-le là, ou donnez un autre id à celui-ci.</translation>
-        </message>
-        <message>
             <source>The sample %1 was withdrawn; nothing was stored: register it anew.</source>
             <translation>L’échantillon %1 a été retiré ; rien n’a été enregistré : inscrivez-le à nouveau.</translation>
         </message>
         <message>
             <source>Nothing was stored, since no sample is named: name at least one.</source>
             <translation>Rien n’a été enregistré, car aucun échantillon n’est nommé : nommez-en au moins un.</translation>
-        </message>
-        <message>
-            <source>The sample %1 stands on the shelf like this already; nothing was stored.</source>
-            <translation>L’échantillon %1 figure déjà ainsi sur l’étagère ; rien n’a été enregistré.</translation>
         </message>
         <message>
             <source>The sample %1 keeps its id, since a run holds it by that; nothing was stored.</source>
@@ -4393,10 +4441,6 @@
         <message>
             <source>Run %1 has no repeat of the sample %2 waiting; nothing was stored.</source>
             <translation>La série %1 n’a pas de répétition de l’échantillon %2 en attente ; rien n’a été enregistré.</translation>
-        </message>
-        <message>
-            <source>The shelf holds no sample number %1; nothing was stored: choose one of its list.</source>
-            <translation>L’étagère ne contient pas d’échantillon numéro %1 ; rien n’a été enregistré : choisissez-en un dans sa liste.</translation>
         </message>
         <message>
             <source>The limits in the notebook are damaged; go back to the latest backup, or save them anew.</source>
@@ -4650,6 +4694,510 @@
             <source>the book of equipment</source>
             <translation>le livre du matériel</translation>
         </message>
+        <message>
+            <source>%1 (number %2)</source>
+            <translation>%1 (numéro %2)</translation>
+        </message>
+        <message>
+            <source>value left out of control charts</source>
+            <translation>valeur exclue des cartes de contrôle</translation>
+        </message>
+        <message>
+            <source>settings of a control chart</source>
+            <translation>réglages d’une carte de contrôle</translation>
+        </message>
+        <message>
+            <source>clock that was set</source>
+            <translation>horloge réglée</translation>
+        </message>
+        <message>
+            <source>decision</source>
+            <translation>décision</translation>
+        </message>
+        <message>
+            <source>settings and limits of a decision</source>
+            <translation>réglages et limites d’une décision</translation>
+        </message>
+        <message>
+            <source>other run that a decision rests on</source>
+            <translation>autre série sur laquelle repose une décision</translation>
+        </message>
+        <message>
+            <source>decision of a sample</source>
+            <translation>décision sur un échantillon</translation>
+        </message>
+        <message>
+            <source>signature</source>
+            <translation>signature</translation>
+        </message>
+        <message>
+            <source>dilution step</source>
+            <translation>étape de dilution</translation>
+        </message>
+        <message>
+            <source>uncertainty of a dilution step</source>
+            <translation>incertitude d’une étape de dilution</translation>
+        </message>
+        <message>
+            <source>check of equipment</source>
+            <translation>vérification d’équipement</translation>
+        </message>
+        <message>
+            <source>condition of a check</source>
+            <translation>condition d’une vérification</translation>
+        </message>
+        <message>
+            <source>what is checked, and how often</source>
+            <translation>ce qui est vérifié, et à quelle fréquence</translation>
+        </message>
+        <message>
+            <source>number of values of a check</source>
+            <translation>nombre de valeurs d’une vérification</translation>
+        </message>
+        <message>
+            <source>equipment</source>
+            <translation>équipement</translation>
+        </message>
+        <message>
+            <source>value of a check</source>
+            <translation>valeur d’une vérification</translation>
+        </message>
+        <message>
+            <source>particulars of equipment</source>
+            <translation>caractéristiques d’un équipement</translation>
+        </message>
+        <message>
+            <source>check that was taken back</source>
+            <translation>vérification retirée</translation>
+        </message>
+        <message>
+            <source>settings of the laboratory</source>
+            <translation>réglages du laboratoire</translation>
+        </message>
+        <message>
+            <source>container</source>
+            <translation>flacon</translation>
+        </message>
+        <message>
+            <source>aliquot</source>
+            <translation>aliquote</translation>
+        </message>
+        <message>
+            <source>dissolving of a container</source>
+            <translation>dissolution d’un flacon</translation>
+        </message>
+        <message>
+            <source>division into aliquots</source>
+            <translation>division en aliquotes</translation>
+        </message>
+        <message>
+            <source>how long a container keeps</source>
+            <translation>durée de conservation d’un flacon</translation>
+        </message>
+        <message>
+            <source>volume in or out of a container</source>
+            <translation>volume entré ou sorti d’un flacon</translation>
+        </message>
+        <message>
+            <source>note on a container</source>
+            <translation>note sur un flacon</translation>
+        </message>
+        <message>
+            <source>opening of a container</source>
+            <translation>ouverture d’un flacon</translation>
+        </message>
+        <message>
+            <source>place of a container</source>
+            <translation>emplacement d’un flacon</translation>
+        </message>
+        <message>
+            <source>lot of the run</source>
+            <translation>lot de la série</translation>
+        </message>
+        <message>
+            <source>label of a container</source>
+            <translation>étiquette d’un flacon</translation>
+        </message>
+        <message>
+            <source>method</source>
+            <translation>méthode</translation>
+        </message>
+        <message>
+            <source>what was done with a method</source>
+            <translation>ce qui a été fait d’une méthode</translation>
+        </message>
+        <message>
+            <source>person</source>
+            <translation>personne</translation>
+        </message>
+        <message>
+            <source>passphrase of a person</source>
+            <translation>phrase secrète d’une personne</translation>
+        </message>
+        <message>
+            <source>whether a person signs</source>
+            <translation>si une personne signe</translation>
+        </message>
+        <message>
+            <source>name and role of a person</source>
+            <translation>nom et rôle d’une personne</translation>
+        </message>
+        <message>
+            <source>mark at the bench</source>
+            <translation>marque à la paillasse</translation>
+        </message>
+        <message>
+            <source>plan of the rack</source>
+            <translation>plan du portoir</translation>
+        </message>
+        <message>
+            <source>whose an uncertainty is</source>
+            <translation>à qui est une incertitude</translation>
+        </message>
+        <message>
+            <source>planned sample</source>
+            <translation>échantillon prévu</translation>
+        </message>
+        <message>
+            <source>glass of a dilution step</source>
+            <translation>verrerie d’une étape de dilution</translation>
+        </message>
+        <message>
+            <source>standard as prepared</source>
+            <translation>étalon préparé</translation>
+        </message>
+        <message>
+            <source>standard thrown away</source>
+            <translation>étalon jeté</translation>
+        </message>
+        <message>
+            <source>weighing</source>
+            <translation>pesée</translation>
+        </message>
+        <message>
+            <source>reading</source>
+            <translation>lecture</translation>
+        </message>
+        <message>
+            <source>where a reading came from</source>
+            <translation>origine d’une lecture</translation>
+        </message>
+        <message>
+            <source>run put back on the bench</source>
+            <translation>série remise à la paillasse</translation>
+        </message>
+        <message>
+            <source>repeat that was waived</source>
+            <translation>répétition abandonnée</translation>
+        </message>
+        <message>
+            <source>result chosen for the report</source>
+            <translation>résultat choisi pour le rapport</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>série</translation>
+        </message>
+        <message>
+            <source>sample</source>
+            <translation>échantillon</translation>
+        </message>
+        <message>
+            <source>particulars of a sample</source>
+            <translation>caractéristiques d’un échantillon</translation>
+        </message>
+        <message>
+            <source>what is expected of a sample</source>
+            <translation>ce qui est attendu d’un échantillon</translation>
+        </message>
+        <message>
+            <source>repeat in the rack</source>
+            <translation>répétition dans le portoir</translation>
+        </message>
+        <message>
+            <source>registered sample</source>
+            <translation>échantillon enregistré</translation>
+        </message>
+        <message>
+            <source>registration of a sample</source>
+            <translation>enregistrement d’un échantillon</translation>
+        </message>
+        <message>
+            <source>sample withdrawn</source>
+            <translation>échantillon retiré</translation>
+        </message>
+        <message>
+            <source>limits of products</source>
+            <translation>limites des produits</translation>
+        </message>
+        <message>
+            <source>standard</source>
+            <translation>étalon</translation>
+        </message>
+        <message>
+            <source>uncertainty of a standard</source>
+            <translation>incertitude d’un étalon</translation>
+        </message>
+        <message>
+            <source>substance</source>
+            <translation>substance</translation>
+        </message>
+        <message>
+            <source>particulars of a substance</source>
+            <translation>caractéristiques d’une substance</translation>
+        </message>
+        <message>
+            <source>tube</source>
+            <translation>tube</translation>
+        </message>
+        <message>
+            <source>addition to a tube</source>
+            <translation>ajout à un tube</translation>
+        </message>
+        <message>
+            <source>time of a tube</source>
+            <translation>temps d’un tube</translation>
+        </message>
+        <message>
+            <source>uncertainties of the run</source>
+            <translation>incertitudes de la série</translation>
+        </message>
+        <message>
+            <source>absorbance</source>
+            <translation>absorbance</translation>
+        </message>
+        <message>
+            <source>age (h)</source>
+            <translation>âge (h)</translation>
+        </message>
+        <message>
+            <source>amount</source>
+            <translation>quantité</translation>
+        </message>
+        <message>
+            <source>certificate</source>
+            <translation>certificat</translation>
+        </message>
+        <message>
+            <source>component</source>
+            <translation>composant</translation>
+        </message>
+        <message>
+            <source>concentration (g/L)</source>
+            <translation>concentration (g/L)</translation>
+        </message>
+        <message>
+            <source>day</source>
+            <translation>jour</translation>
+        </message>
+        <message>
+            <source>keeps dissolved (days)</source>
+            <translation>se conserve dissous (jours)</translation>
+        </message>
+        <message>
+            <source>every so many days</source>
+            <translation>tous les tant de jours</translation>
+        </message>
+        <message>
+            <source>last good day</source>
+            <translation>dernier jour de validité</translation>
+        </message>
+        <message>
+            <source>extract (mL)</source>
+            <translation>extrait (mL)</translation>
+        </message>
+        <message>
+            <source>flask (mL)</source>
+            <translation>fiole (mL)</translation>
+        </message>
+        <message>
+            <source>form</source>
+            <translation>forme</translation>
+        </message>
+        <message>
+            <source>in use (1: yes)</source>
+            <translation>en service (1 : oui)</translation>
+        </message>
+        <message>
+            <source>uncertainty of</source>
+            <translation>incertitude de</translation>
+        </message>
+        <message>
+            <source>only the usual value (1: yes)</source>
+            <translation>seulement la valeur usuelle (1 : oui)</translation>
+        </message>
+        <message>
+            <source>start interval (s)</source>
+            <translation>intervalle de départ (s)</translation>
+        </message>
+        <message>
+            <source>keeps (days)</source>
+            <translation>se conserve (jours)</translation>
+        </message>
+        <message>
+            <source>keeps opened (days)</source>
+            <translation>se conserve ouvert (jours)</translation>
+        </message>
+        <message>
+            <source>kind</source>
+            <translation>genre</translation>
+        </message>
+        <message>
+            <source>loss per hour</source>
+            <translation>perte par heure</translation>
+        </message>
+        <message>
+            <source>lot</source>
+            <translation>lot</translation>
+        </message>
+        <message>
+            <source>made up to (mL)</source>
+            <translation>complété à (mL)</translation>
+        </message>
+        <message>
+            <source>mass (g)</source>
+            <translation>masse (g)</translation>
+        </message>
+        <message>
+            <source>mass (mg)</source>
+            <translation>masse (mg)</translation>
+        </message>
+        <message>
+            <source>matrix</source>
+            <translation>matrice</translation>
+        </message>
+        <message>
+            <source>molar mass</source>
+            <translation>masse molaire</translation>
+        </message>
+        <message>
+            <source>name</source>
+            <translation>nom</translation>
+        </message>
+        <message>
+            <source>nominal volume (mL)</source>
+            <translation>volume nominal (mL)</translation>
+        </message>
+        <message>
+            <source>number</source>
+            <translation>numéro</translation>
+        </message>
+        <message>
+            <source>who answers for it</source>
+            <translation>qui en répond</translation>
+        </message>
+        <message>
+            <source>pipette</source>
+            <translation>pipette</translation>
+        </message>
+        <message>
+            <source>place</source>
+            <translation>emplacement</translation>
+        </message>
+        <message>
+            <source>planned (mL)</source>
+            <translation>prévu (mL)</translation>
+        </message>
+        <message>
+            <source>place in the order, from 0</source>
+            <translation>place dans l’ordre, à partir de 0</translation>
+        </message>
+        <message>
+            <source>product</source>
+            <translation>produit</translation>
+        </message>
+        <message>
+            <source>purity</source>
+            <translation>pureté</translation>
+        </message>
+        <message>
+            <source>columns of the rack</source>
+            <translation>colonnes du portoir</translation>
+        </message>
+        <message>
+            <source>rows of the rack</source>
+            <translation>rangées du portoir</translation>
+        </message>
+        <message>
+            <source>reagent</source>
+            <translation>réactif</translation>
+        </message>
+        <message>
+            <source>received from</source>
+            <translation>reçu de</translation>
+        </message>
+        <message>
+            <source>received (UTC)</source>
+            <translation>reçu (UTC)</translation>
+        </message>
+        <message>
+            <source>role</source>
+            <translation>rôle</translation>
+        </message>
+        <message>
+            <source>sample volume (mL)</source>
+            <translation>volume d’échantillon (mL)</translation>
+        </message>
+        <message>
+            <source>smallest volume (mL)</source>
+            <translation>plus petit volume (mL)</translation>
+        </message>
+        <message>
+            <source>source</source>
+            <translation>source</translation>
+        </message>
+        <message>
+            <source>begun (UTC)</source>
+            <translation>commencé (UTC)</translation>
+        </message>
+        <message>
+            <source>supplier</source>
+            <translation>fournisseur</translation>
+        </message>
+        <message>
+            <source>taken (mL)</source>
+            <translation>prélevé (mL)</translation>
+        </message>
+        <message>
+            <source>title</source>
+            <translation>titre</translation>
+        </message>
+        <message>
+            <source>as typed</source>
+            <translation>tel que saisi</translation>
+        </message>
+        <message>
+            <source>used (UTC)</source>
+            <translation>employé (UTC)</translation>
+        </message>
+        <message>
+            <source>prepared (UTC)</source>
+            <translation>préparé (UTC)</translation>
+        </message>
+        <message>
+            <source>volume (mL)</source>
+            <translation>volume (mL)</translation>
+        </message>
+        <message>
+            <source>wavelength (nm)</source>
+            <translation>longueur d’onde (nm)</translation>
+        </message>
+        <message>
+            <source>path length (mm)</source>
+            <translation>trajet optique (mm)</translation>
+        </message>
+        <message>
+            <source>Nothing was stored: the sample %1 is among the samples that wait already; change it there, or give this one another id.</source>
+            <translation>Rien n’a été stocké : l’échantillon %1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre identifiant à celui-ci.</translation>
+        </message>
+        <message>
+            <source>The sample %1 is registered like this already; nothing was stored.</source>
+            <translation>L’échantillon %1 est déjà enregistré ainsi ; rien n’a été stocké.</translation>
+        </message>
+        <message>
+            <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
+            <translation>Aucun échantillon numéro %1 n’est en attente ; rien n’a été stocké : choisissez-en un dans la liste.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -4673,17 +5221,13 @@
             <source>%1: passed before this run, but failed afterwards, on %2: %3.</source>
             <translation>%1 : réussite avant cette série, mais échec ensuite, le %2 : %3.</translation>
         </message>
+        <message>
+            <source>%1: not in the book of equipment yet on that day; its next check, on %2, failed: %3.</source>
+            <translation>%1 : pas encore au registre de l’équipement ce jour-là ; sa vérification suivante, le %2, a échoué : %3.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::DilutionPlan</name>
-        <message>
-            <source>The signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
-            <translation>Les signaux de %1 et %2 sont attendus dans un rapport de %3, plus que le rapport de %4 qu’une seule dilution peut couvrir : prévoyez une dilution pour chacun.</translation>
-        </message>
-        <message>
-            <source>%1 of the undiluted sample would give a signal of %2 for %3, less than the %4 that can be measured well.</source>
-            <translation>%1 de l’échantillon non dilué donnerait un signal de %2 pour %3, moins que les %4 qui se mesurent bien.</translation>
-        </message>
         <message>
             <source>Say how much the sample is expected to hold: a dilution is planned from that.</source>
             <translation>Indiquez combien l’échantillon devrait contenir : une dilution est prévue à partir de là.</translation>
@@ -4700,13 +5244,17 @@
             <source>With %1 of sample it has to be diluted %2- to %3-fold; no chain of up to %4 steps with the laboratory's pipettes and flasks does that.</source>
             <translation>Avec %1 d’échantillon, il doit être dilué %2 à %3 fois ; aucune chaîne de %4 étapes au plus avec les pipettes et fioles du laboratoire ne le permet.</translation>
         </message>
+        <message>
+            <source>The net signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
+            <translation>Les signaux nets de %1 et %2 sont attendus dans un rapport de %3, plus que le rapport de %4 qu’une seule dilution peut couvrir : prévoyez une dilution pour chacun.</translation>
+        </message>
+        <message>
+            <source>%1 of the undiluted sample would give a net signal of %2 for %3, less than the %4 that can be measured well.</source>
+            <translation>%1 de l’échantillon non dilué donnerait un signal net de %2 pour %3, moins que les %4 qui se mesurent bien.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::Expectation</name>
-        <message>
-            <source>its signal</source>
-            <translation>son signal</translation>
-        </message>
         <message>
             <source>With what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
             <translation>D’après ce qui en est attendu, %1 serait d’environ %2, au-dessous des %3 de la fenêtre : diluez moins, ou prélevez davantage.</translation>
@@ -4714,6 +5262,10 @@
         <message>
             <source>With what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
             <translation>D’après ce qui en est attendu, %1 serait d’environ %2, au-dessus des %3 de la fenêtre : diluez davantage, ou prélevez moins.</translation>
+        </message>
+        <message>
+            <source>its net signal</source>
+            <translation>son signal net</translation>
         </message>
     </context>
     <context>
@@ -4873,10 +5425,6 @@
             <translation>le blanc est hors de ses limites</translation>
         </message>
         <message>
-            <source>the standard was not found</source>
-            <translation>l’étalon n’a pas été retrouvé</translation>
-        </message>
-        <message>
             <source>the control is out of its limits</source>
             <translation>le contrôle est hors de ses limites</translation>
         </message>
@@ -4887,6 +5435,10 @@
         <message>
             <source>the wrong sample was taken</source>
             <translation>le mauvais échantillon a été pris</translation>
+        </message>
+        <message>
+            <source>the recovery of the standard is outside its limits</source>
+            <translation>la récupération de l’étalon est hors de ses limites</translation>
         </message>
     </context>
     <context>
@@ -5916,16 +6468,16 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Préavis, avant l’échéance</translation>
         </message>
         <message>
-            <source>&amp;Leave as it is</source>
-            <translation>&amp;Laisser tel quel</translation>
-        </message>
-        <message>
             <source>Soon is one low tone, now two, late three high ones.</source>
             <translation>Bientôt est un son grave, maintenant deux, en retard trois sons aigus.</translation>
         </message>
         <message>
             <source>The lead time has to be a whole number of seconds from 0 to %1.</source>
             <translation>Le préavis doit être un nombre entier de secondes de 0 à %1.</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l</source>
+            <translation>A&amp;nnuler</translation>
         </message>
     </context>
     <context>
@@ -6340,6 +6892,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Limit from</source>
             <translation>Origine de la limite</translation>
+        </message>
+        <message>
+            <source>not made</source>
+            <translation>pas faite</translation>
         </message>
     </context>
     <context>
@@ -7183,10 +7739,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Rel&amp;ire</translation>
         </message>
         <message>
-            <source>&amp;Leave as it is</source>
-            <translation>&amp;Laisser tel quel</translation>
-        </message>
-        <message>
             <source>&amp;Review this rack</source>
             <translation>Re&amp;voir ce portoir</translation>
         </message>
@@ -7247,10 +7799,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Enregistrer comme lecture supplémentaire</translation>
         </message>
         <message>
-            <source>&amp;Leave it  Esc</source>
-            <translation>&amp;Laisser  Échap</translation>
-        </message>
-        <message>
             <source>Correct the last one &amp;instead</source>
             <translation>C&amp;orriger plutôt la dernière</translation>
         </message>
@@ -7263,12 +7811,20 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Tube inutilisable  /</translation>
         </message>
         <message>
-            <source>Read again: what was read before stays, and the result rests on the series. Esc leaves it.</source>
-            <translation>Relue : ce qui a été lu auparavant reste, et le résultat repose sur la suite. Échap la quitte.</translation>
-        </message>
-        <message>
             <source>Not stored yet: the table and the results show what the correction would do. Enter goes to the reason, Enter there stores it, Esc leaves the reading as it is.</source>
             <translation>Pas encore enregistré : le tableau et les résultats montrent ce que ferait la correction. Entrée va au motif, où Entrée l’enregistre, Échap laisse la lecture telle quelle.</translation>
+        </message>
+        <message>
+            <source>Keep the stored va&amp;lue</source>
+            <translation>&amp;Garder la valeur stockée</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l  Esc</source>
+            <translation>A&amp;nnuler  Esc</translation>
+        </message>
+        <message>
+            <source>Read again: what was read before stays, and the result rests on the series. Esc cancels.</source>
+            <translation>Lire à nouveau : ce qui a été lu reste, et le résultat repose sur la suite de lectures. Échap annule.</translation>
         </message>
     </context>
     <context>
@@ -7671,10 +8227,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>La paillasse, les registres et les cartes de contrôle d’une maison inventée qui fait du cidre et conditionne des fruits secs. C’est une copie, jetée à la fermeture de la fenêtre.</translation>
         </message>
         <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Quitter</translation>
-        </message>
-        <message>
             <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
             <translation>Le cahier %1 n’est pas là. Vérifiez que son disque est connecté et recommencez, ou choisissez où il est maintenant.</translation>
         </message>
@@ -7741,6 +8293,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>The help for the first minutes with the sample notebook; F1 opens it as well</source>
             <translation>L’aide pour les premières minutes avec le cahier d’exemple ; F1 l’ouvre aussi</translation>
+        </message>
+        <message>
+            <source>C&amp;lose</source>
+            <translation>Fer&amp;mer</translation>
         </message>
     </context>
     <context>
@@ -8339,10 +8895,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Rejeter l’échantillon</translation>
         </message>
         <message>
-            <source>Let it wait on the shelf, to be repeated</source>
-            <translation>Le laisser attendre sur l’étagère, à répéter</translation>
-        </message>
-        <message>
             <source>Delete, Backspace</source>
             <translation>Suppr, Retour arrière</translation>
         </message>
@@ -8537,6 +9089,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Empty the search; close the help where nothing is searched</source>
             <translation>Vider la recherche ; fermer l’aide si rien n’est cherché</translation>
+        </message>
+        <message>
+            <source>Send it back to the samples that wait, to be repeated</source>
+            <translation>La remettre parmi les échantillons en attente, pour être répétée</translation>
         </message>
     </context>
     <context>
@@ -9321,10 +9877,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Produit</translation>
         </message>
         <message>
-            <source>As the samples of the shelf name it.</source>
-            <translation>Comme le nomment les échantillons de l’étagère.</translation>
-        </message>
-        <message>
             <source>&amp;Measurand</source>
             <translation>&amp;Mesurande</translation>
         </message>
@@ -9379,6 +9931,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Take it awa&amp;y</source>
             <translation>Enle&amp;ver</translation>
+        </message>
+        <message>
+            <source>As it is called where samples are registered.</source>
+            <translation>Comme il est nommé à l’enregistrement des échantillons.</translation>
         </message>
     </context>
     <context>
@@ -10635,16 +11191,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Indiquez dans la ligne ci-dessus ce qui a changé et pourquoi, puis appuyez sur Entrée ; l’historique de la méthode le garde.</translation>
         </message>
         <message>
-            <source>There are changes that are not saved. Leave again to drop them, or save first.</source>
-            <translation>Il y a des modifications qui ne sont pas enregistrées. Quittez encore une fois pour les abandonner, ou enregistrez d’abord.</translation>
-        </message>
-        <message>
             <source>&amp;Save method</source>
             <translation>&amp;Enregistrer la méthode</translation>
-        </message>
-        <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Quitter</translation>
         </message>
         <message>
             <source>&amp;What was changed and why</source>
@@ -10685,6 +11233,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Try it</source>
             <translation>Essayer</translation>
+        </message>
+        <message>
+            <source>There are changes that are not saved. Press it once more to drop them, or save first.</source>
+            <translation>Des modifications ne sont pas enregistrées. Appuyez encore une fois pour les abandonner, ou enregistrez d’abord.</translation>
+        </message>
+        <message>
+            <source>Back to the &amp;list</source>
+            <translation>Retour à la &amp;liste</translation>
         </message>
     </context>
     <context>
@@ -11987,10 +12543,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Garder</translation>
         </message>
         <message>
-            <source>Leave it  Es&amp;c</source>
-            <translation>&amp;Laisser  Échap</translation>
-        </message>
-        <message>
             <source>Volume in %1</source>
             <translation>Volume en %1</translation>
         </message>
@@ -12005,6 +12557,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>R&amp;eason</source>
             <translation>&amp;Motif</translation>
+        </message>
+        <message>
+            <source>&amp;Cancel  Esc</source>
+            <translation>A&amp;nnuler  Esc</translation>
         </message>
     </context>
     <context>
@@ -12070,6 +12626,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Read %1</source>
             <translation>Lire %1</translation>
+        </message>
+        <message>
+            <source>Dilute %1: %2</source>
+            <translation>Diluer %1 : %2</translation>
         </message>
     </context>
     <context>
@@ -12234,6 +12794,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>%1 is far from %2. Check unit and decimal mark; Enter again keeps it.</source>
             <translation>%1 est loin de %2. Vérifiez l’unité et le séparateur décimal ; Entrée à nouveau le garde.</translation>
         </message>
+        <message>
+            <source>First make the dilutions that head the steps.</source>
+            <translation>Faites d’abord les dilutions en tête des étapes.</translation>
+        </message>
+        <message>
+            <source>Wait, then read %1</source>
+            <translation>Attendre, puis lire %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PipetteWords</name>
@@ -12250,16 +12818,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Portoir %1, tube %2 : ajouter %4 (%3)</translation>
         </message>
         <message>
-            <source>%1 to %2</source>
-            <translation>%1 à %2</translation>
-        </message>
-        <message>
             <source>%1, diluted %2</source>
             <translation>%1, dilué %2</translation>
-        </message>
-        <message>
-            <source>, then </source>
-            <translation>, puis </translation>
         </message>
         <message>
             <source>%1, where most tubes get %2</source>
@@ -12296,6 +12856,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>tubes %1 of %2</source>
             <translation>tubes : %1 sur %2</translation>
+        </message>
+        <message>
+            <source>diluted %1-fold</source>
+            <translation>dilué %1 fois</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>a sample, diluted so many times</comment>
+            <translation>%1, %2</translation>
         </message>
     </context>
     <context>
@@ -12622,6 +13191,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Say who is at the bench first: type your name on the left and press Enter.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée.</translation>
         </message>
+        <message>
+            <source>E&amp;xplain this warning</source>
+            <translation>E&amp;xpliquer cet avertissement</translation>
+        </message>
+        <message>
+            <source>What is warned of, and what to do about it; F1 does the same</source>
+            <translation>De quoi il est averti, et que faire ; F1 fait de même</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PointChart</name>
@@ -12744,20 +13321,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Molécules d’anal&amp;yte par molécule de substance</translation>
         </message>
         <message>
-            <source>Strength &amp;wanted (g/L)</source>
-            <translation>&amp;Titre souhaité (g/L)</translation>
-        </message>
-        <message>
             <source>F&amp;lask</source>
             <translation>&amp;Fiole</translation>
-        </message>
-        <message>
-            <source>&amp;Its volume (mL)</source>
-            <translation>Son &amp;volume (mL)</translation>
-        </message>
-        <message>
-            <source>u of flask and filling (mL)</source>
-            <translation>u de la fiole et du remplissage (mL)</translation>
         </message>
         <message>
             <source>W&amp;eighed (mg)</source>
@@ -12768,10 +13333,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>plusieurs portions comme 50.3; 49.8</translation>
         </message>
         <message>
-            <source>u of one weighing (mg)</source>
-            <translation>u d’une pesée (mg)</translation>
-        </message>
-        <message>
             <source>Name on the flas&amp;k</source>
             <translation>&amp;Nom sur la fiole</translation>
         </message>
@@ -12780,16 +13341,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Heure de préparation</translation>
         </message>
         <message>
-            <source>Loss of strength (% per hour)</source>
-            <translation>Perte de titre (% par heure)</translation>
-        </message>
-        <message>
             <source>% per hour</source>
             <translation>% par heure</translation>
-        </message>
-        <message>
-            <source>Keeps by &amp;your own rule (hours)</source>
-            <translation>Conservation selon votre propre rè&amp;gle (heures)</translation>
         </message>
         <message>
             <source>Empty where there is no rule beside the loss.</source>
@@ -12862,6 +13415,30 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Add the substance first: it says purity and molar mass.</source>
             <translation>Ajoutez d’abord la substance : elle indique la pureté et la masse molaire.</translation>
+        </message>
+        <message>
+            <source>Strength &amp;wanted</source>
+            <translation>&amp;Titre souhaité</translation>
+        </message>
+        <message>
+            <source>&amp;Its volume</source>
+            <translation>Son &amp;volume</translation>
+        </message>
+        <message>
+            <source>u of flask and filling</source>
+            <translation>u de la fiole et du remplissage</translation>
+        </message>
+        <message>
+            <source>u of one weighing</source>
+            <translation>u d’une pesée</translation>
+        </message>
+        <message>
+            <source>Loss of strength</source>
+            <translation>Perte de titre</translation>
+        </message>
+        <message>
+            <source>Keeps by &amp;your own rule</source>
+            <translation>Conservation selon votre propre rè&amp;gle</translation>
         </message>
     </context>
     <context>
@@ -13301,6 +13878,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>From what is stored:</source>
             <translation>D’après ce qui est enregistré :</translation>
         </message>
+        <message>
+            <source>Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.</source>
+            <translation>Tube %1 : il est trop tôt pour %2. La méthode attend %3, dont il reste %4 : lisez-le ensuite.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReadingsModel</name>
@@ -13425,6 +14006,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>; good until %1</source>
             <translation>; bon jusqu’au %1</translation>
+        </message>
+        <message>
+            <source>%1 more in lot %2</source>
+            <translation>%1 de plus dans le lot %2</translation>
+        </message>
+        <message>
+            <source>%1; %2</source>
+            <translation>%1 ; %2</translation>
         </message>
     </context>
     <context>
@@ -13648,10 +14237,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Coller depuis le presse-papiers</translation>
         </message>
         <message>
-            <source>&amp;Leave</source>
-            <translation>&amp;Quitter</translation>
-        </message>
-        <message>
             <source>Register samples</source>
             <translation>Inscrire des échantillons</translation>
         </message>
@@ -13660,24 +14245,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Saisissez une ligne par échantillon, ou copiez une ou plusieurs colonnes d’un tableur et collez-les ici (Ctrl+V). La première ligne peut nommer les colonnes, un mesurande aussi ; sinon elles sont, dans cet ordre : %1.</translation>
         </message>
         <message>
-            <source>Put on the &amp;shelf</source>
-            <translation>&amp;Mettre sur l’étagère</translation>
-        </message>
-        <message>
-            <source>Change a sample on the shelf</source>
-            <translation>Modifier un échantillon de l’étagère</translation>
-        </message>
-        <message>
             <source>What was told before stays in the notebook's history.</source>
             <translation>Ce qui était indiqué auparavant reste dans l’historique du cahier.</translation>
         </message>
         <message>
             <source>&amp;Store the change</source>
             <translation>&amp;Enregistrer la modification</translation>
-        </message>
-        <message>
-            <source>%1 waits on the shelf already; change it there, or give this one another id.</source>
-            <translation>%1 attend déjà sur l’étagère ; modifiez-le là, ou donnez un autre id à celui-ci.</translation>
         </message>
         <message>
             <source>Line %1, %2: %3</source>
@@ -13708,8 +14281,24 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Rien n’est encore enregistré : corrigez d’abord ce que nomme la liste.</translation>
         </message>
         <message>
-            <source>There are samples that are not stored. Leave again to drop them, or store first.</source>
-            <translation>Il y a des échantillons qui ne sont pas enregistrés. Quittez encore une fois pour les abandonner, ou enregistrez d’abord.</translation>
+            <source>Back to the &amp;list</source>
+            <translation>Retour à la &amp;liste</translation>
+        </message>
+        <message>
+            <source>Regi&amp;ster them</source>
+            <translation>Enregi&amp;strer</translation>
+        </message>
+        <message>
+            <source>Change a sample that waits</source>
+            <translation>Modifier un échantillon en attente</translation>
+        </message>
+        <message>
+            <source>%1 is among the samples that wait already; change it there, or give this one another id.</source>
+            <translation>%1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre identifiant à celui-ci.</translation>
+        </message>
+        <message>
+            <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
+            <translation>Des échantillons ne sont pas stockés. Appuyez encore une fois pour les abandonner, ou enregistrez-les d’abord.</translation>
         </message>
     </context>
     <context>
@@ -14154,12 +14743,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Choisir le &amp;fichier…</translation>
         </message>
         <message>
-            <source>&amp;Leave it</source>
-            <translation>&amp;Laisser</translation>
-        </message>
-        <message>
             <source>%1: %2.</source>
             <translation>%1 : %2.</translation>
+        </message>
+        <message>
+            <source>Cance&amp;l</source>
+            <translation>A&amp;nnuler</translation>
         </message>
     </context>
     <context>
@@ -14554,16 +15143,36 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Incertitude</translation>
         </message>
         <message>
-            <source>Recovery of %1: %2 g/L expected at use</source>
-            <translation>Taux de récupération, %1 : %2 g/L attendu à l’emploi</translation>
-        </message>
-        <message>
             <source>%1 % %2</source>
             <translation>%1 % %2</translation>
         </message>
         <message>
             <source>Share of the variance of %1 (%)</source>
             <translation>Part de la variance de %1 (%)</translation>
+        </message>
+        <message>
+            <source>k = %1: %2.</source>
+            <translation>k = %1 : %2.</translation>
+        </message>
+        <message>
+            <source>%1 So few, since the scatter of %2 tubes decides it; more tubes of the sample make k smaller.</source>
+            <translation>%1 Si peu, car la dispersion de %2 tubes en décide ; plus de tubes de l’échantillon rendent k plus petit.</translation>
+        </message>
+        <message>
+            <source>As the laboratory reports it</source>
+            <translation>Comme le laboratoire le rend</translation>
+        </message>
+        <message>
+            <source>in %1</source>
+            <translation>en %1</translation>
+        </message>
+        <message>
+            <source>the result in %1 in that unit</source>
+            <translation>le résultat en %1 dans cette unité</translation>
+        </message>
+        <message>
+            <source>Recovery of %1: %2 expected at use</source>
+            <translation>Récupération de %1 : %2 attendu à l’emploi</translation>
         </message>
     </context>
     <context>
@@ -16209,14 +16818,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>, </translation>
         </message>
         <message>
-            <source>waits on the shelf</source>
-            <translation>attend sur l’étagère</translation>
-        </message>
-        <message>
-            <source>waits on the shelf: %1</source>
-            <translation>attend sur l’étagère : %1</translation>
-        </message>
-        <message>
             <source>; </source>
             <translation>; </translation>
         </message>
@@ -16291,6 +16892,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1.</source>
             <translation>%1.</translation>
+        </message>
+        <message>
+            <source>back to the samples that wait</source>
+            <translation>de retour parmi les échantillons en attente</translation>
+        </message>
+        <message>
+            <source>back to the samples that wait: %1</source>
+            <translation>de retour parmi les échantillons en attente : %1</translation>
         </message>
     </context>
     <context>
@@ -16380,6 +16989,22 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1 Expected from the last results of the same product: %2.</source>
             <translation>%1 Attendu d’après les derniers résultats du même produit : %2.</translation>
+        </message>
+        <message>
+            <source>%1 Volume of sample in the tube set as well: %2.</source>
+            <translation>%1 Le volume d’échantillon dans le tube est réglé aussi : %2.</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+        <message>
+            <source>%1 %2 mL</source>
+            <translation>%1 %2 mL</translation>
+        </message>
+        <message>
+            <source>%1 %2 mL, the method's</source>
+            <translation>%1 %2 mL, celui de la méthode</translation>
         </message>
     </context>
     <context>
@@ -16543,10 +17168,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Choisissez ce qui est voulu : retirer ce qui était inscrit, ou renoncer à la répétition.</translation>
         </message>
         <message>
-            <source>Samples that are not on the shelf yet</source>
-            <translation>Échantillons qui ne sont pas encore sur l’étagère</translation>
-        </message>
-        <message>
             <source>&amp;Complete what is known…</source>
             <translation>&amp;Compléter ce qui est connu…</translation>
         </message>
@@ -16579,8 +17200,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La modification de %1 est enregistrée.</translation>
         </message>
         <message>
-            <source>On the shelf now: %1.</source>
-            <translation>Maintenant sur l’étagère : %1.</translation>
+            <source>Samples that are not registered yet</source>
+            <translation>Échantillons pas encore enregistrés</translation>
+        </message>
+        <message>
+            <source>Registered: %1.</source>
+            <translation>Enregistrés : %1.</translation>
         </message>
     </context>
     <context>
@@ -18393,6 +19018,30 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source> and </source>
             <translation> et </translation>
         </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>No check failed.</source>
+            <translation>Aucune vérification n’a échoué.</translation>
+        </message>
+        <message>
+            <source>repeated</source>
+            <translation>répété</translation>
+        </message>
+        <message>
+            <source>Not every check could be made</source>
+            <translation>Toutes les vérifications n’ont pas pu être faites</translation>
+        </message>
+        <message>
+            <source>All are reportable, %1 by a repeat in the rack</source>
+            <translation>Tous peuvent être rendus, %1 par une répétition dans le portoir</translation>
+        </message>
+        <message>
+            <source>%1 Not made, though the method asks for it: %2.</source>
+            <translation>%1 Pas faite, bien que la méthode la demande : %2.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::VolumeWords</name>
@@ -18407,6 +19056,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Wait %1</source>
             <translation>Attendre %1</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>a dilution step: a volume made up to another</comment>
+            <translation>%1 à %2</translation>
+        </message>
+        <message>
+            <source>, then </source>
+            <translation>, puis </translation>
         </message>
     </context>
     <context>

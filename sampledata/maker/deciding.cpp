@@ -17,7 +17,7 @@ QString reasonToRejectRun(const evaluation::Evaluation &evaluation)
         if (check.passed)
             continue;
         if (check.id == CheckId::StandardRecovery)
-            return u"the standard was not found"_s;
+            return u"the recovery of the standard is outside its limits"_s;
         if (check.id == CheckId::StandardTooOld)
             return u"the standard was too old"_s;
         if (check.id == CheckId::BlankHigh || check.id == CheckId::BlankSpread)
@@ -53,7 +53,7 @@ Judgement judgementOf(const evaluation::Evaluation &evaluation, const Rack &rack
     judgement.decision.reason = reasonToRejectRun(evaluation);
     if (!judgement.decision.reason.isEmpty()) {
         judgement.decision.kind = notebook::DecisionKind::Rejected;
-        judgement.standardFailed = judgement.decision.reason == u"the standard was not found"_s;
+        judgement.standardFailed = judgement.decision.reason == u"the recovery of the standard is outside its limits"_s;
         for (const MadeSample &made : rack.samples)
             judgement.repeats.push_back({made.sample.id, std::nullopt});
         return judgement;

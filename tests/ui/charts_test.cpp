@@ -5,6 +5,7 @@
 #include "ui/charts/chartexport.h"
 #include "ui/charts/chartview.h"
 #include "ui/charts/panelpicture.h"
+#include "ui/charts/panelview.h"
 #include "ui/charts/pointpanel.h"
 #include "ui/charts/settingsform.h"
 #include "ui/shared/losspanel.h"
@@ -140,6 +141,20 @@ TEST(PanelPicture, HasTheLinesThatTheLimitsSay)
     // Of the moving range no line lies below zero.
     const PanelPicture ranges = pictureOf(recovery, chartOf({100, 107, 95}), 1, {});
     EXPECT_THAT(ranges.levels, SizeIs(3));
+}
+
+TEST_F(ChartViewTest, BothPanelsHaveOneRunAtOneDistanceFromTheLeft)
+{
+    m_view.setChart(recovery, chartOf({100, 101.5, 98.7, 102.25, 99.1}));
+    m_view.resize(700, 420);
+    m_view.show();
+    QTest::qWait(0);
+    const auto panels = m_view.findChildren<PanelView *>();
+    ASSERT_THAT(panels, SizeIs(2));
+    EXPECT_GT(panels[0]->plot().width(), 300);
+    EXPECT_NE(panels[0]->sides().numbers, panels[1]->sides().numbers); // "104" and "4"
+    EXPECT_NEAR(panels[0]->plot().left(), panels[1]->plot().left(), 1);
+    EXPECT_NEAR(panels[0]->plot().right(), panels[1]->plot().right(), 1);
 }
 
 TEST_F(ChartViewTest, StepsFromPointToPointByKeysAndSaysWhatIsThere)

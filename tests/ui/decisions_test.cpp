@@ -39,9 +39,9 @@ TEST_F(Choices, StartWithWhatTheEvaluationSays)
     EXPECT_TRUE(rows[1].advice.startsWith(u"dilute "_s)) << rows[1].advice.toStdString();
     EXPECT_EQ(
         ui::whatHappens(rows, DecisionKind::Accepted),
-        u"Accepts 1 sample, repeats 1 (waits on the shelf: %1), leaves 1 to decide."_s.arg(rows[1].advice));
+        u"Accepts 1 sample, repeats 1 (back to the samples that wait: %1), leaves 1 to decide."_s.arg(rows[1].advice));
     EXPECT_EQ(ui::whatHappens(rows, DecisionKind::Rejected),
-              u"Repeats 1 sample (waits on the shelf: %1), rejects 2."_s.arg(rows[1].advice));
+              u"Repeats 1 sample (back to the samples that wait: %1), rejects 2."_s.arg(rows[1].advice));
     ASSERT_EQ(ui::sampleDecisions(rows).size(), 1U) << "what follows the run is not said twice";
     EXPECT_EQ(ui::sampleDecisions(rows)[0].kind, SampleDecisionKind::Repeat);
     EXPECT_EQ(ui::undecidedSamples(rows), QStringList{u"P-3"_s});
@@ -254,10 +254,10 @@ TEST_F(Decisions, ASignatureNeedsThePassphraseOfSomebodyWhoMaySign)
     givePassphrase(secret);
     decideAs(u"Nobody Known"_s);
     expectRefused(u"No person of the name"_s);
-    givePassphrase(secret);
+    EXPECT_EQ(focusName(), u"decisionPerson"_s);
+    EXPECT_EQ(find<QLineEdit>(u"decisionPassphrase"_s)->text(), secret) << "it was the name that was wrong";
     decideAs(u"O. Gone"_s);
     expectRefused(u"is retired"_s);
-    givePassphrase(secret);
     decideAs(u"M. Lindqvist"_s);
     ASSERT_TRUE(isDecided());
     EXPECT_EQ(decision().signedAs, PersonRole::Reviewer);
@@ -305,6 +305,7 @@ TEST_F(Decisions, AnAnalystDoesNotDecideWhereAReviewerHasTo)
     givePassphrase(secret);
     decideAs(u"R. Okafor"_s);
     expectRefused(u"a reviewer or a head decides here"_s);
+    EXPECT_FALSE(window->findChild<QLabel *>(u"decisionRules"_s)->isVisible()) << "what was refused stands in its place";
     givePassphrase(secret);
     decideAs(u"H. Ahlgren"_s);
     ASSERT_TRUE(isDecided());
@@ -336,7 +337,7 @@ TEST_F(Decisions, WhatWasChosenForARackWaitsThere)
     EXPECT_TRUE(find<QLineEdit>(u"decisionReason"_s)->text().isEmpty());
     press(Qt::Key_PageDown, Qt::ControlModifier);
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"Accepts 1 sample, repeats 1 (waits on the shelf)."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"Accepts 1 sample, repeats 1 (back to the samples that wait)."_s);
     EXPECT_EQ(find<QLineEdit>(u"decisionReason"_s)->text(), u"cloudy"_s);
 }
 

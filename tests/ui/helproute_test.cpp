@@ -145,6 +145,20 @@ TEST_F(HelpRoute, TheChosenCheckIsExplainedByItsButtonAndByF1InTheTable)
     EXPECT_EQ(pageOfF1(), u"review"_s);
 }
 
+TEST_F(HelpRoute, ADialogThatComesUpLaterDoesNotShutTheHelpThatIsOpen)
+{
+    openWindow();
+    trigger(u"actionAboutChecks"_s);
+    ASSERT_NE(openHelp(), nullptr);
+    QDialog later(window.get());
+    later.setModal(true);
+    later.show();
+    EXPECT_TRUE(QTest::qWaitFor(
+        [&] { return openHelp()->windowHandle()->transientParent() == later.windowHandle(); }));
+    EXPECT_TRUE(openHelp()->isVisible());
+    later.close();
+}
+
 TEST_F(HelpRoute, ADialogHasItsOwnPageAndTheHelpIsUsableOverIt)
 {
     addRun(exampleRun());

@@ -38,7 +38,7 @@ protected:
         const auto *table = find<QTableView>(u"samples"_s);
         for (int step = 0; step < table->model()->columnCount(); ++step) {
             const int column = table->currentIndex().column();
-            if (table->model()->headerData(column, Qt::Horizontal).toString() == heading)
+            if (table->model()->headerData(column, Qt::Horizontal).toString().replace(u'\n', u' ') == heading)
                 return;
             press(Qt::Key_Right);
         }

@@ -370,7 +370,7 @@ TEST_F(Editor, LeavingWithChangesAsksOnce)
     EXPECT_TRUE(editor.hasUnsavedChanges());
     editor.leave();
     EXPECT_EQ(closed, 1);
-    EXPECT_TRUE(notice().contains(u"Leave again"_s));
+    EXPECT_TRUE(notice().contains(u"Press it once more"_s));
     editor.leave();
     EXPECT_EQ(closed, 2);
 }

@@ -247,7 +247,7 @@ TEST_F(Models, AVolumeLeftEmptyShowsTheMethods)
     const auto volumeCell = [&model] {
         int column = 0;
         while (column < model.columnCount() &&
-               model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() != u"In the tube (mL)"_s)
+               model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString() != u"In the tube\n(mL)"_s)
             ++column;
         return model.index(0, column);
     };

@@ -185,6 +185,24 @@ TEST_F(Pipette, TheNextTubeIsLookedForFromWhereTheHandIs)
     EXPECT_EQ(sheet().dueIn(0, 0, 9).size(), 2U);
 }
 
+TEST_F(Pipette, ADilutedSampleIsDilutedFirstAndSaidToBeSo)
+{
+    run.samples[0].dilution = {{5, 50, {}}, {10, 25, {}}};
+    EXPECT_EQ(sheet().steps()[0].kind, ui::SheetStep::Kind::Dilute);
+    EXPECT_EQ(sheet().steps()[0].words, u"Dilute P-104: 5\u00a0mL to 50\u00a0mL, then 10\u00a0mL to 25\u00a0mL"_s);
+    EXPECT_EQ(sheet().stepOf(0), 1);
+    EXPECT_EQ(sheet().currentStep(), 1) << "it leaves no mark";
+    EXPECT_EQ(sheet().next(), (ui::Dosing{0, 0}));
+    EXPECT_EQ(ui::additionWords(sheet(), {2, 2}), u"Tube 3: add 100\u00a0µL P-104, diluted 25-fold"_s);
+    EXPECT_EQ(ui::stripWords(u"A"_s, sheet(), {2, 2}), u"Rack A, tube 3: add 100\u00a0µL P-104, diluted 25-fold"_s);
+    EXPECT_EQ(ui::additionWords(sheet(), {2, 0}), u"Tube 1: add 100\u00a0µL Water"_s);
+    EXPECT_EQ(ui::cellWords(sheet(), {2, 2}), (ui::CellWords{u"100\u00a0µL"_s, u"diluted 25-fold"_s}));
+    EXPECT_EQ(ui::cellWords(sheet(), {0, 2}), (ui::CellWords{u"1\u00a0mL"_s, QString()}));
+    EXPECT_EQ(ui::subjectOf(sheet(), {0, 0}).hints, u"First make the dilutions that head the steps."_s);
+    tick(0, 0, 0);
+    EXPECT_EQ(ui::subjectOf(sheet(), {0, 1}).hints, QString());
+}
+
 TEST_F(Pipette, WordsNameTubeVolumeAndWhatStandsIn)
 {
     EXPECT_EQ(ui::additionWords(sheet(), {3, 1}), u"Tube 2: add 20\u00a0µL Starter"_s);

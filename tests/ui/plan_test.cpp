@@ -60,12 +60,12 @@ TEST_F(PlanPage, TwentyPastedSamplesAreARackWithoutTheMouse)
     plan(u"Twenty tanks"_s, names);
     EXPECT_EQ(labelText(u"runSummary"_s).left(9), u"Tubes: 42"_s);
     const auto *problems = find<ui::ProblemList>(u"newRunProblems"_s);
-    ASSERT_EQ(problems->model()->rowCount(), 1);
+    ASSERT_EQ(problems->model()->rowCount(), 2) << "and there is no standard";
     EXPECT_TRUE(problems->model()->index(0, 0).data().toString().contains(u"24 places"_s));
     tabTo(u"replicates"_s);
     press(Qt::Key_Home);
     press(Qt::Key_Down);
-    EXPECT_EQ(problems->model()->rowCount(), 0) << labelText(u"runSummary"_s).toStdString();
+    EXPECT_EQ(problems->model()->rowCount(), 1) << labelText(u"runSummary"_s).toStdString();
     const notebook::StoredRun stored = putOnBench();
     EXPECT_EQ(stored.run.tubes.size(), 22U);
     EXPECT_EQ(stored.run.samples[0].id, u"T-01"_s);
@@ -78,14 +78,14 @@ TEST_F(PlanPage, WhatIsExpectedIsDilutedIntoTheWindowByOneKey)
 {
     plan(u"Strong ones"_s, {u"P-104"_s});
     tabTo(u"samples"_s);
-    press(Qt::Key_Right);
     type(u"5"_s);
     press(Qt::Key_Return);
-    EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 1) << "too strong as it is";
+    EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 2)
+        << "too strong as it is, and there is no standard";
     press(Qt::Key_R, Qt::AltModifier);
     EXPECT_TRUE(QTest::qWaitFor([this] { return noticeText().startsWith(u"Dilutions proposed: 1"_s); }))
         << noticeText().toStdString();
-    EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 0);
+    EXPECT_EQ(find<ui::ProblemList>(u"newRunProblems"_s)->model()->rowCount(), 1);
     const notebook::StoredRun stored = putOnBench();
     const double factor = run::dilutionFactor(stored.run.samples[0].dilution);
     const double volume_mL = stored.run.tubes[2].sampleVolume_mL.value_or(0.1);
@@ -104,7 +104,6 @@ TEST_F(PlanPage, EnterGoesDownAColumnAndAColumnIsPastedIntoIt)
     const auto expected = [samples](int row) { return samples->model()->index(row, 1).data().toString(); };
     EXPECT_EQ(expected(0), u"0.2"_s) << "beside its name in the spreadsheet";
     tabTo(u"samples"_s);
-    press(Qt::Key_Right);
     press(Qt::Key_Down);
     type(u"0.3"_s);
     press(Qt::Key_Return);
@@ -118,6 +117,39 @@ TEST_F(PlanPage, EnterGoesDownAColumnAndAColumnIsPastedIntoIt)
     EXPECT_EQ(expected(2), u"0.11"_s);
     EXPECT_EQ(expected(3), u"0.12"_s);
     EXPECT_EQ(putOnBench().plan->samples[0].sample.product, u"perry"_s);
+}
+
+TEST_F(PlanPage, TabLeadsFromOneNumberToTheNextThatIsKeyed)
+{
+    plan(u"Two tanks"_s, {u"P-1"_s, u"P-2"_s});
+    tabTo(u"samples"_s);
+    const auto *samples = find<QTableView>(u"samples"_s);
+    const auto place = [samples] {
+        return std::pair(samples->currentIndex().row(), samples->currentIndex().column());
+    };
+    EXPECT_EQ(place(), std::pair(0, 1)) << "what is expected, not the name";
+    type(u"0.3"_s);
+    press(Qt::Key_Tab);
+    EXPECT_EQ(place(), std::pair(0, 2));
+    EXPECT_EQ(samples->model()->index(0, 1).data().toString(), u"0.3"_s);
+    press(Qt::Key_Escape);
+    QTableView *table = find<QTableView>(u"samples"_s);
+    table->setCurrentIndex(table->model()->index(0, table->model()->columnCount() - 1));
+    table->edit(table->currentIndex());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    EXPECT_EQ(place(), std::pair(1, 1)) << "and on to the next sample, not to its name";
+}
+
+TEST_F(PlanPage, WhatADilutionProposalSetsInTheTubeIsSaid)
+{
+    plan(u"Weak one"_s, {u"P-104"_s});
+    tabTo(u"samples"_s);
+    type(u"0.02"_s);
+    press(Qt::Key_Return);
+    press(Qt::Key_R, Qt::AltModifier);
+    EXPECT_TRUE(QTest::qWaitFor(
+        [this] { return noticeText().contains(u"Volume of sample in the tube set as well: P-104 "_s); }))
+        << noticeText().toStdString();
 }
 
 TEST_F(PlanPage, ATubeIsMovedByTheKeys)

@@ -200,10 +200,10 @@ TEST_F(Plan, SamplesModelHasAColumnForEachQuantity)
         }
         return -1;
     };
-    EXPECT_EQ(column(u"Expected (g/L)"_s), 1);
+    EXPECT_EQ(column(u"Expected\n(g/L)"_s), 1);
     ASSERT_TRUE(model.setData(model.index(0, 1), u"0,2"_s, Qt::EditRole));
     EXPECT_EQ(model.index(0, column(u"Signal"_s)).data().toString(), u"0.594"_s);
-    EXPECT_EQ(model.index(0, column(u"In the tube (mL)"_s)).data().toString(), u"0.1 (method)"_s);
+    EXPECT_EQ(model.index(0, column(u"In the tube\n(mL)"_s)).data().toString(), u"0.1 (method)"_s);
     assay::Method other = method();
     other.measurands[0].id = u"another"_s;
     model.setAssay(&other, 340, 10);
@@ -247,7 +247,7 @@ TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
     // Six tubes of 1 mL, and 10 % more.
     EXPECT_EQ(text(0, ui::ReagentsModel::Need), u"6.60\u00a0mL"_s);
     EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s) << "the one that expires first";
-    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough: 100 tubes"_s);
+    EXPECT_EQ(text(0, ui::ReagentsModel::Remark), u"enough: 50 tubes; 50 more in lot B-1"_s);
     EXPECT_EQ(text(1, ui::ReagentsModel::Remark), u"no lot in the book"_s);
     EXPECT_EQ(text(2, ui::ReagentsModel::Remark), u"no fit lot: E-1 expired on 2026-01-31"_s);
     ASSERT_EQ(model.remarks().size(), 1U);

@@ -302,6 +302,77 @@ TEST_F(ReadActs, ASampleThatIsTooStrongIsRepeatedInTheSameRack)
     EXPECT_TRUE(book->verify().sound());
 }
 
+TEST_F(ReadActs, AReadingThatIsKeyedTooEarlyIsAskedAboutFirst)
+{
+    const notebook::RunId rack = addRun(exampleRun());
+    book->pipetting().markDone(
+        rack, {{{0, u"buffer"_s, false}}, {{0, u"water"_s, false}}, {{0, u"sample"_s, false}}},
+        u"R. Okafor"_s);
+    openAt(rack);
+    pass(60);
+    page().goTo({0, u"A1"_s});
+    keyReading(u"0.100"_s);
+    EXPECT_TRUE(stored().readings.empty());
+    EXPECT_TRUE(noticeText().contains(
+        u"Tube 1: it is too early for A1. The method waits 3:00, and 2:00 of it are left"_s))
+        << noticeText().toStdString();
+    EXPECT_TRUE(noticeText().contains(u"Press Enter again"_s));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(stored().readings.empty());
+    pass(120);
+    page().goTo({0, u"A1"_s});
+    keyReading(u"0.100"_s);
+    ASSERT_EQ(stored().readings.size(), 1U) << noticeText().toStdString();
+    EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
+}
+
+TEST_F(ReadActs, WhatIsKeyedTooEarlyAllTheSameIsStoredWithTheSecondEnter)
+{
+    const notebook::RunId rack = addRun(exampleRun());
+    book->pipetting().markDone(
+        rack, {{{0, u"buffer"_s, false}}, {{0, u"water"_s, false}}, {{0, u"sample"_s, false}}},
+        u"R. Okafor"_s);
+    openAt(rack);
+    pass(60);
+    page().goTo({0, u"A1"_s});
+    keyReading(u"0.100"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(stored().readings.size(), 1U);
+    EXPECT_FALSE(noticeText().contains(u"was read"_s)) << "whoever was asked knows";
+}
+
+TEST_F(ReadActs, TheHeadOfTheRackCountsTheTubesThatWereAdded)
+{
+    run::Run run = exampleRun();
+    for (std::size_t tube = 0; tube < run.tubes.size(); ++tube)
+        run.tubes[tube].readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube < 2 ? 0.11 : 1.6}};
+    run.tubes[3].readings.erase(u"A2"_s);
+    openAt(addRun(run));
+    EXPECT_TRUE(labelText(u"rackMethod"_s).endsWith(u"tubes: 4"_s));
+    keyReading(u"1.6"_s);
+    press(Qt::Key_D, Qt::AltModifier);
+    ASSERT_TRUE(waitFor([&] { return stored().run.tubes.size() == 6; }));
+    EXPECT_TRUE(labelText(u"rackMethod"_s).endsWith(u"tubes: 6"_s)) << labelText(u"rackMethod"_s).toStdString();
+}
+
+TEST_F(ReadActs, ThePipettingPageSaysToWaitUntilTheFirstTubeMayBeRead)
+{
+    const notebook::RunId rack = addRun(exampleRun());
+    std::vector<notebook::DoneDose> done;
+    for (const QString &component : {u"buffer"_s, u"water"_s, u"sample"_s}) {
+        for (int tube = 0; tube < 4; ++tube)
+            done.push_back({{tube, component, false}});
+    }
+    book->pipetting().markDone(rack, done, u"R. Okafor"_s);
+    openAt(rack);
+    press(Qt::Key_1, Qt::ControlModifier);
+    pass(60);
+    EXPECT_EQ(labelText(u"pipetteAction"_s), u"Wait, then read A1"_s);
+    EXPECT_EQ(labelText(u"nextCountdown"_s), u"in 2:00"_s);
+    pass(120);
+    EXPECT_EQ(labelText(u"pipetteAction"_s), u"Now read A1"_s);
+}
+
 TEST_F(ReadActs, ThePictureSaysWhatWasLate)
 {
     run::Run run = exampleRun();

@@ -122,12 +122,65 @@ protected:
 
 TEST_F(Review, AGoodRunIsSaidToBeGood)
 {
-    openReviewOf(runOf({good}));
+    openReviewOf(withStandard(1));
     EXPECT_EQ(labelText(u"verdict"_s), u"All results are reportable"_s);
     EXPECT_EQ(labelText(u"failures"_s), u"Every check passed."_s);
     EXPECT_EQ(check(0, 1), u"pass"_s);
     EXPECT_EQ(result(0, Column::Verdict), u"reportable"_s);
     EXPECT_TRUE(find<QTableView>(u"results"_s)->isColumnHidden(Column::Limits)) << "there are no limits";
+}
+
+TEST_F(Review, ARunWithoutTheStandardThatItsMethodJudgesIsNotSaidToBeGood)
+{
+    openReviewOf(runOf({good}));
+    EXPECT_EQ(labelText(u"verdict"_s), u"Not every check could be made"_s);
+    EXPECT_EQ(labelText(u"failures"_s),
+              u"No check failed. Not made, though the method asks for it: Recovery of the standard."_s);
+    EXPECT_EQ(check(0, 0), u"Recovery of the standard"_s);
+    EXPECT_EQ(check(0, 1), u"not made"_s);
+    EXPECT_EQ(check(0, 3), u"95 to 105\u00a0%"_s);
+}
+
+TEST_F(Review, TheUnitOfTheProductStandsEverywhereOnThePage)
+{
+    saveUnit(evaluation::ReportUnit::MilligramPerLitre);
+    openReviewOf(runOf({apart}));
+    EXPECT_TRUE(result(0, Column::Value).endsWith(u"mg/L"_s)) << result(0, Column::Value).toStdString();
+    const auto *checks = find<QTableView>(u"checks"_s)->model();
+    for (int row = 0; row < checks->rowCount(); ++row) {
+        for (int column = 0; column < checks->columnCount(); ++column)
+            EXPECT_FALSE(check(row, column).contains(u"\u00a0g/L"_s)) << check(row, column).toStdString();
+    }
+    bool inMilligrams = false;
+    for (const QString &line : said()) {
+        EXPECT_FALSE(line.contains(u"\u00a0g/L"_s)) << line.toStdString();
+        inMilligrams |= line.contains(u"mg/L apart"_s);
+    }
+    EXPECT_TRUE(inMilligrams);
+}
+
+TEST_F(Review, ARepeatInTheRackSettlesWhatItRepeats)
+{
+    run::Run run = withStandard(1);
+    for (run::Tube &tube : run.tubes) {
+        if (tube.role == run::Role::Sample)
+            tube.readings[u"A2"_s] = 1.6;
+    }
+    run::Sample repeat = run.samples[0];
+    repeat.repeats = repeat.id;
+    repeat.id += u", 10-fold"_s;
+    repeat.dilution = {{10, 100, {}}};
+    run.samples.push_back(repeat);
+    for (int replicate = 0; replicate < 2; ++replicate) {
+        run::Tube tube;
+        tube.sample = repeat.id;
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.25}};
+        run.tubes.push_back(tube);
+    }
+    openReviewOf(run);
+    EXPECT_EQ(labelText(u"verdict"_s), u"All are reportable, 1 by a repeat in the rack"_s);
+    EXPECT_EQ(result(0, Column::Verdict), u"repeated"_s);
+    EXPECT_EQ(result(1, Column::Verdict), u"reportable"_s);
 }
 
 TEST_F(Review, WhatFailedIsSaidFirstAndWithItsLimit)

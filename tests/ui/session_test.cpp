@@ -114,10 +114,21 @@ TEST_F(Session, LettersGoOnBehindZ)
 TEST_F(Session, TheVerdictOfTheRunIsWordAndState)
 {
     const notebook::RunId id = session.addRun(exampleRun(), method());
-    const auto verdict = [&] { return ui::overallVerdict(session.find(id)->evaluation); };
+    const auto verdict = [&] {
+        const ui::Rack &rack = *session.find(id);
+        return ui::overallVerdict(rack.stored.run, rack.evaluation, {});
+    };
+    evaluation::CheckLine open;
+    open.outcome = evaluation::CheckOutcome::NotMade;
+    open.what = u"Recovery of the standard"_s;
     EXPECT_EQ(verdict().state, ui::State::Pending);
     readAll(id, 0.5);
     EXPECT_EQ(verdict(), (ui::Sentence{ui::State::Good, u"All results are reportable"_s}));
+    const ui::Rack &rack = *session.find(id);
+    EXPECT_EQ(ui::overallVerdict(rack.stored.run, rack.evaluation, {open}),
+              (ui::Sentence{ui::State::Attention, u"Not every check could be made"_s}));
+    EXPECT_EQ(ui::failureText({open}),
+              u"No check failed. Not made, though the method asks for it: Recovery of the standard."_s);
     session.correctReading(id, {2, u"A2"_s}, 1.5, u"1.5"_s, u"misread"_s);
     session.correctReading(id, {3, u"A2"_s}, 1.5, u"1.5"_s, u"misread"_s);
     EXPECT_EQ(verdict(), (ui::Sentence{ui::State::Attention, u"1 of 1 to repeat"_s}));

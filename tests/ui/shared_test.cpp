@@ -11,6 +11,8 @@
 #include <QClipboard>
 #include <QFormLayout>
 #include <QLineEdit>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QWheelEvent>
@@ -129,6 +131,21 @@ TEST(BarChart, TellsItsBarsToAScreenReader)
         found = found || (child->accessibleName() == u"Uncertainty budget"_s &&
                           child->accessibleDescription() == u"absorptivity: 60 %\nsample volume: 40 %"_s);
     EXPECT_TRUE(found);
+}
+
+TEST(BarChart, CutsNoLabelHoweverNarrowItIs)
+{
+    const Theme theme;
+    BarChart chart(theme, u"Uncertainty budget"_s);
+    const QString longest = u"36.4 % concentration of the standard (L-malic acid)"_s;
+    chart.setBars({{longest, 36.4}, {u"12.0 % blank"_s, 12}}, u"Share (%)"_s);
+    chart.resize(120, 200);
+    chart.show();
+    QTest::qWait(0);
+    const auto *scroll = chart.findChild<QScrollArea *>();
+    ASSERT_NE(scroll, nullptr);
+    EXPECT_GE(scroll->widget()->width(), scroll->widget()->fontMetrics().horizontalAdvance(longest));
+    EXPECT_GT(scroll->horizontalScrollBar()->maximum(), 0);
 }
 
 } // namespace

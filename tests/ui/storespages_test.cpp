@@ -116,7 +116,7 @@ TEST_F(StoresWindow, PastedSamplesAreShownAndStoredAllOrNone)
     ASSERT_EQ(waiting.size(), 3U);
     EXPECT_EQ(waiting[0].sample.expected, (std::map<QString, double>{{u"example-acid"_s, 3.5}}));
     EXPECT_EQ(waiting[1].sample.expected, (std::map<QString, double>{{u"example-acid"_s, 4}}));
-    EXPECT_EQ(noticeText(), u"On the shelf now: 3."_s);
+    EXPECT_EQ(noticeText(), u"Registered: 3."_s);
     ASSERT_EQ(model(u"waiting"_s).rowCount(), 3);
     EXPECT_EQ(shown(model(u"waiting"_s), 0, ui::ShelfModel::Why), u"registered, not run yet"_s);
     EXPECT_EQ(labelText(u"aboutSample"_s), u"P-1: registered, not run yet."_s);
@@ -129,14 +129,14 @@ TEST_F(StoresWindow, AnIdThatWaitsIsNotRegisteredTwice)
     click(u"registerSamples"_s);
     paste(u"P-0\np-1"_s);
     EXPECT_TRUE(
-        shown(model(u"shelfProblems"_s), 0, 0).startsWith(u"Line 2, sample: \"p-1\" waits on the shelf"_s))
+        shown(model(u"shelfProblems"_s), 0, 0).startsWith(u"Line 2, sample: \"p-1\" is among the samples that wait"_s))
         << shown(model(u"shelfProblems"_s), 0, 0).toStdString();
     click(u"storeSamples"_s);
     EXPECT_EQ(book->shelf().waiting().size(), 1U);
     click(u"leaveSamples"_s);
-    EXPECT_TRUE(noticeText().contains(u"Leave again to drop them"_s));
+    EXPECT_TRUE(noticeText().contains(u"Press it once more to drop them"_s));
     EXPECT_FALSE(window->close());
-    EXPECT_TRUE(dialogs.questions.value(0).contains(u"Samples that are not on the shelf yet"_s));
+    EXPECT_TRUE(dialogs.questions.value(0).contains(u"Samples that are not registered yet"_s));
     click(u"leaveSamples"_s);
     EXPECT_EQ(model(u"waiting"_s).rowCount(), 1);
 }

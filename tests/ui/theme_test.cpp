@@ -2,8 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/theme.h"
 
+#include "ui/shared/focusring.h"
+
 #include <QApplication>
+#include <QCheckBox>
+#include <QLineEdit>
 #include <QSignalSpy>
+#include <QVBoxLayout>
+#include <QtTest/QTest>
 
 #include <gtest/gtest.h>
 
@@ -63,6 +69,35 @@ TEST_P(ThemeOn, WritesEveryTextLegibly)
         EXPECT_GE(contrast(theme.text(), theme.tint(state)), 4.5) << static_cast<int>(state);
     const QPalette own = theme.adjustments();
     EXPECT_GE(contrast(own.color(QPalette::HighlightedText), own.color(QPalette::Highlight)), 4.5);
+}
+
+TEST_P(ThemeOn, TheRingAroundWhatHasTheKeysIsSeen)
+{
+    const QPalette palette = GetParam() ? darkPalette() : lightPalette();
+    EXPECT_GE(contrast(theme.focus(), palette.color(QPalette::Window)), 3);
+    EXPECT_GE(contrast(theme.focus(), palette.color(QPalette::Base)), 3);
+    QWidget page;
+    page.setPalette(palette);
+    auto *line = new QLineEdit(&page);
+    auto *box = new QCheckBox(QStringLiteral("unticked"), &page);
+    auto *layout = new QVBoxLayout(&page);
+    layout->addWidget(line);
+    layout->addWidget(box);
+    FocusRing ring(theme);
+    page.show();
+    page.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    for (QWidget *widget : std::initializer_list<QWidget *>{line, box}) {
+        const auto inked = [&] {
+            const QImage image = widget->grab().toImage();
+            const QRect place = FocusRing::ringOf(*widget);
+            return contrast(image.pixelColor(place.left(), place.center().y()), theme.focus()) < 1.2;
+        };
+        (widget == line ? static_cast<QWidget *>(box) : line)->setFocus();
+        EXPECT_FALSE(inked()) << widget->metaObject()->className();
+        widget->setFocus();
+        EXPECT_TRUE(inked()) << widget->metaObject()->className();
+    }
 }
 
 TEST_P(ThemeOn, ShapesDifferWithoutTheirColour)

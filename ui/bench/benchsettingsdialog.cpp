@@ -57,7 +57,7 @@ BenchSettingsDialog::BenchSettingsDialog(const Theme &theme, const BenchChoice &
     form->addRow(tr("Listen"), trial);
     addFormRow(form, tr("Lead ti&me, before it is due"), m_lead, u"benchLead"_s);
     form->addRow(m_thousandths);
-    auto *leave = button(theme, tr("&Leave as it is"), u"leaveBenchSettings"_s, this);
+    auto *leave = button(theme, tr("Cance&l"), u"leaveBenchSettings"_s, this);
     auto *buttons = new QHBoxLayout;
     buttons->addStretch();
     buttons->addWidget(m_keep);

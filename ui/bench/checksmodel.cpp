@@ -13,6 +13,8 @@ Sentence outcomeOf(evaluation::CheckOutcome outcome)
         return {State::Attention, ChecksModel::tr("repeat")};
     case evaluation::CheckOutcome::Waiting:
         return {State::Pending, ChecksModel::tr("waiting")};
+    case evaluation::CheckOutcome::NotMade:
+        return {State::Attention, ChecksModel::tr("not made")};
     case evaluation::CheckOutcome::NotJudged:
         return {State::Info, ChecksModel::tr("not judged")};
     case evaluation::CheckOutcome::Noted:

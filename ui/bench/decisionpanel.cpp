@@ -12,6 +12,7 @@
 #include "ui/shared/offerfield.h"
 #include "ui/shared/widgets.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -102,12 +103,13 @@ void DecisionPanel::build(const Theme &theme)
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
-    layout->addWidget(m_notice);
     layout->addLayout(above);
     layout->addWidget(m_table);
     layout->addWidget(m_hint);
     layout->addWidget(m_rules);
+    layout->addWidget(m_notice);
     layout->addLayout(row);
+    m_notice->installEventFilter(this);
     unfold(false);
 }
 
@@ -194,9 +196,23 @@ void DecisionPanel::fill()
         m_reason->setOffers(rules.rejectionReasons);
         m_table->setReasons(rules.rejectionReasons);
         m_rules->setText(whoMayNotDecide(rules, persons, m_session.history(m_id)));
-        m_rules->setVisible(!m_rules->text().isEmpty());
+        showRules();
     });
     sayWhatHappens();
+}
+
+/// What was refused stands in place of the rules, so that the row to sign in stays where it is.
+void DecisionPanel::showRules()
+{
+    m_rules->setVisible(m_notice->isHidden() && !m_rules->text().isEmpty());
+    m_hint->setVisible(m_notice->isHidden() && m_bySample->isChecked());
+}
+
+bool DecisionPanel::eventFilter(QObject *watched, QEvent *event)
+{
+    if (watched == m_notice && (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent))
+        showRules();
+    return QWidget::eventFilter(watched, event);
 }
 
 void DecisionPanel::sayWhatHappens()
@@ -214,7 +230,7 @@ void DecisionPanel::unfold(bool open)
 {
     m_bySample->setChecked(open);
     m_table->setVisible(open);
-    m_hint->setVisible(open);
+    showRules();
 }
 
 bool DecisionPanel::isSettled()
@@ -258,9 +274,7 @@ void DecisionPanel::decide(notebook::DecisionKind kind)
     const notebook::RunId id = m_id;
     const notebook::RunDecision decision{kind, m_signature->name(), m_signature->passphrase(),
                                          m_reason->text().simplified(), sampleDecisions(m_choices->rows())};
-    const bool stored = guarded(*m_notice, [&] { m_session.decide(id, decision); });
-    m_signature->clearPassphrase();
-    if (!stored) {
+    if (!m_signature->sign(*m_notice, [&] { m_session.decide(id, decision); })) {
         afterRefusal(kind);
         return;
     }
@@ -278,7 +292,7 @@ void DecisionPanel::afterRefusal(notebook::DecisionKind kind)
     const bool needsReason =
         kind == notebook::DecisionKind::Rejected || (rack && !rack->evaluation.acceptable);
     if (m_signature->isSigned() && !(needsReason && m_reason->text().simplified().isEmpty()))
-        m_signature->focusPassphrase();
+        m_signature->focusRefused();
     else
         m_reason->setFocus();
 }

@@ -37,6 +37,9 @@ public:
 Q_SIGNALS:
     void decided(plateau::notebook::RunId id);
 
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     /// What was typed for a run and is not decided yet.
     struct Draft {
@@ -52,6 +55,7 @@ private:
     void keepDraft();
     void fill();
     void follow(notebook::RunId id);
+    void showRules();
     void sayWhatHappens();
     void unfold(bool open);
     void decide(notebook::DecisionKind kind);

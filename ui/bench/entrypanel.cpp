@@ -42,7 +42,7 @@ EntryPanel::EntryPanel(const Theme &theme, QWidget *parent)
     , m_retype(button(theme, tr("Ret&ype  Esc"), u"retypeReading"_s, this))
     , m_again(button(theme, tr("Read aga&in"), u"readAgain"_s, this))
     , m_spoilt(button(theme, {}, u"spoiltTube"_s, this))
-    , m_leave(button(theme, tr("&Leave as it is"), u"leaveReading"_s, this))
+    , m_leave(button(theme, tr("Keep the stored va&lue"), u"leaveReading"_s, this))
     , m_review(button(theme, tr("&Review this rack"), u"toReview"_s, this))
 {
     m_pause.setSingleShot(true);

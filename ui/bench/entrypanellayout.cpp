@@ -110,7 +110,7 @@ void EntryPanel::showMode()
         m_store->setText(tr("&Store"));
     m_retype->setVisible(m_asked && !spoilt);
     m_leave->setVisible(stored || spoilt);
-    m_leave->setText(spoilt ? tr("&Leave it  Esc") : tr("&Leave as it is"));
+    m_leave->setText(spoilt ? tr("Cance&l  Esc") : tr("Keep the stored va&lue"));
     m_again->setVisible(stored && !spoilt);
     m_again->setText(m_mode == Mode::Again ? tr("Correct the last one &instead") : tr("Read aga&in"));
     m_spoilt->setVisible(!spoilt);
@@ -122,7 +122,7 @@ void EntryPanel::sayPending()
 {
     m_pending->setText(
         m_mode == Mode::Again
-            ? tr("Read again: what was read before stays, and the result rests on the series. Esc leaves it.")
+            ? tr("Read again: what was read before stays, and the result rests on the series. Esc cancels.")
             : tr("Not stored yet: the table and the results show what the correction would do. Enter goes to "
                  "the reason, Enter there stores it, Esc leaves the reading as it is."));
     m_pending->setVisible(m_mode == Mode::Again || (isCorrecting() && entry()->value()));

@@ -95,6 +95,8 @@ void NextStrip::dress()
         hand.setPointSizeF(
             std::max(m_theme.large().pointSizeF(), hand.pointSizeF() * m_action->width() / wanted));
     m_action->setFont(hand);
+    // What is too long even so stands in two lines.
+    m_action->setMinimumHeight(2 * QFontMetrics(m_theme.large()).lineSpacing());
     m_countdown->setFont(m_theme.huge());
     m_progress->setFont(font());
     const auto next = m_session.next();

@@ -25,7 +25,7 @@ PipetteNote::PipetteNote(const Theme &theme, QWidget *parent)
     , m_reasonCaption(new QLabel(this))
     , m_reason(new QLineEdit(this))
     , m_keep(button(theme, tr("&Keep it"), u"pipetteKeep"_s, this))
-    , m_leave(button(theme, tr("Leave it  Es&c"), u"pipetteLeave"_s, this))
+    , m_leave(button(theme, tr("&Cancel  Esc"), u"pipetteLeave"_s, this))
 {
     build();
     connect(entry(), &NumberEntry::judged, this, &PipetteNote::edited);

@@ -103,6 +103,10 @@ void PipettePage::connectAll()
     undoKeys->setContext(Qt::WidgetWithChildrenShortcut);
     connect(undoKeys, &QShortcut::activated, this, &PipettePage::undo);
     connect(&m_session, &BenchSession::rackChanged, this, &PipettePage::onRackChanged);
+    connect(&m_session, &BenchSession::ticked, this, [this] {
+        if (m_paused && isVisible() && rack() && !m_sheet.rounds().empty())
+            showPause();
+    });
     const auto onStores = [this] { m_update->request(); };
     connect(&m_stores, &Stores::laboratoryChanged, this, onStores);
     connect(&m_stores, &Stores::lotsChanged, this, onStores);
@@ -249,7 +253,9 @@ void PipettePage::showAddition()
 
 void PipettePage::showPause()
 {
-    const PipettePause pause = pauseOf(m_sheet);
+    const bool isWaiting =
+        timing::mustWait(rack()->due, m_sheet.currentReading(), m_session.now_min(*rack()));
+    const PipettePause pause = pauseOf(m_sheet, isWaiting);
     const int tube = m_grid->isMarked() ? m_grid->currentTube() : -1;
     const bool spoilt = tube >= 0 && !m_sheet.spoilt(tube).isEmpty();
     m_panel->pause(pause.title, pause.text, spoilt ? spoiltHint(tube) : QString());

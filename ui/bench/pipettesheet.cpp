@@ -19,10 +19,22 @@ struct PipetteSheetWords {
 
 using Kind = SheetStep::Kind;
 
-/// A spike is a second round of the sample's step.
-std::vector<SheetStep> stepsOf(const assay::Method &method, const std::vector<planning::Round> &rounds)
+std::vector<SheetStep> dilutionsOf(const run::Run &run)
 {
     std::vector<SheetStep> steps;
+    for (const run::Sample &sample : run.samples) {
+        if (!sample.dilution.empty())
+            steps.push_back({Kind::Dilute, -1, {},
+                             PipetteSheetWords::tr("Dilute %1: %2").arg(sample.id, dilutionWords(sample))});
+    }
+    return steps;
+}
+
+/// A spike is a second round of the sample's step.
+std::vector<SheetStep> stepsOf(const assay::Method &method, const run::Run &run,
+                               const std::vector<planning::Round> &rounds)
+{
+    std::vector<SheetStep> steps = dilutionsOf(run);
     for (std::size_t at = 0; at < method.steps.size(); ++at) {
         const assay::Step &step = method.steps[at];
         if (std::holds_alternative<assay::AddStep>(step)) {
@@ -49,7 +61,7 @@ PipetteSheet::PipetteSheet(const assay::Method &method, const run::Run &run,
     : m_run(run)
     , m_rounds(std::move(rounds))
     , m_marks(std::move(marks))
-    , m_steps(stepsOf(method, m_rounds))
+    , m_steps(stepsOf(method, run, m_rounds))
 {
 }
 

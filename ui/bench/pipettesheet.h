@@ -46,12 +46,13 @@ struct PipetteMarks {
 
 /// One step of the method as the bench takes it: an addition is a round over all tubes.
 struct SheetStep {
-    enum class Kind { Add, Mix, Wait, Read } kind = Kind::Mix;
+    /// Dilute stands before the first addition, one for each sample that is diluted; as mixing, it leaves no mark.
+    enum class Kind { Dilute, Add, Mix, Wait, Read } kind = Kind::Mix;
     /// Of Add; -1 else.
     int round = -1;
     /// Of Read.
     QString reading;
-    /// "Buffer pH 9", "Mix", "Wait 3 to 10 min", "Read A1".
+    /// "Dilute P-104: 5 mL to 50 mL", "Buffer pH 9", "Mix", "Wait 3 to 10 min", "Read A1".
     QString words;
     bool operator==(const SheetStep &) const = default;
 };

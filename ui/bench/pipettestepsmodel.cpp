@@ -64,7 +64,7 @@ QString PipetteStepsModel::text(int row, int column) const
 QVariant PipetteStepsModel::shape(int row) const
 {
     const SheetStep &own = step(row);
-    if (own.kind == SheetStep::Kind::Mix || own.kind == SheetStep::Kind::Wait)
+    if (own.kind != SheetStep::Kind::Add && own.kind != SheetStep::Kind::Read)
         return {};
     const StepCount count = m_sheet.countOf(row);
     return m_theme.icon(count.done == count.planned ? State::Good : State::Pending);

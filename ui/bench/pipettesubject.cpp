@@ -48,6 +48,9 @@ QString hintsOf(const PipetteSheet &sheet, const Dosing &dosing)
 {
     QStringList hints;
     const auto step = static_cast<std::size_t>(sheet.stepOf(dosing.round));
+    if (dosing.round == 0 && sheet.steps().front().kind == SheetStep::Kind::Dilute &&
+        sheet.countOfRound(0).done == 0)
+        hints << PipetteSubjectWords::tr("First make the dilutions that head the steps.");
     if (const QString before = wordsBefore(sheet, static_cast<int>(step));
         !before.isEmpty() && sheet.countOfRound(dosing.round).done == 0)
         hints << PipetteSubjectWords::tr("First: %1.").arg(before);
@@ -87,7 +90,7 @@ PipettePanel::Subject subjectOf(const PipetteSheet &sheet, const Dosing &dosing)
     return subject;
 }
 
-PipettePause pauseOf(const PipetteSheet &sheet)
+PipettePause pauseOf(const PipetteSheet &sheet, bool isWaiting)
 {
     const int step = sheet.currentStep();
     if (step == static_cast<int>(sheet.steps().size()))
@@ -104,7 +107,8 @@ PipettePause pauseOf(const PipetteSheet &sheet)
     const QString before = wordsBefore(sheet, step);
     const QString read = PipetteSubjectWords::tr("read %1 of every tube").arg(own.reading);
     const QString all = before.isEmpty() ? read : PipetteSubjectWords::tr("%1, then %2").arg(before, read);
-    return {PipetteSubjectWords::tr("Now read %1").arg(own.reading),
+    return {(isWaiting ? PipetteSubjectWords::tr("Wait, then read %1") : PipetteSubjectWords::tr("Now read %1"))
+                .arg(own.reading),
             PipetteSubjectWords::tr("%1. Read so far: %2.")
                 .arg(evaluation::capitalised(all), countWords(sheet.countOf(step))),
             PipetteSubjectWords::tr("&Key %1").arg(own.reading)};

@@ -18,7 +18,8 @@ struct PipettePause {
     /// On the button that leads there.
     QString goOn;
 };
-PipettePause pauseOf(const PipetteSheet &sheet);
+/// isWaiting: no tube may be read yet.
+PipettePause pauseOf(const PipetteSheet &sheet, bool isWaiting);
 
 /// "Tube 7: what went in instead of 100 µL P-104?"
 QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing);

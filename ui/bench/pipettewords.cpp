@@ -26,6 +26,29 @@ const run::Tube &tubeOf(const PipetteSheet &sheet, const Dosing &dosing)
     return sheet.run().tubes.at(static_cast<std::size_t>(dosing.tube));
 }
 
+/// The sample that goes in, where it is diluted first; nullptr otherwise.
+const run::Sample *dilutedIn(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const QString &id = tubeOf(sheet, dosing).sample;
+    const Dose *dose = sheet.doseOf(dosing);
+    const run::Sample *sample = run::findSample(sheet.run(), id);
+    return sample && dose && dose->content == id && !sample->dilution.empty() ? sample : nullptr;
+}
+
+QString foldWords(const run::Sample &sample)
+{
+    return PipetteWords::tr("diluted %1-fold").arg(QString::number(run::dilutionFactor(sample.dilution), 'g', 3));
+}
+
+/// "P-104, diluted 10-fold"
+QString dilutedContent(const PipetteSheet &sheet, const Dosing &dosing)
+{
+    const run::Sample *sample = dilutedIn(sheet, dosing);
+    const QString content = contentWords(sheet, dosing);
+    return sample ? PipetteWords::tr("%1, %2", "a sample, diluted so many times").arg(content, foldWords(*sample))
+                  : content;
+}
+
 /// "150, not 100 µL"
 QString differenceWords(const Pipetted &went)
 {
@@ -60,7 +83,7 @@ QString additionWords(const PipetteSheet &sheet, const Dosing &dosing)
         return {};
     return PipetteWords::tr("Tube %1: add %2 %3")
         .arg(dosing.tube + 1)
-        .arg(volumeWords(dose->volume_mL), contentWords(sheet, dosing));
+        .arg(volumeWords(dose->volume_mL), dilutedContent(sheet, dosing));
 }
 
 QString stripWords(const QString &rackLetter, const PipetteSheet &sheet, const Dosing &dosing)
@@ -71,21 +94,16 @@ QString stripWords(const QString &rackLetter, const PipetteSheet &sheet, const D
     return PipetteWords::tr("Rack %1, tube %2: add %3 %4")
         .arg(rackLetter)
         .arg(dosing.tube + 1)
-        .arg(volumeWords(dose->volume_mL), contentWords(sheet, dosing));
+        .arg(volumeWords(dose->volume_mL), dilutedContent(sheet, dosing));
 }
 
 QString tubeWords(const PipetteSheet &sheet, const Dosing &dosing)
 {
     const QString contents = contentsText(sheet.run(), dosing.tube);
-    const run::Tube &tube = tubeOf(sheet, dosing);
-    const Dose *dose = sheet.doseOf(dosing);
-    const run::Sample *sample = run::findSample(sheet.run(), tube.sample);
-    if (!sample || !dose || dose->content != tube.sample || sample->dilution.empty())
+    const run::Sample *sample = dilutedIn(sheet, dosing);
+    if (!sample)
         return contents;
-    QStringList steps;
-    for (const run::DilutionStep &step : sample->dilution)
-        steps << PipetteWords::tr("%1 to %2").arg(volumeWords(step.take_mL), volumeWords(step.makeUpTo_mL));
-    return PipetteWords::tr("%1, diluted %2").arg(contents, steps.join(PipetteWords::tr(", then ")));
+    return PipetteWords::tr("%1, diluted %2").arg(contents, dilutionWords(*sample));
 }
 
 QString oddWords(const PipetteSheet &sheet, const Dosing &dosing)
@@ -131,6 +149,8 @@ CellWords cellWords(const PipetteSheet &sheet, const Dosing &dosing)
     QStringList details;
     if (!dose->content.isEmpty() && !isTubesOwn(sheet, dosing))
         details << dose->content;
+    if (const run::Sample *sample = dilutedIn(sheet, dosing))
+        details << foldWords(*sample);
     double volume_mL = dose->volume_mL;
     if (state == SheetState::Ticked && sheet.isDifferent(dosing)) {
         const Pipetted &went = *sheet.pipetted(dosing);

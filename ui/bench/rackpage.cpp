@@ -59,6 +59,10 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, co
     connect(m_read, &ReadPage::doneWanted, this, &RackPage::doneWanted);
     connect(m_read, &ReadPage::personWanted, this, &RackPage::personWanted);
     connect(m_review, &ReviewPage::decided, this, &RackPage::decided);
+    connect(&session, &BenchSession::rackChanged, this, [this](notebook::RunId id) {
+        if (id == m_id)
+            sayMethod(); // tubes may have been added
+    });
     connect(&theme, &Theme::changed, this, &RackPage::dress);
     dress();
 }
@@ -68,6 +72,7 @@ QWidget *RackPage::buildHeader()
     auto *header = new QWidget(this);
     m_letter->setObjectName(u"rackLetter"_s);
     m_title->setObjectName(u"rackTitle"_s);
+    m_method->setObjectName(u"rackMethod"_s);
     auto *names = new QVBoxLayout;
     names->setSpacing(0);
     names->addWidget(m_title);
@@ -129,14 +134,20 @@ void RackPage::showRack(notebook::RunId id, Stage stage)
     m_session.takeInHand(id);
     m_letter->setText(tr("Rack %1").arg(rack->letter));
     m_title->setText(rack->stored.run.title);
-    m_method->setText(tr("%1, version %2, tubes: %3")
-                          .arg(rack->stored.method.name)
-                          .arg(rack->stored.method.version)
-                          .arg(rack->stored.run.tubes.size()));
+    sayMethod();
     m_pipette->showRack(id);
     m_read->showRack(id);
     m_review->showRack(id);
     showStage(stage);
+}
+
+void RackPage::sayMethod()
+{
+    if (const Rack *rack = m_session.find(m_id))
+        m_method->setText(tr("%1, version %2, tubes: %3")
+                              .arg(rack->stored.method.name)
+                              .arg(rack->stored.method.version)
+                              .arg(rack->stored.run.tubes.size()));
 }
 
 void RackPage::showStage(Stage stage)

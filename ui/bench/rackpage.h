@@ -61,6 +61,7 @@ private:
     void dress();
     std::vector<std::pair<QPushButton *, Stage>> stageButtons() const;
     /// Says what was typed and is not stored, where the entry itself does not show it.
+    void sayMethod();
     void sayUnstored();
 
     const Theme &m_theme;

@@ -9,6 +9,7 @@
 #include "ui/bench/readpage.h"
 #include "ui/bench/repeatoffer.h"
 #include "ui/bench/stores.h"
+#include "ui/bench/timewords.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
@@ -60,14 +61,30 @@ void ReadPage::takeOver(Submission submission)
     const Place place = *m_place;
     if (!submission.asked) {
         const notebook::StoredRun &stored = rack()->stored;
-        const QString doubt = evaluation::doubtAbout(stored.method, stored.run, place.tube, place.reading,
-                                                     submission.absorbance);
-        if (!doubt.isEmpty()) {
-            m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubt));
+        QStringList doubts{earlyWords(place),
+                           evaluation::doubtAbout(stored.method, stored.run, place.tube, place.reading,
+                                                  submission.absorbance)};
+        doubts.removeAll(QString());
+        if (!doubts.isEmpty()) {
+            m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubts.join(u' ')));
             return;
         }
     }
     store(place, submission);
+}
+
+QString ReadPage::earlyWords(const Place &place) const
+{
+    const double now_min = m_session.now_min(*rack());
+    const auto due = timedDue(place);
+    // To the second, as it is judged and shown.
+    constexpr double slack_min = 0.5 / 60;
+    if (!due || !timing::isEarly(*due, now_min + slack_min))
+        return {};
+    return tr("Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.")
+        .arg(place.tube + 1)
+        .arg(place.reading, countText((*due->opens_min - *due->since_min) * 60),
+             countText((*due->opens_min - now_min) * 60));
 }
 
 void ReadPage::store(const Place &place, const Submission &submission)
@@ -114,6 +131,8 @@ void ReadPage::remark()
     }
     const notebook::StoredRun &stored = rack()->stored;
     QStringList sentences;
+    if (const QString early = earlyWords(*m_place); !early.isEmpty())
+        sentences << early;
     for (const evaluation::Doubt &doubt :
          evaluation::doubtsAbout(stored.method, stored.run, m_place->tube, m_place->reading, *typed))
         sentences << doubt.sentence;

@@ -4,6 +4,7 @@
 // Where the entry stands and what is shown beside it. What becomes of a number: readacts.cpp.
 #include "ui/bench/readpage.h"
 
+#include "core/evaluation/checksnotmade.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/benchsettings.h"
 #include "ui/bench/pipettewords.h"
@@ -162,7 +163,7 @@ void ReadPage::showRack(notebook::RunId id)
         return;
     m_times->showRack(id);
     m_readings->show(rack()->stored, rack()->evaluation);
-    m_results->show(rack()->stored.method, rack()->evaluation);
+    m_results->show(rack()->stored.method, rack()->stored.run, rack()->evaluation);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
     takeUp();
     offerRepeat();
@@ -243,16 +244,22 @@ void ReadPage::onTick()
     showTimes();
 }
 
+std::optional<timing::Due> ReadPage::timedDue(const Place &place) const
+{
+    const auto due = std::ranges::find_if(rack()->due, [&place](const timing::Due &each) {
+        return each.tube == place.tube && each.act.kind == run::TubeAct::Kind::Read &&
+               each.act.name == place.reading && each.isTimed();
+    });
+    return due == rack()->due.end() ? std::nullopt : std::optional(*due);
+}
+
 void ReadPage::showTimes()
 {
     if (!rack() || !m_place)
         return;
-    const auto due = std::ranges::find_if(rack()->due, [this](const timing::Due &each) {
-        return each.tube == m_place->tube && each.act.kind == run::TubeAct::Kind::Read &&
-               each.act.name == m_place->reading && each.isTimed();
-    });
+    const auto due = timedDue(*m_place);
     const double now_min = m_session.now_min(*rack());
-    if (due == rack()->due.end()) {
+    if (!due) {
         m_panel->setTimes(againTimes(now_min), State::Info);
         return;
     }
@@ -394,9 +401,9 @@ void ReadPage::updatePreview()
     const QModelIndex cell = m_place ? m_readings->indexOf(*m_place) : QModelIndex();
     if (cell.isValid() && m_table->sizeHintForIndex(cell).width() > m_table->columnWidth(cell.column()))
         m_table->fit();
-    m_results->show(rack()->stored.method, evaluation);
+    m_results->show(rack()->stored.method, rack()->stored.run, evaluation);
     m_resultsTable->fitWhereCut();
-    m_failures->setSentences(failuresSoFar(evaluation));
+    m_failures->setSentences(failuresSoFar(evaluation, evaluation::checksNotMade(rack()->stored.method, rack()->stored.run)));
     m_basis->setText(typed ? tr("With %1 for tube %2, %3, which is not stored yet:")
                                  .arg(readingText(*typed))
                                  .arg(tubeNumber(*m_place))

@@ -87,6 +87,10 @@ private:
     /// When the series at the place goes on; empty where it does not.
     QString againTimes(double now_min) const;
     void showTimes();
+    /// What is next of the place, where that has a time.
+    std::optional<timing::Due> timedDue(const Place &place) const;
+    /// Why it is too early for the reading; empty where it is not.
+    QString earlyWords(const Place &place) const;
     void showPicture();
     void updatePreview();
     void onTick();

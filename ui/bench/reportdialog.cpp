@@ -77,7 +77,7 @@ ReportDialog::ReportDialog(const Theme &theme, QWidget *parent)
     scroll->setWidgetResizable(true);
     scroll->setFocusPolicy(Qt::NoFocus);
     auto *go = button(theme, tr("Choose the &file…"), u"reportGo"_s, this);
-    auto *leave = button(theme, tr("&Leave it"), u"reportLeave"_s, this);
+    auto *leave = button(theme, tr("Cance&l"), u"reportLeave"_s, this);
     go->setDefault(true);
     auto *buttons = new QHBoxLayout;
     buttons->addStretch();

@@ -3,6 +3,8 @@
 #include "ui/bench/resultdetails.h"
 
 #include "core/evaluation/format.h"
+#include "core/evaluation/unitsinwords.h"
+#include "core/evaluation/working.h"
 #include "ui/bench/budgetowners.h"
 #include "ui/bench/recoveryhistory.h"
 #include "ui/bench/resultoverview.h"
@@ -33,6 +35,19 @@ QTextBrowser *browser(const QString &accessibleName, const QString &objectName, 
     text->setTabChangesFocus(true);
     text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     return text;
+}
+
+Sentence coverageSentence(const evaluation::Result &result)
+{
+    constexpr double few = 5;
+    const QString sentence = ResultDetails::tr("k = %1: %2.").arg(
+        evaluation::significantText(*result.coverageFactor, 3), evaluation::coverageFormula(result));
+    return {State::Info, result.degreesOfFreedom.value_or(few) < few
+                             ? ResultDetails::tr("%1 So few, since the scatter of %2 tubes decides it; more tubes of the "
+                                                 "sample make k smaller.")
+                                   .arg(sentence)
+                                   .arg(result.n)
+                             : sentence};
 }
 
 } // namespace
@@ -81,11 +96,20 @@ void ResultDetails::show(const ReviewedResult &reviewed, const notebook::StoredR
 {
     const evaluation::Result &result = reviewed.result;
     m_overview->setSentences(sentencesAbout(reviewed, stored.method, evaluation));
-    showRecovery(result, stored, evaluation, basis);
-    m_working->setHtml(workingHtml(m_theme, evaluation::working(stored.method, stored.run, evaluation,
-                                                                result.sample, result.measurand)));
+    showRecovery(reviewed, stored, evaluation, basis);
+    auto sections = evaluation::working(stored.method, stored.run, evaluation, result.sample, result.measurand);
+    if (reviewed.unit && evaluation::reportUnitWord(*reviewed.unit) != result.unit && result.value)
+        sections.push_back({tr("As the laboratory reports it"),
+                            {{tr("in %1").arg(evaluation::reportUnitWord(*reviewed.unit)),
+                              tr("the result in %1 in that unit").arg(result.unit),
+                              {},
+                              reviewed.value}}});
+    m_working->setHtml(workingHtml(m_theme, sections));
     showBudget(result);
-    m_owners->setSentences(budgetOwners(stored, result));
+    std::vector<Sentence> sentences = budgetOwners(stored, result);
+    if (result.expandedUncertainty && result.coverageFactor)
+        sentences.insert(sentences.begin(), coverageSentence(result));
+    m_owners->setSentences(std::move(sentences));
 }
 
 void ResultDetails::clear()
@@ -103,19 +127,22 @@ void ResultDetails::startAtTheTop()
     m_overview->startAtTheTop();
 }
 
-void ResultDetails::showRecovery(const evaluation::Result &result, const notebook::StoredRun &stored,
+void ResultDetails::showRecovery(const ReviewedResult &reviewed, const notebook::StoredRun &stored,
                                  const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
 {
     const std::vector<evaluation::StandardRecovery> recoveries = tellingRecoveries(stored.run, evaluation);
-    const evaluation::StandardRecovery *shown = shownRecovery(recoveries, stored.method, result.measurand);
+    const evaluation::StandardRecovery *shown = shownRecovery(recoveries, stored.method, reviewed.result.measurand);
     if (!shown) {
         m_overview->setHistory({}, {});
         return;
     }
+    const QString expected = evaluation::withUnit(evaluation::significantText(shown->expected_g_per_L, 3), u"g/L"_s);
     m_overview->setHistory(
         historyOf(*shown, stored, basis),
-        tr("Recovery of %1: %2 g/L expected at use")
-            .arg(shown->standard, evaluation::significantText(shown->expected_g_per_L, 3)));
+        tr("Recovery of %1: %2 expected at use")
+            .arg(shown->standard, reviewed.unit ? evaluation::inUnit(expected, evaluation::ReportUnit::GramPerLitre,
+                                                                     *reviewed.unit)
+                                                : expected));
 }
 
 void ResultDetails::showBudget(const evaluation::Result &result)

@@ -34,7 +34,7 @@ public:
     void startAtTheTop();
 
 private:
-    void showRecovery(const evaluation::Result &result, const notebook::StoredRun &stored,
+    void showRecovery(const ReviewedResult &reviewed, const notebook::StoredRun &stored,
                       const evaluation::Evaluation &evaluation, const ReviewBasis &basis);
     QWidget *buildBudget();
     void showBudget(const evaluation::Result &result);

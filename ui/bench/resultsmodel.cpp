@@ -28,12 +28,12 @@ void ResultsModel::nameMeasurands(const assay::Method &method)
         m_names[derived.id] = derived.name;
 }
 
-void ResultsModel::show(const assay::Method &method, const evaluation::Evaluation &evaluation)
+void ResultsModel::show(const assay::Method &method, const run::Run &run, const evaluation::Evaluation &evaluation)
 {
     nameMeasurands(method);
     std::vector<ReviewedResult> fresh;
     for (const evaluation::Result &result : evaluation.results)
-        fresh.push_back(plainlyReviewed(result));
+        fresh.push_back(plainlyReviewed(run, evaluation, result));
     setRows(std::move(fresh));
 }
 
@@ -43,7 +43,7 @@ void ResultsModel::show(const notebook::StoredRun &stored, const evaluation::Eva
     nameMeasurands(stored.method);
     std::vector<ReviewedResult> fresh;
     for (const evaluation::Result &result : evaluation.results)
-        fresh.push_back(reviewed(stored, result, basis));
+        fresh.push_back(reviewed(stored, evaluation, result, basis));
     setRows(std::move(fresh));
 }
 
@@ -84,7 +84,7 @@ QString ResultsModel::text(const ReviewedResult &reviewed, int column) const
     case Limits:
         return standingOf(reviewed).text;
     case Verdict:
-        return verdictOf(result).text;
+        return reviewed.verdict.text;
     default:
         return {};
     }
@@ -102,7 +102,7 @@ QVariant ResultsModel::look(const ReviewedResult &reviewed, int column, int role
     if (role != Qt::DecorationRole)
         return {};
     if (column == Verdict)
-        return m_theme.icon(verdictOf(reviewed.result).state);
+        return m_theme.icon(reviewed.verdict.state);
     return column == Limits && !reviewed.limits.empty() ? QVariant(m_theme.icon(standingOf(reviewed).state))
                                                         : QVariant();
 }

@@ -22,7 +22,7 @@ public:
 
     explicit ResultsModel(const Theme &theme, QObject *parent = nullptr);
     /// In the evaluation's units.
-    void show(const assay::Method &method, const evaluation::Evaluation &evaluation);
+    void show(const assay::Method &method, const run::Run &run, const evaluation::Evaluation &evaluation);
     /// In the units of the laboratory, against its limits.
     void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
               const ReviewBasis &basis);

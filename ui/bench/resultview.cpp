@@ -72,12 +72,13 @@ void ResultView::showVerdict()
         m_verdict->show({}, {}, {}, {});
         return;
     }
-    Sentence verdict = overallVerdict(m_evaluation);
+    const auto lines = evaluation::checkLines(m_stored.method, m_stored.run, m_evaluation);
+    Sentence verdict = overallVerdict(m_stored.run, m_evaluation, lines);
     // However good its numbers look, they are not to be used.
     if (m_stored.summary.state == notebook::RunState::Rejected)
         verdict = {State::Bad, tr("Rejected")};
-    m_verdict->show(verdict, failureText(evaluation::checkLines(m_stored.method, m_stored.run, m_evaluation)),
-                    beyondLimitsText(m_results->rows()), templateSentence(m_stored));
+    m_verdict->show(verdict, failureText(lines), beyondLimitsText(m_results->rows()),
+                    templateSentence(m_stored));
 }
 
 void ResultView::showDecisions()
@@ -99,7 +100,7 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_results->show(stored, evaluation, basis);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
     m_resultsTable->setColumnHidden(ResultsModel::Limits, !m_results->hasLimits());
-    m_ofRun->show(stored, evaluation);
+    m_ofRun->show(stored, evaluation, commonUnit(m_results->rows()));
     showDecisions();
     showVerdict();
     if (another)

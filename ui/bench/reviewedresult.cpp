@@ -3,6 +3,7 @@
 #include "ui/bench/reviewedresult.h"
 
 #include "core/evaluation/format.h"
+#include "core/evaluation/unitsinwords.h"
 #include "core/planning/reporting.h"
 #include "ui/bench/verdicts.h"
 
@@ -87,16 +88,18 @@ Sentence limitSentence(const JudgedLimit &limit)
 
 } // namespace
 
-ReviewedResult plainlyReviewed(const evaluation::Result &result)
+ReviewedResult plainlyReviewed(const run::Run &run, const evaluation::Evaluation &evaluation,
+                               const evaluation::Result &result)
 {
-    return {result, resultText(result), spreadOf(result, 1, result.unit), u"–"_s, {}, {}};
+    return {result, verdictIn(run, evaluation, result), resultText(result), spreadOf(result, 1, result.unit), u"–"_s, {}, {}};
 }
 
-ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Result &result,
-                        const ReviewBasis &basis)
+ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                        const evaluation::Result &result, const ReviewBasis &basis)
 {
-    ReviewedResult row = plainlyReviewed(result);
+    ReviewedResult row = plainlyReviewed(stored.run, evaluation, result);
     row.dilution = dilutionOf(stored.run, result.sample);
+    row.unit = evaluation::reportUnitFromWord(result.unit);
     const QString product = productOf(stored, result.sample);
     std::vector<assay::Method> others;
     for (const evaluation::Companion &companion : stored.companions)
@@ -105,6 +108,7 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Res
     if (unit && result.value && evaluation::reportUnitWord(*unit) != result.unit) {
         const auto reported = evaluation::reportedAs(result, stored.method, *unit, others);
         if (reported.value) {
+            row.unit = *unit;
             row.value = evaluation::reportedText(*reported.value);
             const double factor =
                 reported.value->value && *result.value != 0 ? *reported.value->value / *result.value : 0;
@@ -131,6 +135,16 @@ Sentence standingOf(const ReviewedResult &reviewed)
     const JudgedLimit &worst = *std::ranges::max_element(reviewed.limits, {}, gravity);
     return {stateOf(worst.judgement.standing),
             evaluation::standingName(worst.judgement.standing, worst.specification.kind)};
+}
+
+std::optional<evaluation::ReportUnit> commonUnit(const std::vector<ReviewedResult> &results)
+{
+    if (results.empty())
+        return std::nullopt;
+    const auto first = results.front().unit;
+    return std::ranges::all_of(results, [&](const ReviewedResult &row) { return row.unit == first; })
+               ? first
+               : std::nullopt;
 }
 
 QString beyondLimitsText(const std::vector<ReviewedResult> &results)
@@ -164,6 +178,11 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
                                      const evaluation::Evaluation &evaluation)
 {
     std::vector<Sentence> sentences = failureSentences(evaluation, reviewed.result);
+    const auto own = evaluation::reportUnitFromWord(reviewed.result.unit);
+    for (Sentence &sentence : sentences) {
+        if (own && reviewed.unit)
+            sentence.text = evaluation::inUnit(sentence.text, *own, *reviewed.unit);
+    }
     if (sentences.empty() && reviewed.result.value)
         sentences.push_back({State::Good, ReviewedResultWords::tr("Nothing speaks against this result.")});
     for (const JudgedLimit &limit : reviewed.limits)
@@ -172,7 +191,7 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
         sentences.push_back({State::Attention, reviewed.obstacle});
     if (evaluation.standards.empty())
         sentences.push_back(
-            {State::Info,
+            {method.acceptance.standardRecovery_percent ? State::Attention : State::Info,
              ReviewedResultWords::tr(
                  "No standard was measured in this run: nothing in it shows what the assay recovers.")});
     for (Sentence &sentence : derivedToCome(method, evaluation))

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/evaluation/reportunit.h"
 #include "core/evaluation/compliance.h"
 #include "core/notebook/records.h"
 #include "ui/bench/reviewbasis.h"
@@ -22,6 +23,7 @@ struct JudgedLimit {
 /// only; every number is the evaluation's.
 struct ReviewedResult {
     evaluation::Result result;
+    Sentence verdict;
     /// "152.3 ± 9.1 mg/L"; a dash while there is no value.
     QString value;
     QString spread;
@@ -30,17 +32,23 @@ struct ReviewedResult {
     /// Why it is not in the unit that the laboratory reports in; empty where it is.
     QString obstacle;
     std::vector<JudgedLimit> limits;
+    /// That the value stands in; the evaluation's where the laboratory names none.
+    std::optional<evaluation::ReportUnit> unit{};
     bool operator==(const ReviewedResult &) const = default;
 };
 
 /// As it stands while the run is read: in the evaluation's unit, without limits.
-ReviewedResult plainlyReviewed(const evaluation::Result &result);
-ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Result &result,
-                        const ReviewBasis &basis);
+ReviewedResult plainlyReviewed(const run::Run &run, const evaluation::Evaluation &evaluation,
+                               const evaluation::Result &result);
+ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                        const evaluation::Result &result, const ReviewBasis &basis);
 
 /// The one of its limits that speaks most against it, in a word: "outside", "cannot be decided", "inside". A
 /// dash where there is none.
 Sentence standingOf(const ReviewedResult &reviewed);
+
+/// The unit that all results stand in; nothing where they differ, or one is in none of them.
+std::optional<evaluation::ReportUnit> commonUnit(const std::vector<ReviewedResult> &results);
 
 /// Those that do not lie inside their limits: "Against the limits of the products: outside: P-104; cannot be
 /// decided: P-105."; at most three by name; empty where all do, or there are no limits.

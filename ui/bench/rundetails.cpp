@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/rundetails.h"
 
+#include "core/evaluation/unitsinwords.h"
 #include "ui/bench/checksmodel.h"
 #include "ui/bench/historymodel.h"
 #include "ui/bench/methodtext.h"
@@ -85,9 +86,10 @@ QWidget *RunDetails::buildChecks()
     return checks;
 }
 
-void RunDetails::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+void RunDetails::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                      const std::optional<evaluation::ReportUnit> &unit)
 {
-    showChecks(stored, evaluation);
+    showChecks(stored, evaluation, unit);
     m_method->setSentences(methodSentences(stored.method));
     m_recoveries->show(stored.method, evaluation);
     m_recoveriesTable->setColumnHidden(RecoveriesModel::Measurand, !m_recoveries->hasSeveralMeasurands());
@@ -97,9 +99,15 @@ void RunDetails::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_historyTable->fit();
 }
 
-void RunDetails::showChecks(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+void RunDetails::showChecks(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                            const std::optional<evaluation::ReportUnit> &unit)
 {
-    m_checks->setLines(evaluation::checkLines(stored.method, stored.run, evaluation));
+    auto lines = evaluation::checkLines(stored.method, stored.run, evaluation);
+    for (evaluation::CheckLine &line : lines) {
+        if (unit)
+            line = evaluation::inUnit(std::move(line), evaluation::evaluationUnit(evaluation::formOf(*unit)), *unit);
+    }
+    m_checks->setLines(std::move(lines));
     m_checksTable->fit();
     chooseCheck(m_checksTable->currentIndex().row());
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/evaluation/reportunit.h"
 #include "core/evaluation/evaluation.h"
 #include "core/notebook/records.h"
 
@@ -28,13 +29,16 @@ class RunDetails : public QWidget
 
 public:
     explicit RunDetails(const Theme &theme, QWidget *parent = nullptr);
-    void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation);
+    /// unit: that all its results are reported in, if there is one.
+    void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+              const std::optional<evaluation::ReportUnit> &unit);
     /// The first tab, nothing chosen and nothing scrolled.
     void startAtTheTop();
 
 private:
     QWidget *buildChecks();
-    void showChecks(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation);
+    void showChecks(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                    const std::optional<evaluation::ReportUnit> &unit);
     void chooseCheck(int row);
 
     const Theme &m_theme;

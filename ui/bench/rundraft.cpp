@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/rundraft.h"
 
+#include "core/evaluation/checksnotmade.h"
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
 #include "core/exchange/keyedmoment.h"
@@ -291,7 +292,7 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
             outcome.problems.push_back(problem);
     }
     for (const assay::Problems &remarks :
-         {evaluation::agedStandards(run), planning::unfitExpectations(method, run, outcome.plan)})
+         {evaluation::checksNotPlanned(method, run), evaluation::agedStandards(run), planning::unfitExpectations(method, run, outcome.plan)})
         outcome.problems.insert(outcome.problems.end(), remarks.begin(), remarks.end());
     return outcome;
 }

@@ -44,14 +44,14 @@ int rank(State state)
     }
 }
 
-Sentence worstVerdict(const evaluation::Evaluation &evaluation, const QString &sample)
+Sentence worstVerdict(const run::Run &run, const evaluation::Evaluation &evaluation, const QString &sample)
 {
     Sentence worst{State::Info, SampleChoicesWords::tr("no result")};
     bool first = true;
     for (const evaluation::Result &result : evaluation.results) {
         if (result.sample != sample)
             continue;
-        Sentence verdict = verdictOf(result);
+        Sentence verdict = verdictIn(run, evaluation, result);
         if (first || rank(verdict.state) > rank(worst.state))
             worst = std::move(verdict);
         first = false;
@@ -82,8 +82,8 @@ const run::Sample *repeatOf(const run::Run &run, const QString &sample)
 
 QString shelfText(const QStringList &advices)
 {
-    return advices.isEmpty() ? SampleChoicesWords::tr("waits on the shelf")
-                             : SampleChoicesWords::tr("waits on the shelf: %1")
+    return advices.isEmpty() ? SampleChoicesWords::tr("back to the samples that wait")
+                             : SampleChoicesWords::tr("back to the samples that wait: %1")
                                    .arg(advices.join(SampleChoicesWords::tr("; ")));
 }
 
@@ -105,7 +105,7 @@ std::vector<SampleChoiceRow> startingChoices(const run::Run &run, const evaluati
 {
     std::vector<SampleChoiceRow> rows;
     for (const run::Sample &sample : run.samples) {
-        SampleChoiceRow row{sample.id, worstVerdict(evaluation, sample.id)};
+        SampleChoiceRow row{sample.id, worstVerdict(run, evaluation, sample.id)};
         row.repeatAdvised = hasVerdict(evaluation, sample.id, evaluation::Verdict::Repeat);
         row.advice = adviceFor(evaluation, sample.id);
         const run::Sample *repeat = repeatOf(run, sample.id);

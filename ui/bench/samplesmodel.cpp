@@ -303,7 +303,8 @@ QVariant SamplesModel::headerData(int section, Qt::Orientation orientation, int 
 {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount())
         return {};
-    return headerText(columnAt(section));
+    // The unit below the word: a table of numbers is as wide as its headings.
+    return headerText(columnAt(section)).replace(u" ("_s, u"\n("_s);
 }
 
 QString SamplesModel::headerText(const Column &column) const

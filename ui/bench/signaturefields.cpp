@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/signaturefields.h"
 
+#include "ui/shared/guard.h"
 #include "ui/shared/offerfield.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -49,12 +50,12 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
 
 void SignatureFields::setPersons(const std::vector<notebook::Person> &persons)
 {
-    QStringList names;
+    m_names.clear();
     for (const notebook::Person &person : persons) {
         if (!person.retired)
-            names << person.name;
+            m_names << person.name;
     }
-    m_name->setOffers(names);
+    m_name->setOffers(m_names);
     m_signed = !persons.empty();
     m_passphraseCaption->setVisible(m_signed);
     m_passphrase->setVisible(m_signed);
@@ -87,9 +88,29 @@ void SignatureFields::focusName()
     m_name->setFocus();
 }
 
-void SignatureFields::focusPassphrase()
+bool SignatureFields::sign(Notice &notice, const std::function<void()> &act)
 {
-    m_passphrase->setFocus();
+    bool isWrong = false;
+    const bool done = guarded(notice, [&] {
+        try {
+            act();
+        } catch (const notebook::WrongPassphrase &) {
+            isWrong = true;
+            throw;
+        }
+    });
+    if (done || isWrong)
+        clearPassphrase();
+    return done;
+}
+
+void SignatureFields::focusRefused()
+{
+    const bool isKnown = m_names.contains(name(), Qt::CaseInsensitive);
+    if (m_signed && isKnown && m_passphrase->text().isEmpty())
+        m_passphrase->setFocus();
+    else
+        focusName();
 }
 
 } // namespace plateau::ui

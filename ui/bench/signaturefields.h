@@ -4,7 +4,10 @@
 
 #include "core/notebook/persons.h"
 
+#include <QStringList>
 #include <QWidget>
+
+#include <functional>
 
 #include <vector>
 
@@ -13,6 +16,7 @@ class QLineEdit;
 
 namespace plateau::ui {
 
+class Notice;
 class OfferField;
 class Theme;
 
@@ -36,7 +40,11 @@ public:
     /// It stays nowhere longer than it is needed.
     void clearPassphrase();
     void focusName();
-    void focusPassphrase();
+    /// Does what is signed. The passphrase goes when it is done, and where it was the wrong one; where something else was
+    /// refused it stays, since nobody need type it anew. False where it was not done, which is said.
+    bool sign(Notice &notice, const std::function<void()> &act);
+    /// After a refusal: to the passphrase if it has to be typed, else to the name.
+    void focusRefused();
 
 Q_SIGNALS:
     void edited();
@@ -47,6 +55,7 @@ private:
     QLabel *m_passphraseCaption;
     QLineEdit *m_passphrase;
     QLabel *m_unsigned;
+    QStringList m_names;
     bool m_signed = false;
 };
 

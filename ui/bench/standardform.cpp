@@ -67,7 +67,6 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     addFormRow(form, tr("Used"), m_usedWhenRead, kind.prefix + u"UsedWhenRead"_s);
     m_usedWhenRead->setAccessibleName(tr("Used when its first tube is read"));
     addFormRow(form, tr("Used at"), m_usedAt, kind.prefix + u"UsedAt"_s);
-    m_usedAtCaption = qobject_cast<QLabel *>(form->labelForField(m_usedAt));
     addFormRow(form, tr("Tubes with it"), m_tubes, kind.prefix + u"Tubes"_s);
     m_volumes->setMinimumHeight(theme.target());
     m_volumes->setPlaceholderText(tr("the method's; several make a line: 0.05; 0.1; 0.2"));
@@ -197,8 +196,7 @@ void StandardForm::setUsualTubes(int tubes)
 
 void StandardForm::onUsedLater()
 {
-    m_usedAt->setVisible(!m_usedWhenRead->isChecked());
-    m_usedAtCaption->setVisible(!m_usedWhenRead->isChecked());
+    m_form->setRowVisible(m_usedAt, !m_usedWhenRead->isChecked()); // the row, so that the next one takes its place
     Q_EMIT changed();
 }
 

@@ -87,7 +87,6 @@ private:
     MomentField *m_preparedAt;
     QCheckBox *m_usedWhenRead;
     MomentField *m_usedAt;
-    QLabel *m_usedAtCaption = nullptr;
     QSpinBox *m_tubes;
     QLineEdit *m_volumes;
     QLabel *m_worth;

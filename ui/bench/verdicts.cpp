@@ -4,6 +4,7 @@
 
 #include "core/evaluation/checks.h"
 #include "core/evaluation/format.h"
+#include "core/planning/rackrepeat.h"
 
 #include <QCoreApplication>
 
@@ -69,6 +70,51 @@ Sentence failureOf(const Check &check, const evaluation::Result &result)
     return {state, isOwn ? evaluation::capitalised(check.message) : scoped(check)};
 }
 
+/// What the method asks for and the run has nothing to make it with: "Recovery of the standard".
+QStringList notMade(const std::vector<evaluation::CheckLine> &lines)
+{
+    QStringList open;
+    for (const evaluation::CheckLine &line : lines) {
+        if (line.outcome == evaluation::CheckOutcome::NotMade)
+            open << (line.where.isEmpty() ? line.what : VerdictsWords::tr("%1 (%2)").arg(line.what, line.where));
+    }
+    return open;
+}
+
+/// What the checks say that were made.
+QString textOfMade(const std::vector<evaluation::CheckLine> &lines)
+{
+    const int failed = evaluation::failedChecks(lines);
+    const bool isOpen = std::any_of(lines.begin(), lines.end(), [](const evaluation::CheckLine &line) {
+        return line.outcome == evaluation::CheckOutcome::Waiting;
+    });
+    if (failed == 0 && isOpen)
+        return VerdictsWords::tr("No check has failed so far.");
+    if (failed == 0)
+        return notMade(lines).isEmpty() ? VerdictsWords::tr("Every check passed.")
+                                        : VerdictsWords::tr("No check failed.");
+    std::vector<std::pair<CheckId, int>> kinds;
+    for (const evaluation::CheckLine &line : lines) {
+        if (line.outcome != evaluation::CheckOutcome::Failed &&
+            line.outcome != evaluation::CheckOutcome::Repeat)
+            continue;
+        const auto known = std::find_if(kinds.begin(), kinds.end(),
+                                        [&line](const auto &kind) { return kind.first == line.id; });
+        if (known == kinds.end())
+            kinds.emplace_back(line.id, line.checks);
+        else
+            known->second += line.checks;
+    }
+    QStringList phrases;
+    for (const auto &[id, count] : kinds)
+        phrases << (count == 1
+                        ? evaluation::checkPhrase(id)
+                        : VerdictsWords::tr("%1 (%2 times)").arg(evaluation::checkPhrase(id)).arg(count));
+    const QString what = phrases.join(VerdictsWords::tr("; "));
+    return failed == 1 ? VerdictsWords::tr("1 check failed: %1.").arg(what)
+                       : VerdictsWords::tr("%1 checks failed: %2.").arg(failed).arg(what);
+}
+
 } // namespace
 
 Sentence verdictOf(const evaluation::Result &result)
@@ -87,6 +133,13 @@ Sentence verdictOf(const evaluation::Result &result)
         break;
     }
     return {State::Bad, VerdictsWords::tr("investigate")};
+}
+
+Sentence verdictIn(const run::Run &run, const evaluation::Evaluation &evaluation, const evaluation::Result &result)
+{
+    return planning::repeatedBy(run, evaluation, result).isEmpty()
+               ? verdictOf(result)
+               : Sentence{State::Info, VerdictsWords::tr("repeated")};
 }
 
 QString resultText(const evaluation::Result &result)
@@ -110,18 +163,24 @@ bool readingsAreMissing(const evaluation::Evaluation &evaluation)
     return std::any_of(evaluation.checks.begin(), evaluation.checks.end(), isMissing);
 }
 
-Sentence overallVerdict(const evaluation::Evaluation &evaluation)
+Sentence overallVerdict(const run::Run &run, const evaluation::Evaluation &evaluation,
+                        const std::vector<evaluation::CheckLine> &lines)
 {
     if (readingsAreMissing(evaluation))
         return {State::Pending, VerdictsWords::tr("Not complete: readings are missing")};
-    if (evaluation.acceptable)
-        return {State::Good, VerdictsWords::tr("All results are reportable")};
     std::map<State, int> counts;
     for (const evaluation::Result &result : evaluation.results)
-        ++counts[verdictOf(result).state];
+        ++counts[verdictIn(run, evaluation, result).state];
     const int repeats = counts[State::Attention];
     const int open = counts[State::Bad] + counts[State::Pending];
+    const int repeated = counts[State::Info];
     const int all = static_cast<int>(evaluation.results.size());
+    const bool isFine = evaluation.acceptable || (repeated > 0 && repeats + open == 0);
+    if (isFine && !notMade(lines).isEmpty())
+        return {State::Attention, VerdictsWords::tr("Not every check could be made")};
+    if (isFine)
+        return {State::Good, repeated == 0 ? VerdictsWords::tr("All results are reportable")
+                                           : VerdictsWords::tr("All are reportable, %1 by a repeat in the rack").arg(repeated)};
     if (repeats + open == 0)
         return {State::Bad, VerdictsWords::tr("The run itself failed a check")};
     if (open == 0)
@@ -134,33 +193,11 @@ Sentence overallVerdict(const evaluation::Evaluation &evaluation)
 
 QString failureText(const std::vector<evaluation::CheckLine> &lines)
 {
-    const int failed = evaluation::failedChecks(lines);
-    const bool isOpen = std::any_of(lines.begin(), lines.end(), [](const evaluation::CheckLine &line) {
-        return line.outcome == evaluation::CheckOutcome::Waiting;
-    });
-    if (failed == 0)
-        return isOpen ? VerdictsWords::tr("No check has failed so far.")
-                      : VerdictsWords::tr("Every check passed.");
-    std::vector<std::pair<CheckId, int>> kinds;
-    for (const evaluation::CheckLine &line : lines) {
-        if (line.outcome != evaluation::CheckOutcome::Failed &&
-            line.outcome != evaluation::CheckOutcome::Repeat)
-            continue;
-        const auto known = std::find_if(kinds.begin(), kinds.end(),
-                                        [&line](const auto &kind) { return kind.first == line.id; });
-        if (known == kinds.end())
-            kinds.emplace_back(line.id, line.checks);
-        else
-            known->second += line.checks;
-    }
-    QStringList phrases;
-    for (const auto &[id, count] : kinds)
-        phrases << (count == 1
-                        ? evaluation::checkPhrase(id)
-                        : VerdictsWords::tr("%1 (%2 times)").arg(evaluation::checkPhrase(id)).arg(count));
-    const QString what = phrases.join(VerdictsWords::tr("; "));
-    return failed == 1 ? VerdictsWords::tr("1 check failed: %1.").arg(what)
-                       : VerdictsWords::tr("%1 checks failed: %2.").arg(failed).arg(what);
+    const QString failures = textOfMade(lines);
+    const QStringList open = notMade(lines);
+    return open.isEmpty() ? failures
+                          : VerdictsWords::tr("%1 Not made, though the method asks for it: %2.")
+                                .arg(failures, open.join(VerdictsWords::tr("; ")));
 }
 
 std::vector<Sentence> failureSentences(const evaluation::Evaluation &evaluation,
@@ -201,13 +238,16 @@ std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluatio
     return sentences;
 }
 
-std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation)
+std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation,
+                                    const std::vector<evaluation::CheckLine> &open)
 {
     std::vector<Sentence> sentences;
     for (const Check &check : evaluation.checks) {
         if (isFault(check))
             sentences.push_back({stateOf(check), scoped(check)});
     }
+    for (const evaluation::CheckLine &line : open)
+        sentences.push_back({State::Attention, line.message});
     if (sentences.empty())
         sentences.push_back({State::Good, readingsAreMissing(evaluation)
                                               ? VerdictsWords::tr("No check has failed so far.")

@@ -15,10 +15,13 @@ namespace plateau::ui {
 
 /// "reportable", "repeat", "investigate", or "waiting" while one of the result's is missing.
 Sentence verdictOf(const evaluation::Result &result);
+/// As it stands in its rack: "repeated" where another sample of it repeated this one and is reportable.
+Sentence verdictIn(const run::Run &run, const evaluation::Evaluation &evaluation, const evaluation::Result &result);
 /// "4.82 ± 0.11 g/L"; a dash while there is no value.
 QString resultText(const evaluation::Result &result);
-/// The run as a whole, in one line.
-Sentence overallVerdict(const evaluation::Evaluation &evaluation);
+/// The run as a whole, in one line. lines: its checks, of which one that could not be made leaves more open than a verdict.
+Sentence overallVerdict(const run::Run &run, const evaluation::Evaluation &evaluation,
+                        const std::vector<evaluation::CheckLine> &lines);
 /// How many checks failed and which: "2 checks failed: the blank is too high; the replicates are too far
 /// apart.". Each kind once, with its number where there are several.
 QString failureText(const std::vector<evaluation::CheckLine> &lines);
@@ -28,8 +31,9 @@ std::vector<Sentence> failureSentences(const evaluation::Evaluation &evaluation,
                                        const evaluation::Result &result);
 /// Which derived quantities wait for a run by another method.
 std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation);
-/// What has failed so far while readings are still to come; "nothing" is a sentence, too.
-std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation);
+/// What has failed so far while readings are still to come, and which checks will stay open; "nothing" is a sentence, too.
+std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation,
+                                    const std::vector<evaluation::CheckLine> &open);
 bool readingsAreMissing(const evaluation::Evaluation &evaluation);
 
 } // namespace plateau::ui

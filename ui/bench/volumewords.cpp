@@ -5,6 +5,7 @@
 #include "core/evaluation/format.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <cmath>
 
@@ -45,6 +46,15 @@ QString volumeWords(double volume_mL)
     // What is left behind the sixth decimal is arithmetic: 0.07 mL times 1000 is not quite 70.
     const double number = std::round(volume_mL * volumeUnitsPer_mL(volume_mL) * 1e6) / 1e6;
     return evaluation::withUnit(evaluation::plainText(number), volumeUnit(volume_mL));
+}
+
+QString dilutionWords(const run::Sample &sample)
+{
+    QStringList steps;
+    for (const run::DilutionStep &step : sample.dilution)
+        steps << VolumeWords::tr("%1 to %2", "a dilution step: a volume made up to another")
+                     .arg(volumeWords(step.take_mL), volumeWords(step.makeUpTo_mL));
+    return steps.join(VolumeWords::tr(", then "));
 }
 
 QString waitWords(const assay::WaitStep &wait)

@@ -4,6 +4,8 @@
 
 #include "core/assay/method.h"
 
+#include "core/run/run.h"
+
 #include <QString>
 
 namespace plateau::ui {
@@ -16,5 +18,7 @@ QString volumeUnit(double volume_mL);
 double volumeUnitsPer_mL(double volume_mL);
 /// "Wait 3 to 10 min at 20 to 25 °C".
 QString waitWords(const assay::WaitStep &wait);
+/// "5 mL to 50 mL, then 10 mL to 100 mL"; empty for none.
+QString dilutionWords(const run::Sample &sample);
 
 } // namespace plateau::ui

@@ -8,6 +8,7 @@
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -79,6 +80,17 @@ void BookList::addButton(QWidget *button)
         m_firstButton = button;
     // Where they stand is where Tab comes to them.
     setTabOrder(button, m_search);
+}
+
+void BookList::setSortable(int role)
+{
+    m_filter->setSortRole(role);
+    m_filter->setSortCaseSensitivity(Qt::CaseInsensitive);
+    m_filter->setSortLocaleAware(true);
+    QHeaderView *header = m_table->horizontalHeader();
+    header->setSortIndicator(-1, Qt::AscendingOrder);
+    header->setSortIndicatorClearable(true);
+    m_table->setSortingEnabled(true);
 }
 
 void BookList::refresh()

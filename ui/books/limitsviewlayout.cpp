@@ -114,7 +114,7 @@ QWidget *LimitsView::buildForm()
     m_form->setVerticalSpacing(m_theme.gap());
     m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     m_product = addBox(tr("Produc&t"), u"limitProduct"_s, true);
-    m_product->setToolTip(tr("As the samples of the shelf name it."));
+    m_product->setToolTip(tr("As it is called where samples are registered."));
     m_measurand = addBox(tr("&Measurand"), u"limitMeasurand"_s, true);
     m_kind = addBox(tr("&Kind"), u"limitKind"_s, false);
     for (const LimitKind kind :

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <tuple>
 
+using namespace Qt::StringLiterals;
+
 namespace plateau::ui {
 
 namespace {
@@ -17,6 +19,18 @@ auto orderOf(const planning::Lot &lot)
     const std::optional<QDate> last = planning::lastGoodDay(lot);
     return std::tuple(planning::isUsedUp(lot), foldedName(lot.reagent), !last.has_value(),
                       last.value_or(QDate()), lot.id);
+}
+
+int lotRank(State state)
+{
+    switch (state) {
+    case State::Bad:
+        return 0;
+    case State::Attention:
+        return 1;
+    default:
+        return 2;
+    }
 }
 
 QString cellText(const LotRow &row, int column)
@@ -39,6 +53,24 @@ QString cellText(const LotRow &row, int column)
         return lot.place ? planning::placeText(*lot.place) : QString();
     default:
         return {};
+    }
+}
+
+/// What a heading sorts by. What has no date keeps for ever.
+QVariant sortKey(const LotRow &row, int column)
+{
+    const planning::Lot &lot = row.lot;
+    switch (column) {
+    case LotsModel::Left:
+        return lot.isDry ? -1 : lot.remaining_mL;
+    case LotsModel::UseBy:
+        return planning::lastGoodDay(lot).value_or(QDate(9999, 12, 31));
+    case LotsModel::Standing:
+        // The worst first, and of those the one that ends first.
+        return u"%1 %2"_s.arg(lotRank(row.standing.shape))
+            .arg(planning::lastGoodDay(lot).value_or(QDate(9999, 12, 31)).toString(Qt::ISODate));
+    default:
+        return cellText(row, column);
     }
 }
 
@@ -79,6 +111,8 @@ QVariant LotsModel::data(const QModelIndex &index, int role) const
     const LotRow &shown = row(index.row());
     if (role == Qt::DisplayRole)
         return cellText(shown, index.column());
+    if (role == SortRole)
+        return sortKey(shown, index.column());
     if (role == Qt::DecorationRole && index.column() == Standing)
         return m_theme.icon(shown.standing.shape);
     if (role == Qt::TextAlignmentRole && index.column() == Left)

@@ -26,6 +26,7 @@ class LotsModel : public RowsModel<QAbstractTableModel, LotRow>
 
 public:
     enum Column { Reagent, Lot, Standing, Left, UseBy, Place, ColumnCount };
+    static constexpr int SortRole = Qt::UserRole + 1;
 
     explicit LotsModel(const Theme &theme, QObject *parent = nullptr);
     void setLots(std::vector<planning::Lot> lots, const QDateTime &now,

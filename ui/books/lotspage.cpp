@@ -85,6 +85,7 @@ void LotsPage::buildList()
     auto *fresh = button(m_theme, tr("&Receive a container…"), u"receiveLot"_s, m_list);
     m_list->addButton(m_usedUp);
     m_list->addButton(fresh);
+    m_list->setSortable(LotsModel::SortRole);
     m_list->table().setFlexibleColumn(LotsModel::Standing);
     m_list->table().setFlexibleMinimum(26);
     m_list->table().setLimit(36);

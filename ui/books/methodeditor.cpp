@@ -270,7 +270,7 @@ void MethodEditor::leave()
     if (hasUnsavedChanges() && !m_askedToLeave) {
         m_askedToLeave = true;
         m_notice->say(State::Attention,
-                      tr("There are changes that are not saved. Leave again to drop them, or save first."));
+                      tr("There are changes that are not saved. Press it once more to drop them, or save first."));
         return;
     }
     m_notice->clear();

@@ -116,20 +116,20 @@ QWidget *PreparationForm::buildForm()
     m_perMolecule =
         addNumber(form, tr("Analyte &molecules in one of the substance"), {}, u"preparationPerMolecule"_s);
     m_perMolecule->entry()->setText(u"1"_s);
-    m_wanted = addNumber(form, tr("Strength &wanted (g/L)"), u"g/L"_s, u"preparationWanted"_s);
+    m_wanted = addNumber(form, tr("Strength &wanted"), u"g/L"_s, u"preparationWanted"_s);
     m_flask = new QComboBox(host);
     m_flask->setMinimumHeight(m_theme.target());
     addFormRow(form, tr("F&lask"), m_flask, u"preparationFlask"_s);
-    m_flask_mL = addNumber(form, tr("&Its volume (mL)"), u"mL"_s, u"preparationVolume"_s);
-    m_flask_u = addNumber(form, tr("u of flask and filling (mL)"), u"mL"_s, u"preparationFlaskU"_s);
+    m_flask_mL = addNumber(form, tr("&Its volume"), u"mL"_s, u"preparationVolume"_s);
+    m_flask_u = addNumber(form, tr("u of flask and filling"), u"mL"_s, u"preparationFlaskU"_s);
     m_masses = addLine(form, tr("W&eighed (mg)"), u"preparationMasses"_s);
     m_masses->setPlaceholderText(tr("several portions as 50.3; 49.8"));
-    m_mass_u = addNumber(form, tr("u of one weighing (mg)"), u"mg"_s, u"preparationMassU"_s);
+    m_mass_u = addNumber(form, tr("u of one weighing"), u"mg"_s, u"preparationMassU"_s);
     m_name = addLine(form, tr("Name on the flas&k"), u"preparationName"_s);
     m_madeAt = new MomentField(m_theme, m_clock, host);
     addFormRow(form, tr("Ma&de at"), m_madeAt, u"preparationMadeAt"_s);
-    m_loss = addNumber(form, tr("Loss of strength (% per hour)"), tr("% per hour"), u"preparationLoss"_s);
-    m_keeps_h = addNumber(form, tr("Keeps by &your own rule (hours)"), u"h"_s, u"preparationKeeps"_s);
+    m_loss = addNumber(form, tr("Loss of strength"), tr("% per hour"), u"preparationLoss"_s);
+    m_keeps_h = addNumber(form, tr("Keeps by &your own rule"), u"h"_s, u"preparationKeeps"_s);
     m_keeps_h->entry()->setToolTip(tr("Empty where there is no rule beside the loss."));
     m_note = addLine(form, tr("No&te (may be empty)"), u"preparationNote"_s);
     connect(fresh, &QPushButton::clicked, this, &PreparationForm::substanceWanted);

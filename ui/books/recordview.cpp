@@ -264,14 +264,14 @@ void RecordView::putBack()
     }
     const notebook::RunId id = runId();
     const QString reason = m_reason->text().simplified();
-    const bool stored = guarded(
-        *m_notice, [&] { m_session.reopen(id, m_signature->name(), reason, m_signature->passphrase()); });
-    m_signature->clearPassphrase();
+    const bool stored = m_signature->sign(*m_notice, [&] {
+        m_session.reopen(id, m_signature->name(), reason, m_signature->passphrase());
+    });
     if (!stored) {
         if (reason.isEmpty() || !m_signature->isSigned())
             m_reason->setFocus();
         else
-            m_signature->focusPassphrase();
+            m_signature->focusRefused();
         return;
     }
     m_notice->clear();

@@ -156,7 +156,7 @@ QWidget *RegisterView::buildFooter()
 {
     auto *footer = new QWidget(this);
     m_store = button(m_theme, {}, u"storeSamples"_s, footer);
-    auto *go = button(m_theme, tr("&Leave"), u"leaveSamples"_s, footer);
+    auto *go = button(m_theme, tr("Back to the &list"), u"leaveSamples"_s, footer);
     auto *layout = new QHBoxLayout(footer);
     layout->setContentsMargins({});
     layout->addStretch(1);
@@ -187,7 +187,7 @@ void RegisterView::startNew(const std::vector<planning::ShelfSample> &samples)
                       "and paste them here (Ctrl+V). The first line may name the columns, a measurand too; "
                       "else they are, in this order: %1.")
                        .arg(pastedOrder()));
-    m_store->setText(tr("Put on the &shelf"));
+    m_store->setText(tr("Regi&ster them"));
     m_paste->setVisible(true);
     m_table->setRowsFixed(false);
     std::vector<CellRow> rows;
@@ -200,7 +200,7 @@ void RegisterView::startChange(notebook::ShelfId id, const planning::ShelfSample
 {
     m_changing = id;
     m_ownId = foldedName(sample.id);
-    m_heading->setText(tr("Change a sample on the shelf"));
+    m_heading->setText(tr("Change a sample that waits"));
     m_how->setText(tr("What was told before stays in the notebook's history."));
     m_store->setText(tr("&Store the change"));
     m_paste->setVisible(false);
@@ -252,7 +252,7 @@ void RegisterView::checkAgainstShelf()
         if (id != m_ownId && m_onShelf.contains(id))
             m_reading.problems.push_back(
                 {static_cast<int>(i), shelf::Id,
-                 tr("%1 waits on the shelf already; change it there, or give this one another id.")
+                 tr("%1 is among the samples that wait already; change it there, or give this one another id.")
                      .arg(assay::quoted(m_reading.samples[i].id))});
     }
     std::ranges::stable_sort(m_reading.problems, {}, &ShelfProblem::row);
@@ -349,7 +349,7 @@ void RegisterView::leave()
     if (hasUnsavedChanges() && !m_askedToLeave) {
         m_askedToLeave = true;
         m_notice->say(State::Attention,
-                      tr("There are samples that are not stored. Leave again to drop them, or store first."));
+                      tr("There are samples that are not stored. Press it once more to drop them, or register them first."));
         return;
     }
     m_kept = m_model->rows();

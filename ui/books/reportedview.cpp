@@ -178,14 +178,13 @@ void ReportedView::store()
     wanted.passphrase = m_signature->passphrase();
     wanted.reason = m_reason->text().simplified();
     const Subject subject = *m_shown;
-    const bool stored = guarded(
+    const bool stored = m_signature->sign(
         *m_notice, [&] { m_session.chooseReported(m_id, subject.sample, subject.measurand, wanted); });
-    m_signature->clearPassphrase();
     if (!stored) {
         if (wanted.reason.isEmpty() || !m_signature->isSigned())
             m_reason->setFocus();
         else
-            m_signature->focusPassphrase();
+            m_signature->focusRefused();
         return;
     }
     m_reason->clear();

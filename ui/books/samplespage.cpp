@@ -170,7 +170,7 @@ void SamplesPage::open()
 
 QString SamplesPage::unstored() const
 {
-    return m_register->hasUnsavedChanges() ? tr("Samples that are not on the shelf yet") : QString();
+    return m_register->hasUnsavedChanges() ? tr("Samples that are not registered yet") : QString();
 }
 
 void SamplesPage::showList()
@@ -284,7 +284,7 @@ void SamplesPage::store(const std::vector<planning::ShelfSample> &samples)
     m_register->startNew();
     showList();
     m_list->notice().say(State::Good, changing ? tr("The change of %1 is stored.").arg(samples.front().id)
-                                               : tr("On the shelf now: %1.").arg(samples.size()));
+                                               : tr("Registered: %1.").arg(samples.size()));
 }
 
 bool SamplesPage::personIsKnown(Notice &notice)

@@ -45,8 +45,8 @@ std::set<std::size_t> outOfControl(const charts::ControlChart &chart)
 ChartView::ChartView(const Theme &theme, const QString &accessibleName, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
-    , m_upper(new PanelView(theme, false, this))
-    , m_lower(new PanelView(theme, true, this))
+    , m_upper(new PanelView(theme, this))
+    , m_lower(new PanelView(theme, this))
     , m_bar(new QScrollBar(Qt::Horizontal, this))
 {
     setAccessibleName(accessibleName);
@@ -58,8 +58,8 @@ ChartView::ChartView(const Theme &theme, const QString &accessibleName, QWidget 
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(2, 2, 2, 2); // the focus shows around it
     layout->setSpacing(0);
-    layout->addWidget(m_upper, 3);
-    layout->addWidget(m_lower, 2);
+    layout->addWidget(m_upper, 5);
+    layout->addWidget(m_lower, 4);
     layout->addWidget(m_bar);
     for (PanelView *panel : {m_upper, m_lower}) {
         connect(panel, &PanelView::placeHit, this, &ChartView::hit);
@@ -104,17 +104,30 @@ void ChartView::setChart(const charts::Subject &subject, charts::ControlChart ch
         return std::make_shared<const PanelPicture>(
             panel < m_chart.panels.size() ? pictureOf(subject, m_chart, panel, limits) : PanelPicture{});
     };
-    // A chart of one panel is the lower one, which has the days; it alone says that there is nothing.
+    // A chart of one panel is the lower one; it alone says that there is nothing.
     const bool isPair = m_chart.panels.size() > 1 && !m_chart.series.empty();
     m_upper->setVisible(isPair);
     m_upper->setPicture(pictureOfPanel(isPair ? 0 : 2), places);
     m_lower->setPicture(pictureOfPanel(isPair ? 1 : 0), places);
+    align();
     keepChosen(run, name);
     const int count = static_cast<int>(m_chart.series.size());
     if (sameLength)
         setWindow(m_from, m_to);
     else
         setWindow(std::max(0.5, count + 0.5 - firstInSight), count + 0.5);
+}
+
+/// One run stands at one distance from the left in both.
+void ChartView::align()
+{
+    PanelSides widest = m_lower->sides();
+    if (m_chart.panels.size() > 1) {
+        const PanelSides upper = m_upper->sides();
+        widest = {std::max(widest.numbers, upper.numbers), std::max(widest.labels, upper.labels)};
+    }
+    m_upper->setSides(widest);
+    m_lower->setSides(widest);
 }
 
 void ChartView::keepChosen(qint64 run, const QString &name)
@@ -277,6 +290,20 @@ void ChartView::keyPressEvent(QKeyEvent *event)
 void ChartView::mousePressEvent(QMouseEvent *)
 {
     setFocus(Qt::MouseFocusReason);
+}
+
+void ChartView::changeEvent(QEvent *event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        align();
+}
+
+void ChartView::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    layout()->activate();
+    align();
 }
 
 void ChartView::focusInEvent(QFocusEvent *event)

@@ -60,6 +60,8 @@ Q_SIGNALS:
 protected:
     void keyPressEvent(QKeyEvent *event) override;
     void mousePressEvent(QMouseEvent *event) override;
+    void changeEvent(QEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
     void focusInEvent(QFocusEvent *event) override;
     void focusOutEvent(QFocusEvent *event) override;
     void paintEvent(QPaintEvent *event) override;
@@ -71,6 +73,7 @@ private:
     void step(int points);
     void stepToNextFinding(bool forward);
     void bringIntoSight(std::size_t point);
+    void align();
     void describe();
     void showWindow();
 

@@ -118,7 +118,7 @@ void paintChanges(QPainter &painter, const Theme &theme, const PanelScene &scene
 
 void paintDays(QPainter &painter, const Theme &theme, const PanelScene &scene)
 {
-    if (!scene.hasDays || scene.places.labels.empty())
+    if (scene.places.labels.empty())
         return;
     const QFontMetricsF metrics(painter.font());
     const double width = metrics.horizontalAdvance(u"0000-00-00"_s);

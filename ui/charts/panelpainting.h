@@ -16,7 +16,6 @@ struct PanelScene {
     double lowest = 0;
     double highest = 1;
     std::optional<int> chosen;
-    bool hasDays = false;
 
     double x(double place) const { return plot.left() + (place - from) / (to - from) * plot.width(); }
     double y(double value) const

@@ -26,10 +26,9 @@ constexpr std::size_t mostTipLines = 2;
 
 } // namespace
 
-PanelView::PanelView(const Theme &theme, bool isLowest, QWidget *parent)
+PanelView::PanelView(const Theme &theme, QWidget *parent)
     : QChartView(parent)
     , m_theme(theme)
-    , m_isLowest(isLowest)
     , m_order(new QValueAxis)
     , m_values(new QValueAxis)
     , m_picture(std::make_shared<PanelPicture>())
@@ -88,8 +87,7 @@ void PanelView::setPicture(std::shared_ptr<const PanelPicture> picture,
     m_places = std::move(places);
     const double smallest = std::pow(10, -m_picture->decimals);
     setScale(*m_values, roundScale(m_picture->lowest, m_picture->highest, 5, smallest));
-    m_values->setTitleText(m_picture->quantity);
-    setMargins();
+    setSides(sides());
     draw();
 }
 
@@ -113,16 +111,37 @@ void PanelView::setNothing(const QString &sentence)
     viewport()->update();
 }
 
-/// Room for the labels of the levels at the right, and for the days below.
-void PanelView::setMargins()
+PanelSides PanelView::sides() const
 {
     const QFontMetricsF metrics(font());
-    double widest = metrics.horizontalAdvance(u"00"_s);
+    // As wide as the chart library makes them.
+    chart()->layout()->activate();
+    const double numbers = plot().left() - chart()->margins().left();
+    double labels = metrics.horizontalAdvance(u"00"_s);
     for (const LevelLine &level : m_picture->levels)
-        widest = std::max(widest, metrics.horizontalAdvance(level.label));
-    const int below = m_isLowest ? static_cast<int>(metrics.height() * 1.4) : m_theme.gap();
-    const int above = static_cast<int>(metrics.height() * (m_places->changes.empty() ? 0.4 : 1.4));
-    chart()->setMargins({0, above, static_cast<int>(widest) + 2 * m_theme.gap(), below});
+        labels = std::max(labels, metrics.horizontalAdvance(level.label));
+    return {numbers, labels};
+}
+
+void PanelView::setSides(const PanelSides &widest)
+{
+    m_sides = widest;
+    setMargins();
+}
+
+QRectF PanelView::plot() const
+{
+    return chart()->plotArea();
+}
+
+/// Room for the labels of the levels at the right, what is plotted and changed above, the days below.
+void PanelView::setMargins()
+{
+    const double line = QFontMetricsF(font()).height();
+    const int left = static_cast<int>(std::lround(m_sides.numbers - sides().numbers));
+    const int right = static_cast<int>(m_sides.labels) + 2 * m_theme.gap();
+    const int above = static_cast<int>(line * (m_places->changes.empty() ? 1.4 : 2.4));
+    chart()->setMargins({left, above, right, static_cast<int>(line * 1.4)});
 }
 
 void PanelView::refreshPath(std::size_t line)
@@ -166,8 +185,7 @@ double PanelView::placeAt(double pixel) const
 
 void PanelView::drawForeground(QPainter *painter, const QRectF &)
 {
-    PanelScene scene{*m_picture,      *m_places, chart()->plotArea(), m_from, m_to, m_values->min(),
-                     m_values->max(), m_chosen,  m_isLowest};
+    PanelScene scene{*m_picture, *m_places, plot(), m_from, m_to, m_values->min(), m_values->max(), m_chosen};
     painter->setFont(font());
     if (m_picture->places == 0) {
         painter->setPen(m_theme.text());
@@ -175,6 +193,8 @@ void PanelView::drawForeground(QPainter *painter, const QRectF &)
                           Qt::AlignCenter | Qt::TextWordWrap, m_nothing);
         return;
     }
+    painter->setPen(m_theme.text());
+    painter->drawText(QPointF(m_theme.gap(), QFontMetricsF(font()).ascent()), m_picture->quantity);
     paintPanel(*painter, m_theme, scene);
 }
 
@@ -232,10 +252,8 @@ void PanelView::resizeEvent(QResizeEvent *event)
 void PanelView::changeEvent(QEvent *event)
 {
     QChartView::changeEvent(event);
-    if (event->type() == QEvent::FontChange) {
+    if (event->type() == QEvent::FontChange)
         dress();
-        setMargins();
-    }
 }
 
 } // namespace plateau::ui

@@ -23,19 +23,30 @@ struct PanelPlaces {
     std::vector<charts::Change> changes;
 };
 
+/// How wide the numbers at the left axis of a panel are, and the labels of its levels at the right.
+struct PanelSides {
+    double numbers = 0;
+    double labels = 0;
+};
+
 /// One panel: axes, grid and lines are Qt Charts', points, levels and changes are painted over them, since
 /// a chart item for each of ten thousand points would take seconds. Within control discs, warnings
 /// triangles, out of control squares, left out crosses; the chosen one is framed. Only what is in sight is
-/// drawn, of crowded points the lowest and highest of each pixel.
+/// drawn, of crowded points the lowest and highest of each pixel. What is plotted stands above, the days below.
 class PanelView : public QChartView
 {
     Q_OBJECT
 
 public:
-    /// isLowest: the days are written below it.
-    PanelView(const Theme &theme, bool isLowest, QWidget *parent = nullptr);
+    explicit PanelView(const Theme &theme, QWidget *parent = nullptr);
 
     void setPicture(std::shared_ptr<const PanelPicture> picture, std::shared_ptr<const PanelPlaces> places);
+    /// What it needs at either side. Panels one above the other that are all given the widest of each have one place at
+    /// one distance from the left.
+    PanelSides sides() const;
+    void setSides(const PanelSides &widest);
+    /// Where its points are drawn.
+    QRectF plot() const;
     /// Shows these places; half a place of room at either side is added.
     void setWindow(double from, double to);
     /// A place, from 1; nothing for none.
@@ -70,13 +81,13 @@ private:
     void refreshPath(std::size_t line);
 
     const Theme &m_theme;
-    bool m_isLowest;
     QValueAxis *m_order;
     QValueAxis *m_values;
     std::vector<QLineSeries *> m_paths;
     std::vector<QLineSeries *> m_bounds;
     std::shared_ptr<const PanelPicture> m_picture;
     std::shared_ptr<const PanelPlaces> m_places;
+    PanelSides m_sides;
     QString m_nothing;
     double m_from = 0.5;
     double m_to = 1.5;

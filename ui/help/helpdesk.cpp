@@ -51,6 +51,8 @@ bool HelpDesk::isOwn(const QWidget *widget) const
 
 bool HelpDesk::eventFilter(QObject *watched, QEvent *event)
 {
+    if (event->type() == QEvent::WindowBlocked && m_help && watched == m_help.get())
+        QMetaObject::invokeMethod(this, &HelpDesk::followDialog, Qt::QueuedConnection);
     const bool isKey = event->type() == QEvent::KeyPress;
     if ((!isKey && event->type() != HelpCall::type()) || !watched->isWidgetType())
         return false;
@@ -88,20 +90,36 @@ void HelpDesk::open(HelpPlace place)
         place.page = HelpPages::indexPage();
     if (!m_help)
         m_help = std::make_unique<HelpWindow>(m_theme, installedHelp());
-    // A dialog that waits for an answer blocks every window but those that belong to it.
-    const QWidget *dialog = QApplication::activeModalWidget();
-    QWindow *over = dialog && dialog->window() != m_help.get() ? dialog->window()->windowHandle() : nullptr;
-    m_help->winId(); // else there is nothing yet that could belong
-    if (m_help->windowHandle()->transientParent() != over) {
-        m_help->hide();
-        m_help->windowHandle()->setTransientParent(over);
-    }
+    belongTo(QApplication::activeModalWidget());
     m_help->setWindowState(m_help->windowState() & ~Qt::WindowMinimized);
     m_help->show();
     m_help->go(place);
     m_help->takeFocus();
     m_help->raise();
     m_help->activateWindow();
+}
+
+void HelpDesk::belongTo(const QWidget *dialog)
+{
+    // A dialog that waits for an answer blocks every window but those that belong to it.
+    QWindow *over = dialog && dialog->window() != m_help.get() ? dialog->window()->windowHandle() : nullptr;
+    m_help->winId(); // else there is nothing yet that could belong
+    if (m_help->windowHandle()->transientParent() != over) {
+        m_help->hide();
+        m_help->windowHandle()->setTransientParent(over);
+    }
+}
+
+void HelpDesk::followDialog()
+{
+    QWidget *dialog = QApplication::activeModalWidget();
+    if (!dialog || !m_help || !m_help->isVisible() || !isOwn(dialog))
+        return;
+    belongTo(dialog);
+    m_help->setAttribute(Qt::WA_ShowWithoutActivating);
+    m_help->show();
+    m_help->setAttribute(Qt::WA_ShowWithoutActivating, false);
+    dialog->activateWindow();
 }
 
 HelpPlace HelpDesk::placeOnShow() const

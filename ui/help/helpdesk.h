@@ -42,6 +42,10 @@ protected:
 
 private:
     void openFor(const QWidget *widget);
+    /// Makes the help belong to the dialog that waits for an answer, or to none.
+    void belongTo(const QWidget *dialog);
+    /// A dialog came up while the help was open: it stays usable, and the dialog stays in front.
+    void followDialog();
     /// The widget is the window's, a dialog's over it, or the help's.
     bool isOwn(const QWidget *widget) const;
 

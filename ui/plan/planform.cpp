@@ -42,9 +42,9 @@ PlanForm::PlanForm(const Theme &theme, const Clock &clock, QWidget *parent)
     , m_wavelength(new QComboBox(this))
     , m_pathLength(new NumberField(theme, tr("mm"), this))
     , m_calibration(new QComboBox(this))
-    , m_samples(new SampleSection(theme, this))
     , m_standard(new StandardForm(theme, clock, {tr("Run a stan&dard"), u"standard"_s, u"STD"_s, 2}, this))
     , m_weighing(new WeighingForm(theme, clock, this))
+    , m_samples(new SampleSection(theme, this))
     , m_control(new StandardForm(
           theme, clock, {tr("Run a control of ke&yed value"), u"control"_s, u"CTRL"_s, 1, false}, this))
     , m_uncertainty(new UncertaintyForm(theme, this))
@@ -102,7 +102,7 @@ void PlanForm::build()
     layout->addWidget(heading);
     layout->addWidget(host);
     for (QWidget *part :
-         std::initializer_list<QWidget *>{m_samples, m_standard, m_weighing, m_control, m_uncertainty})
+         std::initializer_list<QWidget *>{m_standard, m_weighing, m_samples, m_control, m_uncertainty})
         layout->addWidget(part);
     layout->addStretch();
     setWidget(page);

@@ -86,9 +86,9 @@ private:
     QComboBox *m_wavelength;
     NumberField *m_pathLength;
     QComboBox *m_calibration;
-    SampleSection *m_samples;
     StandardForm *m_standard;
     WeighingForm *m_weighing;
+    SampleSection *m_samples;
     StandardForm *m_control;
     UncertaintyForm *m_uncertainty;
 };

@@ -13,6 +13,7 @@
 #include "ui/bench/stores.h"
 #include "ui/plan/choicedelegate.h"
 #include "ui/plan/planform.h"
+#include "ui/plan/planwarnings.h"
 #include "ui/plan/rackgrid.h"
 #include "ui/plan/rackmodel.h"
 #include "ui/plan/reagentsmodel.h"
@@ -84,7 +85,15 @@ QWidget *PlanPage::buildSide()
     auto *put = button(m_theme, tr("P&ut on the bench"), u"putOnBench"_s, side);
     auto *layout = new QVBoxLayout(side);
     setGaps(m_theme, layout);
-    layout->addWidget(m_summary);
+    m_explain = button(m_theme, tr("E&xplain this warning"), u"explainWarning"_s, side);
+    m_explain->setToolTip(tr("What is warned of, and what to do about it; F1 does the same"));
+    m_explain->hide();
+    connect(m_explain, &QPushButton::clicked, this, [this] { callHelp(*m_explain); });
+    connect(m_problems->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &PlanPage::offerHelp);
+    auto *head = new QHBoxLayout;
+    head->addWidget(m_summary, 1);
+    head->addWidget(m_explain, 0, Qt::AlignTop);
+    layout->addLayout(head);
     layout->addWidget(m_problems, 2);
     layout->addWidget(m_tabs, 5);
     layout->addWidget(m_notice);
@@ -266,15 +275,23 @@ void PlanPage::check()
     showRack(now);
     showTimes(now);
     showReagents(now);
-    assay::Problems problems = inWordsOfTheForm(now.problems, now.run);
-    const assay::Problems reagents = m_reagents->remarks();
-    problems.insert(problems.end(), reagents.begin(), reagents.end());
-    const assay::Problems equipment = equipmentRemarks(now);
-    problems.insert(problems.end(), equipment.begin(), equipment.end());
-    m_problems->setProblems(problems);
+    PlanWarnings warnings;
+    warnings.addRun(now.problems, inWordsOfTheForm(now.problems, now.run));
+    warnings.addReagents(m_reagents->remarks());
+    warnings.addEquipment(equipmentRemarks(now));
+    m_problems->setProblems(warnings.problems(), warnings.places());
+    offerHelp();
     showWorth(now);
     m_form->setUncertainty(now.uncertainty);
     summarise(now);
+}
+
+void PlanPage::offerHelp()
+{
+    const HelpPlace place = m_problems->placeNow();
+    m_explain->setVisible(!place.page.isEmpty());
+    for (QWidget *widget : std::initializer_list<QWidget *>{m_problems, m_explain})
+        setHelp(*widget, place);
 }
 
 void PlanPage::offerStandards()
@@ -388,7 +405,7 @@ void PlanPage::summarise(const DraftOutcome &outcome)
         m_summary->setText(tr("%1. Still to be put right:").arg(tubes));
     else if (!feasible)
         m_summary->setText(tr("%1. One person cannot read them all in time: see Time.").arg(tubes));
-    else if (!outcome.problems.empty() || !m_reagents->remarks().empty())
+    else if (m_problems->model()->rowCount() > 0)
         m_summary->setText(tr("%1. Nothing stands in the way, but look at this:").arg(tubes));
     else
         m_summary->setText(tr("%1. Nothing stands in the way.").arg(tubes));

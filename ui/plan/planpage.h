@@ -17,6 +17,7 @@
 #include <vector>
 
 class QLabel;
+class QPushButton;
 class QTabWidget;
 
 namespace plateau::ui {
@@ -66,6 +67,8 @@ private:
     /// What the notebook says: samples that wait, lots, the laboratory.
     void refreshStores();
     void check();
+    /// Of the problem that is chosen, or the first one.
+    void offerHelp();
     void offerStandards();
     void takeUncertainties(DraftOutcome &outcome) const;
     assay::Problems equipmentRemarks(const DraftOutcome &outcome) const;
@@ -94,6 +97,7 @@ private:
     SentenceList *m_methodText = nullptr;
     ProblemList *m_problems = nullptr;
     QLabel *m_summary = nullptr;
+    QPushButton *m_explain = nullptr;
     QLabel *m_queueText = nullptr;
     Notice *m_notice = nullptr;
     std::vector<planning::Lot> m_lots;

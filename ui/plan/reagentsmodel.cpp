@@ -99,6 +99,21 @@ void ReagentsModel::refresh()
     setRows(std::move(fresh));
 }
 
+/// Of the chosen lot first; what others would add is said with their names.
+QString ReagentsModel::enoughText(const planning::ReagentNeed &need, qint64 chosen) const
+{
+    QString own;
+    QStringList others;
+    for (const auto &[id, tubes] : need.servedByLot) {
+        const planning::Lot *lot = findLot(m_lots, id);
+        if (id == chosen)
+            own = tr("enough: %1 tubes").arg(tubes);
+        else if (lot && tubes > 0)
+            others << tr("%1 more in lot %2").arg(tubes).arg(lot->lot);
+    }
+    return others.isEmpty() ? own : tr("%1; %2").arg(own, others.join(tr(", ")));
+}
+
 ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
 {
     ReagentRow row;
@@ -134,7 +149,7 @@ ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
         row.remark = fitnessText(fitness, *lot);
     } else if (lot->remaining_mL >= need.withOverage_mL) {
         row.state = State::Good;
-        row.remark = tr("enough: %1 tubes").arg(need.tubesServed) + nearEndText(*lot, m_to);
+        row.remark = enoughText(need, row.chosen) + nearEndText(*lot, m_to);
     } else if (need.short_mL > 0) {
         row.state = State::Bad;
         row.remark = tr("short by %1: in hand %2, for tubes: %3")

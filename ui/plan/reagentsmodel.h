@@ -55,6 +55,7 @@ public:
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
+    QString enoughText(const planning::ReagentNeed &need, qint64 chosen) const;
     ReagentRow rowOf(const planning::ReagentNeed &need) const;
     void refresh();
 

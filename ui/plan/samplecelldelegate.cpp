@@ -25,7 +25,8 @@ QWidget *SampleCellDelegate::createEditor(QWidget *parent, const QStyleOptionVie
         editor = QStyledItemDelegate::createEditor(parent, option, index);
     }
     const QAbstractItemModel *model = index.model();
-    editor->setAccessibleName(model->headerData(index.column(), Qt::Horizontal).toString());
+    editor->setAccessibleName(
+        model->headerData(index.column(), Qt::Horizontal).toString().replace(u'\n', u' '));
     return editor;
 }
 

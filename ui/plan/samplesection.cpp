@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/plan/samplesection.h"
 
+#include "core/evaluation/format.h"
 #include "ui/bench/samplesignals.h"
 #include "ui/bench/samplesmodel.h"
 #include "ui/plan/samplestable.h"
@@ -92,12 +93,15 @@ void SampleSection::propose()
     int proposed = 0;
     int undiluted = 0;
     int expected = 0;
+    QStringList volumes;
     for (int row = 0; row < m_model->rowCount(); ++row) {
         QString why;
         const auto planned = withProposedDilution(m_model->row(row), m_form, *m_method, m_wavelength_nm,
                                                   m_pathLength_mm, m_glassware, why);
         expected += planned || !why.isEmpty() ? 1 : 0;
         if (planned) {
+            if (planned->sampleVolume_mL != m_model->row(row).sampleVolume_mL)
+                volumes << volumeSet(*planned);
             m_model->replaceRow(row, *planned);
             const bool diluted =
                 std::any_of(planned->dilution.begin(), planned->dilution.end(),
@@ -120,12 +124,25 @@ void SampleSection::propose()
                       tr("Dilutions proposed: %1, to be run undiluted: %2. They can be typed over.")
                           .arg(proposed)
                           .arg(undiluted));
+    if (!volumes.isEmpty())
+        m_notice->say(without.isEmpty() ? State::Good : State::Attention,
+                      tr("%1 Volume of sample in the tube set as well: %2.")
+                          .arg(m_notice->sentence(), volumes.join(tr("; "))));
     if (fromPast > 0)
         m_notice->say(without.isEmpty() ? State::Good : State::Attention,
                       tr("%1 Expected from the last results of the same product: %2.")
                           .arg(m_notice->sentence())
                           .arg(fromPast));
     Q_EMIT changed();
+}
+
+QString SampleSection::volumeSet(const SampleDraft &planned) const
+{
+    const assay::Component *component = assay::findComponent(*m_method, m_method->sample);
+    if (!planned.sampleVolume_mL.isEmpty())
+        return tr("%1 %2 mL").arg(planned.id, planned.sampleVolume_mL);
+    return tr("%1 %2 mL, the method's")
+        .arg(planned.id, component ? evaluation::plainText(component->volume_mL) : QString());
 }
 
 int SampleSection::fillExpectations()

@@ -55,6 +55,8 @@ private:
     void changeDilutionSteps(int by);
     void propose();
     /// How many expectations were taken from past results.
+    /// "P-104 0.2 mL": what a proposal set.
+    QString volumeSet(const SampleDraft &planned) const;
     int fillExpectations();
     void setSteps(int steps);
 

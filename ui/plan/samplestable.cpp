@@ -9,6 +9,8 @@
 #include <QClipboard>
 #include <QKeyEvent>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -48,6 +50,45 @@ void SamplesTable::paste()
                 model()->setData(at, cell.trimmed(), Qt::EditRole);
         }
         ++row;
+    }
+}
+
+bool SamplesTable::isKeyed(int column) const
+{
+    using Editor = SamplesModel::Editor;
+    const auto editor =
+        static_cast<Editor>(model()->index(0, column).data(SamplesModel::EditorRole).toInt());
+    return editor == Editor::Number && !isColumnHidden(column);
+}
+
+/// From one number to be keyed to the next, row after row: what is not a number is typed far less often, and the keys
+/// lead there.
+QModelIndex SamplesTable::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers)
+{
+    if ((action != MoveNext && action != MovePrevious) || !currentIndex().isValid())
+        return Table::moveCursor(action, modifiers);
+    const int by = action == MoveNext ? 1 : -1;
+    const int columns = model()->columnCount();
+    int place = currentIndex().row() * columns + currentIndex().column() + by;
+    for (; place >= 0 && place < model()->rowCount() * columns; place += by) {
+        if (isKeyed(place % columns))
+            return model()->index(place / columns, place % columns);
+    }
+    return {};
+}
+
+void SamplesTable::focusInEvent(QFocusEvent *event)
+{
+    Table::focusInEvent(event);
+    // Nothing is keyed in the column of the names.
+    if (model()->rowCount() == 0 || currentIndex().column() > 0)
+        return;
+    const int row = std::max(0, currentIndex().row());
+    for (int column = 1; column < model()->columnCount(); ++column) {
+        if (isKeyed(column)) {
+            setCurrentIndex(model()->index(row, column));
+            return;
+        }
     }
 }
 

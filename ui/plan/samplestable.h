@@ -21,7 +21,11 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
     void closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint) override;
 
+    QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
+    void focusInEvent(QFocusEvent *event) override;
+
 private:
+    bool isKeyed(int column) const;
     void paste();
     void goDown();
 };

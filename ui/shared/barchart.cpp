@@ -5,97 +5,108 @@
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
-#include <QBarCategoryAxis>
-#include <QBarSet>
-#include <QChart>
-#include <QChartView>
-#include <QHorizontalBarSeries>
 #include <QLabel>
+#include <QPainter>
+#include <QScrollArea>
 #include <QVBoxLayout>
-#include <QValueAxis>
+
+#include <algorithm>
 
 namespace plateau::ui {
+
+namespace {
+
+/// The rows themselves. As narrow as its longest label: a label that is cut says nothing.
+class BarRows : public QWidget
+{
+public:
+    BarRows(const Theme &theme, const std::vector<BarChart::Bar> &bars)
+        : m_theme(theme)
+        , m_bars(bars)
+    {
+    }
+
+    QSize minimumSizeHint() const override
+    {
+        int widest = 0;
+        for (const BarChart::Bar &bar : m_bars)
+            widest = std::max(widest, fontMetrics().horizontalAdvance(bar.label));
+        return {widest + 2 * m_theme.gap(), static_cast<int>(m_bars.size()) * rowHeight()};
+    }
+    QSize sizeHint() const override { return minimumSizeHint(); }
+
+protected:
+    void paintEvent(QPaintEvent *) override
+    {
+        QPainter painter(this);
+        double longest = 0;
+        for (const BarChart::Bar &bar : m_bars)
+            longest = std::max(longest, bar.value);
+        int top = 0;
+        for (const BarChart::Bar &bar : m_bars) {
+            const double share = longest > 0 ? bar.value / longest : 0;
+            const QRectF row(0.5, top + 1.5, width() - 1.0, rowHeight() - 3.0);
+            painter.setPen(m_theme.mutedText());
+            painter.setBrush(m_theme.tint(State::Info));
+            painter.drawRect(QRectF(row.topLeft(), QSizeF(share * row.width(), row.height())));
+            painter.setPen(m_theme.text());
+            painter.drawText(row.adjusted(m_theme.gap(), 0, 0, 0), Qt::AlignLeft | Qt::AlignVCenter, bar.label);
+            top += rowHeight();
+        }
+    }
+
+private:
+    int rowHeight() const { return fontMetrics().height() + m_theme.gap(); }
+
+    const Theme &m_theme;
+    const std::vector<BarChart::Bar> &m_bars;
+};
+
+} // namespace
 
 BarChart::BarChart(const Theme &theme, const QString &accessibleName, QWidget *parent)
     : QWidget(parent)
     , m_theme(theme)
-    , m_view(new QChartView(this))
+    , m_caption(plainLabel({}, this))
+    , m_scroll(new QScrollArea(this))
     , m_nothing(plainLabel(tr("There is nothing to draw yet."), this))
 {
     auto *layout = new QVBoxLayout(this);
-    layout->setContentsMargins({});
-    layout->addWidget(m_view);
+    layout->setContentsMargins(theme.gap(), theme.gap(), theme.gap(), 0);
+    layout->setSpacing(theme.gap());
+    layout->addWidget(m_caption);
+    layout->addWidget(m_scroll, 1);
     layout->addWidget(m_nothing, 0, Qt::AlignCenter);
-    m_view->hide();
-    m_view->setAccessibleName(accessibleName);
-    m_view->setFocusPolicy(Qt::NoFocus);
-    m_view->setInteractive(false);
-    m_view->setRenderHint(QPainter::Antialiasing);
-    m_view->setFrameShape(QFrame::NoFrame);
-    connect(&theme, &Theme::changed, this, &BarChart::draw);
+    m_caption->hide();
+    m_scroll->hide();
+    m_scroll->setAccessibleName(accessibleName);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setMinimumHeight(3 * (fontMetrics().height() + theme.gap()));
+    auto *rows = new BarRows(theme, m_bars);
+    m_scroll->setWidget(rows);
+    rows->setAccessibleName(accessibleName);
+    connect(&theme, &Theme::changed, rows, [rows] {
+        rows->updateGeometry();
+        rows->update();
+    });
 }
 
-void BarChart::setBars(std::vector<Bar> bars, const QString &axis)
+void BarChart::setBars(std::vector<Bar> bars, const QString &caption)
 {
-    if (bars == m_bars && axis == m_axis)
+    if (bars == m_bars && caption == m_caption->text())
         return;
     m_bars = std::move(bars);
-    m_axis = axis;
-    draw();
-}
-
-void BarChart::draw()
-{
-    m_view->setVisible(!m_bars.empty());
+    m_caption->setText(caption);
+    m_caption->setVisible(!m_bars.empty());
+    m_scroll->setVisible(!m_bars.empty());
     m_nothing->setVisible(m_bars.empty());
-    if (m_bars.empty())
-        return;
-    auto *chart = new QChart;
-    auto *set = new QBarSet(m_axis);
-    QStringList labels;
-    // The category axis counts from the bottom.
-    for (auto bar = m_bars.rbegin(); bar != m_bars.rend(); ++bar) {
-        set->append(bar->value);
-        labels << bar->label;
-    }
-    set->setColor(m_theme.colour(State::Info));
-    set->setBorderColor(m_theme.text());
-    auto *series = new QHorizontalBarSeries;
-    series->append(set);
-    chart->addSeries(series);
-
-    auto *names = new QBarCategoryAxis;
-    names->append(labels);
-    auto *lengths = new QValueAxis;
-    lengths->setTitleText(m_axis);
-    chart->addAxis(names, Qt::AlignLeft);
-    chart->addAxis(lengths, Qt::AlignBottom);
-    series->attachAxis(names);
-    series->attachAxis(lengths);
-    lengths->setMin(0);
-    lengths->applyNiceNumbers();
-    for (QAbstractAxis *axis : {static_cast<QAbstractAxis *>(names), static_cast<QAbstractAxis *>(lengths)}) {
-        axis->setLabelsBrush(m_theme.text());
-        axis->setTitleBrush(m_theme.text());
-        axis->setLabelsFont(font());
-        axis->setTitleFont(font());
-        axis->setGridLineColor(m_theme.tint(State::Pending));
-        axis->setLinePenColor(m_theme.mutedText());
-    }
-    names->setGridLineVisible(false);
-    chart->legend()->hide();
-    chart->setBackgroundBrush(m_theme.base());
-    chart->setMargins({});
-    m_view->setBackgroundBrush(m_theme.base());
-
-    QChart *old = m_view->chart();
-    m_view->setChart(chart);
-    delete old; // the view gives the former chart back to its caller
-
     QStringList lines;
     for (const Bar &bar : m_bars)
         lines << bar.label;
-    m_view->setAccessibleDescription(lines.join(u'\n'));
+    m_scroll->setAccessibleDescription(lines.join(u'\n'));
+    m_scroll->widget()->updateGeometry();
+    m_scroll->widget()->update();
 }
 
 } // namespace plateau::ui

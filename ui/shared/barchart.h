@@ -8,17 +8,16 @@
 #include <vector>
 
 QT_BEGIN_NAMESPACE
-class QChart;
-class QChartView;
 class QLabel;
+class QScrollArea;
 QT_END_NAMESPACE
 
 namespace plateau::ui {
 
 class Theme;
 
-/// The one chart of the window: labelled horizontal bars, first one on top. Everything of the chart library
-/// stays in here. The labels carry the numbers, and so does the accessible description.
+/// Labelled horizontal bars, first one on top, each with its whole label written over it; more than there is room for
+/// are scrolled. The labels carry the numbers, and so does the accessible description.
 class BarChart : public QWidget
 {
     Q_OBJECT
@@ -31,18 +30,16 @@ public:
     };
 
     BarChart(const Theme &theme, const QString &accessibleName, QWidget *parent = nullptr);
-    /// axis: what the length of a bar means, with its unit. Values are finite and not negative.
-    void setBars(std::vector<Bar> bars, const QString &axis);
+    /// caption: what the length of a bar means, with its unit. Values are finite and not negative.
+    void setBars(std::vector<Bar> bars, const QString &caption);
     const std::vector<Bar> &bars() const { return m_bars; }
 
 private:
-    void draw();
-
     const Theme &m_theme;
-    QChartView *m_view;
+    QLabel *m_caption;
+    QScrollArea *m_scroll;
     QLabel *m_nothing;
     std::vector<Bar> m_bars;
-    QString m_axis;
 };
 
 } // namespace plateau::ui

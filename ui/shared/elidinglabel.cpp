@@ -26,6 +26,13 @@ void ElidingLabel::paintEvent(QPaintEvent *)
 {
     QPainter painter(this);
     painter.setPen(palette().color(QPalette::WindowText));
+    const int flags = static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter) | Qt::TextWordWrap;
+    const QRect wrapped = fontMetrics().boundingRect(contentsRect(), flags, text());
+    if (fontMetrics().horizontalAdvance(text()) > contentsRect().width() &&
+        contentsRect().height() >= wrapped.height() && contentsRect().width() >= wrapped.width()) {
+        painter.drawText(contentsRect(), flags, text());
+        return;
+    }
     painter.drawText(contentsRect(), static_cast<int>(Qt::AlignLeft | Qt::AlignVCenter | Qt::TextSingleLine),
                      fontMetrics().elidedText(text(), Qt::ElideRight, contentsRect().width()));
 }

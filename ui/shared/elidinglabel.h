@@ -6,8 +6,8 @@
 
 namespace plateau::ui {
 
-/// Plain text on one line that gives way to its neighbours and ends in an ellipsis; the whole of it is the
-/// tool tip.
+/// Plain text on one line that gives way to its neighbours and ends in an ellipsis, or on two where it is high enough;
+/// the whole of it is the tool tip.
 class ElidingLabel : public QLabel
 {
     Q_OBJECT

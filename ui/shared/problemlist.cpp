@@ -12,18 +12,32 @@ ProblemList::ProblemList(const Theme &theme, const QString &objectName, QWidget 
 {
 }
 
-void ProblemList::setProblems(const assay::Problems &problems)
+void ProblemList::setProblems(const assay::Problems &problems, const std::vector<HelpPlace> &places)
 {
-    std::vector<Sentence> sentences;
-    for (const assay::Problem &problem : problems) {
+    std::vector<std::pair<Sentence, HelpPlace>> rows;
+    for (std::size_t i = 0; i < problems.size(); ++i) {
+        const assay::Problem &problem = problems[i];
         const bool error = problem.severity == assay::Problem::Severity::Error;
         const QString text =
             problem.pointer.isEmpty() ? problem.message : tr("%1: %2").arg(problem.pointer, problem.message);
-        sentences.push_back({error ? ui::State::Bad : ui::State::Attention, text});
+        rows.push_back({{error ? ui::State::Bad : ui::State::Attention, text},
+                        i < places.size() ? places[i] : HelpPlace()});
     }
-    std::stable_partition(sentences.begin(), sentences.end(),
-                          [](const Sentence &sentence) { return sentence.state == ui::State::Bad; });
+    std::stable_partition(rows.begin(), rows.end(),
+                          [](const auto &row) { return row.first.state == ui::State::Bad; });
+    std::vector<Sentence> sentences;
+    m_places.clear();
+    for (auto &[sentence, place] : rows) {
+        sentences.push_back(std::move(sentence));
+        m_places.push_back(std::move(place));
+    }
     setSentences(std::move(sentences));
+}
+
+HelpPlace ProblemList::placeNow() const
+{
+    const auto row = static_cast<std::size_t>(std::max(0, currentIndex().row()));
+    return row < m_places.size() ? m_places[row] : HelpPlace();
 }
 
 } // namespace plateau::ui

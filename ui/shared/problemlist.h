@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/assay/problem.h"
+#include "ui/shared/helpcall.h"
 #include "ui/shared/sentencelist.h"
 
 namespace plateau::ui {
@@ -14,7 +15,14 @@ class ProblemList : public SentenceList
 
 public:
     ProblemList(const Theme &theme, const QString &objectName, QWidget *parent = nullptr);
-    void setProblems(const assay::Problems &problems);
+    /// places: where each is explained in the help; none, or as many as problems.
+    void setProblems(const assay::Problems &problems, const std::vector<HelpPlace> &places = {});
+    /// Of the row that is chosen, else of the first one; no page where nothing more is to be said.
+    HelpPlace placeNow() const;
+
+private:
+    /// By row.
+    std::vector<HelpPlace> m_places;
 };
 
 } // namespace plateau::ui

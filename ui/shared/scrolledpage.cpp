@@ -69,6 +69,15 @@ QSize ScrolledPage::minimumSizeHint() const
     return widget()->minimumSizeHint().boundedTo({line * 8, line * 4});
 }
 
+bool ScrolledPage::eventFilter(QObject *watched, QEvent *event)
+{
+    const bool isShown = QScrollArea::eventFilter(watched, event);
+    // A sentence that came up must not push where the keys are out of sight.
+    if (watched == widget() && event->type() == QEvent::Resize)
+        QMetaObject::invokeMethod(this, [this] { showFocus(QApplication::focusWidget()); }, Qt::QueuedConnection);
+    return isShown;
+}
+
 void ScrolledPage::showFocus(const QWidget *focus)
 {
     if (!focus || !widget()->isAncestorOf(focus))

@@ -119,6 +119,11 @@ QColor Theme::part(int number) const
     return mixed(m_palette.color(QPalette::Window), hues[number % 4], m_dark ? 0.45 : 0.6);
 }
 
+QColor Theme::focus() const
+{
+    return m_dark ? QColor(0x6c, 0xc0, 0xf0) : QColor(0x00, 0x72, 0xb2);
+}
+
 QPalette Theme::adjustments() const
 {
     QPalette own;

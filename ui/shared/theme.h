@@ -42,6 +42,8 @@ public:
     QColor tint(State state) const;
     /// What fills one of four parts of a drawing, counted from 0, of the same set but of no state; to be overlaid with a pattern.
     QColor part(int number) const;
+    /// A ring around what the keys go to: at least 3:1 on a field and on the window.
+    QColor focus() const;
     /// What the window sets over the desktop's palette, where that falls short of 4.5:1.
     QPalette adjustments() const;
 

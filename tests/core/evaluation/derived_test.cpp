@@ -378,7 +378,7 @@ TEST(Derived, AFaultOfAnOwnTermIsReferredToAndNotRepeated)
     const evaluation::Check *derived =
         test::find(evaluation.checks, CheckId::SignalHigh, u"sample S, sucrose"_s);
     ASSERT_NE(derived, nullptr);
-    EXPECT_EQ(derived->message.toStdString(), "Glucose after inversion: the signal is too high; see there.");
+    EXPECT_EQ(derived->message.toStdString(), "Glucose after inversion: the net signal is too high; see there.");
     EXPECT_FALSE(derived->passed);
     EXPECT_FALSE(evaluation.results[1].spread) << "its terms come from different tubes";
     EXPECT_EQ(evaluation.results[0].spread, 0);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/evaluation/reportunit.h"
 
+#include "core/evaluation/unitsinwords.h"
+
 #include "tests/support/benches.h"
 #include "tests/support/print.h"
 
@@ -191,4 +193,18 @@ TEST(ReportUnit, TextRoundsToTheUncertaintyAndABoundStandsFirst)
     reported.greaterThan = 300;
     EXPECT_EQ(reportedText(reported), u"> 300\u00a0mg/L"_s);
     EXPECT_EQ(reportedText({}), u"no value"_s);
+}
+
+TEST(UnitsInWords, AmountsAreGivenInTheOtherUnitWithAsManyFigures)
+{
+    using enum ReportUnit;
+    EXPECT_EQ(inUnit(u"The replicates are 0.0118\u00a0g/L apart, more than 0.0110\u00a0g/L (5\u00a0%)."_s, GramPerLitre,
+                     MilligramPerLitre),
+              u"The replicates are 11.8\u00a0mg/L apart, more than 11.0\u00a0mg/L (5\u00a0%)."_s);
+    EXPECT_EQ(inUnit(u"0.2\u00a0g/L"_s, GramPerLitre, MilligramPerLitre), u"200\u00a0mg/L"_s);
+    EXPECT_EQ(inUnit(u"0.0034\u00a0g/100\u00a0g"_s, GramPer100g, MilligramPerKilogram), u"34\u00a0mg/kg"_s);
+    EXPECT_EQ(inUnit(u"0.0118\u00a0g/L"_s, GramPerLitre, MillimolPerLitre), u"0.0118\u00a0g/L"_s)
+        << "no molar mass is known to it";
+    EXPECT_EQ(inUnit(u"0.0118\u00a0g/L of the extract"_s, GramPer100g, MilligramPerKilogram),
+              u"0.0118\u00a0g/L of the extract"_s);
 }

@@ -57,7 +57,11 @@ TEST(Working, SolidCoupledAndExtrapolatedAreWrittenOut)
     const auto evaluation = evaluation::evaluate(method, run);
     const QString written =
         lines(evaluation::working(method, run, evaluation, u"S"_s, u"analyte"_s)).join(u'\n');
-    EXPECT_TRUE(written.contains(u"A3 at the addition of the starter"_s)) << written.toStdString();
+    EXPECT_TRUE(written.contains(u"A3 as read: 0.91 at 20.000 min; 0.92 at 30.000 min"_s)) << written.toStdString();
+    EXPECT_TRUE(written.contains(u"slope b of A3"_s));
+    // 0.915 less 0.001 a minute over 25 min.
+    EXPECT_TRUE(written.contains(u"A3 at the addition of the starter: 0.91500 - (0.0010000) x 25.000 = 0.8900"_s))
+        << written.toStdString();
     EXPECT_TRUE(written.contains(u"A1 at the final volume"_s));
     EXPECT_TRUE(written.contains(u"²"_s));
     EXPECT_TRUE(written.contains(u"\u00a0g/100\u00a0g"_s));

@@ -71,8 +71,8 @@ TEST_F(AuditTrail, TellsWhatWasWrittenOnAContainerBefore)
     m_book->lots().relabel(lot, {u"Buffer"_s, u"B-17"_s, QDate(2027, 9, 30), 28}, person, u"year misread"_s);
     const auto changes = newest(u"lotChanged"_s);
     ASSERT_THAT(changes, SizeIs(1));
-    EXPECT_EQ(changes[0].before, u"expires: 2026-09-30"_s);
-    EXPECT_EQ(changes[0].after, u"expires: 2027-09-30"_s);
+    EXPECT_EQ(changes[0].before, u"last good day: 2026-09-30"_s);
+    EXPECT_EQ(changes[0].after, u"last good day: 2027-09-30"_s);
     EXPECT_EQ(changes[0].reason, u"year misread"_s);
 }
 

@@ -83,12 +83,12 @@ TEST_F(ShelfTest, AColumnOfSamplesIsRegisteredInOneAct)
         [&] {
             shelf().registerSamples({sample(u"P-4"_s), sample(u"p-2 "_s)}, person);
         },
-        "waits on the shelf already"_L1);
+        "is among the samples that wait already"_L1);
     expectRefused(
         [&] {
             shelf().registerSamples({sample(u"P-5"_s), sample(u"P-5"_s)}, person);
         },
-        "waits on the shelf already"_L1);
+        "is among the samples that wait already"_L1);
     expectRefused([&] { shelf().registerSamples({}, person); }, "no sample is named"_L1);
     EXPECT_EQ(waiting(), u"P-1, P-2, P-3"_s);
 }
@@ -100,7 +100,7 @@ TEST_F(ShelfTest, WhatIsToldInsteadIsARowMore)
     shelf().change(id, sample(u"P-11"_s, u"cider"_s), person);
     EXPECT_EQ(shelf().sample(id), sample(u"P-11"_s, u"cider"_s));
     expectRefused([&] { shelf().change(id, sample(u"P-11"_s, u"cider"_s), person); }, "already"_L1);
-    expectRefused([&] { shelf().change(id, sample(u"P-2"_s), person); }, "waits on the shelf already"_L1);
+    expectRefused([&] { shelf().change(id, sample(u"P-2"_s), person); }, "is among the samples that wait already"_L1);
     add(u"P-11"_s);
     expectRefused([&] { shelf().change(id, sample(u"P-12"_s), person); }, "keeps its id"_L1);
     shelf().change(id, sample(u"P-11"_s, u"perry"_s), person);

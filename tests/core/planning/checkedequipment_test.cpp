@@ -21,6 +21,7 @@ using namespace planning;
 using equipment::Aspect;
 using equipment::HeldItem;
 using ::testing::IsEmpty;
+using ::testing::Not;
 using ::testing::SizeIs;
 
 const QDate dayOfChecks(2026, 3, 2);
@@ -157,6 +158,37 @@ TEST(EquipmentDoubts, BalancesCountWhereSomethingIsWeighed)
                 IsEmpty());
     EXPECT_THAT(equipmentDoubts(smallLaboratory(), {}, true, {held(balance, {})}, dayOfChecks, dayOfChecks),
                 SizeIs(1));
+}
+
+TEST(EquipmentDoubts, AnOldRackIsJudgedByWhatTheBookSaidOnItsDay)
+{
+    HeldItem meter = held(photometer(), {});
+    const QDate before = today.addDays(-30);
+    const auto doubtsOn = [&](const QDate &day) {
+        return equipmentDoubts(smallLaboratory(), {}, false, {meter}, day, today);
+    };
+    meter.versions = {{today.addDays(-10), meter.item}};
+    EXPECT_THAT(doubtsOn(before), IsEmpty()) << "nobody kept a book of it then";
+    EXPECT_THAT(doubtsOn(today.addDays(-10)), Not(IsEmpty())) << "from the day it was entered on";
+    equipment::Item without = meter.item;
+    without.every_days.clear();
+    meter.versions = {{today.addDays(-60), without}, {today.addDays(-10), meter.item}};
+    EXPECT_THAT(doubtsOn(before), IsEmpty()) << "the laboratory asked for no check of it then";
+    meter.versions = {{today.addDays(-60), meter.item}};
+    ASSERT_THAT(doubtsOn(before), Not(IsEmpty()));
+    EXPECT_TRUE(doubtsOn(before)[0].sentence.contains(u"never checked"_s));
+}
+
+TEST(EquipmentDoubts, AFirstCheckThatFailsThrowsDoubtOnTheTimeBeforeTheBook)
+{
+    HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 190, today.addDays(-2))});
+    pipette.versions = {{today.addDays(-10), pipette.item}};
+    const auto doubts = equipmentDoubts(smallLaboratory(), {pipette.item.name}, false, {pipette},
+                                        today.addDays(-30), today);
+    ASSERT_THAT(doubts, SizeIs(1));
+    EXPECT_FALSE(doubts[0].late);
+    EXPECT_EQ(doubts[0].sentence.section(u": "_s, 1),
+              u"not in the book of equipment yet on that day; its next check, on 2026-02-28, failed: volume."_s);
 }
 
 } // namespace

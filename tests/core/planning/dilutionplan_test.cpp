@@ -235,10 +235,10 @@ TEST(DilutionPlan, SaysWhyThereIsNone)
     Glassware glass = bulbs();
     glass.pipettes.push_back({u"piston"_s, 0.05, 0.5, 0.01, 0.8});
     EXPECT_EQ(why(expecting(0.005), glass),
-              u"0.5\u00a0mL of the undiluted sample would give a signal of 0.074 for Analyte, less than the "
+              u"0.5\u00a0mL of the undiluted sample would give a net signal of 0.074 for Analyte, less than the "
               "0.100 that can be measured well."_s);
     EXPECT_EQ(why({{{u"first"_s, 1.0}, {u"second"_s, 10.0}}, 340, 10, {}}, bulbs(), test::sequentialMethod()),
-              u"The signals of Second and First are expected 9.9-fold apart, more than the 8.0-fold that one "
+              u"The net signals of Second and First are expected 9.9-fold apart, more than the 8.0-fold that one "
               "dilution can serve: plan a dilution for each."_s);
     EXPECT_EQ(why(expecting(1), {}), u"The sample has to be diluted, but no pipette and flask of the "
                                      "laboratory make a dilution."_s);

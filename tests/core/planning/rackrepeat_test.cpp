@@ -138,4 +138,29 @@ TEST(OpenAdvice, IsGivenOnceForASample)
         openAdvice(test::plainRun(), evaluation::evaluate(test::risingMethod(), test::plainRun()), u"S"_s));
 }
 
+TEST(RepeatedBy, IsTheSampleOfTheRackThatCameOutReportable)
+{
+    run::Run run = test::plainRun();
+    run.tubes[1].readings[u"A2"_s] = 1.9;
+    run.tubes[2].readings[u"A2"_s] = 1.9;
+    const auto evaluated = [&] { return evaluation::evaluate(test::risingMethod(), run); };
+    evaluation::Evaluation evaluation = evaluated();
+    ASSERT_EQ(evaluation.results[0].verdict, evaluation::Verdict::Repeat);
+    EXPECT_TRUE(repeatedBy(run, evaluation, evaluation.results[0]).isEmpty());
+    const auto repeat = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
+    run.samples.push_back(repeat->sample);
+    run.tubes.insert(run.tubes.end(), repeat->tubes.begin(), repeat->tubes.end());
+    evaluation = evaluated();
+    EXPECT_TRUE(repeatedBy(run, evaluation, evaluation.results[0]).isEmpty()) << "not read yet";
+    for (std::size_t tube = 3; tube < run.tubes.size(); ++tube)
+        run.tubes[tube].readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.610}};
+    evaluation = evaluated();
+    EXPECT_EQ(repeatedBy(run, evaluation, evaluation.results[0]), u"S, 10-fold"_s);
+    EXPECT_TRUE(repeatedBy(run, evaluation, evaluation.results[1]).isEmpty()) << "which is reportable itself";
+    for (std::size_t tube = 3; tube < run.tubes.size(); ++tube)
+        run.tubes[tube].readings[u"A2"_s] = 1.9;
+    evaluation = evaluated();
+    EXPECT_TRUE(repeatedBy(run, evaluation, evaluation.results[0]).isEmpty()) << "still too strong";
+}
+
 } // namespace plateau::planning

@@ -80,6 +80,21 @@ TEST(Due, IsFreeWhereNobodyMarkedWhatCameBefore)
     EXPECT_EQ(phaseAt(due, 1000), Phase::Free);
 }
 
+TEST(Due, AReadingMustWaitWhileItIsTooEarlyForEveryTube)
+{
+    run::Run run = oneTube();
+    run.tubes.push_back(run.tubes[0]);
+    run.tubes[0].addedAt_min = {{u"sample"_s, 2.5}};
+    run.tubes[1].addedAt_min = {{u"sample"_s, 3.0}};
+    const auto due = dueOf(timedMethod(), run, all({u"buffer"_s, u"water"_s, u"sample"_s}));
+    EXPECT_TRUE(isEarly(due[0], 5.4));
+    EXPECT_FALSE(isEarly(due[0], 5.5));
+    EXPECT_FALSE(isEarly(due[0], 2.4)) << "a clock that stands before the mark knows nothing";
+    EXPECT_TRUE(mustWait(due, u"A1"_s, 5.4));
+    EXPECT_FALSE(mustWait(due, u"A1"_s, 5.6)) << "the first may be read";
+    EXPECT_FALSE(mustWait(due, u"A2"_s, 5.4)) << "that is not what is next";
+}
+
 TEST(Due, LeavesOutSpoiltTubes)
 {
     run::Run run = oneTube();
