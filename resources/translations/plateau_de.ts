@@ -5198,6 +5198,14 @@
             <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
             <translation>Keine Probe mit der Nummer %1 wartet; nichts wurde gespeichert: eine aus der Liste wählen.</translation>
         </message>
+        <message>
+            <source>The notebook %1 cannot be reached, since its folder may not be entered; see that you have the right to, or choose another notebook.</source>
+            <translation>Das Laborjournal %1 ist nicht zu erreichen, denn sein Ordner darf nicht betreten werden; prüfen, ob das Recht dazu da ist, oder ein anderes Laborjournal wählen.</translation>
+        </message>
+        <message>
+            <source>is not as the records say, so that what waits to be repeated may not be shown</source>
+            <translation>ist nicht so, wie es die Aufzeichnungen sagen; was auf seine Wiederholung wartet, wird vielleicht nicht gezeigt</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>

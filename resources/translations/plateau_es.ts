@@ -5198,6 +5198,14 @@
             <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
             <translation>Ninguna muestra con el número %1 espera; no se guardó nada: elija una de la lista.</translation>
         </message>
+        <message>
+            <source>The notebook %1 cannot be reached, since its folder may not be entered; see that you have the right to, or choose another notebook.</source>
+            <translation>No se puede llegar al cuaderno %1, porque no se puede entrar en su carpeta; compruebe que tiene permiso para ello o elija otro cuaderno.</translation>
+        </message>
+        <message>
+            <source>is not as the records say, so that what waits to be repeated may not be shown</source>
+            <translation>no es como dicen los registros, de modo que quizá no se muestre lo que espera ser repetido</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>

@@ -5198,6 +5198,14 @@
             <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
             <translation>Aucun échantillon numéro %1 n’est en attente ; rien n’a été stocké : choisissez-en un dans la liste.</translation>
         </message>
+        <message>
+            <source>The notebook %1 cannot be reached, since its folder may not be entered; see that you have the right to, or choose another notebook.</source>
+            <translation>Le cahier %1 est hors d’atteinte, car on ne peut pas entrer dans son dossier ; vérifiez que vous en avez le droit, ou choisissez un autre cahier.</translation>
+        </message>
+        <message>
+            <source>is not as the records say, so that what waits to be repeated may not be shown</source>
+            <translation>n’est pas tel que le disent les enregistrements ; ce qui attend d’être répété n’est peut-être pas montré</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
