@@ -184,6 +184,12 @@ std::optional<Item> itemOn(const HeldItem &held, const QDate &day)
         if (version.from <= day)
             found = version.item;
     }
+    // A check of that day or before, keyed since, shows that it was there.
+    const bool wasChecked = std::ranges::any_of(held.checks, [&](const HeldCheck &check) {
+        return !check.withdrawn && check.check.day <= day;
+    });
+    if (!found && wasChecked)
+        found = held.versions.front().item;
     return found;
 }
 

@@ -157,7 +157,7 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
     press(Qt::Key_Down);
     press(Qt::Key_W);
     press(Qt::Key_Delete);
-    EXPECT_TRUE(labelText(u"decisionHappens"_s).startsWith(u"Accepts 2 samples, repeats 2 (waits"_s))
+    EXPECT_TRUE(labelText(u"decisionHappens"_s).startsWith(u"Accepts 2 samples, repeats 2 (back to"_s))
         << labelText(u"decisionHappens"_s).toStdString();
     EXPECT_TRUE(labelText(u"decisionHappens"_s).endsWith(u"rejects 1."_s));
     decideAs(u"M. Lindqvist"_s);
@@ -305,9 +305,12 @@ TEST_F(Decisions, AnAnalystDoesNotDecideWhereAReviewerHasTo)
     givePassphrase(secret);
     decideAs(u"R. Okafor"_s);
     expectRefused(u"a reviewer or a head decides here"_s);
-    EXPECT_FALSE(window->findChild<QLabel *>(u"decisionRules"_s)->isVisible()) << "what was refused stands in its place";
-    givePassphrase(secret);
+    EXPECT_FALSE(window->findChild<QLabel *>(u"decisionRules"_s)->isVisible())
+        << "what was refused stands in its place";
     decideAs(u"H. Ahlgren"_s);
+    expectRefused(u"needs the passphrase"_s); // that of another person signs for nobody else
+    givePassphrase(secret);
+    act(Qt::Key_A);
     ASSERT_TRUE(isDecided());
     EXPECT_EQ(decision().signedAs, PersonRole::Head);
 }

@@ -42,6 +42,11 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
     layout->addWidget(m_passphrase, 1);
     layout->addWidget(m_unsigned);
     setPersons({});
+    connect(m_passphrase, &QLineEdit::textEdited, this, [this] { m_typedBy.clear(); });
+    connect(m_name, &QLineEdit::textEdited, this, [this] {
+        if (!m_typedBy.isEmpty() && name() != m_typedBy)
+            clearPassphrase();
+    });
     for (QLineEdit *field : std::initializer_list<QLineEdit *>{m_name, m_passphrase}) {
         connect(field, &QLineEdit::textEdited, this, &SignatureFields::edited);
         connect(field, &QLineEdit::returnPressed, this, &SignatureFields::returnPressed);
@@ -81,6 +86,7 @@ QString SignatureFields::passphrase() const
 void SignatureFields::clearPassphrase()
 {
     m_passphrase->clear();
+    m_typedBy.clear();
 }
 
 void SignatureFields::focusName()
@@ -101,6 +107,8 @@ bool SignatureFields::sign(Notice &notice, const std::function<void()> &act)
     });
     if (done || isWrong)
         clearPassphrase();
+    else
+        m_typedBy = m_names.contains(name(), Qt::CaseInsensitive) ? name() : QString();
     return done;
 }
 

@@ -56,6 +56,8 @@ private:
     QLineEdit *m_passphrase;
     QLabel *m_unsigned;
     QStringList m_names;
+    /// Whose the passphrase is that stayed after a refusal: nobody else signs with it.
+    QString m_typedBy;
     bool m_signed = false;
 };
 

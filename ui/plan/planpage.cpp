@@ -30,6 +30,7 @@
 #include "ui/shared/widgets.h"
 
 #include <QHBoxLayout>
+#include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QTabWidget>
@@ -125,6 +126,9 @@ QWidget *PlanPage::buildReagents()
     m_reagentsTable->setFlexibleColumn(ReagentsModel::Remark);
     m_reagentsTable->setFlexibleMinimum(18);
     m_reagentsTable->setLimit(15);
+    // How many tubes of which lots, and until when, takes more than one line.
+    m_reagentsTable->setWordWrap(true);
+    m_reagentsTable->verticalHeader()->setDefaultSectionSize(3 * fontMetrics().height() + m_theme.gap());
     auto *hint =
         plainLabel(tr("The lot to use up first is chosen; choose another in its cell. Lots are kept under "
                       "Books, Lots."),

@@ -179,6 +179,17 @@ TEST(EquipmentDoubts, AnOldRackIsJudgedByWhatTheBookSaidOnItsDay)
     EXPECT_TRUE(doubtsOn(before)[0].sentence.contains(u"never checked"_s));
 }
 
+TEST(EquipmentDoubts, ACheckOfThatDayThatWasKeyedSinceIsKnown)
+{
+    HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 199.4, today.addDays(-40)),
+                                              volumeCheck(pistonPipette(), 190, today.addDays(-2))});
+    pipette.versions = {{today.addDays(-10), pipette.item}};
+    const auto doubts = equipmentDoubts(smallLaboratory(), {pipette.item.name}, false, {pipette},
+                                        today.addDays(-30), today);
+    ASSERT_THAT(doubts, SizeIs(1));
+    EXPECT_TRUE(doubts[0].sentence.contains(u"passed before this run, but failed afterwards"_s));
+}
+
 TEST(EquipmentDoubts, AFirstCheckThatFailsThrowsDoubtOnTheTimeBeforeTheBook)
 {
     HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 190, today.addDays(-2))});
