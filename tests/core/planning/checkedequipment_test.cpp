@@ -163,39 +163,39 @@ TEST(EquipmentDoubts, BalancesCountWhereSomethingIsWeighed)
 TEST(EquipmentDoubts, AnOldRackIsJudgedByWhatTheBookSaidOnItsDay)
 {
     HeldItem meter = held(photometer(), {});
-    const QDate before = today.addDays(-30);
+    const QDate before = dayOfChecks.addDays(-30);
     const auto doubtsOn = [&](const QDate &day) {
-        return equipmentDoubts(smallLaboratory(), {}, false, {meter}, day, today);
+        return equipmentDoubts(smallLaboratory(), {}, false, {meter}, day, dayOfChecks);
     };
-    meter.versions = {{today.addDays(-10), meter.item}};
+    meter.versions = {{dayOfChecks.addDays(-10), meter.item}};
     EXPECT_THAT(doubtsOn(before), IsEmpty()) << "nobody kept a book of it then";
-    EXPECT_THAT(doubtsOn(today.addDays(-10)), Not(IsEmpty())) << "from the day it was entered on";
+    EXPECT_THAT(doubtsOn(dayOfChecks.addDays(-10)), Not(IsEmpty())) << "from the day it was entered on";
     equipment::Item without = meter.item;
     without.every_days.clear();
-    meter.versions = {{today.addDays(-60), without}, {today.addDays(-10), meter.item}};
+    meter.versions = {{dayOfChecks.addDays(-60), without}, {dayOfChecks.addDays(-10), meter.item}};
     EXPECT_THAT(doubtsOn(before), IsEmpty()) << "the laboratory asked for no check of it then";
-    meter.versions = {{today.addDays(-60), meter.item}};
+    meter.versions = {{dayOfChecks.addDays(-60), meter.item}};
     ASSERT_THAT(doubtsOn(before), Not(IsEmpty()));
     EXPECT_TRUE(doubtsOn(before)[0].sentence.contains(u"never checked"_s));
 }
 
 TEST(EquipmentDoubts, ACheckOfThatDayThatWasKeyedSinceIsKnown)
 {
-    HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 199.4, today.addDays(-40)),
-                                              volumeCheck(pistonPipette(), 190, today.addDays(-2))});
-    pipette.versions = {{today.addDays(-10), pipette.item}};
+    HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 199.4, dayOfChecks.addDays(-40)),
+                                              volumeCheck(pistonPipette(), 190, dayOfChecks.addDays(-2))});
+    pipette.versions = {{dayOfChecks.addDays(-10), pipette.item}};
     const auto doubts = equipmentDoubts(smallLaboratory(), {pipette.item.name}, false, {pipette},
-                                        today.addDays(-30), today);
+                                        dayOfChecks.addDays(-30), dayOfChecks);
     ASSERT_THAT(doubts, SizeIs(1));
     EXPECT_TRUE(doubts[0].sentence.contains(u"passed before this run, but failed afterwards"_s));
 }
 
 TEST(EquipmentDoubts, AFirstCheckThatFailsThrowsDoubtOnTheTimeBeforeTheBook)
 {
-    HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 190, today.addDays(-2))});
-    pipette.versions = {{today.addDays(-10), pipette.item}};
+    HeldItem pipette = held(pistonPipette(), {volumeCheck(pistonPipette(), 190, dayOfChecks.addDays(-2))});
+    pipette.versions = {{dayOfChecks.addDays(-10), pipette.item}};
     const auto doubts = equipmentDoubts(smallLaboratory(), {pipette.item.name}, false, {pipette},
-                                        today.addDays(-30), today);
+                                        dayOfChecks.addDays(-30), dayOfChecks);
     ASSERT_THAT(doubts, SizeIs(1));
     EXPECT_FALSE(doubts[0].late);
     EXPECT_EQ(doubts[0].sentence.section(u": "_s, 1),
