@@ -8,6 +8,7 @@
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
 #include "core/exchange/documentformat.h"
+#include "core/notebook/files.h"
 #include "core/notebook/importfolder.h"
 #include "core/notebook/methodcatalogue.h"
 
@@ -131,7 +132,7 @@ private:
 std::vector<notebook::StoredMethod> catalogueIn(const QString &path)
 {
     std::vector<notebook::StoredMethod> laboratory;
-    if (QFileInfo::exists(path))
+    if (!notebook::isMissing(path))
         laboratory = notebook::Notebook::open(path)->methods();
     return notebook::catalogueOf(laboratory, installedMethods().methods());
 }

@@ -9,6 +9,7 @@
 #include "app/onewindow.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
+#include "core/notebook/files.h"
 #include "core/notebook/notebook.h"
 #include "ui/mainwindow.h"
 #include "ui/updatedialog.h"
@@ -77,7 +78,7 @@ struct Beginning {
 /// notebook::Failure.
 bool isBroughtUpToDate(const QString &notebook)
 {
-    if (!QFileInfo::exists(notebook) || !notebook::needsUpdate(notebook))
+    if (notebook::isMissing(notebook) || !notebook::needsUpdate(notebook))
         return true;
     ui::UpdateDialog dialog(notebook);
     if (dialog.exec() == QDialog::Accepted)
@@ -172,7 +173,7 @@ int showChosenNotebook(const QString &file)
     const QString chosen = chosenNotebook(settings);
     if (OneWindow::handOver(chosen, file))
         return Sound;
-    if (QFileInfo::exists(chosen))
+    if (!notebook::isMissing(chosen))
         return showWindow({chosen, file, {}, {}, {}});
     const QString missing = settings.contains(u"notebook/file"_s) ? chosen : QString();
     const std::optional<FirstRun> first = beginFirstRun(missing);

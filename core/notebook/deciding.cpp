@@ -78,7 +78,7 @@ void requireRunReason(const RunDecision &decision, bool acceptable)
 QStringList samplesToRepeat(const run::Run &run, const std::vector<SampleDecision> &decided,
                             const evaluation::Evaluation &evaluation)
 {
-    const QStringList advised = repeatsOf(evaluation);
+    const QStringList advised = repeatsOf(evaluation.results);
     QStringList repeats;
     for (const run::Sample &sample : run.samples) {
         const auto own = std::ranges::find(decided, sample.id, &SampleDecision::sample);

@@ -168,10 +168,16 @@ void requireOnBench(const Database &database, RunId run)
     throw Failure(Failure::Kind::Refused, sentence.arg(run.value));
 }
 
-QStringList repeatsOf(const evaluation::Evaluation &evaluation)
+std::vector<evaluation::Result> resultsOnRecord(const DecisionRow &decision)
+{
+    auto read = exchange::readEvaluation(decision.decision.evaluation);
+    return read.value ? std::move(read.value->results) : std::vector<evaluation::Result>{};
+}
+
+QStringList repeatsOf(const std::vector<evaluation::Result> &results)
 {
     QStringList samples;
-    for (const evaluation::Result &result : evaluation.results) {
+    for (const evaluation::Result &result : results) {
         if (result.verdict == evaluation::Verdict::Repeat && !samples.contains(result.sample))
             samples.append(result.sample);
     }

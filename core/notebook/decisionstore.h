@@ -34,7 +34,9 @@ RunState stateOf(const Database &database, RunId run);
 void requireOnBench(const Database &database, RunId run);
 
 /// The samples that are to be repeated, each once.
-QStringList repeatsOf(const evaluation::Evaluation &evaluation);
+QStringList repeatsOf(const std::vector<evaluation::Result> &results);
+/// Of the evaluation as it was stored with the decision; none where that cannot be read any more.
+std::vector<evaluation::Result> resultsOnRecord(const DecisionRow &decision);
 
 /// SHA-256 of what is reviewed: the run with its method, as plateau-run/1.
 QString reviewHash(const run::Run &run, const assay::Method &method);

@@ -9,6 +9,8 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include <filesystem>
+
 #include <cerrno>
 #include <fcntl.h>
 #include <unistd.h>
@@ -37,6 +39,13 @@ Failure notWritten(const QString &path)
 }
 
 } // namespace
+
+bool isMissing(const QString &path)
+{
+    std::error_code fault;
+    return std::filesystem::status(QFile::encodeName(path).toStdString(), fault).type() ==
+           std::filesystem::file_type::not_found;
+}
 
 void createPrivateFile(const QString &path)
 {

@@ -9,6 +9,9 @@ namespace plateau::notebook {
 // None of these is ever used on a notebook that is open: closing any descriptor of a file drops the locks
 // SQLite holds on it (https://www.sqlite.org/howtocorrupt.html, 2.2).
 
+/// Whether nothing of that name is there. False where its folder may not be entered, so that nobody can tell: who opens it is
+/// told so.
+bool isMissing(const QString &path);
 /// An empty file that only its owner may read and write. Throws Failure(Storage); a file of that name, too.
 void createPrivateFile(const QString &path);
 /// Its bytes, or a folder's names, onto the disk. Throws Failure(Storage).

@@ -10,6 +10,7 @@
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/documentstore.h"
 #include "core/notebook/history.h"
+#include "core/notebook/files.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/laboratorystore.h"
 #include "core/notebook/markstore.h"
@@ -123,9 +124,7 @@ std::unique_ptr<Notebook> Notebook::open(const QString &path, Access access, con
 
 std::unique_ptr<Notebook> Notebook::openOrCreate(const QString &path)
 {
-    if (QFileInfo::exists(path))
-        return open(path);
-    return create(path);
+    return isMissing(path) ? create(path) : open(path);
 }
 
 QString Notebook::path() const

@@ -39,11 +39,10 @@ void requireFile(const QString &path)
                         Sentence::tr("The notebook %1 cannot be reached, since its folder may not be entered; see that "
                                      "you have the right to, or choose another notebook."),
                         path, QString::fromStdString(fault.message()));
-    const QFileInfo file(path);
-    if (!file.exists())
+    if (isMissing(path))
         throw failureAt(Kind::NotFound, Sentence::tr("There is no notebook %1; see that the name is right."),
                         path);
-    if (!file.isFile())
+    if (!QFileInfo(path).isFile())
         throw failureAt(Kind::NotANotebook, Sentence::tr("%1 is not a file, so it cannot be a notebook."),
                         path);
 }

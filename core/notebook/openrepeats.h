@@ -33,7 +33,8 @@ void refreshOpenRepeats(const Database &database, RunId run);
 bool bearsOnRepeats(const QString &table);
 void rebuildOpenRepeats(const Database &database);
 
-/// The same from the records alone, of all runs; sorted.
+/// The same from the records alone, of all runs; sorted. What was found is taken from the evaluation that is stored with the
+/// decision, so that no other version of the program and no damage to another row of the run answers otherwise.
 std::vector<OpenRepeat> derivedOpenRepeats(const Database &database);
 /// Where the table is otherwise.
 std::vector<Finding> openRepeatFindings(const Database &database);

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
-#include "core/notebook/companions.h"
+#include "core/notebook/decisionstore.h"
 #include "core/notebook/openrepeats.h"
 #include "core/notebook/shelfstore.h"
 
@@ -75,11 +75,11 @@ void addOlder(const Database &database, std::vector<OpenRepeat> &repeats)
 }
 
 /// Whether whatever one of them leaves to be repeated is reportable of another.
-bool isSettled(const evaluation::Evaluation &evaluation, const QStringList &samples)
+bool isSettled(const std::vector<evaluation::Result> &results, const QStringList &samples)
 {
     std::set<QString> open;
     std::set<QString> reportable;
-    for (const evaluation::Result &result : evaluation.results) {
+    for (const evaluation::Result &result : results) {
         if (!samples.contains(result.sample))
             continue;
         if (result.verdict == evaluation::Verdict::Repeat)
@@ -87,7 +87,7 @@ bool isSettled(const evaluation::Evaluation &evaluation, const QStringList &samp
         if (result.verdict == evaluation::Verdict::Reportable)
             reportable.insert(result.measurand);
     }
-    return std::ranges::includes(reportable, open);
+    return !open.empty() && std::ranges::includes(reportable, open);
 }
 
 } // namespace
@@ -112,7 +112,7 @@ QStringList olderRepeats(const Database &database, RunId run)
     older.run(run.value);
     if (!older.next())
         return {};
-    return repeatsOf(evaluationAt(database, run, loadDecisions(database, run).back()));
+    return repeatsOf(resultsOnRecord(loadDecisions(database, run).back()));
 }
 
 bool isSettledAtTheBench(const Database &database, const OpenRepeat &repeat)
@@ -126,7 +126,7 @@ bool isSettledAtTheBench(const Database &database, const OpenRepeat &repeat)
             return own.kind == SampleDecisionKind::Repeat && samples.contains(own.sample);
         });
     return decision.decision.kind == DecisionKind::Accepted && !somebodyWantsIt &&
-           isSettled(evaluationAt(database, repeat.run, decision), samples);
+           isSettled(resultsOnRecord(decision), samples);
 }
 
 std::vector<OpenRepeat> derivedOpenRepeats(const Database &database)

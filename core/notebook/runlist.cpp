@@ -20,11 +20,14 @@ constexpr auto spoiltTubes =
     "AND NOT EXISTS (SELECT 1 FROM pipetting_mark AS later WHERE later.tube = mark.tube "
     "AND later.component IS NULL AND later.id > mark.id))"_L1;
 
-/// The readings that a run has, by run; %1 is where the condition on the run goes.
+/// The readings that a run has, by run; %1 is where the condition on the run goes. Asked of its tubes one by one: it is asked
+/// at every reading.
 QString takenQuery()
 {
     return u"SELECT tube.run, count(*) FROM tube JOIN reading ON reading.tube = tube.id "
-           "WHERE reading.corrects IS NULL AND tube.id NOT IN %2 AND %1 GROUP BY tube.run"_s.arg(u"%1"_s, spoiltTubes);
+           "WHERE reading.corrects IS NULL AND NOT EXISTS (SELECT 1 FROM pipetting_mark AS mark WHERE mark.tube = tube.id "
+           "AND mark.component IS NULL AND mark.kind = 'spoilt' AND NOT EXISTS (SELECT 1 FROM pipetting_mark AS later "
+           "WHERE later.tube = mark.tube AND later.component IS NULL AND later.id > mark.id)) AND %1 GROUP BY tube.run"_s;
 }
 
 /// Reads the list in a few passes over the tables, not one for each run: a notebook grows for years.

@@ -36,7 +36,7 @@ planning::ShelfSample toldOf(const Database &database, const OpenRepeat &repeat)
 /// Of those that repeat each other, the last one that is to be repeated.
 QString lastToRepeat(const evaluation::Evaluation &evaluation, const QStringList &samples)
 {
-    const QStringList all = repeatsOf(evaluation);
+    const QStringList all = repeatsOf(evaluation.results);
     const auto found = std::find_if(samples.rbegin(), samples.rend(),
                                     [&](const QString &sample) { return all.contains(sample); });
     return found == samples.rend() ? samples.front() : *found;
@@ -80,6 +80,19 @@ std::vector<SampleDecision>::const_iterator lastWish(const std::vector<SampleDec
     return own.end();
 }
 
+/// None where the run cannot be worked out any more: that is for a verification to say, and the sample waits all the same.
+std::vector<AdvisedRepeat::Of> computedAdvice(const Database &database, RunId run, const DecisionRow &decision,
+                                              const QStringList &samples)
+{
+    try {
+        return lastAdvice(evaluationAt(database, run, decision), samples);
+    } catch (const Failure &failure) {
+        if (failure.kind() == Failure::Kind::Storage)
+            throw;
+        return {};
+    }
+}
+
 /// What a person said of how to repeat it comes before what the evaluation says.
 AdvisedRepeat repeatOf(const Database &database, const OpenRepeat &open)
 {
@@ -93,7 +106,7 @@ AdvisedRepeat repeatOf(const Database &database, const OpenRepeat &open)
     if (said != own.end() && said->advice)
         repeat.advice = {{{}, *said->advice}};
     else
-        repeat.advice = lastAdvice(evaluationAt(database, open.run, decision), samples);
+        repeat.advice = computedAdvice(database, open.run, decision, samples);
     return repeat;
 }
 

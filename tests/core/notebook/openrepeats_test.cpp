@@ -18,7 +18,8 @@ class OpenRepeatsTest : public OpenNotebookTest
 protected:
     const QStringList names{u"P-1"_s, u"P-2"_s, u"P-3"_s};
 
-    RunId add(int sample, int method, bool isTooStrong)
+    /// isRepeated: the sample is run once more in the same rack, and that is within the window.
+    RunId add(int sample, int method, bool isTooStrong, bool isRepeated = false)
     {
         assay::Method by = risingMethod();
         by.id = method == 0 ? u"rising"_s : u"other"_s;
@@ -31,13 +32,21 @@ protected:
             tube.sample = names[sample];
             tube.readings[u"A2"_s] = std::get<double>(tube.readings[u"A2"_s]) + (isTooStrong ? 0.7 : 0);
         }
+        if (isRepeated) {
+            run::Sample again = run.samples[0];
+            again.id = names[sample] + u"/2"_s;
+            again.repeats = names[sample];
+            run.samples.push_back(again);
+            for (const double reading : {0.500, 0.502})
+                run.tubes.push_back(sampleTube(qPrintable(again.id), 0.100, reading));
+        }
         return m_book->addRun(run, by, person);
     }
     void decide(RunId run, DecisionKind kind, std::optional<SampleDecisionKind> own)
     {
         RunDecision decision{kind, person, {}, u"seen by both"_s, {}};
         if (own)
-            decision.samples = {{m_book->load(run).run.samples[0].id, *own, u"looked odd"_s, {}}};
+            decision.samples = {{m_book->load(run).run.samples.back().id, *own, u"looked odd"_s, {}}};
         m_book->decide(run, decision);
     }
     /// Once the notebook is closed: the file as it lies there.
@@ -74,7 +83,7 @@ TEST_F(OpenRepeatsTest, AreWhatTheRecordsSayAfterAnyActs)
     for (int act = 0; act < 200; ++act) {
         const std::size_t kind = pick(10);
         if (kind < 4) {
-            onBench.push_back(add(int(pick(3)), int(pick(2)), pick(2) == 0));
+            onBench.push_back(add(int(pick(3)), int(pick(2)), pick(2) == 0, pick(3) == 0));
         } else if (kind < 8 && !onBench.empty()) {
             const RunId run = take(onBench);
             const bool isRejected = pick(3) == 0;
@@ -104,6 +113,34 @@ TEST_F(OpenRepeatsTest, AreWhatTheRecordsSayAfterAnyActs)
     }
     EXPECT_GE(most, 3U) << "or it was tried on next to nothing";
     EXPECT_GE(waived, 3);
+}
+
+TEST_F(OpenRepeatsTest, AreTheSampleAndNotWhatRepeatsItInTheRack)
+{
+    decide(add(0, 0, true, true), DecisionKind::Accepted, std::nullopt);
+    decide(add(1, 0, true, true), DecisionKind::Accepted, SampleDecisionKind::Repeat);
+    decide(add(2, 0, true, false), DecisionKind::Accepted, std::nullopt);
+    m_book.reset();
+    const std::vector<OpenRepeat> open = stored();
+    ASSERT_EQ(open.size(), 2U) << "the first is settled by its repeat";
+    EXPECT_EQ(open[0].sample, u"P-2"_s) << "somebody wants the repeat repeated";
+    EXPECT_EQ(open[1].sample, u"P-3"_s);
+    EXPECT_TRUE(open == derived());
+}
+
+TEST_F(OpenRepeatsTest, DamageToOneRunKeepsNoOtherFromBeingStored)
+{
+    const RunId first = add(0, 0, true, true);
+    decide(first, DecisionKind::Accepted, std::nullopt);
+    m_book.reset();
+    {
+        RawFile raw(file());
+        raw.behindTheTriggers([&] {
+            raw.execute(u"UPDATE tube SET sample_volume_mL = -1 WHERE run = %1"_s.arg(first.value));
+        });
+    }
+    const auto database = std::make_unique<Database>(file(), Access::ReadOnly);
+    EXPECT_TRUE(derivedOpenRepeats(*database).empty()) << "settled, as it was found then";
 }
 
 TEST_F(OpenRepeatsTest, MadeAnewAreTheSame)
