@@ -44,7 +44,7 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
     setPersons({});
     connect(m_passphrase, &QLineEdit::textEdited, this, [this] { m_typedBy.clear(); });
     connect(m_name, &QLineEdit::textEdited, this, [this] {
-        if (!m_typedBy.isEmpty() && name() != m_typedBy)
+        if (!m_typedBy.isEmpty() && this->name() != m_typedBy)
             clearPassphrase();
     });
     for (QLineEdit *field : std::initializer_list<QLineEdit *>{m_name, m_passphrase}) {
