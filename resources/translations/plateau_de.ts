@@ -4951,10 +4951,6 @@
             <translation>Ansatz</translation>
         </message>
         <message>
-            <source>addition to a tube</source>
-            <translation>Zugabe zu einem Ansatz</translation>
-        </message>
-        <message>
             <source>time of a tube</source>
             <translation>Zeit eines Ansatzes</translation>
         </message>
@@ -5205,6 +5201,30 @@
         <message>
             <source>is not as the records say, so that what waits to be repeated may not be shown</source>
             <translation>ist nicht so, wie es die Aufzeichnungen sagen; was auf seine Wiederholung wartet, wird vielleicht nicht gezeigt</translation>
+        </message>
+        <message>
+            <source>rack on the bench when a clock was set</source>
+            <translation>Rack am Arbeitsplatz, als eine Uhr gestellt wurde</translation>
+        </message>
+        <message>
+            <source>dilution advised for a repeat</source>
+            <translation>Verdünnung, die zur Wiederholung geraten wurde</translation>
+        </message>
+        <message>
+            <source>dry substance in a container</source>
+            <translation>trockene Substanz in einem Gebinde</translation>
+        </message>
+        <message>
+            <source>dry substance thrown away</source>
+            <translation>trockene Substanz weggeworfen</translation>
+        </message>
+        <message>
+            <source>tubes added to the rack</source>
+            <translation>Ansätze, die zum Rack dazukamen</translation>
+        </message>
+        <message>
+            <source>wrong passphrase</source>
+            <translation>falsche Passphrase</translation>
         </message>
     </context>
     <context>
@@ -15161,10 +15181,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>k = %1: %2.</source>
             <translation>k = %1: %2.</translation>
-        </message>
-        <message>
-            <source>%1 So few, since the scatter of %2 tubes decides it; more tubes of the sample make k smaller.</source>
-            <translation>%1 So wenige, weil die Streuung von %2 Ansätzen entscheidet; mehr Ansätze der Probe machen k kleiner.</translation>
         </message>
         <message>
             <source>As the laboratory reports it</source>

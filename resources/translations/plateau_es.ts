@@ -4951,10 +4951,6 @@
             <translation>tubo</translation>
         </message>
         <message>
-            <source>addition to a tube</source>
-            <translation>adición a un tubo</translation>
-        </message>
-        <message>
             <source>time of a tube</source>
             <translation>tiempo de un tubo</translation>
         </message>
@@ -5205,6 +5201,30 @@
         <message>
             <source>is not as the records say, so that what waits to be repeated may not be shown</source>
             <translation>no es como dicen los registros, de modo que quizá no se muestre lo que espera ser repetido</translation>
+        </message>
+        <message>
+            <source>rack on the bench when a clock was set</source>
+            <translation>gradilla en la mesa cuando se ajustó un reloj</translation>
+        </message>
+        <message>
+            <source>dilution advised for a repeat</source>
+            <translation>dilución aconsejada para una repetición</translation>
+        </message>
+        <message>
+            <source>dry substance in a container</source>
+            <translation>sustancia seca en un envase</translation>
+        </message>
+        <message>
+            <source>dry substance thrown away</source>
+            <translation>sustancia seca desechada</translation>
+        </message>
+        <message>
+            <source>tubes added to the rack</source>
+            <translation>tubos añadidos a la gradilla</translation>
+        </message>
+        <message>
+            <source>wrong passphrase</source>
+            <translation>frase de contraseña errónea</translation>
         </message>
     </context>
     <context>
@@ -15161,10 +15181,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>k = %1: %2.</source>
             <translation>k = %1: %2.</translation>
-        </message>
-        <message>
-            <source>%1 So few, since the scatter of %2 tubes decides it; more tubes of the sample make k smaller.</source>
-            <translation>%1 Tan pocos porque lo decide la dispersión de %2 tubos; más tubos de la muestra hacen k menor.</translation>
         </message>
         <message>
             <source>As the laboratory reports it</source>

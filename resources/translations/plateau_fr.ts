@@ -4951,10 +4951,6 @@
             <translation>tube</translation>
         </message>
         <message>
-            <source>addition to a tube</source>
-            <translation>ajout à un tube</translation>
-        </message>
-        <message>
             <source>time of a tube</source>
             <translation>temps d’un tube</translation>
         </message>
@@ -5205,6 +5201,30 @@
         <message>
             <source>is not as the records say, so that what waits to be repeated may not be shown</source>
             <translation>n’est pas tel que le disent les enregistrements ; ce qui attend d’être répété n’est peut-être pas montré</translation>
+        </message>
+        <message>
+            <source>rack on the bench when a clock was set</source>
+            <translation>portoir à la paillasse quand une horloge a été réglée</translation>
+        </message>
+        <message>
+            <source>dilution advised for a repeat</source>
+            <translation>dilution conseillée pour une répétition</translation>
+        </message>
+        <message>
+            <source>dry substance in a container</source>
+            <translation>substance sèche dans un flacon</translation>
+        </message>
+        <message>
+            <source>dry substance thrown away</source>
+            <translation>substance sèche jetée</translation>
+        </message>
+        <message>
+            <source>tubes added to the rack</source>
+            <translation>tubes ajoutés au portoir</translation>
+        </message>
+        <message>
+            <source>wrong passphrase</source>
+            <translation>phrase de passe fausse</translation>
         </message>
     </context>
     <context>
@@ -15161,10 +15181,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>k = %1: %2.</source>
             <translation>k = %1 : %2.</translation>
-        </message>
-        <message>
-            <source>%1 So few, since the scatter of %2 tubes decides it; more tubes of the sample make k smaller.</source>
-            <translation>%1 Si peu, car la dispersion de %2 tubes en décide ; plus de tubes de l’échantillon rendent k plus petit.</translation>
         </message>
         <message>
             <source>As the laboratory reports it</source>

@@ -264,6 +264,16 @@ TEST_F(Decisions, ASignatureNeedsThePassphraseOfSomebodyWhoMaySign)
     EXPECT_EQ(decision().person, u"M. Lindqvist"_s);
 }
 
+TEST_F(Decisions, APassphraseIsGoneWhenThePageIsLeft)
+{
+    setPersons();
+    openReview({good});
+    givePassphrase(secret);
+    EXPECT_EQ(find<QLineEdit>(u"decisionPassphrase"_s)->text(), secret);
+    trigger(*window, u"actionNotebook"_s);
+    EXPECT_TRUE(window->findChild<QLineEdit *>(u"decisionPassphrase"_s)->text().isEmpty());
+}
+
 TEST_F(Decisions, ThreeWrongPassphrasesMakeOneWait)
 {
     setPersons();

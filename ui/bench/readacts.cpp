@@ -18,6 +18,7 @@
 #include <QScopedValueRollback>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -83,8 +84,8 @@ QString ReadPage::earlyWords(const Place &place) const
         return {};
     return tr("Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.")
         .arg(place.tube + 1)
-        .arg(place.reading, countText((*due->opens_min - *due->since_min) * 60),
-             countText((*due->opens_min - now_min) * 60));
+        .arg(place.reading, countText(std::round((*due->opens_min - *due->since_min) * 60)),
+             countText(std::ceil((*due->opens_min - now_min) * 60)));
 }
 
 void ReadPage::store(const Place &place, const Submission &submission)
@@ -126,12 +127,15 @@ void ReadPage::remark()
 {
     const auto typed = m_place && rack() ? m_panel->entry()->value() : std::nullopt;
     if (!typed) {
+        m_remarkedEarly = false;
         m_panel->remark({});
         return;
     }
     const notebook::StoredRun &stored = rack()->stored;
     QStringList sentences;
-    if (const QString early = earlyWords(*m_place); !early.isEmpty())
+    const QString early = earlyWords(*m_place);
+    m_remarkedEarly = !early.isEmpty();
+    if (m_remarkedEarly)
         sentences << early;
     for (const evaluation::Doubt &doubt :
          evaluation::doubtsAbout(stored.method, stored.run, m_place->tube, m_place->reading, *typed))

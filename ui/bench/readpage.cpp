@@ -26,6 +26,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -242,6 +243,8 @@ void ReadPage::onTick()
     if (const auto due = duePlace(); idle && due && due != m_place)
         goOn();
     showTimes();
+    if (m_remarkedEarly)
+        remark(); // the time may have come
 }
 
 std::optional<timing::Due> ReadPage::timedDue(const Place &place) const
@@ -266,8 +269,8 @@ void ReadPage::showTimes()
     const double opens_s = (*due->opens_min - now_min) * 60;
     const double closes_s = (*due->closes_min - now_min) * 60;
     const QString window = tr("%1 to %2 after what came before")
-                               .arg(countText((*due->opens_min - *due->since_min) * 60),
-                                    countText((*due->closes_min - *due->since_min) * 60));
+                               .arg(countText(std::round((*due->opens_min - *due->since_min) * 60)),
+                                    countText(std::round((*due->closes_min - *due->since_min) * 60)));
     const QString sentence = closes_s < 0 ? tr("Read it at once: %1 (%2)") : tr("Read it %1 (%2)");
     m_panel->setTimes(sentence.arg(countdownText(opens_s, closes_s), window),
                       closes_s < 0 ? State::Attention : State::Info);

@@ -144,6 +144,8 @@ private:
     /// What came and is not stored yet; the first of it may stand in the entry with a question.
     std::deque<Submission> m_taken;
     std::optional<Submission> m_questioned;
+    /// It is said under the field that it is too early for what is typed there.
+    bool m_remarkedEarly = false;
     bool m_taking = false;
 };
 

@@ -39,15 +39,8 @@ QTextBrowser *browser(const QString &accessibleName, const QString &objectName, 
 
 Sentence coverageSentence(const evaluation::Result &result)
 {
-    constexpr double few = 5;
-    const QString sentence = ResultDetails::tr("k = %1: %2.").arg(
-        evaluation::significantText(*result.coverageFactor, 3), evaluation::coverageFormula(result));
-    return {State::Info, result.degreesOfFreedom.value_or(few) < few
-                             ? ResultDetails::tr("%1 So few, since the scatter of %2 tubes decides it; more tubes of the "
-                                                 "sample make k smaller.")
-                                   .arg(sentence)
-                                   .arg(result.n)
-                             : sentence};
+    return {State::Info, ResultDetails::tr("k = %1: %2.").arg(evaluation::significantText(*result.coverageFactor, 3),
+                                                            evaluation::coverageFormula(result))};
 }
 
 } // namespace

@@ -304,7 +304,10 @@ QVariant SamplesModel::headerData(int section, Qt::Orientation orientation, int 
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount())
         return {};
     // The unit below the word: a table of numbers is as wide as its headings.
-    return headerText(columnAt(section)).replace(u" ("_s, u"\n("_s);
+    QString text = headerText(columnAt(section));
+    if (const qsizetype unit = text.lastIndexOf(u" ("_s); unit >= 0)
+        text[unit] = u'\n';
+    return text;
 }
 
 QString SamplesModel::headerText(const Column &column) const

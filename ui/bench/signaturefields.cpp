@@ -47,6 +47,10 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
         if (!m_typedBy.isEmpty() && this->name() != m_typedBy)
             clearPassphrase();
     });
+    m_kept.setSingleShot(true);
+    m_kept.setInterval(keptFor_ms);
+    connect(&m_kept, &QTimer::timeout, this, &SignatureFields::clearPassphrase);
+    connect(m_passphrase, &QLineEdit::textChanged, &m_kept, qOverload<>(&QTimer::start));
     for (QLineEdit *field : std::initializer_list<QLineEdit *>{m_name, m_passphrase}) {
         connect(field, &QLineEdit::textEdited, this, &SignatureFields::edited);
         connect(field, &QLineEdit::returnPressed, this, &SignatureFields::returnPressed);
@@ -87,6 +91,12 @@ void SignatureFields::clearPassphrase()
 {
     m_passphrase->clear();
     m_typedBy.clear();
+}
+
+void SignatureFields::hideEvent(QHideEvent *event)
+{
+    clearPassphrase();
+    QWidget::hideEvent(event);
 }
 
 void SignatureFields::focusName()

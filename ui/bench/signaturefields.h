@@ -5,6 +5,7 @@
 #include "core/notebook/persons.h"
 
 #include <QStringList>
+#include <QTimer>
 #include <QWidget>
 
 #include <functional>
@@ -37,7 +38,7 @@ public:
     void setName(const QString &name);
     QString name() const;
     QString passphrase() const;
-    /// It stays nowhere longer than it is needed.
+    /// It stays nowhere longer than it is needed: not when the fields are left out of sight, and not for minutes.
     void clearPassphrase();
     void focusName();
     /// Does what is signed. The passphrase goes when it is done, and where it was the wrong one; where something else was
@@ -46,9 +47,15 @@ public:
     /// After a refusal: to the passphrase if it has to be typed, else to the name.
     void focusRefused();
 
+    /// So long a passphrase is kept that nobody types at.
+    static constexpr int keptFor_ms = 60'000;
+
 Q_SIGNALS:
     void edited();
     void returnPressed();
+
+protected:
+    void hideEvent(QHideEvent *event) override;
 
 private:
     OfferField *m_name;
@@ -59,6 +66,7 @@ private:
     /// Whose the passphrase is that stayed after a refusal: nobody else signs with it.
     QString m_typedBy;
     bool m_signed = false;
+    QTimer m_kept;
 };
 
 } // namespace plateau::ui

@@ -3,6 +3,7 @@
 #include "core/notebook/audittrail.h"
 
 #include "core/notebook/keeping.h"
+#include "core/notebook/recordwords.h"
 #include "tests/core/notebook/fixture.h"
 
 namespace plateau::test {
@@ -29,6 +30,21 @@ protected:
 };
 
 } // namespace
+
+TEST_F(AuditTrail, HasAWordForEveryKindOfRecord)
+{
+    const QStringList told{u"bench_stamp"_s,   u"reading_point"_s, u"decision_mark"_s,
+                           u"decision_size"_s, u"reading_again"_s, u"decision_repeat"_s}; // with what they are part of
+    int seen = 0;
+    for (const auto &[table, columns] : layoutAfter(schemaSteps(), schemaSteps().back().number).columns) {
+        if (isDerived(table) || table.startsWith("audit"_L1) || table.startsWith("sqlite_"_L1) || told.contains(table))
+            continue;
+        ++seen;
+        if (table.contains(u'_'))
+            EXPECT_NE(recordWord(table), QString(table).replace(u'_', u' ')) << table.toStdString();
+    }
+    EXPECT_GT(seen, 60);
+}
 
 TEST_F(AuditTrail, TellsOldAndNewValueAndReasonOfACorrection)
 {
