@@ -3,6 +3,7 @@
 #include "core/notebook/decisionstore.h"
 
 #include "core/exchange/contenthash.h"
+#include "core/exchange/readers.h"
 #include "core/notebook/sampledecisions.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/words.h"

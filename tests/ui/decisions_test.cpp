@@ -8,6 +8,7 @@
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QLabel>
+#include <QAction>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -270,7 +271,7 @@ TEST_F(Decisions, APassphraseIsGoneWhenThePageIsLeft)
     openReview({good});
     givePassphrase(secret);
     EXPECT_EQ(find<QLineEdit>(u"decisionPassphrase"_s)->text(), secret);
-    trigger(*window, u"actionNotebook"_s);
+    find<QAction>(u"actionNotebook"_s)->trigger();
     EXPECT_TRUE(window->findChild<QLineEdit *>(u"decisionPassphrase"_s)->text().isEmpty());
 }
 

@@ -40,8 +40,9 @@ TEST_F(AuditTrail, HasAWordForEveryKindOfRecord)
         if (isDerived(table) || table.startsWith("audit"_L1) || table.startsWith("sqlite_"_L1) || told.contains(table))
             continue;
         ++seen;
-        if (table.contains(u'_'))
+        if (table.contains(u'_')) {
             EXPECT_NE(recordWord(table), QString(table).replace(u'_', u' ')) << table.toStdString();
+        }
     }
     EXPECT_GT(seen, 60);
 }
