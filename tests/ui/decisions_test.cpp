@@ -6,9 +6,9 @@
 #include "ui/shared/theme.h"
 
 #include <QAbstractItemModelTester>
+#include <QAction>
 #include <QComboBox>
 #include <QLabel>
-#include <QAction>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
