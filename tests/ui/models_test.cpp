@@ -146,7 +146,7 @@ TEST_F(Models, ResultsFollowTheEvaluationRowByRow)
     run::Run run = exampleRun();
     for (run::Tube &tube : run.tubes)
         tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.61}};
-    model.show(method(), evaluation::evaluate(method(), run));
+    model.show(method(), run, evaluation::evaluate(method(), run));
     EXPECT_EQ(watch.inserted.count(), 1);
     ASSERT_EQ(model.rowCount(), 1);
     EXPECT_EQ(shown(model, 0, ui::ResultsModel::Sample), u"P-104"_s);
@@ -161,7 +161,7 @@ TEST_F(Models, ResultsFollowTheEvaluationRowByRow)
     EXPECT_EQ(shown(model, 0, ui::ResultsModel::Verdict), u"reportable"_s);
 
     run.tubes[3].readings.erase(u"A2"_s);
-    model.show(method(), evaluation::evaluate(method(), run));
+    model.show(method(), run, evaluation::evaluate(method(), run));
     EXPECT_EQ(watch.changed.count(), 1);
     EXPECT_EQ(shown(model, 0, ui::ResultsModel::Verdict), u"waiting"_s);
     EXPECT_EQ(watch.reset.count(), 0);
