@@ -69,8 +69,8 @@ QString coverageFormula(const Result &result)
     constexpr double many = 30;
     const double degrees = result.degreesOfFreedom.value_or(std::numeric_limits<double>::infinity());
     if (degrees >= many)
-        return WorkingpartsWords::tr("2, since the effective degrees of freedom are 30 or more");
-    return WorkingpartsWords::tr("Student's t at 95.45 % for %1 effective degrees of freedom (Welch-Satterthwaite)")
+        return WorkingpartsWords::tr("2, for 30 or more effective degrees of freedom");
+    return WorkingpartsWords::tr("t at 95.45 % for %1 effective degrees of freedom")
         .arg(significantText(degrees, 3));
 }
 

@@ -2503,14 +2503,6 @@
             <translation>Methode %1, Version %2</translation>
         </message>
         <message>
-            <source>2, since the effective degrees of freedom are 30 or more</source>
-            <translation>2, da die effektiven Freiheitsgrade 30 oder mehr sind</translation>
-        </message>
-        <message>
-            <source>Student's t at 95.45 % for %1 effective degrees of freedom (Welch-Satterthwaite)</source>
-            <translation>Students t bei 95,45 % für %1 effektive Freiheitsgrade (Welch-Satterthwaite)</translation>
-        </message>
-        <message>
             <source>%1 at %2 min</source>
             <translation>%1 bei %2 min</translation>
         </message>
@@ -2541,6 +2533,14 @@
         <message>
             <source>coverage factor k</source>
             <translation>Erweiterungsfaktor k</translation>
+        </message>
+        <message>
+            <source>2, for 30 or more effective degrees of freedom</source>
+            <translation>2, bei 30 oder mehr effektiven Freiheitsgraden</translation>
+        </message>
+        <message>
+            <source>t at 95.45 % for %1 effective degrees of freedom</source>
+            <translation>t bei 95,45 % für %1 effektive Freiheitsgrade</translation>
         </message>
     </context>
     <context>

@@ -2503,14 +2503,6 @@
             <translation>método %1, versión %2</translation>
         </message>
         <message>
-            <source>2, since the effective degrees of freedom are 30 or more</source>
-            <translation>2, ya que los grados de libertad efectivos son 30 o más</translation>
-        </message>
-        <message>
-            <source>Student's t at 95.45 % for %1 effective degrees of freedom (Welch-Satterthwaite)</source>
-            <translation>t de Student al 95,45 % para %1 grados de libertad efectivos (Welch-Satterthwaite)</translation>
-        </message>
-        <message>
             <source>%1 at %2 min</source>
             <translation>%1 a los %2 min</translation>
         </message>
@@ -2541,6 +2533,14 @@
         <message>
             <source>coverage factor k</source>
             <translation>factor de cobertura k</translation>
+        </message>
+        <message>
+            <source>2, for 30 or more effective degrees of freedom</source>
+            <translation>2, para 30 o más grados de libertad efectivos</translation>
+        </message>
+        <message>
+            <source>t at 95.45 % for %1 effective degrees of freedom</source>
+            <translation>t al 95,45 % para %1 grados de libertad efectivos</translation>
         </message>
     </context>
     <context>

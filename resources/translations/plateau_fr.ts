@@ -2503,14 +2503,6 @@
             <translation>méthode %1, version %2</translation>
         </message>
         <message>
-            <source>2, since the effective degrees of freedom are 30 or more</source>
-            <translation>2, puisque les degrés de liberté effectifs sont 30 ou plus</translation>
-        </message>
-        <message>
-            <source>Student's t at 95.45 % for %1 effective degrees of freedom (Welch-Satterthwaite)</source>
-            <translation>t de Student à 95,45 % pour %1 degrés de liberté effectifs (Welch-Satterthwaite)</translation>
-        </message>
-        <message>
             <source>%1 at %2 min</source>
             <translation>%1 à %2 min</translation>
         </message>
@@ -2541,6 +2533,14 @@
         <message>
             <source>coverage factor k</source>
             <translation>facteur d’élargissement k</translation>
+        </message>
+        <message>
+            <source>2, for 30 or more effective degrees of freedom</source>
+            <translation>2, pour 30 degrés de liberté effectifs ou plus</translation>
+        </message>
+        <message>
+            <source>t at 95.45 % for %1 effective degrees of freedom</source>
+            <translation>t à 95,45 % pour %1 degrés de liberté effectifs</translation>
         </message>
     </context>
     <context>
