@@ -12,7 +12,7 @@ using namespace equipment;
 Item photometer()
 {
     Item item;
-    item.kind = Kind::Photometer;
+    item.kind = equipment::Kind::Photometer;
     item.name = u"PH-1"_s;
     item.every_days = {{Aspect::Wavelength, 365}, {Aspect::Absorbance, 365}, {Aspect::Noise, 30}};
     return item;
@@ -21,7 +21,7 @@ Item photometer()
 Item pistonPipette()
 {
     Item item;
-    item.kind = Kind::PistonPipette;
+    item.kind = equipment::Kind::PistonPipette;
     item.name = u"piston pipette 20 to 200 µL"_s;
     item.nominal_mL = 0.2;
     item.smallest_mL = 0.02;
