@@ -135,7 +135,7 @@ TEST_F(ShelfTest, AWithdrawnSampleWaitsNoMore)
 {
     const ShelfId id = shelf().registerSample(sample(u"P-1"_s), person);
     expectRefused([&] { shelf().withdraw(id, person, u" "_s); }, "needs a reason"_L1);
-    expectRefused([&] { shelf().withdraw({9}, person, u"lost"_s); }, "no sample number 9"_L1);
+    expectRefused([&] { shelf().withdraw({9}, person, u"lost"_s); }, "No sample number 9"_L1);
     shelf().withdraw(id, person, u"bottle broke"_s);
     EXPECT_EQ(waiting(), QString());
     expectRefused([&] { shelf().withdraw(id, person, u"again"_s); }, "was withdrawn"_L1);
@@ -250,7 +250,7 @@ TEST_F(ShelfTest, WhatCannotBeASampleIsRefused)
     told.expected.clear();
     told.receivedAt = QDateTime();
     expectRefused([&] { shelf().registerSample(told, person); }, "/receivedAt"_L1);
-    expectRefused([&] { shelf().sample({3}); }, "no sample number 3"_L1);
+    expectRefused([&] { shelf().sample({3}); }, "No sample number 3"_L1);
 }
 
 } // namespace plateau::test
