@@ -183,7 +183,7 @@ TEST_F(EvaluateWith, WrongUseIsOneLine)
     for (const QStringList &words :
          {QStringList{u"evaluate"_s, run, u"--with"_s}, QStringList{u"evaluate"_s, u"--with"_s, run},
           QStringList{u"evaluate"_s, run, run, u"--with"_s, run}, QStringList{u"evaluate"_s, run, u"--without"_s, run},
-          QStringList{u"evaluate"_s, run, u"--"_s, u"--with"_s}}) {
+          QStringList{u"evaluate"_s, u"--"_s, u"--with"_s}}) {
         const Outcome outcome = runProgram(words);
         EXPECT_EQ(outcome.status, 2) << words.join(u' ').toStdString();
         EXPECT_EQ(outcome.errorLines().size(), 1) << outcome.error.toStdString();
