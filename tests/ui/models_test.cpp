@@ -123,7 +123,8 @@ TEST_F(Models, ChecksShowWhatFailedFirstWithItsLimit)
     const int rows = model.rowCount();
     ASSERT_GT(rows, 2);
     EXPECT_EQ(watch.inserted.count(), 1);
-    EXPECT_EQ(shown(model, 0, Column::Outcome), u"pass"_s);
+    EXPECT_EQ(shown(model, 0, Column::Outcome), u"not made"_s) << "no tube holds a standard";
+    EXPECT_EQ(shown(model, 1, Column::Outcome), u"pass"_s);
     run.tubes[0].readings[u"A2"_s] = 0.2;
     run.tubes[1].readings[u"A2"_s] = 0.2;
     model.setLines(evaluation::checkLines(method(), run, evaluation::evaluate(method(), run)));
