@@ -64,9 +64,11 @@ QString figures(double value)
     return significantText(value, workingFigures);
 }
 
+/// So many effective degrees of freedom are as good as no end of them.
+constexpr double many = 30;
+
 QString coverageFormula(const Result &result)
 {
-    constexpr double many = 30;
     const double degrees = result.degreesOfFreedom.value_or(std::numeric_limits<double>::infinity());
     if (degrees >= many)
         return WorkingpartsWords::tr("2, for 30 or more effective degrees of freedom");
@@ -116,8 +118,12 @@ WorkingSection uncertaintySection(const Result &result)
                                  withUnit(significantText(budget.standardUncertainty, 3), result.unit)});
         squares.append(significantText(budget.standardUncertainty, 3) + u"²"_s);
     }
-    section.lines.push_back({WorkingpartsWords::tr("coverage factor k"), coverageFormula(result),
-                             {}, significantText(*result.coverageFactor, 3)});
+    const double degrees = result.degreesOfFreedom.value_or(std::numeric_limits<double>::infinity());
+    const bool isMany = degrees >= many;
+    section.lines.push_back({WorkingpartsWords::tr("coverage factor k"),
+                             isMany ? u"2"_s : WorkingpartsWords::tr("t(95.45 %, ν)"),
+                             isMany ? u"ν ≥ %1"_s.arg(many) : u"ν = %1"_s.arg(significantText(degrees, 3)),
+                             significantText(*result.coverageFactor, 3)});
     section.lines.push_back(
         {WorkingpartsWords::tr("expanded uncertainty U"),
          WorkingpartsWords::tr("k x root of the sum of squares"),
@@ -147,6 +153,8 @@ WorkingSection symbolSection(run::Calibration calibration, const run::Sample &sa
     add(u"N"_s, WorkingpartsWords::tr("number of tubes in the mean"), none);
     if (result.expandedUncertainty)
         add(u"k"_s, WorkingpartsWords::tr("coverage factor"), none);
+    if (result.expandedUncertainty)
+        add(u"ν"_s, WorkingpartsWords::tr("effective degrees of freedom (Welch-Satterthwaite)"), none);
     return section;
 }
 

@@ -2542,6 +2542,14 @@
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
             <translation>t al 95,45 % para %1 grados de libertad efectivos</translation>
         </message>
+        <message>
+            <source>t(95.45 %, ν)</source>
+            <translation>t(95,45 %, ν)</translation>
+        </message>
+        <message>
+            <source>effective degrees of freedom (Welch-Satterthwaite)</source>
+            <translation>grados de libertad efectivos (Welch-Satterthwaite)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::BackgroundReader</name>

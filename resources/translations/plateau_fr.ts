@@ -2542,6 +2542,14 @@
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
             <translation>t à 95,45 % pour %1 degrés de liberté effectifs</translation>
         </message>
+        <message>
+            <source>t(95.45 %, ν)</source>
+            <translation>t(95,45 %, ν)</translation>
+        </message>
+        <message>
+            <source>effective degrees of freedom (Welch-Satterthwaite)</source>
+            <translation>degrés de liberté effectifs (Welch-Satterthwaite)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::BackgroundReader</name>
