@@ -60,7 +60,15 @@ QString tooLarge()
 
 Read<QByteArray> readAll(QFile &file)
 {
-    QByteArray bytes = file.read(maxFileSize_bytes + 1);
+    // Room is made for all that is asked for, whatever comes.
+    constexpr qint64 piece_bytes = 65'536;
+    QByteArray bytes;
+    while (bytes.size() <= maxFileSize_bytes) {
+        const QByteArray piece = file.read(piece_bytes);
+        if (piece.isEmpty())
+            break;
+        bytes += piece;
+    }
     if (file.error() != QFileDevice::NoError)
         return refused(FileReaderWording::tr("the file cannot be read: %1").arg(file.errorString()));
     if (bytes.size() > maxFileSize_bytes)
