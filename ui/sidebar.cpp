@@ -34,9 +34,18 @@ SideBar::SideBar(const Theme &theme, BenchSession &session, QWidget *parent)
     connect(m_person, &QLineEdit::editingFinished, this, &SideBar::takePerson);
     connect(m_person, &QLineEdit::returnPressed, this, [this] {
         takePerson(); // editingFinished comes only after this
-        if (m_before && !m_session.person().isEmpty())
+        // Not left in the name: the next thing typed is a reading.
+        if (m_session.person().isEmpty())
+            return;
+        if (m_before)
             m_before->setFocus();
+        else
+            focusNextChild();
         m_before = nullptr;
+    });
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget *before, QWidget *now) {
+        if (now == m_person && before && window()->isAncestorOf(before))
+            m_before = before;
     });
 }
 

@@ -244,6 +244,10 @@ ReadingId correctReading(Act &act, const ReadingPlace &place, const ReadingInput
                          const QString &reason)
 {
     AtPlace at(act, place);
+    if (at.toCorrect().value == input.value)
+        throw refused(Sentence::tr("Reading %1 of tube %2 is that already; nothing was stored: a correction gives another value.")
+                          .arg(place.reading)
+                          .arg(place.tube + 1));
     NewReading reading;
     reading.corrects = at.toCorrect().id;
     reading.value = input.value;

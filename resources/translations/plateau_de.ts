@@ -5234,6 +5234,10 @@
             <source>wrong passphrase</source>
             <translation>falsche Passphrase</translation>
         </message>
+        <message>
+            <source>Reading %1 of tube %2 is that already; nothing was stored: a correction gives another value.</source>
+            <translation>Die Ablesung %1 des Ansatzes %2 ist das schon; nichts wurde gespeichert: eine Berichtigung gibt einen anderen Wert an.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -16502,10 +16506,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 ± %2</translation>
         </message>
         <message>
-            <source>Reported: %1.</source>
-            <translation>Berichtet: %1.</translation>
-        </message>
-        <message>
             <source>There is no value; the checks say why.</source>
             <translation>Es gibt keinen Wert; die Prüfungen sagen, warum.</translation>
         </message>
@@ -16771,6 +16771,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>run record %1</source>
             <comment>a file name</comment>
             <translation>laufprotokoll %1</translation>
+        </message>
+        <message>
+            <source>Result: %1.</source>
+            <translation>Ergebnis: %1.</translation>
         </message>
     </context>
     <context>
@@ -17721,10 +17725,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>% pro Stunde</translation>
         </message>
         <message>
-            <source>when its first tube is read</source>
-            <translation>wenn sein erster Ansatz abgelesen wird</translation>
-        </message>
-        <message>
             <source>From the book</source>
             <translation>Aus dem Buch</translation>
         </message>
@@ -17761,10 +17761,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Verwendet</translation>
         </message>
         <message>
-            <source>Used when its first tube is read</source>
-            <translation>Verwendet, wenn sein erster Ansatz abgelesen wird</translation>
-        </message>
-        <message>
             <source>Used at</source>
             <translation>Verwendet am</translation>
         </message>
@@ -17791,6 +17787,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>the book of standards, made %1</source>
             <translation>das Standardbuch, hergestellt %1</translation>
+        </message>
+        <message>
+            <source>when it goes into its first tube</source>
+            <translation>wenn er in den ersten Ansatz kommt</translation>
+        </message>
+        <message>
+            <source>Used when it goes into its first tube</source>
+            <translation>Verwendet, wenn er in den ersten Ansatz kommt</translation>
         </message>
     </context>
     <context>

@@ -5234,6 +5234,10 @@
             <source>wrong passphrase</source>
             <translation>frase de contraseña errónea</translation>
         </message>
+        <message>
+            <source>Reading %1 of tube %2 is that already; nothing was stored: a correction gives another value.</source>
+            <translation>La lectura %1 del tubo %2 ya es esa; no se guardó nada: una corrección da otro valor.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -16502,10 +16506,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 ± %2</translation>
         </message>
         <message>
-            <source>Reported: %1.</source>
-            <translation>Informado: %1.</translation>
-        </message>
-        <message>
             <source>There is no value; the checks say why.</source>
             <translation>No hay ningún valor; las comprobaciones dicen por qué.</translation>
         </message>
@@ -16771,6 +16771,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>run record %1</source>
             <comment>a file name</comment>
             <translation>registro de la tanda %1</translation>
+        </message>
+        <message>
+            <source>Result: %1.</source>
+            <translation>Resultado: %1.</translation>
         </message>
     </context>
     <context>
@@ -17721,10 +17725,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>% por hora</translation>
         </message>
         <message>
-            <source>when its first tube is read</source>
-            <translation>cuando se lee su primer tubo</translation>
-        </message>
-        <message>
             <source>From the book</source>
             <translation>Del libro</translation>
         </message>
@@ -17761,10 +17761,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Usado</translation>
         </message>
         <message>
-            <source>Used when its first tube is read</source>
-            <translation>Usado cuando se lee su primer tubo</translation>
-        </message>
-        <message>
             <source>Used at</source>
             <translation>Usado el</translation>
         </message>
@@ -17791,6 +17787,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>the book of standards, made %1</source>
             <translation>el libro de patrones, preparado el %1</translation>
+        </message>
+        <message>
+            <source>when it goes into its first tube</source>
+            <translation>cuando entra en su primer tubo</translation>
+        </message>
+        <message>
+            <source>Used when it goes into its first tube</source>
+            <translation>Usado cuando entra en su primer tubo</translation>
         </message>
     </context>
     <context>

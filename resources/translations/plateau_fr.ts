@@ -5234,6 +5234,10 @@
             <source>wrong passphrase</source>
             <translation>phrase de passe fausse</translation>
         </message>
+        <message>
+            <source>Reading %1 of tube %2 is that already; nothing was stored: a correction gives another value.</source>
+            <translation>La lecture %1 du tube %2 est déjà celle-là ; rien n’a été enregistré : une correction donne une autre valeur.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -16502,10 +16506,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 ± %2</translation>
         </message>
         <message>
-            <source>Reported: %1.</source>
-            <translation>Rapporté : %1.</translation>
-        </message>
-        <message>
             <source>There is no value; the checks say why.</source>
             <translation>Il n’y a pas de valeur ; les vérifications disent pourquoi.</translation>
         </message>
@@ -16771,6 +16771,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>run record %1</source>
             <comment>a file name</comment>
             <translation>dossier de la serie %1</translation>
+        </message>
+        <message>
+            <source>Result: %1.</source>
+            <translation>Résultat : %1.</translation>
         </message>
     </context>
     <context>
@@ -17721,10 +17725,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>% par heure</translation>
         </message>
         <message>
-            <source>when its first tube is read</source>
-            <translation>quand son premier tube est lu</translation>
-        </message>
-        <message>
             <source>From the book</source>
             <translation>Du registre</translation>
         </message>
@@ -17761,10 +17761,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Employé</translation>
         </message>
         <message>
-            <source>Used when its first tube is read</source>
-            <translation>Employé quand son premier tube est lu</translation>
-        </message>
-        <message>
             <source>Used at</source>
             <translation>Employé à</translation>
         </message>
@@ -17791,6 +17787,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>the book of standards, made %1</source>
             <translation>le registre des étalons, préparé %1</translation>
+        </message>
+        <message>
+            <source>when it goes into its first tube</source>
+            <translation>quand il entre dans son premier tube</translation>
+        </message>
+        <message>
+            <source>Used when it goes into its first tube</source>
+            <translation>Utilisé quand il entre dans son premier tube</translation>
         </message>
     </context>
     <context>

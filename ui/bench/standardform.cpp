@@ -29,7 +29,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     , m_uncertainty(kind.calibrates ? new NumberField(theme, tr("%"), this) : nullptr)
     , m_loss(new NumberField(theme, tr("% per hour"), this))
     , m_preparedAt(new MomentField(theme, clock, this))
-    , m_usedWhenRead(new QCheckBox(tr("when its first tube is read"), this))
+    , m_usedWhenRead(new QCheckBox(tr("when it goes into its first tube"), this))
     , m_usedAt(new MomentField(theme, clock, this))
     , m_tubes(new QSpinBox(this))
     , m_volumes(new QLineEdit(this))
@@ -65,7 +65,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     addFormRow(form, tr("Loss of strength"), m_loss, kind.prefix + u"Loss"_s);
     addFormRow(form, tr("Prepared at"), m_preparedAt, kind.prefix + u"PreparedAt"_s);
     addFormRow(form, tr("Used"), m_usedWhenRead, kind.prefix + u"UsedWhenRead"_s);
-    m_usedWhenRead->setAccessibleName(tr("Used when its first tube is read"));
+    m_usedWhenRead->setAccessibleName(tr("Used when it goes into its first tube"));
     addFormRow(form, tr("Used at"), m_usedAt, kind.prefix + u"UsedAt"_s);
     addFormRow(form, tr("Tubes with it"), m_tubes, kind.prefix + u"Tubes"_s);
     m_volumes->setMinimumHeight(theme.target());

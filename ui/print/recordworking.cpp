@@ -253,7 +253,7 @@ void writeOne(PageFlow &flow, const RecordPart &part, const Written &written,
     QString reported = words.value;
     if (words.uncertainty != none)
         reported = RecordworkingWords::tr("%1 ± %2").arg(words.value, words.uncertainty);
-    flow.paragraph(result.value ? RecordworkingWords::tr("Reported: %1.").arg(withUnit(reported, words.unit))
+    flow.paragraph(result.value ? RecordworkingWords::tr("Result: %1.").arg(withUnit(reported, words.unit))
                                 : RecordworkingWords::tr("There is no value; the checks say why."),
                    9);
     if (const double factor = reportingFactor(part.content, result); factor != 1 && result.value)

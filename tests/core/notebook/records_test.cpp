@@ -318,6 +318,7 @@ TEST_F(RecordsTest, ReadingHasToFitTheRun)
     refused([&] {
         notebook->correctReading(id, 1, u"A1"_s, 0.1, {}, person, u"why"_s);
     }); // there is none: add it
+    refused([&] { notebook->correctReading(id, 0, u"A1"_s, 0.1, {}, person, u"why"_s); }); // it is that already
     refused([&] { notebook->load({99}); });
     EXPECT_THAT(notebook->load(id).readings, SizeIs(1));
 }
