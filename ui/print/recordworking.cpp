@@ -196,9 +196,12 @@ void writeBudget(PageFlow &flow, const RecordPart &part, const evaluation::Resul
                               QString::number(term.share)});
     flow.subheading(section.title);
     flow.table(table);
-    const evaluation::WorkingLine &sum = section.lines.back();
+    // The coverage factor, and what comes of both.
     PrintedTable last = workingTable();
-    last.rows.push_back({sum.what, sum.formula, part.local(sum.numbers), part.local(sum.value)});
+    for (std::size_t i = result.budget.size(); i < section.lines.size(); ++i) {
+        const evaluation::WorkingLine &line = section.lines[i];
+        last.rows.push_back({line.what, line.formula, part.local(line.numbers), part.local(line.value)});
+    }
     flow.table(last);
 }
 
