@@ -20,6 +20,10 @@ struct CheckFact {
 CheckFact factOf(const CheckContext &context, const Check &check, const run::LotUse *lot = nullptr);
 /// "Blank signal"
 QString checkTitle(CheckId id);
+/// What a check is about, for people: "sample P-104, sulphite". scopeWord says it to programs.
+QString scopeText(const Scope &scope);
+/// For people; verdictWord says it to programs.
+QString verdictText(Verdict verdict);
 /// The tubes a check is about: its own, or those of its scope that count.
 std::vector<int> tubesOf(const CheckContext &context, const Check &check);
 /// Index of the measurand of its scope; nothing of a derived quantity.

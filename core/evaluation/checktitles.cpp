@@ -81,4 +81,33 @@ std::vector<int> tubesOf(const CheckContext &context, const Check &check)
     return tubes;
 }
 
+QString scopeText(const Scope &scope)
+{
+    const auto named = [&scope] {
+        switch (scope.kind) {
+        case Scope::Kind::Sample:
+            return CheckText::tr("sample %1").arg(scope.id);
+        case Scope::Kind::Standard:
+            return CheckText::tr("standard %1").arg(scope.id);
+        case Scope::Kind::Run:
+            break;
+        }
+        return CheckText::tr("run");
+    };
+    return scope.measurand.isEmpty() ? named() : CheckText::tr("%1, %2").arg(named(), scope.measurand);
+}
+
+QString verdictText(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::Reportable:
+        return CheckText::tr("reportable");
+    case Verdict::Repeat:
+        return CheckText::tr("repeat");
+    case Verdict::Investigate:
+        break;
+    }
+    return CheckText::tr("investigate");
+}
+
 } // namespace plateau::evaluation

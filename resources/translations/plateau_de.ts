@@ -2039,6 +2039,34 @@
             <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
             <translation>Kein Standard dieses Laufs enthält %1, und die Methode beurteilt dessen Wiederfindung (%2). Einen Standard oder eine Kontrolle damit hinzufügen.</translation>
         </message>
+        <message>
+            <source>sample %1</source>
+            <translation>Probe %1</translation>
+        </message>
+        <message>
+            <source>standard %1</source>
+            <translation>Standard %1</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>Lauf</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>reportable</source>
+            <translation>berichtsfähig</translation>
+        </message>
+        <message>
+            <source>repeat</source>
+            <translation>wiederholen</translation>
+        </message>
+        <message>
+            <source>investigate</source>
+            <translation>abklären</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>

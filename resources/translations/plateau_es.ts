@@ -2039,6 +2039,34 @@
             <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
             <translation>Ningún patrón de esta tanda contiene %1, y el método juzga su recuperación (%2). Añada un patrón o un control que lo contenga.</translation>
         </message>
+        <message>
+            <source>sample %1</source>
+            <translation>muestra %1</translation>
+        </message>
+        <message>
+            <source>standard %1</source>
+            <translation>patrón %1</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>tanda</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>reportable</source>
+            <translation>informable</translation>
+        </message>
+        <message>
+            <source>repeat</source>
+            <translation>repetir</translation>
+        </message>
+        <message>
+            <source>investigate</source>
+            <translation>investigar</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>

@@ -2039,6 +2039,34 @@
             <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
             <translation>Aucun étalon de cette série ne contient %1, et la méthode en juge la récupération (%2). Ajoutez un étalon ou un contrôle qui en contient.</translation>
         </message>
+        <message>
+            <source>sample %1</source>
+            <translation>échantillon %1</translation>
+        </message>
+        <message>
+            <source>standard %1</source>
+            <translation>étalon %1</translation>
+        </message>
+        <message>
+            <source>run</source>
+            <translation>série</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>reportable</source>
+            <translation>rapportable</translation>
+        </message>
+        <message>
+            <source>repeat</source>
+            <translation>à répéter</translation>
+        </message>
+        <message>
+            <source>investigate</source>
+            <translation>à investiguer</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>

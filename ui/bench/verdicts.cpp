@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/verdicts.h"
 
+#include "core/evaluation/checkfacts.h"
 #include "core/evaluation/checks.h"
 #include "core/evaluation/format.h"
 #include "core/planning/rackrepeat.h"
@@ -46,7 +47,7 @@ QString scoped(const Check &check)
 {
     const QString where = check.scope.kind == evaluation::Scope::Kind::Run
                               ? check.scope.measurand
-                              : evaluation::scopeWord(check.scope);
+                              : evaluation::scopeText(check.scope);
     return evaluation::capitalised(where.isEmpty() ? check.message
                                                    : VerdictsWords::tr("%1: %2").arg(where, check.message));
 }

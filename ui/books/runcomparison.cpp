@@ -115,7 +115,7 @@ Facts resultsOf(const evaluation::Evaluation &evaluation)
     for (const evaluation::Result &result : evaluation.results)
         facts.emplace_back(RunComparisonWords::tr("%1, %2").arg(result.sample, result.measurand),
                            RunComparisonWords::tr("%1 (%2)").arg(resultText(result),
-                                                                 evaluation::verdictWord(result.verdict)));
+                                                                 evaluation::verdictText(result.verdict)));
     for (const evaluation::StandardRecovery &standard : evaluation.standards) {
         if (standard.recovery_percent)
             facts.emplace_back(
@@ -131,8 +131,8 @@ Facts checksOf(const evaluation::Evaluation &evaluation)
     std::map<evaluation::CheckId, QStringList> failed;
     for (const evaluation::Check &check : evaluation.checks) {
         QStringList &scopes = failed[check.id];
-        if (!check.passed && !scopes.contains(evaluation::scopeWord(check.scope)))
-            scopes.append(evaluation::scopeWord(check.scope));
+        if (!check.passed && !scopes.contains(evaluation::scopeText(check.scope)))
+            scopes.append(evaluation::scopeText(check.scope));
     }
     Facts facts;
     for (const auto &[id, scopes] : failed)

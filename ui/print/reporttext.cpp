@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/reporttext.h"
 
+#include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
 #include "core/exchange/moment.h"
 
@@ -146,7 +147,7 @@ QString checkOnReport(const ReportContent &content, const evaluation::Check &che
 {
     const QString where = check.scope.kind == evaluation::Scope::Kind::Run
                               ? check.scope.measurand
-                              : evaluation::scopeWord(check.scope);
+                              : evaluation::scopeText(check.scope);
     const QString message = local(content, check.message);
     return evaluation::capitalised(where.isEmpty() ? message
                                                    : ReporttextWords::tr("%1: %2").arg(where, message));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/runrecord.h"
 
+#include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
 #include "core/run/runcode.h"
 #include "ui/print/pdf.h"
@@ -50,14 +51,14 @@ QString scopesText(const std::vector<evaluation::Scope> &scopes)
         if (scope.kind == evaluation::Scope::Kind::Sample) {
             if (!samples.contains(scope.id))
                 samples << scope.id;
-        } else if (const QString name = evaluation::scopeWord(scope); !names.contains(name)) {
+        } else if (const QString name = evaluation::scopeText(scope); !names.contains(name)) {
             names << name;
         }
     }
     if (scopes.size() <= 3) {
         names.clear();
         for (const evaluation::Scope &scope : scopes)
-            names << evaluation::scopeWord(scope);
+            names << evaluation::scopeText(scope);
     } else if (!samples.isEmpty()) {
         names << RunRecordWords::tr("%n samples", nullptr, static_cast<int>(samples.size()));
     }
@@ -180,7 +181,7 @@ private:
                                   words.value, words.uncertainty, words.unit, words.coverage,
                                   QString::number(result.n),
                                   spreads ? m_part.local(spreadText(m_content, result)) : none,
-                                  evaluation::verdictWord(result.verdict)});
+                                  evaluation::verdictText(result.verdict)});
             const ReportedResult *reported = reportedAs(m_content, result);
             if (reported && !reported->remark.isEmpty())
                 remarks << RunRecordWords::tr("%1, %2: %3")
