@@ -2,12 +2,15 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/colours.h"
 
+#include "ui/shared/darkstyle.h"
+
 #include <QAction>
 #include <QActionGroup>
 #include <QApplication>
 #include <QEvent>
 #include <QMenu>
 #include <QSettings>
+#include <QProxyStyle>
 #include <QStyle>
 #include <QWidget>
 
@@ -63,6 +66,13 @@ QPalette paletteOf(const Inks &inks)
     return palette;
 }
 
+/// A proxy has none of its own.
+QString nameOf(const QStyle &style)
+{
+    const auto *proxy = qobject_cast<const QProxyStyle *>(&style);
+    return proxy ? proxy->baseStyle()->name() : style.name();
+}
+
 } // namespace
 
 QPalette lightPalette()
@@ -82,7 +92,7 @@ QPalette darkPalette()
 
 Colours::Colours(QObject *parent)
     : QObject(parent)
-    , m_desktopStyle(QApplication::style()->name())
+    , m_desktopStyle(nameOf(*QApplication::style()))
 {
 }
 
@@ -108,7 +118,10 @@ bool Colours::choose(Ground ground)
 void Colours::apply(Ground ground)
 {
     m_ground = ground;
-    QApplication::setStyle(ground == Ground::Desktop ? m_desktopStyle : u"Fusion"_s);
+    if (ground == Ground::Dark)
+        QApplication::setStyle(new DarkStyle); // the application owns it
+    else
+        QApplication::setStyle(ground == Ground::Desktop ? m_desktopStyle : u"Fusion"_s);
     // An empty palette is the desktop's again.
     QApplication::setPalette(ground == Ground::Light  ? lightPalette()
                              : ground == Ground::Dark ? darkPalette()

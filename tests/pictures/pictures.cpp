@@ -5,6 +5,7 @@
 #include "tests/pictures/fitting.h"
 #include "tests/pictures/tour.h"
 #include "ui/colours.h"
+#include "ui/shared/darkstyle.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -134,7 +135,7 @@ int main(int argc, char **argv)
         qunsetenv(folder);
     QApplication application(argc, argv);
     QApplication::setApplicationVersion(u"0.1.0"_s);
-    QApplication::setStyle(QStyleFactory::create(u"Fusion"_s));
+    QApplication::setStyle(wanted->isDark ? new plateau::ui::DarkStyle : QStyleFactory::create(u"Fusion"_s));
     QApplication::setPalette(wanted->isDark ? plateau::ui::darkPalette() : plateau::ui::lightPalette());
     QFont font(u"DejaVu Sans"_s);
     font.setPointSizeF(10 * wanted->fontScale);

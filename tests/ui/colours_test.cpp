@@ -3,10 +3,14 @@
 #include "ui/colours.h"
 
 #include "tests/ui/bench.h"
+#include "ui/shared/darkstyle.h"
 #include "ui/shared/theme.h"
 
 #include <QAction>
 #include <QApplication>
+#include <QImage>
+#include <QPainter>
+#include <QStyleOption>
 
 #include <array>
 
@@ -57,6 +61,34 @@ TEST_P(ForcedColours, ReadAtFourAndAHalfToOneEverywhere)
     EXPECT_GE(
         ui::contrast(palette().color(QPalette::Disabled, QPalette::Text), palette().color(QPalette::Base)),
         4.5);
+}
+
+TEST(DarkOutlines, ReadAtThreeToOneOnWhatTheyStandOn)
+{
+    // WCAG 2.2, 1.4.11
+    const QPalette dark = ui::darkPalette();
+    for (const QPalette::ColorRole ground : {QPalette::Window, QPalette::Base, QPalette::AlternateBase})
+        EXPECT_GE(ui::contrast(ui::DarkStyle::outline(dark), dark.color(ground)), 3.0) << "role " << ground;
+}
+
+TEST(DarkOutlines, AreDrawnRoundAFieldAndABox)
+{
+    const ui::DarkStyle style;
+    const auto drawn = [&style](QStyle::PrimitiveElement element, QStyleOption &option) {
+        QImage picture(40, 30, QImage::Format_RGB32);
+        picture.fill(ui::darkPalette().color(QPalette::Window));
+        option.palette = ui::darkPalette();
+        option.rect = QRect(5, 5, 20, 20);
+        QPainter painter(&picture);
+        style.drawPrimitive(element, &option, &painter);
+        painter.end();
+        return picture.pixelColor(15, 5); // in the middle of the upper edge
+    };
+    QStyleOptionFrame field;
+    field.lineWidth = 1;
+    QStyleOptionButton box;
+    for (const QColor &edge : {drawn(QStyle::PE_PanelLineEdit, field), drawn(QStyle::PE_IndicatorCheckBox, box)})
+        EXPECT_GE(ui::contrast(edge, ui::darkPalette().color(QPalette::Window)), 2.5) << edge.name().toStdString();
 }
 
 TEST_P(ForcedColours, TheThemeTakesThemForWhatTheyAre)
