@@ -80,7 +80,7 @@ TEST(DarkOutlines, AreDrawnRoundAFieldAndABox)
         option.palette = ui::darkPalette();
         option.rect = QRect(5, 5, 20, 20);
         QPainter painter(&picture);
-        style.drawPrimitive(element, &option, &painter);
+        style.drawPrimitive(element, &option, &painter, nullptr);
         painter.end();
         return picture.pixelColor(15, 5); // in the middle of the upper edge
     };
