@@ -135,6 +135,14 @@ private:
             if (!check.passed)
                 remarks << checkOnReport(m_content, check);
         }
+        // What failed for the run or its standard is behind every result of it: the customer is told why one stands all the same
+        // only if told that it failed (ISO/IEC 17025:2017, 7.8.2.1, deviations).
+        for (const evaluation::Check &check : m_content.evaluation.checks) {
+            const bool isOfIt = check.scope.measurand.isEmpty() || check.scope.measurand == result.measurand;
+            if (!check.passed && isOfIt && check.scope.kind != evaluation::Scope::Kind::Sample)
+                remarks << checkOnReport(m_content, check);
+        }
+        remarks.removeDuplicates();
         return remarks;
     }
 
