@@ -110,8 +110,9 @@ void addResult(Rows &rows, const ReportContent &content, const evaluation::Resul
     rows.number(given.lessThan);
     rows.number(given.greaterThan);
     rows.count(final.n);
-    rows.number(final.spread ? std::optional(*final.spread * reportingFactor(content, result))
-                             : std::nullopt);
+    // One tube has none.
+    rows.number(final.spread && final.n > 1 ? std::optional(*final.spread * reportingFactor(content, result))
+                                            : std::nullopt);
     rows.text(evaluation::verdictWord(result.verdict));
     rows.text(!reported || reported->isReported ? u"yes"_s : u"no"_s);
     rows.text(reported ? reported->remark : QString());
