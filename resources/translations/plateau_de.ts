@@ -16804,6 +16804,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Result: %1.</source>
             <translation>Ergebnis: %1.</translation>
         </message>
+        <message>
+            <source>not reported</source>
+            <translation>nicht berichtet</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>

@@ -16804,6 +16804,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Result: %1.</source>
             <translation>Resultado: %1.</translation>
         </message>
+        <message>
+            <source>not reported</source>
+            <translation>no informado</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>

@@ -16804,6 +16804,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Result: %1.</source>
             <translation>Résultat : %1.</translation>
         </message>
+        <message>
+            <source>not reported</source>
+            <translation>non rapporté</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>

@@ -177,12 +177,14 @@ private:
         for (const evaluation::Result &result : m_content.evaluation.results) {
             const ResultWords words = wordsOf(m_content, result);
             const bool spreads = result.n > 1 && result.value && result.spread;
+            const ReportedResult *reported = reportedAs(m_content, result);
+            const bool isLeftOut = reported && !reported->isReported; // by the decision, whatever the checks say
             table.rows.push_back({result.sample, quantityName(m_content.method, result.measurand),
                                   words.value, words.uncertainty, words.unit, words.coverage,
                                   QString::number(result.n),
                                   spreads ? m_part.local(spreadText(m_content, result)) : none,
-                                  evaluation::verdictText(result.verdict)});
-            const ReportedResult *reported = reportedAs(m_content, result);
+                                  isLeftOut ? RunRecordWords::tr("not reported")
+                                            : evaluation::verdictText(result.verdict)});
             if (reported && !reported->remark.isEmpty())
                 remarks << RunRecordWords::tr("%1, %2: %3")
                                .arg(result.sample, quantityName(m_content.method, result.measurand),
