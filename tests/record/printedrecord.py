@@ -275,11 +275,11 @@ class Record:
                 ["source of uncertainty", "standard uncertainty, " + unit, "part of the variance, %"], at, following
             )
             if rows:
-                # The lines below the table (the expanded uncertainty) stand a blank line apart, as its rows do.
+                # The lines below the table (coverage factor, expanded uncertainty) stand a blank line apart, as its rows do.
                 return [
                     (row["source of uncertainty"], row["standard uncertainty, " + unit])
                     for row in rows
-                    if row["part of the variance, %"] and not row["source of uncertainty"].startswith("expanded")
+                    if row["part of the variance, %"] and not row["source of uncertainty"].startswith(("coverage factor", "expanded"))
                 ], unit
         return [], ""
 
