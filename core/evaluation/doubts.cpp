@@ -72,6 +72,7 @@ public:
         addHighAbsorbance();
         addBlankSignal();
         addDistance();
+        addMissingReagent();
         addRemarks();
         addNeighbour();
         return m_doubts;
@@ -182,6 +183,21 @@ private:
         }
     }
 
+    void addMissingReagent()
+    {
+        const auto &reserve = method().window.reserveAbsorbance;
+        const bool isStart = m_others.isFirstReading() && m_others.all().isEmpty();
+        if (method().direction != assay::Direction::Falling || !reserve || !isStart ||
+            m_absorbance >= *reserve - 1e-12)
+            return;
+        const QStringList texts = comparedTexts(m_absorbance, {*reserve}, 3);
+        add(Doubt::Kind::ReagentMissing,
+            CheckText::tr("%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped "
+                          "decimal point or a reagent left out.")
+                .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], texts[1]),
+            true);
+    }
+
     void addRemarks()
     {
         for (const size_t measurand : m_measurands) {
@@ -193,7 +209,7 @@ private:
                     checks.push_back(std::move(check));
                 addAdvice(viewOf(measurand), checks);
             }
-            addFailed(checks, CheckId::ReserveLow, Doubt::Kind::ReserveLow);
+            addFailed(checks, CheckId::ReserveLow, Doubt::Kind::ReserveLow, m_replicates.empty());
             addFailed(checks, CheckId::SignalHigh, Doubt::Kind::SignalHigh);
             // A replicate far away says why.
             if (!has(Doubt::Kind::FarFromReplicate))
@@ -201,12 +217,12 @@ private:
         }
     }
 
-    void addFailed(const std::vector<Check> &checks, CheckId id, Doubt::Kind kind)
+    void addFailed(const std::vector<Check> &checks, CheckId id, Doubt::Kind kind, bool asks = false)
     {
         const auto found = std::ranges::find_if(
             checks, [id](const Check &check) { return check.id == id && !check.passed; });
         if (found != checks.end())
-            add(kind, capitalised(found->message), false);
+            add(kind, capitalised(found->message), asks);
     }
 
     void addNearReserve(size_t measurand)

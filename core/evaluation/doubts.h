@@ -21,9 +21,13 @@ struct Doubt {
         /// With it a blank's signal is beyond the method's maxBlankSignal.
         BlankHigh,
         FarFromReplicate,
+        /// Of a falling method: below what must remain at the end, before anything was used up. Nothing is
+        /// beside it yet that it could be held against.
+        ReagentMissing,
         /// A first reading, where every tube holds the same reagents.
         FarFromOthers,
-        /// A falling reagent is used up, or nearly so: less than 1.5 times the reserve is left.
+        /// A falling reagent is used up (asked of the first tube of its contents, since a slipped decimal
+        /// point looks the same), or nearly so: less than 1.5 times the reserve is left.
         ReserveLow,
         ReserveNear,
         /// The net signal it completes lies past the method's window.

@@ -387,13 +387,32 @@ TEST(Doubts, AReagentNearlyUsedUpIsRemarkedOn)
     EXPECT_EQ(kindsOf(doubtsAbout(method, run, 2, u"A2"_s, 0.100)), std::vector{ReserveNear});
     const auto usedUp = doubtsAbout(method, run, 2, u"A2"_s, 0.099);
     ASSERT_EQ(kindsOf(usedUp), std::vector{ReserveLow});
-    EXPECT_FALSE(usedUp[0].asks);
+    EXPECT_TRUE(usedUp[0].asks) << "0.99 with a slipped decimal point looks the same";
+    run.tubes[3].readings[u"A2"_s] = 0.098;
+    EXPECT_FALSE(doubtOfKind(doubtsAbout(method, run, 2, u"A2"_s, 0.099), ReserveLow)->asks)
+        << "its replicate shows the same";
+    run.tubes[3].readings.erase(u"A2"_s);
     EXPECT_TRUE(usedUp[0].sentence.startsWith(u"Tube 3: A2 is 0.099, less than the 0.100 that must remain"_s))
         << usedUp[0].sentence.toStdString();
     EXPECT_TRUE(usedUp[0].sentence.contains(u"Repeat diluted at least"_s))
         << usedUp[0].sentence.toStdString();
     // Of a first reading that low is another matter.
     EXPECT_FALSE(doubtOfKind(doubtsAbout(method, run, 3, u"A1"_s, 0.149), ReserveNear));
+}
+
+TEST(Doubts, AFirstReadingOfAFallingReagentBelowWhatMustRemainIsAskedAboutThoughNothingIsBesideIt)
+{
+    using enum Doubt::Kind;
+    const assay::Method method = test::fallingMethod(); // 0.100 must remain
+    EXPECT_TRUE(doubtsAbout(method, unreadRun(), 0, u"A1"_s, 0.512).empty());
+    const auto slipped = doubtsAbout(method, unreadRun(), 0, u"A1"_s, 0.0512);
+    ASSERT_EQ(kindsOf(slipped), std::vector{ReagentMissing});
+    EXPECT_TRUE(slipped[0].asks);
+    EXPECT_TRUE(slipped[0].sentence.startsWith(u"Tube 1: A1 is 0.051, and 0.100 must remain"_s))
+        << slipped[0].sentence.toStdString();
+    // With something beside it, that says more.
+    const run::Run begun = withA1(unreadRun(), {0.512});
+    EXPECT_EQ(kindsOf(doubtsAbout(method, begun, 1, u"A1"_s, 0.0512)), std::vector{FarFromReplicate});
 }
 
 TEST(Doubts, ASignalPastTheWindowIsRemarkedOnWithTheAdvice)
