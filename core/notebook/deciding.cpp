@@ -3,6 +3,7 @@
 #include "core/notebook/deciding.h"
 
 #include "core/assay/label.h"
+#include "core/evaluation/settled.h"
 #include "core/exchange/writers.h"
 #include "core/notebook/basisstore.h"
 #include "core/notebook/benchwork.h"
@@ -88,6 +89,28 @@ QStringList samplesToRepeat(const run::Run &run, const std::vector<SampleDecisio
     return repeats;
 }
 
+/// The samples that somebody rejected, had repeated, or accepted by themselves for a reason, and those that are
+/// repeated since the evaluation says so: what failed with them is answered.
+QStringList answeredSamples(const std::vector<SampleDecision> &decided, const QStringList &repeats)
+{
+    QStringList answered = repeats;
+    for (const SampleDecision &one : decided) {
+        if (one.kind != SampleDecisionKind::Accepted || !comparisonKey(one.reason).isEmpty())
+            answered.append(one.sample);
+    }
+    return answered;
+}
+
+/// Where nothing failed but what is decided sample by sample, nobody has to say it again.
+QString runReason(const RunDecision &decision, const evaluation::Evaluation &evaluation,
+                  const QStringList &answered)
+{
+    if (decision.kind == DecisionKind::Accepted && decision.reason.isEmpty() && !evaluation.acceptable &&
+        evaluation::isReportableBut(evaluation, answered))
+        return Sentence::tr("What did not pass is decided sample by sample; everything else passed.");
+    return decision.reason;
+}
+
 } // namespace
 
 Signer signerOf(OpenNotebook &open, Persons &persons, const QString &person, const QString &passphrase)
@@ -123,17 +146,20 @@ void decideRun(OpenNotebook &open, Persons &persons, RunId run, const RunDecisio
     const evaluation::Evaluation evaluation =
         evaluation::evaluate(inputs.method, current, {}, loadCompanions(database, companions, std::nullopt));
     const std::vector<SampleDecision> samples = requireSampleDecisions(current, wanted);
-    requireRunReason(wanted, evaluation.acceptable);
+    const QStringList repeats = samplesToRepeat(current, samples, evaluation);
+    RunDecision reasoned = wanted;
+    reasoned.reason = runReason(wanted, evaluation, answeredSamples(samples, repeats));
+    requireRunReason(reasoned, evaluation.acceptable);
     const Decision decision{wanted.kind,
                             signer.name,
-                            wanted.reason,
+                            reasoned.reason,
                             timeOf(act.at()),
                             reviewHash(current, inputs.method),
                             exchange::writeEvaluation(evaluation),
                             evaluation.acceptable,
                             act.programVersion()};
     const qint64 row =
-        storeDecision(act, run, decision, inputs.newest(), samplesToRepeat(current, samples, evaluation));
+        storeDecision(act, run, decision, inputs.newest(), repeats);
     storeSampleDecisions(act, row, samples);
     if (const auto version = signer.versionRow())
         storeSignature(act, row, *version);

@@ -8,6 +8,7 @@
 #include <QAbstractItemModelTester>
 #include <QAction>
 #include <QComboBox>
+#include <QCompleter>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -161,20 +162,54 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
     EXPECT_TRUE(labelText(u"decisionHappens"_s).startsWith(u"Accepts 2 samples, repeats 2 (back to"_s))
         << labelText(u"decisionHappens"_s).toStdString();
     EXPECT_TRUE(labelText(u"decisionHappens"_s).endsWith(u"rejects 1."_s));
-    decideAs(u"M. Lindqvist"_s);
-    expectRefused(u"needs a reason"_s);
-    ASSERT_EQ(focusName(), u"decisionReason"_s);
-    EXPECT_TRUE(labelText(u"decisionHappens"_s).endsWith(u"rejects 1."_s)) << "nothing chosen is lost";
-    type(u"the rest is fine"_s);
-    act(Qt::Key_A);
+    decideAs(u"M. Lindqvist"_s); // what did not pass is answered sample by sample: no reason is asked for again
     ASSERT_TRUE(isDecided());
     const Decision made = decision();
+    EXPECT_EQ(made.reason, u"What did not pass is decided sample by sample; everything else passed."_s);
+    EXPECT_FALSE(made.acceptable);
     ASSERT_EQ(made.samples.size(), 3U);
     EXPECT_EQ(made.samples[1], (SampleDecision{u"P-4"_s, SampleDecisionKind::Rejected, u"spilt over"_s, {}}));
     EXPECT_EQ(made.repeats, (QStringList{u"P-2"_s, u"P-5"_s}));
     EXPECT_EQ(decidedOf(made, u"P-6"_s), SampleDecisionKind::Accepted);
     EXPECT_FALSE(made.signedAs);
     EXPECT_EQ(book->shelf().waiting().size(), 2U);
+}
+
+TEST_F(Decisions, OneSampleIsLookedAtInBothTables)
+{
+    openReview({good, high, {u"P-4"_s}});
+    auto *results = find<QTableView>(u"results"_s);
+    tabTo(u"sampleDecisions"_s);
+    auto *choices = find<QTableView>(u"sampleDecisions"_s);
+    press(Qt::Key_Home);
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
+    EXPECT_EQ(results->currentIndex().row(), 2);
+    results->setFocus();
+    press(Qt::Key_Up);
+    EXPECT_EQ(results->currentIndex().row(), 1);
+    EXPECT_EQ(choices->currentIndex().row(), 1);
+    choices->selectAll();
+    press(Qt::Key_Up);
+    EXPECT_EQ(choices->selectionModel()->selectedRows().size(), 3) << "several that are chosen stay chosen";
+}
+
+TEST_F(Decisions, ReasonsAreOfferedForWhatIsDone)
+{
+    setRules(false, false, {u"spilt"_s, u"wrong flask"_s});
+    openReview({good, apart});
+    const auto offered = [this](const QString &name) {
+        const auto *field = find<QLineEdit>(name);
+        const QAbstractItemModel *offers = field->findChild<QCompleter *>()->model();
+        QStringList texts;
+        for (int row = 0; row < offers->rowCount(); ++row)
+            texts << offers->index(row, 0).data().toString();
+        return texts;
+    };
+    const QStringList ofRun = offered(u"decisionReason"_s);
+    ASSERT_GT(ofRun.size(), 2);
+    EXPECT_TRUE(ofRun.front().startsWith(u"accepted: "_s)) << "it would be accepted though it did not pass";
+    EXPECT_EQ(ofRun.last(), u"wrong flask"_s);
 }
 
 TEST_F(Decisions, WhatMustBeInvestigatedIsDecidedFirst)

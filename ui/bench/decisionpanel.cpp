@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/decisionpanel.h"
 
+#include "core/evaluation/settled.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/repeathow.h"
 #include "ui/bench/reviewrulewords.h"
@@ -14,6 +15,7 @@
 
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QPushButton>
 
@@ -64,6 +66,11 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
         m_notice->clear();
         sayWhatHappens();
     });
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this](const QModelIndex &current) {
+                if (current.isValid())
+                    Q_EMIT sampleChosen(m_choices->row(current.row()).sample);
+            });
     connect(&session, &BenchSession::rackChanged, this, &DecisionPanel::follow);
     connect(&session, &BenchSession::personChanged, this,
             [this] { m_signature->setName(m_session.person()); });
@@ -167,6 +174,11 @@ QString DecisionPanel::unfinished(notebook::RunId id) const
     return parts.isEmpty() ? QString() : tr("the decision, not taken yet: %1").arg(parts.join(tr(", ")));
 }
 
+void DecisionPanel::goToSample(const QString &sample)
+{
+    m_table->goToSample(sample);
+}
+
 void DecisionPanel::follow(notebook::RunId id)
 {
     if (id == m_id)
@@ -189,12 +201,14 @@ void DecisionPanel::fill()
         unfold(true);
     m_table->setRowsShown(rowsShown);
     m_table->fit();
-    guarded(*m_notice, [this] {
+    guarded(*m_notice, [this, rack] {
         const std::vector<notebook::Person> persons = m_session.persons();
         const planning::ReviewRules rules = m_session.reviewRules();
         m_signature->setPersons(persons);
-        m_reason->setOffers(rules.rejectionReasons);
-        m_table->setReasons(rules.rejectionReasons);
+        const QStringList forAccepting = acceptanceReasons();
+        m_reason->setOffers(rack->evaluation.acceptable ? rules.rejectionReasons
+                                                        : forAccepting + rules.rejectionReasons);
+        m_table->setReasons(forAccepting, rules.rejectionReasons);
         m_rules->setText(whoMayNotDecide(rules, persons, m_session.history(m_id)));
         showRules();
     });
@@ -289,8 +303,10 @@ void DecisionPanel::decide(notebook::DecisionKind kind)
 void DecisionPanel::afterRefusal(notebook::DecisionKind kind)
 {
     const Rack *rack = m_session.find(m_id);
-    const bool needsReason =
-        kind == notebook::DecisionKind::Rejected || (rack && !rack->evaluation.acceptable);
+    const bool isAnswered =
+        rack && (rack->evaluation.acceptable ||
+                 evaluation::isReportableBut(rack->evaluation, answeredSamples(m_choices->rows())));
+    const bool needsReason = kind == notebook::DecisionKind::Rejected || !isAnswered;
     if (m_signature->isSigned() && !(needsReason && m_reason->text().simplified().isEmpty()))
         m_signature->focusRefused();
     else

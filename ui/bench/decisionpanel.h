@@ -33,8 +33,12 @@ public:
     void showRack(notebook::RunId id);
     /// What was typed or chosen for that run and is not decided yet; empty: nothing.
     QString unfinished(notebook::RunId id) const;
+    /// The sample that is looked at elsewhere on the page.
+    void goToSample(const QString &sample);
 
 Q_SIGNALS:
+    /// The keys are at the decision of that sample.
+    void sampleChosen(const QString &sample);
     void decided(plateau::notebook::RunId id);
 
 protected:

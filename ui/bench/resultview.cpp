@@ -43,7 +43,11 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
     layout->addWidget(m_verdict);
     layout->addWidget(both, 1);
     connect(m_resultsTable->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            [this](const QModelIndex &current) { chooseResult(current.row()); });
+            [this](const QModelIndex &current) {
+                chooseResult(current.row());
+                if (const evaluation::Result *result = chosenResult())
+                    Q_EMIT sampleChosen(result->sample);
+            });
     connect(&theme, &Theme::changed, this,
             [this] { chooseResult(m_resultsTable->currentIndex().row()); }); // the calculation has colours
 }
@@ -131,6 +135,19 @@ const evaluation::Result *ResultView::chosenResult() const
 void ResultView::focusResults()
 {
     m_resultsTable->setFocus();
+}
+
+void ResultView::goToSample(const QString &sample)
+{
+    const evaluation::Result *chosen = chosenResult();
+    if (chosen && chosen->sample == sample)
+        return;
+    for (int row = 0; row < m_results->rowCount(); ++row) {
+        if (m_results->row(row).result.sample == sample) {
+            m_resultsTable->selectRow(row);
+            return;
+        }
+    }
 }
 
 void ResultView::chooseResult(int row)

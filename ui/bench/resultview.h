@@ -32,6 +32,12 @@ public:
     const evaluation::Result *chosenResult() const;
     /// Where the keys go first.
     void focusResults();
+    /// The first result of that sample, unless one of its results is chosen.
+    void goToSample(const QString &sample);
+
+Q_SIGNALS:
+    /// Another result is chosen, and it is that sample's.
+    void sampleChosen(const QString &sample);
 
 private:
     QWidget *buildLists();

@@ -50,6 +50,9 @@ ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores
             update(m_id);
     });
     connect(m_decision, &DecisionPanel::decided, this, &ReviewPage::decided);
+    // One sample is looked at on the whole page.
+    connect(m_view, &ResultView::sampleChosen, m_decision, &DecisionPanel::goToSample);
+    connect(m_decision, &DecisionPanel::sampleChosen, m_view, &ResultView::goToSample);
 }
 
 void ReviewPage::showRack(notebook::RunId id)

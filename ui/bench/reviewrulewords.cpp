@@ -74,4 +74,12 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
     return sentences.join(u' ');
 }
 
+QStringList acceptanceReasons()
+{
+    return {ReviewRuleWords::tr("accepted: read again, and the reading is right"),
+            ReviewRuleWords::tr("accepted: the control is within its limits"),
+            ReviewRuleWords::tr("accepted: the tube concerned is left out"),
+            ReviewRuleWords::tr("accepted: for orientation only, not for a report")};
+}
+
 } // namespace plateau::ui

@@ -5,6 +5,8 @@
 #include "core/notebook/records.h"
 #include "core/planning/reporting.h"
 
+#include <QStringList>
+
 #include <vector>
 
 namespace plateau::ui {
@@ -14,5 +16,9 @@ namespace plateau::ui {
 /// (notebook::Notebook::decide).
 QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
                         const std::vector<notebook::AuditEntry> &history);
+
+/// What is usually said where something is accepted though not all of it passed (common practice, no source). Each
+/// begins with "accepted", so that it is not taken for a reason to reject.
+QStringList acceptanceReasons();
 
 } // namespace plateau::ui

@@ -159,6 +159,18 @@ QStringList undecidedSamples(const std::vector<SampleChoiceRow> &rows)
     return names;
 }
 
+QStringList answeredSamples(const std::vector<SampleChoiceRow> &rows)
+{
+    QStringList names;
+    for (const SampleChoiceRow &row : rows) {
+        const SampleChoice outcome = outcomeOf(row, DecisionKind::Accepted);
+        const bool isForAReason = row.choice == SampleChoice::Accepted && !row.reason.trimmed().isEmpty();
+        if (outcome == SampleChoice::Repeat || outcome == SampleChoice::Rejected || isForAReason)
+            names << row.sample;
+    }
+    return names;
+}
+
 int unreadableRepeat(const std::vector<SampleChoiceRow> &rows)
 {
     const auto found = std::ranges::find_if(rows, [](const SampleChoiceRow &row) {

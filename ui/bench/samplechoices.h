@@ -42,6 +42,9 @@ std::vector<SampleChoiceRow> withKept(std::vector<SampleChoiceRow> fresh,
 SampleChoice outcomeOf(const SampleChoiceRow &row, notebook::DecisionKind ofRun);
 /// Names of those that an accepted run does not settle.
 QStringList undecidedSamples(const std::vector<SampleChoiceRow> &rows);
+/// Names of those of which an accepted run answers what did not pass: rejected, repeated, or accepted by
+/// themselves for a reason.
+QStringList answeredSamples(const std::vector<SampleChoiceRow> &rows);
 /// The first that is to be repeated in a way that cannot be read; -1: none.
 int unreadableRepeat(const std::vector<SampleChoiceRow> &rows);
 /// What is handed to the notebook beside the decision of the run.

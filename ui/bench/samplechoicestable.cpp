@@ -42,7 +42,7 @@ public:
         } else {
             auto *field = new OfferField(parent);
             if (index.column() == SampleChoicesModel::Reason)
-                field->setOffers(m_table->reasons());
+                field->setOffers(m_table->reasons(chosenAt(index)));
             else
                 field->setPlaceholderText(SampleChoicesTable::tr("20, 5 to 100, or 0.5 mL"));
             editor = field;
@@ -67,6 +67,12 @@ public:
     }
 
 private:
+    static SampleChoice chosenAt(const QModelIndex &index)
+    {
+        return static_cast<SampleChoice>(
+            index.siblingAtColumn(SampleChoicesModel::Choice).data(Qt::EditRole).toInt());
+    }
+
     SampleChoicesTable *m_table;
 };
 
@@ -104,6 +110,17 @@ SampleChoicesTable::SampleChoicesTable(const Theme &theme, SampleChoicesModel *m
     setAccessibleDescription(keysHint());
 }
 
+void SampleChoicesTable::setReasons(const QStringList &forAccepting, const QStringList &forRejecting)
+{
+    m_acceptanceReasons = forAccepting;
+    m_rejectionReasons = forRejecting;
+}
+
+const QStringList &SampleChoicesTable::reasons(SampleChoice choice) const
+{
+    return choice == SampleChoice::Accepted ? m_acceptanceReasons : m_rejectionReasons;
+}
+
 QString SampleChoicesTable::keysHint()
 {
     return tr(
@@ -138,6 +155,19 @@ void SampleChoicesTable::goTo(int row, int column)
     selectionModel()->setCurrentIndex(m_choices->index(row, column),
                                       QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
     scrollTo(currentIndex());
+}
+
+void SampleChoicesTable::goToSample(const QString &sample)
+{
+    const auto &rows = m_choices->rows();
+    const auto found = std::ranges::find(rows, sample, &SampleChoiceRow::sample);
+    const int row = static_cast<int>(found - rows.begin());
+    // Before the keys were here nothing is chosen, so that they come to what is undecided first; and several that are
+    // chosen are kept for the key they are chosen for.
+    if (found == rows.end() || !currentIndex().isValid() || row == currentIndex().row() ||
+        chosenRows().size() > 1)
+        return;
+    goTo(row, currentIndex().column());
 }
 
 void SampleChoicesTable::setRowsShown(int most)

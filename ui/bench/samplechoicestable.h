@@ -22,12 +22,14 @@ public:
     SampleChoicesTable(const Theme &theme, SampleChoicesModel *model, QWidget *parent = nullptr);
 
     static QString keysHint();
-    /// Offered where a sample is rejected.
-    void setReasons(const QStringList &reasons) { m_reasons = reasons; }
-    const QStringList &reasons() const { return m_reasons; }
+    /// What is offered where a sample is accepted by itself, and where it is not.
+    void setReasons(const QStringList &forAccepting, const QStringList &forRejecting);
+    const QStringList &reasons(SampleChoice choice) const;
     /// The first sample that is still undecided, if there is one, is chosen.
     void goToUndecided();
     void goTo(int row, int column);
+    /// To that sample's row, in the column where the keys were; nowhere before they were here.
+    void goToSample(const QString &sample);
     /// At most so many rows high.
     void setRowsShown(int most);
 
@@ -45,7 +47,8 @@ private:
     std::vector<int> chosenRows() const;
 
     SampleChoicesModel *m_choices;
-    QStringList m_reasons;
+    QStringList m_acceptanceReasons;
+    QStringList m_rejectionReasons;
 };
 
 } // namespace plateau::ui

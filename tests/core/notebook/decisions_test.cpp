@@ -125,6 +125,29 @@ TEST_F(DecisionsTest, AcceptingWhatDidNotPassNeedsAReason)
     EXPECT_THAT(notebook->verify().findings, IsEmpty());
 }
 
+TEST_F(DecisionsTest, WhatIsAnsweredSampleBySampleNeedsNoReasonOfTheRun)
+{
+    const auto notebook = create();
+    run::Run run = plainRun();
+    run.samples = {liquid("S"), liquid("T")};
+    run.tubes = {blank(0.100, 0.110), blank(0.101, 0.111), sampleTube("S", 0.120, 0.600), sampleTube("S", 0.121, 0.601),
+                 sampleTube("T", 0.120, 0.300), sampleTube("T", 0.121, 0.700)}; // T's tubes lie too far apart
+    const RunId id = notebook->addRun(run, risingMethod(), analyst);
+    const auto decide = [&](std::vector<SampleDecision> samples) {
+        notebook->decide(id, RunDecision{DecisionKind::Accepted, reviewer, {}, {}, std::move(samples)});
+    };
+    using Of = SampleDecisionKind;
+    expectRefused([&] { decide({}); });
+    expectRefused([&] { decide({{u"T"_s, Of::Accepted, {}, {}}}); });
+    expectRefused([&] { decide({{u"S"_s, Of::Repeat, {}, {}}}); }); // T is left as it is
+    expectRefused([&] { decide({{u"S"_s, Of::Repeat, {}, {}}, {u"T"_s, Of::Repeat, {}, {}}}); }); // nothing is left
+    decide({{u"T"_s, Of::Repeat, {}, {}}});
+    const Decision made = notebook->load(id).decisions.at(0);
+    EXPECT_EQ(made.reason, u"What did not pass is decided sample by sample; everything else passed."_s);
+    EXPECT_FALSE(made.acceptable) << "not everything passed, and that stays on record";
+    EXPECT_THAT(notebook->verify().findings, IsEmpty());
+}
+
 TEST_F(DecisionsTest, UnreadRunCanOnlyBeAcceptedWithAReason)
 {
     const auto notebook = create();
