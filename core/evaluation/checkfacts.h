@@ -20,8 +20,9 @@ struct CheckFact {
 CheckFact factOf(const CheckContext &context, const Check &check, const run::LotUse *lot = nullptr);
 /// "Blank signal"
 QString checkTitle(CheckId id);
-/// What a check is about, for people: "sample P-104, sulphite". scopeWord says it to programs.
-QString scopeText(const Scope &scope);
+/// What a check of the run is about, for people: "sample P-104, sulphite", "control C-3". scopeWord says it to
+/// programs.
+QString scopeText(const Scope &scope, const run::Run &run);
 /// For people; verdictWord says it to programs.
 QString verdictText(Verdict verdict);
 /// The tubes a check is about: its own, or those of its scope that count.

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/evaluation/checkfacts.h"
+#include "core/run/controls.h"
 
 #include <algorithm>
 
@@ -81,14 +82,15 @@ std::vector<int> tubesOf(const CheckContext &context, const Check &check)
     return tubes;
 }
 
-QString scopeText(const Scope &scope)
+QString scopeText(const Scope &scope, const run::Run &run)
 {
-    const auto named = [&scope] {
+    const auto named = [&] {
         switch (scope.kind) {
         case Scope::Kind::Sample:
             return CheckText::tr("sample %1").arg(scope.id);
         case Scope::Kind::Standard:
-            return CheckText::tr("standard %1").arg(scope.id);
+            return (run::isControl(run, scope.id) ? CheckText::tr("control %1") : CheckText::tr("standard %1"))
+                .arg(scope.id);
         case Scope::Kind::Run:
             break;
         }

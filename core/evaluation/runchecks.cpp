@@ -6,6 +6,7 @@
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
 #include "core/quality/statistics.h"
+#include "core/run/controls.h"
 
 #include <algorithm>
 #include <cmath>
@@ -175,14 +176,18 @@ void addRecoveryCheck(const CheckContext &context, const TubeGroup &group, const
                        group.tubes));
         return;
     }
+    const bool isControl = run::isControl(context.layout.run(), recovery.standard);
     const bool passed = *recovery.recovery_percent >= limits->lower - 1e-9 &&
                         *recovery.recovery_percent <= limits->upper + 1e-9;
     checks.push_back(plainCheck(
         CheckId::StandardRecovery, group.scope, passed,
         passed ? CheckText::tr("Recovery %1 is within %2 (%3).").arg(found, range, facts)
-               : CheckText::tr(
-                     "Recovery %1 is outside %2 (%3). Check the standard's making and age, the pipette and "
-                     "the reagents before any result of this run is used.")
+               : (isControl ? CheckText::tr("Recovery %1 is outside %2 (%3). Check the control's value and its "
+                                            "date, the pipette and the reagents before any result of this run "
+                                            "is used.")
+                            : CheckText::tr("Recovery %1 is outside %2 (%3). Check the standard's making and "
+                                            "age, the pipette and the reagents before any result of this run "
+                                            "is used."))
                      .arg(found, range, facts),
         group.tubes));
 }
@@ -192,10 +197,14 @@ void addAgeCheck(const CheckContext &context, const run::Standard &standard, std
     const std::optional<StandardAge> age = ageOf(standard, context.layout.run(), context.rules);
     if (!age)
         return;
-    checks.push_back(plainCheck(
-        CheckId::StandardTooOld, {Scope::Kind::Standard, standard.id, {}}, !age->tooOld,
-        age->tooOld ? CheckText::tr("The standard was too old: %1. Make a fresh one.").arg(age->facts())
-                    : CheckText::tr("The standard was fresh enough: %1.").arg(age->facts())));
+    const QString tooOld = run::isControl(context.layout.run(), standard.id)
+                               ? CheckText::tr("The control was too old: %1. Take a fresh one.")
+                               : CheckText::tr("The standard was too old: %1. Make a fresh one.");
+    const QString fresh = run::isControl(context.layout.run(), standard.id)
+                              ? CheckText::tr("The control was fresh enough: %1.")
+                              : CheckText::tr("The standard was fresh enough: %1.");
+    checks.push_back(plainCheck(CheckId::StandardTooOld, {Scope::Kind::Standard, standard.id, {}}, !age->tooOld,
+                                (age->tooOld ? tooOld : fresh).arg(age->facts())));
 }
 
 void addStandardChecks(const CheckContext &context, const run::Standard &standard, std::vector<Check> &checks)

@@ -206,13 +206,16 @@ TEST_F(Models, RecoveriesNameExpectedAndFound)
     run.tubes.push_back(tube);
     for (run::Tube &each : run.tubes)
         each.readings = {{u"A1"_s, 0.1}, {u"A2"_s, each.role == run::Role::Blank ? 0.11 : 0.61}};
-    model.show(method(), evaluation::evaluate(method(), run));
+    model.show(method(), run, evaluation::evaluate(method(), run));
     ASSERT_EQ(model.rowCount(), 1);
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::What), u"Standard STD"_s);
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Expected), u"0.2000"_s);
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Found), u"0.1683"_s); // 0.5 x 0.33651
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Recovery), u"84.1"_s);
-    model.show(method(), {});
+    run.tubes.back().role = run::Role::Control;
+    model.show(method(), run, evaluation::evaluate(method(), run));
+    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::What), u"Control STD"_s) << "in tubes of controls only";
+    model.show(method(), run, {});
     EXPECT_EQ(watch.removed.count(), 1);
 }
 

@@ -133,7 +133,8 @@ TEST_F(Session, TheVerdictOfTheRunIsWordAndState)
     session.correctReading(id, {3, u"A2"_s}, 1.5, u"1.5"_s, u"misread"_s);
     EXPECT_EQ(verdict(), (ui::Sentence{ui::State::Attention, u"1 of 1 to repeat"_s}));
     const evaluation::Evaluation &evaluation = session.find(id)->evaluation;
-    const std::vector<ui::Sentence> failures = ui::failureSentences(evaluation, evaluation.results.front());
+    const std::vector<ui::Sentence> failures = 
+        ui::failureSentences(session.find(id)->stored.run, evaluation, evaluation.results.front());
     ASSERT_FALSE(failures.empty());
     EXPECT_NE(failures.front().state, ui::State::Good);
 }

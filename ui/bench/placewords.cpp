@@ -3,6 +3,7 @@
 #include "ui/bench/placewords.h"
 
 #include "core/evaluation/format.h"
+#include "core/run/controls.h"
 #include "ui/bench/places.h"
 
 #include <QCoreApplication>
@@ -68,7 +69,9 @@ QString memberWord(const QString &list, int index, const run::Run &run)
     if (list == "samples"_L1 && has(run.samples))
         return PlaceWords::tr("sample %1").arg(run.samples[at].id);
     if (list == "standards"_L1 && has(run.standards))
-        return PlaceWords::tr("standard %1").arg(run.standards[at].id);
+        return (run::isControl(run, run.standards[at].id) ? PlaceWords::tr("control %1")
+                                                         : PlaceWords::tr("standard %1"))
+            .arg(run.standards[at].id);
     if (list == "tubes"_L1 && has(run.tubes))
         return PlaceWords::tr("tube %1 (%2)").arg(index + 1).arg(contentsText(run, index));
     if (list == "dilution"_L1)

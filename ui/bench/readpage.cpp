@@ -406,7 +406,8 @@ void ReadPage::updatePreview()
         m_table->fit();
     m_results->show(rack()->stored.method, rack()->stored.run, evaluation);
     m_resultsTable->fitWhereCut();
-    m_failures->setSentences(failuresSoFar(evaluation, evaluation::checksNotMade(rack()->stored.method, rack()->stored.run)));
+    m_failures->setSentences(failuresSoFar(rack()->stored.run, evaluation,
+                                            evaluation::checksNotMade(rack()->stored.method, rack()->stored.run)));
     m_basis->setText(typed ? tr("With %1 for tube %2, %3, which is not stored yet:")
                                  .arg(readingText(*typed))
                                  .arg(tubeNumber(*m_place))

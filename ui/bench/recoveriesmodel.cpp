@@ -3,6 +3,7 @@
 #include "ui/bench/recoveriesmodel.h"
 
 #include "core/evaluation/format.h"
+#include "core/run/controls.h"
 
 #include <algorithm>
 
@@ -35,11 +36,14 @@ RecoveriesModel::RecoveriesModel(QObject *parent)
 {
 }
 
-void RecoveriesModel::show(const assay::Method &method, const evaluation::Evaluation &evaluation)
+void RecoveriesModel::show(const assay::Method &method, const run::Run &run,
+                           const evaluation::Evaluation &evaluation)
 {
     std::vector<RecoveryRow> fresh;
     for (const evaluation::StandardRecovery &standard : evaluation.standards)
-        fresh.push_back({tr("Standard %1").arg(standard.standard), nameOf(method, standard.measurand),
+        fresh.push_back({(run::isControl(run, standard.standard) ? tr("Control %1") : tr("Standard %1"))
+                             .arg(standard.standard),
+                         nameOf(method, standard.measurand),
                          figure(standard.expected_g_per_L, 4), figure(standard.found_g_per_L, 4),
                          percentText(standard.recovery_percent)});
     for (const evaluation::SpikeRecovery &spike : evaluation.spikes)

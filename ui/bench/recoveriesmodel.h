@@ -27,7 +27,7 @@ public:
     enum Column { What, Measurand, Expected, Found, Recovery, ColumnCount };
 
     explicit RecoveriesModel(QObject *parent = nullptr);
-    void show(const assay::Method &method, const evaluation::Evaluation &evaluation);
+    void show(const assay::Method &method, const run::Run &run, const evaluation::Evaluation &evaluation);
     bool hasSeveralMeasurands() const;
 
 protected:

@@ -174,10 +174,10 @@ QString beyondLimitsText(const std::vector<ReviewedResult> &results)
                                  .arg(parts.join(ReviewedResultWords::tr("; ")));
 }
 
-std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method,
+std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method, const run::Run &run,
                                      const evaluation::Evaluation &evaluation)
 {
-    std::vector<Sentence> sentences = failureSentences(evaluation, reviewed.result);
+    std::vector<Sentence> sentences = failureSentences(run, evaluation, reviewed.result);
     const auto own = evaluation::reportUnitFromWord(reviewed.result.unit);
     for (Sentence &sentence : sentences) {
         if (own && reviewed.unit)

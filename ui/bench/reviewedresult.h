@@ -56,7 +56,7 @@ QString beyondLimitsText(const std::vector<ReviewedResult> &results);
 
 /// All that is to be said of the result: what failed and what to do, its limits, its unit, and what the run
 /// leaves open.
-std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method,
+std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method, const run::Run &run,
                                      const evaluation::Evaluation &evaluation);
 
 } // namespace plateau::ui

@@ -91,7 +91,7 @@ void RunDetails::show(const notebook::StoredRun &stored, const evaluation::Evalu
 {
     showChecks(stored, evaluation, unit);
     m_method->setSentences(methodSentences(stored.method));
-    m_recoveries->show(stored.method, evaluation);
+    m_recoveries->show(stored.method, stored.run, evaluation);
     m_recoveriesTable->setColumnHidden(RecoveriesModel::Measurand, !m_recoveries->hasSeveralMeasurands());
     m_recoveriesTable->fit();
     m_history->show(stored);

@@ -83,7 +83,7 @@ run::Sample sampleOf(const SampleDraft &draft, run::Form form, const planning::G
 
 /// A loss and a time that nobody gave must not make a standard count at full strength.
 run::Standard standardOf(const StandardDraft &typed, const RunDraft &draft, const assay::Method &method,
-                         const Reader &reader, const QString &pointer)
+                         const Reader &reader, const QString &pointer, bool isControl)
 {
     const QString lossPlace = pointerTo(pointer, u"lossPerHour"_s);
     const QString preparedPlace = pointerTo(pointer, u"preparedAt"_s);
@@ -101,7 +101,8 @@ run::Standard standardOf(const StandardDraft &typed, const RunDraft &draft, cons
                         RunDraftWords::tr("Say how much of its strength it loses in an hour; 0 if it keeps "
                                           "its strength for the day."));
     const double usualLoss = method.standard ? method.standard->lossPerHour.value_or(0) : 0;
-    if (lossGiven && standard.lossPerHour == 0 && usualLoss > 0)
+    // A control is no standard of the method.
+    if (lossGiven && standard.lossPerHour == 0 && usualLoss > 0 && !isControl)
         reader.remark(lossPlace,
                       RunDraftWords::tr("With 0 it counts at full strength all day; the method reckons "
                                         "with a loss of %1 % an hour.")
@@ -263,7 +264,7 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
     for (const std::optional<StandardDraft> *typed : {&draft.standard, &draft.control}) {
         const QString pointer = pointerTo(u"/standards"_s, static_cast<qsizetype>(run.standards.size()));
         if (*typed)
-            run.standards.push_back(standardOf(**typed, draft, method, reader, pointer));
+            run.standards.push_back(standardOf(**typed, draft, method, reader, pointer, typed == &draft.control));
     }
     for (const SampleDraft &sample : draft.samples) {
         const QString pointer = pointerTo(u"/samples"_s, static_cast<qsizetype>(run.samples.size()));

@@ -26,7 +26,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     , m_kind(kind)
     , m_id(new QLineEdit(this))
     , m_concentration(new NumberField(theme, tr("g/L"), this))
-    , m_uncertainty(kind.calibrates ? new NumberField(theme, tr("%"), this) : nullptr)
+    , m_uncertainty(kind.isControl ? nullptr : new NumberField(theme, tr("%"), this))
     , m_loss(new NumberField(theme, tr("% per hour"), this))
     , m_preparedAt(new MomentField(theme, clock, this))
     , m_usedWhenRead(new QCheckBox(tr("when it goes into its first tube"), this))
@@ -53,7 +53,7 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     setTabOrder(this, m_book);
     connect(m_book, &QComboBox::activated, this, &StandardForm::takeFromBook);
     addFormRow(form, tr("Name"), m_id, kind.prefix + u"Id"_s);
-    addFormRow(form, tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);
+    addFormRow(form, kind.isControl ? tr("Known value") : tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);
     if (m_uncertainty) {
         addFormRow(form, tr("u of the strength"), m_uncertainty, kind.prefix + u"Uncertainty"_s);
         m_uncertainty->entry()->setPlaceholderText(tr("not known"));
@@ -83,7 +83,8 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
         connect(field->entry(), &NumberEntry::judged, this, &StandardForm::changed);
     for (MomentField *field : {m_preparedAt, m_usedAt})
         connect(field, &MomentField::changed, this, &StandardForm::changed);
-    connect(m_usedWhenRead, &QCheckBox::toggled, this, &StandardForm::onUsedLater);
+    connect(m_usedWhenRead, &QCheckBox::toggled, this, &StandardForm::showRows);
+    connect(m_loss->entry(), &NumberEntry::judged, this, &StandardForm::showRows);
     connect(m_tubes, &QSpinBox::valueChanged, this, &StandardForm::changed);
 }
 
@@ -104,11 +105,15 @@ void StandardForm::startAnew()
     m_usedAt->clear();
     m_usedWhenRead->setChecked(true);
     m_tubes->setValue(m_kind.usualTubes);
-    onUsedLater();
+    if (m_kind.isControl)
+        m_loss->entry()->setText(u"0"_s);
+    showRows();
 }
 
 void StandardForm::showMethod(const assay::Method &method)
 {
+    if (m_kind.isControl)
+        return;
     const assay::UsualStandard usual = method.standard.value_or(assay::UsualStandard{});
     const auto loss_percent =
         usual.lossPerHour ? std::optional(*usual.lossPerHour * 100) : std::optional<double>();
@@ -133,7 +138,7 @@ void StandardForm::setWorth(const QString &sentence)
 void StandardForm::take(const MadeStandard &made)
 {
     setChecked(true);
-    m_concentration->entry()->setText(evaluation::plainText(made.concentration_g_per_L));
+    m_concentration->entry()->setText(evaluation::roundedText(made.concentration_g_per_L, 6));
     m_preparedAt->setText(made.madeAt);
     takeUncertainty(made.uncertainty_percent, made.source);
 }
@@ -179,7 +184,7 @@ void StandardForm::takeFromBook(int index)
     const run::Standard &standard = m_alive[static_cast<std::size_t>(index - 1)];
     setChecked(true);
     m_id->setText(standard.id);
-    m_concentration->entry()->setText(evaluation::significantText(standard.concentration_g_per_L, 5));
+    m_concentration->entry()->setText(evaluation::roundedText(standard.concentration_g_per_L, 6));
     m_loss->entry()->setText(evaluation::plainText(100 * standard.lossPerHour));
     takeUncertainty(
         standard.uncertainty_percent,
@@ -194,9 +199,13 @@ void StandardForm::setUsualTubes(int tubes)
     m_kind.usualTubes = tubes;
 }
 
-void StandardForm::onUsedLater()
+void StandardForm::showRows()
 {
-    m_form->setRowVisible(m_usedAt, !m_usedWhenRead->isChecked()); // the row, so that the next one takes its place
+    // When a control was made matters only where it loses strength.
+    const bool ages = !m_kind.isControl || m_loss->entry()->value() != 0.0;
+    m_form->setRowVisible(m_preparedAt, ages);
+    m_form->setRowVisible(m_usedWhenRead, ages);
+    m_form->setRowVisible(m_usedAt, ages && !m_usedWhenRead->isChecked());
     Q_EMIT changed();
 }
 

@@ -44,14 +44,15 @@ public:
         QString prefix;
         QString usualName;
         int usualTubes = 2;
-        /// Its uncertainty is asked for, since results may rest on it.
-        bool calibrates = true;
+        /// Material of a known value that the run is held against: it was not prepared for it, keeps its value
+        /// unless somebody says otherwise, and no result rests on it.
+        bool isControl = false;
     };
     StandardForm(const Theme &theme, const Clock &clock, const Kind &kind, QWidget *parent = nullptr);
 
     /// Nothing but a name, and no standard.
     void startAnew();
-    /// Takes over what the method says of its standard, where nothing was typed yet.
+    /// Takes over what the method says of its standard, where nothing was typed yet; it says nothing of a control.
     void showMethod(const assay::Method &method);
     /// The standards of the book that a run of this method may take; nothing is asked for where there is
     /// none.
@@ -70,7 +71,8 @@ Q_SIGNALS:
 private:
     void takeFromBook(int index);
     void preset(NumberField *field, QString &before, const std::optional<double> &usual);
-    void onUsedLater();
+    /// Rows that have nothing to say are not there.
+    void showRows();
     QString uncertaintySource() const;
     /// The concentration is set already.
     void takeUncertainty(const std::optional<double> &percent, const QString &source);
@@ -81,7 +83,7 @@ private:
     std::vector<run::Standard> m_alive;
     QLineEdit *m_id;
     NumberField *m_concentration;
-    /// nullptr where it does not calibrate.
+    /// nullptr of a control.
     NumberField *m_uncertainty;
     NumberField *m_loss;
     MomentField *m_preparedAt;

@@ -43,11 +43,11 @@ State stateOf(const Check &check)
     return check.advice ? State::Attention : State::Bad;
 }
 
-QString scoped(const Check &check)
+QString scoped(const run::Run &run, const Check &check)
 {
     const QString where = check.scope.kind == evaluation::Scope::Kind::Run
                               ? check.scope.measurand
-                              : evaluation::scopeText(check.scope);
+                              : evaluation::scopeText(check.scope, run);
     return evaluation::capitalised(where.isEmpty() ? check.message
                                                    : VerdictsWords::tr("%1: %2").arg(where, check.message));
 }
@@ -58,7 +58,7 @@ bool isNoted(const Check &check)
     return !check.passed && check.id == CheckId::SignalLow && !check.advice;
 }
 
-Sentence failureOf(const Check &check, const evaluation::Result &result)
+Sentence failureOf(const run::Run &run, const Check &check, const evaluation::Result &result)
 {
     const bool isOwn = check.scope.kind == evaluation::Scope::Kind::Sample &&
                        check.scope.id == result.sample &&
@@ -68,7 +68,7 @@ Sentence failureOf(const Check &check, const evaluation::Result &result)
         state = State::Pending;
     else if (isNoted(check))
         state = State::Info;
-    return {state, isOwn ? evaluation::capitalised(check.message) : scoped(check)};
+    return {state, isOwn ? evaluation::capitalised(check.message) : scoped(run, check)};
 }
 
 /// What the method asks for and the run has nothing to make it with: "Recovery of the standard".
@@ -201,12 +201,12 @@ QString failureText(const std::vector<evaluation::CheckLine> &lines)
                                 .arg(failures, open.join(VerdictsWords::tr("; ")));
 }
 
-std::vector<Sentence> failureSentences(const evaluation::Evaluation &evaluation,
+std::vector<Sentence> failureSentences(const run::Run &run, const evaluation::Evaluation &evaluation,
                                        const evaluation::Result &result)
 {
     std::vector<Sentence> sentences;
     const auto add = [&](const Check &check) {
-        const Sentence sentence = failureOf(check, result);
+        const Sentence sentence = failureOf(run, check, result);
         if (!check.passed && std::find(sentences.begin(), sentences.end(), sentence) == sentences.end())
             sentences.push_back(sentence);
     };
@@ -239,13 +239,13 @@ std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluatio
     return sentences;
 }
 
-std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation,
+std::vector<Sentence> failuresSoFar(const run::Run &run, const evaluation::Evaluation &evaluation,
                                     const std::vector<evaluation::CheckLine> &open)
 {
     std::vector<Sentence> sentences;
     for (const Check &check : evaluation.checks) {
         if (isFault(check))
-            sentences.push_back({stateOf(check), scoped(check)});
+            sentences.push_back({stateOf(check), scoped(run, check)});
     }
     for (const evaluation::CheckLine &line : open)
         sentences.push_back({State::Attention, line.message});

@@ -27,12 +27,12 @@ Sentence overallVerdict(const run::Run &run, const evaluation::Evaluation &evalu
 QString failureText(const std::vector<evaluation::CheckLine> &lines);
 /// What speaks against the result and what to do: its own failures, then those of the run that hold it up.
 /// Empty where nothing does.
-std::vector<Sentence> failureSentences(const evaluation::Evaluation &evaluation,
+std::vector<Sentence> failureSentences(const run::Run &run, const evaluation::Evaluation &evaluation,
                                        const evaluation::Result &result);
 /// Which derived quantities wait for a run by another method.
 std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation);
 /// What has failed so far while readings are still to come, and which checks will stay open; "nothing" is a sentence, too.
-std::vector<Sentence> failuresSoFar(const evaluation::Evaluation &evaluation,
+std::vector<Sentence> failuresSoFar(const run::Run &run, const evaluation::Evaluation &evaluation,
                                     const std::vector<evaluation::CheckLine> &open);
 bool readingsAreMissing(const evaluation::Evaluation &evaluation);
 

@@ -126,13 +126,13 @@ Facts resultsOf(const evaluation::Evaluation &evaluation)
 }
 
 /// Each check that was made, once: failed where it failed anywhere.
-Facts checksOf(const evaluation::Evaluation &evaluation)
+Facts checksOf(const run::Run &run, const evaluation::Evaluation &evaluation)
 {
     std::map<evaluation::CheckId, QStringList> failed;
     for (const evaluation::Check &check : evaluation.checks) {
         QStringList &scopes = failed[check.id];
-        if (!check.passed && !scopes.contains(evaluation::scopeText(check.scope)))
-            scopes.append(evaluation::scopeText(check.scope));
+        if (!check.passed && !scopes.contains(evaluation::scopeText(check.scope, run)))
+            scopes.append(evaluation::scopeText(check.scope, run));
     }
     Facts facts;
     for (const auto &[id, scopes] : failed)
@@ -175,7 +175,7 @@ std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const note
     append(lines, RunComparisonWords::tr("Lots"), lotsOf(one), lotsOf(other));
     append(lines, RunComparisonWords::tr("Signals"), signalsOf(one, ofOne), signalsOf(other, ofOther));
     append(lines, RunComparisonWords::tr("Results"), resultsOf(ofOne), resultsOf(ofOther));
-    append(lines, RunComparisonWords::tr("Checks"), checksOf(ofOne), checksOf(ofOther));
+    append(lines, RunComparisonWords::tr("Checks"), checksOf(one.run, ofOne), checksOf(other.run, ofOther));
     std::ranges::stable_sort(lines, std::greater(), &ComparedLine::differs);
     return lines;
 }

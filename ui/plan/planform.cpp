@@ -46,7 +46,7 @@ PlanForm::PlanForm(const Theme &theme, const Clock &clock, QWidget *parent)
     , m_weighing(new WeighingForm(theme, clock, this))
     , m_samples(new SampleSection(theme, this))
     , m_control(new StandardForm(
-          theme, clock, {tr("Run a control of ke&yed value"), u"control"_s, u"CTRL"_s, 1, false}, this))
+          theme, clock, {tr("Run a control of ke&yed value"), u"control"_s, u"CTRL"_s, 1, true}, this))
     , m_uncertainty(new UncertaintyForm(theme, this))
 {
     setWidgetResizable(true);

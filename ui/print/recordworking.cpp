@@ -3,6 +3,7 @@
 #include "core/evaluation/format.h"
 #include "core/evaluation/working.h"
 #include "core/evaluation/workingparts.h"
+#include "core/run/controls.h"
 #include "ui/print/recordparts.h"
 #include "ui/print/reporttext.h"
 #include "ui/print/worksheetcontent.h"
@@ -87,7 +88,9 @@ void writeRecoveries(PageFlow &flow, const RecordPart &part)
                      {RecordworkingWords::tr("found, g/L"), Fit::Natural, true},
                      {RecordworkingWords::tr("recovery, %"), Fit::Natural, true}};
     for (const evaluation::StandardRecovery &standard : part.evaluation.standards)
-        table.rows.push_back({RecordworkingWords::tr("standard %1").arg(standard.standard),
+        table.rows.push_back({(run::isControl(part.run, standard.standard) ? RecordworkingWords::tr("control %1")
+                                                                            : RecordworkingWords::tr("standard %1"))
+                                  .arg(standard.standard),
                               quantityName(part.method, standard.measurand),
                               part.local(working(standard.expected_g_per_L)),
                               optional(part, standard.found_g_per_L, working),

@@ -147,7 +147,7 @@ QString checkOnReport(const ReportContent &content, const evaluation::Check &che
 {
     const QString where = check.scope.kind == evaluation::Scope::Kind::Run
                               ? check.scope.measurand
-                              : evaluation::scopeText(check.scope);
+                              : evaluation::scopeText(check.scope, content.run);
     const QString message = local(content, check.message);
     return evaluation::capitalised(where.isEmpty() ? message
                                                    : ReporttextWords::tr("%1: %2").arg(where, message));

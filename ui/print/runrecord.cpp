@@ -43,7 +43,7 @@ QString stateText(const ReportContent &content)
 }
 
 /// Up to three by name; of more samples their number, since those that failed have rows of their own.
-QString scopesText(const std::vector<evaluation::Scope> &scopes)
+QString scopesText(const std::vector<evaluation::Scope> &scopes, const run::Run &run)
 {
     QStringList names;
     QStringList samples;
@@ -51,14 +51,14 @@ QString scopesText(const std::vector<evaluation::Scope> &scopes)
         if (scope.kind == evaluation::Scope::Kind::Sample) {
             if (!samples.contains(scope.id))
                 samples << scope.id;
-        } else if (const QString name = evaluation::scopeText(scope); !names.contains(name)) {
+        } else if (const QString name = evaluation::scopeText(scope, run); !names.contains(name)) {
             names << name;
         }
     }
     if (scopes.size() <= 3) {
         names.clear();
         for (const evaluation::Scope &scope : scopes)
-            names << evaluation::scopeText(scope);
+            names << evaluation::scopeText(scope, run);
     } else if (!samples.isEmpty()) {
         names << RunRecordWords::tr("%n samples", nullptr, static_cast<int>(samples.size()));
     }
@@ -263,7 +263,7 @@ private:
             }
             table.rows.push_back({evaluation::checkWord(check.id).replace(u'-', u' '),
                                   check.passed ? RunRecordWords::tr("passed") : RunRecordWords::tr("failed"),
-                                  scopesText(scopes), m_part.local(check.message)});
+                                  scopesText(scopes, m_part.run), m_part.local(check.message)});
         }
         m_flow.table(table);
     }
