@@ -116,6 +116,11 @@ QString plainText(double value)
     return QString::number(value, 'g', QLocale::FloatingPointShortest);
 }
 
+QString roundedText(double value, int figures)
+{
+    return plainText(significantText(value, figures).toDouble());
+}
+
 QString capitalised(const QString &sentence)
 {
     return sentence.left(1).toUpper() + sentence.mid(1);

@@ -28,6 +28,8 @@ QString lowerBoundText(double bound, int figures);
 QString upperBoundText(double bound, int figures);
 /// A volume or mass as keyed: shortest form.
 QString plainText(double value);
+/// Of something that was computed: no more than so many significant figures, without trailing zeros.
+QString roundedText(double value, int figures);
 /// A value beside what it is held against, all with the same decimals: as many as asked for, or more where a
 /// limit that differs from the value would look the same. Value first.
 QStringList comparedTexts(double value, const std::vector<double> &limits, int decimals);

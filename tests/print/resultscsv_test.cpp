@@ -78,9 +78,12 @@ TEST(ResultsCsv, IsReadBackToTheLastDigitInBothForms)
                 EXPECT_EQ(row[u"sample"_s].toString(), results[i].sample);
                 EXPECT_EQ(row[u"measurand"_s].toString(), results[i].measurand);
                 EXPECT_EQ(row[u"unit"_s].toString(), results[i].unit);
-                expectNumber(row[u"value"_s], results[i].value);
-                expectNumber(row[u"expanded_uncertainty"_s], results[i].expandedUncertainty);
-                expectNumber(row[u"coverage_factor"_s], results[i].coverageFactor);
+                // A bound is the result: no number stands beside it.
+                const bool isBound = results[i].lessThan || results[i].greaterThan;
+                const auto ofValue = [&](std::optional<double> number) { return isBound ? std::nullopt : number; };
+                expectNumber(row[u"value"_s], ofValue(results[i].value));
+                expectNumber(row[u"expanded_uncertainty"_s], ofValue(results[i].expandedUncertainty));
+                expectNumber(row[u"coverage_factor"_s], ofValue(results[i].coverageFactor));
                 expectNumber(row[u"less_than"_s], results[i].lessThan);
                 expectNumber(row[u"greater_than"_s], results[i].greaterThan);
                 EXPECT_EQ(row[u"content_sha256"_s].toString(), content.contentHash);

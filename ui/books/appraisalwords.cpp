@@ -28,7 +28,7 @@ QString figures(double value, int count)
 /// Sums of decimal fractions would else show what binary ones made of them.
 QString volume(double volume_mL)
 {
-    return evaluation::plainText(figures(volume_mL, 6).toDouble());
+    return evaluation::roundedText(volume_mL, 6);
 }
 
 QStringList withMeasurands(QStringList titles, const assay::Method &method)

@@ -53,7 +53,7 @@ QString millilitres(double volume_mL)
 {
     // Sums of decimal fractions would else show what binary ones made of them.
     return TubePictureWords::tr("%1 mL").arg(
-        evaluation::plainText(evaluation::significantText(volume_mL, 6).toDouble()));
+        evaluation::roundedText(volume_mL, 6));
 }
 
 } // namespace

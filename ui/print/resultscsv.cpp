@@ -88,6 +88,12 @@ QString stateWord(ReportState state)
     return u"draft"_s;
 }
 
+/// With the run's own offset from UTC, so that the times of a row can be told apart at sight.
+QDateTime besideStart(const ReportContent &content, const QDateTime &at)
+{
+    return content.run.startedAt ? at.toOffsetFromUtc(content.run.startedAt->offsetFromUtc()) : at;
+}
+
 void addResult(Rows &rows, const ReportContent &content, const evaluation::Result &result)
 {
     const ReportDecision *decision = decisionOf(content);
@@ -103,9 +109,12 @@ void addResult(Rows &rows, const ReportContent &content, const evaluation::Resul
     rows.text(result.sample);
     rows.text(quantityName(content.method, result.measurand));
     rows.text(result.measurand);
-    rows.number(given.value);
-    rows.number(given.expandedUncertainty);
-    rows.number(given.coverageFactor);
+    // A bound is the result: a number beside it would be taken for one.
+    const bool isBound = given.lessThan || given.greaterThan;
+    const auto ofValue = [isBound](const std::optional<double> &number) { return isBound ? std::nullopt : number; };
+    rows.number(ofValue(given.value));
+    rows.number(ofValue(given.expandedUncertainty));
+    rows.number(ofValue(given.coverageFactor));
     rows.text(evaluation::reportUnitWord(given.unit));
     rows.number(given.lessThan);
     rows.number(given.greaterThan);
@@ -117,7 +126,7 @@ void addResult(Rows &rows, const ReportContent &content, const evaluation::Resul
     rows.text(!reported || reported->isReported ? u"yes"_s : u"no"_s);
     rows.text(reported ? reported->remark : QString());
     rows.text(content.run.startedAt ? exchange::momentText(*content.run.startedAt) : QString());
-    rows.text(decision ? exchange::momentText(decision->act.at) : QString());
+    rows.text(decision ? exchange::momentText(besideStart(content, decision->act.at)) : QString());
     rows.text(decision ? decision->act.person : QString());
     rows.text(content.contentHash);
     rows.text(content.programVersion);

@@ -40,7 +40,7 @@ QString preparationOf(const run::Sample &sample)
 
 QString strengthOf(const run::Standard &standard)
 {
-    return withUnit(plainText(standard.concentration_g_per_L), u"g/L"_s);
+    return withUnit(evaluation::roundedText(standard.concentration_g_per_L, 6), u"g/L"_s);
 }
 
 TubeGroup groupOf(const run::Run &run, int index)
