@@ -9,6 +9,7 @@
 #include <QDateTime>
 
 #include <optional>
+#include <map>
 #include <vector>
 
 namespace plateau::notebook {
@@ -30,6 +31,9 @@ struct AdvisedRepeat {
     std::vector<Of> advice;
     /// Of the person who decided; may be empty.
     QString reason{};
+    /// What that run found of each measurand, in the sample as received (g/L, of a solid g/100 g): the best that is
+    /// known before the repeat. Where the reagent was used up, the least it can be.
+    std::map<QString, double> found{};
 };
 
 /// A sample that is to be run.

@@ -60,10 +60,15 @@ std::vector<AdvisedRepeat::Of> adviceIn(const evaluation::Evaluation &evaluation
     return advice;
 }
 
-std::vector<AdvisedRepeat::Of> lastAdvice(const evaluation::Evaluation &evaluation,
-                                          const QStringList &samples)
+std::map<QString, double> foundIn(const evaluation::Evaluation &evaluation, const QString &sample)
 {
-    return adviceIn(evaluation, lastToRepeat(evaluation, samples));
+    std::map<QString, double> found;
+    for (const evaluation::Result &result : evaluation.results) {
+        const std::optional<double> value = result.greaterThan ? result.greaterThan : result.value;
+        if (result.sample == sample && result.terms.empty() && value && *value > 0)
+            found[result.measurand] = *value;
+    }
+    return found;
 }
 
 /// What somebody said of the last of them that is to be repeated; the end where nobody said anything.
@@ -80,16 +85,19 @@ std::vector<SampleDecision>::const_iterator lastWish(const std::vector<SampleDec
     return own.end();
 }
 
-/// None where the run cannot be worked out any more: that is for a verification to say, and the sample waits all the same.
-std::vector<AdvisedRepeat::Of> computedAdvice(const Database &database, RunId run, const DecisionRow &decision,
-                                              const QStringList &samples)
+/// Nothing where the run cannot be worked out any more: that is for a verification to say, and the sample waits all
+/// the same.
+void takeComputed(const Database &database, const DecisionRow &decision, const QStringList &samples,
+                  AdvisedRepeat &repeat)
 {
     try {
-        return lastAdvice(evaluationAt(database, run, decision), samples);
+        const evaluation::Evaluation evaluation = evaluationAt(database, repeat.run, decision);
+        const QString sample = lastToRepeat(evaluation, samples);
+        repeat.advice = adviceIn(evaluation, sample);
+        repeat.found = foundIn(evaluation, sample);
     } catch (const Failure &failure) {
         if (failure.kind() == Failure::Kind::Storage)
             throw;
-        return {};
     }
 }
 
@@ -97,16 +105,15 @@ std::vector<AdvisedRepeat::Of> computedAdvice(const Database &database, RunId ru
 AdvisedRepeat repeatOf(const Database &database, const OpenRepeat &open)
 {
     const DecisionRow decision = loadDecisions(database, open.run).back();
-    AdvisedRepeat repeat{open.run, open.method, {}, {}};
+    AdvisedRepeat repeat{open.run, open.method, {}, {}, {}};
     const QStringList samples = repeatsWith(database, open.run, open.sample);
     const auto &own = decision.decision.samples;
     const auto said = lastWish(own, samples);
+    takeComputed(database, decision, samples, repeat);
     if (said != own.end())
         repeat.reason = said->reason;
     if (said != own.end() && said->advice)
         repeat.advice = {{{}, *said->advice}};
-    else
-        repeat.advice = computedAdvice(database, open.run, decision, samples);
     return repeat;
 }
 

@@ -32,6 +32,17 @@ void apply(const evaluation::Advice &advice, SampleDraft &draft)
             {evaluation::plainText(step.take_mL), evaluation::plainText(step.makeUpTo_mL)});
 }
 
+/// What the run to be repeated found is nearer than what was expected before it.
+QString expectedText(const notebook::WaitingSample &waiting, const QString &measurand, bool isRepeat)
+{
+    if (isRepeat) {
+        if (const auto found = waiting.repeat->found.find(measurand); found != waiting.repeat->found.end())
+            return evaluation::roundedText(found->second, 3);
+    }
+    const auto expected = waiting.sample.expected.find(measurand);
+    return expected == waiting.sample.expected.end() ? QString() : evaluation::plainText(expected->second);
+}
+
 SampleDraft draftOf(const notebook::WaitingSample &waiting, const assay::Method &method)
 {
     SampleDraft draft;
@@ -41,12 +52,10 @@ SampleDraft draftOf(const notebook::WaitingSample &waiting, const assay::Method 
     draft.product = waiting.sample.product;
     draft.received = momentText(waiting.sample.receivedAt.value_or(QDateTime()));
     draft.receivedFrom = waiting.sample.receivedFrom;
-    for (const assay::Measurand &measurand : method.measurands) {
-        const auto expected = waiting.sample.expected.find(measurand.id);
-        draft.expected.push_back(
-            expected == waiting.sample.expected.end() ? QString() : evaluation::plainText(expected->second));
-    }
-    if (waiting.repeat && waiting.repeat->method == method.id) {
+    const bool isRepeat = waiting.repeat && waiting.repeat->method == method.id;
+    for (const assay::Measurand &measurand : method.measurands)
+        draft.expected.push_back(expectedText(waiting, measurand.id, isRepeat));
+    if (isRepeat) {
         draft.repeats = waiting.repeat->run.value;
         for (const auto &of : waiting.repeat->advice)
             apply(of.advice, draft);
