@@ -84,6 +84,9 @@ void Analyst::pipette(const ui::NextAction &next)
     }
     m_announce(keyOf("done", next.run), left);
     type(u"*"_s);
+    // Of what starts the clock of several tubes it is asked for once more.
+    if (factsOf(m_session).size() == facts.size())
+        type(u"*"_s);
 }
 
 void Analyst::read(const ui::NextAction &next)

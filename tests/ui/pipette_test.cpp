@@ -102,6 +102,10 @@ TEST_F(PipetteScreen, AWholeRunIsPipettedAndReadByKeysAlone)
     ASSERT_EQ(focusName(), u"pipetteGrid"_s);
     EXPECT_EQ(labelText(u"pipetteHints"_s), u"Swirl before use. Mix afterwards."_s);
     type(u"*"_s);
+    EXPECT_TRUE(noticeText().startsWith(u"Ticked together, 4 tubes count as started at this moment"_s))
+        << noticeText().toStdString();
+    EXPECT_EQ(action(), u"Tube 1: add 20\u00a0µL Enzyme suspension"_s) << "nothing is ticked yet";
+    type(u"*"_s);
     EXPECT_EQ(action(), u"Wait, then read A2"_s);
     press(Qt::Key_Return);
     for (const QString &text : {u"0.110"_s, u"0.111"_s, u"0.630"_s, u"0.633"_s})

@@ -43,9 +43,24 @@ bool PipettePage::mayTick(const std::vector<Dosing> &dosings)
     return true;
 }
 
+bool PipettePage::mayTickTogether(const std::vector<Dosing> &dosings)
+{
+    const std::pair key{m_id, dosings.front().round};
+    if (dosings.size() < 2 || !m_sheet.startsWait(key.second) || m_askedTogether.contains(key))
+        return true;
+    m_askedTogether.insert(key);
+    m_panel->notice().say(
+        State::Attention,
+        tr("Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick "
+           "each tube as %2 goes in, or press the key again if all of them got it at once.")
+            .arg(dosings.size())
+            .arg(m_sheet.round(key.second).name));
+    return false;
+}
+
 void PipettePage::tick(const std::vector<Dosing> &dosings)
 {
-    if (dosings.empty() || !mayTick(dosings))
+    if (dosings.empty() || !mayTick(dosings) || !mayTickTogether(dosings))
         return;
     withName([this, dosings] {
         std::vector<notebook::DoneDose> doses;

@@ -83,6 +83,8 @@ private:
     void takeFromPaper();
     /// Asks once before a tube gets what ends the chance of a reading it has not had.
     bool mayTick(const std::vector<Dosing> &dosings);
+    /// Asks once before several tubes are ticked as started at one moment.
+    bool mayTickTogether(const std::vector<Dosing> &dosings);
     notebook::DoneDose doneDose(const Dosing &dosing) const;
 
     void beginVolume(const QString &text);
@@ -131,6 +133,7 @@ private:
     std::optional<double> m_doubted;
     /// Rounds whose missing readings were asked about.
     std::set<std::pair<notebook::RunId, int>> m_asked;
+    std::set<std::pair<notebook::RunId, int>> m_askedTogether;
     /// Chosen here: by run and what is pipetted; by run, round and volume.
     std::map<std::pair<notebook::RunId, QString>, std::optional<notebook::LotId>> m_chosenLots;
     std::map<std::tuple<notebook::RunId, int, double>, QString> m_chosenPipettes;

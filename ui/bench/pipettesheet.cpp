@@ -106,6 +106,17 @@ int PipetteSheet::stepOf(int round) const
     return static_cast<int>(found - m_steps.begin());
 }
 
+bool PipetteSheet::startsWait(int round) const
+{
+    using Kind = SheetStep::Kind;
+    const auto at = m_steps.begin() + stepOf(round);
+    const auto isOf = [](Kind kind) { return [kind](const SheetStep &step) { return step.kind == kind; }; };
+    const auto next = std::find_if_not(std::next(at), m_steps.end(), isOf(Kind::Mix));
+    return next != m_steps.end() && next->kind == Kind::Wait &&
+           (std::any_of(m_steps.begin(), at, isOf(Kind::Read)) ||
+            std::none_of(next, m_steps.end(), isOf(Kind::Add)));
+}
+
 PipetteSheet::State PipetteSheet::stateOf(const Dosing &dosing) const
 {
     if (!doseOf(dosing))

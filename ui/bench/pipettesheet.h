@@ -115,6 +115,9 @@ public:
     StepCount countOfRound(int round) const;
     /// Index of the round's step.
     int stepOf(int round) const;
+    /// Whether a tube's clock starts with that addition: a wait follows it, and a reading came before it, or no
+    /// addition comes after it.
+    bool startsWait(int round) const;
     /// Nothing that goes in before that reading is still to be ticked for the tube; true of every tube where
     /// nothing was ticked at all, and where the bench is not led.
     bool isReadable(int tube, const QString &reading) const;
