@@ -3,13 +3,15 @@
 #include "ui/sidebar.h"
 
 #include "ui/bench/benchsession.h"
+#include "ui/bench/namedoubts.h"
+#include "ui/shared/fieldnote.h"
+#include "ui/shared/offerfield.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
 #include <QApplication>
 #include <QItemSelectionModel>
 #include <QLabel>
-#include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -24,7 +26,8 @@ SideBar::SideBar(const Theme &theme, BenchSession &session, QWidget *parent)
     , m_session(session)
     , m_model(new DestinationsModel(theme, session, this))
     , m_list(new QListView(this))
-    , m_person(new QLineEdit(this))
+    , m_person(new OfferField(this))
+    , m_oddName(new FieldNote(theme, m_person, this, State::Attention))
 {
     build();
     connect(&session, &BenchSession::racksChanged, m_model, &DestinationsModel::refresh);
@@ -46,6 +49,8 @@ SideBar::SideBar(const Theme &theme, BenchSession &session, QWidget *parent)
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget *before, QWidget *now) {
         if (now == m_person && before && window()->isAncestorOf(before))
             m_before = before;
+        if (now == m_person)
+            followPersons(); // somebody may have been set up since
     });
 }
 
@@ -78,6 +83,7 @@ void SideBar::build()
     layout->addWidget(m_list, 1);
     layout->addWidget(personCaption);
     layout->addWidget(m_person);
+    layout->addWidget(m_oddName);
     setFixedWidth(fontMetrics().averageCharWidth() * 28);
 }
 
@@ -141,6 +147,18 @@ void SideBar::setPerson(const QString &name)
 void SideBar::takePerson()
 {
     m_session.setPerson(m_person->text());
+    followPersons();
+}
+
+void SideBar::followPersons()
+{
+    try {
+        const std::vector<notebook::Person> persons = m_session.persons();
+        m_person->setOffers(namesOffered(persons));
+        m_oddName->say(nameDoubts(m_session.person(), persons));
+    } catch (const notebook::Failure &) {
+        m_oddName->say({}); // what is wrong with the notebook is said where something is done
+    }
 }
 
 notebook::RunId SideBar::rackBeside(notebook::RunId id, int step) const

@@ -7,13 +7,14 @@
 #include <QPointer>
 #include <QWidget>
 
-class QLineEdit;
 class QListView;
 class QPushButton;
 
 namespace plateau::ui {
 
 class BenchSession;
+class FieldNote;
+class OfferField;
 class Theme;
 
 /// The left side: where to go, how to start, and who is at the bench.
@@ -49,12 +50,15 @@ private:
     void choose(const QModelIndex &index);
     void mark(const QModelIndex &index);
     void takePerson();
+    /// What is odd about the name; whom it could be.
+    void followPersons();
 
     const Theme &m_theme;
     BenchSession &m_session;
     DestinationsModel *m_model;
     QListView *m_list;
-    QLineEdit *m_person;
+    OfferField *m_person;
+    FieldNote *m_oddName;
     QPushButton *m_newRun = nullptr;
     QPointer<QWidget> m_before;
     bool m_marking = false;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/signaturefields.h"
 
+#include "ui/bench/namedoubts.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/offerfield.h"
 #include "ui/shared/theme.h"
@@ -59,11 +60,7 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
 
 void SignatureFields::setPersons(const std::vector<notebook::Person> &persons)
 {
-    m_names.clear();
-    for (const notebook::Person &person : persons) {
-        if (!person.retired)
-            m_names << person.name;
-    }
+    m_names = namesOffered(persons);
     m_name->setOffers(m_names);
     m_signed = !persons.empty();
     m_passphraseCaption->setVisible(m_signed);

@@ -12,9 +12,10 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-FieldNote::FieldNote(const Theme &theme, QWidget *field, QWidget *parent)
+FieldNote::FieldNote(const Theme &theme, QWidget *field, QWidget *parent, State state)
     : QWidget(parent)
     , m_theme(theme)
+    , m_state(state)
     , m_field(field)
     , m_shape(new QLabel(this))
     , m_text(plainLabel({}, this))
@@ -51,7 +52,7 @@ QString FieldNote::text() const
 void FieldNote::dress()
 {
     const int side = fontMetrics().height();
-    m_shape->setPixmap(m_theme.icon(State::Bad).pixmap(side, side));
+    m_shape->setPixmap(m_theme.icon(m_state).pixmap(side, side));
 }
 
 } // namespace plateau::ui

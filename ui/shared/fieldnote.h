@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/shared/theme.h"
+
 #include <QStringList>
 #include <QWidget>
 
@@ -9,16 +11,14 @@ class QLabel;
 
 namespace plateau::ui {
 
-class Theme;
-
-/// What is wrong with one field, below it, with the shape of what is wrong; hidden while nothing is. A screen
-/// reader hears it as the field's description.
+/// What is wrong with one field, or odd about it, below it, with the shape of that state; hidden while nothing is. A
+/// screen reader hears it as the field's description.
 class FieldNote : public QWidget
 {
     Q_OBJECT
 
 public:
-    FieldNote(const Theme &theme, QWidget *field, QWidget *parent);
+    FieldNote(const Theme &theme, QWidget *field, QWidget *parent, State state = State::Bad);
 
     /// The first few, and how many more there are.
     void say(const QStringList &sentences);
@@ -28,6 +28,7 @@ private:
     void dress();
 
     const Theme &m_theme;
+    State m_state;
     QWidget *m_field;
     QLabel *m_shape;
     QLabel *m_text;
