@@ -102,7 +102,7 @@ bool isWarning(const Finding &finding)
     return finding.kind == Finding::Kind::Rule && quality::isWarning(finding.rule);
 }
 
-ControlChart controlChart(const Subject &subject, const Series &whole, const Filter &filter,
+ControlChart controlChart(const Subject &subject, const SharedSeries &whole, const Filter &filter,
                           const Settings &settings)
 {
     ControlChart chart;

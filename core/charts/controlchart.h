@@ -70,7 +70,7 @@ struct Basis {
 struct ControlChart {
     /// What is shown: of all series, those that pass the filter. Points left out are among them and in no
     /// mark.
-    Series series;
+    SharedSeries series;
     Settings settings;
     std::vector<Panel> panels;
     std::vector<Change> changes;
@@ -81,7 +81,7 @@ struct ControlChart {
 /// whole: the series without a filter, in the order of time; limits from earlier runs come from its accepted
 /// runs, so that looking at a part of the chart does not move them. Rules look at what is shown, in its
 /// order. Expects settings that problemsOf finds nothing wrong with.
-ControlChart controlChart(const Subject &subject, const Series &whole, const Filter &filter,
+ControlChart controlChart(const Subject &subject, const SharedSeries &whole, const Filter &filter,
                           const Settings &settings);
 
 /// Adds what lies beyond a limit to the findings of a trend; in the unit of the series. What cannot be

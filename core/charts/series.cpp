@@ -75,8 +75,10 @@ bool passes(const Point &point, const Filter &filter)
            (!filter.from || day >= *filter.from) && (!filter.to || day <= *filter.to);
 }
 
-Series filtered(const Series &series, const Filter &filter)
+SharedSeries filtered(const SharedSeries &series, const Filter &filter)
 {
+    if (std::ranges::all_of(series, [&](const Point &point) { return passes(point, filter); }))
+        return series;
     Series kept;
     std::ranges::copy_if(series, std::back_inserter(kept),
                          [&](const Point &point) { return passes(point, filter); });

@@ -69,6 +69,30 @@ struct Point {
 };
 using Series = std::vector<Point>;
 
+/// A series that is looked at and not changed any more: copies share it, since it may be a hundred thousand points.
+class SharedSeries
+{
+public:
+    SharedSeries() = default;
+    SharedSeries(Series points)
+        : m_points(std::make_shared<const Series>(std::move(points)))
+    {
+    }
+    operator const Series &() const { return *m_points; }
+    const Series &points() const { return *m_points; }
+
+    std::size_t size() const { return m_points->size(); }
+    bool empty() const { return m_points->empty(); }
+    const Point &operator[](std::size_t place) const { return (*m_points)[place]; }
+    const Point &front() const { return m_points->front(); }
+    const Point &back() const { return m_points->back(); }
+    auto begin() const { return m_points->begin(); }
+    auto end() const { return m_points->end(); }
+
+private:
+    std::shared_ptr<const Series> m_points = std::make_shared<const Series>();
+};
+
 /// Which of them are shown. Empty and absent: all.
 struct Filter {
     QString component;
@@ -82,7 +106,8 @@ struct Filter {
     bool operator==(const Filter &) const = default;
 };
 bool passes(const Point &point, const Filter &filter);
-Series filtered(const Series &series, const Filter &filter);
+/// The same series where all of it passes.
+SharedSeries filtered(const SharedSeries &series, const Filter &filter);
 
 /// Something another than at the point before.
 struct Change {

@@ -8,7 +8,8 @@
 
 #include <QSet>
 
-#include <map>
+#include <algorithm>
+#include <vector>
 
 namespace plateau::notebook {
 
@@ -91,36 +92,56 @@ private:
     QSet<Value> m_values;
 };
 
-using Facts = std::map<qint64, std::shared_ptr<charts::RunFacts>>;
+/// Of all runs of a method, in one piece: a hundred thousand single ones would cost more than what they hold.
+class Facts
+{
+public:
+    /// In the order of runs.
+    void append(charts::RunFacts facts) { m_runs->push_back(std::move(facts)); }
+    /// nullptr: not of this method, or not decided.
+    charts::RunFacts *find(qint64 run)
+    {
+        const auto found = std::ranges::lower_bound(*m_runs, run, {}, &charts::RunFacts::run);
+        return found == m_runs->end() || found->run != run ? nullptr : &*found;
+    }
+    std::shared_ptr<const charts::RunFacts> at(qint64 run)
+    {
+        return std::shared_ptr<const charts::RunFacts>(m_runs, find(run));
+    }
+    std::vector<charts::RunFacts> &all() { return *m_runs; }
+
+private:
+    std::shared_ptr<std::vector<charts::RunFacts>> m_runs = std::make_shared<std::vector<charts::RunFacts>>();
+};
 
 Facts loadFacts(const Database &database, const QString &method)
 {
     Facts facts;
     Kept<QString> text;
     Statement runs(database, u"SELECT run, title, started_utc, started_offset_min FROM search_run WHERE "
-                             "method_id = ? AND state <> 'onBench'"_s);
+                             "method_id = ? AND state <> 'onBench' ORDER BY run"_s);
     runs.run(method);
     while (runs.next()) {
-        auto run = std::make_shared<charts::RunFacts>();
-        run->run = runs.integer(0);
-        run->title = runs.text(1);
-        run->at = runs.time(2);
-        facts[run->run] = run;
+        charts::RunFacts run;
+        run.run = runs.integer(0);
+        run.title = runs.text(1);
+        run.at = runs.time(2);
+        facts.append(std::move(run));
     }
     Statement lots(database,
                    u"SELECT DISTINCT search_lot.run, component, name FROM search_lot JOIN search_run "
                    "USING (run) WHERE method_id = ? ORDER BY search_lot.run, component, name"_s);
     lots.run(method);
     while (lots.next()) {
-        if (const auto run = facts.find(lots.integer(0)); run != facts.end())
-            run->second->lots.push_back({text(lots.text(1)), text(lots.text(2))});
+        if (charts::RunFacts *run = facts.find(lots.integer(0)))
+            run->lots.push_back({text(lots.text(1)), text(lots.text(2))});
     }
     Statement persons(database, u"SELECT search_person.run, person FROM search_person JOIN search_run USING "
                                 "(run) WHERE method_id = ? ORDER BY search_person.run, person"_s);
     persons.run(method);
     while (persons.next()) {
-        if (const auto run = facts.find(persons.integer(0)); run != facts.end())
-            run->second->persons.append(text(persons.text(1)));
+        if (charts::RunFacts *run = facts.find(persons.integer(0)))
+            run->persons.append(text(persons.text(1)));
     }
     Statement photometers(
         database,
@@ -128,19 +149,19 @@ Facts loadFacts(const Database &database, const QString &method)
         "ON search_run.run = plan.run WHERE input = ? AND method_id = ?"_s);
     photometers.run(planning::inputWord(planning::UncertaintyInput::Absorbance), method);
     while (photometers.next()) {
-        if (const auto run = facts.find(photometers.integer(0)); run != facts.end())
-            run->second->photometer = text(photometers.text(1));
+        if (charts::RunFacts *run = facts.find(photometers.integer(0)))
+            run->photometer = text(photometers.text(1));
     }
     Kept<QList<charts::LotOf>> list;
     Kept<QStringList> names;
-    for (auto &[row, run] : facts) {
-        run->lots = list(run->lots);
-        run->persons = names(run->persons);
+    for (charts::RunFacts &run : facts.all()) {
+        run.lots = list(run.lots);
+        run.persons = names(run.persons);
     }
     return facts;
 }
 
-charts::Point pointOf(const Statement &row, const Facts &facts, Kept<QString> &text)
+charts::Point pointOf(const Statement &row, Facts &facts, Kept<QString> &text)
 {
     charts::Point point;
     point.run = facts.at(row.integer(0));
@@ -190,7 +211,7 @@ charts::Series loadChartSeries(const Database &database, const charts::Subject &
 {
     const bool byKey = charts::isTrend(subject.quantity);
     const QString name = byKey ? comparisonKey(subject.name) : subject.name;
-    const Facts facts = loadFacts(database, subject.methodId);
+    Facts facts = loadFacts(database, subject.methodId);
     Statement query(
         database, u"SELECT v.run, v.name, v.value, v.unit, v.uncertainty, v.accepted AND r.state = "
                   "'accepted', v.age, v.made, v.loss FROM %1 AS v JOIN search_run AS r ON r.run = v.run "

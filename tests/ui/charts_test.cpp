@@ -335,7 +335,9 @@ TEST(PointPanel, AsksForTheReasonOfWhatIsChosen)
     find<QPushButton>(panel, u"chartOmit"_s).click();
     ASSERT_EQ(wanted.count(), 1);
     EXPECT_EQ(wanted[0][0].toString(), u"bubble"_s);
-    chart.series[1].omission = std::make_shared<charts::Omission>(charts::Omission{u"bubble"_s, u"Ada"_s, {}});
+    charts::Series series = chart.series;
+    series[1].omission = std::make_shared<charts::Omission>(charts::Omission{u"bubble"_s, u"Ada"_s, {}});
+    chart.series = std::move(series);
     panel.setPoint(chart, 1);
     EXPECT_EQ(find<QPushButton>(panel, u"chartOmit"_s).text(), u"Take it &back"_s);
 }

@@ -142,7 +142,7 @@ void ChartsPage::readSubject()
     // What was typed for one chart is not carried to another, but stays while its runs are read anew.
     const bool isAnother = subject != m_subject;
     m_subject = subject;
-    m_series.clear();
+    m_series = {};
     if (subject) {
         guarded(*m_notice, [&] {
             m_series = m_source.series(*subject);
@@ -259,7 +259,8 @@ void ChartsPage::showLoss()
         return;
     std::optional<double> stated = m_source.statedLossPerHour(m_subject->methodId);
     // Where the method leaves it open, the newest run that says anything stands in.
-    for (auto point = m_series.rbegin(); !stated && point != m_series.rend(); ++point) {
+    const charts::Series &points = m_series.points();
+    for (auto point = points.rbegin(); !stated && point != points.rend(); ++point) {
         if (point->standard)
             stated = point->standard->lossPerHour;
     }

@@ -64,7 +64,7 @@ private:
     Dialogs &m_dialogs;
     ChartSource m_source;
     std::optional<charts::Subject> m_subject;
-    charts::Series m_series;
+    charts::SharedSeries m_series;
     /// As saved, or usual: what the form is held against.
     charts::Settings m_saved;
     Notice *m_notice;

@@ -97,8 +97,7 @@ void ChartView::setChart(const charts::Subject &subject, charts::ControlChart ch
     const bool sameLength = m_chart.series.size() == chart.series.size();
     m_chart = std::move(chart);
     auto places = std::make_shared<PanelPlaces>();
-    for (const charts::Point &point : m_chart.series)
-        places->labels.push_back(point.run->at.toString(u"yyyy-MM-dd"_s));
+    places->series = m_chart.series;
     places->changes = m_chart.changes;
     const auto pictureOfPanel = [&](std::size_t panel) {
         return std::make_shared<const PanelPicture>(

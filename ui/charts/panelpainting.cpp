@@ -118,7 +118,8 @@ void paintChanges(QPainter &painter, const Theme &theme, const PanelScene &scene
 
 void paintDays(QPainter &painter, const Theme &theme, const PanelScene &scene)
 {
-    if (scene.places.labels.empty())
+    const charts::SharedSeries &series = scene.places.series;
+    if (series.empty())
         return;
     const QFontMetricsF metrics(painter.font());
     const double width = metrics.horizontalAdvance(u"0000-00-00"_s);
@@ -130,7 +131,8 @@ void paintDays(QPainter &painter, const Theme &theme, const PanelScene &scene)
     QString former;
     double free = -1e9;
     for (int place = first; place <= last; place += step) {
-        const QString &label = scene.places.labels[static_cast<std::size_t>(place - 1)];
+        const QString label =
+            series[static_cast<std::size_t>(place - 1)].run->at.toString(u"yyyy-MM-dd"_s);
         const double left = std::clamp(scene.x(place) - width / 2, 0.0, scene.plot.right() - width / 2);
         painter.drawLine(QPointF(scene.x(place), scene.plot.bottom()),
                          QPointF(scene.x(place), scene.plot.bottom() + 3));

@@ -17,9 +17,9 @@ QT_END_NAMESPACE
 
 namespace plateau::ui {
 
-/// What stands below and across a panel: of each place its day, and where something changed.
+/// What stands below and across a panel: its places with their days, and where something changed.
 struct PanelPlaces {
-    std::vector<QString> labels;
+    charts::SharedSeries series;
     std::vector<charts::Change> changes;
 };
 
