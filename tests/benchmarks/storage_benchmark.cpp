@@ -20,6 +20,8 @@
 
 #include <benchmark/benchmark.h>
 
+#include <map>
+
 using namespace Qt::StringLiterals;
 using namespace plateau;
 
@@ -135,17 +137,11 @@ struct Rows {
     std::vector<QVariantList> values;
 };
 
-/// The rows that the same import leaves, but those of the engine's own tables.
-std::vector<Rows> importedRows(const std::vector<QByteArray> &runs)
+using Counts = std::map<QString, qint64>;
+
+/// The rows that a notebook holds beyond those, but those of the engine's own tables.
+std::vector<Rows> rowsBeyond(const QString &path, const Counts &before)
 {
-    const QString path = freshPath(u"rows"_s);
-    {
-        const auto book = notebook::Notebook::create(path);
-        for (const QByteArray &document : runs) {
-            const auto read = exchange::readRun(document, [](const QString &) { return std::nullopt; });
-            book->addRun(read.value->run, read.value->method, u"M. Keel"_s);
-        }
-    }
     const notebook::Database database(path, notebook::Access::ReadOnly);
     std::vector<Rows> all;
     notebook::Statement tables(database, u"SELECT name, ncol FROM pragma_table_list WHERE type = 'table' AND schema = 'main' "
@@ -155,8 +151,9 @@ std::vector<Rows> importedRows(const std::vector<QByteArray> &runs)
         const QString name = tables.text(0);
         const int columns = int(tables.integer(1));
         Rows rows{u"INSERT INTO %1 VALUES (%2)"_s.arg(name, QStringList(columns, u"?"_s).join(u", "_s)), {}};
-        notebook::Statement query(database, u"SELECT * FROM "_s + name);
-        query.run();
+        const auto passed = before.find(name);
+        notebook::Statement query(database, u"SELECT * FROM %1 LIMIT -1 OFFSET ?"_s.arg(name));
+        query.run(passed == before.end() ? qint64(0) : passed->second);
         while (query.next()) {
             QVariantList values;
             for (int column = 0; column < columns; ++column)
@@ -169,6 +166,28 @@ std::vector<Rows> importedRows(const std::vector<QByteArray> &runs)
     return all;
 }
 
+Counts countsOf(const QString &path)
+{
+    Counts counts;
+    for (const Rows &rows : rowsBeyond(path, {}))
+        counts[rows.insert.section(u' ', 2, 2)] = qint64(rows.values.size());
+    return counts;
+}
+
+/// The rows that the same import leaves.
+std::vector<Rows> importedRows(const std::vector<QByteArray> &runs)
+{
+    const QString path = freshPath(u"rows"_s);
+    {
+        const auto book = notebook::Notebook::create(path);
+        for (const QByteArray &document : runs) {
+            const auto read = exchange::readRun(document, [](const QString &) { return std::nullopt; });
+            book->addRun(read.value->run, read.value->method, u"M. Keel"_s);
+        }
+    }
+    return rowsBeyond(path, {});
+}
+
 /// Tables of the same names and columns, without types, keys, indices and triggers.
 void makeBareTables(const notebook::Database &database, const std::vector<Rows> &all)
 {
@@ -179,6 +198,48 @@ void makeBareTables(const notebook::Database &database, const std::vector<Rows> 
         const QString name = rows.insert.section(u' ', 2, 2);
         database.execute(u"CREATE TABLE %1 (%2)"_s.arg(name, columns.join(u", "_s)));
     }
+}
+
+/// The rows that readings leave (the reading, its entry in the trail, what the entry covers) put into such tables, in
+/// as many transactions: what the record costs before anything is worked out, checked or searched.
+void rowsOfReadings(benchmark::State &state)
+{
+    const QString path = freshPath(u"readings"_s);
+    run::Run run = test::rackOf(24);
+    const std::size_t readings = 2 * run.tubes.size();
+    for (run::Tube &tube : run.tubes)
+        tube.readings.clear();
+    {
+        const auto book = notebook::Notebook::create(path);
+        book->addRun(run, test::risingMethod(), u"M. Keel"_s);
+    }
+    const Counts before = countsOf(path);
+    {
+        const auto book = notebook::Notebook::open(path);
+        for (std::size_t at = 0; at < readings; ++at)
+            book->addReading({1}, static_cast<int>(at / 2), at % 2 == 0 ? u"A1"_s : u"A2"_s, 0.512, u"0,512"_s, u"M. Keel"_s);
+    }
+    const std::vector<Rows> all = rowsBeyond(path, before);
+    const auto database = emptyDatabase();
+    makeBareTables(*database, all);
+    test::Percentiles turns;
+    std::size_t reading = 0;
+    std::size_t number = 0;
+    for (auto _ : state) {
+        turns.time([&] {
+            notebook::Transaction transaction(*database, notebook::Transaction::Kind::Write);
+            for (const Rows &rows : all) {
+                notebook::Statement insert(*database, rows.insert);
+                const std::size_t end = rows.values.size() * (reading + 1) / readings;
+                for (std::size_t row = rows.values.size() * reading / readings; row < end; ++row, ++number)
+                    insert.runWith(rows.values[row]);
+            }
+            transaction.commit();
+        });
+        reading = (reading + 1) % readings;
+    }
+    state.counters["rows_per_reading"] = double(number) / double(state.iterations());
+    turns.report(state);
 }
 
 /// The same rows put into such tables, in as many transactions.
@@ -211,6 +272,7 @@ void bareRuns(benchmark::State &state)
 } // namespace
 
 BENCHMARK(bareReading)->Iterations(2000)->Unit(benchmark::kMicrosecond);
+BENCHMARK(rowsOfReadings)->Iterations(2000)->Unit(benchmark::kMicrosecond);
 BENCHMARK(durableReading)->Iterations(2000)->Unit(benchmark::kMicrosecond);
 BENCHMARK(bareRuns)->Unit(benchmark::kMillisecond);
 BENCHMARK(importRuns)->Unit(benchmark::kMillisecond);
