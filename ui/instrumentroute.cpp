@@ -13,7 +13,8 @@
 
 namespace plateau::ui {
 
-InstrumentRoute::InstrumentRoute(InstrumentIntake &intake, BenchSession &session, RackPage &rack,
+InstrumentRoute::InstrumentRoute(InstrumentIntake &intake, BenchSession &session,
+                                 WhenWanted<RackPage> &rack,
                                  Notice &notice, QObject *parent)
     : QObject(parent)
     , m_intake(intake)
@@ -41,17 +42,19 @@ void InstrumentRoute::connectActions(const WindowActions &actions, QWidget *wind
 
 bool InstrumentRoute::isReadPageOnShow() const
 {
-    return !m_rack.isHidden() && m_rack.stage() == RackPage::Read;
+    const RackPage *rack = m_rack.made();
+    return rack && !rack->isHidden() && rack->stage() == RackPage::Read;
 }
 
 void InstrumentRoute::take(const std::vector<TakenReading> &readings)
 {
-    ReadPage &page = m_rack.readPage();
+    RackPage &rackPage = m_rack.page();
+    ReadPage &page = rackPage.readPage();
     const auto next = m_session.next();
     // A column belongs to the rack and the tube somebody is at; what is sent belongs to what is due.
     const bool follows = readings.size() == 1 || !isReadPageOnShow();
     if (follows && next && next->kind == NextAction::Kind::Read && page.isIdle()) {
-        m_rack.showRack(next->run, RackPage::Read);
+        rackPage.showRack(next->run, RackPage::Read);
         page.goTo(next->place);
         Q_EMIT rackPageWanted();
     }
@@ -61,7 +64,7 @@ void InstrumentRoute::take(const std::vector<TakenReading> &readings)
     page.take(submissions);
     if (!page.hasWaiting() || isReadPageOnShow())
         return;
-    const Rack *rack = m_session.find(m_rack.rackId());
+    const Rack *rack = m_session.find(rackPage.rackId());
     m_notice.say(State::Attention, tr("A reading came that waits for an answer: go to Read of rack %1.")
                                        .arg(rack ? rack->letter : QString()));
 }

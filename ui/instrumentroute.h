@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/instrument/instrumentintake.h"
+#include "ui/shared/whenwanted.h"
 
 namespace plateau::ui {
 
@@ -18,7 +19,7 @@ class InstrumentRoute : public QObject
     Q_OBJECT
 
 public:
-    InstrumentRoute(InstrumentIntake &intake, BenchSession &session, RackPage &rack, Notice &notice,
+    InstrumentRoute(InstrumentIntake &intake, BenchSession &session, WhenWanted<RackPage> &rack, Notice &notice,
                     QObject *parent);
     /// The menu's entries for it; dialogs open over the window.
     void connectActions(const WindowActions &actions, QWidget *window);
@@ -33,7 +34,7 @@ private:
 
     InstrumentIntake &m_intake;
     BenchSession &m_session;
-    RackPage &m_rack;
+    WhenWanted<RackPage> &m_rack;
     Notice &m_notice;
 };
 

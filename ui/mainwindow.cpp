@@ -95,9 +95,9 @@ MainWindow::MainWindow(notebook::Notebook &notebook, const exchange::MethodLibra
     , m_pages(new PageStack(this))
     , m_stores(new Stores(notebook, *m_session, this))
     , m_keeper(new Keeper(notebook, {}, this))
-    , m_plan(new PlanPage(*m_theme, *m_clock, *m_session, *m_stores, this))
-    , m_runFile(new RunFilePage(*m_theme, *m_session, this))
-    , m_rack(new RackPage(*m_theme, *m_session, *m_stores, *m_settings, this))
+    , m_plan([this] { return makePlan(); })
+    , m_runFile([this] { return makeRunFile(); })
+    , m_rack([this] { return makeRack(); })
     , m_papers(*m_theme, *m_dialogs, *m_notice, *m_session, *m_stores)
     , m_methodBook(new MethodBook(notebook, *m_session, methods.methods(), this))
     , m_today(new TodayPage(*m_theme, *m_clock, *m_session, *m_stores, *m_methodBook, this))
@@ -122,8 +122,6 @@ void MainWindow::build()
     setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
     new WholeWords(this);
     new FocusRing(*m_theme, this);
-    for (QWidget *page : std::initializer_list<QWidget *>{m_plan, m_runFile, m_rack})
-        m_pages->addWidget(page);
     addBooks();
 
     auto *right = new QVBoxLayout;
@@ -147,6 +145,44 @@ void MainWindow::build()
     resize(room.boundedTo(usual));
     if (usual.width() > room.width() || usual.height() > room.height())
         setWindowState(windowState() | Qt::WindowMaximized);
+}
+
+PlanPage *MainWindow::makePlan()
+{
+    auto *plan = new PlanPage(*m_theme, *m_clock, *m_session, *m_stores, this);
+    m_pages->addWidget(plan);
+    connect(plan, &PlanPage::opened, this, &MainWindow::goToRack);
+    connect(plan, &PlanPage::personWanted, m_side, &SideBar::askPerson);
+    guarded(*m_notice, [&] { plan->setMethods(m_methodBook->offered()); });
+    return plan;
+}
+
+RunFilePage *MainWindow::makeRunFile()
+{
+    auto *file = new RunFilePage(*m_theme, *m_session, this);
+    m_pages->addWidget(file);
+    connect(file, &RunFilePage::opened, this, &MainWindow::goToRack);
+    connect(file, &RunFilePage::personWanted, m_side, &SideBar::askPerson);
+    connect(file, &RunFilePage::anotherWanted, this, &MainWindow::chooseFile);
+    guarded(*m_notice, [&] { file->setMethods(m_methodBook->lookup()); });
+    return file;
+}
+
+RackPage *MainWindow::makeRack()
+{
+    auto *rack = new RackPage(*m_theme, *m_session, *m_stores, *m_settings, this);
+    m_pages->addWidget(rack);
+    connect(rack, &RackPage::doneWanted, this, &MainWindow::doneNow);
+    connect(rack, &RackPage::personWanted, m_side, &SideBar::askPerson);
+    connect(rack, &RackPage::decided, this, &MainWindow::goToRecord);
+    connect(rack, &RackPage::stageChanged, this, &MainWindow::updateActions);
+    return rack;
+}
+
+RackPage *MainWindow::rackOnShow() const
+{
+    RackPage *rack = m_rack.made();
+    return rack && m_pages->currentWidget() == rack ? rack : nullptr;
 }
 
 void MainWindow::addBooks()
@@ -195,20 +231,11 @@ void MainWindow::connectPages()
 {
     connect(m_strip, &NextStrip::wanted, this, &MainWindow::goToNext);
     connect(m_strip, &NextStrip::doneWanted, this, &MainWindow::doneNow);
-    connect(m_rack, &RackPage::doneWanted, this, &MainWindow::doneNow);
     connect(m_session, &BenchSession::clockSet, this, &MainWindow::sayClockSet);
     connect(m_side, &SideBar::rackWanted, this, &MainWindow::goToRack);
     connect(m_side, &SideBar::bookWanted, this, &MainWindow::goToBook);
     connect(m_side, &SideBar::newRunWanted, this, &MainWindow::goToNewRun);
     connect(m_side, &SideBar::openFileWanted, this, &MainWindow::chooseFile);
-    connect(m_plan, &PlanPage::opened, this, &MainWindow::goToRack);
-    connect(m_plan, &PlanPage::personWanted, m_side, &SideBar::askPerson);
-    connect(m_runFile, &RunFilePage::opened, this, &MainWindow::goToRack);
-    connect(m_runFile, &RunFilePage::personWanted, m_side, &SideBar::askPerson);
-    connect(m_runFile, &RunFilePage::anotherWanted, this, &MainWindow::chooseFile);
-    connect(m_rack, &RackPage::personWanted, m_side, &SideBar::askPerson);
-    connect(m_rack, &RackPage::decided, this, &MainWindow::goToRecord);
-    connect(m_rack, &RackPage::stageChanged, this, &MainWindow::updateActions);
     connect(m_today, &TodayPage::bookWanted, this, &MainWindow::goToBook);
     connect(m_methodBook, &MethodBook::changed, this, &MainWindow::refreshMethods);
     connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
@@ -239,15 +266,20 @@ void MainWindow::connectActions()
     connect(m_actions.quit, &QAction::triggered, this, &QWidget::close);
     connect(m_actions.next, &QAction::triggered, this, &MainWindow::goToNext);
     connect(m_actions.done, &QAction::triggered, this, &MainWindow::doneNow);
-    connect(m_actions.undoMark, &QAction::triggered, m_rack, &RackPage::undoMark);
+    // Of a rack, and not to be had without one on show.
+    const auto onRack = [this](QAction *action, const std::function<void(RackPage &)> &act) {
+        connect(action, &QAction::triggered, this, [this, act] {
+            if (RackPage *rack = rackOnShow())
+                act(*rack);
+        });
+    };
+    onRack(m_actions.undoMark, &RackPage::undoMark);
     connect(m_actions.benchSettings, &QAction::triggered, this, &MainWindow::chooseBenchSettings);
-    connect(m_actions.pipette, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Pipette); });
-    connect(m_actions.read, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Read); });
-    connect(m_actions.review, &QAction::triggered, this, [this] { m_rack->showStage(RackPage::Review); });
-    connect(m_actions.nextRack, &QAction::triggered, this,
-            [this] { goToRack(m_side->rackBeside(m_rack->rackId(), 1)); });
-    connect(m_actions.previousRack, &QAction::triggered, this,
-            [this] { goToRack(m_side->rackBeside(m_rack->rackId(), -1)); });
+    onRack(m_actions.pipette, [](RackPage &rack) { rack.showStage(RackPage::Pipette); });
+    onRack(m_actions.read, [](RackPage &rack) { rack.showStage(RackPage::Read); });
+    onRack(m_actions.review, [](RackPage &rack) { rack.showStage(RackPage::Review); });
+    connect(m_actions.nextRack, &QAction::triggered, this, [this] { goToRackBeside(1); });
+    connect(m_actions.previousRack, &QAction::triggered, this, [this] { goToRackBeside(-1); });
     for (const auto &[book, action] : m_actions.books)
         connect(action, &QAction::triggered, this, [this, book = book] { goToBook(book); });
     m_colours->addTo(*m_actions.view, [this] { sayNotKept(); });
@@ -286,16 +318,18 @@ void MainWindow::start(const exchange::MethodLibrary &methods)
 void MainWindow::refreshMethods()
 {
     guarded(*m_notice, [this] {
-        m_plan->setMethods(m_methodBook->offered());
-        m_runFile->setMethods(m_methodBook->lookup());
+        if (PlanPage *plan = m_plan.made())
+            plan->setMethods(m_methodBook->offered());
+        if (RunFilePage *file = m_runFile.made())
+            file->setMethods(m_methodBook->lookup());
     });
 }
 
 void MainWindow::showPage(QWidget *page)
 {
-    const bool leavesRack = m_pages->currentWidget() == m_rack && page != m_rack;
+    const bool leavesRack = rackOnShow() && page != rackOnShow();
     m_pages->setCurrentWidget(page);
-    if (page == m_rack || leavesRack)
+    if (rackOnShow() || leavesRack)
         m_notice->clear();
     if (leavesRack)
         sayUnstored();
@@ -305,10 +339,10 @@ void MainWindow::showPage(QWidget *page)
 
 void MainWindow::markPage()
 {
-    const QWidget *page = m_pages->currentWidget();
-    if (page == m_rack && m_session->find(m_rack->rackId()))
-        m_side->markRack(m_rack->rackId());
-    else if (const auto book = m_books->bookOf(page))
+    const RackPage *rack = rackOnShow();
+    if (rack && m_session->find(rack->rackId()))
+        m_side->markRack(rack->rackId());
+    else if (const auto book = m_books->bookOf(m_pages->currentWidget()))
         m_side->markBook(*book);
     else
         m_side->markNothing();
@@ -319,10 +353,11 @@ void MainWindow::goToNext()
     const auto next = m_session->next();
     if (!next)
         return;
-    m_rack->showRack(next->run, RackPage::dueStage(*m_session->find(next->run)));
-    showPage(m_rack);
+    RackPage &rack = m_rack.page();
+    rack.showRack(next->run, RackPage::dueStage(*m_session->find(next->run)));
+    showPage(&rack);
     if (next->kind == NextAction::Kind::Read)
-        m_rack->readPage().goTo(next->place);
+        rack.readPage().goTo(next->place);
 }
 
 void MainWindow::doneNow()
@@ -339,9 +374,9 @@ void MainWindow::doneNow()
         const QString first = tickNext(*m_session, *m_stores, *next);
         if (first.isEmpty()) {
             // The worksheet goes on with it; whoever is reading stays where they are.
-            if (m_pages->currentWidget() == m_rack && m_rack->stage() == RackPage::Pipette &&
-                m_rack->rackId() == next->run)
-                m_rack->showStage(RackPage::Pipette);
+            RackPage *rack = rackOnShow();
+            if (rack && rack->stage() == RackPage::Pipette && rack->rackId() == next->run)
+                rack->showStage(RackPage::Pipette);
             return;
         }
         m_notice->say(State::Attention, first);
@@ -355,9 +390,9 @@ void MainWindow::connectInstrument()
     m_listening->setObjectName(u"listening"_s);
     m_listening->setMargin(m_theme->gap());
     m_listening->setWordWrap(true);
-    auto *route = new InstrumentRoute(*m_instrument, *m_session, *m_rack, *m_notice, this);
+    auto *route = new InstrumentRoute(*m_instrument, *m_session, m_rack, *m_notice, this);
     route->connectActions(m_actions, this);
-    connect(route, &InstrumentRoute::rackPageWanted, this, [this] { showPage(m_rack); });
+    connect(route, &InstrumentRoute::rackPageWanted, this, [this] { showPage(&m_rack.page()); });
     connect(m_instrument, &InstrumentIntake::stateChanged, this, &MainWindow::showListening);
     showListening();
 }
@@ -401,8 +436,14 @@ void MainWindow::goToRack(notebook::RunId id)
     const Rack *rack = m_session->find(id);
     if (!rack)
         return;
-    m_rack->showRack(id, RackPage::dueStage(*rack));
-    showPage(m_rack);
+    m_rack.page().showRack(id, RackPage::dueStage(*rack));
+    showPage(&m_rack.page());
+}
+
+void MainWindow::goToRackBeside(int step)
+{
+    const RackPage *rack = m_rack.made();
+    goToRack(m_side->rackBeside(rack ? rack->rackId() : notebook::RunId{}, step));
 }
 
 void MainWindow::goToBook(Book book)
@@ -434,8 +475,8 @@ void MainWindow::goToRecord(notebook::RunId id)
 
 void MainWindow::goToNewRun()
 {
-    showPage(m_plan);
-    m_plan->takeFocus();
+    showPage(&m_plan.page());
+    m_plan.page().takeFocus();
 }
 
 void MainWindow::chooseFile()
@@ -448,8 +489,8 @@ void MainWindow::chooseFile()
 
 void MainWindow::openRunFile(const QString &path)
 {
-    showPage(m_runFile);
-    m_runFile->read(path);
+    showPage(&m_runFile.page());
+    m_runFile.page().read(path);
 }
 
 void MainWindow::openFile(const QString &path)
@@ -484,8 +525,8 @@ void MainWindow::setPerson(const QString &name)
 
 std::optional<notebook::RunId> MainWindow::runOnShow() const
 {
-    if (m_pages->currentWidget() == m_rack)
-        return m_rack->rackId();
+    if (const RackPage *rack = rackOnShow())
+        return rack->rackId();
     if (m_notebook && m_pages->currentWidget() == m_notebook)
         return m_notebook->openRecord();
     return std::nullopt;
@@ -499,7 +540,7 @@ void MainWindow::onRacksChanged()
 
 void MainWindow::updateActions()
 {
-    const bool onRack = m_pages->currentWidget() == m_rack;
+    const bool onRack = rackOnShow();
     m_actions.next->setEnabled(m_session->next().has_value());
     m_actions.done->setEnabled(m_session->next().has_value());
     m_actions.undoMark->setEnabled(onRack);
@@ -523,7 +564,7 @@ void MainWindow::setNotebookName(const QString &name)
 void MainWindow::updateTitle()
 {
     QStringList parts;
-    const Rack *rack = m_pages->currentWidget() == m_rack ? m_session->find(m_rack->rackId()) : nullptr;
+    const Rack *rack = rackOnShow() ? m_session->find(rackOnShow()->rackId()) : nullptr;
     if (rack)
         parts << tr("Rack %1, %2").arg(rack->letter, rack->stored.run.title);
     else if (const auto record = runOnShow())
@@ -534,8 +575,8 @@ void MainWindow::updateTitle()
 
 void MainWindow::sayUnstored()
 {
-    const Rack *rack = m_session->find(m_rack->rackId());
-    const QStringList typed = rack ? m_rack->unstored(rack->id) : QStringList();
+    const Rack *rack = m_session->find(m_rack.page().rackId());
+    const QStringList typed = rack ? m_rack.page().unstored(rack->id) : QStringList();
     if (!typed.isEmpty())
         m_notice->say(State::Attention, tr("Rack %1: typed and not stored, but kept where it was typed: %2.")
                                             .arg(rack->letter, typed.join(tr("; "))));
@@ -544,14 +585,15 @@ void MainWindow::sayUnstored()
 QStringList MainWindow::unstored() const
 {
     QStringList lines;
+    const RackPage *page = m_rack.made();
     for (const Rack &rack : m_session->racks()) {
-        for (const QString &typed : m_rack->unstored(rack.id))
+        for (const QString &typed : page ? page->unstored(rack.id) : QStringList())
             lines << tr("Rack %1, %2").arg(rack.letter, typed);
     }
-    if (m_plan->isBegun())
+    if (m_plan.made() && m_plan.made()->isBegun())
         lines << tr("A new run that is not on the bench yet");
-    for (const BookPage *page : m_books->pages()) {
-        if (const QString typed = page->unstored(); !typed.isEmpty())
+    for (const BookPage *book : m_books->pages()) {
+        if (const QString typed = book->unstored(); !typed.isEmpty())
             lines << typed;
     }
     return lines;

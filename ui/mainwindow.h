@@ -7,6 +7,7 @@
 #include "ui/bookentries.h"
 #include "ui/runpapers.h"
 #include "ui/shared/helpcall.h"
+#include "ui/shared/whenwanted.h"
 #include "ui/windowactions.h"
 
 #include <QMainWindow>
@@ -103,6 +104,8 @@ private:
     void connectInstrument();
     void showListening();
     void goToRack(notebook::RunId id);
+    /// So many further in the list than the one that was looked at last.
+    void goToRackBeside(int step);
     void goToBook(Book book);
     void goToChart(const charts::Subject &subject);
     /// Its rack where it is on the bench, else its record.
@@ -117,6 +120,11 @@ private:
     void onRacksChanged();
     void updateActions();
     void updateTitle();
+    PlanPage *makePlan();
+    RunFilePage *makeRunFile();
+    RackPage *makeRack();
+    /// nullptr while another page is on show.
+    RackPage *rackOnShow() const;
     /// The run of the page on show, if it has one.
     std::optional<notebook::RunId> runOnShow() const;
 
@@ -139,9 +147,9 @@ private:
     Keeper *m_keeper;
     /// Only where backups are kept.
     LastBackup *m_lastBackup = nullptr;
-    PlanPage *m_plan;
-    RunFilePage *m_runFile;
-    RackPage *m_rack;
+    WhenWanted<PlanPage> m_plan;
+    WhenWanted<RunFilePage> m_runFile;
+    WhenWanted<RackPage> m_rack;
     RunPapers m_papers;
     /// Null until it is wanted.
     NotebookPage *m_notebook = nullptr;

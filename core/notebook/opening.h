@@ -27,7 +27,7 @@ struct OpeningManner {
     /// So many audit entries are a notebook that is looked through as a whole.
     qint64 mostEntries = 20'000;
     /// So many are looked at of a larger one.
-    qint64 lastEntries = 300;
+    qint64 lastEntries = 100;
     /// Of what takes long with an older one.
     UpdateWatch watch{};
 };

@@ -20,6 +20,8 @@
 #include <functional>
 #include <map>
 
+#include <malloc.h>
+
 using namespace Qt::StringLiterals;
 using namespace plateau;
 
@@ -76,6 +78,8 @@ int lookThrough(int argc, char **argv)
         }
     }
     say(u"memory after all pages, kB"_s, double(resident_kB()));
+    const auto heap = mallinfo2();
+    say(u"of which the heap holds, kB"_s, double(heap.uordblks + heap.hblkhd) / 1024);
     return 0;
 }
 

@@ -2,17 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 
 // From the start of the process to a window that takes keys, with a notebook, beside an empty window of Qt
-// Widgets with a chart in it. Run by hand: cmake -DPLATEAU_BENCHMARKS=ON, then start_benchmark NOTEBOOK (a
-// copy: it is opened for writing).
+// Widgets with a chart in it (emptywindow), a program of its own that carries no library which it does not need. Run by hand: cmake -DPLATEAU_BENCHMARKS=ON, then start_benchmark NOTEBOOK (a
+// copy: it is opened for writing); start_benchmark --stages NOTEBOOK says once where the time goes.
 #include "core/exchange/library.h"
 #include "core/notebook/notebook.h"
 #include "ui/mainwindow.h"
 
 #include <QApplication>
-#include <QChart>
-#include <QChartView>
 #include <QElapsedTimer>
-#include <QMainWindow>
 #include <QProcess>
 #include <QTimer>
 
@@ -35,30 +32,35 @@ int untilIdle(QWidget &window)
     return QApplication::exec();
 }
 
-int empty(int argc, char **argv)
+int whole(int argc, char **argv, bool saysStages)
 {
+    QElapsedTimer clock;
+    clock.start();
+    const auto stage = [&](const char *name) {
+        if (saysStages)
+            std::printf("%-40s %6.1f ms\n", name, static_cast<double>(clock.nsecsElapsed()) / 1e6);
+        clock.restart();
+    };
     const QApplication application(argc, argv);
-    QMainWindow window;
-    window.setCentralWidget(new QChartView(new QChart, &window));
-    window.resize(1280, 800);
-    return untilIdle(window);
-}
-
-int whole(int argc, char **argv)
-{
-    const QApplication application(argc, argv);
+    stage("libraries of the window");
     const auto book = notebook::Notebook::open(QString::fromLocal8Bit(argv[2]));
+    stage("notebook opened");
     ui::MainWindow window(*book, exchange::MethodLibrary{});
-    return untilIdle(window);
+    stage("window made");
+    window.show();
+    stage("shown");
+    const int code = untilIdle(window);
+    stage("painted, waiting for a key");
+    return code;
 }
 
-double once_ms(const QStringList &arguments)
+double once_ms(const QString &program, const QStringList &arguments)
 {
     QElapsedTimer clock;
     clock.start();
     QProcess process;
     process.setProcessChannelMode(QProcess::ForwardedErrorChannel);
-    process.start(QCoreApplication::applicationFilePath(), arguments);
+    process.start(program, arguments);
     if (!process.waitForFinished(-1) || process.exitCode() != 0)
         std::fprintf(stderr, "failed: %s\n", qPrintable(arguments.join(u' ')));
     return static_cast<double>(clock.nsecsElapsed()) / 1e6;
@@ -74,10 +76,10 @@ double median(std::vector<double> all)
 
 int main(int argc, char **argv)
 {
-    if (argc > 1 && QByteArrayView(argv[1]) == QByteArrayView("--empty"))
-        return empty(argc, argv);
     if (argc > 2 && QByteArrayView(argv[1]) == QByteArrayView("--whole"))
-        return whole(argc, argv);
+        return whole(argc, argv, false);
+    if (argc > 2 && QByteArrayView(argv[1]) == QByteArrayView("--stages"))
+        return whole(argc, argv, true);
     const QCoreApplication application(argc, argv);
     if (argc != 2) {
         std::fprintf(stderr, "start_benchmark NOTEBOOK\n");
@@ -86,8 +88,9 @@ int main(int argc, char **argv)
     std::vector<double> empties;
     std::vector<double> wholes;
     for (int turn = 0; turn < turns; ++turn) {
-        empties.push_back(once_ms({u"--empty"_s}));
-        wholes.push_back(once_ms({u"--whole"_s, QString::fromLocal8Bit(argv[1])}));
+        empties.push_back(once_ms(QCoreApplication::applicationDirPath() + u"/emptywindow"_s, {}));
+        wholes.push_back(once_ms(QCoreApplication::applicationFilePath(),
+                                 {u"--whole"_s, QString::fromLocal8Bit(argv[1])}));
     }
     std::printf("empty window %.1f ms, with the notebook %.1f ms, ratio %.2f (medians of %d)\n",
                 median(empties), median(wholes), median(wholes) / median(empties), turns);

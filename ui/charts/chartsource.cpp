@@ -28,14 +28,31 @@ const assay::Method *ChartSource::method(const QString &id) const
     return found == m_methods.end() ? nullptr : &*found;
 }
 
-std::vector<notebook::ChartOffer> ChartSource::offers(charts::Quantity quantity) const
+void ChartSource::forgetOld()
 {
-    return m_notebook.charts().offers(quantity);
+    const QString head = m_notebook.auditHead().hash;
+    if (head == m_head)
+        return;
+    m_offers.clear();
+    m_series.reset();
+    m_head = head;
 }
 
-charts::Series ChartSource::series(const charts::Subject &subject) const
+const std::vector<notebook::ChartOffer> &ChartSource::offers(charts::Quantity quantity)
 {
-    return m_notebook.charts().series(subject);
+    forgetOld();
+    const auto known = m_offers.find(quantity);
+    return known != m_offers.end()
+               ? known->second
+               : m_offers.emplace(quantity, m_notebook.charts().offers(quantity)).first->second;
+}
+
+charts::SharedSeries ChartSource::series(const charts::Subject &subject)
+{
+    forgetOld();
+    if (!m_series || m_series->first != subject)
+        m_series.emplace(subject, m_notebook.charts().series(subject));
+    return m_series->second;
 }
 
 std::optional<notebook::StoredChartSettings> ChartSource::stored(const charts::Subject &subject) const

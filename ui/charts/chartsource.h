@@ -6,6 +6,9 @@
 #include "ui/charts/panelpicture.h"
 
 #include <functional>
+#include <map>
+#include <optional>
+#include <utility>
 
 namespace plateau::ui {
 
@@ -17,8 +20,8 @@ public:
     ChartSource(notebook::Notebook &notebook, std::function<QString()> person);
 
     QString person() const { return m_person(); }
-    std::vector<notebook::ChartOffer> offers(charts::Quantity quantity) const;
-    charts::Series series(const charts::Subject &subject) const;
+    const std::vector<notebook::ChartOffer> &offers(charts::Quantity quantity);
+    charts::SharedSeries series(const charts::Subject &subject);
     /// As saved, else what is usual.
     charts::Settings settings(const charts::Subject &subject) const;
     std::optional<notebook::StoredChartSettings> stored(const charts::Subject &subject) const;
@@ -46,10 +49,16 @@ public:
 
 private:
     const assay::Method *method(const QString &id) const;
+    /// What was read of the notebook holds until something is done to it: of a large one it takes half a second.
+    void forgetOld();
 
     notebook::Notebook &m_notebook;
     std::function<QString()> m_person;
     std::vector<assay::Method> m_methods;
+    /// What the notebook's trail ended with when these were read.
+    QString m_head;
+    std::map<charts::Quantity, std::vector<notebook::ChartOffer>> m_offers;
+    std::optional<std::pair<charts::Subject, charts::SharedSeries>> m_series;
 };
 
 } // namespace plateau::ui

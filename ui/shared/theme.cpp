@@ -63,6 +63,7 @@ void Theme::refresh(const QPalette &palette, const QFont &font)
     m_font = font;
     m_dark = isDarkOn(palette);
     m_icons.clear();
+    m_drawings.clear();
     Q_EMIT changed();
 }
 
@@ -150,6 +151,8 @@ QIcon Theme::icon(State state) const
 
 QIcon Theme::drawing(const QString &name) const
 {
+    if (const auto known = m_drawings.find(name); known != m_drawings.end())
+        return known->second;
     QFile file(u":/icons/%1.svg"_s.arg(name));
     if (!file.open(QIODevice::ReadOnly))
         return {};
@@ -161,6 +164,7 @@ QIcon Theme::drawing(const QString &name) const
     };
     QIcon icon(drawn(text()));
     icon.addPixmap(drawn(adjustments().color(QPalette::HighlightedText)), QIcon::Selected);
+    m_drawings[name] = icon;
     return icon;
 }
 

@@ -68,8 +68,9 @@ private:
     QPalette m_palette;
     QFont m_font;
     bool m_dark = false;
-    /// Tables ask for an icon with every cell.
+    /// Tables ask for an icon with every cell, and lists for a drawing with every paint.
     mutable std::map<State, QIcon> m_icons;
+    mutable std::map<QString, QIcon> m_drawings;
 };
 
 /// Contrast of two opaque colours, 1 to 21. Formula: WCAG 2.2, definitions "contrast ratio" and "relative

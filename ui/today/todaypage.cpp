@@ -108,19 +108,25 @@ void TodayPage::showWhatGoesOn()
     m_standards->setLines(standardLines(m_made, m_clock.now()));
 }
 
+std::vector<TodayLine> TodayPage::linesOfLots(const QDateTime &now) const
+{
+    const std::vector<planning::Lot> lots = m_stores.lots();
+    if (lots.empty())
+        return {}; // the methods, which name the reagents, need not be read for nothing
+    std::vector<assay::Method> methods;
+    for (const notebook::StoredMethod &stored : m_methods.catalogue())
+        methods.push_back(stored.method);
+    const planning::Laboratory laboratory = m_stores.laboratory();
+    return lotLines(lots, now, ReagentNames(methods), laboratory.rackRows * laboratory.rackColumns);
+}
+
 void TodayPage::refresh()
 {
     guarded(*m_notice, [this] {
         m_made = m_stores.preparations();
-        std::vector<assay::Method> methods;
-        for (const notebook::StoredMethod &stored : m_methods.catalogue())
-            methods.push_back(stored.method);
-        const planning::Laboratory laboratory = m_stores.laboratory();
         const QDateTime now = m_clock.now();
         std::vector<TodayLine> due = equipmentLines(m_stores.equipment(), now.date());
-        std::ranges::move(lotLines(m_stores.lots(), now, ReagentNames(methods),
-                                   laboratory.rackRows * laboratory.rackColumns),
-                          std::back_inserter(due));
+        std::ranges::move(linesOfLots(now), std::back_inserter(due));
         m_due->setLines(std::move(due));
         m_waiting->setLines(waitingLines(m_stores.waiting()));
         std::vector<notebook::RunSummary> latest;

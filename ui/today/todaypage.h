@@ -5,6 +5,7 @@
 #include "core/planning/standardstock.h"
 #include "ui/bookentries.h"
 #include "ui/books/bookpage.h"
+#include "ui/today/todaylines.h"
 
 namespace plateau::ui {
 
@@ -38,6 +39,7 @@ private:
     /// What changes with time alone.
     void showWhatGoesOn();
     void refresh();
+    std::vector<TodayLine> linesOfLots(const QDateTime &now) const;
     std::vector<TodaySection *> sections() const;
 
     const Theme &m_theme;

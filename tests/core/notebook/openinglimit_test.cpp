@@ -54,10 +54,10 @@ TEST_F(OpeningLimit, ASoundNotebookOpensOnBothSides)
     EXPECT_TRUE(foundInALargeOne().isEmpty());
 }
 
-TEST_F(OpeningLimit, IsTwentyThousandEntriesOfWhichTwoThousandAreLookedAt)
+TEST_F(OpeningLimit, IsTwentyThousandEntriesOfWhichTheLastHundredAreLookedAt)
 {
     EXPECT_EQ(OpeningManner().mostEntries, 20'000);
-    EXPECT_EQ(OpeningManner().lastEntries, 300);
+    EXPECT_EQ(OpeningManner().lastEntries, 100);
 }
 
 TEST_F(OpeningLimit, AnEntryOfLongAgoIsNoticedInAWholeOneOnly)
