@@ -33,11 +33,10 @@ constexpr int writtenUpAfter_s = 6000;
 
 [[noreturn]] void refuse(const QString &file)
 {
-    throw notebook::Failure(
-        notebook::Failure::Kind::Storage,
-        SampleNotebookWords::tr("The sample data of this installation cannot be used (%1); nothing was made. "
-                                "Install the program again.")
-            .arg(file));
+    throw notebook::Failure(notebook::Failure::Kind::Storage,
+                            SampleNotebookWords::tr("The sample data of this installation cannot be used "
+                                                    "(%1); nothing was made. Reinstall the program.")
+                                .arg(file));
 }
 
 QByteArray resource(const QString &name)

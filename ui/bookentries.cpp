@@ -38,7 +38,7 @@ std::vector<BookEntry> bookEntries()
          BookentriesWords::tr("E&quipment"), u"actionEquipment"_s, QKeySequence(u"Ctrl+Shift+E"_s)},
         {Book::Laboratory, BookentriesWords::tr("Laboratory"), u"laboratory"_s,
          BookentriesWords::tr("Labora&tory"), u"actionLaboratory"_s, QKeySequence(u"Ctrl+Shift+L"_s)},
-        {Book::Persons, BookentriesWords::tr("Persons"), u"persons"_s, BookentriesWords::tr("P&ersons"),
+        {Book::Persons, BookentriesWords::tr("People"), u"persons"_s, BookentriesWords::tr("P&eople"),
          u"actionPersons"_s, QKeySequence(u"Ctrl+Shift+P"_s)},
         {Book::Limits, BookentriesWords::tr("Limits"), u"limits"_s,
          BookentriesWords::tr("Limits of pro&ducts"), u"actionLimits"_s, QKeySequence(u"Ctrl+Shift+M"_s)},

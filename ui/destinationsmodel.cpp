@@ -22,7 +22,7 @@ DestinationsModel::DestinationsModel(const Theme &theme, const BenchSession &ses
 void DestinationsModel::refresh()
 {
     using Kind = Destination::Kind;
-    std::vector<Destination> fresh{{Kind::Heading, tr("On bench"), {}, {}, {}, {}}};
+    std::vector<Destination> fresh{{Kind::Heading, tr("On the bench"), {}, {}, {}, {}}};
     for (const Rack &rack : m_session.racks())
         fresh.push_back(
             {Kind::Rack, tr("Rack %1").arg(rack.letter), rack.stored.run.title, rack.id, {}, u"rack"_s});

@@ -37,14 +37,13 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
     auto *heading = plainLabel(tr("Where is the notebook?"), this);
     heading->setFont(theme.large());
-    auto *lead =
-        plainLabel(tr("Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is "
-                      "only ever added to, and backed up by itself."),
-                   this);
+    auto *lead = plainLabel(tr("Plateau keeps runs, readings, lots and decisions in one file, the notebook. "
+                               "It is only ever added to, and backed up automatically."),
+                            this);
     lead->setWordWrap(true);
     auto *sampleText =
-        plainLabel(tr("The bench, the books and the control charts of an invented house that makes cider and "
-                      "packs dried fruit. It is a copy, thrown away when the window closes."),
+        plainLabel(tr("The bench, the books and the control charts of an invented company that makes cider "
+                      "and packs dried fruit. It is a copy, thrown away when the window closes."),
                    this);
     sampleText->setWordWrap(true);
     sampleText->setIndent(theme.wideGap() * 2);

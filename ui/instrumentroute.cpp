@@ -65,7 +65,7 @@ void InstrumentRoute::take(const std::vector<TakenReading> &readings)
     if (!page.hasWaiting() || isReadPageOnShow())
         return;
     const Rack *rack = m_session.find(rackPage.rackId());
-    m_notice.say(State::Attention, tr("A reading came that waits for an answer: go to Read of rack %1.")
+    m_notice.say(State::Attention, tr("A reading has come in that waits for an answer: go to Read of rack %1.")
                                        .arg(rack ? rack->letter : QString()));
 }
 

@@ -53,7 +53,7 @@ bool LastBackup::letsClose()
 
 void LastBackup::show()
 {
-    m_progress = new QProgressDialog(tr("A last backup is being made; the window closes by itself after it."),
+    m_progress = new QProgressDialog(tr("A last backup is being made; after it the window closes by itself."),
                                      tr("&Close without it"), 0, 1000, m_window);
     m_progress->setObjectName(u"lastBackup"_s);
     m_progress->setWindowTitle(tr("Backup"));
@@ -62,7 +62,7 @@ void LastBackup::show()
     m_progress->setAutoReset(false);
     m_progress->setMinimumDuration(0);
     if (auto *bar = m_progress->findChild<QProgressBar *>())
-        bar->setAccessibleName(tr("How far the backup has come"));
+        bar->setAccessibleName(tr("Progress of the backup"));
     connect(&m_keeper, &Keeper::progressed, m_progress, &QProgressDialog::setValue);
     connect(m_progress, &QProgressDialog::canceled, this, [this] { closeWindow(State::GivenUp); });
     m_progress->show();

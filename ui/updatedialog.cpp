@@ -40,7 +40,7 @@ UpdateDialog::UpdateDialog(const QString &notebook, QWidget *parent)
     what->setWordWrap(true);
     m_doing->setObjectName(u"updateStage"_s);
     m_progress->setObjectName(u"updateProgress"_s);
-    m_progress->setAccessibleName(tr("How far it has come"));
+    m_progress->setAccessibleName(tr("Progress"));
     m_progress->setRange(0, wholeStage);
     m_stop->setObjectName(u"stopUpdate"_s);
     auto *layout = new QVBoxLayout(this);
@@ -97,7 +97,7 @@ void UpdateDialog::say(notebook::UpdateStage stage, int done, int of)
         m_doing->setText(tr("Bringing its tables up to date, step %1 of %2").arg(done + 1).arg(of));
         break;
     case notebook::UpdateStage::Indexing:
-        m_doing->setText(tr("Making anew what runs are found by"));
+        m_doing->setText(tr("Rebuilding the index of the runs"));
         break;
     }
     m_progress->setValue(of > 0 ? wholeStage * done / of : 0);

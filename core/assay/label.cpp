@@ -40,7 +40,7 @@ std::optional<QString> fault(const QString &text, qsizetype maxLength, Welcome w
     const QList<uint> signs = text.toUcs4();
     for (const uint sign : signs) {
         if (reordersLine(sign))
-            return LabelWording::tr("it holds the sign %1, which reorders the line; write it without")
+            return LabelWording::tr("it holds the character %1, which reorders the line; write it without")
                 .arg(code(sign));
         if (breaksLine(sign) && !welcome(sign))
             return LabelWording::tr("it holds the control character %1; write it without").arg(code(sign));

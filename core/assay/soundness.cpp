@@ -177,8 +177,8 @@ void checkAcceptance(const Acceptance &acceptance, Problems &problems)
     checkWithin(problems, pointerTo(pointer, u"proportional"_s), limits.proportional, 0, 1, {});
     if (limits.constant_g_per_L == 0 && limits.proportional == 0)
         problems.push_back(
-            error(pointer, SoundnessWording::tr("no duplicates keep a limit of 0; give a constant, a "
-                                                "proportional part, or leave repeatability out")));
+            error(pointer, SoundnessWording::tr("no duplicates can meet a limit of 0; give a constant part, "
+                                                "a proportional part, or leave repeatability out")));
 }
 
 } // namespace

@@ -40,7 +40,7 @@ QString kindName(Kind kind)
 {
     switch (kind) {
     case Kind::Individuals:
-        return Wording::tr("single values with moving range");
+        return Wording::tr("individuals with moving range");
     case Kind::MeanAndRange:
         return Wording::tr("means with range");
     case Kind::Ranges:
@@ -69,7 +69,7 @@ QString ruleName(RunRule rule)
     case RunRule::SixRisingOrFalling:
         return Wording::tr("six in a row rising or falling");
     case RunRule::FourteenAlternating:
-        return Wording::tr("fourteen in a row up and down by turns");
+        return Wording::tr("fourteen in a row alternating up and down");
     case RunRule::FifteenWithin1:
         return Wording::tr("fifteen in a row within 1 s");
     case RunRule::EightBeyond1OnBothSides:

@@ -15,9 +15,8 @@ namespace {
 QString whatToDoBeyond(Plotted plotted)
 {
     if (plotted == Plotted::Ranges || plotted == Plotted::MovingRanges)
-        return Wording::tr(
-            "Look for a slip of the pipette, a bubble or a mixed-up tube, and measure again before "
-            "results of that run are reported.");
+        return Wording::tr("Look for a pipetting error, a bubble or a mixed-up tube, and measure again "
+                           "before results of that run are reported.");
     return Wording::tr(
         "Report no results of that run before the cause is known: look at the standard and its age, "
         "the dilution, the lots and the photometer, then measure again.");
@@ -37,13 +36,13 @@ QString whatToDo(RunRule rule, Plotted plotted)
     case RunRule::SixRisingOrFalling:
         return Wording::tr("Something drifts: look at a standard or reagent that ages, and at the lamp.");
     case RunRule::FourteenAlternating:
-        return Wording::tr("Two conditions take turns: compare persons, pipettes and racks.");
+        return Wording::tr("Two conditions alternate: compare people, pipettes and racks.");
     case RunRule::FifteenWithin1:
-        return Wording::tr(
-            "The scatter is smaller than the limits say: set them anew from these runs, or see whether "
-            "values of two kinds stand in one chart.");
+        return Wording::tr("The scatter is smaller than the limits say: set them again from these runs, or "
+                           "see whether values of two kinds are mixed in one chart.");
     case RunRule::EightBeyond1OnBothSides:
-        return Wording::tr("Values of two kinds stand in one chart: part them by lot, person or standard.");
+        return Wording::tr(
+            "Values of two kinds are mixed in one chart: separate them by lot, person or standard.");
     case RunRule::FourOfFiveBeyond1:
     case RunRule::FourInARowBeyond1:
     case RunRule::SevenOnOneSide:
@@ -70,9 +69,9 @@ QString what(const Finding &finding)
     case Finding::Kind::AverageBelow:
         return Wording::tr("weighted average below its lower limit");
     case Finding::Kind::SumAbove:
-        return Wording::tr("sum of what is too high beyond its decision limit");
+        return Wording::tr("upper cumulative sum beyond its decision limit");
     case Finding::Kind::SumBelow:
-        return Wording::tr("sum of what is too low beyond its decision limit");
+        return Wording::tr("lower cumulative sum beyond its decision limit");
     case Finding::Kind::OutsideLimit:
         return finding.isAbove ? Wording::tr("above a limit of the product")
                                : Wording::tr("below a limit of the product");

@@ -182,13 +182,13 @@ assay::Problems problemsOf(const Settings &settings)
     if (settings.kind == Kind::MeanAndRange)
         checkSubgroup(problems, settings);
     check(problems, settings.lambda > 0 && settings.lambda <= 1, u"lambda"_s,
-          Wording::tr("The weight of the newest value lies above 0 and goes up to 1."));
+          Wording::tr("The weight of the newest value must be above 0 and at most 1."));
     check(problems, settings.width > 0 && settings.width <= 10, u"width"_s,
-          Wording::tr("The width of the limits lies above 0 s and goes up to 10 s."));
+          Wording::tr("The width of the limits must be above 0 s and at most 10 s."));
     check(problems, settings.k >= 0 && settings.k <= 10, u"k"_s,
-          Wording::tr("The reference value lies between 0 s and 10 s."));
+          Wording::tr("The reference value must lie between 0 s and 10 s."));
     check(problems, settings.h > 0 && settings.h <= 100, u"h"_s,
-          Wording::tr("The decision limit lies above 0 s and goes up to 100 s."));
+          Wording::tr("The decision limit must be above 0 s and at most 100 s."));
     return problems;
 }
 

@@ -102,7 +102,7 @@ StandardLoss standardLoss(const std::vector<AgedRecovery> &recoveries, std::opti
     const auto percent = [&](double part) { return evaluation::withUnit(text(part), u"%"_s); };
     loss.sentence =
         Wording::tr(
-            "%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % of it within %5 to %6), %7.")
+            "%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % interval %5 to %6), %7.")
             .arg(QString::number(loss.fit->n),
                  evaluation::withUnit(QString::number(loss.fit->youngest_h, 'f', 1), u"h"_s),
                  evaluation::withUnit(QString::number(loss.fit->oldest_h, 'f', 1), u"h"_s),

@@ -36,7 +36,7 @@ void checkConditions(const Protocol &protocol, const Check &check, assay::Proble
     for (const auto &[key, value] : check.conditions) {
         if (std::ranges::find(protocol.fields, key, &ProtocolField::key) == protocol.fields.end())
             problems.push_back(error(pointerTo(u"/conditions"_s, key),
-                                     ChecksoundnessWording::tr("is no number of this check")));
+                                     ChecksoundnessWording::tr("is not a number of this check")));
     }
 }
 
@@ -184,12 +184,12 @@ assay::Problems problemsOf(const Item &item, const Check &check, const QDate &to
     if (std::ranges::find(possible, check.aspect) == possible.end()) {
         problems.push_back(
             error(u"/aspect"_s,
-                  ChecksoundnessWording::tr("is nothing that is checked of a %1").arg(kindName(item.kind))));
+                  ChecksoundnessWording::tr("is not something checked on a %1").arg(kindName(item.kind))));
         return problems;
     }
     if (!check.day.isValid() || check.day > today || check.day.year() < 1900)
         problems.push_back(
-            error(u"/day"_s, ChecksoundnessWording::tr("must be a day that exists and is not to come")));
+            error(u"/day"_s, ChecksoundnessWording::tr("must be a real date that is not in the future")));
     const Protocol protocol = protocolFor(item, check.aspect);
     checkConditions(protocol, check, problems);
     if (checkRows(protocol, check, problems))

@@ -160,13 +160,13 @@ assay::Problems problemsOf(const Item &item)
     if (item.every_days.empty())
         problems.push_back(
             assay::error(u"/every_days"_s,
-                         ItemWording::tr("says nothing that is checked; give at least one number of days")));
+                         ItemWording::tr("names nothing to be checked; give at least one number of days")));
     const std::vector<Aspect> possible = aspectsOf(item.kind);
     for (const auto &[aspect, days] : item.every_days) {
         const QString pointer = assay::pointerTo(u"/every_days"_s, aspectWord(aspect));
         if (std::ranges::find(possible, aspect) == possible.end())
             problems.push_back(assay::error(
-                pointer, ItemWording::tr("is not checked of a %1; leave it out").arg(kindName(item.kind))));
+                pointer, ItemWording::tr("is not checked on a %1; leave it out").arg(kindName(item.kind))));
         else if (days < 1 || days > mostDays)
             problems.push_back(assay::error(
                 pointer,

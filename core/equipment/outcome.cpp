@@ -136,10 +136,10 @@ Outcome ofWeighing(const Item &item, const Check &check)
             continue;
         const double off_mg = mg_per_g * (*row[2] - *row[1]);
         largest_mg = std::max(largest_mg, std::abs(off_mg));
-        outcome.findings.push_back(
-            held({OutcomeWording::tr("off from the weight of %1").arg(withUnit(plainText(*row[1]), u"g"_s)),
-                  off_mg, u"mg"_s, -limit_mg, limit_mg, true,
-                  sourceOf(item, check, u"deviation_limit_mg"_s, usual()), 3}));
+        outcome.findings.push_back(held(
+            {OutcomeWording::tr("deviation from the weight of %1").arg(withUnit(plainText(*row[1]), u"g"_s)),
+             off_mg, u"mg"_s, -limit_mg, limit_mg, true,
+             sourceOf(item, check, u"deviation_limit_mg"_s, usual()), 3}));
     }
     outcome.figures.weighing_mg = std::hypot(s_mg, largest_mg / std::sqrt(3.0));
     return outcome;
@@ -168,7 +168,7 @@ Outcome ofMatch(const Item &item, const Check &check)
     Outcome outcome;
     const std::vector<double> found = columnOf(check, 0);
     outcome.findings.push_back(
-        held({OutcomeWording::tr("largest less smallest of %1 cuvettes").arg(found.size()),
+        held({OutcomeWording::tr("largest minus smallest of %1 cuvettes").arg(found.size()),
               quality::range(found),
               {},
               std::nullopt,

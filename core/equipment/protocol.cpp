@@ -67,16 +67,15 @@ Protocol ofPiston(const Item &item)
     addRoom(protocol);
     const auto limits = pistonLimits(item.nominal_mL);
     protocol.fields.push_back(
-        {u"evaporation_mg"_s, ProtocolWording::tr("Evaporated with each"), u"mg"_s, 0, 10, 0, true,
+        {u"evaporation_mg"_s, ProtocolWording::tr("Evaporation per delivery"), u"mg"_s, 0, 10, 0, true,
          ProtocolWording::tr("Mean loss of one cycle without a delivery; it is added to "
                              "each mass.")});
     const QString about =
-        limits ? ProtocolWording::tr(
-                     "Offered: ISO 8655-2:2002 for %1, type A, read in data of a university's package "
-                     "and not in the standard. Its edition of 2022 has other limits: put in those "
-                     "that your laboratory works by.")
+        limits ? ProtocolWording::tr("Suggested: ISO 8655-2:2002 for %1, type A, taken from the data of a "
+                                     "university's software package and not from the standard. Its edition "
+                                     "of 2022 has other limits: enter those that your laboratory works to.")
                      .arg(evaluation::withUnit(evaluation::plainText(limits->nominal_uL), u"µL"_s))
-               : ProtocolWording::tr("Put in what your laboratory works by, and say where it comes from.");
+               : ProtocolWording::tr("Enter what your laboratory works to, and say where it comes from.");
     protocol.fields.push_back({u"systematic_limit_uL"_s, ProtocolWording::tr("Systematic error at most"),
                                u"µL"_s, 0, 1000 * item.nominal_mL,
                                limits ? std::optional(limits->systematic_uL) : std::nullopt, true, about});
@@ -98,25 +97,25 @@ Protocol ofGlass(const Item &item)
     Protocol protocol;
     const bool flask = item.kind == Kind::Flask;
     protocol.how =
-        flask ? ProtocolWording::tr(
-                    "The dry flask is weighed empty and filled to the mark with water; the mass of "
-                    "the water is noted in g, at least three times.")
-              : ProtocolWording::tr(
-                    "The pipette is let out against the wall of the weighed vessel, with its waiting "
-                    "time; the mass of the water is noted in g, at least three times.");
+        flask
+            ? ProtocolWording::tr(
+                  "The dry flask is weighed empty and filled to the mark with water; the mass of "
+                  "the water is noted in g, at least three times.")
+            : ProtocolWording::tr("The pipette is drained against the wall of the weighed vessel, with its "
+                                  "waiting time; the mass of the water is noted in g, at least three times.");
     addRoom(protocol);
     const auto limit = flask ? flaskLimit_mL(item.nominal_mL) : bulbPipetteLimit_mL(item.nominal_mL);
     protocol.fields.push_back(
         {u"limit_mL"_s, ProtocolWording::tr("Permissible error"), u"mL"_s, 0, item.nominal_mL, limit, true,
-         limit ? ProtocolWording::tr("Offered: class A of %1, read in data of a university's "
-                                     "package and not in the standard.")
+         limit ? ProtocolWording::tr("Suggested: class A of %1, taken from the data of a university's "
+                                     "software package and not from the standard.")
                      .arg(flask ? u"ISO 1042:1998"_s : u"ISO 648:2008"_s)
-               : ProtocolWording::tr("Put in what stands on the glass or in its "
-                                     "certificate.")});
+               : ProtocolWording::tr("Enter what is marked on the glass or stated in its certificate.")});
     protocol.fields.push_back(
         {u"expansion_per_C"_s, ProtocolWording::tr("Cubic expansion of the glass"), u"1/°C"_s, 0, 0.001,
          borosilicate_per_C, true,
-         ProtocolWording::tr("Offered: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.")});
+         ProtocolWording::tr(
+             "Suggested: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.")});
     protocol.columns = {{ProtocolWording::tr("Mass of the water"), u"g"_s, 0, 2 * item.nominal_mL, false}};
     protocol.rows = blankRows(weighingsOfAVolume, 1);
     return protocol;
@@ -142,9 +141,9 @@ Protocol ofWavelength()
         "them. Those that lie near the wavelengths you work at; the others may be left out.");
     protocol.cautions = {ProtocolWording::tr(
         "Follow your local rules and the supplier's instructions first. Holmium perchlorate solution is made "
-        "with perchloric acid: it oxidises and burns the skin, and dried up with anything organic it can "
-        "explode. A sealed cuvette spares you from handling it. Lines of a mercury lamp hold ultraviolet: do "
-        "not look into it.")};
+        "with perchloric acid: it is oxidising and burns the skin, and dried out with anything organic it "
+        "can explode. A sealed cuvette spares you from handling it. The light of a mercury lamp contains "
+        "ultraviolet: do not look into it.")};
     protocol.columns = {{ProtocolWording::tr("Expected"), u"nm"_s, 190, 1100, true},
                         {ProtocolWording::tr("Found"), u"nm"_s, 190, 1100, false}};
     for (const WavelengthMark &mark : wavelengthMarks()) {
@@ -162,11 +161,11 @@ Protocol ofAbsorbance()
         "57.0 to 63.0 mg for 1000 mL; for 430 nm 57.0 to 63.0 mg for 100 mL. Wavelengths your photometer "
         "does not have are left out.");
     protocol.cautions = {ProtocolWording::tr(
-        "Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, can "
-        "cause cancer and allergy, harms fertility and waters, and kindles what burns: do not breathe the "
-        "dust, wear gloves, weigh under a hood, and give the solution to the hazardous waste. Sealed "
-        "cuvettes "
-        "with a certificate spare you from weighing it; then key the strength that it states.")};
+        "Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may "
+        "cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies "
+        "fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as "
+        "hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the "
+        "concentration that the certificate states.")};
     protocol.fields = {
         {u"weak_mg_per_L"_s, ProtocolWording::tr("Dichromate, weak"), u"mg/L"_s, 57, 63, std::nullopt, false,
          ProtocolWording::tr("In the solution for 235 to 350 nm: the mass weighed for one litre.")},
@@ -188,8 +187,8 @@ Protocol ofNoise()
 {
     Protocol protocol;
     protocol.how = ProtocolWording::tr(
-        "At the wavelength you work at: the zero, with a cuvette of water set to zero once, read again and "
-        "again; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.");
+        "At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; "
+        "and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.");
     protocol.fields = {
         {u"noise_limit"_s,
          ProtocolWording::tr("Standard deviation at most"),
@@ -200,7 +199,7 @@ Protocol ofNoise()
          true,
          commonPractice()},
         {u"zero_limit"_s,
-         ProtocolWording::tr("Mean of the zero off by at most"),
+         ProtocolWording::tr("Mean of the zero, deviation at most"),
          {},
          0,
          1,
@@ -225,20 +224,19 @@ Protocol ofNoise()
 Protocol ofWeighing()
 {
     Protocol protocol;
-    protocol.how = ProtocolWording::tr(
-        "One load, near what you weigh most, put on and taken off again and again; and weights with a "
-        "certificate, each once.");
+    protocol.how = ProtocolWording::tr("One load, near what you weigh most, put on and taken off repeatedly; "
+                                       "and weights with a certificate, each once.");
     const QString own =
-        ProtocolWording::tr("Put in what your laboratory works by, and say where it comes from.");
+        ProtocolWording::tr("Enter what your laboratory works to, and say where it comes from.");
     protocol.fields = {
         {u"repeat_limit_mg"_s, ProtocolWording::tr("Standard deviation at most"), u"mg"_s, 0, 10000,
          std::nullopt, true, own},
-        {u"deviation_limit_mg"_s, ProtocolWording::tr("Off from a weight by at most"), u"mg"_s, 0, 10000,
+        {u"deviation_limit_mg"_s, ProtocolWording::tr("Deviation from a weight at most"), u"mg"_s, 0, 10000,
          std::nullopt, true, own},
     };
-    protocol.columns = {{ProtocolWording::tr("One load, shown"), u"g"_s, 0, 100000, false},
+    protocol.columns = {{ProtocolWording::tr("One load, indication"), u"g"_s, 0, 100000, false},
                         {ProtocolWording::tr("Weight"), u"g"_s, 0, 100000, false},
-                        {ProtocolWording::tr("Shown"), u"g"_s, 0, 100000, false}};
+                        {ProtocolWording::tr("Indication"), u"g"_s, 0, 100000, false}};
     protocol.rows = blankRows(weighingsOfAVolume, 3);
     return protocol;
 }
@@ -248,10 +246,10 @@ Protocol ofTemperature()
     Protocol protocol;
     protocol.how = ProtocolWording::tr("Beside a thermometer with a certificate, in a stirred bath, at the "
                                        "temperatures you work at.");
-    protocol.fields = {
-        {u"limit_C"_s, ProtocolWording::tr("Off by at most"), u"°C"_s, 0, 10, 0.5, true, commonPractice()}};
+    protocol.fields = {{u"limit_C"_s, ProtocolWording::tr("Deviation at most"), u"°C"_s, 0, 10, 0.5, true,
+                        commonPractice()}};
     protocol.columns = {{ProtocolWording::tr("Reference"), u"°C"_s, -100, 300, false},
-                        {ProtocolWording::tr("Shown"), u"°C"_s, -100, 300, false}};
+                        {ProtocolWording::tr("Indication"), u"°C"_s, -100, 300, false}};
     protocol.rows = blankRows(5, 2);
     return protocol;
 }
@@ -259,22 +257,20 @@ Protocol ofTemperature()
 Protocol ofMatch()
 {
     Protocol protocol;
-    protocol.how =
-        ProtocolWording::tr("Every cuvette of the set, clean and filled with water, read at the wavelength "
-                            "you work at, marks the same way round.");
+    protocol.how = ProtocolWording::tr("Every cuvette of the set, clean and filled with water, read at the "
+                                       "wavelength you work at, marks facing the same way.");
     protocol.fields = {
         {u"limit"_s,
-         ProtocolWording::tr("Largest less smallest at most"),
+         ProtocolWording::tr("Largest minus smallest at most"),
          {},
          0,
          1,
          0.01,
          true,
          commonPractice()},
-        {u"path_percent"_s, ProtocolWording::tr("Path length within"), u"%"_s, 0, 10, 0.1, true,
-         ProtocolWording::tr(
-             "From the certificate of the cuvettes: half the width. Offered: 10.00 ± 0.01 mm (common "
-             "practice, no source).")},
+        {u"path_percent"_s, ProtocolWording::tr("Path length tolerance"), u"%"_s, 0, 10, 0.1, true,
+         ProtocolWording::tr("From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 "
+                             "mm (common practice, no source).")},
     };
     protocol.columns = {{ProtocolWording::tr("Absorbance with water"), {}, -1, 2, false}};
     protocol.rows = blankRows(24, 1);

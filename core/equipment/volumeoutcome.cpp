@@ -77,7 +77,7 @@ Outcome ofGlass(const Item &item, const Check &check)
                                                      : VolumeoutcomeWording::tr("class A, ISO 648:2008");
     const int decimals = evaluation::decimalsFor(limit_mL > 0 ? limit_mL : item.nominal_mL / 1000, 2);
     outcome.findings.push_back(
-        held({VolumeoutcomeWording::tr("mean less the stated volume, at 20 °C"), off_mL, u"mL"_s, -limit_mL,
+        held({VolumeoutcomeWording::tr("mean minus the nominal volume, at 20 °C"), off_mL, u"mL"_s, -limit_mL,
               limit_mL, true, sourceOf(item, check, u"limit_mL"_s, offered), decimals}));
     outcome.findings.push_back(held({VolumeoutcomeWording::tr("standard deviation of the fillings"),
                                      s_mL,

@@ -103,10 +103,9 @@ void addLimits(const assay::Method &method, const AppraisalInputs &inputs, Appra
         appraisal.quantificationByWindow ? method.window.minSignal : smallest * quantificationPerDetection;
     if (appraisal.quantificationByWindow && method.window.minSignal < smallest)
         appraisal.remarks.push_back(assay::warning(
-            u"/window/minSignal"_s,
-            AppraisalWording::tr("the window starts at %1, below the smallest difference of absorbances "
-                                 "that can be told apart (%2)")
-                .arg(assay::shown(method.window.minSignal), assay::shown(smallest))));
+            u"/window/minSignal"_s, AppraisalWording::tr("the window starts at %1, below the smallest "
+                                                         "difference in absorbance that can be resolved (%2)")
+                                        .arg(assay::shown(method.window.minSignal), assay::shown(smallest))));
     const std::vector<double> volumes = volumesOf(method);
     for (const assay::Measurand &measurand : method.measurands) {
         const auto factor = volumes.empty() ? std::nullopt

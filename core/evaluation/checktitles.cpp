@@ -13,7 +13,7 @@ QString checkTitle(CheckId id)
     case CheckId::ReadingMissing:
         return CheckText::tr("Readings missing");
     case CheckId::ReadingImplausible:
-        return CheckText::tr("Readings no photometer shows");
+        return CheckText::tr("Readings no photometer can show");
     case CheckId::WrongDirection:
         return CheckText::tr("Signals in the wrong direction");
     case CheckId::SignalLow:
@@ -29,9 +29,9 @@ QString checkTitle(CheckId id)
     case CheckId::BlankHigh:
         return CheckText::tr("Blank signal");
     case CheckId::BlankSpread:
-        return CheckText::tr("Blanks apart");
+        return CheckText::tr("Difference between blanks");
     case CheckId::DuplicateSpread:
-        return CheckText::tr("Replicates apart");
+        return CheckText::tr("Difference between replicates");
     case CheckId::StandardRecovery:
         return CheckText::tr("Recovery of the standard");
     case CheckId::StandardTooOld:
@@ -39,7 +39,7 @@ QString checkTitle(CheckId id)
     case CheckId::SpikeRecovery:
         return CheckText::tr("Recovery of the spike");
     case CheckId::VolumeProportionality:
-        return CheckText::tr("Sample volumes apart");
+        return CheckText::tr("Difference between sample volumes");
     case CheckId::ReactionUnfinished:
         return CheckText::tr("Reactions not ended");
     case CheckId::ReadingEarly:

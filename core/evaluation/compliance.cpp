@@ -244,9 +244,8 @@ QString beyondLimitText(const BeyondLimit &beyond)
         : percent > 99.9 ? ComplianceWording::tr("more than %1").arg(withUnit(u"99.9"_s, u"%"_s))
                          : withUnit(QString::number(percent, 'f', percent < 10 ? 1 : 0), u"%"_s);
     if (std::isinf(beyond.degreesOfFreedom))
-        return ComplianceWording::tr(
-                   "probability %1 that the true value lies beyond the limit, if it is distributed "
-                   "normally about the result")
+        return ComplianceWording::tr("probability %1 that the true value lies beyond the limit, if it is "
+                                     "normally distributed about the result")
             .arg(number);
     return ComplianceWording::tr(
                "probability %1 that the true value lies beyond the limit, if it is distributed about the "

@@ -106,7 +106,7 @@ public:
         if (const QString obstacle = obstacleOf(parts); !obstacle.isEmpty()) {
             result.checks.push_back(
                 derivedCheck(CheckId::ReadingMissing, result,
-                             CheckText::tr("%1 is not formed: %2").arg(derived.name, obstacle)));
+                             CheckText::tr("%1 is not calculated: %2").arg(derived.name, obstacle)));
             return result;
         }
         formFrom(parts, derived.name, result);
@@ -202,8 +202,8 @@ private:
         else
             result.checks.push_back(
                 derivedCheck(CheckId::ReserveLow, result,
-                             CheckText::tr("%1 is not formed: %2 is only known to be larger, which leaves no "
-                                           "limit for it. Repeat as advised.")
+                             CheckText::tr("%1 is not calculated: %2 is only known to be larger, which "
+                                           "leaves no limit for it. Repeat as advised.")
                                  .arg(name, namesOfOpen(parts))));
         judge(parts, result);
         if (bound)

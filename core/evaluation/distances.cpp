@@ -95,7 +95,7 @@ private:
     {
         const QStringList texts = comparedTexts(m_absorbance, {medianOf(others)}, distanceDecimals);
         return {kind,
-                CheckText::tr("%1: %2 is %3, but %4 %5. Look for a slipped decimal point or another tube.")
+                CheckText::tr("%1: %2 is %3, but %4 %5. Look for a slipped decimal point or the wrong tube.")
                     .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], read, texts[1]),
                 true};
     }
@@ -185,16 +185,17 @@ std::optional<Doubt> farInSignal(const SampleView &view, int tube, const std::ve
     if (!(std::abs(*own - median) > limit + 1e-12))
         return std::nullopt;
     const QStringList texts = comparedTexts(*own, {median}, distanceDecimals);
-    return Doubt{Doubt::Kind::FarFromReplicate,
-                 (isNet ? CheckText::tr("%1: with this its net signal is %2, but %3 with the same contents gave %4, and "
-                               "%5 allows %6 between them. Look for a slip of the key, another tube or a "
-                               "pipetting error.")
-                 : CheckText::tr("%1: with this its signal is %2, but %3 with the same contents gave %4, and "
-                               "%5 allows %6 between them. Look for a slip of the key, another tube or a "
-                               "pipetting error."))
-                     .arg(capitalised(tubeName(tube)), texts[0], tubeNames(compared), texts[1], origin,
-                          absorbanceText(limit)),
-                 true};
+    return Doubt{
+        Doubt::Kind::FarFromReplicate,
+        (isNet ? CheckText::tr(
+                     "%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 "
+                     "allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.")
+               : CheckText::tr(
+                     "%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows "
+                     "%6 between them. Look for a typing error, the wrong tube or a pipetting error."))
+            .arg(capitalised(tubeName(tube)), texts[0], tubeNames(compared), texts[1], origin,
+                 absorbanceText(limit)),
+        true};
 }
 
 } // namespace plateau::evaluation

@@ -156,7 +156,7 @@ private:
             const QStringList texts = comparedTexts(*signal, {*limit}, 3);
             add(Doubt::Kind::BlankHigh,
                 CheckText::tr("%1: with this the blank's signal is %2, and the method allows %3. Look for a "
-                              "slipped decimal point or another tube.")
+                              "slipped decimal point or the wrong tube.")
                     .arg(capitalised(tubeName(m_tube)), texts[0], texts[1]),
                 true);
         }

@@ -185,9 +185,9 @@ void addRecoveryCheck(const CheckContext &context, const TubeGroup &group, const
                : (isControl ? CheckText::tr("Recovery %1 is outside %2 (%3). Check the control's value and its "
                                             "date, the pipette and the reagents before any result of this run "
                                             "is used.")
-                            : CheckText::tr("Recovery %1 is outside %2 (%3). Check the standard's making and "
-                                            "age, the pipette and the reagents before any result of this run "
-                                            "is used."))
+                            : CheckText::tr("Recovery %1 is outside %2 (%3). Check the preparation and age of "
+                                            "the standard, the pipette and the reagents before any result of "
+                                            "this run is used."))
                      .arg(found, range, facts),
         group.tubes));
 }

@@ -45,14 +45,13 @@ void addSpikeCheck(const SampleView &view, std::vector<Check> &checks)
     if (check.passed)
         check.message = CheckText::tr("Recovery of the spike %1 is within %2.").arg(found, range);
     else if (!measurable)
-        check.message =
-            CheckText::tr("The spiked tube lies above what the assay measures; its recovery of %1 says "
-                          "nothing. Repeat it with less spike or a stronger dilution.")
-                .arg(found);
+        check.message = CheckText::tr("The spiked tube lies above what the assay measures; its recovery of "
+                                      "%1 says nothing. Repeat it with less spike or a higher dilution.")
+                            .arg(found);
     else
         check.message =
-            CheckText::tr("Recovery of the spike %1 is outside %2. Suspect an interference or an error of "
-                          "pipetting.")
+            CheckText::tr(
+                "Recovery of the spike %1 is outside %2. Suspect an interference or a pipetting error.")
                 .arg(found, range);
     checks.push_back(std::move(check));
 }

@@ -122,7 +122,7 @@ Problems problemsOf(const Specification &specification)
                    SpecificationSoundnessWording::tr("the source"));
     if (!specification.date.isValid())
         problems.push_back(error(
-            u"/date"_s, SpecificationSoundnessWording::tr("is no date; say as of when the source was read")));
+            u"/date"_s, SpecificationSoundnessWording::tr("is not a date; say when the source was read")));
     checkGuard(specification, problems);
     return problems;
 }

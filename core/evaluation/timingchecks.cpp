@@ -102,7 +102,7 @@ QString detailOf(const Waited &waited, bool early)
 {
     const QString interval = intervalText(waited.wait_min);
     if (waited.waited_min < -slack_min)
-        return CheckText::tr("%1 is marked %2 before what comes ahead of it (the method waits %3)")
+        return CheckText::tr("%1 is marked %2 before what precedes it (the method waits %3)")
             .arg(waited.reading, minutesText(-waited.waited_min), interval);
     const double off_min =
         early ? waited.wait_min.lower - waited.waited_min : waited.waited_min - waited.wait_min.upper;

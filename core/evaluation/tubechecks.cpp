@@ -85,7 +85,7 @@ Check missingReadings(const CheckContext &context, const TubeGroup &group)
     CheckBuilder check(CheckId::ReadingMissing, group,
                        parts.spoilt.empty()
                            ? CheckText::tr("Every reading is there.")
-                           : CheckText::tr("Every reading is there that counts: without %1, spoilt.")
+                           : CheckText::tr("Every reading that counts is there: without %1, spoilt.")
                                  .arg(tubeNames(parts.spoilt)));
     forEachReading(context, parts.counted, [&](int tube, const QString &name, const run::Reading *reading) {
         if (!reading)

@@ -93,7 +93,7 @@ public:
         if (exception.id == numberOverflow)
             message = JsonWording::tr("%1: the number is too large to be used").arg(place);
         else if (stumbledOverNaN(m_json, offset))
-            message = JsonWording::tr("%1: NaN and Infinity are no numbers; leave the field out").arg(place);
+            message = JsonWording::tr("%1: NaN and Infinity are not numbers; leave the field out").arg(place);
         else
             message = JsonWording::tr("%1: not valid JSON: %2").arg(place, reason(exception.what()));
         fail(exception.id == numberOverflow ? pointer(m_open.size()) : QString(), message);

@@ -61,7 +61,7 @@ QString faultSentence(MomentFault fault)
         return KeyedMomentWording::tr("Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.");
     case MomentFault::NotATime:
         return KeyedMomentWording::tr(
-            "That is no time: write it as 8:10, or with its day, as 2026-03-02 8:10.");
+            "That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.");
     case MomentFault::NoSuchTime:
         return KeyedMomentWording::tr(
             "There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.");

@@ -155,17 +155,18 @@ std::optional<Delimiter> delimiterFromWord(const QString &word)
 QString faultOf(const ColumnMapping &mapping)
 {
     if (mapping.absorbanceColumn < 1 || mapping.absorbanceColumn > mostColumns)
-        return ReadingColumnWording::tr("The column of the absorbance is one from 1 to %1.").arg(mostColumns);
+        return ReadingColumnWording::tr("The column of the absorbance must be from 1 to %1.")
+            .arg(mostColumns);
     if (mapping.tubeColumn < 0 || mapping.tubeColumn > mostColumns)
-        return ReadingColumnWording::tr("The column of the tube is one from 1 to %1, or none.")
+        return ReadingColumnWording::tr("The column of the tube must be from 1 to %1, or none.")
             .arg(mostColumns);
     if (mapping.tubeColumn == mapping.absorbanceColumn)
-        return ReadingColumnWording::tr("Tube and absorbance can't stand in the same column.");
+        return ReadingColumnWording::tr("Tube and absorbance cannot be in the same column.");
     if (mapping.headerLines < 0 || mapping.headerLines > mostHeaderLines)
         return ReadingColumnWording::tr("A heading has 0 to %1 lines.").arg(mostHeaderLines);
     if (mapping.delimiter == Delimiter::Comma && mapping.decimal != DecimalSign::Point)
         return ReadingColumnWording::tr(
-            "Where commas part the columns, the decimal sign has to be the point.");
+            "Where commas separate the columns, the decimal sign has to be the point.");
     return {};
 }
 

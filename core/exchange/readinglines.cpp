@@ -81,16 +81,16 @@ Result pick(const std::vector<NumberWord> &numbers, const LinePattern &pattern)
     if (count == 0)
         return refusedLine(
             pattern.which == LinePattern::Which::After
-                ? ReadingLinesWording::tr("There is no number behind %1.").arg(assay::quoted(pattern.after))
+                ? ReadingLinesWording::tr("There is no number after %1.").arg(assay::quoted(pattern.after))
                 : ReadingLinesWording::tr("There is no number in the line."));
     if (pattern.which == LinePattern::Which::After)
         return valueOf(numbers.front());
     if (pattern.which == LinePattern::Which::Nth)
         return pattern.nth <= count
                    ? valueOf(numbers[static_cast<std::size_t>(pattern.nth - 1)])
-                   : refusedLine(ReadingLinesWording::tr("Numbers in the line: %1; number %2 is wanted.")
-                                 .arg(count)
-                                 .arg(pattern.nth));
+                   : refusedLine(ReadingLinesWording::tr("Numbers in the line: %1; number %2 is needed.")
+                                     .arg(count)
+                                     .arg(pattern.nth));
     return count == 1 ? valueOf(numbers.front())
                       : refusedLine(ReadingLinesWording::tr(
                                     "The line has %1 numbers; say which of them is the absorbance.")
@@ -112,8 +112,8 @@ Result readText(const QString &text, const LinePattern &pattern)
             return refusedLine(
                 ReadingLinesWording::tr("There is no %1 in the line.").arg(assay::quoted(pattern.after)));
         if (places.size() > 1)
-            return refusedLine(ReadingLinesWording::tr("%1 is in the line more than once; take a longer text.")
-                               .arg(assay::quoted(pattern.after)));
+            return refusedLine(ReadingLinesWording::tr("%1 is in the line more than once; use a longer text.")
+                                   .arg(assay::quoted(pattern.after)));
         part = text.mid(places.front());
     }
     const QByteArray utf8 = part.toUtf8();
@@ -133,7 +133,7 @@ QString textFault(const QString &text, const QString &name)
 QString faultOf(const LinePattern &pattern)
 {
     if (pattern.which == LinePattern::Which::Nth && (pattern.nth < 1 || pattern.nth > mostNumbers))
-        return ReadingLinesWording::tr("The number that counts is one from 1 to %1.").arg(mostNumbers);
+        return ReadingLinesWording::tr("The number that counts must be from 1 to %1.").arg(mostNumbers);
     if (pattern.which == LinePattern::Which::After && pattern.after.trimmed().isEmpty())
         return ReadingLinesWording::tr("Type the text that stands before the absorbance, as ABS.");
     for (const auto &[text, name] :
@@ -158,9 +158,8 @@ std::variant<double, LineRefusal> readLine(const LineAssembler::Line &line, cons
     const auto decoded = decodeLine(inner, pattern.encoding);
     const QString *text = std::get_if<0>(&decoded);
     if (!text || hasControl(*text))
-        return refusedLine(ReadingLinesWording::tr(
-            "The line holds signs that are no text; check speed, format and encoding of the "
-            "connection."));
+        return refusedLine(ReadingLinesWording::tr("The line contains characters that are not text; check "
+                                                   "speed, format and encoding of the connection."));
     return readText(*text, pattern);
 }
 

@@ -37,8 +37,8 @@ Decoded withoutNul(const QString &text)
     if (nul < 0)
         return Decoded(std::in_place_index<0>, text);
     const QByteArray before = text.left(nul).toUtf8();
-    return refusedText(ReadingTextWording::tr("The text has a NUL in %1; it is no text file of readings.")
-                       .arg(placeOf(before, before.size()).text()));
+    return refusedText(ReadingTextWording::tr("The text has a NUL in %1; it is not a text file of readings.")
+                           .arg(placeOf(before, before.size()).text()));
 }
 
 Decoded fromUtf16(const QByteArray &bytes)
@@ -129,7 +129,7 @@ bool isLimit(std::string_view utf8)
 QString limitSentence()
 {
     return ReadingTextWording::tr(
-        "It is a limit and not a reading; dilute and read anew, or key what the display shows.");
+        "It is a limit and not a reading; dilute and read again, or key what the display shows.");
 }
 
 QString onOneLine(const QString &text)

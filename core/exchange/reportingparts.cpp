@@ -46,9 +46,9 @@ void takeBytes(const Place &place, QByteArray &bytes)
     if (decoded && decoded.decoded.toBase64() == text.toUtf8()) // Qt takes one without padding, too
         bytes = *decoded;
     else
-        place.findings.broken(place.pointer,
-                              ReportingPartsWording::tr("is no base64 text; take it from a file the program "
-                                                        "wrote"));
+        place.findings.broken(
+            place.pointer,
+            ReportingPartsWording::tr("is not base64 text; take it from a file the program wrote"));
 }
 
 /// A text that may be left out; given, it must say something.

@@ -79,13 +79,12 @@ void requireOurs(const Database &database)
     if (database.single(u"PRAGMA application_id"_s).toLongLong() != applicationId)
         throw Failure(
             Failure::Kind::NotANotebook,
-            Sentence::tr("The file %1 is not a Plateau notebook; nothing was made of it.").arg(path));
+            Sentence::tr("The file %1 is not a Plateau notebook; nothing was made from it.").arg(path));
     if (schemaVersion(database) > schemaSteps().back().number)
-        throw Failure(
-            Failure::Kind::NewerVersion,
-            Sentence::tr("The backup %1 was written by a newer Plateau; nothing was made of it: use "
-                         "the newer program.")
-                .arg(path));
+        throw Failure(Failure::Kind::NewerVersion,
+                      Sentence::tr("The backup %1 was written by a newer Plateau; nothing was made from it: "
+                                   "use the newer program.")
+                          .arg(path));
 }
 
 } // namespace

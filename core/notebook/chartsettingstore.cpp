@@ -36,11 +36,10 @@ QString rulesText(const std::set<quality::RunRule> &rules)
 template <class Value> Value known(const std::optional<Value> &value, const QString &word)
 {
     if (!value)
-        throw Failure(
-            Failure::Kind::Damaged,
-            Sentence::tr("The settings of a chart in the notebook are damaged; go back to the latest "
-                         "backup, or save them anew."),
-            word);
+        throw Failure(Failure::Kind::Damaged,
+                      Sentence::tr("The settings of a chart in the notebook are damaged; go back to the "
+                                   "latest backup, or save them again."),
+                      word);
     return *value;
 }
 

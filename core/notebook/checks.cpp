@@ -64,7 +64,7 @@ std::vector<Finding> schemaFindings(const Database &database, const Layout &expe
             found.erase(object);
         }
         for (const auto &[object, sql] : found)
-            findings.push_back({placeOf(object), Sentence::tr("does not belong into a notebook")});
+            findings.push_back({placeOf(object), Sentence::tr("does not belong in a notebook")});
     } catch (const Failure &failure) {
         findings.push_back({Sentence::tr("the schema"), failure.details()});
     }

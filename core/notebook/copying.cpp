@@ -215,12 +215,13 @@ void requireWholeNotebook(const Database &database, const Watch &watch)
 {
     const std::vector<Finding> findings = findingsOf(database, watch);
     if (!findings.empty())
-        throw Failure(Failure::Kind::Damaged,
-                      Sentence::tr("The notebook %1 is damaged (%2: %3); nothing was made of it: choose "
-                                   "another backup.")
-                          .arg(QDir::toNativeSeparators(database.path()), findings.front().place,
-                               findings.front().message),
-                      findingLines(findings));
+        throw Failure(
+            Failure::Kind::Damaged,
+            Sentence::tr(
+                "The notebook %1 is damaged (%2: %3); nothing was made from it: choose another backup.")
+                .arg(QDir::toNativeSeparators(database.path()), findings.front().place,
+                     findings.front().message),
+            findingLines(findings));
 }
 
 } // namespace plateau::notebook

@@ -43,9 +43,10 @@ QStringList benchNames(const Database &database, RunId run)
 void requireMayDecide(const Database &database, RunId run, const Signer &signer)
 {
     if (!mayReview(database, signer))
-        throw refused(Sentence::tr("Run %1 was not decided: a reviewer or a head decides here, and %2 is an "
-                                   "analyst.")
-                          .arg(QString::number(run.value), quoted(signer.name)));
+        throw refused(
+            Sentence::tr(
+                "Run %1 was not decided on: a reviewer or a head decides here, and %2 is an analyst.")
+                .arg(QString::number(run.value), quoted(signer.name)));
     if (!loadLaboratory(database).review.secondPersonReviews)
         return;
     QStringList own{comparisonKey(signer.name)};
@@ -53,10 +54,9 @@ void requireMayDecide(const Database &database, RunId run, const Signer &signer)
         own = nameKeysOf(database, signer.rows->person.id);
     const QStringList bench = benchNames(database, run);
     if (std::ranges::any_of(own, [&](const QString &name) { return bench.contains(name); }))
-        throw refused(
-            Sentence::tr("Run %1 was not decided: nobody reviews their own run here, and %2 worked on "
-                         "it; ask somebody else.")
-                .arg(QString::number(run.value), quoted(signer.name)));
+        throw refused(Sentence::tr("Run %1 was not decided on: nobody reviews their own run here, and %2 "
+                                   "worked on it; ask somebody else.")
+                          .arg(QString::number(run.value), quoted(signer.name)));
 }
 
 void requireRunReason(const RunDecision &decision, bool acceptable)

@@ -52,8 +52,8 @@ planning::ShelfSample loadDetail(const Database &database, qint64 row)
     if (!query.next())
         throw Failure(
             Failure::Kind::Damaged,
-            Sentence::tr("The notebook is damaged: what was told of a sample is gone; go back to the "
-                         "latest backup."),
+            Sentence::tr(
+                "The notebook is damaged: details of a sample are gone; go back to the latest backup."),
             u"sample_detail %1"_s.arg(row));
     return {query.text(0),
             matrixOf(query.text(1)),

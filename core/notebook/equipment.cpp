@@ -40,8 +40,8 @@ HeldItem itemOf(const Act &act, ItemId id)
     std::vector<HeldItem> all = loadEquipment(act.database());
     const auto found = std::ranges::find(all, id.value, &HeldItem::id);
     if (found == all.end())
-        throw refused(Sentence::tr("The notebook holds no item number %1; nothing was stored: choose one of "
-                                   "its list of equipment.")
+        throw refused(Sentence::tr("The notebook holds no item number %1; nothing was stored: choose one "
+                                   "from its list of equipment.")
                           .arg(id.value));
     return *found;
 }
@@ -68,8 +68,8 @@ void EquipmentBook::change(ItemId id, const equipment::Item &item, const QString
     Act act = m_open.act(person, u"equipmentChanged"_s);
     const HeldItem before = itemOf(act, id);
     if (before.item == item)
-        throw refused(
-            Sentence::tr("The item %1 stands so already; nothing was stored.").arg(assay::quoted(item.name)));
+        throw refused(Sentence::tr("The item %1 reads like this already; nothing was stored.")
+                          .arg(assay::quoted(item.name)));
     if (before.item.kind != item.kind)
         throw refused(Sentence::tr("The item %1 stays a %2; add another one for what is not.")
                           .arg(assay::quoted(item.name), equipment::kindName(before.item.kind)));
@@ -114,9 +114,10 @@ void EquipmentBook::withdrawCheck(CheckId id, const QString &person, const QStri
         act.commit();
         return;
     }
-    throw refused(Sentence::tr("The notebook holds no check number %1; nothing was stored: choose one of the "
-                               "item's list.")
-                      .arg(id.value));
+    throw refused(
+        Sentence::tr(
+            "The notebook holds no check number %1; nothing was stored: choose one from the item's list.")
+            .arg(id.value));
 }
 
 std::vector<HeldItem> EquipmentBook::all() const

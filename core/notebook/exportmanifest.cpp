@@ -65,7 +65,7 @@ ExportManifest readManifest(const QByteArray &json, const QString &path)
 {
     const auto refuse = [&path](const QString &details) -> Failure {
         return Failure(Failure::Kind::NotANotebook,
-                       Sentence::tr("The file %1 is no manifest of an export of a notebook; nothing was "
+                       Sentence::tr("The file %1 is not the manifest of an export of a notebook; nothing was "
                                     "imported: choose the folder that the export made.")
                            .arg(QDir::toNativeSeparators(path)),
                        details);

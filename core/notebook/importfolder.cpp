@@ -49,12 +49,11 @@ ExportManifest manifestIn(const QString &folder)
                           .arg(shown(folder)));
     ExportManifest manifest = readManifest(*bytes.value, path);
     if (manifest.schema > schemaSteps().back().number)
-        throw Failure(
-            Failure::Kind::NewerVersion,
-            Sentence::tr("The export %1 is of a newer Plateau (its schema is number %2, this program "
-                         "knows up to %3); nothing was imported: use the newer program.")
-                .arg(shown(folder), QString::number(manifest.schema),
-                     QString::number(schemaSteps().back().number)));
+        throw Failure(Failure::Kind::NewerVersion,
+                      Sentence::tr("The export %1 is from a newer Plateau (its schema is number %2, this "
+                                   "program knows up to %3); nothing was imported: use the newer program.")
+                          .arg(shown(folder), QString::number(manifest.schema),
+                               QString::number(schemaSteps().back().number)));
     return manifest;
 }
 
@@ -105,7 +104,7 @@ void requireSound(const Database &database, const ExportManifest &manifest, cons
     const AuditHead head = readAuditHead(database);
     if (findings.empty() && head.hash == manifest.head.hash && head.entries == manifest.head.entries)
         return;
-    const QString what = findings.empty() ? Sentence::tr("the head of its audit is another")
+    const QString what = findings.empty() ? Sentence::tr("the head of its audit trail differs")
                                           : findings.front().place + u": "_s + findings.front().message;
     throw Failure(
         Failure::Kind::Damaged,

@@ -114,11 +114,10 @@ qint64 importTable(const Database &database, const ExportedTable &table, const Q
     std::ifstream file(QFile::encodeName(jsonPath).constData(), std::ios::binary);
     Rows rows(database, table, progress);
     if (!file || !json::sax_parse(file, &rows))
-        throw Failure(
-            Failure::Kind::Damaged,
-            Sentence::tr("The file %1 is no table as an export writes it; nothing was imported: take "
-                         "the export from where it was kept unchanged.")
-                .arg(QDir::toNativeSeparators(jsonPath)));
+        throw Failure(Failure::Kind::Damaged,
+                      Sentence::tr("The file %1 is not a table as an export writes it; nothing was imported: "
+                                   "take the export from where it was kept unchanged.")
+                          .arg(QDir::toNativeSeparators(jsonPath)));
     return rows.count();
 }
 

@@ -23,11 +23,10 @@ planning::Laboratory loadLaboratory(const Database &database, std::optional<qint
         return planning::usualLaboratory();
     exchange::Read<planning::Laboratory> read = exchange::readLaboratory(document->toUtf8());
     if (!read.value)
-        throw Failure(
-            Failure::Kind::Damaged,
-            Sentence::tr("The laboratory's settings in the notebook are damaged; go back to the latest "
-                         "backup, or save them anew."),
-            exchange::problemLine(u"laboratory"_s, read.problems.front()));
+        throw Failure(Failure::Kind::Damaged,
+                      Sentence::tr("The laboratory's settings in the notebook are damaged; go back to the "
+                                   "latest backup, or save them again."),
+                      exchange::problemLine(u"laboratory"_s, read.problems.front()));
     return std::move(*read.value);
 }
 

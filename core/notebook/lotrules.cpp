@@ -28,16 +28,15 @@ void requireLabel(const LotLabel &label)
     if (!problems.empty())
         throw refused(Sentence::tr("The lot was not stored: %1.").arg(problems.front().message));
     if (label.expires && (!label.expires->isValid() || label.expires->year() > 9999))
-        throw refused(Sentence::tr("The lot %1 was not stored: its last good day is no day that exists.")
+        throw refused(Sentence::tr("The lot %1 was not stored: its last good day is not a real date.")
                           .arg(quoted(label.lot)));
     if (label.keepsOpened_days &&
         (*label.keepsOpened_days < 1 || *label.keepsOpened_days > longestKeeping_days))
-        throw refused(
-            Sentence::tr("The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; "
-                         "leave it out where nobody says.")
-                .arg(quoted(label.lot))
-                .arg(longestKeeping_days)
-                .arg(*label.keepsOpened_days));
+        throw refused(Sentence::tr("The lot %1 was not stored: once opened it keeps for 1 to %2 days, not "
+                                   "%3; leave it out where none is stated.")
+                          .arg(quoted(label.lot))
+                          .arg(longestKeeping_days)
+                          .arg(*label.keepsOpened_days));
     requireKeeping(label.keepsDissolved_days, label.lot);
 }
 
@@ -45,28 +44,27 @@ void requireVolume(double volume_mL, const QString &lot)
 {
     if (!(volume_mL > 0 && volume_mL <= largestContainer_mL))
         throw refused(
-            Sentence::tr("Nothing was stored of the lot %1: a volume is more than 0 and at most %2 mL, "
-                         "not %3.")
+            Sentence::tr(
+                "Nothing was stored for the lot %1: a volume is more than 0 and at most %2 mL, not %3.")
                 .arg(quoted(lot), shown(largestContainer_mL), shown(volume_mL)));
 }
 
 void requireKeeping(const std::optional<int> &days, const QString &lot)
 {
     if (days && (*days < 0 || *days > longestKeeping_days))
-        throw refused(
-            Sentence::tr("Nothing was stored of the lot %1: it keeps for 0 to %2 days, not %3; leave "
-                         "it out where nobody says.")
-                .arg(quoted(lot))
-                .arg(longestKeeping_days)
-                .arg(*days));
+        throw refused(Sentence::tr("Nothing was stored for the lot %1: it keeps for 0 to %2 days, not %3; "
+                                   "leave it out where none is stated.")
+                          .arg(quoted(lot))
+                          .arg(longestKeeping_days)
+                          .arg(*days));
 }
 
 void requireDay(const Act &act, const QDate &day, const QString &lot)
 {
     if (!day.isValid() || day > timeOf(act.at()).date())
         throw refused(
-            Sentence::tr("Nothing was stored of the lot %1: the day must not be one that is to come, nor "
-                         "one that does not exist.")
+            Sentence::tr(
+                "Nothing was stored for the lot %1: the day must be a real date that is not in the future.")
                 .arg(quoted(lot)));
 }
 
@@ -100,14 +98,13 @@ void requirePlace(const planning::StoragePlace &place, const QString &lot)
     constexpr double hottest_C = 200;
     for (const std::optional<double> &limit : {place.lowest_C, place.highest_C}) {
         if (limit && !(*limit >= coldest_C && *limit <= hottest_C))
-            throw refused(Sentence::tr("Nothing was stored of the lot %1: a place has %2 to %3 °C, not %4.")
+            throw refused(Sentence::tr("Nothing was stored for the lot %1: a place has %2 to %3 °C, not %4.")
                               .arg(quoted(lot), shown(coldest_C), shown(hottest_C), shown(*limit)));
     }
     if (place.lowest_C && place.highest_C && *place.lowest_C > *place.highest_C)
-        throw refused(
-            Sentence::tr("Nothing was stored of the lot %1: the place cannot be at least %2 and at most "
-                         "%3 °C; give the lower one first.")
-                .arg(quoted(lot), shown(*place.lowest_C), shown(*place.highest_C)));
+        throw refused(Sentence::tr("Nothing was stored for the lot %1: the place cannot be at least %2 and "
+                                   "at most %3 °C; give the lower one first.")
+                          .arg(quoted(lot), shown(*place.lowest_C), shown(*place.highest_C)));
 }
 
 void requireNote(const QString &note)

@@ -84,8 +84,8 @@ void Lots::open(LotId lot, const QDate &day, const QString &person)
                           .arg(quoted(label.lot), stored.opened->toString(Qt::ISODate)));
     if (!day.isValid() || day > timeOf(act.at()).date())
         throw refused(
-            Sentence::tr("The lot %1 is not noted as opened: the day must not be one that is to come, "
-                         "nor one that does not exist.")
+            Sentence::tr(
+                "The lot %1 is not noted as opened: the day must be a real date that is not in the future.")
                 .arg(quoted(label.lot)));
     storeLotOpening(act, lot, day);
     act.note(nameOf(label));

@@ -57,8 +57,8 @@ LotVersion currentLotVersion(const Database &database, LotId lot)
     if (!query.next())
         throw Failure(
             Failure::Kind::Refused,
-            Sentence::tr("The notebook holds no lot number %1; nothing was stored: choose one of its "
-                         "list of lots.")
+            Sentence::tr(
+                "The notebook holds no lot number %1; nothing was stored: choose one from its list of lots.")
                 .arg(lot.value));
     LotVersion version;
     version.reagent = query.text(0);

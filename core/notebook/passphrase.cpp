@@ -35,7 +35,7 @@ void startLibrary()
     if (sodium_init() < 0) // 1 where it runs already
         throw Failure(Failure::Kind::Storage,
                       Sentence::tr("Passphrases cannot be used, since the library for them does not start; "
-                                   "nothing was stored: install libsodium anew."));
+                                   "nothing was stored: reinstall libsodium."));
 }
 
 } // namespace

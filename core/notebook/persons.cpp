@@ -66,7 +66,7 @@ void requireUnchangedPersons(const Session &session)
                        {u"person"_s, u"person_version"_s, u"person_passphrase"_s, u"person_standing"_s});
     if (!findings.empty())
         throw Failure(Failure::Kind::Damaged,
-                      Sentence::tr("The list of persons was changed from outside the program (%1); nothing "
+                      Sentence::tr("The list of people was changed from outside the program (%1); nothing "
                                    "was stored: have the notebook verified and go back to the latest backup.")
                           .arg(findings.front().place),
                       findingLines(findings));
@@ -113,7 +113,7 @@ PersonId Persons::addFirst(const QString &name, const QString &passphrase)
     Act act = m_open.act(name, u"personAdded"_s);
     if (arePersonsSetUp(act.database()))
         throw refused(
-            Sentence::tr("Persons are set up already; nothing was stored: a head adds further ones."));
+            Sentence::tr("People are set up already; nothing was stored: a head adds further ones."));
     const PersonId id = storePerson(act);
     storePersonVersion(act, id, name, PersonRole::Head);
     storePassphrase(act, id, hash);
@@ -212,10 +212,9 @@ Person Persons::check(const Proof &proof)
     requireUnchangedPersons(m_open.session());
     const auto rows = findPerson(database, proof.name);
     if (!rows)
-        throw refused(
-            Sentence::tr("No person of the name %1 is set up; nothing was stored: choose one of the "
-                         "list, or have a head add them.")
-                .arg(quoted(proof.name)));
+        throw refused(Sentence::tr("Nobody by the name of %1 is set up; nothing was stored: choose somebody "
+                                   "from the list, or have a head add them.")
+                          .arg(quoted(proof.name)));
     const Person &person = rows->person;
     if (person.retired)
         throw refused(Sentence::tr("%1 is retired and signs nothing; nothing was stored: choose another "
@@ -236,9 +235,10 @@ Person Persons::check(const Proof &proof)
         act.note(person.name);
         act.commit();
     }
-    throw WrongPassphrase(Sentence::tr("This is not the passphrase of %1; nothing was stored but that it was tried: "
-                               "type it again.")
-                      .arg(quoted(person.name)));
+    throw WrongPassphrase(
+        Sentence::tr(
+            "This is not the passphrase of %1; nothing was stored except the attempt: type it again.")
+            .arg(quoted(person.name)));
 }
 
 void Persons::requireWaited(const Person &person, const QDateTime &now) const
@@ -263,7 +263,7 @@ Person Persons::requireHead(const Proof &proof)
     Person person = check(proof);
     if (person.role != PersonRole::Head)
         throw refused(
-            Sentence::tr("Nothing was stored: only a head keeps the list of persons, and %1 is none.")
+            Sentence::tr("Nothing was stored: only a head keeps the list of people, and %1 is not one.")
                 .arg(quoted(person.name)));
     return person;
 }

@@ -53,7 +53,7 @@ PersonRows loadPerson(const Database &database, PersonId id)
             return rows;
     }
     throw refused(
-        Sentence::tr("The notebook holds no person number %1; nothing was stored: choose one of its list.")
+        Sentence::tr("The notebook holds no person number %1; nothing was stored: choose one from its list.")
             .arg(id.value));
 }
 

@@ -31,7 +31,7 @@ QString readingNameOf(const assay::Method &method, const QString &component)
 void requireOrigin(const ReadingOrigin &origin)
 {
     if (origin.kind == ReadingOrigin::Kind::Keyed && !(origin == ReadingOrigin{}))
-        throw refused(Sentence::tr("The reading was not stored: what is keyed has no line it came in; name "
+        throw refused(Sentence::tr("The reading was not stored: a keyed reading has no line it came in; name "
                                    "another origin or leave the line out."));
     if (const auto fault = assay::proseFault(origin.source))
         throw refused(
@@ -176,7 +176,7 @@ private:
         });
         if (later != end)
             throw refused(Sentence::tr("Reading %1 of tube %2 was not stored: %3 is ticked there already, so "
-                                       "what is read now is no more of that series.")
+                                       "what is read now is no longer part of that series.")
                               .arg(m_place.reading, QString::number(m_place.tube + 1),
                                    readingNameOf(m_inputs.method, later->name)));
     }
@@ -245,7 +245,8 @@ ReadingId correctReading(Act &act, const ReadingPlace &place, const ReadingInput
 {
     AtPlace at(act, place);
     if (at.toCorrect().value == input.value)
-        throw refused(Sentence::tr("Reading %1 of tube %2 is that already; nothing was stored: a correction gives another value.")
+        throw refused(Sentence::tr("Reading %1 of tube %2 has that value already; nothing was stored: a "
+                                   "correction gives another value.")
                           .arg(place.reading)
                           .arg(place.tube + 1));
     NewReading reading;

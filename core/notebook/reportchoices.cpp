@@ -20,17 +20,16 @@ void chooseReported(OpenNotebook &open, Persons &persons, const QString &sample,
 {
     requireReason(
         choice.reason,
-        Sentence::tr("Which result is reported was not stored, since that needs a reason: say why."));
+        Sentence::tr("The choice of the reported result was not stored, since it needs a reason: say why."));
     if (choice.rule == ReportRule::Named && !choice.named)
-        throw refused(
-            Sentence::tr("Which result is reported was not stored, since none is named: choose one."));
+        throw refused(Sentence::tr(
+            "The choice of the reported result was not stored, since none is named: choose one."));
     const Signer signer = signerOf(open, persons, choice.person, choice.passphrase);
     Act act = open.act(signer.name, u"reportChosen"_s);
     if (!mayReview(act.database(), signer))
-        throw refused(
-            Sentence::tr("Which result is reported was not stored: a reviewer or a head decides here, "
-                         "and %1 is an analyst.")
-                .arg(quoted(signer.name)));
+        throw refused(Sentence::tr("The choice of the reported result was not stored: a reviewer or a head "
+                                   "decides here, and %1 is an analyst.")
+                          .arg(quoted(signer.name)));
     SampleResults results = loadSampleResults(act.database(), sample, measurand, of);
     results.rule = choice.rule;
     results.choice = ReportChoice{choice.rule, choice.named};

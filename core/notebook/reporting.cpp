@@ -41,7 +41,7 @@ void reportMean(SampleResults &results)
     const auto first = accepted.front().result;
     if (!std::ranges::all_of(accepted, isPlain)) {
         results.obstacle = Sentence::tr("There is no mean of the accepted results, since one of them is only "
-                                        "known to be less or greater than something: choose another rule.");
+                                        "known to be below or above a bound: choose another rule.");
         return;
     }
     if (std::ranges::any_of(accepted, [&](const auto &one) { return one.result.unit != first.unit; })) {
@@ -78,8 +78,8 @@ void reportNamed(SampleResults &results, const ResultSource &named)
         report(results, *found);
     else
         results.obstacle =
-            Sentence::tr("The result that was named, of run %1 at revision %2, is not accepted any "
-                         "more: choose anew.")
+            Sentence::tr(
+                "The result that was named, of run %1 at revision %2, is no longer accepted: choose again.")
                 .arg(named.run.value)
                 .arg(named.revision);
 }

@@ -126,7 +126,7 @@ Failure noSuchRun(RunId run)
 {
     return Failure(
         Failure::Kind::Refused,
-        Sentence::tr("The notebook holds no run %1: choose one of its list of runs.").arg(run.value));
+        Sentence::tr("The notebook holds no run %1: choose one from its list of runs.").arg(run.value));
 }
 
 run::Run loadPlan(const Database &database, RunId id)

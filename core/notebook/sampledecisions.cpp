@@ -62,28 +62,28 @@ Advice asStored(const Advice &advice)
 void requireSense(const SampleDecision &decision, DecisionKind ofRun)
 {
     if (decision.kind == SampleDecisionKind::Accepted && ofRun == DecisionKind::Rejected)
-        throw refused(Sentence::tr("The run was not decided: the sample %1 of a rejected run cannot be "
+        throw refused(Sentence::tr("The run was not decided on: the sample %1 of a rejected run cannot be "
                                    "accepted; accept the run and reject the other samples.")
                           .arg(quoted(decision.sample)));
     if (decision.kind == SampleDecisionKind::Rejected || !decision.reason.isEmpty())
-        requireReason(decision.reason,
-                      decision.kind == SampleDecisionKind::Rejected
-                          ? Sentence::tr("The run was not decided, since rejecting the sample %1 needs a "
-                                         "reason: say why.")
-                                .arg(quoted(decision.sample))
-                          : Sentence::tr("The run was not decided: the reason for the sample %1 is blank; "
-                                         "leave it out or say why.")
-                                .arg(quoted(decision.sample)));
+        requireReason(
+            decision.reason,
+            decision.kind == SampleDecisionKind::Rejected
+                ? Sentence::tr(
+                      "The run was not decided on, since rejecting the sample %1 needs a reason: say why.")
+                      .arg(quoted(decision.sample))
+                : Sentence::tr("The run was not decided on: the reason for the sample %1 is blank; leave it "
+                               "out or say why.")
+                      .arg(quoted(decision.sample)));
     if (!decision.advice)
         return;
     if (decision.kind != SampleDecisionKind::Repeat)
-        throw refused(
-            Sentence::tr("The run was not decided: how to repeat the sample %1 is advised, but it is "
-                         "not to be repeated; leave the advice out.")
-                .arg(quoted(decision.sample)));
+        throw refused(Sentence::tr("The run was not decided on: there is advice on repeating the sample %1, "
+                                   "but it is not to be repeated; leave the advice out.")
+                          .arg(quoted(decision.sample)));
     if (!isPossible(*decision.advice))
         throw refused(
-            Sentence::tr("The run was not decided: the sample %1 cannot be repeated as advised; give "
+            Sentence::tr("The run was not decided on: the sample %1 cannot be repeated as advised; give "
                          "dilution steps from less to more volume, or how much sample to take.")
                 .arg(quoted(decision.sample)));
 }
@@ -108,11 +108,12 @@ std::vector<SampleDecision> requireSampleDecisions(const run::Run &run, const Ru
     for (const SampleDecision &sample : decision.samples) {
         if (!run::findSample(run, sample.sample))
             throw refused(
-                Sentence::tr("The run was not decided: it holds no sample %1; take its decision away.")
+                Sentence::tr("The run was not decided on: it holds no sample %1; remove its decision.")
                     .arg(quoted(sample.sample)));
         if (named.contains(sample.sample))
             throw refused(
-                Sentence::tr("The run was not decided: the sample %1 is decided twice; take one away.")
+                Sentence::tr(
+                    "The run was not decided on: there are two decisions on the sample %1; remove one.")
                     .arg(quoted(sample.sample)));
         named.append(sample.sample);
         requireSense(sample, decision.kind);

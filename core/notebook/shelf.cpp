@@ -42,7 +42,7 @@ ShelfState requireOnShelf(const Database &database, ShelfId id)
 {
     ShelfState state = loadShelfState(database, id);
     if (state.withdrawn)
-        throw refused(Sentence::tr("The sample %1 was withdrawn; nothing was stored: register it anew.")
+        throw refused(Sentence::tr("The sample %1 was withdrawn; nothing was stored: register it again.")
                           .arg(quoted(state.sample.id)));
     return state;
 }

@@ -19,10 +19,9 @@ constexpr auto shelfWithDetail =
 
 Failure noSuchSample(ShelfId id)
 {
-    return Failure(
-        Failure::Kind::Refused,
-        Sentence::tr("No sample number %1 waits; nothing was stored: choose one of its list.")
-            .arg(id.value));
+    return Failure(Failure::Kind::Refused,
+                   Sentence::tr("No sample number %1 waits; nothing was stored: choose one from the list.")
+                       .arg(id.value));
 }
 
 } // namespace

@@ -24,10 +24,11 @@ std::vector<evaluation::Specification> loadSpecifications(const Database &databa
         return {};
     auto read = exchange::readSpecifications(document->toUtf8());
     if (!read.value)
-        throw Failure(Failure::Kind::Damaged,
-                      Sentence::tr("The limits in the notebook are damaged; go back to the latest backup, or "
-                                   "save them anew."),
-                      exchange::problemLine(u"specifications"_s, read.problems.front()));
+        throw Failure(
+            Failure::Kind::Damaged,
+            Sentence::tr(
+                "The limits in the notebook are damaged; go back to the latest backup, or save them again."),
+            exchange::problemLine(u"specifications"_s, read.problems.front()));
     return std::move(*read.value);
 }
 

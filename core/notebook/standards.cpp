@@ -31,8 +31,8 @@ HeldSubstance substanceOf(const Act &act, SubstanceId id)
     const auto found = std::ranges::find(all, id.value, &HeldSubstance::id);
     if (found == all.end())
         throw refused(
-            Sentence::tr("The notebook holds no substance number %1; nothing was stored: choose one "
-                         "of its list.")
+            Sentence::tr(
+                "The notebook holds no substance number %1; nothing was stored: choose one from its list.")
                 .arg(id.value));
     return *found;
 }
@@ -43,7 +43,7 @@ HeldPreparation preparationOf(const Database &database, PreparationId id)
     const auto found = std::ranges::find(all, id.value, &HeldPreparation::id);
     if (found == all.end())
         throw refused(Sentence::tr("The notebook holds no preparation number %1; nothing was stored: choose "
-                                   "one of its list of standards.")
+                                   "one from its list of standards.")
                           .arg(id.value));
     return *found;
 }
@@ -69,7 +69,7 @@ void StandardBook::changeSubstance(SubstanceId id, const planning::Substance &su
                   Sentence::tr("The substance stays as it was, since a change needs a reason: say why."));
     Act act = m_open.act(person, u"substanceChanged"_s);
     if (substanceOf(act, id).substance == substance)
-        throw refused(Sentence::tr("The substance %1 stands so already; nothing was stored.")
+        throw refused(Sentence::tr("The substance %1 reads like this already; nothing was stored.")
                           .arg(quoted(substance.name)));
     storeSubstanceVersion(act, id, substance, reason);
     act.note(substance.name);

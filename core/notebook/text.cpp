@@ -69,12 +69,10 @@ void requireStorable(const QString &text)
     for (const char32_t sign : signsOf(text)) {
         if (comesBackAnother(sign, first)) {
             const QString code = QString::number(uint(sign), 16).toUpper().rightJustified(4, u'0');
-            throw Failure(
-                Failure::Kind::Refused,
-                Sentence::tr(
-                    "A text holds the character U+%1, which cannot be kept; nothing was stored: type "
-                    "the text anew without it.")
-                    .arg(code));
+            throw Failure(Failure::Kind::Refused,
+                          Sentence::tr("A text holds the character U+%1, which cannot be kept; nothing was "
+                                       "stored: type the text again without it.")
+                              .arg(code));
         }
         first = false;
     }

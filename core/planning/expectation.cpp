@@ -28,15 +28,11 @@ QString sentence(const assay::Method &method, const assay::Measurand &measurand,
     const QStringList texts = evaluation::comparedTexts(expected.signal, {limit}, 3);
     const QString quantity =
         method.measurands.size() > 1 ? measurand.name : ExpectationWords::tr("its net signal");
-    return weak ? ExpectationWords::tr(
-                      "With what is expected of it, %1 would be about %2, below the window's %3: "
-                      "dilute it less, "
-                      "or take more of it.")
+    return weak ? ExpectationWords::tr("From what is expected of it, %1 would be about %2, below the "
+                                       "window's %3: dilute it less, or take more of it.")
                       .arg(quantity, texts[0], texts[1])
-                : ExpectationWords::tr(
-                      "With what is expected of it, %1 would be about %2, above the window's %3: "
-                      "dilute it more, "
-                      "or take less of it.")
+                : ExpectationWords::tr("From what is expected of it, %1 would be about %2, above the "
+                                       "window's %3: dilute it more, or take less of it.")
                       .arg(quantity, texts[0], texts[1]);
 }
 

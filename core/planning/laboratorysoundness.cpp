@@ -56,7 +56,7 @@ void checkSteps(const Pipette &pipette, const QString &pointer, Problems &proble
     if (pipette.largest_mL == pipette.smallest_mL) {
         if (pipette.step_mL != 0)
             problems.push_back(
-                error(place, LaboratorySoundnessWording::tr("must be 0 for a pipette of one volume, not %1")
+                error(place, LaboratorySoundnessWording::tr("must be 0 for a fixed-volume pipette, not %1")
                                  .arg(shown(pipette.step_mL))));
         return;
     }

@@ -33,7 +33,7 @@ std::optional<QString> pngFault(const QByteArray &bytes)
     static const QByteArray signature = QByteArray::fromHex("89504e470d0a1a0a");
     constexpr qsizetype sizeEnd = 24;
     if (!bytes.startsWith(signature) || bytes.size() < sizeEnd || bytes.mid(12, 4) != "IHDR")
-        return ReportingWording::tr("it is no PNG picture");
+        return ReportingWording::tr("it is not a PNG picture");
     const quint32 width_px = qFromBigEndian<quint32>(bytes.constData() + 16);
     const quint32 height_px = qFromBigEndian<quint32>(bytes.constData() + 20);
     const auto fits = [](quint32 side_px) { return side_px >= 1 && side_px <= quint32(largestLogo_px); };
@@ -67,14 +67,14 @@ std::optional<QString> svgFault(const QByteArray &bytes)
         if (reader.tokenType() != QXmlStreamReader::StartElement)
             continue;
         if (root && reader.name() != "svg"_L1)
-            return ReportingWording::tr("it is no SVG picture");
+            return ReportingWording::tr("it is not an SVG picture");
         root = false;
         if (!staysInside(reader.attributes()))
             return ReportingWording::tr(
                 "it takes in a file from outside; put everything into the picture itself");
     }
     if (root || reader.hasError())
-        return ReportingWording::tr("it is no SVG picture");
+        return ReportingWording::tr("it is not an SVG picture");
     return std::nullopt;
 }
 

@@ -84,17 +84,17 @@ public:
             for (std::size_t other = one + 1; other < tasks.size(); ++other) {
                 if (tasks[one].start_s < tasks[other].end_s && tasks[other].start_s < tasks[one].end_s)
                     m_faults.push_back(
-                        SchedulefaultsWording::tr("Tube %1 and tube %2 are both in hand at %3.")
+                        SchedulefaultsWording::tr("Tube %1 and tube %2 both need the hands at %3.")
                             .arg(tasks[one].tube + 1)
                             .arg(tasks[other].tube + 1)
                             .arg(clockText(std::max(tasks[one].start_s, tasks[other].start_s))));
             }
             for (const Span &span : busy) {
                 if (tasks[one].start_s < span.end_s && span.start_s < tasks[one].end_s)
-                    m_faults.push_back(
-                        SchedulefaultsWording::tr("Tube %1 is in hand at %2, when the other rack is.")
-                            .arg(tasks[one].tube + 1)
-                            .arg(clockText(std::max(tasks[one].start_s, span.start_s))));
+                    m_faults.push_back(SchedulefaultsWording::tr(
+                                           "Tube %1 needs the hands at %2, when the other rack does too.")
+                                           .arg(tasks[one].tube + 1)
+                                           .arg(clockText(std::max(tasks[one].start_s, span.start_s))));
             }
         }
     }

@@ -31,9 +31,8 @@ Problems problemsOf(const ShelfSample &sample)
     if (!sample.receivedFrom.isEmpty())
         checkLabel(problems, u"/receivedFrom"_s, sample.receivedFrom, ShelfWording::tr("who it came from"));
     if (sample.receivedAt && !sample.receivedAt->isValid())
-        problems.push_back(
-            error(u"/receivedAt"_s, ShelfWording::tr("is no time that exists; give a time with its "
-                                                     "offset from UTC")));
+        problems.push_back(error(
+            u"/receivedAt"_s, ShelfWording::tr("is not a real time; give a time with its offset from UTC")));
     const bool solid = sample.form == run::Form::Solid;
     for (const auto &[measurand, amount] : sample.expected) {
         const QString place = pointerTo(u"/expected"_s, measurand);

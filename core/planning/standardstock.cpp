@@ -35,9 +35,11 @@ void checkOptionalLabel(assay::Problems &problems, const QString &pointer, const
 void checkTimes(const Preparation &preparation, const QDateTime &now, assay::Problems &problems)
 {
     if (!preparation.madeAt.isValid())
-        problems.push_back(error(u"/madeAt"_s, StandardStockWording::tr("is no time; say when it was made")));
+        problems.push_back(
+            error(u"/madeAt"_s, StandardStockWording::tr("is not a time; say when it was made")));
     else if (preparation.madeAt > now)
-        problems.push_back(error(u"/madeAt"_s, StandardStockWording::tr("is to come; it must be past")));
+        problems.push_back(
+            error(u"/madeAt"_s, StandardStockWording::tr("is in the future; it must be in the past")));
     if (preparation.useBy && preparation.madeAt.isValid() && *preparation.useBy <= preparation.madeAt)
         problems.push_back(error(
             u"/useBy"_s,
@@ -64,7 +66,7 @@ assay::Problems problemsOf(const Substance &substance)
     if (substance.density_g_per_mL)
         assay::checkAbove(problems, u"/density_g_per_mL"_s, *substance.density_g_per_mL, 0, 25, u"g/mL"_s);
     if (substance.expires && !substance.expires->isValid())
-        problems.push_back(error(u"/expires"_s, StandardStockWording::tr("is no day that exists")));
+        problems.push_back(error(u"/expires"_s, StandardStockWording::tr("is not a real date")));
     return problems;
 }
 

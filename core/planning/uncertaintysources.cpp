@@ -91,18 +91,19 @@ void setNumber(run::UncertaintyInputs &inputs, UncertaintyInput input, double va
 OwnedInput sourceOfStandard(const run::Standard &standard)
 {
     const bool isStated = standard.uncertainty_percent.has_value();
-    return {UncertaintyInput::Standard,
-            inputName(UncertaintyInput::Standard),
-            standard.uncertainty_percent.value_or(0),
-            u"%"_s,
-            UncertaintySourcesWording::tr("standard %1").arg(standard.id),
-            isStated ? UncertaintySourcesWording::tr("stated with the standard")
-                     : UncertaintySourcesWording::tr(
-                           "not stated, so it counts as exactly known; put in what its recipe or its "
-                           "certificate says"),
-            !isStated,
-            true,
-            standard.id};
+    return {
+        UncertaintyInput::Standard,
+        inputName(UncertaintyInput::Standard),
+        standard.uncertainty_percent.value_or(0),
+        u"%"_s,
+        UncertaintySourcesWording::tr("standard %1").arg(standard.id),
+        isStated
+            ? UncertaintySourcesWording::tr("stated with the standard")
+            : UncertaintySourcesWording::tr(
+                  "not stated, so it counts as exactly known; enter what its recipe or its certificate says"),
+        !isStated,
+        true,
+        standard.id};
 }
 
 bool calibrates(const run::Run &run, const run::Standard &standard)

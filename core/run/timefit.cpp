@@ -65,11 +65,11 @@ void checkOrder(const Tube &tube, const Method &method, const QString &pointer, 
         apart = apart || reading || act.wait_min;
         const auto time_min = soundTimeOf_min(tube, act);
         if (time_min && latest && apart && *time_min < latest_min) {
-            problems.push_back(warning(
-                reading ? readPlace(pointer, act.name) : addedPlace(pointer, act.name),
-                TimeFitWording::tr("%1 min lies before %2 (%3 min), which the method has ahead of it; "
-                                   "one of the two was marked at the wrong time")
-                    .arg(shown(*time_min), quoted(latest->name), shown(latest_min))));
+            problems.push_back(
+                warning(reading ? readPlace(pointer, act.name) : addedPlace(pointer, act.name),
+                        TimeFitWording::tr("%1 min lies before %2 (%3 min), which comes first in the method; "
+                                           "one of the two was marked at the wrong time")
+                            .arg(shown(*time_min), quoted(latest->name), shown(latest_min))));
         }
         if (time_min && (!latest || *time_min >= latest_min)) {
             latest = act;

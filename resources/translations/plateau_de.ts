@@ -11,7 +11,7 @@
     <context>
         <name>plateau::app::SampleNotebook</name>
         <message>
-            <source>The sample data of this installation cannot be used (%1); nothing was made. Install the program again.</source>
+            <source>The sample data of this installation cannot be used (%1); nothing was made. Reinstall the program.</source>
             <translation>Die Beispieldaten dieser Installation sind nicht verwendbar (%1); nichts wurde erstellt. Das Programm neu installieren.</translation>
         </message>
         <message>
@@ -124,7 +124,7 @@
     <context>
         <name>plateau::assay::Label</name>
         <message>
-            <source>it holds the sign %1, which reorders the line; write it without</source>
+            <source>it holds the character %1, which reorders the line; write it without</source>
             <translation>enthält das Zeichen %1, das die Zeile umordnet; ohne dieses schreiben</translation>
         </message>
         <message>
@@ -336,7 +336,7 @@
             <translation>muss kleiner als maxAbsorbance sein: %1 ist nicht kleiner als %2</translation>
         </message>
         <message>
-            <source>no duplicates keep a limit of 0; give a constant, a proportional part, or leave repeatability out</source>
+            <source>no duplicates can meet a limit of 0; give a constant part, a proportional part, or leave repeatability out</source>
             <translation>keine Doppelbestimmung hält einen Grenzwert von 0 ein; einen konstanten oder einen proportionalen Anteil angeben oder die Wiederholpräzision weglassen</translation>
         </message>
     </context>
@@ -386,7 +386,7 @@
             <translation>Ergebnisse eines Produkts</translation>
         </message>
         <message>
-            <source>single values with moving range</source>
+            <source>individuals with moving range</source>
             <translation>Einzelwerte mit gleitender Spannweite</translation>
         </message>
         <message>
@@ -399,7 +399,7 @@
         </message>
         <message>
             <source>weighted moving average (EWMA)</source>
-            <translation>gewichteter gleitender Mittelwert (EWMA)</translation>
+            <translation>exponentiell gewichteter gleitender Mittelwert (EWMA)</translation>
         </message>
         <message>
             <source>cumulative sums (CUSUM)</source>
@@ -430,7 +430,7 @@
             <translation>sechs in Folge steigend oder fallend</translation>
         </message>
         <message>
-            <source>fourteen in a row up and down by turns</source>
+            <source>fourteen in a row alternating up and down</source>
             <translation>vierzehn in Folge abwechselnd auf und ab</translation>
         </message>
         <message>
@@ -526,7 +526,7 @@
             <translation>Aus so wenigen Werten sind sie vorläufig; üblich sind 20 oder mehr.</translation>
         </message>
         <message>
-            <source>Look for a slip of the pipette, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
+            <source>Look for a pipetting error, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
             <translation>Auf einen Pipettierfehler, eine Luftblase oder einen vertauschten Ansatz achten und erneut messen, bevor Ergebnisse dieses Laufs berichtet werden.</translation>
         </message>
         <message>
@@ -546,15 +546,15 @@
             <translation>Etwas driftet: auf einen alternden Standard, ein alterndes Reagenz und die Lampe achten.</translation>
         </message>
         <message>
-            <source>Two conditions take turns: compare persons, pipettes and racks.</source>
+            <source>Two conditions alternate: compare people, pipettes and racks.</source>
             <translation>Zwei Bedingungen wechseln sich ab: Personen, Pipetten und Racks vergleichen.</translation>
         </message>
         <message>
-            <source>The scatter is smaller than the limits say: set them anew from these runs, or see whether values of two kinds stand in one chart.</source>
+            <source>The scatter is smaller than the limits say: set them again from these runs, or see whether values of two kinds are mixed in one chart.</source>
             <translation>Die Streuung ist kleiner, als die Grenzen sagen: die Grenzen aus diesen Läufen neu festlegen oder nachsehen, ob Werte zweier Arten in einer Karte stehen.</translation>
         </message>
         <message>
-            <source>Values of two kinds stand in one chart: part them by lot, person or standard.</source>
+            <source>Values of two kinds are mixed in one chart: separate them by lot, person or standard.</source>
             <translation>Werte zweier Arten stehen in einer Karte: nach Charge, Person oder Standard trennen.</translation>
         </message>
         <message>
@@ -578,12 +578,12 @@
             <translation>gewichteter Mittelwert unter seiner unteren Grenze</translation>
         </message>
         <message>
-            <source>sum of what is too high beyond its decision limit</source>
-            <translation>Summe der zu hohen Anteile jenseits ihrer Entscheidungsgrenze</translation>
+            <source>upper cumulative sum beyond its decision limit</source>
+            <translation>obere kumulierte Summe jenseits ihrer Entscheidungsgrenze</translation>
         </message>
         <message>
-            <source>sum of what is too low beyond its decision limit</source>
-            <translation>Summe der zu niedrigen Anteile jenseits ihrer Entscheidungsgrenze</translation>
+            <source>lower cumulative sum beyond its decision limit</source>
+            <translation>untere kumulierte Summe jenseits ihrer Entscheidungsgrenze</translation>
         </message>
         <message>
             <source>above a limit of the product</source>
@@ -718,28 +718,28 @@
             <translation>und zum Vergleich ist kein Verlust angegeben</translation>
         </message>
         <message>
-            <source>%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % of it within %5 to %6), %7.</source>
-            <translation>%1 Wiederfindungen im Alter von %2 bis %3 zeigen einen Verlust von %4 pro Stunde (zu 95 % innerhalb von %5 bis %6), %7.</translation>
+            <source>%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % interval %5 to %6), %7.</source>
+            <translation>%1 Wiederfindungen im Alter von %2 bis %3 zeigen einen Verlust von %4 pro Stunde (95-%-Intervall %5 bis %6), %7.</translation>
         </message>
         <message>
             <source>Limits from earlier runs need 2 to %1 values.</source>
             <translation>Grenzen aus früheren Läufen brauchen 2 bis %1 Werte.</translation>
         </message>
         <message>
-            <source>The weight of the newest value lies above 0 and goes up to 1.</source>
-            <translation>Das Gewicht des neuesten Werts liegt über 0 und reicht bis 1.</translation>
+            <source>The weight of the newest value must be above 0 and at most 1.</source>
+            <translation>Das Gewicht des neuesten Werts muss größer als 0 und höchstens 1 sein.</translation>
         </message>
         <message>
-            <source>The width of the limits lies above 0 s and goes up to 10 s.</source>
-            <translation>Die Breite der Grenzen liegt über 0 s und reicht bis 10 s.</translation>
+            <source>The width of the limits must be above 0 s and at most 10 s.</source>
+            <translation>Die Breite der Grenzen muss größer als 0 s und höchstens 10 s sein.</translation>
         </message>
         <message>
-            <source>The reference value lies between 0 s and 10 s.</source>
-            <translation>Der Referenzwert liegt zwischen 0 s und 10 s.</translation>
+            <source>The reference value must lie between 0 s and 10 s.</source>
+            <translation>Der Referenzwert muss zwischen 0 s und 10 s liegen.</translation>
         </message>
         <message>
-            <source>The decision limit lies above 0 s and goes up to 100 s.</source>
-            <translation>Die Entscheidungsgrenze liegt über 0 s und reicht bis 100 s.</translation>
+            <source>The decision limit must be above 0 s and at most 100 s.</source>
+            <translation>Die Entscheidungsgrenze muss größer als 0 s und höchstens 100 s sein.</translation>
         </message>
         <message>
             <source>, </source>
@@ -813,11 +813,11 @@
             <translation>die Nummer</translation>
         </message>
         <message>
-            <source>says nothing that is checked; give at least one number of days</source>
+            <source>names nothing to be checked; give at least one number of days</source>
             <translation>enthält keine Prüfung; mindestens eine Anzahl von Tagen angeben</translation>
         </message>
         <message>
-            <source>is not checked of a %1; leave it out</source>
+            <source>is not checked on a %1; leave it out</source>
             <translation>wird bei „%1“ nicht geprüft; weglassen</translation>
         </message>
         <message>
@@ -868,11 +868,11 @@
             <translation>Standardabweichung einer Last</translation>
         </message>
         <message>
-            <source>off from the weight of %1</source>
+            <source>deviation from the weight of %1</source>
             <translation>Abweichung vom Gewichtsstück %1</translation>
         </message>
         <message>
-            <source>largest less smallest of %1 cuvettes</source>
+            <source>largest minus smallest of %1 cuvettes</source>
             <translation>größte minus kleinste von %1 Küvetten</translation>
         </message>
         <message>
@@ -904,7 +904,7 @@
             <translation>Klasse A, ISO 648:2008</translation>
         </message>
         <message>
-            <source>mean less the stated volume, at 20 °C</source>
+            <source>mean minus the nominal volume, at 20 °C</source>
             <translation>Mittelwert minus Nennvolumen, bei 20 °C</translation>
         </message>
         <message>
@@ -919,7 +919,7 @@
             <translation>fehlt; eine Zahl eingeben</translation>
         </message>
         <message>
-            <source>is no number of this check</source>
+            <source>is not a number of this check</source>
             <translation>ist keine Zahl dieser Prüfung</translation>
         </message>
         <message>
@@ -1015,7 +1015,7 @@
             <translation>Wasser, Waage und Pipette stehen zwei Stunden im Raum. Zehn Abgaben jedes Volumens in das verschlossene Gefäß, eine neue Spitze für jedes Volumen, jede Masse in mg notieren.</translation>
         </message>
         <message>
-            <source>Evaporated with each</source>
+            <source>Evaporation per delivery</source>
             <translation>Verdunstung je Abgabe</translation>
         </message>
         <message>
@@ -1023,12 +1023,12 @@
             <translation>Mittlerer Verlust eines Zyklus ohne Abgabe; er wird zu jeder Masse addiert.</translation>
         </message>
         <message>
-            <source>Offered: ISO 8655-2:2002 for %1, type A, read in data of a university's package and not in the standard. Its edition of 2022 has other limits: put in those that your laboratory works by.</source>
-            <translation>Vorschlag: ISO 8655-2:2002 für %1, Typ A, gelesen in den Daten eines Universitätspakets und nicht in der Norm. Die Ausgabe von 2022 hat andere Grenzwerte: die einsetzen, nach denen das Labor arbeitet.</translation>
+            <source>Suggested: ISO 8655-2:2002 for %1, type A, taken from the data of a university's software package and not from the standard. Its edition of 2022 has other limits: enter those that your laboratory works to.</source>
+            <translation>Vorschlag: ISO 8655-2:2002 für %1, Typ A, entnommen aus den Daten eines Softwarepakets einer Universität, nicht aus der Norm. Die Ausgabe von 2022 hat andere Grenzwerte: die eingeben, nach denen das Labor arbeitet.</translation>
         </message>
         <message>
-            <source>Put in what your laboratory works by, and say where it comes from.</source>
-            <translation>Einsetzen, wonach das Labor arbeitet, und die Herkunft angeben.</translation>
+            <source>Enter what your laboratory works to, and say where it comes from.</source>
+            <translation>Eingeben, wonach das Labor arbeitet, und die Herkunft angeben.</translation>
         </message>
         <message>
             <source>Systematic error at most</source>
@@ -1051,7 +1051,7 @@
             <translation>Der trockene Messkolben wird leer und bis zur Marke mit Wasser gefüllt gewogen; die Masse des Wassers wird in g notiert, mindestens dreimal.</translation>
         </message>
         <message>
-            <source>The pipette is let out against the wall of the weighed vessel, with its waiting time; the mass of the water is noted in g, at least three times.</source>
+            <source>The pipette is drained against the wall of the weighed vessel, with its waiting time; the mass of the water is noted in g, at least three times.</source>
             <translation>Die Pipette wird an der Wand des gewogenen Gefäßes entleert, mit ihrer Wartezeit; die Masse des Wassers wird in g notiert, mindestens dreimal.</translation>
         </message>
         <message>
@@ -1059,12 +1059,12 @@
             <translation>Fehlergrenze</translation>
         </message>
         <message>
-            <source>Offered: class A of %1, read in data of a university's package and not in the standard.</source>
-            <translation>Vorschlag: Klasse A nach %1, gelesen in den Daten eines Universitätspakets und nicht in der Norm.</translation>
+            <source>Suggested: class A of %1, taken from the data of a university's software package and not from the standard.</source>
+            <translation>Vorschlag: Klasse A nach %1, entnommen aus den Daten eines Softwarepakets einer Universität, nicht aus der Norm.</translation>
         </message>
         <message>
-            <source>Put in what stands on the glass or in its certificate.</source>
-            <translation>Einsetzen, was auf dem Glas oder in seinem Zertifikat steht.</translation>
+            <source>Enter what is marked on the glass or stated in its certificate.</source>
+            <translation>Eingeben, was auf dem Glas oder in seinem Zertifikat steht.</translation>
         </message>
         <message>
             <source>Cubic expansion of the glass</source>
@@ -1091,8 +1091,8 @@
             <translation>Die Maxima einer Holmiumperchlorat-Lösung oder die Linien einer Lampe: wo das Photometer sie anzeigt. Diejenigen in der Nähe der verwendeten Wellenlängen; die anderen können wegbleiben.</translation>
         </message>
         <message>
-            <source>Follow your local rules and the supplier's instructions first. Holmium perchlorate solution is made with perchloric acid: it oxidises and burns the skin, and dried up with anything organic it can explode. A sealed cuvette spares you from handling it. Lines of a mercury lamp hold ultraviolet: do not look into it.</source>
-            <translation>Vorrang haben die örtlichen Vorschriften und die Anweisungen des Lieferanten. Holmiumperchlorat-Lösung wird mit Perchlorsäure hergestellt: Diese wirkt oxidierend und verätzt die Haut, und mit organischem Material eingetrocknet kann sie explodieren. Eine verschlossene Küvette erspart den Umgang damit. Linien einer Quecksilberlampe enthalten Ultraviolett: nicht hineinsehen.</translation>
+            <source>Follow your local rules and the supplier's instructions first. Holmium perchlorate solution is made with perchloric acid: it is oxidising and burns the skin, and dried out with anything organic it can explode. A sealed cuvette spares you from handling it. The light of a mercury lamp contains ultraviolet: do not look into it.</source>
+            <translation>Vorrang haben die örtlichen Vorschriften und die Anweisungen des Lieferanten. Holmiumperchlorat-Lösung wird mit Perchlorsäure hergestellt: Diese wirkt oxidierend und verätzt die Haut, und mit organischem Material eingetrocknet kann sie explodieren. Eine verschlossene Küvette erspart den Umgang damit. Das Licht einer Quecksilberlampe enthält Ultraviolett: nicht hineinsehen.</translation>
         </message>
         <message>
             <source>Expected</source>
@@ -1107,8 +1107,8 @@
             <translation>Kaliumdichromat, getrocknet, in Schwefelsäure 0.005 mol/L, gegen dieselbe Säure bei 25 °C. 57.0 bis 63.0 mg für 1000 mL einwiegen; für 430 nm 57.0 bis 63.0 mg für 100 mL. Wellenlängen, die das Photometer nicht hat, werden weggelassen.</translation>
         </message>
         <message>
-            <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, can cause cancer and allergy, harms fertility and waters, and kindles what burns: do not breathe the dust, wear gloves, weigh under a hood, and give the solution to the hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the strength that it states.</source>
-            <translation>Vorrang haben die örtlichen Vorschriften und die Anweisungen des Lieferanten. Kaliumdichromat ist giftig, kann Krebs und Allergien verursachen, schädigt Fruchtbarkeit und Gewässer und entzündet Brennbares: Staub nicht einatmen, Handschuhe tragen, unter dem Abzug einwiegen und die Lösung in den Sonderabfall geben. Verschlossene Küvetten mit Zertifikat ersparen das Einwiegen; dann die dort angegebene Konzentration eingeben.</translation>
+            <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
+            <translation>Vorrang haben die örtlichen Vorschriften und die Anweisungen des Lieferanten. Kaliumdichromat ist giftig, kann Krebs und Allergien verursachen, kann die Fruchtbarkeit beeinträchtigen, ist sehr giftig für Wasserorganismen und wirkt brandfördernd: Staub nicht einatmen, Handschuhe tragen, unter dem Abzug einwiegen und die Lösung als Sonderabfall entsorgen. Verschlossene Küvetten mit Zertifikat ersparen das Einwiegen; dann die dort angegebene Konzentration eingeben.</translation>
         </message>
         <message>
             <source>Dichromate, weak</source>
@@ -1147,7 +1147,7 @@
             <translation>schwache Lösung</translation>
         </message>
         <message>
-            <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read again and again; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
+            <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
             <translation>Bei der verwendeten Wellenlänge: der Nullpunkt, mit einer einmal auf null gesetzten Küvette mit Wasser, immer wieder abgelesen; und eine gefärbte Küvette (Extinktion 0.5 bis 1), die jedes Mal herausgenommen und wieder eingesetzt wird.</translation>
         </message>
         <message>
@@ -1155,7 +1155,7 @@
             <translation>Standardabweichung höchstens</translation>
         </message>
         <message>
-            <source>Mean of the zero off by at most</source>
+            <source>Mean of the zero, deviation at most</source>
             <translation>Mittelwert des Nullpunkts, Abweichung höchstens</translation>
         </message>
         <message>
@@ -1175,15 +1175,15 @@
             <translation>Gefärbte Küvette</translation>
         </message>
         <message>
-            <source>One load, near what you weigh most, put on and taken off again and again; and weights with a certificate, each once.</source>
+            <source>One load, near what you weigh most, put on and taken off repeatedly; and weights with a certificate, each once.</source>
             <translation>Eine Last nahe der meistgewogenen, immer wieder aufgelegt und abgenommen; und Gewichtsstücke mit Zertifikat, jedes einmal.</translation>
         </message>
         <message>
-            <source>Off from a weight by at most</source>
+            <source>Deviation from a weight at most</source>
             <translation>Abweichung von einem Gewichtsstück höchstens</translation>
         </message>
         <message>
-            <source>One load, shown</source>
+            <source>One load, indication</source>
             <translation>Eine Last, Anzeige</translation>
         </message>
         <message>
@@ -1191,7 +1191,7 @@
             <translation>Gewichtsstück</translation>
         </message>
         <message>
-            <source>Shown</source>
+            <source>Indication</source>
             <translation>Anzeige</translation>
         </message>
         <message>
@@ -1199,7 +1199,7 @@
             <translation>Neben einem Thermometer mit Zertifikat, in einem gerührten Bad, bei den verwendeten Temperaturen.</translation>
         </message>
         <message>
-            <source>Off by at most</source>
+            <source>Deviation at most</source>
             <translation>Abweichung höchstens</translation>
         </message>
         <message>
@@ -1207,19 +1207,19 @@
             <translation>Referenz</translation>
         </message>
         <message>
-            <source>Every cuvette of the set, clean and filled with water, read at the wavelength you work at, marks the same way round.</source>
+            <source>Every cuvette of the set, clean and filled with water, read at the wavelength you work at, marks facing the same way.</source>
             <translation>Jede Küvette des Satzes, sauber und mit Wasser gefüllt, bei der verwendeten Wellenlänge abgelesen, Markierungen gleich ausgerichtet.</translation>
         </message>
         <message>
-            <source>Largest less smallest at most</source>
+            <source>Largest minus smallest at most</source>
             <translation>Größte minus kleinste höchstens</translation>
         </message>
         <message>
-            <source>Path length within</source>
-            <translation>Schichtdicke innerhalb</translation>
+            <source>Path length tolerance</source>
+            <translation>Toleranz der Schichtdicke</translation>
         </message>
         <message>
-            <source>From the certificate of the cuvettes: half the width. Offered: 10.00 ± 0.01 mm (common practice, no source).</source>
+            <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
             <translation>Aus dem Zertifikat der Küvetten: die halbe Breite. Vorschlag: 10.00 ± 0.01 mm (gängige Praxis, ohne Quelle).</translation>
         </message>
         <message>
@@ -1231,20 +1231,20 @@
             <translation>Küvette %1</translation>
         </message>
         <message>
-            <source>is nothing that is checked of a %1</source>
+            <source>is not something checked on a %1</source>
             <translation>wird bei „%1“ nicht geprüft</translation>
         </message>
         <message>
-            <source>must be a day that exists and is not to come</source>
-            <translation>muss ein vorhandener Tag sein, der nicht in der Zukunft liegt</translation>
+            <source>must be a real date that is not in the future</source>
+            <translation>muss ein gültiges Datum sein, das nicht in der Zukunft liegt</translation>
         </message>
         <message>
             <source>the note</source>
             <translation>die Bemerkung</translation>
         </message>
         <message>
-            <source>Offered: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
-            <translation>Vorgeschlagen: Borosilikatglas 3.3, wie es üblicherweise angesetzt wird; nicht in ISO 4787 nachgeschlagen.</translation>
+            <source>Suggested: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
+            <translation>Vorschlag: Borosilikatglas 3.3, wie es üblicherweise angesetzt wird; nicht in ISO 4787 nachgeschlagen.</translation>
         </message>
     </context>
     <context>
@@ -1293,7 +1293,7 @@
     <context>
         <name>plateau::evaluation::Appraisal</name>
         <message>
-            <source>the window starts at %1, below the smallest difference of absorbances that can be told apart (%2)</source>
+            <source>the window starts at %1, below the smallest difference in absorbance that can be resolved (%2)</source>
             <translation>das Fenster beginnt bei %1, unter der kleinsten unterscheidbaren Extinktionsdifferenz (%2)</translation>
         </message>
     </context>
@@ -1592,8 +1592,8 @@
             <translation>Fehlende Ablesungen</translation>
         </message>
         <message>
-            <source>Readings no photometer shows</source>
-            <translation>Ablesungen, die kein Photometer anzeigt</translation>
+            <source>Readings no photometer can show</source>
+            <translation>Ablesungen, die kein Photometer anzeigen kann</translation>
         </message>
         <message>
             <source>Signals in the wrong direction</source>
@@ -1616,11 +1616,11 @@
             <translation>Blindwertsignal</translation>
         </message>
         <message>
-            <source>Blanks apart</source>
+            <source>Difference between blanks</source>
             <translation>Abstand der Blindwerte</translation>
         </message>
         <message>
-            <source>Replicates apart</source>
+            <source>Difference between replicates</source>
             <translation>Abstand der Parallelansätze</translation>
         </message>
         <message>
@@ -1636,7 +1636,7 @@
             <translation>Wiederfindung der Aufstockung</translation>
         </message>
         <message>
-            <source>Sample volumes apart</source>
+            <source>Difference between sample volumes</source>
             <translation>Abstand der Probenvolumina</translation>
         </message>
         <message>
@@ -1660,8 +1660,8 @@
             <translation>Volumina außerhalb ihres Bereichs</translation>
         </message>
         <message>
-            <source>%1 is not formed: %2</source>
-            <translation>%1 wird nicht gebildet: %2</translation>
+            <source>%1 is not calculated: %2</source>
+            <translation>%1 wird nicht berechnet: %2</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -1680,8 +1680,8 @@
             <translation>%1 hat keinen Wert.</translation>
         </message>
         <message>
-            <source>%1 is not formed: %2 is only known to be larger, which leaves no limit for it. Repeat as advised.</source>
-            <translation>%1 wird nicht gebildet: Von %2 ist nur bekannt, dass der Wert größer ist, daraus ergibt sich keine Grenze. Wie empfohlen wiederholen.</translation>
+            <source>%1 is not calculated: %2 is only known to be larger, which leaves no limit for it. Repeat as advised.</source>
+            <translation>%1 wird nicht berechnet: Von %2 ist nur bekannt, dass der Wert größer ist, daraus ergibt sich keine Grenze. Wie empfohlen wiederholen.</translation>
         </message>
         <message>
             <source> and </source>
@@ -1708,24 +1708,24 @@
             <translation>%1 andere Proben liegen bei etwa</translation>
         </message>
         <message>
-            <source>%1: %2 is %3, but %4 %5. Look for a slipped decimal point or another tube.</source>
-            <translation>%1: %2 ist %3, aber %4 %5. Auf ein verrutschtes Dezimalzeichen oder einen anderen Ansatz achten.</translation>
+            <source>%1: %2 is %3, but %4 %5. Look for a slipped decimal point or the wrong tube.</source>
+            <translation>%1: %2 ist %3, aber %4 %5. Auf ein verrutschtes Dezimalzeichen oder einen verwechselten Ansatz achten.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, but %4 %5, and the same reagents scatter by %6 at most. Look for a reagent left out or added twice, bubbles, or a coloured sample.</source>
             <translation>%1: %2 ist %3, aber %4 %5, und dieselben Reagenzien streuen um höchstens %6. Auf ein vergessenes oder doppelt zugegebenes Reagenz, Luftblasen oder eine gefärbte Probe achten.</translation>
         </message>
         <message>
-            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
-            <translation>%1: Damit beträgt das Signal %2, aber %3 mit demselben Inhalt ergab %4, und %5 lässt dazwischen %6 zu. Auf einen Tippfehler, einen anderen Ansatz oder einen Pipettierfehler achten.</translation>
+            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1: Damit beträgt das Signal %2, aber %3 mit demselben Inhalt ergab %4, und %5 lässt dazwischen %6 zu. Auf einen Tippfehler, einen verwechselten Ansatz oder einen Pipettierfehler achten.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, above the photometer's limit of %4. An absorbance that high is not proportional to concentration.</source>
             <translation>%1: %2 ist %3, über der Grenze des Photometers von %4. Eine so hohe Extinktion ist der Konzentration nicht proportional.</translation>
         </message>
         <message>
-            <source>%1: with this the blank's signal is %2, and the method allows %3. Look for a slipped decimal point or another tube.</source>
-            <translation>%1: Damit beträgt das Signal des Blindwerts %2, und die Methode lässt %3 zu. Auf ein verrutschtes Dezimalzeichen oder einen anderen Ansatz achten.</translation>
+            <source>%1: with this the blank's signal is %2, and the method allows %3. Look for a slipped decimal point or the wrong tube.</source>
+            <translation>%1: Damit beträgt das Signal des Blindwerts %2, und die Methode lässt %3 zu. Auf ein verrutschtes Dezimalzeichen oder einen verwechselten Ansatz achten.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain: the reagent is nearly used up.</source>
@@ -1800,7 +1800,7 @@
             <translation>Die Wiederfindung %1 liegt innerhalb von %2 (%3).</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the standard's making and age, the pipette and the reagents before any result of this run is used.</source>
+            <source>Recovery %1 is outside %2 (%3). Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
             <translation>Die Wiederfindung %1 liegt außerhalb von %2 (%3). Herstellung und Alter des Standards, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
         </message>
         <message>
@@ -1816,11 +1816,11 @@
             <translation>Die Wiederfindung der Aufstockung %1 liegt innerhalb von %2.</translation>
         </message>
         <message>
-            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a stronger dilution.</source>
+            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a higher dilution.</source>
             <translation>Der aufgestockte Ansatz liegt über dem, was der Test misst; seine Wiederfindung von %1 sagt nichts aus. Mit geringerer Aufstockung oder stärkerer Verdünnung wiederholen.</translation>
         </message>
         <message>
-            <source>Recovery of the spike %1 is outside %2. Suspect an interference or an error of pipetting.</source>
+            <source>Recovery of the spike %1 is outside %2. Suspect an interference or a pipetting error.</source>
             <translation>Die Wiederfindung der Aufstockung %1 liegt außerhalb von %2. Verdacht auf eine Störung oder einen Pipettierfehler.</translation>
         </message>
         <message>
@@ -1828,7 +1828,7 @@
             <translation>%1 alt, noch %2 des Gehalts</translation>
         </message>
         <message>
-            <source>%1 is marked %2 before what comes ahead of it (the method waits %3)</source>
+            <source>%1 is marked %2 before what precedes it (the method waits %3)</source>
             <translation>%1 ist %2 vor dem vermerkt, was davor kommt (die Methode wartet %3)</translation>
         </message>
         <message>
@@ -1868,7 +1868,7 @@
             <translation>Alle Ablesungen sind vorhanden.</translation>
         </message>
         <message>
-            <source>Every reading is there that counts: without %1, spoilt.</source>
+            <source>Every reading that counts is there: without %1, spoilt.</source>
             <translation>Alle zählenden Ablesungen sind vorhanden: ohne %1, unbrauchbar.</translation>
         </message>
         <message>
@@ -2001,7 +2001,7 @@
         </message>
         <message>
             <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
-            <translation>Die Methode beurteilt die Wiederfindung eines Standards (%1), und kein Ansatz dieses Laufs enthielt einen oder eine Kontrolle: Nichts im Lauf zeigt, was der Test wiederfand. In der Begründung sagen, warum er gelten darf, oder ihn mit einem Standard wiederholen.</translation>
+            <translation>Die Methode beurteilt die Wiederfindung eines Standards (%1), und kein Ansatz dieses Laufs enthielt einen Standard oder eine Kontrollprobe: Nichts im Lauf zeigt, was der Test wiederfindet. In der Begründung angeben, warum er gelten darf, oder ihn mit einem Standard wiederholen.</translation>
         </message>
         <message>
             <source>the net signal is too low</source>
@@ -2028,16 +2028,16 @@
             <translation>Größtes Nettosignal</translation>
         </message>
         <message>
-            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
-            <translation>%1: Damit beträgt das Nettosignal %2, aber %3 mit demselben Inhalt ergab %4, und %5 lässt dazwischen %6 zu. Auf einen Tippfehler, einen anderen Ansatz oder einen Pipettierfehler achten.</translation>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1: Damit beträgt das Nettosignal %2, aber %3 mit demselben Inhalt ergab %4, und %5 lässt dazwischen %6 zu. Auf einen Tippfehler, einen verwechselten Ansatz oder einen Pipettierfehler achten.</translation>
         </message>
         <message>
             <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
-            <translation>Dieser Lauf hat keinen Standard, und die Methode beurteilt die Wiederfindung eines solchen (%1). Einen Standard oder eine Kontrolle hinzufügen; ohne sie kann die Bewertung nicht sagen, ob der Test findet, was da ist.</translation>
+            <translation>Dieser Lauf hat keinen Standard, und die Methode beurteilt dessen Wiederfindung (%1). Einen Standard oder eine Kontrollprobe hinzufügen; sonst kann die Bewertung nicht sagen, ob der Test findet, was vorhanden ist.</translation>
         </message>
         <message>
             <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
-            <translation>Kein Standard dieses Laufs enthält %1, und die Methode beurteilt dessen Wiederfindung (%2). Einen Standard oder eine Kontrolle damit hinzufügen.</translation>
+            <translation>Kein Standard dieses Laufs enthält %1, und die Methode beurteilt dessen Wiederfindung (%2). Einen Standard oder eine Kontrollprobe mit diesem Analyten hinzufügen.</translation>
         </message>
         <message>
             <source>sample %1</source>
@@ -2066,6 +2066,26 @@
         <message>
             <source>investigate</source>
             <translation>abklären</translation>
+        </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">Kontrollprobe %1</translation>
+        </message>
+        <message>
+            <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was too old: %1. Take a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was fresh enough: %1.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -2143,7 +2163,7 @@
             <translation>größer als %1</translation>
         </message>
         <message>
-            <source>probability %1 that the true value lies beyond the limit, if it is distributed normally about the result</source>
+            <source>probability %1 that the true value lies beyond the limit, if it is normally distributed about the result</source>
             <translation>Wahrscheinlichkeit %1, dass der wahre Wert jenseits des Grenzwerts liegt, wenn er normal um das Ergebnis verteilt ist</translation>
         </message>
         <message>
@@ -2272,7 +2292,7 @@
             <translation>die Quelle</translation>
         </message>
         <message>
-            <source>is no date; say as of when the source was read</source>
+            <source>is not a date; say when the source was read</source>
             <translation>ist kein Datum; angeben, wann die Quelle gelesen wurde</translation>
         </message>
         <message>
@@ -2540,7 +2560,7 @@
         </message>
         <message>
             <source>the last %1 readings, t in min after the starter</source>
-            <translation>die letzten %1 Ablesungen, t in min nach dem Starter</translation>
+            <translation>die letzten %1 Ablesungen, t in min nach dem Startreagenz</translation>
         </message>
         <message>
             <source>slope b of %1</source>
@@ -2568,11 +2588,11 @@
         </message>
         <message>
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
-            <translation>t bei 95,45 % für %1 effektive Freiheitsgrade</translation>
+            <translation>t bei 95.45 % für %1 effektive Freiheitsgrade</translation>
         </message>
         <message>
             <source>t(95.45 %, ν)</source>
-            <translation>t(95,45 %, ν)</translation>
+            <translation>t(95.45 %, ν)</translation>
         </message>
         <message>
             <source>effective degrees of freedom (Welch-Satterthwaite)</source>
@@ -2584,6 +2604,121 @@
         <message>
             <source>expected the id of a method; leave it out to mean this one</source>
             <translation>Kennung einer Methode erwartet; für diese Methode weglassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::Cautions</name>
+        <message>
+            <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
+            <translation>Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die erlaubte Berufsausübung.</translation>
+        </message>
+        <message>
+            <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
+            <translation>Flüchtig: Proben, Verdünnungen und Küvetten verschlossen und kühl halten, unter der Oberfläche pipettieren und jeden Ansatz ohne Verzug ablesen.</translation>
+        </message>
+        <message>
+            <source>Acetaldehyde boils at about 20 °C, burns easily and may cause cancer: open the cold bottle under a hood, away from flames.</source>
+            <translation>Acetaldehyd siedet bei etwa 20 °C, ist leicht entzündlich und kann Krebs verursachen: die kalte Flasche unter dem Abzug öffnen, fern von Flammen.</translation>
+        </message>
+        <message>
+            <source>Perchloric acid burns skin and eyes and is a strong oxidiser that can set organic matter alight: wear goggles and gloves, rinse spills with much water, and never let it dry in.</source>
+            <translation>Perchlorsäure verätzt Haut und Augen und ist ein starkes Oxidationsmittel, das organisches Material in Brand setzen kann: Schutzbrille und Handschuhe tragen, Verschüttetes mit viel Wasser abspülen und nie eintrocknen lassen.</translation>
+        </message>
+        <message>
+            <source>Sodium and potassium hydroxide solutions burn skin and eyes: wear goggles and gloves.</source>
+            <translation>Natron- und Kalilauge verätzen Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>Enzyme solutions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Enzymlösungen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
+        </message>
+        <message>
+            <source>Don't look into the lamp of an open photometer: below 400 nm it gives off ultraviolet radiation.</source>
+            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 400 nm gibt sie ultraviolette Strahlung ab.</translation>
+        </message>
+        <message>
+            <source>Keep the bench free of acetic acid and its vapour: the blank shows it.</source>
+            <translation>Den Arbeitsplatz frei von Essigsäure und deren Dampf halten: Der Blindwert zeigt sie.</translation>
+        </message>
+        <message>
+            <source>A closed flask that is warmed builds up pressure: leave a third of it empty, hold the stopper down with a cloth, and open it cold.</source>
+            <translation>In einem geschlossenen Kolben entsteht beim Erwärmen Druck: ein Drittel leer lassen, den Stopfen mit einem Tuch niederhalten und erst kalt öffnen.</translation>
+        </message>
+        <message>
+            <source>Enzyme suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Enzymsuspensionen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
+        </message>
+        <message>
+            <source>Swirl enzyme suspensions before every series; don't shake them to a foam.</source>
+            <translation>Enzymsuspensionen vor jedem Durchgang umschwenken; nicht zu Schaum schütteln.</translation>
+        </message>
+        <message>
+            <source>Potassium hexacyanoferrate(II) must not meet strong acid: hydrogen cyanide may form. Keep this clarification and acid deproteinisation apart, in the flask and in the waste.</source>
+            <translation>Kaliumhexacyanidoferrat(II) darf nicht mit starker Säure zusammenkommen: Cyanwasserstoff kann entstehen. Diese Klärung und die Enteiweißung mit Säure getrennt halten, im Kolben und im Abfall.</translation>
+        </message>
+        <message>
+            <source>Keep ammonia and ammonium salts away from the bench while you pipette.</source>
+            <translation>Ammoniak und Ammoniumsalze während des Pipettierens vom Arbeitsplatz fernhalten.</translation>
+        </message>
+        <message>
+            <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
+            <translation>Rotwein zuerst mit etwa 0.2 g PVPP auf 10 mL behandeln und filtrieren (Verordnung (EWG) Nr. 2676/90, Anhang).</translation>
+        </message>
+        <message>
+            <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
+            <translation>Der Puffer mit pH 10 reizt Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>Enzyme solutions and suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Enzymlösungen und -suspensionen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
+        </message>
+        <message>
+            <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
+            <translation>Vor dem Enzym nach 2 min und erneut nach 4 min ablesen: Eine Drift von mehr als 0.002 verlangt Warten, nicht das Enzym. Danach die Ansätze im Dunkeln halten, nach 45 und nach 60 min ablesen und den größeren Wert eingeben (französische Verordnung vom 7. Oktober 1987, Anhang X).</translation>
+        </message>
+        <message>
+            <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
+            <translation>INT ist ein Tetrazoliumsalz, das färbt und reizen kann: Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>Ethanol burns easily: keep it from flames.</source>
+            <translation>Ethanol ist leicht entzündlich: von Flammen fernhalten.</translation>
+        </message>
+        <message>
+            <source>Acidified sulphite gives off sulphur dioxide, which irritates the airways and can bring on an attack of asthma: work under a hood, and never acidify a sample.</source>
+            <translation>Angesäuertes Sulfit gibt Schwefeldioxid ab, das die Atemwege reizt und einen Asthmaanfall auslösen kann: unter dem Abzug arbeiten und nie eine Probe ansäuern.</translation>
+        </message>
+        <message>
+            <source>A sulphite standard loses strength by the hour: make it fresh and note the time. The loss of 2 % an hour that a run of this method begins with is common practice, no source; find your own.</source>
+            <translation>Ein Sulfitstandard verliert stündlich an Gehalt: frisch herstellen und die Zeit notieren. Der Verlust von 2 % pro Stunde, mit dem ein Lauf nach dieser Methode beginnt, ist gängige Praxis, ohne Quelle; den eigenen ermitteln.</translation>
+        </message>
+        <message>
+            <source>If the reaction has not ended after 15 min, read every 5 min until the rise is steady and enter all readings: the result is extrapolated to the addition (same Regulation).</source>
+            <translation>Ist die Reaktion nach 15 min nicht beendet, alle 5 min ablesen, bis der Anstieg gleichmäßig ist, und alle Ablesungen eingeben: Das Ergebnis wird auf die Zugabe extrapoliert (dieselbe Verordnung).</translation>
+        </message>
+        <message>
+            <source>Metaphosphoric acid burns skin and eyes: wear goggles and gloves.</source>
+            <translation>Metaphosphorsäure verätzt Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>The buffer has to neutralise the acid that comes with the sample: check that the tube stays near pH 6.</source>
+            <translation>Der Puffer muss die Säure neutralisieren, die mit der Probe kommt: prüfen, dass der Ansatz nahe pH 6 bleibt.</translation>
+        </message>
+        <message>
+            <source>A standard of L-ascorbic acid loses strength by the hour, in water far faster than in metaphosphoric acid: make it fresh and note the time.</source>
+            <translation>Ein Standard aus L-Ascorbinsäure verliert stündlich an Gehalt, in Wasser weit schneller als in Metaphosphorsäure: frisch herstellen und die Zeit notieren.</translation>
+        </message>
+        <message>
+            <source>Don't look into the lamp of an open photometer: below 300 nm its ultraviolet radiation burns eyes and skin within minutes.</source>
+            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 300 nm verbrennt ihre ultraviolette Strahlung Augen und Haut binnen Minuten.</translation>
+        </message>
+        <message>
+            <source>Keep the tubes in the dark after the enzyme.</source>
+            <translation>Die Ansätze nach Zugabe des Enzyms im Dunkeln halten.</translation>
+        </message>
+        <message>
+            <source>Hydrogen peroxide and alkali burn skin and eyes: wear goggles and gloves.</source>
+            <translation>Wasserstoffperoxid und Lauge verätzen Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
         </message>
     </context>
     <context>
@@ -2782,7 +2917,7 @@
             <translation>%1: die Zahl ist zu groß, um verwendet zu werden</translation>
         </message>
         <message>
-            <source>%1: NaN and Infinity are no numbers; leave the field out</source>
+            <source>%1: NaN and Infinity are not numbers; leave the field out</source>
             <translation>%1: NaN und Infinity sind keine Zahlen; das Feld weglassen</translation>
         </message>
         <message>
@@ -2813,12 +2948,12 @@
             <translation>Eine Zeit eingeben, etwa 8:10, oder mit Tag, etwa 2026-03-02 8:10.</translation>
         </message>
         <message>
-            <source>That is no time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
+            <source>That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
             <translation>Das ist keine Zeit: schreiben wie 8:10, oder mit Tag wie 2026-03-02 8:10.</translation>
         </message>
         <message>
             <source>There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.</source>
-            <translation>Diese Zeit gibt es nicht: Stunden bis 23 und Minuten bis 59 schreiben, an einem vorhandenen Tag.</translation>
+            <translation>Diese Zeit gibt es nicht: Stunden bis 23 und Minuten bis 59 schreiben, an einem Tag, den es gibt.</translation>
         </message>
         <message>
             <source>That time is still to come; give the time when it was done.</source>
@@ -3270,15 +3405,15 @@
             <translation>Die Zelle ist leer.</translation>
         </message>
         <message>
-            <source>The column of the absorbance is one from 1 to %1.</source>
+            <source>The column of the absorbance must be from 1 to %1.</source>
             <translation>Die Spalte der Extinktion ist eine von 1 bis %1.</translation>
         </message>
         <message>
-            <source>The column of the tube is one from 1 to %1, or none.</source>
+            <source>The column of the tube must be from 1 to %1, or none.</source>
             <translation>Die Spalte des Ansatzes ist eine von 1 bis %1 oder keine.</translation>
         </message>
         <message>
-            <source>Tube and absorbance can't stand in the same column.</source>
+            <source>Tube and absorbance cannot be in the same column.</source>
             <translation>Ansatz und Extinktion können nicht in derselben Spalte stehen.</translation>
         </message>
         <message>
@@ -3286,7 +3421,7 @@
             <translation>Eine Überschrift hat 0 bis %1 Zeilen.</translation>
         </message>
         <message>
-            <source>Where commas part the columns, the decimal sign has to be the point.</source>
+            <source>Where commas separate the columns, the decimal sign has to be the point.</source>
             <translation>Wo Kommas die Spalten trennen, muss das Dezimalzeichen der Punkt sein.</translation>
         </message>
         <message>
@@ -3309,7 +3444,7 @@
             <translation>%1: %2</translation>
         </message>
         <message>
-            <source>There is no number behind %1.</source>
+            <source>There is no number after %1.</source>
             <translation>Hinter %1 steht keine Zahl.</translation>
         </message>
         <message>
@@ -3317,7 +3452,7 @@
             <translation>In der Zeile steht keine Zahl.</translation>
         </message>
         <message>
-            <source>Numbers in the line: %1; number %2 is wanted.</source>
+            <source>Numbers in the line: %1; number %2 is needed.</source>
             <translation>Zahlen in der Zeile: %1; gesucht ist Zahl %2.</translation>
         </message>
         <message>
@@ -3337,7 +3472,7 @@
             <translation>In der Zeile steht kein %1.</translation>
         </message>
         <message>
-            <source>%1 is in the line more than once; take a longer text.</source>
+            <source>%1 is in the line more than once; use a longer text.</source>
             <translation>%1 steht mehr als einmal in der Zeile; einen längeren Text nehmen.</translation>
         </message>
         <message>
@@ -3345,7 +3480,7 @@
             <translation>%1: %2.</translation>
         </message>
         <message>
-            <source>The number that counts is one from 1 to %1.</source>
+            <source>The number that counts must be from 1 to %1.</source>
             <translation>Die zählende Zahl ist eine von 1 bis %1.</translation>
         </message>
         <message>
@@ -3373,14 +3508,14 @@
             <translation>Die Zeile ist leer.</translation>
         </message>
         <message>
-            <source>The line holds signs that are no text; check speed, format and encoding of the connection.</source>
+            <source>The line contains characters that are not text; check speed, format and encoding of the connection.</source>
             <translation>Die Zeile enthält Zeichen, die kein Text sind; Geschwindigkeit, Format und Kodierung der Verbindung prüfen.</translation>
         </message>
     </context>
     <context>
         <name>plateau::exchange::ReadingText</name>
         <message>
-            <source>The text has a NUL in %1; it is no text file of readings.</source>
+            <source>The text has a NUL in %1; it is not a text file of readings.</source>
             <translation>Der Text hat ein NUL in %1; es ist keine Textdatei mit Ablesungen.</translation>
         </message>
         <message>
@@ -3400,7 +3535,7 @@
             <translation>Sie ist mit Punkt geschrieben, als Dezimalzeichen ist aber das Komma eingestellt.</translation>
         </message>
         <message>
-            <source>It is a limit and not a reading; dilute and read anew, or key what the display shows.</source>
+            <source>It is a limit and not a reading; dilute and read again, or key what the display shows.</source>
             <translation>Das ist eine Grenze und keine Ablesung; verdünnen und neu ablesen oder eingeben, was die Anzeige zeigt.</translation>
         </message>
     </context>
@@ -3422,7 +3557,7 @@
     <context>
         <name>plateau::exchange::ReportingParts</name>
         <message>
-            <source>is no base64 text; take it from a file the program wrote</source>
+            <source>is not base64 text; take it from a file the program wrote</source>
             <translation>ist kein base64-Text; aus einer vom Programm geschriebenen Datei nehmen</translation>
         </message>
         <message>
@@ -3587,11 +3722,11 @@
             <translation>In %1 wurde keine Sicherung erstellt; das Laborjournal selbst ist unversehrt und nichts davon verloren: prüfen, ob der Ordner vorhanden ist, beschrieben werden darf und Platz hat.</translation>
         </message>
         <message>
-            <source>The file %1 is not a Plateau notebook; nothing was made of it.</source>
+            <source>The file %1 is not a Plateau notebook; nothing was made from it.</source>
             <translation>Die Datei %1 ist kein Plateau-Laborjournal; nichts wurde daraus erstellt.</translation>
         </message>
         <message>
-            <source>The backup %1 was written by a newer Plateau; nothing was made of it: use the newer program.</source>
+            <source>The backup %1 was written by a newer Plateau; nothing was made from it: use the newer program.</source>
             <translation>Die Sicherung %1 wurde von einem neueren Plateau geschrieben; nichts wurde daraus erstellt: das neuere Programm verwenden.</translation>
         </message>
         <message>
@@ -3635,7 +3770,7 @@
             <translation>Nichts wurde gespeichert: Der Wert von Lauf %1 ist nicht ausgenommen.</translation>
         </message>
         <message>
-            <source>The settings of a chart in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The settings of a chart in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Die Einstellungen einer Karte im Laborjournal sind beschädigt; auf die letzte Sicherung zurückgreifen oder sie neu speichern.</translation>
         </message>
         <message>
@@ -3655,7 +3790,7 @@
             <translation>ist nicht so, wie dieses Programm es anlegt</translation>
         </message>
         <message>
-            <source>does not belong into a notebook</source>
+            <source>does not belong in a notebook</source>
             <translation>gehört nicht in ein Laborjournal</translation>
         </message>
         <message>
@@ -3667,7 +3802,7 @@
             <translation>Die Kopie des Laborjournals %1 ist nicht vollständig geworden und wurde wieder entfernt; prüfen, ob der Datenträger in Ordnung ist und Platz hat.</translation>
         </message>
         <message>
-            <source>The notebook %1 is damaged (%2: %3); nothing was made of it: choose another backup.</source>
+            <source>The notebook %1 is damaged (%2: %3); nothing was made from it: choose another backup.</source>
             <translation>Das Laborjournal %1 ist beschädigt (%2: %3); nichts wurde daraus erstellt: eine andere Sicherung wählen.</translation>
         </message>
         <message>
@@ -3675,11 +3810,11 @@
             <translation>Das Laborjournal %1 konnte nicht so geöffnet werden, dass seine Aufzeichnungen geschützt bleiben; nichts wurde gespeichert: prüfen, ob SQLite des Programms dasjenige ist, mit dem es gebaut wurde.</translation>
         </message>
         <message>
-            <source>Run %1 was not decided: a reviewer or a head decides here, and %2 is an analyst.</source>
+            <source>Run %1 was not decided on: a reviewer or a head decides here, and %2 is an analyst.</source>
             <translation>Über Lauf %1 wurde nicht entschieden: Hier entscheidet ein Bewerter oder die Laborleitung, und %2 hat die Rolle Analytiker.</translation>
         </message>
         <message>
-            <source>Run %1 was not decided: nobody reviews their own run here, and %2 worked on it; ask somebody else.</source>
+            <source>Run %1 was not decided on: nobody reviews their own run here, and %2 worked on it; ask somebody else.</source>
             <translation>Über Lauf %1 wurde nicht entschieden: Hier bewertet niemand den eigenen Lauf, und %2 hat daran gearbeitet; jemand anderen darum bitten.</translation>
         </message>
         <message>
@@ -3763,7 +3898,7 @@
             <translation>Das Gerät wurde nicht gespeichert: In der Art „%1“ gibt es bereits den Namen %2; diesem einen anderen geben.</translation>
         </message>
         <message>
-            <source>The notebook holds no item number %1; nothing was stored: choose one of its list of equipment.</source>
+            <source>The notebook holds no item number %1; nothing was stored: choose one from its list of equipment.</source>
             <translation>Das Laborjournal enthält kein Gerät Nummer %1; nichts wurde gespeichert: eines aus seiner Geräteliste wählen.</translation>
         </message>
         <message>
@@ -3771,7 +3906,7 @@
             <translation>Das Gerät bleibt, wie es war, da eine Änderung einen Grund braucht: angeben, warum.</translation>
         </message>
         <message>
-            <source>The item %1 stands so already; nothing was stored.</source>
+            <source>The item %1 reads like this already; nothing was stored.</source>
             <translation>Das Gerät %1 ist bereits so eingetragen; nichts wurde gespeichert.</translation>
         </message>
         <message>
@@ -3811,7 +3946,7 @@
             <translation>%1: %2</translation>
         </message>
         <message>
-            <source>The notebook holds no check number %1; nothing was stored: choose one of the item's list.</source>
+            <source>The notebook holds no check number %1; nothing was stored: choose one from the item's list.</source>
             <translation>Das Laborjournal enthält keine Prüfung Nummer %1; nichts wurde gespeichert: eine aus der Liste des Geräts wählen.</translation>
         </message>
         <message>
@@ -3847,7 +3982,7 @@
             <translation>Nichts wurde nach %1 exportiert; das Laborjournal selbst ist unversehrt und nichts davon verloren: prüfen, ob der Ordner beschrieben werden darf und Platz hat.</translation>
         </message>
         <message>
-            <source>The file %1 is no manifest of an export of a notebook; nothing was imported: choose the folder that the export made.</source>
+            <source>The file %1 is not the manifest of an export of a notebook; nothing was imported: choose the folder that the export made.</source>
             <translation>Die Datei %1 ist kein Manifest eines Laborjournal-Exports; nichts wurde importiert: den Ordner wählen, den der Export angelegt hat.</translation>
         </message>
         <message>
@@ -3879,11 +4014,11 @@
             <translation>In %1 ist kein Export eines Laborjournals; nichts wurde importiert: den Ordner wählen, den der Export angelegt hat.</translation>
         </message>
         <message>
-            <source>The export %1 is of a newer Plateau (its schema is number %2, this program knows up to %3); nothing was imported: use the newer program.</source>
+            <source>The export %1 is from a newer Plateau (its schema is number %2, this program knows up to %3); nothing was imported: use the newer program.</source>
             <translation>Der Export %1 stammt von einem neueren Plateau (sein Schema ist Nummer %2, dieses Programm kennt sie bis %3); nichts wurde importiert: das neuere Programm verwenden.</translation>
         </message>
         <message>
-            <source>the head of its audit is another</source>
+            <source>the head of its audit trail differs</source>
             <translation>der Kopf seines Audits ist ein anderer</translation>
         </message>
         <message>
@@ -3891,7 +4026,7 @@
             <translation>Der Export %1 ergibt kein unversehrtes Laborjournal (%2); nichts wurde importiert: den Export von dort nehmen, wo er unverändert aufbewahrt wurde.</translation>
         </message>
         <message>
-            <source>The file %1 is no table as an export writes it; nothing was imported: take the export from where it was kept unchanged.</source>
+            <source>The file %1 is not a table as an export writes it; nothing was imported: take the export from where it was kept unchanged.</source>
             <translation>Die Datei %1 ist keine Tabelle, wie ein Export sie schreibt; nichts wurde importiert: den Export von dort nehmen, wo er unverändert aufbewahrt wurde.</translation>
         </message>
         <message>
@@ -3915,16 +4050,16 @@
             <translation>Die Charge wurde nicht gespeichert: %1.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: its last good day is no day that exists.</source>
-            <translation>Die Charge %1 wurde nicht gespeichert: Ihr letzter Verwendungstag ist kein vorhandener Tag.</translation>
+            <source>The lot %1 was not stored: its last good day is not a real date.</source>
+            <translation>Die Charge %1 wurde nicht gespeichert: Ihr letzter Verwendungstag ist kein gültiges Datum.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; leave it out where nobody says.</source>
+            <source>The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; leave it out where none is stated.</source>
             <translation>Die Charge %1 wurde nicht gespeichert: Geöffnet hält sie 1 bis %2 Tage, nicht %3; weglassen, wo niemand etwas angibt.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
-            <translation>Von der Charge %1 wurde nichts gespeichert: Ein Volumen ist größer als 0 und höchstens %2 mL, nicht %3.</translation>
+            <source>Nothing was stored for the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
+            <translation>Für die Charge %1 wurde nichts gespeichert: Ein Volumen ist größer als 0 und höchstens %2 mL, nicht %3.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 has %2 mL left, less than the %3 mL taken; correct what is left first, if that is wrong.</source>
@@ -3943,8 +4078,8 @@
             <translation>Die Charge %1 wurde bereits am %2 geöffnet; nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>The lot %1 is not noted as opened: the day must not be one that is to come, nor one that does not exist.</source>
-            <translation>Die Charge %1 ist nicht als geöffnet vermerkt: Der Tag darf weder in der Zukunft liegen noch ein nicht vorhandener sein.</translation>
+            <source>The lot %1 is not noted as opened: the day must be a real date that is not in the future.</source>
+            <translation>Die Charge %1 ist nicht als geöffnet vermerkt: Der Tag muss ein gültiges Datum sein, das nicht in der Zukunft liegt.</translation>
         </message>
         <message>
             <source>Nothing was stored: the note is blank; leave it out or say what for.</source>
@@ -3967,7 +4102,7 @@
             <translation>Von der Charge %1 sind bereits %2 mL übrig; nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>The notebook holds no lot number %1; nothing was stored: choose one of its list of lots.</source>
+            <source>The notebook holds no lot number %1; nothing was stored: choose one from its list of lots.</source>
             <translation>Das Laborjournal enthält keine Charge Nummer %1; nichts wurde gespeichert: eine aus seiner Chargenliste wählen.</translation>
         </message>
         <message>
@@ -4167,7 +4302,7 @@
             <translation>Das Laborjournal %1 ist nur zum Lesen geöffnet; nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>Passphrases cannot be used, since the library for them does not start; nothing was stored: install libsodium anew.</source>
+            <source>Passphrases cannot be used, since the library for them does not start; nothing was stored: reinstall libsodium.</source>
             <translation>Passphrasen sind nicht verwendbar, da die Bibliothek dafür nicht startet; nichts wurde gespeichert: libsodium neu installieren.</translation>
         </message>
         <message>
@@ -4183,7 +4318,7 @@
             <translation>Nichts wurde gespeichert, da jemand den Namen %1 trägt oder trug: dieser Person einen anderen geben, etwa mit einem zweiten Vornamen.</translation>
         </message>
         <message>
-            <source>The list of persons was changed from outside the program (%1); nothing was stored: have the notebook verified and go back to the latest backup.</source>
+            <source>The list of people was changed from outside the program (%1); nothing was stored: have the notebook verified and go back to the latest backup.</source>
             <translation>Die Personenliste wurde von außerhalb des Programms geändert (%1); nichts wurde gespeichert: das Laborjournal verifizieren lassen und auf die letzte Sicherung zurückgreifen.</translation>
         </message>
         <message>
@@ -4199,7 +4334,7 @@
             <translation>sie hat %1 Zeichen; höchstens %2 sind zulässig</translation>
         </message>
         <message>
-            <source>Persons are set up already; nothing was stored: a head adds further ones.</source>
+            <source>People are set up already; nothing was stored: a head adds further ones.</source>
             <translation>Personen sind bereits eingerichtet; nichts wurde gespeichert: Weitere fügt die Laborleitung hinzu.</translation>
         </message>
         <message>
@@ -4235,7 +4370,7 @@
             <translation>%1 ist nicht deaktiviert; nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>No person of the name %1 is set up; nothing was stored: choose one of the list, or have a head add them.</source>
+            <source>Nobody by the name of %1 is set up; nothing was stored: choose somebody from the list, or have a head add them.</source>
             <translation>Keine Person mit dem Namen %1 ist eingerichtet; nichts wurde gespeichert: eine aus der Liste wählen oder von der Laborleitung hinzufügen lassen.</translation>
         </message>
         <message>
@@ -4247,7 +4382,7 @@
             <translation>Nichts wurde gespeichert, da es die Passphrase von %1 braucht: eingeben.</translation>
         </message>
         <message>
-            <source>This is not the passphrase of %1; nothing was stored but that it was tried: type it again.</source>
+            <source>This is not the passphrase of %1; nothing was stored except the attempt: type it again.</source>
             <translation>Das ist nicht die Passphrase von %1; außer dem Versuch wurde nichts gespeichert: erneut eingeben.</translation>
         </message>
         <message>
@@ -4255,11 +4390,11 @@
             <translation>Die Passphrase wurde nicht geprüft, da die letzten %1 falsch waren: %2 s warten, dann erneut eingeben oder von der Laborleitung eine andere setzen lassen.</translation>
         </message>
         <message>
-            <source>Nothing was stored: only a head keeps the list of persons, and %1 is none.</source>
+            <source>Nothing was stored: only a head keeps the list of people, and %1 is not one.</source>
             <translation>Nichts wurde gespeichert: Nur die Laborleitung führt die Personenliste, und %1 gehört nicht dazu.</translation>
         </message>
         <message>
-            <source>The notebook holds no person number %1; nothing was stored: choose one of its list.</source>
+            <source>The notebook holds no person number %1; nothing was stored: choose one from its list.</source>
             <translation>Das Laborjournal enthält keine Person Nummer %1; nichts wurde gespeichert: eine aus seiner Liste wählen.</translation>
         </message>
         <message>
@@ -4335,7 +4470,7 @@
             <translation>Der Plan wurde nicht gespeichert: Lauf %1, den er wiederholen soll, enthält keine Probe %2; den Lauf wählen, der sie enthält.</translation>
         </message>
         <message>
-            <source>The reading was not stored: what is keyed has no line it came in; name another origin or leave the line out.</source>
+            <source>The reading was not stored: a keyed reading has no line it came in; name another origin or leave the line out.</source>
             <translation>Die Ablesung wurde nicht gespeichert: Eingegebenes hat keine Zeile, in der es kam; eine andere Herkunft nennen oder die Zeile weglassen.</translation>
         </message>
         <message>
@@ -4355,7 +4490,7 @@
             <translation>Ansatz %1 hat keine Ablesung %2, die zu korrigieren wäre; nichts wurde gespeichert: stattdessen hinzufügen.</translation>
         </message>
         <message>
-            <source>Reading %1 of tube %2 was not stored: %3 is ticked there already, so what is read now is no more of that series.</source>
+            <source>Reading %1 of tube %2 was not stored: %3 is ticked there already, so what is read now is no longer part of that series.</source>
             <translation>Ablesung %1 von Ansatz %2 wurde nicht gespeichert: %3 ist dort bereits abgehakt, was jetzt abgelesen wird, gehört also nicht mehr zu dieser Ablesereihe.</translation>
         </message>
         <message>
@@ -4379,27 +4514,27 @@
             <translation>Ablesung %1 von Ansatz %2 wurde nicht gespeichert: %3.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored, since that needs a reason: say why.</source>
+            <source>The choice of the reported result was not stored, since it needs a reason: say why.</source>
             <translation>Welches Ergebnis berichtet wird, wurde nicht gespeichert, da das einen Grund braucht: angeben, warum.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored, since none is named: choose one.</source>
+            <source>The choice of the reported result was not stored, since none is named: choose one.</source>
             <translation>Welches Ergebnis berichtet wird, wurde nicht gespeichert, da keines genannt ist: eines wählen.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored: a reviewer or a head decides here, and %1 is an analyst.</source>
+            <source>The choice of the reported result was not stored: a reviewer or a head decides here, and %1 is an analyst.</source>
             <translation>Welches Ergebnis berichtet wird, wurde nicht gespeichert: Hier entscheidet ein Bewerter oder die Laborleitung, und %1 hat die Rolle Analytiker.</translation>
         </message>
         <message>
-            <source>There is no mean of the accepted results, since one of them is only known to be less or greater than something: choose another rule.</source>
-            <translation>Es gibt keinen Mittelwert der angenommenen Ergebnisse, da von einem nur bekannt ist, dass es kleiner oder größer als ein Wert ist: eine andere Regel wählen.</translation>
+            <source>There is no mean of the accepted results, since one of them is only known to be below or above a bound: choose another rule.</source>
+            <translation>Es gibt keinen Mittelwert der angenommenen Ergebnisse, da von einem nur bekannt ist, dass es unter oder über einer Schranke liegt: eine andere Regel wählen.</translation>
         </message>
         <message>
             <source>There is no mean of the accepted results, since they are not all in one unit: choose another rule.</source>
             <translation>Es gibt keinen Mittelwert der angenommenen Ergebnisse, da sie nicht alle dieselbe Einheit haben: eine andere Regel wählen.</translation>
         </message>
         <message>
-            <source>The result that was named, of run %1 at revision %2, is not accepted any more: choose anew.</source>
+            <source>The result that was named, of run %1 at revision %2, is no longer accepted: choose again.</source>
             <translation>Das genannte Ergebnis, von Lauf %1 in Revision %2, ist nicht mehr angenommen: neu wählen.</translation>
         </message>
         <message>
@@ -4411,7 +4546,7 @@
             <translation>Die Auswertung, nach der über Lauf %1 entschieden wurde, ist beschädigt: das Laborjournal verifizieren lassen und auf die letzte Sicherung zurückgreifen.</translation>
         </message>
         <message>
-            <source>The notebook holds no run %1: choose one of its list of runs.</source>
+            <source>The notebook holds no run %1: choose one from its list of runs.</source>
             <translation>Das Laborjournal enthält keinen Lauf %1: einen aus seiner Liste der Läufe wählen.</translation>
         </message>
         <message>
@@ -4419,31 +4554,31 @@
             <translation>Lauf %1 hat keinen Ansatz %2; nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 of a rejected run cannot be accepted; accept the run and reject the other samples.</source>
+            <source>The run was not decided on: the sample %1 of a rejected run cannot be accepted; accept the run and reject the other samples.</source>
             <translation>Über den Lauf wurde nicht entschieden: Die Probe %1 eines verworfenen Laufs kann nicht angenommen werden; den Lauf annehmen und die anderen Proben verwerfen.</translation>
         </message>
         <message>
-            <source>The run was not decided, since rejecting the sample %1 needs a reason: say why.</source>
+            <source>The run was not decided on, since rejecting the sample %1 needs a reason: say why.</source>
             <translation>Über den Lauf wurde nicht entschieden, da das Verwerfen der Probe %1 einen Grund braucht: angeben, warum.</translation>
         </message>
         <message>
-            <source>The run was not decided: the reason for the sample %1 is blank; leave it out or say why.</source>
+            <source>The run was not decided on: the reason for the sample %1 is blank; leave it out or say why.</source>
             <translation>Über den Lauf wurde nicht entschieden: Der Grund für die Probe %1 ist leer; weglassen oder angeben, warum.</translation>
         </message>
         <message>
-            <source>The run was not decided: how to repeat the sample %1 is advised, but it is not to be repeated; leave the advice out.</source>
+            <source>The run was not decided on: there is advice on repeating the sample %1, but it is not to be repeated; leave the advice out.</source>
             <translation>Über den Lauf wurde nicht entschieden: Für die Probe %1 ist eine Empfehlung zur Wiederholung angegeben, sie soll aber nicht wiederholt werden; die Empfehlung weglassen.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 cannot be repeated as advised; give dilution steps from less to more volume, or how much sample to take.</source>
+            <source>The run was not decided on: the sample %1 cannot be repeated as advised; give dilution steps from less to more volume, or how much sample to take.</source>
             <translation>Über den Lauf wurde nicht entschieden: Die Probe %1 kann nicht wie empfohlen wiederholt werden; Verdünnungsschritte von kleinerem zu größerem Volumen angeben oder das Probenvolumen.</translation>
         </message>
         <message>
-            <source>The run was not decided: it holds no sample %1; take its decision away.</source>
+            <source>The run was not decided on: it holds no sample %1; remove its decision.</source>
             <translation>Über den Lauf wurde nicht entschieden: Er enthält keine Probe %1; deren Entscheidung entfernen.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 is decided twice; take one away.</source>
+            <source>The run was not decided on: there are two decisions on the sample %1; remove one.</source>
             <translation>Über den Lauf wurde nicht entschieden: Über die Probe %1 ist zweimal entschieden; eine Entscheidung entfernen.</translation>
         </message>
         <message>
@@ -4455,7 +4590,7 @@
             <translation>Die Probe %1 wurde nicht gespeichert: %2: %3.</translation>
         </message>
         <message>
-            <source>The sample %1 was withdrawn; nothing was stored: register it anew.</source>
+            <source>The sample %1 was withdrawn; nothing was stored: register it again.</source>
             <translation>Die Probe %1 wurde zurückgezogen; nichts wurde gespeichert: neu anmelden.</translation>
         </message>
         <message>
@@ -4479,7 +4614,7 @@
             <translation>In Lauf %1 wartet keine Wiederholung der Probe %2; nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>The limits in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The limits in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Die Grenzwerte im Laborjournal sind beschädigt; auf die letzte Sicherung zurückgreifen oder sie neu speichern.</translation>
         </message>
         <message>
@@ -4487,11 +4622,11 @@
             <translation>Die Substanz wurde nicht gespeichert: %1 %2.</translation>
         </message>
         <message>
-            <source>The notebook holds no substance number %1; nothing was stored: choose one of its list.</source>
+            <source>The notebook holds no substance number %1; nothing was stored: choose one from its list.</source>
             <translation>Das Laborjournal enthält keine Substanz Nummer %1; nichts wurde gespeichert: eine aus seiner Liste wählen.</translation>
         </message>
         <message>
-            <source>The notebook holds no preparation number %1; nothing was stored: choose one of its list of standards.</source>
+            <source>The notebook holds no preparation number %1; nothing was stored: choose one from its list of standards.</source>
             <translation>Das Laborjournal enthält keine Herstellung Nummer %1; nichts wurde gespeichert: eine aus seiner Liste der Standards wählen.</translation>
         </message>
         <message>
@@ -4499,7 +4634,7 @@
             <translation>Die Substanz bleibt, wie sie war, da eine Änderung einen Grund braucht: angeben, warum.</translation>
         </message>
         <message>
-            <source>The substance %1 stands so already; nothing was stored.</source>
+            <source>The substance %1 reads like this already; nothing was stored.</source>
             <translation>Die Substanz %1 ist bereits so eingetragen; nichts wurde gespeichert.</translation>
         </message>
         <message>
@@ -4531,7 +4666,7 @@
             <translation>Nichts wurde gespeichert: Eine der Zahlen ist nicht endlich; eine Zahl angeben.</translation>
         </message>
         <message>
-            <source>A text holds the character U+%1, which cannot be kept; nothing was stored: type the text anew without it.</source>
+            <source>A text holds the character U+%1, which cannot be kept; nothing was stored: type the text again without it.</source>
             <translation>Ein Text enthält das Zeichen U+%1, das nicht aufbewahrt werden kann; nichts wurde gespeichert: den Text ohne dieses neu eingeben.</translation>
         </message>
         <message>
@@ -4583,11 +4718,11 @@
             <translation>Das Laborjournal ist beschädigt: Es enthält das Wort „%1“, wo keines seiner eigenen Wörter steht; auf die letzte Sicherung zurückgreifen.</translation>
         </message>
         <message>
-            <source>The notebook is damaged: what was told of a sample is gone; go back to the latest backup.</source>
+            <source>The notebook is damaged: details of a sample are gone; go back to the latest backup.</source>
             <translation>Das Laborjournal ist beschädigt: Angaben zu einer Probe sind verloren; auf die letzte Sicherung zurückgreifen.</translation>
         </message>
         <message>
-            <source>The laboratory's settings in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The laboratory's settings in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Die Laboreinstellungen im Laborjournal sind beschädigt; auf die letzte Sicherung zurückgreifen oder sie neu speichern.</translation>
         </message>
         <message>
@@ -4675,12 +4810,12 @@
             <translation>Nichts wurde gespeichert, da die Bemerkung leer ist: Angeben, was aufzubewahren ist.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: it keeps for 0 to %2 days, not %3; leave it out where nobody says.</source>
-            <translation>Nichts wurde von der Charge %1 gespeichert: Sie ist 0 bis %2 Tage haltbar, nicht %3; weglassen, wo niemand etwas angibt.</translation>
+            <source>Nothing was stored for the lot %1: it keeps for 0 to %2 days, not %3; leave it out where none is stated.</source>
+            <translation>Für die Charge %1 wurde nichts gespeichert: Sie ist 0 bis %2 Tage haltbar, nicht %3; weglassen, wo nichts angegeben ist.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: the day must not be one that is to come, nor one that does not exist.</source>
-            <translation>Nichts wurde von der Charge %1 gespeichert: Der Tag darf weder in der Zukunft liegen noch ein nicht vorhandener sein.</translation>
+            <source>Nothing was stored for the lot %1: the day must be a real date that is not in the future.</source>
+            <translation>Für die Charge %1 wurde nichts gespeichert: Der Tag muss ein gültiges Datum sein, das nicht in der Zukunft liegt.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 is dry; note first in how much it was dissolved.</source>
@@ -4695,12 +4830,12 @@
             <translation>Nichts wurde gespeichert: %1.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: a place has %2 to %3 °C, not %4.</source>
-            <translation>Nichts wurde von der Charge %1 gespeichert: Ein Ort hat %2 bis %3 °C, nicht %4.</translation>
+            <source>Nothing was stored for the lot %1: a place has %2 to %3 °C, not %4.</source>
+            <translation>Für die Charge %1 wurde nichts gespeichert: Ein Ort hat %2 bis %3 °C, nicht %4.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
-            <translation>Nichts wurde von der Charge %1 gespeichert: Der Ort kann nicht mindestens %2 und höchstens %3 °C haben; die niedrigere zuerst angeben.</translation>
+            <source>Nothing was stored for the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
+            <translation>Für die Charge %1 wurde nichts gespeichert: Der Ort kann nicht mindestens %2 und höchstens %3 °C haben; die niedrigere Temperatur zuerst angeben.</translation>
         </message>
         <message>
             <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
@@ -4736,7 +4871,7 @@
         </message>
         <message>
             <source>value left out of control charts</source>
-            <translation>aus den Regelkarten ausgelassener Wert</translation>
+            <translation>aus den Regelkarten ausgenommener Wert</translation>
         </message>
         <message>
             <source>settings of a control chart</source>
@@ -4764,7 +4899,7 @@
         </message>
         <message>
             <source>signature</source>
-            <translation>Unterschrift</translation>
+            <translation>Signatur</translation>
         </message>
         <message>
             <source>dilution step</source>
@@ -4872,7 +5007,7 @@
         </message>
         <message>
             <source>whether a person signs</source>
-            <translation>ob eine Person unterschreibt</translation>
+            <translation>ob eine Person signiert</translation>
         </message>
         <message>
             <source>name and role of a person</source>
@@ -4887,15 +5022,15 @@
             <translation>Plan des Racks</translation>
         </message>
         <message>
-            <source>whose an uncertainty is</source>
-            <translation>von wem eine Unsicherheit stammt</translation>
+            <source>owner of an uncertainty</source>
+            <translation>Verantwortlicher einer Unsicherheit</translation>
         </message>
         <message>
             <source>planned sample</source>
             <translation>geplante Probe</translation>
         </message>
         <message>
-            <source>glass of a dilution step</source>
+            <source>glassware of a dilution step</source>
             <translation>Glasgeräte eines Verdünnungsschritts</translation>
         </message>
         <message>
@@ -4904,7 +5039,7 @@
         </message>
         <message>
             <source>standard thrown away</source>
-            <translation>verworfener Standard</translation>
+            <translation>entsorgter Standard</translation>
         </message>
         <message>
             <source>weighing</source>
@@ -4924,7 +5059,7 @@
         </message>
         <message>
             <source>repeat that was waived</source>
-            <translation>erlassene Wiederholung</translation>
+            <translation>Wiederholung, auf die verzichtet wurde</translation>
         </message>
         <message>
             <source>result chosen for the report</source>
@@ -4996,7 +5131,7 @@
         </message>
         <message>
             <source>absorbance</source>
-            <translation>Absorption</translation>
+            <translation>Extinktion</translation>
         </message>
         <message>
             <source>age (h)</source>
@@ -5027,8 +5162,8 @@
             <translation>gelöst haltbar (Tage)</translation>
         </message>
         <message>
-            <source>every so many days</source>
-            <translation>alle so viele Tage</translation>
+            <source>interval (days)</source>
+            <translation>Abstand (Tage)</translation>
         </message>
         <message>
             <source>last good day</source>
@@ -5116,7 +5251,7 @@
         </message>
         <message>
             <source>who answers for it</source>
-            <translation>wer dafür einsteht</translation>
+            <translation>wer dafür verantwortlich ist</translation>
         </message>
         <message>
             <source>pipette</source>
@@ -5227,7 +5362,7 @@
             <translation>Die Probe %1 ist schon so angemeldet; nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
+            <source>No sample number %1 waits; nothing was stored: choose one from the list.</source>
             <translation>Keine Probe mit der Nummer %1 wartet; nichts wurde gespeichert: eine aus der Liste wählen.</translation>
         </message>
         <message>
@@ -5252,7 +5387,7 @@
         </message>
         <message>
             <source>dry substance thrown away</source>
-            <translation>trockene Substanz weggeworfen</translation>
+            <translation>entsorgte trockene Substanz</translation>
         </message>
         <message>
             <source>tubes added to the rack</source>
@@ -5263,8 +5398,12 @@
             <translation>falsche Passphrase</translation>
         </message>
         <message>
-            <source>Reading %1 of tube %2 is that already; nothing was stored: a correction gives another value.</source>
+            <source>Reading %1 of tube %2 has that value already; nothing was stored: a correction gives another value.</source>
             <translation>Die Ablesung %1 des Ansatzes %2 ist das schon; nichts wurde gespeichert: eine Berichtigung gibt einen anderen Wert an.</translation>
+        </message>
+        <message>
+            <source>What did not pass is decided sample by sample; everything else passed.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -5314,7 +5453,7 @@
         </message>
         <message>
             <source>The net signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
-            <translation>Die Nettosignale von %1 und %2 werden %3-fach auseinander erwartet, mehr als die %4-fach, die eine Verdünnung bedienen kann: für jede eine Verdünnung planen.</translation>
+            <translation>Die erwarteten Nettosignale von %1 und %2 liegen um den Faktor %3 auseinander, mehr als der Faktor %4, den eine Verdünnung abdecken kann: für jede eine Verdünnung planen.</translation>
         </message>
         <message>
             <source>%1 of the undiluted sample would give a net signal of %2 for %3, less than the %4 that can be measured well.</source>
@@ -5324,11 +5463,11 @@
     <context>
         <name>plateau::planning::Expectation</name>
         <message>
-            <source>With what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
+            <source>From what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
             <translation>Nach der Erwartung betrüge %1 etwa %2, unter den %3 des Fensters: weniger verdünnen oder mehr davon nehmen.</translation>
         </message>
         <message>
-            <source>With what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
+            <source>From what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
             <translation>Nach der Erwartung betrüge %1 etwa %2, über den %3 des Fensters: stärker verdünnen oder weniger davon nehmen.</translation>
         </message>
         <message>
@@ -5520,7 +5659,7 @@
             <translation>darf nicht kleiner als smallest_mL sein: %1 ist kleiner als %2</translation>
         </message>
         <message>
-            <source>must be 0 for a pipette of one volume, not %1</source>
+            <source>must be 0 for a fixed-volume pipette, not %1</source>
             <translation>muss bei einer Pipette mit einem Volumen 0 sein, nicht %1</translation>
         </message>
         <message>
@@ -5778,7 +5917,7 @@
     <context>
         <name>plateau::planning::Reporting</name>
         <message>
-            <source>it is no PNG picture</source>
+            <source>it is not a PNG picture</source>
             <translation>es ist kein PNG-Bild</translation>
         </message>
         <message>
@@ -5790,7 +5929,7 @@
             <translation>es enthält eine Dokumenttypdeklaration; ohne diese speichern</translation>
         </message>
         <message>
-            <source>it is no SVG picture</source>
+            <source>it is not an SVG picture</source>
             <translation>es ist kein SVG-Bild</translation>
         </message>
         <message>
@@ -5880,11 +6019,11 @@
             <translation>Bei %1 gibt es eine Aufgabe für Ansatz %2, Schritt %3, den dieses Rack nicht hat.</translation>
         </message>
         <message>
-            <source>Tube %1 and tube %2 are both in hand at %3.</source>
+            <source>Tube %1 and tube %2 both need the hands at %3.</source>
             <translation>Ansatz %1 und Ansatz %2 werden beide bei %3 bearbeitet.</translation>
         </message>
         <message>
-            <source>Tube %1 is in hand at %2, when the other rack is.</source>
+            <source>Tube %1 needs the hands at %2, when the other rack does too.</source>
             <translation>Ansatz %1 wird bei %2 bearbeitet, wenn es das andere Rack auch wird.</translation>
         </message>
         <message>
@@ -5919,8 +6058,8 @@
             <translation>von wem sie kam</translation>
         </message>
         <message>
-            <source>is no time that exists; give a time with its offset from UTC</source>
-            <translation>ist keine vorhandene Zeit; eine Zeit mit ihrem UTC-Versatz angeben</translation>
+            <source>is not a real time; give a time with its offset from UTC</source>
+            <translation>ist keine gültige Zeit; eine Zeit mit ihrem UTC-Versatz angeben</translation>
         </message>
         <message>
             <source>the measurand</source>
@@ -5953,12 +6092,12 @@
     <context>
         <name>plateau::planning::StandardStock</name>
         <message>
-            <source>is no time; say when it was made</source>
+            <source>is not a time; say when it was made</source>
             <translation>ist keine Zeit; angeben, wann er hergestellt wurde</translation>
         </message>
         <message>
-            <source>is to come; it must be past</source>
-            <translation>liegt in der Zukunft; muss vergangen sein</translation>
+            <source>is in the future; it must be in the past</source>
+            <translation>liegt in der Zukunft; muss in der Vergangenheit liegen</translation>
         </message>
         <message>
             <source>is not after the time it was made; leave it out, or correct it</source>
@@ -5973,8 +6112,8 @@
             <translation>das Zertifikat</translation>
         </message>
         <message>
-            <source>is no day that exists</source>
-            <translation>ist kein vorhandener Tag</translation>
+            <source>is not a real date</source>
+            <translation>ist kein gültiges Datum</translation>
         </message>
         <message>
             <source>must be 1 to %1 masses</source>
@@ -6027,7 +6166,7 @@
             <translation>mit dem Standard angegeben</translation>
         </message>
         <message>
-            <source>not stated, so it counts as exactly known; put in what its recipe or its certificate says</source>
+            <source>not stated, so it counts as exactly known; enter what its recipe or its certificate says</source>
             <translation>nicht angegeben, gilt also als genau bekannt; einsetzen, was die Vorschrift oder das Zertifikat sagt</translation>
         </message>
         <message>
@@ -6176,7 +6315,7 @@
             <translation>die Methode nimmt keine Ablesung %1 vor; berichtigen</translation>
         </message>
         <message>
-            <source>%1 min lies before %2 (%3 min), which the method has ahead of it; one of the two was marked at the wrong time</source>
+            <source>%1 min lies before %2 (%3 min), which comes first in the method; one of the two was marked at the wrong time</source>
             <translation>%1 min liegt vor %2 (%3 min), das in der Methode davor kommt; eines der beiden wurde zur falschen Zeit vermerkt</translation>
         </message>
     </context>
@@ -6401,7 +6540,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Nachweis: eine Differenz von %1 im größten Probenvolumen, unverdünnt.</translation>
         </message>
         <message>
-            <source>That difference is common practice, no source; put your photometer's there.</source>
+            <source>That difference is common practice, no source; enter your photometer's instead.</source>
             <translation>Diese Differenz ist gängige Praxis, ohne Quelle; die des eigenen Photometers dort einsetzen.</translation>
         </message>
         <message>
@@ -6448,11 +6587,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Faktor: g/L bei einem Nettosignal von 1</translation>
         </message>
         <message>
-            <source>Least that can be told, in g/L</source>
-            <translation>Kleinste erkennbare Menge, in g/L</translation>
+            <source>Smallest that can be determined, in g/L</source>
+            <translation>Kleinster bestimmbarer Wert, in g/L</translation>
         </message>
         <message>
-            <source>Smallest difference of absorbances that can be told apart</source>
+            <source>Smallest difference in absorbance that can be resolved</source>
             <translation>Kleinste unterscheidbare Extinktionsdifferenz</translation>
         </message>
         <message>
@@ -6623,11 +6762,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Labor</translation>
         </message>
         <message>
-            <source>Persons</source>
+            <source>People</source>
             <translation>Personen</translation>
         </message>
         <message>
-            <source>P&amp;ersons</source>
+            <source>P&amp;eople</source>
             <translation>Pers&amp;onen</translation>
         </message>
         <message>
@@ -6709,7 +6848,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::ChartView</name>
         <message>
-            <source>Part of the chart in sight</source>
+            <source>Visible part of the chart</source>
             <translation>Sichtbarer Teil der Karte</translation>
         </message>
     </context>
@@ -6724,7 +6863,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Was außer Kontrolle ist</translation>
         </message>
         <message>
-            <source>Choose the point that the limits are to begin with first.</source>
+            <source>First choose the point at which the limits are to begin.</source>
             <translation>Zuerst den Punkt wählen, mit dem die Grenzen beginnen sollen.</translation>
         </message>
         <message>
@@ -6736,8 +6875,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>ein Grund an einem Punkt einer Regelkarte</translation>
         </message>
         <message>
-            <source>, and </source>
-            <translation>, und </translation>
+            <source> and </source>
+            <translation> und </translation>
         </message>
         <message>
             <source>Nothing of %1 has been decided yet; another chart is shown.</source>
@@ -6760,7 +6899,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Schwellenwert %1</translation>
         </message>
         <message>
-            <source>No run is left by what is chosen above. Take away the lot, the person or a day to see more.</source>
+            <source>No run matches what is chosen above. Clear the lot, the person or a day to see more.</source>
             <translation>Die Auswahl oben lässt keinen Lauf übrig. Charge, Person oder einen Tag wegnehmen, um mehr zu sehen.</translation>
         </message>
         <message>
@@ -6808,7 +6947,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Die Karte ist als %1 gespeichert.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
         <message>
@@ -6828,11 +6967,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Grenzen und Regeln</translation>
         </message>
         <message>
-            <source>Loss by the hour</source>
+            <source>Loss per hour</source>
             <translation>Verlust pro Stunde</translation>
         </message>
         <message>
-            <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they come here by themselves.</source>
+            <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they appear here by themselves.</source>
             <translation>Von dieser Art ist noch nichts entschieden. In der Bewertung Läufe mit Standards, Kontrollproben, Blindwerten oder Doppelbestimmungen annehmen; sie erscheinen hier von selbst.</translation>
         </message>
     </context>
@@ -6851,7 +6990,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>&amp;Tag</translation>
         </message>
         <message>
-            <source>A certificate, an instruction; of limits that are not those offered, and of what it was checked with.</source>
+            <source>A certificate or an instruction: for limits other than those suggested, and for what it was checked with.</source>
             <translation>Ein Zertifikat, eine Anweisung; für Grenzwerte, die nicht die vorgeschlagenen sind, und dafür, womit geprüft wurde.</translation>
         </message>
         <message>
@@ -6871,7 +7010,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Durchführung und Warnhinweise</translation>
         </message>
         <message>
-            <source>What comes of it</source>
+            <source>What it gives</source>
             <translation>Was sich ergibt</translation>
         </message>
         <message>
@@ -6895,7 +7034,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Zeilen der Prüfung</translation>
         </message>
         <message>
-            <source>Not to be judged yet. %1</source>
+            <source>Cannot be judged yet. %1</source>
             <translation>Noch nicht zu beurteilen. %1</translation>
         </message>
         <message>
@@ -6903,7 +7042,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Bestanden: Alles liegt innerhalb der Grenzwerte.</translation>
         </message>
         <message>
-            <source>Failed. Once it is stored, runs that use it are warned. Take it out of use, or have it put right and check it again.</source>
+            <source>Failed. Once it is stored, runs that use it carry a warning. Take it out of use, or have it put right and check it again.</source>
             <translation>Nicht bestanden. Nach dem Speichern werden Läufe, die es verwenden, gewarnt. Außer Gebrauch nehmen oder instand setzen lassen und erneut prüfen.</translation>
         </message>
         <message>
@@ -6959,7 +7098,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Limit from</source>
-            <translation>Herkunft des Grenzwerts</translation>
+            <translation>Grenzwert aus</translation>
         </message>
         <message>
             <source>not made</source>
@@ -7079,7 +7218,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Noch kann nichts übernommen werden: %1</translation>
         </message>
         <message>
-            <source>Nothing can be taken yet: %1 lines are no readings; the first is %2</source>
+            <source>Nothing can be taken yet: %1 lines are not readings; the first is %2</source>
             <translation>Noch kann nichts übernommen werden: %1 Zeilen sind keine Ablesungen; die erste ist %2</translation>
         </message>
         <message>
@@ -7213,7 +7352,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Angehalten; nichts wurde erstellt, und über den Rest ist nichts bekannt.</translation>
         </message>
         <message>
-            <source>Are the records whole?</source>
+            <source>Are the records intact?</source>
             <translation>Sind die Aufzeichnungen unversehrt?</translation>
         </message>
         <message>
@@ -7225,8 +7364,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Anha&amp;lten</translation>
         </message>
         <message>
-            <source>How far it has come</source>
-            <translation>Wie weit es gekommen ist</translation>
+            <source>Progress</source>
+            <translation>Fortschritt</translation>
         </message>
         <message>
             <source>Backups</source>
@@ -7257,7 +7396,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Zum Aufbewahren an anderer Stelle</translation>
         </message>
         <message>
-            <source>An archive is a notebook of everything up to the end of a year, to be read only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
+            <source>An archive is a notebook of everything up to the end of a year, read-only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
             <translation>Ein Archiv ist ein Laborjournal mit allem bis zum Ende eines Jahres, nur zum Lesen; aus diesem wird nichts entfernt. Ein Export ist alles als JSON und CSV, mit einer Seite, die das Lesen ohne das Programm erklärt; importiert ist er wieder dasselbe Laborjournal.</translation>
         </message>
         <message>
@@ -7363,11 +7502,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Angehalten; keine Sicherung wurde erstellt.</translation>
         </message>
         <message>
-            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends, beside the work. Each is opened and checked. %2</source>
+            <source>They go to %1, if the notebook has changed since the last one: when the program starts, every hour, and when it ends, alongside the work. Each is opened and checked. %2</source>
             <translation>Sie gehen nach %1, wenn sich das Laborjournal seit der letzten geändert hat: beim Programmstart, jede Stunde und beim Beenden, neben der Arbeit her. Jede wird geöffnet und geprüft. %2</translation>
         </message>
         <message>
-            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
+            <source>Intact: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
             <translation>Unversehrt: %1 Audit-Einträge, %2 Läufe, %3 Entscheidungen neu ausgewertet und %4 Geräteprüfungen neu berechnet, mit demselben Ergebnis. Audit-Kopf %5.</translation>
         </message>
         <message>
@@ -7375,7 +7514,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Wiederherstellung</translation>
         </message>
         <message>
-            <source>How far the backup has come</source>
+            <source>Progress of the backup</source>
             <translation>Fortschritt der Sicherung</translation>
         </message>
         <message>
@@ -7434,11 +7573,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Das wird Revision %1. %2</translation>
         </message>
         <message>
-            <source>The run was not accepted: decide first of %1, which must be investigated.</source>
+            <source>The run was not accepted: first decide on %1, which must be investigated.</source>
             <translation>Der Lauf wurde nicht angenommen: zuerst über %1 entscheiden, das abgeklärt werden muss.</translation>
         </message>
         <message>
-            <source>The run was not decided: how %1 is to be repeated cannot be read: %2.</source>
+            <source>The run was not decided on: how %1 is to be repeated cannot be read: %2.</source>
             <translation>Über den Lauf wurde nicht entschieden: Wie %1 zu wiederholen ist, ist nicht lesbar: %2.</translation>
         </message>
         <message>
@@ -7532,7 +7671,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::DestinationsModel</name>
         <message>
-            <source>On bench</source>
+            <source>On the bench</source>
             <translation>In Arbeit</translation>
         </message>
         <message>
@@ -7551,7 +7690,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::DoseTicker</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
         </message>
         <message>
@@ -7991,7 +8130,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Limit from</source>
-            <translation>Herkunft des Grenzwerts</translation>
+            <translation>Grenzwert aus</translation>
         </message>
         <message>
             <source>no limit</source>
@@ -8036,7 +8175,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::EquipmentPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
         <message>
@@ -8048,15 +8187,15 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Was geprüft wird</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, kind or state</source>
+            <source>Fin&amp;d by name, kind or state</source>
             <translation>Name, Art oder Status &amp;finden</translation>
         </message>
         <message>
-            <source>Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, thermometers and cuvettes that are checked; their checks then tell what is due, warn of what failed, and give the budgets their figures.</source>
+            <source>Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, thermometers and cuvettes that are checked; their checks then say what is due, warn of what failed, and give the budgets their figures.</source>
             <translation>Im Buch ist noch nichts. Photometer, Pipetten, Messkolben, Waage, Thermometer und Küvetten hinzufügen, die geprüft werden; ihre Prüfungen sagen dann, was fällig ist, warnen vor nicht Bestandenem und liefern den Budgets ihre Zahlen.</translation>
         </message>
         <message>
-            <source>No item has all of these words. Take one away to find more.</source>
+            <source>No item contains all of these words. Remove one to find more.</source>
             <translation>Kein Gerät hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
         </message>
         <message>
@@ -8142,7 +8281,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Probe</translation>
         </message>
         <message>
-            <source>What comes out</source>
+            <source>What it gives</source>
             <translation>Was sich ergibt</translation>
         </message>
         <message>
@@ -8175,7 +8314,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Dilution, if any: take</source>
-            <translation>Verdünnung, falls vorhanden: Entnahme</translation>
+            <translation>Ggf. Verdünnung: Entnahme</translation>
         </message>
         <message>
             <source>make up to</source>
@@ -8201,11 +8340,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>, </translation>
         </message>
         <message>
-            <source>Start a tube every %1: then every tube is read inside its waits.</source>
+            <source>Start a tube every %1: then every tube is read within its waiting times.</source>
             <translation>Alle %1 einen Ansatz starten: Dann wird jeder Ansatz innerhalb seiner Wartezeiten abgelesen.</translation>
         </message>
         <message>
-            <source>The tube can be read inside its waits.</source>
+            <source>The tube can be read within its waiting times.</source>
             <translation>Der Ansatz kann innerhalb seiner Wartezeiten abgelesen werden.</translation>
         </message>
         <message>
@@ -8221,7 +8360,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Nicht einmal ein Ansatz wird innerhalb von %1 fertig: Diese Methode dauert länger. Mehr Zeit zulassen.</translation>
         </message>
         <message>
-            <source>One person cannot read %1 tubes inside their waits within %2: at most %3.</source>
+            <source>One person cannot read %1 tubes within their waiting times in %2: at most %3.</source>
             <translation>Eine Person kann %1 Ansätze nicht innerhalb ihrer Wartezeiten und innerhalb von %2 ablesen: höchstens %3.</translation>
         </message>
         <message>
@@ -8245,11 +8384,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Daneben ist in der zulässigen Zeit nicht möglich: %1; danach starten.</translation>
         </message>
         <message>
-            <source>A %1 finds no room in the waits of this one: it can start at %2, when this one is done.</source>
+            <source>A %1 does not fit into the waiting times of this one: it can start at %2, when this one is done.</source>
             <translation>In den Wartezeiten dieses Racks findet keinen Platz: %1. Es kann bei %2 starten, wenn dieses fertig ist.</translation>
         </message>
         <message>
-            <source>A %1 can start at %2, a tube every %3; both racks stay inside their waits, and the last reading is done at %4.</source>
+            <source>A %1 can start at %2, a tube every %3; both racks keep their waiting times, and the last reading is done at %4.</source>
             <translation>%1: kann bei %2 starten, ein Ansatz alle %3; beide Racks bleiben innerhalb ihrer Wartezeiten, und die letzte Ablesung ist bei %4 erledigt.</translation>
         </message>
     </context>
@@ -8287,11 +8426,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Wo ist das Laborjournal?</translation>
         </message>
         <message>
-            <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up by itself.</source>
+            <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up automatically.</source>
             <translation>Plateau bewahrt Läufe, Ablesungen, Chargen und Entscheidungen in einer Datei auf, dem Laborjournal. Es wird immer nur ergänzt und von selbst gesichert.</translation>
         </message>
         <message>
-            <source>The bench, the books and the control charts of an invented house that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
+            <source>The bench, the books and the control charts of an invented company that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
             <translation>Arbeitsplatz, Bücher und Regelkarten eines erfundenen Betriebs, der Cidre herstellt und Trockenfrüchte verpackt. Es ist eine Kopie, die beim Schließen des Fensters gelöscht wird.</translation>
         </message>
         <message>
@@ -8394,7 +8533,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>in Schritten von mL</translation>
         </message>
         <message>
-            <source>Step it can be set by (mL); empty for a pipette of one volume</source>
+            <source>Setting increment (mL); empty for a fixed-volume pipette</source>
             <translation>Einstellbarer Schritt (mL); leer bei einer Pipette mit einem Volumen</translation>
         </message>
         <message>
@@ -8497,8 +8636,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Die Hilfe schließen</translation>
         </message>
         <message>
-            <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
-            <translation>Kein Abschnitt enthält alle diese Wörter. Versuchen Sie es mit weniger Wörtern oder nur mit deren Anfang.</translation>
+            <source>No section contains all of these words. Try fewer of them, or only their first letters.</source>
+            <translation>Kein Abschnitt enthält alle diese Wörter. Mit weniger Wörtern oder nur mit deren Anfang suchen.</translation>
         </message>
         <message>
             <source>Contents</source>
@@ -8509,7 +8648,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Gefundene Abschnitte</translation>
         </message>
         <message>
-            <source>%1 lies outside of the help and is not opened from here.</source>
+            <source>%1 lies outside the help and is not opened from here.</source>
             <translation>%1 liegt außerhalb der Hilfe und wird von hier nicht geöffnet.</translation>
         </message>
         <message>
@@ -8517,7 +8656,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Die Hilfe hat noch keine Seite „%1“.</translation>
         </message>
         <message>
-            <source>This page is there in English only.</source>
+            <source>This page exists in English only.</source>
             <translation>Diese Seite gibt es nur auf Englisch.</translation>
         </message>
         <message>
@@ -8603,7 +8742,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Das Eingestellte gilt jetzt, wird aber nicht für das nächste Mal gemerkt: %1 kann nicht geschrieben werden.</translation>
         </message>
         <message>
-            <source>No photometer is listened to.</source>
+            <source>Not listening to a photometer.</source>
             <translation>Kein Empfang von einem Photometer.</translation>
         </message>
         <message>
@@ -8622,8 +8761,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Das Photometer sandte „%1“: %2</translation>
         </message>
         <message>
-            <source>A reading came that waits for an answer: go to Read of rack %1.</source>
-            <translation>Eine Ablesung kam, die auf eine Antwort wartet: zu Ablesen von Rack %1 gehen.</translation>
+            <source>A reading has come in that waits for an answer: go to Read of rack %1.</source>
+            <translation>Eine Ablesung ist eingegangen, die auf eine Antwort wartet: zu Ablesen von Rack %1 gehen.</translation>
         </message>
     </context>
     <context>
@@ -8637,7 +8776,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Zurück zur &amp;Liste</translation>
         </message>
         <message>
-            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then takes the place of the list's uncertainty, and runs that use them are warned.</source>
+            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and runs that use them carry a warning.</source>
             <translation>Pipetten, Messkolben und dem Photometer die Namen geben, die sie unter Labor haben: Was eine Prüfung findet, ersetzt dann die Unsicherheit der Liste, und Läufe, die sie verwenden, werden gewarnt.</translation>
         </message>
         <message>
@@ -8744,7 +8883,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Prüfungen des Geräts</translation>
         </message>
         <message>
-            <source>No check is in the book yet. Key the first one; until then budgets take what the laboratory's list says.</source>
+            <source>No check is in the book yet. Key the first one; until then budgets use what the laboratory's list says.</source>
             <translation>Noch keine Prüfung im Buch. Die erste eingeben; bis dahin gilt für Budgets, was die Liste des Labors sagt.</translation>
         </message>
         <message>
@@ -8932,14 +9071,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Space, in an empty entry</source>
-            <translation>Leertaste, in einer leeren Enter</translation>
+            <translation>Leertaste, in einer leeren Eingabe</translation>
         </message>
         <message>
             <source>What is next is done now</source>
             <translation>Das Nächste ist jetzt erledigt</translation>
         </message>
         <message>
-            <source>Type the reading anew; leave it as it was</source>
+            <source>Type the reading again; leave it as it was</source>
             <translation>Die Ablesung neu eingeben; sie lassen, wie sie war</translation>
         </message>
         <message>
@@ -9023,7 +9162,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Der erste Punkt, der letzte</translation>
         </message>
         <message>
-            <source>Fewer points in sight, more of them</source>
+            <source>Fewer points in view, more of them</source>
             <translation>Weniger Punkte im Bild, mehr Punkte</translation>
         </message>
         <message>
@@ -9047,8 +9186,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Einfg, Strg+Entf</translation>
         </message>
         <message>
-            <source>A new row, take the row out</source>
-            <translation>Eine neue Zeile, die Zeile herausnehmen</translation>
+            <source>New row, remove the row</source>
+            <translation>Neue Zeile, Zeile entfernen</translation>
         </message>
         <message>
             <source>Alt+Up, Alt+Down</source>
@@ -9385,15 +9524,15 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::LaboratoryPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
         <message>
-            <source>Changes of the laboratory that are not saved yet</source>
+            <source>Changes to the laboratory that are not saved yet</source>
             <translation>Noch nicht gespeicherte Änderungen des Labors</translation>
         </message>
         <message>
-            <source>Common practice, no source: put your own in its place. Nobody saved this laboratory yet; until then plans go by what stands here.</source>
+            <source>Common practice, no source: replace it with your own. Nobody has saved this laboratory yet; until then plans go by what stands here.</source>
             <translation>Gängige Praxis, ohne Quelle: durch eigene Angaben ersetzen. Noch niemand hat dieses Labor gespeichert; bis dahin richten sich Pläne nach dem, was hier steht.</translation>
         </message>
         <message>
@@ -9639,7 +9778,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>%1 Das Fenster noch einmal schließen, um ohne Sicherung zu beenden.</translation>
         </message>
         <message>
-            <source>A last backup is being made; the window closes by itself after it.</source>
+            <source>A last backup is being made; after it the window closes by itself.</source>
             <translation>Eine letzte Sicherung wird erstellt; danach schließt sich das Fenster von selbst.</translation>
         </message>
         <message>
@@ -9651,7 +9790,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Sicherung</translation>
         </message>
         <message>
-            <source>How far the backup has come</source>
+            <source>Progress of the backup</source>
             <translation>Fortschritt der Sicherung</translation>
         </message>
     </context>
@@ -9751,7 +9890,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::LimitsPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
         <message>
@@ -9759,7 +9898,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Grenzwerte der Produkte</translation>
         </message>
         <message>
-            <source>Fin&amp;d product, measurand or source</source>
+            <source>Fin&amp;d by product, measurand or source</source>
             <translation>Produkt, Messgröße oder Quelle &amp;finden</translation>
         </message>
         <message>
@@ -9767,7 +9906,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Noch keine Grenzwerte. Die Grenzwerte der eigenen Produkte hinzufügen, jeden mit der Quelle, in der er steht, und ihrem Datum; die Bewertung sagt dann zu jedem Ergebnis, ob es innerhalb oder außerhalb liegt oder bei seiner Unsicherheit nicht entscheidbar ist.</translation>
         </message>
         <message>
-            <source>No limit has all of these words. Take one away to find more.</source>
+            <source>No limit contains all of these words. Remove one to find more.</source>
             <translation>Kein Grenzwert hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
         </message>
         <message>
@@ -9847,7 +9986,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Duplicates differ by at most</source>
-            <translation>Doppelbestimmungen weichen voneinander ab um höchstens</translation>
+            <translation>Doppelbestimmungen, Abweichung höchstens</translation>
         </message>
         <message>
             <source>g/L</source>
@@ -9973,7 +10112,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>S&amp;tand</translation>
         </message>
         <message>
-            <source>The day the source is of, or was read on, as 2026-12-31.</source>
+            <source>The date of the source, or the day it was read, as 2026-12-31.</source>
             <translation>Der Tag, von dem die Quelle ist oder an dem sie gelesen wurde, etwa 2026-12-31.</translation>
         </message>
         <message>
@@ -9989,7 +10128,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Se&amp;ine Größe</translation>
         </message>
         <message>
-            <source>&amp;Reason of the change</source>
+            <source>&amp;Reason for the change</source>
             <translation>&amp;Grund der Änderung</translation>
         </message>
         <message>
@@ -10113,7 +10252,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Die Geschwindigkeit ist eine ganze Zahl von %1 bis %2 Baud.</translation>
         </message>
         <message>
-            <source>A sign has 7 or 8 data bits and 1 or 2 stop bits.</source>
+            <source>A character has 7 or 8 data bits and 1 or 2 stop bits.</source>
             <translation>Ein Zeichen hat 7 oder 8 Datenbits und 1 oder 2 Stoppbits.</translation>
         </message>
         <message>
@@ -10306,7 +10445,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Nicht verbunden.</translation>
         </message>
         <message>
-            <source>The connection ended in the middle of this line, so it is no reading.</source>
+            <source>The connection ended in the middle of this line, so it is not a reading.</source>
             <translation>Die Verbindung endete mitten in dieser Zeile, sie ist also keine Ablesung.</translation>
         </message>
     </context>
@@ -10391,7 +10530,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Alter bei Verwendung in h</translation>
         </message>
         <message>
-            <source>found in % of what was weighed in</source>
+            <source>found, in % of what was weighed</source>
             <translation>gefunden in % der Einwaage</translation>
         </message>
         <message>
@@ -10410,7 +10549,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::LotKeepingForm</name>
         <message>
-            <source>%1: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <source>%1: give whole days, 0 for that day only, or nothing where none is stated.</source>
             <translation>%1: ganze Tage angeben, 0 für nur diesen Tag, oder nichts, wo niemand etwas angibt.</translation>
         </message>
         <message>
@@ -10442,7 +10581,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Wär&amp;mste dort (°C)</translation>
         </message>
         <message>
-            <source>Empty where nobody says.</source>
+            <source>Empty where none is stated.</source>
             <translation>Leer, wo niemand etwas angibt.</translation>
         </message>
         <message>
@@ -10478,7 +10617,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Aufgetaut</translation>
         </message>
         <message>
-            <source>Once thawed: give whole days, 1 or more, or nothing where nobody says.</source>
+            <source>Once thawed: give whole days, 1 or more, or nothing where none is stated.</source>
             <translation>Aufgetaut: ganze Tage angeben, 1 oder mehr, oder nichts, wo niemand etwas angibt.</translation>
         </message>
         <message>
@@ -10509,7 +10648,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Etwa 2026-12-31, oder ein Monat wie 2026-12. Leer, wo keiner angegeben ist.</translation>
         </message>
         <message>
-            <source>Empty where nobody says.</source>
+            <source>Empty where none is stated.</source>
             <translation>Leer, wo niemand etwas angibt.</translation>
         </message>
         <message>
@@ -10517,7 +10656,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Angeben, welches Reagenz es ist, mit dem Namen, den die Methoden verwenden.</translation>
         </message>
         <message>
-            <source>Say which lot it is, as it stands on the label; of water or a buffer of your own the day it was made will do.</source>
+            <source>Say which lot it is, as it stands on the label; for water or a buffer of your own the day it was made will do.</source>
             <translation>Angeben, welche Charge es ist, wie auf dem Etikett; bei Wasser oder eigenem Puffer genügt der Tag der Herstellung.</translation>
         </message>
         <message>
@@ -10525,7 +10664,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Letzter Verwendungstag: %1</translation>
         </message>
         <message>
-            <source>Keeps once opened: give whole days, 1 or more, or nothing where nobody says.</source>
+            <source>Keeps once opened: give whole days, 1 or more, or nothing where none is stated.</source>
             <translation>Geöffnet haltbar: ganze Tage angeben, 1 oder mehr, oder nichts, wo niemand etwas angibt.</translation>
         </message>
         <message>
@@ -10533,11 +10672,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Ge&amp;löst haltbar (Tage)</translation>
         </message>
         <message>
-            <source>Of what comes dry; 0: on that day only. Empty where nobody says.</source>
+            <source>For what comes dry; 0: on that day only. Empty where none is stated.</source>
             <translation>Bei trocken Geliefertem; 0: nur an diesem Tag. Leer, wo niemand etwas angibt.</translation>
         </message>
         <message>
-            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where none is stated.</source>
             <translation>Gelöst haltbar: ganze Tage angeben, 0 für nur diesen Tag, oder nichts, wo niemand etwas angibt.</translation>
         </message>
     </context>
@@ -10564,7 +10703,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>; </translation>
         </message>
         <message>
-            <source>By the ledger %1, of which runs took %2; left: %3.</source>
+            <source>According to the ledger %1, of which runs took %2; left: %3.</source>
             <translation>Laut Bestandsliste %1, davon durch Läufe entnommen %2; übrig: %3.</translation>
         </message>
         <message>
@@ -10636,7 +10775,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Betroffenes als &amp;CSV…</translation>
         </message>
         <message>
-            <source>Every run that took from it and every result: for the day the supplier recalls it.</source>
+            <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
             <translation>Jeder Lauf, der daraus entnahm, und jedes Ergebnis: für den Tag, an dem der Lieferant die Charge zurückruft.</translation>
         </message>
         <message>
@@ -10716,7 +10855,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Es wurde an seinen Ort gelegt</translation>
         </message>
         <message>
-            <source>There is something to note of it</source>
+            <source>There is something to note about it</source>
             <translation>Es gibt etwas dazu zu vermerken</translation>
         </message>
         <message>
@@ -10743,7 +10882,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Den Tag wie 2026-12-31 eingeben.</translation>
         </message>
         <message>
-            <source>This is no day. Key it as 2026-12-31; a month alone, as 2026-12, is its last day.</source>
+            <source>This is not a day. Key it as 2026-12-31; a month alone, as 2026-12, means its last day.</source>
             <translation>Das ist kein Tag. Wie 2026-12-31 eingeben; ein Monat allein, wie 2026-12, steht für seinen letzten Tag.</translation>
         </message>
         <message>
@@ -10829,7 +10968,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::LotsPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
         <message>
@@ -10841,7 +10980,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Gebinde der Reagenzien</translation>
         </message>
         <message>
-            <source>Fin&amp;d reagent, lot or state</source>
+            <source>Fin&amp;d by reagent, lot or state</source>
             <translation>Reagenz, Charge oder Status &amp;finden</translation>
         </message>
         <message>
@@ -10849,7 +10988,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Kein Gebinde ist vorhanden. Vorhandene Reagenzien, Wasser und Puffer einbuchen; Pläne sagen dann, ob sie reichen.</translation>
         </message>
         <message>
-            <source>No container has all of these words. Take one away to find more.</source>
+            <source>No container contains all of these words. Remove one to find more.</source>
             <translation>Kein Gebinde hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
         </message>
         <message>
@@ -10909,7 +11048,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>%1 wurde geschrieben: jeder Lauf, der daraus entnahm, eine Zeile je Ergebnis.</translation>
         </message>
         <message>
-            <source>Dissolved: %1 of it now.</source>
+            <source>Dissolved: now %1 of it.</source>
             <translation>Gelöst: davon jetzt %1.</translation>
         </message>
         <message>
@@ -11037,7 +11176,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>keine, nach der Reihenfolge</translation>
         </message>
         <message>
-            <source>&amp;Columns parted by</source>
+            <source>&amp;Columns separated by</source>
             <translation>&amp;Spalten getrennt durch</translation>
         </message>
         <message>
@@ -12030,7 +12169,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Methoden</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, state or where it comes from</source>
+            <source>Fin&amp;d by name, state or origin</source>
             <translation>Name, Status oder Herkunft &amp;finden</translation>
         </message>
         <message>
@@ -12038,7 +12177,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Es gibt noch keine Methode. Eine aus einer Datei importieren oder eine neue schreiben.</translation>
         </message>
         <message>
-            <source>No method has all of these words. Take one away to find more.</source>
+            <source>No method contains all of these words. Remove one to find more.</source>
             <translation>Keine Methode hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
         </message>
         <message>
@@ -12054,7 +12193,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Eine noch nicht gespeicherte Methode</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
         <message>
@@ -12103,6 +12242,21 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>as 8:10, or with its day</source>
             <translation>etwa 8:10, oder mit Tag</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::NameDoubts</name>
+        <message>
+            <source>A name with a figure in it: was a reading meant?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nobody of that name is set up: it can work, but not sign.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This name is retired: it can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12181,7 +12335,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>ist leer; eine Zahl ist nötig</translation>
         </message>
         <message>
-            <source>"%1" is no number. %2</source>
+            <source>"%1" is not a number. %2</source>
             <translation>„%1“ ist keine Zahl. %2</translation>
         </message>
         <message>
@@ -12226,7 +12380,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>eine von links gezählte Zahl</translation>
         </message>
         <message>
-            <source>the number behind a text</source>
+            <source>the number after a text</source>
             <translation>die Zahl hinter einem Text</translation>
         </message>
         <message>
@@ -12356,7 +12510,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Liste ändern</translation>
         </message>
         <message>
-            <source>&amp;Set up persons</source>
+            <source>&amp;Set up people</source>
             <translation>Personen einri&amp;chten</translation>
         </message>
         <message>
@@ -12418,7 +12572,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::PersonsPage</name>
         <message>
-            <source>Persons are set up: from now on decisions are signed. Add a second head, so that a lost passphrase can be replaced.</source>
+            <source>People are set up: from now on decisions are signed. Add a second head, so that a lost passphrase can be replaced.</source>
             <translation>Personen sind eingerichtet: Ab jetzt werden Entscheidungen signiert. Eine zweite Person mit der Rolle Laborleitung hinzufügen, damit eine verlorene Passphrase ersetzt werden kann.</translation>
         </message>
         <message>
@@ -12442,27 +12596,27 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Reaktiviert, mit der bisherigen Passphrase.</translation>
         </message>
         <message>
-            <source>Decisions are signed by these persons, each with a passphrase. Choose one to change; every change is signed.</source>
+            <source>Decisions are signed by these people, each with a passphrase. Choose one to change; every change is signed.</source>
             <translation>Entscheidungen werden von diesen Personen signiert, jede mit einer Passphrase. Eine zum Ändern wählen; jede Änderung wird signiert.</translation>
         </message>
         <message>
-            <source>No persons are set up.
+            <source>Nobody is set up yet.
 
-Until then a decision carries the name that was typed and is unsigned, and reports say so. From the first person on every decision on a run, and every choice of the result that is reported, is signed with a passphrase; there is no way back to unsigned decisions.
+Until then a decision carries the name that was typed and is unsigned, and reports say so. From the first person on, every decision on a run, and every choice of the result that is reported, is signed with a passphrase; there is no way back to unsigned decisions.
 
-The first person is the head, who adds the others. Passphrases are kept as a hash only: nobody can look one up, and a head replaces one that is lost.</source>
-            <translation>Keine Personen sind eingerichtet.
+The first person is the head, who adds the others. Passphrases are kept only as a hash: nobody can look one up, and a head replaces one that is lost.</source>
+            <translation>Noch sind keine Personen eingerichtet.
 
 Bis dahin trägt eine Entscheidung den eingegebenen Namen und ist nicht signiert, und Berichte sagen das. Ab der ersten Person wird jede Entscheidung über einen Lauf und jede Wahl des berichteten Ergebnisses mit einer Passphrase signiert; zu nicht signierten Entscheidungen führt kein Weg zurück.
 
 Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen werden nur als Hash aufbewahrt: Niemand kann eine nachschlagen, und die Laborleitung ersetzt eine verlorene.</translation>
         </message>
         <message>
-            <source>Persons</source>
+            <source>People</source>
             <translation>Personen</translation>
         </message>
         <message>
-            <source>A change of the list of persons, not stored yet</source>
+            <source>A change to the list of people, not stored yet</source>
             <translation>Eine Änderung der Personenliste, noch nicht gespeichert</translation>
         </message>
     </context>
@@ -12670,8 +12824,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Schritte der Methode</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter. What you did here waits for it.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter. What you did here waits for it.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken. Die Eingabe hier wartet darauf.</translation>
+        </message>
+        <message>
+            <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12811,8 +12969,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 &amp;eingeben</translation>
         </message>
         <message>
-            <source>Tube %1: how much %2 really went in? The worksheet says %3.</source>
-            <translation>Ansatz %1: Wie viel %2 wurde wirklich zugegeben? Das Arbeitsblatt sagt %3.</translation>
+            <source>Tube %1: how much %2 actually went in? The worksheet says %3.</source>
+            <translation>Ansatz %1: Wie viel %2 wurde tatsächlich zugegeben? Das Arbeitsblatt sagt %3.</translation>
         </message>
         <message>
             <source>Tube %1 is spoilt and will not count. What happened to it?</source>
@@ -13069,6 +13227,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>dilution step %1</source>
             <translation>Verdünnungsschritt %1</translation>
         </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">Kontrollprobe %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PlanForm</name>
@@ -13117,7 +13279,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Titel</translation>
         </message>
         <message>
-            <source>&amp;Samples, one a line</source>
+            <source>&amp;Samples, one per line</source>
             <translation>&amp;Proben, eine je Zeile</translation>
         </message>
         <message>
@@ -13156,7 +13318,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Methode und Warnhinweise</translation>
         </message>
         <message>
-            <source>What the plan comes to</source>
+            <source>What the plan gives</source>
             <translation>Was der Plan ergibt</translation>
         </message>
         <message>
@@ -13248,7 +13410,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1. Nichts steht im Weg.</translation>
         </message>
         <message>
-            <source>Tick the samples to take with the space bar first.</source>
+            <source>First tick the samples to take with the space bar.</source>
             <translation>Zuerst die zu übernehmenden Proben mit der Leertaste anhaken.</translation>
         </message>
         <message>
@@ -13256,7 +13418,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Der Lauf ist noch nicht in Arbeit: zuerst berichtigen, was die Liste nennt.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
         </message>
         <message>
@@ -13264,7 +13426,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Diese Warnung &amp;erklären</translation>
         </message>
         <message>
-            <source>What is warned of, and what to do about it; F1 does the same</source>
+            <source>What the warning means, and what to do about it; F1 does the same</source>
             <translation>Wovor gewarnt wird und was zu tun ist; F1 tut dasselbe</translation>
         </message>
     </context>
@@ -13361,7 +13523,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Zurück zur &amp;Liste</translation>
         </message>
         <message>
-            <source>What comes of it</source>
+            <source>What it gives</source>
             <translation>Was sich ergibt</translation>
         </message>
         <message>
@@ -13441,7 +13603,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1, %2</translation>
         </message>
         <message>
-            <source>is missing or no time: %1</source>
+            <source>is missing or not a time: %1</source>
             <translation>fehlt oder ist keine Zeit: %1</translation>
         </message>
         <message>
@@ -13461,7 +13623,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Hergestellt: %1 (k = 2).</translation>
         </message>
         <message>
-            <source>Most of its uncertainty from: %1, %2 of the variance.</source>
+            <source>Largest contribution to its uncertainty: %1, %2 of the variance.</source>
             <translation>Größter Beitrag zu seiner Unsicherheit: %1, %2 der Varianz.</translation>
         </message>
         <message>
@@ -13596,7 +13758,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Läufe, die ihn verwendet haben</translation>
         </message>
         <message>
-            <source>No run has used it yet. New run offers it while it is alive.</source>
+            <source>No run has used it yet. New run offers it while it can be used.</source>
             <translation>Noch hat ihn kein Lauf verwendet. Neuer Lauf bietet ihn an, solange er verwendbar ist.</translation>
         </message>
         <message>
@@ -13656,7 +13818,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Entsorgt: Er wird nicht mehr angeboten; die Läufe, die ihn verwendet haben, behalten ihn.</translation>
         </message>
         <message>
-            <source>Recovery over its life, of all of this substance</source>
+            <source>Recovery over its life, for all of this substance</source>
             <translation>Wiederfindung über die Lebensdauer, von allem aus dieser Substanz</translation>
         </message>
     </context>
@@ -13827,11 +13989,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::ReadPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter. %1</source>
+            <source>First say who is at the bench: type your name on the left and press Enter. %1</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken. %1</translation>
         </message>
         <message>
-            <source>The reading waits for it, and is then stored unless something speaks against it.</source>
+            <source>The reading waits for it, and is then stored unless there is something against it.</source>
             <translation>Die Ablesung wartet darauf und wird dann gespeichert, sofern nichts dagegen spricht.</translation>
         </message>
         <message>
@@ -13855,7 +14017,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Wiederholung wartet darauf.</translation>
         </message>
         <message>
-            <source>%1 stands in the rack now, in tube %2 and on: pipette it as the strip says.</source>
+            <source>%1 is in the rack now, from tube %2 on: pipette it as the strip says.</source>
             <translation>%1 steht jetzt im Rack, ab Ansatz %2: pipettieren, wie die Leiste sagt.</translation>
         </message>
         <message>
@@ -13863,7 +14025,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 kam vom Photometer und wartet, bis das hier Stehende gespeichert oder mit Esc gelassen ist (wartend insgesamt: %2).</translation>
         </message>
         <message>
-            <source>No tube waits for the readings that came (%1 in all, the first of them %2); nothing was stored of them. Go to the tube in the table first.</source>
+            <source>No tube waits for the readings that came in (%1 in all, the first of them %2); none of them was stored. Go to the tube in the table first.</source>
             <translation>Kein Ansatz wartet auf die eingegangenen Ablesungen (insgesamt %1, die erste davon %2); nichts davon wurde gespeichert. Zuerst in der Tabelle zum Ansatz gehen.</translation>
         </message>
         <message>
@@ -13947,7 +14109,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Aus dem Gespeicherten:</translation>
         </message>
         <message>
-            <source>Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.</source>
+            <source>Tube %1: it is too early for %2. The method waits %3, of which %4 are left: read it after that.</source>
             <translation>Ansatz %1: Für %2 ist es zu früh. Die Methode wartet %3, und davon bleiben %4: danach ablesen.</translation>
         </message>
     </context>
@@ -14221,7 +14383,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Zuerst ein Ergebnis in der Tabelle wählen; gezeigt wird sein Trend.</translation>
         </message>
         <message>
-            <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided. Shown are the new ones.</source>
+            <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided on. The new ones are shown.</source>
             <translation>Dieses Programm berechnet aus den gespeicherten Ablesungen andere Zahlen als Version %1, als über den Lauf entschieden wurde. Gezeigt sind die neuen.</translation>
         </message>
         <message>
@@ -14244,7 +14406,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Wer was tat</translation>
         </message>
         <message>
-            <source>Whole, and kept</source>
+            <source>Intact, and kept</source>
             <translation>Unversehrt und aufbewahrt</translation>
         </message>
     </context>
@@ -14278,6 +14440,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Recovery (%)</source>
             <translation>Wiederfindung (%)</translation>
         </message>
+        <message>
+            <source>Control %1</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecoveryHistory</name>
@@ -14297,7 +14463,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Probleme</translation>
         </message>
         <message>
-            <source>Expected, in g/L; of a solid g/100 g</source>
+            <source>Expected, in g/L; for a solid g/100 g</source>
             <translation>Erwartet, in g/L; bei Feststoffen g/100 g</translation>
         </message>
         <message>
@@ -14309,11 +14475,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Proben anmelden</translation>
         </message>
         <message>
-            <source>Key a line for each sample, or copy a column or several columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; else they are, in this order: %1.</source>
+            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise they are, in this order: %1.</source>
             <translation>Für jede Probe eine Zeile eingeben oder eine oder mehrere Spalten aus einer Tabellenkalkulation kopieren und hier einfügen (Strg+V). Die erste Zeile darf die Spalten benennen, auch eine Messgröße; sonst gilt diese Reihenfolge: %1.</translation>
         </message>
         <message>
-            <source>What was told before stays in the notebook's history.</source>
+            <source>What was stated before stays in the notebook's history.</source>
             <translation>Frühere Angaben bleiben im Verlauf des Laborjournals.</translation>
         </message>
         <message>
@@ -14325,7 +14491,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Zeile %1, %2: %3</translation>
         </message>
         <message>
-            <source>Line %1: a repeat of %2 waits already; it takes over what is told here.</source>
+            <source>Line %1: a repeat of %2 waits already; it takes over what is stated here.</source>
             <translation>Zeile %1: Eine Wiederholung von %2 wartet bereits; sie übernimmt die Angaben hier.</translation>
         </message>
         <message>
@@ -14483,7 +14649,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>was sonst noch verlangt wurde</translation>
         </message>
         <message>
-            <source>Tube %1 was pipetted otherwise than the method says, and is calculated as pipetted.</source>
+            <source>Tube %1 was pipetted differently from what the method says, and is calculated as pipetted.</source>
             <translation>Ansatz %1 wurde anders pipettiert, als die Methode sagt, und ist wie pipettiert berechnet.</translation>
         </message>
         <message>
@@ -14491,7 +14657,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Das ist Revision %1 und ersetzt Revision %2. Sie wurde am %3 von %4 wieder geöffnet: %5.</translation>
         </message>
         <message>
-            <source>The results relate only to the items tested, as they were received. What the customer says of the samples is given as it was told. This report is not to be reproduced except in full without the laboratory's approval.</source>
+            <source>The results relate only to the items tested, as they were received. What the customer says about the samples is given as stated. This report is not to be reproduced except in full without the laboratory's approval.</source>
             <translation>Die Ergebnisse beziehen sich nur auf die Prüfgegenstände, wie sie eingegangen sind. Angaben des Kunden zu den Proben sind so wiedergegeben, wie sie gemacht wurden. Dieser Bericht darf ohne Genehmigung des Labors nur vollständig vervielfältigt werden.</translation>
         </message>
         <message>
@@ -14515,7 +14681,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>signature</source>
-            <translation>Unterschrift</translation>
+            <translation>Signatur</translation>
         </message>
         <message>
             <source>page %1 of %2</source>
@@ -14822,7 +14988,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::ReportFields</name>
         <message>
-            <source>%1 is no field: expected its name, an equals sign and its value, as in customer=Threnholt Cider</source>
+            <source>%1 is not a field: expected its name, an equals sign and its value, as in customer=Threnholt Cider</source>
             <translation>%1 ist kein Feld: erwartet werden Name, Gleichheitszeichen und Wert, wie in customer=Threnholt Cider</translation>
         </message>
         <message>
@@ -14838,7 +15004,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>das Feld %1 hat keinen Wert; für eine Zeile zum Ausfüllen weglassen</translation>
         </message>
         <message>
-            <source>the value of the field %1 is longer than %2 signs; shorten it</source>
+            <source>the value of the field %1 is longer than %2 characters; shorten it</source>
             <translation>der Wert des Feldes %1 ist länger als %2 Zeichen; kürzen</translation>
         </message>
         <message>
@@ -15003,8 +15169,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Einheiten der Produkte</translation>
         </message>
         <message>
-            <source>In which unit the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, of a solid in g/100 g. %1</source>
-            <translation>In welcher Einheit die Ergebnisse eines Produkts berichtet werden. Eine Zeile, die eine Messgröße nennt, geht einer vor, die nur das Produkt nennt. Was in keiner Zeile steht, wird in g/L berichtet, bei Feststoffen in g/100 g. %1</translation>
+            <source>The unit in which the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
+            <translation>Die Einheit, in der die Ergebnisse eines Produkts berichtet werden. Eine Zeile, die eine Messgröße nennt, geht einer vor, die nur das Produkt nennt. Was in keiner Zeile steht, wird in g/L berichtet, bei Feststoffen in g/100 g. %1</translation>
         </message>
         <message>
             <source>Product</source>
@@ -15101,7 +15267,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>; </translation>
         </message>
         <message>
-            <source>Nobody chose: until somebody does, the last accepted one counts.</source>
+            <source>Nobody has chosen: until somebody does, the last accepted one counts.</source>
             <translation>Niemand hat gewählt: Bis dahin zählt das letzte angenommene.</translation>
         </message>
         <message>
@@ -15343,12 +15509,28 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 haben die Rolle Analytiker.</translation>
         </message>
         <message>
-            <source>Nobody who is set up may decide it.</source>
+            <source>Nobody who is set up may decide on it.</source>
             <translation>Von den eingerichteten Personen darf niemand ihn entscheiden.</translation>
         </message>
         <message>
             <source>Who may: %1.</source>
             <translation>Entscheiden darf: %1.</translation>
+        </message>
+        <message>
+            <source>accepted: read again, and the reading is right</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: the control is within its limits</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: the tube concerned is left out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: for orientation only, not for a report</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15358,7 +15540,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Bewertung</translation>
         </message>
         <message>
-            <source>Who may decide a run. The first rule holds once persons are set up under Books, Persons; the second one for typed names, too.</source>
+            <source>Who may decide on a run. The first rule holds once people are set up under Books, People; the second one for typed names, too.</source>
             <translation>Wer über einen Lauf entscheiden darf. Die erste Regel gilt, sobald unter Bücher, Personen Personen eingerichtet sind; die zweite auch für eingegebene Namen.</translation>
         </message>
         <message>
@@ -15370,7 +15552,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Ein Bewerter oder die Laborleitung entscheidet; die Signatur eines Analytikers genügt nicht</translation>
         </message>
         <message>
-            <source>A second person reviews: nobody decides a run that they worked on</source>
+            <source>A second person reviews: nobody decides on a run that they worked on</source>
             <translation>Eine zweite Person bewertet: Niemand entscheidet über einen Lauf, an dem er gearbeitet hat</translation>
         </message>
         <message>
@@ -15425,7 +15607,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>; </translation>
         </message>
         <message>
-            <source>Nothing speaks against this result.</source>
+            <source>There is nothing against this result.</source>
             <translation>Nichts spricht gegen dieses Ergebnis.</translation>
         </message>
         <message>
@@ -15448,7 +15630,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Sekunden von Ansatz zu Ansatz</translation>
         </message>
         <message>
-            <source>Seconds from %1 to %2, please: no rhythm is kept.</source>
+            <source>Enter seconds from %1 to %2: no rhythm is kept.</source>
             <translation>Bitte Sekunden von %1 bis %2: Es wird kein Takt gehalten.</translation>
         </message>
         <message>
@@ -15617,7 +15799,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::RunDraft</name>
         <message>
-            <source>Between 1 and 12 tubes of a sample, as a whole number.</source>
+            <source>Between 1 and 12 tubes per sample, as a whole number.</source>
             <translation>Zwischen 1 und 12 Ansätze einer Probe, als ganze Zahl.</translation>
         </message>
         <message>
@@ -15633,7 +15815,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Dem Lauf einen Titel geben, unter dem er wiederzufinden ist.</translation>
         </message>
         <message>
-            <source>Name at least one sample, one a line.</source>
+            <source>Name at least one sample, one per line.</source>
             <translation>Mindestens eine Probe nennen, eine je Zeile.</translation>
         </message>
         <message>
@@ -15641,7 +15823,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Angeben, wie viel seines Gehalts er in einer Stunde verliert; 0, wenn er den Gehalt den Tag über hält.</translation>
         </message>
         <message>
-            <source>With 0 it counts at full strength all day; the method reckons with a loss of %1 % an hour.</source>
+            <source>With 0 it counts at full strength all day; the method expects a loss of %1 % an hour.</source>
             <translation>Mit 0 zählt er den ganzen Tag mit vollem Gehalt; die Methode rechnet mit einem Verlust von %1 % pro Stunde.</translation>
         </message>
         <message>
@@ -15664,15 +15846,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Datei kann in Arbeit genommen werden.</translation>
         </message>
         <message>
-            <source>The file can be used. To know first:</source>
+            <source>The file can be used. Worth knowing first:</source>
             <translation>Die Datei ist verwendbar. Zuvor zu wissen:</translation>
         </message>
         <message>
-            <source>The file cannot be used as it is, and nothing of it was taken over. To put right in it:</source>
+            <source>The file cannot be used as it is, and nothing was taken from it. To put right in it:</source>
             <translation>Die Datei ist so nicht verwendbar, und nichts davon wurde übernommen. Darin zu berichtigen:</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
         </message>
         <message>
@@ -15680,7 +15862,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Es ist Rack %1.</translation>
         </message>
         <message>
-            <source>It is decided and stands under Notebook.</source>
+            <source>It is decided on and stands under Notebook.</source>
             <translation>Über ihn ist entschieden, und er steht im Laborjournal.</translation>
         </message>
         <message>
@@ -15688,7 +15870,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Nichts wurde gespeichert.</translation>
         </message>
         <message>
-            <source>The notebook has this very run already, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
+            <source>The notebook already has this very run, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
             <translation>Das Laborjournal enthält genau diesen Lauf bereits, mit denselben Ablesungen: Lauf %1, „%2“, in Arbeit genommen am %3. %4</translation>
         </message>
     </context>
@@ -15775,15 +15957,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Der erste Tag liegt nach dem letzten, also lässt sich kein Lauf finden: die beiden tauschen.</translation>
         </message>
         <message>
-            <source>Choose what the result is of, so that its value counts.</source>
+            <source>Choose what the result is for, so that its value counts.</source>
             <translation>Wählen, wovon das Ergebnis ist, damit der Wert zählt.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::RunListView</name>
         <message>
-            <source>Find by &amp;more</source>
-            <translation>Nach &amp;mehr suchen</translation>
+            <source>&amp;More filters</source>
+            <translation>&amp;Mehr Filter</translation>
         </message>
         <message>
             <source>&amp;Keep filter</source>
@@ -15846,7 +16028,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Laborjournal</translation>
         </message>
         <message>
-            <source>Fin&amp;d title, sample, person, note … or printed code</source>
+            <source>Fin&amp;d by title, sample, person, note … or printed code</source>
             <translation>Titel, Probe, Person, Bemerkung … oder gedruckten Code fin&amp;den</translation>
         </message>
         <message>
@@ -15858,7 +16040,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Reihenfolge</translation>
         </message>
         <message>
-            <source>No run of the notebook is all of this. Take a word or a field away to find more; Escape takes everything away.</source>
+            <source>No run in the notebook matches all of this. Remove a word or a field to find more; Escape clears everything.</source>
             <translation>Kein Lauf des Laborjournals erfüllt das alles. Ein Wort oder ein Feld wegnehmen, um mehr zu finden; Esc nimmt alles weg.</translation>
         </message>
         <message>
@@ -16522,7 +16704,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Standardunsicherheit, %1</translation>
         </message>
         <message>
-            <source>part of the variance, %</source>
+            <source>share of the variance, %</source>
             <translation>Anteil an der Varianz, %</translation>
         </message>
         <message>
@@ -16808,6 +16990,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>not reported</source>
             <translation>nicht berichtet</translation>
         </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">Kontrollprobe %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>
@@ -16939,19 +17125,19 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>accepts %1</source>
-            <translation>angenommen: %1</translation>
+            <translation>nimmt %1 an</translation>
         </message>
         <message>
             <source>repeats %1 (%2)</source>
-            <translation>zu wiederholen: %1 (%2)</translation>
+            <translation>wiederholt %1 (%2)</translation>
         </message>
         <message>
             <source>rejects %1</source>
-            <translation>verworfen: %1</translation>
+            <translation>verwirft %1</translation>
         </message>
         <message>
             <source>leaves %1 to decide</source>
-            <translation>noch zu entscheiden: %1</translation>
+            <translation>lässt %1 offen</translation>
         </message>
         <message>
             <source>There is no sample in this run.</source>
@@ -17047,11 +17233,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Erwartung eingeben, Enter geht nach unten, und die Verdünnungen vorschlagen lassen oder eingeben. Leer gelassen: unverdünnt und das Volumen der Methode im Ansatz.</translation>
         </message>
         <message>
-            <source>Type what is expected of at least one sample first, or a product that was run before: the dilution follows from it.</source>
-            <translation>Zuerst bei mindestens einer Probe die Erwartung eingeben oder ein früher schon gemessenes Produkt: Daraus folgt die Verdünnung.</translation>
+            <source>First type what is expected of at least one sample, or a product that was run before: the dilution follows from it.</source>
+            <translation>Zuerst bei mindestens einer Probe die Erwartung eingeben oder ein bereits gemessenes Produkt: Daraus folgt die Verdünnung.</translation>
         </message>
         <message>
-            <source>Dilutions proposed: %1, to be run undiluted: %2. They can be typed over.</source>
+            <source>Dilutions proposed: %1, to be run undiluted: %2. They can be overwritten.</source>
             <translation>Vorgeschlagene Verdünnungen: %1, unverdünnt zu messen: %2. Sie lassen sich überschreiben.</translation>
         </message>
         <message>
@@ -17086,7 +17272,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 stark</translation>
         </message>
         <message>
-            <source>%1: say its mass and extract first.</source>
+            <source>%1: enter its mass and extract first.</source>
             <translation>%1: zuerst Masse und Extrakt angeben.</translation>
         </message>
         <message>
@@ -17192,7 +17378,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::SamplesPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
         <message>
@@ -17200,7 +17386,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Wartende Proben</translation>
         </message>
         <message>
-            <source>Fin&amp;d sample, product, reason or sender</source>
+            <source>Fin&amp;d by sample, product, reason or sender</source>
             <translation>Probe, Produkt, Grund oder Einsender &amp;finden</translation>
         </message>
         <message>
@@ -17208,7 +17394,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Keine Probe wartet. Eingegangenes anmelden; eine Wiederholung, die ein Lauf empfiehlt, kommt von selbst hierher.</translation>
         </message>
         <message>
-            <source>No sample has all of these words. Take one away to find more.</source>
+            <source>No sample contains all of these words. Remove one to find more.</source>
             <translation>Keine Probe hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
         </message>
         <message>
@@ -17348,8 +17534,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Vom Labor festgelegt</translation>
         </message>
         <message>
-            <source>Out of control is</source>
-            <translation>Außer Kontrolle ist</translation>
+            <source>Out of control if</source>
+            <translation>Außer Kontrolle, wenn</translation>
         </message>
         <message>
             <source>Save these settings</source>
@@ -17444,11 +17630,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Was außer Kontrolle ist</translation>
         </message>
         <message>
-            <source>From the first run of the series on.</source>
+            <source>From the first run of the series onwards.</source>
             <translation>Ab dem ersten Lauf der Reihe.</translation>
         </message>
         <message>
-            <source>From run %1 on.</source>
+            <source>From run %1 onwards.</source>
             <translation>Ab Lauf %1.</translation>
         </message>
         <message>
@@ -17456,18 +17642,18 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1: Eine Zahl fehlt oder ist nicht lesbar.</translation>
         </message>
         <message>
-            <source>%1: a whole number is wanted.</source>
+            <source>%1: a whole number is needed.</source>
             <translation>%1: Eine ganze Zahl ist nötig.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::ShelfDraft</name>
         <message>
-            <source>%1 is no matrix; choose one of: %2.</source>
+            <source>%1 is not a matrix; choose one of: %2.</source>
             <translation>%1 ist keine Matrix; eine wählen von: %2.</translation>
         </message>
         <message>
-            <source>%1 is no form; a sample is liquid or solid.</source>
+            <source>%1 is not a form; a sample is liquid or solid.</source>
             <translation>%1 ist keine Form; eine Probe ist flüssig oder fest.</translation>
         </message>
         <message>
@@ -17479,11 +17665,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 liegt noch in der Zukunft; die Zeit des Eingangs angeben.</translation>
         </message>
         <message>
-            <source>%1 is no time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
+            <source>%1 is not a time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
             <translation>%1 ist keine Zeit; den Tag schreiben wie 2026-03-02, mit Uhrzeit wie 2026-03-02 8:10 oder die Uhrzeit allein für den letzten Tag.</translation>
         </message>
         <message>
-            <source>%1 does not end in a number; write the measurand and the amount in g/L, of a solid in g/100 g, as in %2.</source>
+            <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
             <translation>%1 endet nicht mit einer Zahl; die Messgröße und die Menge in g/L schreiben, bei Feststoffen in g/100 g, wie in %2.</translation>
         </message>
         <message>
@@ -17723,7 +17909,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Eine als Ablesereihe vorgenommene Ablesung</translation>
         </message>
         <message>
-            <source>Where the absorbance creeps on: a straight line through the last readings of a series, read at the moment the starter was added. Leave both empty for none.</source>
+            <source>Where the absorbance keeps creeping: a straight line through the last readings of a series, read at the moment the starter was added. Leave both empty for none.</source>
             <translation>Wo die Extinktion weiterkriecht: eine Gerade durch die letzten Ablesungen einer Ablesereihe, abgelesen im Moment der Zugabe des Startreagenzes. Beides leer lassen für keine.</translation>
         </message>
         <message>
@@ -17738,7 +17924,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::SignatureFields</name>
         <message>
-            <source>unsigned: no persons are set up</source>
+            <source>unsigned: nobody is set up</source>
             <translation>nicht signiert: keine Personen sind eingerichtet</translation>
         </message>
     </context>
@@ -17828,6 +18014,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Used when it goes into its first tube</source>
             <translation>Verwendet, wenn er in den ersten Ansatz kommt</translation>
         </message>
+        <message>
+            <source>Known value</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::Standards</name>
@@ -17884,7 +18074,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Reinheit</translation>
         </message>
         <message>
-            <source>What the purity is certain to</source>
+            <source>The uncertainty of the purity</source>
             <translation>Die Unsicherheit der Reinheit</translation>
         </message>
         <message>
@@ -17892,7 +18082,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Der Wassergehalt</translation>
         </message>
         <message>
-            <source>What the water is certain to</source>
+            <source>The uncertainty of the water</source>
             <translation>Die Unsicherheit des Wassers</translation>
         </message>
         <message>
@@ -17994,7 +18184,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Hergestellte Standards</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, substance or state</source>
+            <source>Fin&amp;d by name, substance or state</source>
             <translation>Name, Substanz oder Status &amp;finden</translation>
         </message>
         <message>
@@ -18002,7 +18192,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Noch ist kein Standard im Buch. Einen herstellen: Sein Gehalt zählt dann hier herunter, und ein neuer Lauf übernimmt ihn mit seiner Unsicherheit.</translation>
         </message>
         <message>
-            <source>No standard has all of these words. Take one away to find more.</source>
+            <source>No standard contains all of these words. Remove one to find more.</source>
             <translation>Kein Standard hat alle diese Wörter. Eines wegnehmen, um mehr zu finden.</translation>
         </message>
         <message>
@@ -18022,7 +18212,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Im Buch. Sein Etikett drucken; ein neuer Lauf übernimmt ihn mit seinem Namen.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken, dann den Vorgang wiederholen.</translation>
         </message>
     </context>
@@ -18089,7 +18279,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>alle Personen</translation>
         </message>
         <message>
-            <source>%1 is no day yet: write it as 2026-03-02.</source>
+            <source>%1 is not a date yet: write it as 2026-03-02.</source>
             <translation>%1 ist noch kein Tag: schreiben wie 2026-03-02.</translation>
         </message>
     </context>
@@ -18120,7 +18310,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Reinheit (%)</translation>
         </message>
         <message>
-            <source>Certain to ± (%)</source>
+            <source>Uncertainty ± (%)</source>
             <translation>Unsicherheit ± (%)</translation>
         </message>
         <message>
@@ -18128,7 +18318,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Wasser über die Formel hinaus (%)</translation>
         </message>
         <message>
-            <source>Water certain to ± (%)</source>
+            <source>Uncertainty of the water ± (%)</source>
             <translation>Unsicherheit des Wassers ± (%)</translation>
         </message>
         <message>
@@ -18202,7 +18392,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Vorbereitung der Probe, je nach Beschaffenheit</translation>
         </message>
         <message>
-            <source>Cautions, one a line</source>
+            <source>Cautions, one per line</source>
             <translation>Warnhinweise, einer je Zeile</translation>
         </message>
         <message>
@@ -18210,11 +18400,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Prinzip</translation>
         </message>
         <message>
-            <source>Reactions, one a line</source>
+            <source>Reactions, one per line</source>
             <translation>Reaktionen, eine je Zeile</translation>
         </message>
         <message>
-            <source>What interferes, one a line</source>
+            <source>What interferes, one per line</source>
             <translation>Was stört, eines je Zeile</translation>
         </message>
     </context>
@@ -18348,7 +18538,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge a second rack in its waits</source>
+            <source>&amp;Judge a second rack in its waiting times</source>
             <translation>Zweites Rack in den Wartezeiten &amp;beurteilen</translation>
         </message>
         <message>
@@ -18499,7 +18689,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Verwendbare Standards</translation>
         </message>
         <message>
-            <source>No standard is alive. Fresh ones are noted under Standards.</source>
+            <source>No standard can be used. Fresh ones are entered under Standards.</source>
             <translation>Kein Standard ist verwendbar. Frische werden unter Standards eingetragen.</translation>
         </message>
         <message>
@@ -18515,7 +18705,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Zuletzt entschieden</translation>
         </message>
         <message>
-            <source>No run was decided yet. Decided runs are kept in the Notebook.</source>
+            <source>No run has been decided on yet. Decided runs are kept in the Notebook.</source>
             <translation>Noch ist über keinen Lauf entschieden. Entschiedene Läufe werden im Laborjournal aufbewahrt.</translation>
         </message>
     </context>
@@ -18577,7 +18767,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Eintrag %1, Konto %2 auf %3, Programm %4</translation>
         </message>
         <message>
-            <source>Nothing on record fits what is looked for: empty a field above.</source>
+            <source>Nothing on record matches the search: empty a field above.</source>
             <translation>Nichts Verzeichnetes passt zur Suche: oben ein Feld leeren.</translation>
         </message>
         <message>
@@ -18633,11 +18823,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>alles</translation>
         </message>
         <message>
-            <source>"%1" is no day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
+            <source>"%1" is not a day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
             <translation>„%1“ ist kein Tag; als Jahr-Monat-Tag schreiben, 2026-03-02, oder das Feld leer lassen.</translation>
         </message>
         <message>
-            <source>"%1" is no number of a run; the notebook counts them from 1.</source>
+            <source>"%1" is not a run number; the notebook counts runs from 1.</source>
             <translation>„%1“ ist keine Nummer eines Laufs; das Laborjournal zählt sie ab 1.</translation>
         </message>
     </context>
@@ -18649,7 +18839,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>file brought up to a newer program</source>
-            <translation>Datei auf ein neueres Programm gebracht</translation>
+            <translation>Datei auf den Stand eines neueren Programms gebracht</translation>
         </message>
         <message>
             <source>run put on the bench</source>
@@ -18709,7 +18899,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>value left out of control charts</source>
-            <translation>Wert in Regelkarten ausgenommen</translation>
+            <translation>Wert aus Regelkarten ausgenommen</translation>
         </message>
         <message>
             <source>value counts in control charts again</source>
@@ -18968,7 +19158,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Das Laborjournal %1 wurde zuletzt mit einem älteren Plateau benutzt und wird auf den neuen Stand gebracht; eine Kopie im jetzigen Zustand bleibt daneben liegen.</translation>
         </message>
         <message>
-            <source>How far it has come</source>
+            <source>Progress</source>
             <translation>Fortschritt</translation>
         </message>
         <message>
@@ -18984,7 +19174,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Tabellen werden auf den neuen Stand gebracht, Schritt %1 von %2</translation>
         </message>
         <message>
-            <source>Making anew what runs are found by</source>
+            <source>Rebuilding the index of the runs</source>
             <translation>Wonach Läufe gefunden werden, wird neu angelegt</translation>
         </message>
         <message>
@@ -19092,7 +19282,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>No check failed.</source>
-            <translation>Keine Prüfung ist nicht bestanden.</translation>
+            <translation>Keine nicht bestandene Prüfung.</translation>
         </message>
         <message>
             <source>repeated</source>
@@ -19185,7 +19375,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>angemeldet, noch nicht gemessen</translation>
         </message>
         <message>
-            <source>%1; registered anew</source>
+            <source>%1; registered again</source>
             <translation>%1; neu angemeldet</translation>
         </message>
     </context>
@@ -19244,8 +19434,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Reinheit</translation>
         </message>
         <message>
-            <source>Really weighed</source>
-            <translation>Wirklich eingewogen</translation>
+            <source>Actually weighed</source>
+            <translation>Tatsächlich eingewogen</translation>
         </message>
         <message>
             <source>u of the mass</source>
@@ -19268,7 +19458,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Tragen, was die örtlichen Sicherheitsvorschriften und das Datenblatt des Lieferanten verlangen; sie haben Vorrang.</translation>
         </message>
         <message>
-            <source>Say the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
+            <source>Enter the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
             <translation>Gewünschten Gehalt, Messkolben, molare Masse der Substanz und eine Reinheit von mehr als 0 und höchstens 100 % angeben: Dann steht hier die einzuwiegende Masse.</translation>
         </message>
         <message>
@@ -19276,15 +19466,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>%1 einwiegen und auf %2 auffüllen.</translation>
         </message>
         <message>
-            <source>Type the mass really weighed: then the strength really made stands here.</source>
-            <translation>Die wirklich eingewogene Masse eingeben: Dann steht hier der wirklich hergestellte Gehalt.</translation>
+            <source>Type the mass actually weighed: then the strength actually made stands here.</source>
+            <translation>Die tatsächlich eingewogene Masse eingeben: Dann steht hier der tatsächlich hergestellte Gehalt.</translation>
         </message>
         <message>
             <source>Made: %1 ± %2 (k = 2), a standard uncertainty of %3.</source>
             <translation>Hergestellt: %1 ± %2 (k = 2), eine Standardunsicherheit von %3.</translation>
         </message>
         <message>
-            <source>Most of it from: %1, %2 of the variance.</source>
+            <source>Largest contribution to it: %1, %2 of the variance.</source>
             <translation>Größter Beitrag dazu: %1, %2 der Varianz.</translation>
         </message>
         <message>

@@ -5,13 +5,13 @@
         <name>plateau::app::Main</name>
         <message>
             <source>plateau: the window needs a display, and there is none to be reached; start it from a desktop session, or use a command (plateau --help lists them)</source>
-            <translation>plateau: la ventana necesita una pantalla y no hay ninguna accesible; inícielo desde una sesión de escritorio o use un comando (plateau --help los enumera)</translation>
+            <translation>plateau: la ventana necesita una pantalla y no hay ninguna accesible; inícielo desde una sesión de escritorio o use una orden (plateau --help las enumera)</translation>
         </message>
     </context>
     <context>
         <name>plateau::app::SampleNotebook</name>
         <message>
-            <source>The sample data of this installation cannot be used (%1); nothing was made. Install the program again.</source>
+            <source>The sample data of this installation cannot be used (%1); nothing was made. Reinstall the program.</source>
             <translation>Los datos de ejemplo de esta instalación no se pueden usar (%1); no se ha creado nada. Instale el programa de nuevo.</translation>
         </message>
         <message>
@@ -47,7 +47,7 @@
         </message>
         <message>
             <source>%1 is neither a command nor an option nor a file; plateau --help lists them</source>
-            <translation>%1 no es ni un comando ni una opción ni un archivo; plateau --help enumera los comandos y las opciones</translation>
+            <translation>%1 no es ni una orden ni una opción ni un archivo; plateau --help enumera las órdenes y las opciones</translation>
         </message>
         <message>
             <source>the window takes one file at a start, not %1 as well</source>
@@ -124,7 +124,7 @@
     <context>
         <name>plateau::assay::Label</name>
         <message>
-            <source>it holds the sign %1, which reorders the line; write it without</source>
+            <source>it holds the character %1, which reorders the line; write it without</source>
             <translation>contiene el signo %1, que reordena la línea; escríbalo sin él</translation>
         </message>
         <message>
@@ -336,7 +336,7 @@
             <translation>debe ser menor que maxAbsorbance: %1 no es menor que %2</translation>
         </message>
         <message>
-            <source>no duplicates keep a limit of 0; give a constant, a proportional part, or leave repeatability out</source>
+            <source>no duplicates can meet a limit of 0; give a constant part, a proportional part, or leave repeatability out</source>
             <translation>ningún duplicado cumple un límite de 0; dé una constante, una parte proporcional u omita la repetibilidad</translation>
         </message>
     </context>
@@ -344,11 +344,11 @@
         <name>plateau::assay::Template</name>
         <message>
             <source>still begins with "Template:"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
-            <translation>aún empieza por "Template:"; empiécelo por la procedencia de los volúmenes que se usan aquí (documento, apartado, fecha). Hasta entonces sus resultados se señalan como los de una plantilla</translation>
+            <translation>aún empieza por «Template:»; empiécelo por la procedencia de los volúmenes que se usan aquí (documento, apartado, fecha). Hasta entonces sus resultados se señalan como los de una plantilla</translation>
         </message>
         <message>
             <source>still says "(template)"; take that out once the volumes are yours</source>
-            <translation>aún dice "(template)"; quítelo cuando los volúmenes sean los suyos</translation>
+            <translation>aún dice «(template)»; quítelo cuando los volúmenes sean los suyos</translation>
         </message>
     </context>
     <context>
@@ -386,7 +386,7 @@
             <translation>resultados de un producto</translation>
         </message>
         <message>
-            <source>single values with moving range</source>
+            <source>individuals with moving range</source>
             <translation>valores individuales con recorrido móvil</translation>
         </message>
         <message>
@@ -430,7 +430,7 @@
             <translation>seis seguidos que suben o bajan</translation>
         </message>
         <message>
-            <source>fourteen in a row up and down by turns</source>
+            <source>fourteen in a row alternating up and down</source>
             <translation>catorce seguidos que suben y bajan alternadamente</translation>
         </message>
         <message>
@@ -526,8 +526,8 @@
             <translation>Con tan pocos valores son provisionales; lo habitual son 20 o más.</translation>
         </message>
         <message>
-            <source>Look for a slip of the pipette, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
-            <translation>Busque un fallo de la pipeta, una burbuja o un tubo confundido, y mida de nuevo antes de informar resultados de esa tanda.</translation>
+            <source>Look for a pipetting error, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
+            <translation>Busque un error de pipeteo, una burbuja o un tubo confundido, y mida de nuevo antes de informar resultados de esa tanda.</translation>
         </message>
         <message>
             <source>Report no results of that run before the cause is known: look at the standard and its age, the dilution, the lots and the photometer, then measure again.</source>
@@ -546,15 +546,15 @@
             <translation>Algo deriva: mire un patrón o un reactivo que envejece, y la lámpara.</translation>
         </message>
         <message>
-            <source>Two conditions take turns: compare persons, pipettes and racks.</source>
+            <source>Two conditions alternate: compare people, pipettes and racks.</source>
             <translation>Dos condiciones se alternan: compare personas, pipetas y gradillas.</translation>
         </message>
         <message>
-            <source>The scatter is smaller than the limits say: set them anew from these runs, or see whether values of two kinds stand in one chart.</source>
+            <source>The scatter is smaller than the limits say: set them again from these runs, or see whether values of two kinds are mixed in one chart.</source>
             <translation>La dispersión es menor de lo que dicen los límites: fíjelos de nuevo con estas tandas, o mire si hay valores de dos clases en un mismo gráfico.</translation>
         </message>
         <message>
-            <source>Values of two kinds stand in one chart: part them by lot, person or standard.</source>
+            <source>Values of two kinds are mixed in one chart: separate them by lot, person or standard.</source>
             <translation>Hay valores de dos clases en un mismo gráfico: sepárelos por lote, persona o patrón.</translation>
         </message>
         <message>
@@ -578,12 +578,12 @@
             <translation>media ponderada por debajo de su límite inferior</translation>
         </message>
         <message>
-            <source>sum of what is too high beyond its decision limit</source>
-            <translation>suma de lo demasiado alto más allá de su límite de decisión</translation>
+            <source>upper cumulative sum beyond its decision limit</source>
+            <translation>suma acumulada superior más allá de su límite de decisión</translation>
         </message>
         <message>
-            <source>sum of what is too low beyond its decision limit</source>
-            <translation>suma de lo demasiado bajo más allá de su límite de decisión</translation>
+            <source>lower cumulative sum beyond its decision limit</source>
+            <translation>suma acumulada inferior más allá de su límite de decisión</translation>
         </message>
         <message>
             <source>above a limit of the product</source>
@@ -718,7 +718,7 @@
             <translation>y no se indica ninguna pérdida con la que compararla</translation>
         </message>
         <message>
-            <source>%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % of it within %5 to %6), %7.</source>
+            <source>%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % interval %5 to %6), %7.</source>
             <translation>%1 recuperaciones con antigüedades de %2 a %3 muestran una pérdida de %4 por hora (intervalo del 95 %: de %5 a %6), %7.</translation>
         </message>
         <message>
@@ -726,20 +726,20 @@
             <translation>Los límites a partir de tandas anteriores necesitan de 2 a %1 valores.</translation>
         </message>
         <message>
-            <source>The weight of the newest value lies above 0 and goes up to 1.</source>
-            <translation>El peso del valor más reciente es mayor que 0 y llega hasta 1.</translation>
+            <source>The weight of the newest value must be above 0 and at most 1.</source>
+            <translation>El peso del valor más reciente debe ser mayor que 0 y como máximo 1.</translation>
         </message>
         <message>
-            <source>The width of the limits lies above 0 s and goes up to 10 s.</source>
-            <translation>La anchura de los límites es mayor que 0 s y llega hasta 10 s.</translation>
+            <source>The width of the limits must be above 0 s and at most 10 s.</source>
+            <translation>La anchura de los límites debe ser mayor que 0 s y como máximo 10 s.</translation>
         </message>
         <message>
-            <source>The reference value lies between 0 s and 10 s.</source>
-            <translation>El valor de referencia está entre 0 s y 10 s.</translation>
+            <source>The reference value must lie between 0 s and 10 s.</source>
+            <translation>El valor de referencia debe estar entre 0 s y 10 s.</translation>
         </message>
         <message>
-            <source>The decision limit lies above 0 s and goes up to 100 s.</source>
-            <translation>El límite de decisión es mayor que 0 s y llega hasta 100 s.</translation>
+            <source>The decision limit must be above 0 s and at most 100 s.</source>
+            <translation>El límite de decisión debe ser mayor que 0 s y como máximo 100 s.</translation>
         </message>
         <message>
             <source>, </source>
@@ -813,11 +813,11 @@
             <translation>el número</translation>
         </message>
         <message>
-            <source>says nothing that is checked; give at least one number of days</source>
+            <source>names nothing to be checked; give at least one number of days</source>
             <translation>no dice nada que se compruebe; indique al menos un número de días</translation>
         </message>
         <message>
-            <source>is not checked of a %1; leave it out</source>
+            <source>is not checked on a %1; leave it out</source>
             <translation>no se comprueba en este equipo (%1); déjelo fuera</translation>
         </message>
         <message>
@@ -868,11 +868,11 @@
             <translation>desviación típica de una carga</translation>
         </message>
         <message>
-            <source>off from the weight of %1</source>
-            <translation>desvío de la pesa de %1</translation>
+            <source>deviation from the weight of %1</source>
+            <translation>desviación respecto a la pesa de %1</translation>
         </message>
         <message>
-            <source>largest less smallest of %1 cuvettes</source>
+            <source>largest minus smallest of %1 cuvettes</source>
             <translation>mayor menos menor de %1 cubetas</translation>
         </message>
         <message>
@@ -904,8 +904,8 @@
             <translation>clase A, ISO 648:2008</translation>
         </message>
         <message>
-            <source>mean less the stated volume, at 20 °C</source>
-            <translation>media menos el volumen indicado, a 20 °C</translation>
+            <source>mean minus the nominal volume, at 20 °C</source>
+            <translation>media menos el volumen nominal, a 20 °C</translation>
         </message>
         <message>
             <source>standard deviation of the fillings</source>
@@ -919,7 +919,7 @@
             <translation>falta; introduzca un número</translation>
         </message>
         <message>
-            <source>is no number of this check</source>
+            <source>is not a number of this check</source>
             <translation>no es ningún número de esta comprobación</translation>
         </message>
         <message>
@@ -1015,20 +1015,20 @@
             <translation>Agua, balanza y pipeta permanecen dos horas en la sala. Diez dispensaciones de cada volumen en el recipiente cerrado, una punta nueva para cada volumen, cada masa anotada en mg.</translation>
         </message>
         <message>
-            <source>Evaporated with each</source>
-            <translation>Evaporado en cada una</translation>
+            <source>Evaporation per delivery</source>
+            <translation>Evaporación por dispensación</translation>
         </message>
         <message>
             <source>Mean loss of one cycle without a delivery; it is added to each mass.</source>
             <translation>Pérdida media de un ciclo sin dispensación; se suma a cada masa.</translation>
         </message>
         <message>
-            <source>Offered: ISO 8655-2:2002 for %1, type A, read in data of a university's package and not in the standard. Its edition of 2022 has other limits: put in those that your laboratory works by.</source>
-            <translation>Se propone: ISO 8655-2:2002 para %1, tipo A, leída en los datos de un paquete de una universidad y no en la norma. Su edición de 2022 tiene otros límites: ponga aquellos con los que trabaja su laboratorio.</translation>
+            <source>Suggested: ISO 8655-2:2002 for %1, type A, taken from the data of a university's software package and not from the standard. Its edition of 2022 has other limits: enter those that your laboratory works to.</source>
+            <translation>Se propone: ISO 8655-2:2002 para %1, tipo A, tomada de los datos de un paquete de software de una universidad y no de la norma. Su edición de 2022 tiene otros límites: introduzca aquellos con los que trabaja su laboratorio.</translation>
         </message>
         <message>
-            <source>Put in what your laboratory works by, and say where it comes from.</source>
-            <translation>Ponga aquello con lo que trabaja su laboratorio y indique de dónde viene.</translation>
+            <source>Enter what your laboratory works to, and say where it comes from.</source>
+            <translation>Introduzca aquello con lo que trabaja su laboratorio e indique de dónde viene.</translation>
         </message>
         <message>
             <source>Systematic error at most</source>
@@ -1051,7 +1051,7 @@
             <translation>El matraz seco se pesa vacío y se llena con agua hasta el enrase; la masa del agua se anota en g, al menos tres veces.</translation>
         </message>
         <message>
-            <source>The pipette is let out against the wall of the weighed vessel, with its waiting time; the mass of the water is noted in g, at least three times.</source>
+            <source>The pipette is drained against the wall of the weighed vessel, with its waiting time; the mass of the water is noted in g, at least three times.</source>
             <translation>La pipeta se vacía contra la pared del recipiente pesado, con su tiempo de espera; la masa del agua se anota en g, al menos tres veces.</translation>
         </message>
         <message>
@@ -1059,12 +1059,12 @@
             <translation>Error máximo permitido</translation>
         </message>
         <message>
-            <source>Offered: class A of %1, read in data of a university's package and not in the standard.</source>
-            <translation>Se propone: clase A de %1, leída en los datos de un paquete de una universidad y no en la norma.</translation>
+            <source>Suggested: class A of %1, taken from the data of a university's software package and not from the standard.</source>
+            <translation>Se propone: clase A de %1, tomada de los datos de un paquete de software de una universidad y no de la norma.</translation>
         </message>
         <message>
-            <source>Put in what stands on the glass or in its certificate.</source>
-            <translation>Ponga lo que figura en el vidrio o en su certificado.</translation>
+            <source>Enter what is marked on the glass or stated in its certificate.</source>
+            <translation>Introduzca lo que figura en el vidrio o en su certificado.</translation>
         </message>
         <message>
             <source>Cubic expansion of the glass</source>
@@ -1091,8 +1091,8 @@
             <translation>Los máximos de una disolución de perclorato de holmio, o las líneas de una lámpara: dónde los muestra el fotómetro. Los que están cerca de las longitudes de onda con las que trabaja; los demás se pueden omitir.</translation>
         </message>
         <message>
-            <source>Follow your local rules and the supplier's instructions first. Holmium perchlorate solution is made with perchloric acid: it oxidises and burns the skin, and dried up with anything organic it can explode. A sealed cuvette spares you from handling it. Lines of a mercury lamp hold ultraviolet: do not look into it.</source>
-            <translation>Siga primero sus normas locales y las instrucciones del proveedor. La disolución de perclorato de holmio se prepara con ácido perclórico: oxida y quema la piel, y seca junto con algo orgánico puede explotar. Una cubeta sellada le ahorra manejarla. Las líneas de una lámpara de mercurio contienen ultravioleta: no mire hacia ella.</translation>
+            <source>Follow your local rules and the supplier's instructions first. Holmium perchlorate solution is made with perchloric acid: it is oxidising and burns the skin, and dried out with anything organic it can explode. A sealed cuvette spares you from handling it. The light of a mercury lamp contains ultraviolet: do not look into it.</source>
+            <translation>Siga primero sus normas locales y las instrucciones del proveedor. La disolución de perclorato de holmio se prepara con ácido perclórico: es comburente y quema la piel, y seco junto con algo orgánico puede explotar. Una cubeta sellada le ahorra manejarlo. La luz de una lámpara de mercurio contiene ultravioleta: no mire hacia ella.</translation>
         </message>
         <message>
             <source>Expected</source>
@@ -1107,8 +1107,8 @@
             <translation>Dicromato de potasio, seco, en ácido sulfúrico 0.005 mol/L, frente al mismo ácido a 25 °C. Pese de 57.0 a 63.0 mg para 1000 mL; para 430 nm, de 57.0 a 63.0 mg para 100 mL. Las longitudes de onda que su fotómetro no tiene se omiten.</translation>
         </message>
         <message>
-            <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, can cause cancer and allergy, harms fertility and waters, and kindles what burns: do not breathe the dust, wear gloves, weigh under a hood, and give the solution to the hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the strength that it states.</source>
-            <translation>Siga primero sus normas locales y las instrucciones del proveedor. El dicromato de potasio es tóxico, puede causar cáncer y alergia, daña la fertilidad y las aguas, e inflama lo que arde: no respire el polvo, lleve guantes, pese en campana y entregue la disolución a los residuos peligrosos. Las cubetas selladas con certificado le ahorran pesarlo; introduzca entonces la concentración que este indica.</translation>
+            <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
+            <translation>Siga primero sus normas locales y las instrucciones del proveedor. El dicromato de potasio es tóxico, puede provocar cáncer y alergia, puede perjudicar la fertilidad, es muy tóxico para los organismos acuáticos y es comburente: no respire el polvo, lleve guantes, pese en campana y elimine la disolución como residuo peligroso. Las cubetas selladas con certificado le ahorran pesarlo; introduzca entonces la concentración que indica el certificado.</translation>
         </message>
         <message>
             <source>Dichromate, weak</source>
@@ -1147,7 +1147,7 @@
             <translation>disolución diluida</translation>
         </message>
         <message>
-            <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read again and again; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
+            <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
             <translation>A la longitud de onda con la que trabaja: el cero, con una cubeta de agua ajustada a cero una vez y leída una y otra vez; y una cubeta coloreada (absorbancia de 0.5 a 1) sacada y puesta de nuevo cada vez.</translation>
         </message>
         <message>
@@ -1155,8 +1155,8 @@
             <translation>Desviación típica como máximo</translation>
         </message>
         <message>
-            <source>Mean of the zero off by at most</source>
-            <translation>Media del cero desviada como máximo</translation>
+            <source>Mean of the zero, deviation at most</source>
+            <translation>Media del cero, desviación como máximo</translation>
         </message>
         <message>
             <source>Last digit that it shows</source>
@@ -1175,51 +1175,51 @@
             <translation>Cubeta coloreada</translation>
         </message>
         <message>
-            <source>One load, near what you weigh most, put on and taken off again and again; and weights with a certificate, each once.</source>
+            <source>One load, near what you weigh most, put on and taken off repeatedly; and weights with a certificate, each once.</source>
             <translation>Una carga, próxima a lo que más pesa, puesta y quitada una y otra vez; y pesas con certificado, cada una una vez.</translation>
         </message>
         <message>
-            <source>Off from a weight by at most</source>
-            <translation>Desvío de una pesa como máximo</translation>
+            <source>Deviation from a weight at most</source>
+            <translation>Desviación respecto a una pesa como máximo</translation>
         </message>
         <message>
-            <source>One load, shown</source>
-            <translation>Una carga, mostrado</translation>
+            <source>One load, indication</source>
+            <translation>Una carga, indicación</translation>
         </message>
         <message>
             <source>Weight</source>
             <translation>Pesa</translation>
         </message>
         <message>
-            <source>Shown</source>
-            <translation>Mostrado</translation>
+            <source>Indication</source>
+            <translation>Indicación</translation>
         </message>
         <message>
             <source>Beside a thermometer with a certificate, in a stirred bath, at the temperatures you work at.</source>
             <translation>Junto a un termómetro con certificado, en un baño agitado, a las temperaturas con las que trabaja.</translation>
         </message>
         <message>
-            <source>Off by at most</source>
-            <translation>Desviado como máximo</translation>
+            <source>Deviation at most</source>
+            <translation>Desviación como máximo</translation>
         </message>
         <message>
             <source>Reference</source>
             <translation>Referencia</translation>
         </message>
         <message>
-            <source>Every cuvette of the set, clean and filled with water, read at the wavelength you work at, marks the same way round.</source>
+            <source>Every cuvette of the set, clean and filled with water, read at the wavelength you work at, marks facing the same way.</source>
             <translation>Cada cubeta del juego, limpia y llena de agua, leída a la longitud de onda con la que trabaja, con las marcas hacia el mismo lado.</translation>
         </message>
         <message>
-            <source>Largest less smallest at most</source>
+            <source>Largest minus smallest at most</source>
             <translation>Mayor menos menor como máximo</translation>
         </message>
         <message>
-            <source>Path length within</source>
-            <translation>Camino óptico dentro de</translation>
+            <source>Path length tolerance</source>
+            <translation>Tolerancia del camino óptico</translation>
         </message>
         <message>
-            <source>From the certificate of the cuvettes: half the width. Offered: 10.00 ± 0.01 mm (common practice, no source).</source>
+            <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
             <translation>Del certificado de las cubetas: la mitad de la anchura. Se propone: 10.00 ± 0.01 mm (práctica habitual, sin fuente).</translation>
         </message>
         <message>
@@ -1231,11 +1231,11 @@
             <translation>cubeta %1</translation>
         </message>
         <message>
-            <source>is nothing that is checked of a %1</source>
+            <source>is not something checked on a %1</source>
             <translation>no es nada que se compruebe en este equipo (%1)</translation>
         </message>
         <message>
-            <source>must be a day that exists and is not to come</source>
+            <source>must be a real date that is not in the future</source>
             <translation>debe ser un día que exista y no sea futuro</translation>
         </message>
         <message>
@@ -1243,8 +1243,8 @@
             <translation>la nota</translation>
         </message>
         <message>
-            <source>Offered: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
-            <translation>Propuesto: vidrio de borosilicato 3.3, como se toma habitualmente; no consultado en ISO 4787.</translation>
+            <source>Suggested: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
+            <translation>Se propone: vidrio de borosilicato 3.3, como se toma habitualmente; no consultado en ISO 4787.</translation>
         </message>
     </context>
     <context>
@@ -1293,7 +1293,7 @@
     <context>
         <name>plateau::evaluation::Appraisal</name>
         <message>
-            <source>the window starts at %1, below the smallest difference of absorbances that can be told apart (%2)</source>
+            <source>the window starts at %1, below the smallest difference in absorbance that can be resolved (%2)</source>
             <translation>el intervalo de medida empieza en %1, por debajo de la menor diferencia de absorbancias que se puede distinguir (%2)</translation>
         </message>
     </context>
@@ -1592,8 +1592,8 @@
             <translation>Lecturas que faltan</translation>
         </message>
         <message>
-            <source>Readings no photometer shows</source>
-            <translation>Lecturas que ningún fotómetro muestra</translation>
+            <source>Readings no photometer can show</source>
+            <translation>Lecturas que ningún fotómetro puede mostrar</translation>
         </message>
         <message>
             <source>Signals in the wrong direction</source>
@@ -1616,11 +1616,11 @@
             <translation>Señal del blanco</translation>
         </message>
         <message>
-            <source>Blanks apart</source>
+            <source>Difference between blanks</source>
             <translation>Diferencia entre blancos</translation>
         </message>
         <message>
-            <source>Replicates apart</source>
+            <source>Difference between replicates</source>
             <translation>Diferencia entre réplicas</translation>
         </message>
         <message>
@@ -1636,7 +1636,7 @@
             <translation>Recuperación de la fortificación</translation>
         </message>
         <message>
-            <source>Sample volumes apart</source>
+            <source>Difference between sample volumes</source>
             <translation>Diferencia entre volúmenes de muestra</translation>
         </message>
         <message>
@@ -1660,8 +1660,8 @@
             <translation>Volúmenes fuera de su intervalo</translation>
         </message>
         <message>
-            <source>%1 is not formed: %2</source>
-            <translation>%1 no se forma: %2</translation>
+            <source>%1 is not calculated: %2</source>
+            <translation>%1 no se calcula: %2</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -1680,8 +1680,8 @@
             <translation>%1 no tiene valor.</translation>
         </message>
         <message>
-            <source>%1 is not formed: %2 is only known to be larger, which leaves no limit for it. Repeat as advised.</source>
-            <translation>%1 no se forma: de %2 solo se sabe que es mayor, lo que no deja ningún límite para él. Repita como se aconseja.</translation>
+            <source>%1 is not calculated: %2 is only known to be larger, which leaves no limit for it. Repeat as advised.</source>
+            <translation>%1 no se calcula: de %2 solo se sabe que es mayor, lo que no deja ningún límite para él. Repita como se aconseja.</translation>
         </message>
         <message>
             <source> and </source>
@@ -1708,24 +1708,24 @@
             <translation>en otras %1 muestras se leyó alrededor de</translation>
         </message>
         <message>
-            <source>%1: %2 is %3, but %4 %5. Look for a slipped decimal point or another tube.</source>
-            <translation>%1: %2 es %3, pero %4 %5. Busque una coma decimal desplazada u otro tubo.</translation>
+            <source>%1: %2 is %3, but %4 %5. Look for a slipped decimal point or the wrong tube.</source>
+            <translation>%1: %2 es %3, pero %4 %5. Busque un signo decimal desplazado o un tubo confundido.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, but %4 %5, and the same reagents scatter by %6 at most. Look for a reagent left out or added twice, bubbles, or a coloured sample.</source>
             <translation>%1: %2 es %3, pero %4 %5, y los mismos reactivos se dispersan en %6 como máximo. Busque un reactivo olvidado o añadido dos veces, burbujas o una muestra coloreada.</translation>
         </message>
         <message>
-            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
-            <translation>%1: con esto su señal es %2, pero en %3 con el mismo contenido fue %4, y %5 admite %6 entre ellos. Busque un error de tecleo, otro tubo o un error de pipeteo.</translation>
+            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1: con esto su señal es %2, pero en %3 con el mismo contenido fue %4, y %5 admite %6 entre ellos. Busque un error de tecleo, un tubo confundido o un error de pipeteo.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, above the photometer's limit of %4. An absorbance that high is not proportional to concentration.</source>
             <translation>%1: %2 es %3, por encima del límite del fotómetro de %4. Una absorbancia tan alta no es proporcional a la concentración.</translation>
         </message>
         <message>
-            <source>%1: with this the blank's signal is %2, and the method allows %3. Look for a slipped decimal point or another tube.</source>
-            <translation>%1: con esto la señal del blanco es %2, y el método admite %3. Busque una coma decimal desplazada u otro tubo.</translation>
+            <source>%1: with this the blank's signal is %2, and the method allows %3. Look for a slipped decimal point or the wrong tube.</source>
+            <translation>%1: con esto la señal del blanco es %2, y el método admite %3. Busque un signo decimal desplazado o un tubo confundido.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain: the reagent is nearly used up.</source>
@@ -1800,7 +1800,7 @@
             <translation>La recuperación %1 está dentro de %2 (%3).</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the standard's making and age, the pipette and the reagents before any result of this run is used.</source>
+            <source>Recovery %1 is outside %2 (%3). Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
             <translation>La recuperación %1 está fuera de %2 (%3). Compruebe la preparación y la antigüedad del patrón, la pipeta y los reactivos antes de usar ningún resultado de esta tanda.</translation>
         </message>
         <message>
@@ -1816,11 +1816,11 @@
             <translation>La recuperación de la fortificación %1 está dentro de %2.</translation>
         </message>
         <message>
-            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a stronger dilution.</source>
+            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a higher dilution.</source>
             <translation>El tubo fortificado está por encima de lo que mide el ensayo; su recuperación de %1 no dice nada. Repítalo con menos fortificación o una dilución mayor.</translation>
         </message>
         <message>
-            <source>Recovery of the spike %1 is outside %2. Suspect an interference or an error of pipetting.</source>
+            <source>Recovery of the spike %1 is outside %2. Suspect an interference or a pipetting error.</source>
             <translation>La recuperación de la fortificación %1 está fuera de %2. Sospeche una interferencia o un error de pipeteo.</translation>
         </message>
         <message>
@@ -1828,7 +1828,7 @@
             <translation>antigüedad %1, queda %2 de su concentración</translation>
         </message>
         <message>
-            <source>%1 is marked %2 before what comes ahead of it (the method waits %3)</source>
+            <source>%1 is marked %2 before what precedes it (the method waits %3)</source>
             <translation>%1 está marcado %2 antes de lo que le precede (el método espera %3)</translation>
         </message>
         <message>
@@ -1868,7 +1868,7 @@
             <translation>Están todas las lecturas.</translation>
         </message>
         <message>
-            <source>Every reading is there that counts: without %1, spoilt.</source>
+            <source>Every reading that counts is there: without %1, spoilt.</source>
             <translation>Están todas las lecturas que cuentan: sin %1, malogrado.</translation>
         </message>
         <message>
@@ -1897,7 +1897,7 @@
         </message>
         <message>
             <source>Read the tube again; look for a slipped decimal point.</source>
-            <translation>Lea el tubo de nuevo; busque una coma decimal desplazada.</translation>
+            <translation>Lea el tubo de nuevo; busque un signo decimal desplazado.</translation>
         </message>
         <message>
             <source>No reading is above the photometer's limit of %1.</source>
@@ -2017,7 +2017,7 @@
         </message>
         <message>
             <source>the recovery of the spike is outside its limits</source>
-            <translation>la recuperación de la adición está fuera de sus límites</translation>
+            <translation>la recuperación de la fortificación está fuera de sus límites</translation>
         </message>
         <message>
             <source>Smallest net signal</source>
@@ -2028,8 +2028,8 @@
             <translation>Señal neta máxima</translation>
         </message>
         <message>
-            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
-            <translation>%1: con esto su señal neta es %2, pero en %3 con el mismo contenido fue %4, y %5 admite %6 entre ellos. Busque un error de tecleo, otro tubo o un error de pipeteo.</translation>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1: con esto su señal neta es %2, pero en %3 con el mismo contenido fue %4, y %5 admite %6 entre ellos. Busque un error de tecleo, un tubo confundido o un error de pipeteo.</translation>
         </message>
         <message>
             <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
@@ -2066,6 +2066,26 @@
         <message>
             <source>investigate</source>
             <translation>investigar</translation>
+        </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">control %1</translation>
+        </message>
+        <message>
+            <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was too old: %1. Take a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was fresh enough: %1.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -2143,7 +2163,7 @@
             <translation>más de %1</translation>
         </message>
         <message>
-            <source>probability %1 that the true value lies beyond the limit, if it is distributed normally about the result</source>
+            <source>probability %1 that the true value lies beyond the limit, if it is normally distributed about the result</source>
             <translation>probabilidad %1 de que el valor verdadero esté más allá del límite, si se distribuye normalmente en torno al resultado</translation>
         </message>
         <message>
@@ -2187,7 +2207,7 @@
         </message>
         <message>
             <source>a result in "%1" cannot be given in %2</source>
-            <translation>un resultado en "%1" no se puede dar en %2</translation>
+            <translation>un resultado en «%1» no se puede dar en %2</translation>
         </message>
     </context>
     <context>
@@ -2272,7 +2292,7 @@
             <translation>la fuente</translation>
         </message>
         <message>
-            <source>is no date; say as of when the source was read</source>
+            <source>is not a date; say when the source was read</source>
             <translation>no es una fecha; indique de qué fecha es la fuente leída</translation>
         </message>
         <message>
@@ -2568,11 +2588,11 @@
         </message>
         <message>
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
-            <translation>t al 95,45 % para %1 grados de libertad efectivos</translation>
+            <translation>t al 95.45 % para %1 grados de libertad efectivos</translation>
         </message>
         <message>
             <source>t(95.45 %, ν)</source>
-            <translation>t(95,45 %, ν)</translation>
+            <translation>t(95.45 %, ν)</translation>
         </message>
         <message>
             <source>effective degrees of freedom (Welch-Satterthwaite)</source>
@@ -2584,6 +2604,121 @@
         <message>
             <source>expected the id of a method; leave it out to mean this one</source>
             <translation>se esperaba el id de un método; omítalo para referirse a este</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::Cautions</name>
+        <message>
+            <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
+            <translation>Las instrucciones del proveedor, las normas locales de seguridad y la práctica autorizada van primero.</translation>
+        </message>
+        <message>
+            <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
+            <translation>Volátil: mantenga muestras, diluciones y cubetas cerradas y frías, pipetee bajo la superficie y lea cada tubo sin demora.</translation>
+        </message>
+        <message>
+            <source>Acetaldehyde boils at about 20 °C, burns easily and may cause cancer: open the cold bottle under a hood, away from flames.</source>
+            <translation>El acetaldehído hierve a unos 20 °C, se inflama con facilidad y puede provocar cáncer: abra el frasco frío en campana, lejos de llamas.</translation>
+        </message>
+        <message>
+            <source>Perchloric acid burns skin and eyes and is a strong oxidiser that can set organic matter alight: wear goggles and gloves, rinse spills with much water, and never let it dry in.</source>
+            <translation>El ácido perclórico quema la piel y los ojos y es un oxidante fuerte que puede inflamar la materia orgánica: lleve gafas y guantes, enjuague los derrames con mucha agua y no lo deje secar nunca.</translation>
+        </message>
+        <message>
+            <source>Sodium and potassium hydroxide solutions burn skin and eyes: wear goggles and gloves.</source>
+            <translation>Las disoluciones de hidróxido de sodio y de potasio queman la piel y los ojos: lleve gafas y guantes.</translation>
+        </message>
+        <message>
+            <source>Enzyme solutions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Las disoluciones de enzimas pueden estar conservadas con azida de sodio: tóxica por ingestión o en contacto con la piel, desprende con ácidos un gas muy tóxico y forma sales explosivas con desagües de cobre y plomo. Lleve guantes y recoja los residuos según sus normas locales.</translation>
+        </message>
+        <message>
+            <source>Don't look into the lamp of an open photometer: below 400 nm it gives off ultraviolet radiation.</source>
+            <translation>No mire la lámpara de un fotómetro abierto: por debajo de 400 nm emite radiación ultravioleta.</translation>
+        </message>
+        <message>
+            <source>Keep the bench free of acetic acid and its vapour: the blank shows it.</source>
+            <translation>Mantenga la mesa libre de ácido acético y de su vapor: se nota en el blanco.</translation>
+        </message>
+        <message>
+            <source>A closed flask that is warmed builds up pressure: leave a third of it empty, hold the stopper down with a cloth, and open it cold.</source>
+            <translation>Un matraz cerrado que se calienta acumula presión: deje vacío un tercio, sujete el tapón con un paño y ábralo en frío.</translation>
+        </message>
+        <message>
+            <source>Enzyme suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Las suspensiones de enzimas pueden estar conservadas con azida de sodio: tóxica por ingestión o en contacto con la piel, desprende con ácidos un gas muy tóxico y forma sales explosivas con desagües de cobre y plomo. Lleve guantes y recoja los residuos según sus normas locales.</translation>
+        </message>
+        <message>
+            <source>Swirl enzyme suspensions before every series; don't shake them to a foam.</source>
+            <translation>Agite suavemente las suspensiones de enzimas antes de cada serie; no las agite hasta hacer espuma.</translation>
+        </message>
+        <message>
+            <source>Potassium hexacyanoferrate(II) must not meet strong acid: hydrogen cyanide may form. Keep this clarification and acid deproteinisation apart, in the flask and in the waste.</source>
+            <translation>El hexacianoferrato(II) de potasio no debe entrar en contacto con ácido fuerte: puede formarse cianuro de hidrógeno. Mantenga separadas esta clarificación y la desproteinización con ácido, en el matraz y en los residuos.</translation>
+        </message>
+        <message>
+            <source>Keep ammonia and ammonium salts away from the bench while you pipette.</source>
+            <translation>Mantenga el amoníaco y las sales de amonio lejos de la mesa mientras pipetea.</translation>
+        </message>
+        <message>
+            <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
+            <translation>Trate primero el vino tinto con unos 0.2 g de PVPP por 10 mL y fíltrelo (Reglamento (CEE) n.º 2676/90, anexo).</translation>
+        </message>
+        <message>
+            <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
+            <translation>El tampón de pH 10 irrita la piel y los ojos: lleve gafas y guantes.</translation>
+        </message>
+        <message>
+            <source>Enzyme solutions and suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Las disoluciones y suspensiones de enzimas pueden estar conservadas con azida de sodio: tóxica por ingestión o en contacto con la piel, desprende con ácidos un gas muy tóxico y forma sales explosivas con desagües de cobre y plomo. Lleve guantes y recoja los residuos según sus normas locales.</translation>
+        </message>
+        <message>
+            <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
+            <translation>Lea a los 2 min y de nuevo a los 4 min antes de la enzima: una deriva de más de 0.002 pide esperar, no añadir la enzima. Mantenga después los tubos en la oscuridad, lea a los 45 y a los 60 min e introduzca el valor mayor (orden francesa del 7 de octubre de 1987, anexo X).</translation>
+        </message>
+        <message>
+            <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
+            <translation>El INT es una sal de tetrazolio que mancha y puede irritar: lleve guantes.</translation>
+        </message>
+        <message>
+            <source>Ethanol burns easily: keep it from flames.</source>
+            <translation>El etanol se inflama con facilidad: manténgalo lejos de llamas.</translation>
+        </message>
+        <message>
+            <source>Acidified sulphite gives off sulphur dioxide, which irritates the airways and can bring on an attack of asthma: work under a hood, and never acidify a sample.</source>
+            <translation>El sulfito acidificado desprende dióxido de azufre, que irrita las vías respiratorias y puede provocar un ataque de asma: trabaje en campana y no acidifique nunca una muestra.</translation>
+        </message>
+        <message>
+            <source>A sulphite standard loses strength by the hour: make it fresh and note the time. The loss of 2 % an hour that a run of this method begins with is common practice, no source; find your own.</source>
+            <translation>Un patrón de sulfito pierde concentración de hora en hora: prepárelo en el momento y anote la hora. La pérdida del 2 % por hora con la que empieza una tanda con este método es práctica habitual, sin fuente; determine la suya.</translation>
+        </message>
+        <message>
+            <source>If the reaction has not ended after 15 min, read every 5 min until the rise is steady and enter all readings: the result is extrapolated to the addition (same Regulation).</source>
+            <translation>Si la reacción no ha terminado a los 15 min, lea cada 5 min hasta que el aumento sea constante e introduzca todas las lecturas: el resultado se extrapola a la adición (mismo Reglamento).</translation>
+        </message>
+        <message>
+            <source>Metaphosphoric acid burns skin and eyes: wear goggles and gloves.</source>
+            <translation>El ácido metafosfórico quema la piel y los ojos: lleve gafas y guantes.</translation>
+        </message>
+        <message>
+            <source>The buffer has to neutralise the acid that comes with the sample: check that the tube stays near pH 6.</source>
+            <translation>El tampón tiene que neutralizar el ácido que llega con la muestra: compruebe que el tubo se mantiene cerca de pH 6.</translation>
+        </message>
+        <message>
+            <source>A standard of L-ascorbic acid loses strength by the hour, in water far faster than in metaphosphoric acid: make it fresh and note the time.</source>
+            <translation>Un patrón de ácido L-ascórbico pierde concentración de hora en hora, en agua mucho más deprisa que en ácido metafosfórico: prepárelo en el momento y anote la hora.</translation>
+        </message>
+        <message>
+            <source>Don't look into the lamp of an open photometer: below 300 nm its ultraviolet radiation burns eyes and skin within minutes.</source>
+            <translation>No mire la lámpara de un fotómetro abierto: por debajo de 300 nm su radiación ultravioleta quema los ojos y la piel en minutos.</translation>
+        </message>
+        <message>
+            <source>Keep the tubes in the dark after the enzyme.</source>
+            <translation>Mantenga los tubos en la oscuridad después de añadir la enzima.</translation>
+        </message>
+        <message>
+            <source>Hydrogen peroxide and alkali burn skin and eyes: wear goggles and gloves.</source>
+            <translation>El peróxido de hidrógeno y los álcalis queman la piel y los ojos: lleve gafas y guantes.</translation>
         </message>
     </context>
     <context>
@@ -2782,7 +2917,7 @@
             <translation>%1: el número es demasiado grande para usarlo</translation>
         </message>
         <message>
-            <source>%1: NaN and Infinity are no numbers; leave the field out</source>
+            <source>%1: NaN and Infinity are not numbers; leave the field out</source>
             <translation>%1: NaN e Infinity no son números; omita el campo</translation>
         </message>
         <message>
@@ -2813,7 +2948,7 @@
             <translation>Introduzca una hora, como 8:10, o con su día, como 2026-03-02 8:10.</translation>
         </message>
         <message>
-            <source>That is no time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
+            <source>That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
             <translation>Eso no es una hora: escríbala como 8:10, o con su día, como 2026-03-02 8:10.</translation>
         </message>
         <message>
@@ -3270,15 +3405,15 @@
             <translation>La celda está vacía.</translation>
         </message>
         <message>
-            <source>The column of the absorbance is one from 1 to %1.</source>
+            <source>The column of the absorbance must be from 1 to %1.</source>
             <translation>La columna de la absorbancia es una de 1 a %1.</translation>
         </message>
         <message>
-            <source>The column of the tube is one from 1 to %1, or none.</source>
+            <source>The column of the tube must be from 1 to %1, or none.</source>
             <translation>La columna del tubo es una de 1 a %1, o ninguna.</translation>
         </message>
         <message>
-            <source>Tube and absorbance can't stand in the same column.</source>
+            <source>Tube and absorbance cannot be in the same column.</source>
             <translation>El tubo y la absorbancia no pueden estar en la misma columna.</translation>
         </message>
         <message>
@@ -3286,7 +3421,7 @@
             <translation>Un encabezado tiene de 0 a %1 líneas.</translation>
         </message>
         <message>
-            <source>Where commas part the columns, the decimal sign has to be the point.</source>
+            <source>Where commas separate the columns, the decimal sign has to be the point.</source>
             <translation>Si las columnas se separan con comas, el signo decimal tiene que ser el punto.</translation>
         </message>
         <message>
@@ -3309,7 +3444,7 @@
             <translation>%1: %2</translation>
         </message>
         <message>
-            <source>There is no number behind %1.</source>
+            <source>There is no number after %1.</source>
             <translation>No hay ningún número detrás de %1.</translation>
         </message>
         <message>
@@ -3317,7 +3452,7 @@
             <translation>No hay ningún número en la línea.</translation>
         </message>
         <message>
-            <source>Numbers in the line: %1; number %2 is wanted.</source>
+            <source>Numbers in the line: %1; number %2 is needed.</source>
             <translation>Números en la línea: %1; se pide el número %2.</translation>
         </message>
         <message>
@@ -3337,7 +3472,7 @@
             <translation>No hay ningún %1 en la línea.</translation>
         </message>
         <message>
-            <source>%1 is in the line more than once; take a longer text.</source>
+            <source>%1 is in the line more than once; use a longer text.</source>
             <translation>%1 está más de una vez en la línea; tome un texto más largo.</translation>
         </message>
         <message>
@@ -3345,7 +3480,7 @@
             <translation>%1: %2.</translation>
         </message>
         <message>
-            <source>The number that counts is one from 1 to %1.</source>
+            <source>The number that counts must be from 1 to %1.</source>
             <translation>El número que cuenta es uno de 1 a %1.</translation>
         </message>
         <message>
@@ -3373,14 +3508,14 @@
             <translation>La línea está vacía.</translation>
         </message>
         <message>
-            <source>The line holds signs that are no text; check speed, format and encoding of the connection.</source>
+            <source>The line contains characters that are not text; check speed, format and encoding of the connection.</source>
             <translation>La línea contiene signos que no son texto; compruebe la velocidad, el formato y la codificación de la conexión.</translation>
         </message>
     </context>
     <context>
         <name>plateau::exchange::ReadingText</name>
         <message>
-            <source>The text has a NUL in %1; it is no text file of readings.</source>
+            <source>The text has a NUL in %1; it is not a text file of readings.</source>
             <translation>El texto tiene un NUL en %1; no es un archivo de texto con lecturas.</translation>
         </message>
         <message>
@@ -3400,7 +3535,7 @@
             <translation>Está escrito con punto, pero el signo decimal está ajustado a la coma.</translation>
         </message>
         <message>
-            <source>It is a limit and not a reading; dilute and read anew, or key what the display shows.</source>
+            <source>It is a limit and not a reading; dilute and read again, or key what the display shows.</source>
             <translation>Es un límite y no una lectura; diluya y lea de nuevo, o introduzca lo que muestra la pantalla.</translation>
         </message>
     </context>
@@ -3422,7 +3557,7 @@
     <context>
         <name>plateau::exchange::ReportingParts</name>
         <message>
-            <source>is no base64 text; take it from a file the program wrote</source>
+            <source>is not base64 text; take it from a file the program wrote</source>
             <translation>no es texto base64; tómelo de un archivo escrito por el programa</translation>
         </message>
         <message>
@@ -3587,11 +3722,11 @@
             <translation>No se ha hecho ninguna copia de seguridad en %1; el propio cuaderno está íntegro y no se ha perdido nada de él: compruebe que la carpeta exista, se pueda escribir en ella y tenga espacio.</translation>
         </message>
         <message>
-            <source>The file %1 is not a Plateau notebook; nothing was made of it.</source>
+            <source>The file %1 is not a Plateau notebook; nothing was made from it.</source>
             <translation>El archivo %1 no es un cuaderno de Plateau; no se ha hecho nada con él.</translation>
         </message>
         <message>
-            <source>The backup %1 was written by a newer Plateau; nothing was made of it: use the newer program.</source>
+            <source>The backup %1 was written by a newer Plateau; nothing was made from it: use the newer program.</source>
             <translation>La copia de seguridad %1 la escribió un Plateau más nuevo; no se ha hecho nada con ella: use el programa más nuevo.</translation>
         </message>
         <message>
@@ -3635,7 +3770,7 @@
             <translation>No se ha guardado nada: el valor de la tanda %1 no está excluido.</translation>
         </message>
         <message>
-            <source>The settings of a chart in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The settings of a chart in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Los ajustes de un gráfico del cuaderno están dañados; vuelva a la última copia de seguridad o guárdelos de nuevo.</translation>
         </message>
         <message>
@@ -3655,7 +3790,7 @@
             <translation>no es como este programa lo crea</translation>
         </message>
         <message>
-            <source>does not belong into a notebook</source>
+            <source>does not belong in a notebook</source>
             <translation>no debe estar en un cuaderno</translation>
         </message>
         <message>
@@ -3667,7 +3802,7 @@
             <translation>La copia del cuaderno %1 no salió íntegra y se ha eliminado; compruebe que el disco esté en buen estado y tenga espacio.</translation>
         </message>
         <message>
-            <source>The notebook %1 is damaged (%2: %3); nothing was made of it: choose another backup.</source>
+            <source>The notebook %1 is damaged (%2: %3); nothing was made from it: choose another backup.</source>
             <translation>El cuaderno %1 está dañado (%2: %3); no se ha hecho nada con él: elija otra copia de seguridad.</translation>
         </message>
         <message>
@@ -3675,11 +3810,11 @@
             <translation>El cuaderno %1 no se pudo abrir del modo que protege sus registros; no se ha guardado nada: compruebe que el SQLite del programa sea aquel con el que se compiló.</translation>
         </message>
         <message>
-            <source>Run %1 was not decided: a reviewer or a head decides here, and %2 is an analyst.</source>
+            <source>Run %1 was not decided on: a reviewer or a head decides here, and %2 is an analyst.</source>
             <translation>La tanda %1 no se ha decidido: aquí decide un revisor o un jefe, y %2 es analista.</translation>
         </message>
         <message>
-            <source>Run %1 was not decided: nobody reviews their own run here, and %2 worked on it; ask somebody else.</source>
+            <source>Run %1 was not decided on: nobody reviews their own run here, and %2 worked on it; ask somebody else.</source>
             <translation>La tanda %1 no se ha decidido: aquí nadie revisa su propia tanda, y %2 trabajó en ella; pídaselo a otra persona.</translation>
         </message>
         <message>
@@ -3763,7 +3898,7 @@
             <translation>El equipo no se ha guardado: ya hay uno de la misma clase (%1) con el nombre %2; dé otro a este.</translation>
         </message>
         <message>
-            <source>The notebook holds no item number %1; nothing was stored: choose one of its list of equipment.</source>
+            <source>The notebook holds no item number %1; nothing was stored: choose one from its list of equipment.</source>
             <translation>El cuaderno no contiene ningún equipo número %1; no se ha guardado nada: elija uno de su lista de equipos.</translation>
         </message>
         <message>
@@ -3771,7 +3906,7 @@
             <translation>El equipo queda como estaba, porque un cambio necesita un motivo: indique por qué.</translation>
         </message>
         <message>
-            <source>The item %1 stands so already; nothing was stored.</source>
+            <source>The item %1 reads like this already; nothing was stored.</source>
             <translation>El equipo %1 ya está así; no se ha guardado nada.</translation>
         </message>
         <message>
@@ -3811,7 +3946,7 @@
             <translation>%1: %2</translation>
         </message>
         <message>
-            <source>The notebook holds no check number %1; nothing was stored: choose one of the item's list.</source>
+            <source>The notebook holds no check number %1; nothing was stored: choose one from the item's list.</source>
             <translation>El cuaderno no contiene ninguna comprobación número %1; no se ha guardado nada: elija una de la lista del equipo.</translation>
         </message>
         <message>
@@ -3847,7 +3982,7 @@
             <translation>No se ha exportado nada a %1; el propio cuaderno está íntegro y no se ha perdido nada de él: compruebe que se pueda escribir en la carpeta y que tenga espacio.</translation>
         </message>
         <message>
-            <source>The file %1 is no manifest of an export of a notebook; nothing was imported: choose the folder that the export made.</source>
+            <source>The file %1 is not the manifest of an export of a notebook; nothing was imported: choose the folder that the export made.</source>
             <translation>El archivo %1 no es el manifiesto de una exportación de un cuaderno; no se ha importado nada: elija la carpeta que creó la exportación.</translation>
         </message>
         <message>
@@ -3879,11 +4014,11 @@
             <translation>No hay ninguna exportación de un cuaderno en %1; no se ha importado nada: elija la carpeta que creó la exportación.</translation>
         </message>
         <message>
-            <source>The export %1 is of a newer Plateau (its schema is number %2, this program knows up to %3); nothing was imported: use the newer program.</source>
+            <source>The export %1 is from a newer Plateau (its schema is number %2, this program knows up to %3); nothing was imported: use the newer program.</source>
             <translation>La exportación %1 es de un Plateau más nuevo (su esquema es el número %2, este programa conoce hasta %3); no se ha importado nada: use el programa más nuevo.</translation>
         </message>
         <message>
-            <source>the head of its audit is another</source>
+            <source>the head of its audit trail differs</source>
             <translation>su último hash de auditoría es otro</translation>
         </message>
         <message>
@@ -3891,7 +4026,7 @@
             <translation>La exportación %1 no da un cuaderno íntegro (%2); no se ha importado nada: tome la exportación de donde se conservó sin cambios.</translation>
         </message>
         <message>
-            <source>The file %1 is no table as an export writes it; nothing was imported: take the export from where it was kept unchanged.</source>
+            <source>The file %1 is not a table as an export writes it; nothing was imported: take the export from where it was kept unchanged.</source>
             <translation>El archivo %1 no es una tabla como la escribe una exportación; no se ha importado nada: tome la exportación de donde se conservó sin cambios.</translation>
         </message>
         <message>
@@ -3915,15 +4050,15 @@
             <translation>El lote no se ha guardado: %1.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: its last good day is no day that exists.</source>
+            <source>The lot %1 was not stored: its last good day is not a real date.</source>
             <translation>El lote %1 no se ha guardado: su fecha de caducidad no es un día que exista.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; leave it out where nobody says.</source>
+            <source>The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; leave it out where none is stated.</source>
             <translation>El lote %1 no se ha guardado: una vez abierto se conserva de 1 a %2 días, no %3; omítalo si nadie lo dice.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
+            <source>Nothing was stored for the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
             <translation>No se ha guardado nada del lote %1: un volumen es mayor que 0 y como máximo %2 mL, no %3.</translation>
         </message>
         <message>
@@ -3943,7 +4078,7 @@
             <translation>El lote %1 ya se abrió el %2; no se ha guardado nada.</translation>
         </message>
         <message>
-            <source>The lot %1 is not noted as opened: the day must not be one that is to come, nor one that does not exist.</source>
+            <source>The lot %1 is not noted as opened: the day must be a real date that is not in the future.</source>
             <translation>El lote %1 no se ha anotado como abierto: el día no debe ser futuro ni inexistente.</translation>
         </message>
         <message>
@@ -3967,7 +4102,7 @@
             <translation>Al lote %1 ya le quedan %2 mL; no se ha guardado nada.</translation>
         </message>
         <message>
-            <source>The notebook holds no lot number %1; nothing was stored: choose one of its list of lots.</source>
+            <source>The notebook holds no lot number %1; nothing was stored: choose one from its list of lots.</source>
             <translation>El cuaderno no contiene ningún lote número %1; no se ha guardado nada: elija uno de su lista de lotes.</translation>
         </message>
         <message>
@@ -4167,7 +4302,7 @@
             <translation>El cuaderno %1 está abierto solo para lectura; no se ha guardado nada.</translation>
         </message>
         <message>
-            <source>Passphrases cannot be used, since the library for them does not start; nothing was stored: install libsodium anew.</source>
+            <source>Passphrases cannot be used, since the library for them does not start; nothing was stored: reinstall libsodium.</source>
             <translation>No se pueden usar frases de contraseña, porque su biblioteca no arranca; no se ha guardado nada: instale libsodium de nuevo.</translation>
         </message>
         <message>
@@ -4183,7 +4318,7 @@
             <translation>No se ha guardado nada, porque alguien tiene o tuvo el nombre %1: dé otro a esta persona, con un segundo nombre de pila, por ejemplo.</translation>
         </message>
         <message>
-            <source>The list of persons was changed from outside the program (%1); nothing was stored: have the notebook verified and go back to the latest backup.</source>
+            <source>The list of people was changed from outside the program (%1); nothing was stored: have the notebook verified and go back to the latest backup.</source>
             <translation>La lista de personas se cambió desde fuera del programa (%1); no se ha guardado nada: haga verificar el cuaderno y vuelva a la última copia de seguridad.</translation>
         </message>
         <message>
@@ -4199,7 +4334,7 @@
             <translation>tiene %1 caracteres; se admiten como máximo %2</translation>
         </message>
         <message>
-            <source>Persons are set up already; nothing was stored: a head adds further ones.</source>
+            <source>People are set up already; nothing was stored: a head adds further ones.</source>
             <translation>Ya hay personas dadas de alta; no se ha guardado nada: un jefe añade otras.</translation>
         </message>
         <message>
@@ -4235,7 +4370,7 @@
             <translation>%1 no está de baja; no se ha guardado nada.</translation>
         </message>
         <message>
-            <source>No person of the name %1 is set up; nothing was stored: choose one of the list, or have a head add them.</source>
+            <source>Nobody by the name of %1 is set up; nothing was stored: choose somebody from the list, or have a head add them.</source>
             <translation>No hay ninguna persona dada de alta con el nombre %1; no se ha guardado nada: elija una de la lista o pida a un jefe que la añada.</translation>
         </message>
         <message>
@@ -4247,19 +4382,19 @@
             <translation>No se ha guardado nada, porque hace falta la frase de contraseña de %1: escríbala.</translation>
         </message>
         <message>
-            <source>This is not the passphrase of %1; nothing was stored but that it was tried: type it again.</source>
-            <translation>Esta no es la frase de contraseña de %1; no se ha guardado nada salvo que se intentó: escríbala de nuevo.</translation>
+            <source>This is not the passphrase of %1; nothing was stored except the attempt: type it again.</source>
+            <translation>Esta no es la frase de contraseña de %1; no se ha guardado nada salvo el intento: escríbala de nuevo.</translation>
         </message>
         <message>
             <source>The passphrase was not tried, since the last %1 were wrong: wait %2 s, then type it again, or ask a head for another one.</source>
             <translation>La frase de contraseña no se ha probado, porque las últimas %1 eran erróneas: espere %2 s y escríbala de nuevo, o pida otra a un jefe.</translation>
         </message>
         <message>
-            <source>Nothing was stored: only a head keeps the list of persons, and %1 is none.</source>
+            <source>Nothing was stored: only a head keeps the list of people, and %1 is not one.</source>
             <translation>No se ha guardado nada: solo un jefe lleva la lista de personas, y %1 no lo es.</translation>
         </message>
         <message>
-            <source>The notebook holds no person number %1; nothing was stored: choose one of its list.</source>
+            <source>The notebook holds no person number %1; nothing was stored: choose one from its list.</source>
             <translation>El cuaderno no contiene ninguna persona número %1; no se ha guardado nada: elija una de su lista.</translation>
         </message>
         <message>
@@ -4335,7 +4470,7 @@
             <translation>El plan no se ha guardado: la tanda %1, que según él se repite, no contiene ninguna muestra %2; elija la tanda que la contiene.</translation>
         </message>
         <message>
-            <source>The reading was not stored: what is keyed has no line it came in; name another origin or leave the line out.</source>
+            <source>The reading was not stored: a keyed reading has no line it came in; name another origin or leave the line out.</source>
             <translation>La lectura no se ha guardado: lo que se introduce a mano no tiene línea en la que llegara; indique otro origen u omita la línea.</translation>
         </message>
         <message>
@@ -4355,7 +4490,7 @@
             <translation>El tubo %1 no tiene ninguna lectura %2 que corregir; no se ha guardado nada: añádala en su lugar.</translation>
         </message>
         <message>
-            <source>Reading %1 of tube %2 was not stored: %3 is ticked there already, so what is read now is no more of that series.</source>
+            <source>Reading %1 of tube %2 was not stored: %3 is ticked there already, so what is read now is no longer part of that series.</source>
             <translation>La lectura %1 del tubo %2 no se ha guardado: %3 ya está marcado ahí, así que lo que se lee ahora ya no es de esa serie.</translation>
         </message>
         <message>
@@ -4379,27 +4514,27 @@
             <translation>La lectura %1 del tubo %2 no se ha guardado: %3.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored, since that needs a reason: say why.</source>
+            <source>The choice of the reported result was not stored, since it needs a reason: say why.</source>
             <translation>No se ha guardado qué resultado se informa, porque eso necesita un motivo: indique por qué.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored, since none is named: choose one.</source>
+            <source>The choice of the reported result was not stored, since none is named: choose one.</source>
             <translation>No se ha guardado qué resultado se informa, porque no se indica ninguno: elija uno.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored: a reviewer or a head decides here, and %1 is an analyst.</source>
+            <source>The choice of the reported result was not stored: a reviewer or a head decides here, and %1 is an analyst.</source>
             <translation>No se ha guardado qué resultado se informa: aquí decide un revisor o un jefe, y %1 es analista.</translation>
         </message>
         <message>
-            <source>There is no mean of the accepted results, since one of them is only known to be less or greater than something: choose another rule.</source>
-            <translation>No hay media de los resultados aceptados, porque de uno de ellos solo se sabe que es menor o mayor que algo: elija otra regla.</translation>
+            <source>There is no mean of the accepted results, since one of them is only known to be below or above a bound: choose another rule.</source>
+            <translation>No hay media de los resultados aceptados, porque de uno de ellos solo se sabe que está por debajo o por encima de una cota: elija otra regla.</translation>
         </message>
         <message>
             <source>There is no mean of the accepted results, since they are not all in one unit: choose another rule.</source>
             <translation>No hay media de los resultados aceptados, porque no están todos en la misma unidad: elija otra regla.</translation>
         </message>
         <message>
-            <source>The result that was named, of run %1 at revision %2, is not accepted any more: choose anew.</source>
+            <source>The result that was named, of run %1 at revision %2, is no longer accepted: choose again.</source>
             <translation>El resultado indicado, de la tanda %1 en la edición %2, ya no está aceptado: elija de nuevo.</translation>
         </message>
         <message>
@@ -4411,7 +4546,7 @@
             <translation>La evaluación con la que se decidió la tanda %1 está dañada: haga verificar el cuaderno y vuelva a la última copia de seguridad.</translation>
         </message>
         <message>
-            <source>The notebook holds no run %1: choose one of its list of runs.</source>
+            <source>The notebook holds no run %1: choose one from its list of runs.</source>
             <translation>El cuaderno no contiene ninguna tanda %1: elija una de su lista de tandas.</translation>
         </message>
         <message>
@@ -4419,31 +4554,31 @@
             <translation>La tanda %1 no tiene ningún tubo %2; no se ha guardado nada.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 of a rejected run cannot be accepted; accept the run and reject the other samples.</source>
+            <source>The run was not decided on: the sample %1 of a rejected run cannot be accepted; accept the run and reject the other samples.</source>
             <translation>La tanda no se ha decidido: la muestra %1 de una tanda rechazada no se puede aceptar; acepte la tanda y rechace las demás muestras.</translation>
         </message>
         <message>
-            <source>The run was not decided, since rejecting the sample %1 needs a reason: say why.</source>
+            <source>The run was not decided on, since rejecting the sample %1 needs a reason: say why.</source>
             <translation>La tanda no se ha decidido, porque rechazar la muestra %1 necesita un motivo: indique por qué.</translation>
         </message>
         <message>
-            <source>The run was not decided: the reason for the sample %1 is blank; leave it out or say why.</source>
+            <source>The run was not decided on: the reason for the sample %1 is blank; leave it out or say why.</source>
             <translation>La tanda no se ha decidido: el motivo de la muestra %1 está en blanco; omítalo o indique por qué.</translation>
         </message>
         <message>
-            <source>The run was not decided: how to repeat the sample %1 is advised, but it is not to be repeated; leave the advice out.</source>
+            <source>The run was not decided on: there is advice on repeating the sample %1, but it is not to be repeated; leave the advice out.</source>
             <translation>La tanda no se ha decidido: se aconseja cómo repetir la muestra %1, pero no se va a repetir; omita el consejo.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 cannot be repeated as advised; give dilution steps from less to more volume, or how much sample to take.</source>
+            <source>The run was not decided on: the sample %1 cannot be repeated as advised; give dilution steps from less to more volume, or how much sample to take.</source>
             <translation>La tanda no se ha decidido: la muestra %1 no se puede repetir como se aconseja; indique pasos de dilución de menos a más volumen, o cuánta muestra tomar.</translation>
         </message>
         <message>
-            <source>The run was not decided: it holds no sample %1; take its decision away.</source>
+            <source>The run was not decided on: it holds no sample %1; remove its decision.</source>
             <translation>La tanda no se ha decidido: no contiene ninguna muestra %1; quite su decisión.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 is decided twice; take one away.</source>
+            <source>The run was not decided on: there are two decisions on the sample %1; remove one.</source>
             <translation>La tanda no se ha decidido: la muestra %1 está decidida dos veces; quite una.</translation>
         </message>
         <message>
@@ -4455,7 +4590,7 @@
             <translation>La muestra %1 no se ha guardado: %2: %3.</translation>
         </message>
         <message>
-            <source>The sample %1 was withdrawn; nothing was stored: register it anew.</source>
+            <source>The sample %1 was withdrawn; nothing was stored: register it again.</source>
             <translation>La muestra %1 se retiró; no se ha guardado nada: regístrela de nuevo.</translation>
         </message>
         <message>
@@ -4479,7 +4614,7 @@
             <translation>La tanda %1 no tiene en espera ninguna repetición de la muestra %2; no se ha guardado nada.</translation>
         </message>
         <message>
-            <source>The limits in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The limits in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Los límites del cuaderno están dañados; vuelva a la última copia de seguridad o guárdelos de nuevo.</translation>
         </message>
         <message>
@@ -4487,11 +4622,11 @@
             <translation>La sustancia no se ha guardado: %1 %2.</translation>
         </message>
         <message>
-            <source>The notebook holds no substance number %1; nothing was stored: choose one of its list.</source>
+            <source>The notebook holds no substance number %1; nothing was stored: choose one from its list.</source>
             <translation>El cuaderno no contiene ninguna sustancia número %1; no se ha guardado nada: elija una de su lista.</translation>
         </message>
         <message>
-            <source>The notebook holds no preparation number %1; nothing was stored: choose one of its list of standards.</source>
+            <source>The notebook holds no preparation number %1; nothing was stored: choose one from its list of standards.</source>
             <translation>El cuaderno no contiene ninguna preparación número %1; no se ha guardado nada: elija una de su lista de patrones.</translation>
         </message>
         <message>
@@ -4499,7 +4634,7 @@
             <translation>La sustancia queda como estaba, porque un cambio necesita un motivo: indique por qué.</translation>
         </message>
         <message>
-            <source>The substance %1 stands so already; nothing was stored.</source>
+            <source>The substance %1 reads like this already; nothing was stored.</source>
             <translation>La sustancia %1 ya está así; no se ha guardado nada.</translation>
         </message>
         <message>
@@ -4531,7 +4666,7 @@
             <translation>No se ha guardado nada: uno de los números no es finito; indique un número.</translation>
         </message>
         <message>
-            <source>A text holds the character U+%1, which cannot be kept; nothing was stored: type the text anew without it.</source>
+            <source>A text holds the character U+%1, which cannot be kept; nothing was stored: type the text again without it.</source>
             <translation>Un texto contiene el carácter U+%1, que no se puede conservar; no se ha guardado nada: escriba el texto de nuevo sin él.</translation>
         </message>
         <message>
@@ -4580,14 +4715,14 @@
         </message>
         <message>
             <source>The notebook is damaged: it holds the word "%1" where none of its own words is; go back to the latest backup.</source>
-            <translation>El cuaderno está dañado: contiene la palabra "%1" donde no está ninguna de las suyas; vuelva a la última copia de seguridad.</translation>
+            <translation>El cuaderno está dañado: contiene la palabra «%1» donde no está ninguna de las suyas; vuelva a la última copia de seguridad.</translation>
         </message>
         <message>
-            <source>The notebook is damaged: what was told of a sample is gone; go back to the latest backup.</source>
+            <source>The notebook is damaged: details of a sample are gone; go back to the latest backup.</source>
             <translation>El cuaderno está dañado: se ha perdido lo que se indicó de una muestra; vuelva a la última copia de seguridad.</translation>
         </message>
         <message>
-            <source>The laboratory's settings in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The laboratory's settings in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Los ajustes del laboratorio en el cuaderno están dañados; vuelva a la última copia de seguridad o guárdelos de nuevo.</translation>
         </message>
         <message>
@@ -4675,11 +4810,11 @@
             <translation>No se ha guardado nada, porque la nota está en blanco: indique qué debe conservarse.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: it keeps for 0 to %2 days, not %3; leave it out where nobody says.</source>
+            <source>Nothing was stored for the lot %1: it keeps for 0 to %2 days, not %3; leave it out where none is stated.</source>
             <translation>No se ha guardado nada del lote %1: se conserva de 0 a %2 días, no %3; omítalo si nadie lo dice.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: the day must not be one that is to come, nor one that does not exist.</source>
+            <source>Nothing was stored for the lot %1: the day must be a real date that is not in the future.</source>
             <translation>No se ha guardado nada del lote %1: el día no debe ser futuro ni inexistente.</translation>
         </message>
         <message>
@@ -4695,11 +4830,11 @@
             <translation>No se ha guardado nada: %1.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: a place has %2 to %3 °C, not %4.</source>
+            <source>Nothing was stored for the lot %1: a place has %2 to %3 °C, not %4.</source>
             <translation>No se ha guardado nada del lote %1: un lugar tiene de %2 a %3 °C, no %4.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
+            <source>Nothing was stored for the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
             <translation>No se ha guardado nada del lote %1: el lugar no puede tener al menos %2 y como máximo %3 °C; indique primero la más baja.</translation>
         </message>
         <message>
@@ -4736,7 +4871,7 @@
         </message>
         <message>
             <source>value left out of control charts</source>
-            <translation>valor omitido de los gráficos de control</translation>
+            <translation>valor excluido de los gráficos de control</translation>
         </message>
         <message>
             <source>settings of a control chart</source>
@@ -4804,7 +4939,7 @@
         </message>
         <message>
             <source>check that was taken back</source>
-            <translation>comprobación retirada</translation>
+            <translation>comprobación anulada</translation>
         </message>
         <message>
             <source>settings of the laboratory</source>
@@ -4887,15 +5022,15 @@
             <translation>plan de la gradilla</translation>
         </message>
         <message>
-            <source>whose an uncertainty is</source>
-            <translation>de quién es una incertidumbre</translation>
+            <source>owner of an uncertainty</source>
+            <translation>responsable de una incertidumbre</translation>
         </message>
         <message>
             <source>planned sample</source>
             <translation>muestra planificada</translation>
         </message>
         <message>
-            <source>glass of a dilution step</source>
+            <source>glassware of a dilution step</source>
             <translation>material de vidrio de un paso de dilución</translation>
         </message>
         <message>
@@ -4924,7 +5059,7 @@
         </message>
         <message>
             <source>repeat that was waived</source>
-            <translation>repetición dispensada</translation>
+            <translation>repetición a la que se renunció</translation>
         </message>
         <message>
             <source>result chosen for the report</source>
@@ -5027,8 +5162,8 @@
             <translation>se conserva disuelto (días)</translation>
         </message>
         <message>
-            <source>every so many days</source>
-            <translation>cada tantos días</translation>
+            <source>interval (days)</source>
+            <translation>intervalo (días)</translation>
         </message>
         <message>
             <source>last good day</source>
@@ -5216,19 +5351,19 @@
         </message>
         <message>
             <source>path length (mm)</source>
-            <translation>paso óptico (mm)</translation>
+            <translation>camino óptico (mm)</translation>
         </message>
         <message>
             <source>Nothing was stored: the sample %1 is among the samples that wait already; change it there, or give this one another id.</source>
-            <translation>No se guardó nada: la muestra %1 ya está entre las muestras en espera; cámbiela allí, o dé a esta otro identificador.</translation>
+            <translation>No se ha guardado nada: la muestra %1 ya está entre las muestras en espera; cámbiela allí, o dé otro id a esta.</translation>
         </message>
         <message>
             <source>The sample %1 is registered like this already; nothing was stored.</source>
-            <translation>La muestra %1 ya está registrada así; no se guardó nada.</translation>
+            <translation>La muestra %1 ya está registrada así; no se ha guardado nada.</translation>
         </message>
         <message>
-            <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
-            <translation>Ninguna muestra con el número %1 espera; no se guardó nada: elija una de la lista.</translation>
+            <source>No sample number %1 waits; nothing was stored: choose one from the list.</source>
+            <translation>Ninguna muestra con el número %1 espera; no se ha guardado nada: elija una de la lista.</translation>
         </message>
         <message>
             <source>The notebook %1 cannot be reached, since its folder may not be entered; see that you have the right to, or choose another notebook.</source>
@@ -5263,8 +5398,12 @@
             <translation>frase de contraseña errónea</translation>
         </message>
         <message>
-            <source>Reading %1 of tube %2 is that already; nothing was stored: a correction gives another value.</source>
-            <translation>La lectura %1 del tubo %2 ya es esa; no se guardó nada: una corrección da otro valor.</translation>
+            <source>Reading %1 of tube %2 has that value already; nothing was stored: a correction gives another value.</source>
+            <translation>La lectura %1 del tubo %2 ya tiene ese valor; no se ha guardado nada: una corrección da otro valor.</translation>
+        </message>
+        <message>
+            <source>What did not pass is decided sample by sample; everything else passed.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -5291,7 +5430,7 @@
         </message>
         <message>
             <source>%1: not in the book of equipment yet on that day; its next check, on %2, failed: %3.</source>
-            <translation>%1: ese día aún no estaba en el libro de equipos; su comprobación siguiente, el %2, falló: %3.</translation>
+            <translation>%1: ese día aún no estaba en el libro de equipos; su comprobación siguiente, el %2, no superada: %3.</translation>
         </message>
     </context>
     <context>
@@ -5324,11 +5463,11 @@
     <context>
         <name>plateau::planning::Expectation</name>
         <message>
-            <source>With what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
+            <source>From what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
             <translation>Con lo que se espera de ella, %1 sería alrededor de %2, por debajo del %3 del intervalo de medida: dilúyala menos o tome más de ella.</translation>
         </message>
         <message>
-            <source>With what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
+            <source>From what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
             <translation>Con lo que se espera de ella, %1 sería alrededor de %2, por encima del %3 del intervalo de medida: dilúyala más o tome menos de ella.</translation>
         </message>
         <message>
@@ -5520,7 +5659,7 @@
             <translation>no debe ser menor que smallest_mL: %1 es menos que %2</translation>
         </message>
         <message>
-            <source>must be 0 for a pipette of one volume, not %1</source>
+            <source>must be 0 for a fixed-volume pipette, not %1</source>
             <translation>debe ser 0 para una pipeta de un solo volumen, no %1</translation>
         </message>
         <message>
@@ -5778,7 +5917,7 @@
     <context>
         <name>plateau::planning::Reporting</name>
         <message>
-            <source>it is no PNG picture</source>
+            <source>it is not a PNG picture</source>
             <translation>no es una imagen PNG</translation>
         </message>
         <message>
@@ -5790,7 +5929,7 @@
             <translation>contiene una declaración de tipo de documento; guárdela sin ella</translation>
         </message>
         <message>
-            <source>it is no SVG picture</source>
+            <source>it is not an SVG picture</source>
             <translation>no es una imagen SVG</translation>
         </message>
         <message>
@@ -5880,11 +6019,11 @@
             <translation>A %1 hay una tarea para el tubo %2, paso %3, que esta gradilla no tiene.</translation>
         </message>
         <message>
-            <source>Tube %1 and tube %2 are both in hand at %3.</source>
+            <source>Tube %1 and tube %2 both need the hands at %3.</source>
             <translation>El tubo %1 y el tubo %2 están los dos entre manos a %3.</translation>
         </message>
         <message>
-            <source>Tube %1 is in hand at %2, when the other rack is.</source>
+            <source>Tube %1 needs the hands at %2, when the other rack does too.</source>
             <translation>El tubo %1 está entre manos a %2, cuando lo está la otra gradilla.</translation>
         </message>
         <message>
@@ -5919,7 +6058,7 @@
             <translation>de quién vino</translation>
         </message>
         <message>
-            <source>is no time that exists; give a time with its offset from UTC</source>
+            <source>is not a real time; give a time with its offset from UTC</source>
             <translation>no es una hora que exista; dé una hora con su desfase respecto a UTC</translation>
         </message>
         <message>
@@ -5953,11 +6092,11 @@
     <context>
         <name>plateau::planning::StandardStock</name>
         <message>
-            <source>is no time; say when it was made</source>
+            <source>is not a time; say when it was made</source>
             <translation>no es una hora; indique cuándo se preparó</translation>
         </message>
         <message>
-            <source>is to come; it must be past</source>
+            <source>is in the future; it must be in the past</source>
             <translation>está por llegar; debe ser pasado</translation>
         </message>
         <message>
@@ -5973,7 +6112,7 @@
             <translation>el certificado</translation>
         </message>
         <message>
-            <source>is no day that exists</source>
+            <source>is not a real date</source>
             <translation>no es un día que exista</translation>
         </message>
         <message>
@@ -6027,7 +6166,7 @@
             <translation>indicado con el patrón</translation>
         </message>
         <message>
-            <source>not stated, so it counts as exactly known; put in what its recipe or its certificate says</source>
+            <source>not stated, so it counts as exactly known; enter what its recipe or its certificate says</source>
             <translation>no indicado, así que cuenta como conocido exactamente; ponga lo que dice su receta o su certificado</translation>
         </message>
         <message>
@@ -6176,7 +6315,7 @@
             <translation>el método no toma ninguna lectura %1; corríjala</translation>
         </message>
         <message>
-            <source>%1 min lies before %2 (%3 min), which the method has ahead of it; one of the two was marked at the wrong time</source>
+            <source>%1 min lies before %2 (%3 min), which comes first in the method; one of the two was marked at the wrong time</source>
             <translation>%1 min es anterior a %2 (%3 min), que en el método va antes; una de las dos se marcó a una hora equivocada</translation>
         </message>
     </context>
@@ -6401,7 +6540,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Detección: una diferencia de %1 en el mayor volumen de muestra, sin diluir.</translation>
         </message>
         <message>
-            <source>That difference is common practice, no source; put your photometer's there.</source>
+            <source>That difference is common practice, no source; enter your photometer's instead.</source>
             <translation>Esa diferencia es práctica habitual, sin fuente; ponga ahí la de su fotómetro.</translation>
         </message>
         <message>
@@ -6448,11 +6587,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Factor: g/L para una señal neta de 1</translation>
         </message>
         <message>
-            <source>Least that can be told, in g/L</source>
-            <translation>Lo mínimo que se puede distinguir, en g/L</translation>
+            <source>Smallest that can be determined, in g/L</source>
+            <translation>Lo mínimo que se puede determinar, en g/L</translation>
         </message>
         <message>
-            <source>Smallest difference of absorbances that can be told apart</source>
+            <source>Smallest difference in absorbance that can be resolved</source>
             <translation>Menor diferencia de absorbancias que se puede distinguir</translation>
         </message>
         <message>
@@ -6623,11 +6762,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>La&amp;boratorio</translation>
         </message>
         <message>
-            <source>Persons</source>
+            <source>People</source>
             <translation>Personas</translation>
         </message>
         <message>
-            <source>P&amp;ersons</source>
+            <source>P&amp;eople</source>
             <translation>Per&amp;sonas</translation>
         </message>
         <message>
@@ -6709,7 +6848,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::ChartView</name>
         <message>
-            <source>Part of the chart in sight</source>
+            <source>Visible part of the chart</source>
             <translation>Parte visible del gráfico</translation>
         </message>
     </context>
@@ -6724,7 +6863,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Qué está fuera de control</translation>
         </message>
         <message>
-            <source>Choose the point that the limits are to begin with first.</source>
+            <source>First choose the point at which the limits are to begin.</source>
             <translation>Elija primero el punto en el que deben empezar los límites.</translation>
         </message>
         <message>
@@ -6736,8 +6875,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>un motivo en un punto de un gráfico de control</translation>
         </message>
         <message>
-            <source>, and </source>
-            <translation>, y </translation>
+            <source> and </source>
+            <translation> y </translation>
         </message>
         <message>
             <source>Nothing of %1 has been decided yet; another chart is shown.</source>
@@ -6760,7 +6899,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>umbral %1</translation>
         </message>
         <message>
-            <source>No run is left by what is chosen above. Take away the lot, the person or a day to see more.</source>
+            <source>No run matches what is chosen above. Clear the lot, the person or a day to see more.</source>
             <translation>Lo elegido arriba no deja ninguna tanda. Quite el lote, la persona o un día para ver más.</translation>
         </message>
         <message>
@@ -6808,7 +6947,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>El gráfico está guardado como %1.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
         <message>
@@ -6828,11 +6967,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Límites y reglas</translation>
         </message>
         <message>
-            <source>Loss by the hour</source>
+            <source>Loss per hour</source>
             <translation>Pérdida por hora</translation>
         </message>
         <message>
-            <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they come here by themselves.</source>
+            <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they appear here by themselves.</source>
             <translation>Aún no se ha decidido nada de esta clase. Acepte en Revisar tandas con patrones, controles, blancos o duplicados; llegan aquí por sí solos.</translation>
         </message>
     </context>
@@ -6851,7 +6990,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>&amp;Día</translation>
         </message>
         <message>
-            <source>A certificate, an instruction; of limits that are not those offered, and of what it was checked with.</source>
+            <source>A certificate or an instruction: for limits other than those suggested, and for what it was checked with.</source>
             <translation>Un certificado, una instrucción; de límites que no sean los propuestos y de aquello con lo que se comprobó.</translation>
         </message>
         <message>
@@ -6871,7 +7010,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Cómo se hace, y precauciones</translation>
         </message>
         <message>
-            <source>What comes of it</source>
+            <source>What it gives</source>
             <translation>Qué resulta</translation>
         </message>
         <message>
@@ -6895,7 +7034,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Líneas de la comprobación</translation>
         </message>
         <message>
-            <source>Not to be judged yet. %1</source>
+            <source>Cannot be judged yet. %1</source>
             <translation>Aún no se puede juzgar. %1</translation>
         </message>
         <message>
@@ -6903,7 +7042,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Superada: todo está dentro de sus límites.</translation>
         </message>
         <message>
-            <source>Failed. Once it is stored, runs that use it are warned. Take it out of use, or have it put right and check it again.</source>
+            <source>Failed. Once it is stored, runs that use it carry a warning. Take it out of use, or have it put right and check it again.</source>
             <translation>No superada. Una vez guardada, se advierte a las tandas que lo usan. Póngalo fuera de uso, o haga que lo reparen y compruébelo de nuevo.</translation>
         </message>
         <message>
@@ -7079,7 +7218,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Aún no se puede tomar nada: %1</translation>
         </message>
         <message>
-            <source>Nothing can be taken yet: %1 lines are no readings; the first is %2</source>
+            <source>Nothing can be taken yet: %1 lines are not readings; the first is %2</source>
             <translation>Aún no se puede tomar nada: %1 líneas no son lecturas; la primera es %2</translation>
         </message>
         <message>
@@ -7213,7 +7352,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Detenido; no se ha hecho nada, y no se sabe nada del resto.</translation>
         </message>
         <message>
-            <source>Are the records whole?</source>
+            <source>Are the records intact?</source>
             <translation>¿Están íntegros los registros?</translation>
         </message>
         <message>
@@ -7225,8 +7364,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>&amp;Detener</translation>
         </message>
         <message>
-            <source>How far it has come</source>
-            <translation>Hasta dónde ha llegado</translation>
+            <source>Progress</source>
+            <translation>Progreso</translation>
         </message>
         <message>
             <source>Backups</source>
@@ -7257,7 +7396,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Para guardar en otro lugar</translation>
         </message>
         <message>
-            <source>An archive is a notebook of everything up to the end of a year, to be read only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
+            <source>An archive is a notebook of everything up to the end of a year, read-only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
             <translation>Un archivo histórico es un cuaderno con todo hasta el final de un año, solo para leer; de este no se quita nada. Una exportación es todo en JSON y CSV, con una página que dice cómo leerlo sin el programa; importada, vuelve a ser el mismo cuaderno.</translation>
         </message>
         <message>
@@ -7363,11 +7502,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Detenido; no se ha hecho ninguna copia de seguridad.</translation>
         </message>
         <message>
-            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends, beside the work. Each is opened and checked. %2</source>
+            <source>They go to %1, if the notebook has changed since the last one: when the program starts, every hour, and when it ends, alongside the work. Each is opened and checked. %2</source>
             <translation>Van a %1, si el cuaderno ha cambiado desde la última: al iniciar el programa, cada hora y al terminar, sin interrumpir el trabajo. Cada una se abre y se comprueba. %2</translation>
         </message>
         <message>
-            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
+            <source>Intact: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
             <translation>Íntegro: %1 entradas de auditoría, %2 tandas, %3 decisiones evaluadas y %4 comprobaciones de equipos calculadas de nuevo con el mismo resultado. Último hash de auditoría %5.</translation>
         </message>
         <message>
@@ -7375,8 +7514,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Restauración</translation>
         </message>
         <message>
-            <source>How far the backup has come</source>
-            <translation>Hasta dónde ha llegado la copia</translation>
+            <source>Progress of the backup</source>
+            <translation>Progreso de la copia</translation>
         </message>
         <message>
             <source>Stop the ba&amp;ckup</source>
@@ -7434,11 +7573,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Esto será la edición %1. %2</translation>
         </message>
         <message>
-            <source>The run was not accepted: decide first of %1, which must be investigated.</source>
+            <source>The run was not accepted: first decide on %1, which must be investigated.</source>
             <translation>La tanda no se ha aceptado: decida primero sobre %1, que se debe investigar.</translation>
         </message>
         <message>
-            <source>The run was not decided: how %1 is to be repeated cannot be read: %2.</source>
+            <source>The run was not decided on: how %1 is to be repeated cannot be read: %2.</source>
             <translation>La tanda no se ha decidido: no se puede leer cómo se ha de repetir %1: %2.</translation>
         </message>
         <message>
@@ -7532,7 +7671,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::DestinationsModel</name>
         <message>
-            <source>On bench</source>
+            <source>On the bench</source>
             <translation>En la mesa</translation>
         </message>
         <message>
@@ -7551,7 +7690,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::DoseTicker</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro.</translation>
         </message>
         <message>
@@ -8036,7 +8175,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::EquipmentPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
         <message>
@@ -8048,15 +8187,15 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Qué se comprueba</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, kind or state</source>
+            <source>Fin&amp;d by name, kind or state</source>
             <translation>&amp;Buscar nombre, clase o estado</translation>
         </message>
         <message>
-            <source>Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, thermometers and cuvettes that are checked; their checks then tell what is due, warn of what failed, and give the budgets their figures.</source>
+            <source>Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, thermometers and cuvettes that are checked; their checks then say what is due, warn of what failed, and give the budgets their figures.</source>
             <translation>Aún no hay nada en el libro. Añada el fotómetro, las pipetas, los matraces, la balanza, los termómetros y las cubetas que se comprueban; sus comprobaciones dicen entonces qué vence, advierten de lo no superado y dan sus cifras a los balances.</translation>
         </message>
         <message>
-            <source>No item has all of these words. Take one away to find more.</source>
+            <source>No item contains all of these words. Remove one to find more.</source>
             <translation>Ningún equipo tiene todas estas palabras. Quite una para encontrar más.</translation>
         </message>
         <message>
@@ -8142,7 +8281,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Muestra</translation>
         </message>
         <message>
-            <source>What comes out</source>
+            <source>What it gives</source>
             <translation>Qué resulta</translation>
         </message>
         <message>
@@ -8201,11 +8340,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>, </translation>
         </message>
         <message>
-            <source>Start a tube every %1: then every tube is read inside its waits.</source>
+            <source>Start a tube every %1: then every tube is read within its waiting times.</source>
             <translation>Inicie un tubo cada %1: así cada tubo se lee dentro de sus esperas.</translation>
         </message>
         <message>
-            <source>The tube can be read inside its waits.</source>
+            <source>The tube can be read within its waiting times.</source>
             <translation>El tubo se puede leer dentro de sus esperas.</translation>
         </message>
         <message>
@@ -8221,7 +8360,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Ni siquiera un tubo queda hecho en %1: este método lleva más. Conceda más tiempo.</translation>
         </message>
         <message>
-            <source>One person cannot read %1 tubes inside their waits within %2: at most %3.</source>
+            <source>One person cannot read %1 tubes within their waiting times in %2: at most %3.</source>
             <translation>Una persona no puede leer %1 tubos dentro de sus esperas en %2: como máximo %3.</translation>
         </message>
         <message>
@@ -8245,11 +8384,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Una %1 no se puede hacer junto a esta en el tiempo concedido; empiécela después.</translation>
         </message>
         <message>
-            <source>A %1 finds no room in the waits of this one: it can start at %2, when this one is done.</source>
+            <source>A %1 does not fit into the waiting times of this one: it can start at %2, when this one is done.</source>
             <translation>Una %1 no encuentra sitio en las esperas de esta: puede empezar a %2, cuando esta esté hecha.</translation>
         </message>
         <message>
-            <source>A %1 can start at %2, a tube every %3; both racks stay inside their waits, and the last reading is done at %4.</source>
+            <source>A %1 can start at %2, a tube every %3; both racks keep their waiting times, and the last reading is done at %4.</source>
             <translation>Una %1 puede empezar a %2, un tubo cada %3; las dos gradillas se mantienen dentro de sus esperas, y la última lectura está hecha a %4.</translation>
         </message>
     </context>
@@ -8287,12 +8426,12 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>¿Dónde está el cuaderno?</translation>
         </message>
         <message>
-            <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up by itself.</source>
+            <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up automatically.</source>
             <translation>Plateau guarda tandas, lecturas, lotes y decisiones en un solo archivo, el cuaderno. Solo se le añade, y se hacen copias de seguridad de él por sí solas.</translation>
         </message>
         <message>
-            <source>The bench, the books and the control charts of an invented house that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
-            <translation>La mesa, los libros y los gráficos de control de una casa inventada que elabora sidra y envasa frutas desecadas. Es una copia, que se desecha al cerrar la ventana.</translation>
+            <source>The bench, the books and the control charts of an invented company that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
+            <translation>La mesa, los libros y los gráficos de control de una empresa inventada que elabora sidra y envasa frutas desecadas. Es una copia, que se desecha al cerrar la ventana.</translation>
         </message>
         <message>
             <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
@@ -8394,7 +8533,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>en pasos de mL</translation>
         </message>
         <message>
-            <source>Step it can be set by (mL); empty for a pipette of one volume</source>
+            <source>Setting increment (mL); empty for a fixed-volume pipette</source>
             <translation>Paso con el que se puede ajustar (mL); vacío para una pipeta de un solo volumen</translation>
         </message>
         <message>
@@ -8497,7 +8636,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Cerrar la ayuda</translation>
         </message>
         <message>
-            <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
+            <source>No section contains all of these words. Try fewer of them, or only their first letters.</source>
             <translation>Ninguna sección contiene todas estas palabras. Pruebe con menos palabras o solo con su comienzo.</translation>
         </message>
         <message>
@@ -8509,7 +8648,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Secciones encontradas</translation>
         </message>
         <message>
-            <source>%1 lies outside of the help and is not opened from here.</source>
+            <source>%1 lies outside the help and is not opened from here.</source>
             <translation>%1 está fuera de la ayuda y no se abre desde aquí.</translation>
         </message>
         <message>
@@ -8517,7 +8656,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>La ayuda todavía no tiene la página «%1».</translation>
         </message>
         <message>
-            <source>This page is there in English only.</source>
+            <source>This page exists in English only.</source>
             <translation>Esta página solo está en inglés.</translation>
         </message>
         <message>
@@ -8557,7 +8696,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1 of the line “%2”</source>
-            <translation>%1 de la línea “%2”</translation>
+            <translation>%1 de la línea «%2»</translation>
         </message>
         <message>
             <source>read again</source>
@@ -8603,7 +8742,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Lo ajustado se usa ahora, pero no se recuerda para la próxima vez: no se puede escribir en %1.</translation>
         </message>
         <message>
-            <source>No photometer is listened to.</source>
+            <source>Not listening to a photometer.</source>
             <translation>No se escucha a ningún fotómetro.</translation>
         </message>
         <message>
@@ -8619,10 +8758,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::InstrumentRoute</name>
         <message>
             <source>The photometer sent “%1”: %2</source>
-            <translation>El fotómetro envió “%1”: %2</translation>
+            <translation>El fotómetro envió «%1»: %2</translation>
         </message>
         <message>
-            <source>A reading came that waits for an answer: go to Read of rack %1.</source>
+            <source>A reading has come in that waits for an answer: go to Read of rack %1.</source>
             <translation>Llegó una lectura que espera respuesta: vaya a Leer de la gradilla %1.</translation>
         </message>
     </context>
@@ -8637,7 +8776,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>&amp;Volver a la lista</translation>
         </message>
         <message>
-            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then takes the place of the list's uncertainty, and runs that use them are warned.</source>
+            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and runs that use them carry a warning.</source>
             <translation>Dé a las pipetas, los matraces y el fotómetro los nombres que tienen en Laboratorio: lo que halla una comprobación ocupa entonces el lugar de la incertidumbre de la lista, y se advierte a las tandas que los usan.</translation>
         </message>
         <message>
@@ -8744,7 +8883,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Comprobaciones del equipo</translation>
         </message>
         <message>
-            <source>No check is in the book yet. Key the first one; until then budgets take what the laboratory's list says.</source>
+            <source>No check is in the book yet. Key the first one; until then budgets use what the laboratory's list says.</source>
             <translation>Aún no hay ninguna comprobación en el libro. Introduzca la primera; hasta entonces los balances toman lo que dice la lista del laboratorio.</translation>
         </message>
         <message>
@@ -8939,7 +9078,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Lo siguiente está hecho ahora</translation>
         </message>
         <message>
-            <source>Type the reading anew; leave it as it was</source>
+            <source>Type the reading again; leave it as it was</source>
             <translation>Introducir la lectura de nuevo; dejarla como estaba</translation>
         </message>
         <message>
@@ -9023,7 +9162,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>El primer punto, el último</translation>
         </message>
         <message>
-            <source>Fewer points in sight, more of them</source>
+            <source>Fewer points in view, more of them</source>
             <translation>Menos puntos a la vista, más puntos</translation>
         </message>
         <message>
@@ -9047,8 +9186,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Insert, Ctrl+Supr</translation>
         </message>
         <message>
-            <source>A new row, take the row out</source>
-            <translation>Una fila nueva, quitar la fila</translation>
+            <source>New row, remove the row</source>
+            <translation>Fila nueva, quitar la fila</translation>
         </message>
         <message>
             <source>Alt+Up, Alt+Down</source>
@@ -9385,15 +9524,15 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::LaboratoryPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
         <message>
-            <source>Changes of the laboratory that are not saved yet</source>
+            <source>Changes to the laboratory that are not saved yet</source>
             <translation>Cambios del laboratorio que aún no están guardados</translation>
         </message>
         <message>
-            <source>Common practice, no source: put your own in its place. Nobody saved this laboratory yet; until then plans go by what stands here.</source>
+            <source>Common practice, no source: replace it with your own. Nobody has saved this laboratory yet; until then plans go by what stands here.</source>
             <translation>Práctica habitual, sin fuente: ponga la suya en su lugar. Nadie ha guardado aún este laboratorio; hasta entonces los planes se rigen por lo que figura aquí.</translation>
         </message>
         <message>
@@ -9639,7 +9778,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>%1 Cierre la ventana otra vez para salir sin copia de seguridad.</translation>
         </message>
         <message>
-            <source>A last backup is being made; the window closes by itself after it.</source>
+            <source>A last backup is being made; after it the window closes by itself.</source>
             <translation>Se está haciendo una última copia de seguridad; después la ventana se cierra sola.</translation>
         </message>
         <message>
@@ -9651,8 +9790,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Copia de seguridad</translation>
         </message>
         <message>
-            <source>How far the backup has come</source>
-            <translation>Hasta dónde ha llegado la copia</translation>
+            <source>Progress of the backup</source>
+            <translation>Progreso de la copia</translation>
         </message>
     </context>
     <context>
@@ -9751,7 +9890,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::LimitsPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
         <message>
@@ -9759,7 +9898,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Límites de productos</translation>
         </message>
         <message>
-            <source>Fin&amp;d product, measurand or source</source>
+            <source>Fin&amp;d by product, measurand or source</source>
             <translation>&amp;Buscar producto, mensurando o fuente</translation>
         </message>
         <message>
@@ -9767,7 +9906,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Aún no hay límites. Añada los límites de sus productos, cada uno con la fuente en la que figura y su fecha; Revisar dice entonces de cada resultado si está dentro, fuera o no se puede decidir con su incertidumbre.</translation>
         </message>
         <message>
-            <source>No limit has all of these words. Take one away to find more.</source>
+            <source>No limit contains all of these words. Remove one to find more.</source>
             <translation>Ningún límite tiene todas estas palabras. Quite una para encontrar más.</translation>
         </message>
         <message>
@@ -9973,7 +10112,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>A f&amp;echa de</translation>
         </message>
         <message>
-            <source>The day the source is of, or was read on, as 2026-12-31.</source>
+            <source>The date of the source, or the day it was read, as 2026-12-31.</source>
             <translation>El día del que es la fuente, o en que se leyó, como 2026-12-31.</translation>
         </message>
         <message>
@@ -9989,7 +10128,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Su &amp;tamaño</translation>
         </message>
         <message>
-            <source>&amp;Reason of the change</source>
+            <source>&amp;Reason for the change</source>
             <translation>Motivo del cambi&amp;o</translation>
         </message>
         <message>
@@ -10113,7 +10252,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>La velocidad es un número entero de %1 a %2 baudios.</translation>
         </message>
         <message>
-            <source>A sign has 7 or 8 data bits and 1 or 2 stop bits.</source>
+            <source>A character has 7 or 8 data bits and 1 or 2 stop bits.</source>
             <translation>Un signo tiene 7 u 8 bits de datos y 1 o 2 bits de parada.</translation>
         </message>
         <message>
@@ -10306,7 +10445,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>No conectado.</translation>
         </message>
         <message>
-            <source>The connection ended in the middle of this line, so it is no reading.</source>
+            <source>The connection ended in the middle of this line, so it is not a reading.</source>
             <translation>La conexión terminó en medio de esta línea, así que no es una lectura.</translation>
         </message>
     </context>
@@ -10391,7 +10530,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>antigüedad al usarlo en h</translation>
         </message>
         <message>
-            <source>found in % of what was weighed in</source>
+            <source>found, in % of what was weighed</source>
             <translation>hallado en % de lo pesado</translation>
         </message>
         <message>
@@ -10410,7 +10549,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::LotKeepingForm</name>
         <message>
-            <source>%1: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <source>%1: give whole days, 0 for that day only, or nothing where none is stated.</source>
             <translation>%1: indique días enteros, 0 para ese único día, o nada si nadie lo dice.</translation>
         </message>
         <message>
@@ -10442,7 +10581,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Má&amp;xima allí (°C)</translation>
         </message>
         <message>
-            <source>Empty where nobody says.</source>
+            <source>Empty where none is stated.</source>
             <translation>Vacío si nadie lo dice.</translation>
         </message>
         <message>
@@ -10478,7 +10617,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Una vez descongelado</translation>
         </message>
         <message>
-            <source>Once thawed: give whole days, 1 or more, or nothing where nobody says.</source>
+            <source>Once thawed: give whole days, 1 or more, or nothing where none is stated.</source>
             <translation>Una vez descongelado: indique días enteros, 1 o más, o nada si nadie lo dice.</translation>
         </message>
         <message>
@@ -10509,7 +10648,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Como 2026-12-31, o un mes como 2026-12. Vacío si no se indica ninguna.</translation>
         </message>
         <message>
-            <source>Empty where nobody says.</source>
+            <source>Empty where none is stated.</source>
             <translation>Vacío si nadie lo dice.</translation>
         </message>
         <message>
@@ -10517,7 +10656,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Indique qué reactivo es, con el nombre que usan los métodos.</translation>
         </message>
         <message>
-            <source>Say which lot it is, as it stands on the label; of water or a buffer of your own the day it was made will do.</source>
+            <source>Say which lot it is, as it stands on the label; for water or a buffer of your own the day it was made will do.</source>
             <translation>Indique qué lote es, tal como figura en la etiqueta; para el agua o un tampón propio basta el día en que se preparó.</translation>
         </message>
         <message>
@@ -10525,7 +10664,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Caducidad: %1</translation>
         </message>
         <message>
-            <source>Keeps once opened: give whole days, 1 or more, or nothing where nobody says.</source>
+            <source>Keeps once opened: give whole days, 1 or more, or nothing where none is stated.</source>
             <translation>Se conserva una vez abierto: indique días enteros, 1 o más, o nada si nadie lo dice.</translation>
         </message>
         <message>
@@ -10533,11 +10672,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Se conserva d&amp;isuelto (días)</translation>
         </message>
         <message>
-            <source>Of what comes dry; 0: on that day only. Empty where nobody says.</source>
+            <source>For what comes dry; 0: on that day only. Empty where none is stated.</source>
             <translation>De lo que llega seco; 0: solo ese día. Vacío si nadie lo dice.</translation>
         </message>
         <message>
-            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where nobody says.</source>
+            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where none is stated.</source>
             <translation>Se conserva disuelto: indique días enteros, 0 para ese único día, o nada si nadie lo dice.</translation>
         </message>
     </context>
@@ -10564,7 +10703,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>; </translation>
         </message>
         <message>
-            <source>By the ledger %1, of which runs took %2; left: %3.</source>
+            <source>According to the ledger %1, of which runs took %2; left: %3.</source>
             <translation>Según los movimientos %1, de los que las tandas tomaron %2; quedan: %3.</translation>
         </message>
         <message>
@@ -10636,7 +10775,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Dónde se usó, en &amp;CSV…</translation>
         </message>
         <message>
-            <source>Every run that took from it and every result: for the day the supplier recalls it.</source>
+            <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
             <translation>Cada tanda que tomó de él y cada resultado: para el día en que el proveedor lo retire del mercado.</translation>
         </message>
         <message>
@@ -10716,7 +10855,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Se puso donde se guarda</translation>
         </message>
         <message>
-            <source>There is something to note of it</source>
+            <source>There is something to note about it</source>
             <translation>Hay algo que anotar</translation>
         </message>
         <message>
@@ -10743,7 +10882,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Introduzca el día como 2026-12-31.</translation>
         </message>
         <message>
-            <source>This is no day. Key it as 2026-12-31; a month alone, as 2026-12, is its last day.</source>
+            <source>This is not a day. Key it as 2026-12-31; a month alone, as 2026-12, means its last day.</source>
             <translation>Esto no es un día. Introdúzcalo como 2026-12-31; un mes solo, como 2026-12, es su último día.</translation>
         </message>
         <message>
@@ -10829,7 +10968,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::LotsPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
         <message>
@@ -10841,7 +10980,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Envases de reactivos</translation>
         </message>
         <message>
-            <source>Fin&amp;d reagent, lot or state</source>
+            <source>Fin&amp;d by reagent, lot or state</source>
             <translation>&amp;Buscar reactivo, lote o estado</translation>
         </message>
         <message>
@@ -10849,7 +10988,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>No hay ningún envase disponible. Reciba los reactivos, el agua y los tampones que haya; los planes dicen entonces si alcanzan.</translation>
         </message>
         <message>
-            <source>No container has all of these words. Take one away to find more.</source>
+            <source>No container contains all of these words. Remove one to find more.</source>
             <translation>Ningún envase tiene todas estas palabras. Quite una para encontrar más.</translation>
         </message>
         <message>
@@ -10909,7 +11048,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>%1 se ha escrito: cada tanda que tomó de él, una fila por resultado.</translation>
         </message>
         <message>
-            <source>Dissolved: %1 of it now.</source>
+            <source>Dissolved: now %1 of it.</source>
             <translation>Disuelto: ahora hay %1.</translation>
         </message>
         <message>
@@ -11037,7 +11176,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>ninguna, lo dice el orden</translation>
         </message>
         <message>
-            <source>&amp;Columns parted by</source>
+            <source>&amp;Columns separated by</source>
             <translation>&amp;Columnas separadas por</translation>
         </message>
         <message>
@@ -12030,7 +12169,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Métodos</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, state or where it comes from</source>
+            <source>Fin&amp;d by name, state or origin</source>
             <translation>&amp;Buscar nombre, estado o de dónde viene</translation>
         </message>
         <message>
@@ -12038,7 +12177,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Aún no hay ningún método. Importe uno de un archivo o escriba uno nuevo.</translation>
         </message>
         <message>
-            <source>No method has all of these words. Take one away to find more.</source>
+            <source>No method contains all of these words. Remove one to find more.</source>
             <translation>Ningún método tiene todas estas palabras. Quite una para encontrar más.</translation>
         </message>
         <message>
@@ -12054,7 +12193,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Un método que aún no está guardado</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
         <message>
@@ -12103,6 +12242,21 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>as 8:10, or with its day</source>
             <translation>como 8:10, o con su día</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::NameDoubts</name>
+        <message>
+            <source>A name with a figure in it: was a reading meant?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nobody of that name is set up: it can work, but not sign.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This name is retired: it can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12181,8 +12335,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>está vacío; hace falta un número</translation>
         </message>
         <message>
-            <source>"%1" is no number. %2</source>
-            <translation>"%1" no es un número. %2</translation>
+            <source>"%1" is not a number. %2</source>
+            <translation>«%1» no es un número. %2</translation>
         </message>
         <message>
             <source>must be a whole number, not %1</source>
@@ -12226,7 +12380,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>un número contado desde la izquierda</translation>
         </message>
         <message>
-            <source>the number behind a text</source>
+            <source>the number after a text</source>
             <translation>el número detrás de un texto</translation>
         </message>
         <message>
@@ -12356,7 +12510,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Cambiar la lista</translation>
         </message>
         <message>
-            <source>&amp;Set up persons</source>
+            <source>&amp;Set up people</source>
             <translation>Dar de &amp;alta personas</translation>
         </message>
         <message>
@@ -12418,7 +12572,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::PersonsPage</name>
         <message>
-            <source>Persons are set up: from now on decisions are signed. Add a second head, so that a lost passphrase can be replaced.</source>
+            <source>People are set up: from now on decisions are signed. Add a second head, so that a lost passphrase can be replaced.</source>
             <translation>Hay personas dadas de alta: desde ahora las decisiones se firman. Añada un segundo jefe, para que se pueda sustituir una frase de contraseña perdida.</translation>
         </message>
         <message>
@@ -12442,27 +12596,27 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Reactivado, con la frase de contraseña como estaba.</translation>
         </message>
         <message>
-            <source>Decisions are signed by these persons, each with a passphrase. Choose one to change; every change is signed.</source>
+            <source>Decisions are signed by these people, each with a passphrase. Choose one to change; every change is signed.</source>
             <translation>Estas personas firman las decisiones, cada una con una frase de contraseña. Elija una para cambiarla; cada cambio se firma.</translation>
         </message>
         <message>
-            <source>No persons are set up.
+            <source>Nobody is set up yet.
 
-Until then a decision carries the name that was typed and is unsigned, and reports say so. From the first person on every decision on a run, and every choice of the result that is reported, is signed with a passphrase; there is no way back to unsigned decisions.
+Until then a decision carries the name that was typed and is unsigned, and reports say so. From the first person on, every decision on a run, and every choice of the result that is reported, is signed with a passphrase; there is no way back to unsigned decisions.
 
-The first person is the head, who adds the others. Passphrases are kept as a hash only: nobody can look one up, and a head replaces one that is lost.</source>
-            <translation>No hay personas dadas de alta.
+The first person is the head, who adds the others. Passphrases are kept only as a hash: nobody can look one up, and a head replaces one that is lost.</source>
+            <translation>Aún no hay personas dadas de alta.
 
 Hasta entonces una decisión lleva el nombre que se escribió y está sin firmar, y los informes lo dicen. Desde la primera persona, cada decisión sobre una tanda, y cada elección del resultado que se informa, se firma con una frase de contraseña; no hay vuelta a las decisiones sin firmar.
 
 La primera persona es el jefe, que añade a las demás. Las frases de contraseña se guardan solo como hash: nadie puede consultar una, y un jefe sustituye la que se pierda.</translation>
         </message>
         <message>
-            <source>Persons</source>
+            <source>People</source>
             <translation>Personas</translation>
         </message>
         <message>
-            <source>A change of the list of persons, not stored yet</source>
+            <source>A change to the list of people, not stored yet</source>
             <translation>Un cambio de la lista de personas, aún sin guardar</translation>
         </message>
     </context>
@@ -12670,8 +12824,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Pasos del método</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter. What you did here waits for it.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter. What you did here waits for it.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro. Lo que hizo aquí lo espera.</translation>
+        </message>
+        <message>
+            <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12811,7 +12969,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Introducir %1</translation>
         </message>
         <message>
-            <source>Tube %1: how much %2 really went in? The worksheet says %3.</source>
+            <source>Tube %1: how much %2 actually went in? The worksheet says %3.</source>
             <translation>Tubo %1: ¿cuánto %2 entró realmente? La hoja de trabajo dice %3.</translation>
         </message>
         <message>
@@ -13069,6 +13227,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>dilution step %1</source>
             <translation>paso de dilución %1</translation>
         </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">control %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PlanForm</name>
@@ -13117,7 +13279,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Tít&amp;ulo</translation>
         </message>
         <message>
-            <source>&amp;Samples, one a line</source>
+            <source>&amp;Samples, one per line</source>
             <translation>Mue&amp;stras, una por línea</translation>
         </message>
         <message>
@@ -13156,7 +13318,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Método y precauciones</translation>
         </message>
         <message>
-            <source>What the plan comes to</source>
+            <source>What the plan gives</source>
             <translation>En qué queda el plan</translation>
         </message>
         <message>
@@ -13248,7 +13410,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1. Nada lo impide.</translation>
         </message>
         <message>
-            <source>Tick the samples to take with the space bar first.</source>
+            <source>First tick the samples to take with the space bar.</source>
             <translation>Marque primero con la barra espaciadora las muestras que se toman.</translation>
         </message>
         <message>
@@ -13256,7 +13418,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>La tanda aún no está en la mesa: corrija primero lo que nombra la lista.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro.</translation>
         </message>
         <message>
@@ -13264,7 +13426,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>E&amp;xplicar esta advertencia</translation>
         </message>
         <message>
-            <source>What is warned of, and what to do about it; F1 does the same</source>
+            <source>What the warning means, and what to do about it; F1 does the same</source>
             <translation>De qué se advierte y qué hacer; F1 hace lo mismo</translation>
         </message>
     </context>
@@ -13361,7 +13523,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Volver a la lista</translation>
         </message>
         <message>
-            <source>What comes of it</source>
+            <source>What it gives</source>
             <translation>Qué resulta</translation>
         </message>
         <message>
@@ -13441,7 +13603,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1, %2</translation>
         </message>
         <message>
-            <source>is missing or no time: %1</source>
+            <source>is missing or not a time: %1</source>
             <translation>falta o no es una hora: %1</translation>
         </message>
         <message>
@@ -13461,7 +13623,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Preparado: %1 (k = 2).</translation>
         </message>
         <message>
-            <source>Most of its uncertainty from: %1, %2 of the variance.</source>
+            <source>Largest contribution to its uncertainty: %1, %2 of the variance.</source>
             <translation>La mayor parte de su incertidumbre procede de: %1, %2 de la varianza.</translation>
         </message>
         <message>
@@ -13596,7 +13758,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Tandas que lo usaron</translation>
         </message>
         <message>
-            <source>No run has used it yet. New run offers it while it is alive.</source>
+            <source>No run has used it yet. New run offers it while it can be used.</source>
             <translation>Aún no lo ha usado ninguna tanda. Nueva tanda lo propone mientras está vigente.</translation>
         </message>
         <message>
@@ -13656,7 +13818,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Desechado: ya no se propone; las tandas que lo usaron lo conservan.</translation>
         </message>
         <message>
-            <source>Recovery over its life, of all of this substance</source>
+            <source>Recovery over its life, for all of this substance</source>
             <translation>Recuperación a lo largo de su vida, de todo lo de esta sustancia</translation>
         </message>
     </context>
@@ -13827,11 +13989,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::ReadPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter. %1</source>
+            <source>First say who is at the bench: type your name on the left and press Enter. %1</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro. %1</translation>
         </message>
         <message>
-            <source>The reading waits for it, and is then stored unless something speaks against it.</source>
+            <source>The reading waits for it, and is then stored unless there is something against it.</source>
             <translation>La lectura lo espera, y después se guarda salvo que haya algo en contra.</translation>
         </message>
         <message>
@@ -13855,7 +14017,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>La repetición lo espera.</translation>
         </message>
         <message>
-            <source>%1 stands in the rack now, in tube %2 and on: pipette it as the strip says.</source>
+            <source>%1 is in the rack now, from tube %2 on: pipette it as the strip says.</source>
             <translation>%1 está ahora en la gradilla, desde el tubo %2: pipetéela como dice la franja.</translation>
         </message>
         <message>
@@ -13863,12 +14025,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 llegó del fotómetro y espera hasta que lo que hay aquí se guarde o se deje con Esc (en espera en total: %2).</translation>
         </message>
         <message>
-            <source>No tube waits for the readings that came (%1 in all, the first of them %2); nothing was stored of them. Go to the tube in the table first.</source>
+            <source>No tube waits for the readings that came in (%1 in all, the first of them %2); none of them was stored. Go to the tube in the table first.</source>
             <translation>Ningún tubo espera las lecturas que llegaron (%1 en total, la primera de ellas %2); no se ha guardado nada de ellas. Vaya primero al tubo en la tabla.</translation>
         </message>
         <message>
             <source>%1 came for tube “%2”, which is not in this rack; it was not stored.</source>
-            <translation>%1 llegó para el tubo “%2”, que no está en esta gradilla; no se ha guardado.</translation>
+            <translation>%1 llegó para el tubo «%2», que no está en esta gradilla; no se ha guardado.</translation>
         </message>
         <message>
             <source>Absorbance against time</source>
@@ -13947,7 +14109,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>A partir de lo guardado:</translation>
         </message>
         <message>
-            <source>Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.</source>
+            <source>Tube %1: it is too early for %2. The method waits %3, of which %4 are left: read it after that.</source>
             <translation>Tubo %1: es demasiado pronto para %2. El método espera %3, de los que quedan %4: léalo cuando hayan pasado.</translation>
         </message>
     </context>
@@ -14221,7 +14383,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Elija primero un resultado en la tabla; se muestra su tendencia.</translation>
         </message>
         <message>
-            <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided. Shown are the new ones.</source>
+            <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided on. The new ones are shown.</source>
             <translation>Este programa calcula de las lecturas guardadas otros números que la versión %1 cuando se decidió la tanda. Se muestran los nuevos.</translation>
         </message>
         <message>
@@ -14244,7 +14406,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Quién hizo qué</translation>
         </message>
         <message>
-            <source>Whole, and kept</source>
+            <source>Intact, and kept</source>
             <translation>Íntegro y conservado</translation>
         </message>
     </context>
@@ -14278,6 +14440,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Recovery (%)</source>
             <translation>Recuperación (%)</translation>
         </message>
+        <message>
+            <source>Control %1</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecoveryHistory</name>
@@ -14297,7 +14463,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Problemas</translation>
         </message>
         <message>
-            <source>Expected, in g/L; of a solid g/100 g</source>
+            <source>Expected, in g/L; for a solid g/100 g</source>
             <translation>Esperado, en g/L; de un sólido, g/100 g</translation>
         </message>
         <message>
@@ -14309,11 +14475,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Registrar muestras</translation>
         </message>
         <message>
-            <source>Key a line for each sample, or copy a column or several columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; else they are, in this order: %1.</source>
+            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise they are, in this order: %1.</source>
             <translation>Introduzca una línea por cada muestra, o copie una columna o varias de una hoja de cálculo y péguelas aquí (Ctrl+V). La primera línea puede nombrar las columnas, también un mensurando; si no, son, en este orden: %1.</translation>
         </message>
         <message>
-            <source>What was told before stays in the notebook's history.</source>
+            <source>What was stated before stays in the notebook's history.</source>
             <translation>Lo indicado antes se queda en el historial del cuaderno.</translation>
         </message>
         <message>
@@ -14325,7 +14491,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Línea %1, %2: %3</translation>
         </message>
         <message>
-            <source>Line %1: a repeat of %2 waits already; it takes over what is told here.</source>
+            <source>Line %1: a repeat of %2 waits already; it takes over what is stated here.</source>
             <translation>Línea %1: ya espera una repetición de %2; esta toma lo que se indica aquí.</translation>
         </message>
         <message>
@@ -14362,7 +14528,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 is among the samples that wait already; change it there, or give this one another id.</source>
-            <translation>%1 ya está entre las muestras en espera; cámbiela allí, o dé a esta otro identificador.</translation>
+            <translation>%1 ya está entre las muestras en espera; cámbiela allí, o dé otro id a esta.</translation>
         </message>
         <message>
             <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
@@ -14483,7 +14649,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>cualquier otra cosa solicitada</translation>
         </message>
         <message>
-            <source>Tube %1 was pipetted otherwise than the method says, and is calculated as pipetted.</source>
+            <source>Tube %1 was pipetted differently from what the method says, and is calculated as pipetted.</source>
             <translation>El tubo %1 se pipeteó de otro modo que el que dice el método, y se calcula como se pipeteó.</translation>
         </message>
         <message>
@@ -14491,7 +14657,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Esta es la edición %1 y sustituye a la edición %2. La reabrió el %3 %4: %5.</translation>
         </message>
         <message>
-            <source>The results relate only to the items tested, as they were received. What the customer says of the samples is given as it was told. This report is not to be reproduced except in full without the laboratory's approval.</source>
+            <source>The results relate only to the items tested, as they were received. What the customer says about the samples is given as stated. This report is not to be reproduced except in full without the laboratory's approval.</source>
             <translation>Los resultados se relacionan solamente con los ítems sometidos a ensayo, tal como se recibieron. Lo que el cliente dice de las muestras se da tal como lo comunicó. Este informe no se debe reproducir salvo en su totalidad sin la aprobación del laboratorio.</translation>
         </message>
         <message>
@@ -14822,7 +14988,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::ReportFields</name>
         <message>
-            <source>%1 is no field: expected its name, an equals sign and its value, as in customer=Threnholt Cider</source>
+            <source>%1 is not a field: expected its name, an equals sign and its value, as in customer=Threnholt Cider</source>
             <translation>%1 no es un campo: se esperaba su nombre, un signo igual y su valor, como en customer=Threnholt Cider</translation>
         </message>
         <message>
@@ -14838,7 +15004,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>el campo %1 no tiene valor; omítalo para dejar una línea para escribir</translation>
         </message>
         <message>
-            <source>the value of the field %1 is longer than %2 signs; shorten it</source>
+            <source>the value of the field %1 is longer than %2 characters; shorten it</source>
             <translation>el valor del campo %1 tiene más de %2 signos; acórtelo</translation>
         </message>
         <message>
@@ -15003,8 +15169,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Unidades de productos</translation>
         </message>
         <message>
-            <source>In which unit the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, of a solid in g/100 g. %1</source>
-            <translation>En qué unidad se informan los resultados de un producto. Una fila que nombra un mensurando va antes que una que solo nombra el producto. Lo que no está en ninguna fila se informa en g/L, y de un sólido en g/100 g. %1</translation>
+            <source>The unit in which the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
+            <translation>La unidad en que se informan los resultados de un producto. Una fila que nombra un mensurando va antes que una que solo nombra el producto. Lo que no está en ninguna fila se informa en g/L, y de un sólido en g/100 g. %1</translation>
         </message>
         <message>
             <source>Product</source>
@@ -15101,7 +15267,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>; </translation>
         </message>
         <message>
-            <source>Nobody chose: until somebody does, the last accepted one counts.</source>
+            <source>Nobody has chosen: until somebody does, the last accepted one counts.</source>
             <translation>Nadie ha elegido: hasta que alguien lo haga, cuenta el último aceptado.</translation>
         </message>
         <message>
@@ -15343,12 +15509,28 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Aquí decide un revisor o un jefe, y %1 son analistas.</translation>
         </message>
         <message>
-            <source>Nobody who is set up may decide it.</source>
+            <source>Nobody who is set up may decide on it.</source>
             <translation>Nadie de las personas registradas puede decidirla.</translation>
         </message>
         <message>
             <source>Who may: %1.</source>
             <translation>Puede decidir: %1.</translation>
+        </message>
+        <message>
+            <source>accepted: read again, and the reading is right</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: the control is within its limits</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: the tube concerned is left out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: for orientation only, not for a report</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15358,7 +15540,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Revisión</translation>
         </message>
         <message>
-            <source>Who may decide a run. The first rule holds once persons are set up under Books, Persons; the second one for typed names, too.</source>
+            <source>Who may decide on a run. The first rule holds once people are set up under Books, People; the second one for typed names, too.</source>
             <translation>Quién puede decidir una tanda. La primera regla vale cuando hay personas dadas de alta en Libros, Personas; la segunda, también para nombres escritos.</translation>
         </message>
         <message>
@@ -15370,7 +15552,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Decide un revisor o el jefe; la firma de un analista no</translation>
         </message>
         <message>
-            <source>A second person reviews: nobody decides a run that they worked on</source>
+            <source>A second person reviews: nobody decides on a run that they worked on</source>
             <translation>Revisa una segunda persona: nadie decide una tanda en la que trabajó</translation>
         </message>
         <message>
@@ -15425,7 +15607,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>; </translation>
         </message>
         <message>
-            <source>Nothing speaks against this result.</source>
+            <source>There is nothing against this result.</source>
             <translation>No hay nada en contra de este resultado.</translation>
         </message>
         <message>
@@ -15448,7 +15630,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Segundos de tubo a tubo</translation>
         </message>
         <message>
-            <source>Seconds from %1 to %2, please: no rhythm is kept.</source>
+            <source>Enter seconds from %1 to %2: no rhythm is kept.</source>
             <translation>Indique segundos de %1 a %2: no se lleva ningún ritmo.</translation>
         </message>
         <message>
@@ -15617,7 +15799,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::RunDraft</name>
         <message>
-            <source>Between 1 and 12 tubes of a sample, as a whole number.</source>
+            <source>Between 1 and 12 tubes per sample, as a whole number.</source>
             <translation>Entre 1 y 12 tubos de una muestra, como número entero.</translation>
         </message>
         <message>
@@ -15633,7 +15815,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Dé a la tanda un título con el que se pueda encontrar.</translation>
         </message>
         <message>
-            <source>Name at least one sample, one a line.</source>
+            <source>Name at least one sample, one per line.</source>
             <translation>Nombre al menos una muestra, una por línea.</translation>
         </message>
         <message>
@@ -15641,7 +15823,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Indique cuánto de su concentración pierde en una hora; 0 si la conserva durante el día.</translation>
         </message>
         <message>
-            <source>With 0 it counts at full strength all day; the method reckons with a loss of %1 % an hour.</source>
+            <source>With 0 it counts at full strength all day; the method expects a loss of %1 % an hour.</source>
             <translation>Con 0 cuenta todo el día con su concentración entera; el método cuenta con una pérdida de %1 % por hora.</translation>
         </message>
         <message>
@@ -15664,15 +15846,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El archivo se puede poner en la mesa.</translation>
         </message>
         <message>
-            <source>The file can be used. To know first:</source>
+            <source>The file can be used. Worth knowing first:</source>
             <translation>El archivo se puede usar. Conviene saber antes:</translation>
         </message>
         <message>
-            <source>The file cannot be used as it is, and nothing of it was taken over. To put right in it:</source>
+            <source>The file cannot be used as it is, and nothing was taken from it. To put right in it:</source>
             <translation>El archivo no se puede usar como está, y no se ha tomado nada de él. Por corregir en él:</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro.</translation>
         </message>
         <message>
@@ -15680,7 +15862,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Es la gradilla %1.</translation>
         </message>
         <message>
-            <source>It is decided and stands under Notebook.</source>
+            <source>It is decided on and stands under Notebook.</source>
             <translation>Está decidida y figura en Cuaderno.</translation>
         </message>
         <message>
@@ -15688,8 +15870,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>No se ha guardado nada.</translation>
         </message>
         <message>
-            <source>The notebook has this very run already, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
-            <translation>El cuaderno ya tiene esta misma tanda, con las mismas lecturas: tanda %1, "%2", puesta en la mesa el %3. %4</translation>
+            <source>The notebook already has this very run, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
+            <translation>El cuaderno ya tiene esta misma tanda, con las mismas lecturas: tanda %1, «%2», puesta en la mesa el %3. %4</translation>
         </message>
     </context>
     <context>
@@ -15775,15 +15957,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El primer día es posterior al último, así que no se puede encontrar ninguna tanda: intercámbielos.</translation>
         </message>
         <message>
-            <source>Choose what the result is of, so that its value counts.</source>
+            <source>Choose what the result is for, so that its value counts.</source>
             <translation>Elija de qué es el resultado, para que cuente su valor.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::RunListView</name>
         <message>
-            <source>Find by &amp;more</source>
-            <translation>Buscar por &amp;más</translation>
+            <source>&amp;More filters</source>
+            <translation>&amp;Más filtros</translation>
         </message>
         <message>
             <source>&amp;Keep filter</source>
@@ -15846,7 +16028,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Cuaderno</translation>
         </message>
         <message>
-            <source>Fin&amp;d title, sample, person, note … or printed code</source>
+            <source>Fin&amp;d by title, sample, person, note … or printed code</source>
             <translation>&amp;Buscar título, muestra, persona, nota … o código impreso</translation>
         </message>
         <message>
@@ -15858,7 +16040,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Orden</translation>
         </message>
         <message>
-            <source>No run of the notebook is all of this. Take a word or a field away to find more; Escape takes everything away.</source>
+            <source>No run in the notebook matches all of this. Remove a word or a field to find more; Escape clears everything.</source>
             <translation>Ninguna tanda del cuaderno cumple todo esto. Quite una palabra o un campo para encontrar más; Esc lo quita todo.</translation>
         </message>
         <message>
@@ -16522,7 +16704,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>incertidumbre típica, %1</translation>
         </message>
         <message>
-            <source>part of the variance, %</source>
+            <source>share of the variance, %</source>
             <translation>parte de la varianza, %</translation>
         </message>
         <message>
@@ -16706,11 +16888,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>run %1 of the notebook ("%2", %3)</source>
-            <translation>tanda %1 del cuaderno ("%2", %3)</translation>
+            <translation>tanda %1 del cuaderno («%2», %3)</translation>
         </message>
         <message>
             <source>the run "%1" (%2)</source>
-            <translation>la tanda "%1" (%2)</translation>
+            <translation>la tanda «%1» (%2)</translation>
         </message>
         <message>
             <source>Checks</source>
@@ -16808,6 +16990,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>not reported</source>
             <translation>no informado</translation>
         </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">control %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RunStates</name>
@@ -16825,7 +17011,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1, and %2 more</source>
-            <translation>%1, y %2 más</translation>
+            <translation>%1 y %2 más</translation>
         </message>
     </context>
     <context>
@@ -17047,11 +17233,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Escriba lo que se espera, Intro baja, y haga que se propongan las diluciones, o escríbalas. Vacío: sin diluir, y el volumen propio del método en el tubo.</translation>
         </message>
         <message>
-            <source>Type what is expected of at least one sample first, or a product that was run before: the dilution follows from it.</source>
+            <source>First type what is expected of at least one sample, or a product that was run before: the dilution follows from it.</source>
             <translation>Escriba primero lo que se espera de al menos una muestra, o un producto analizado antes: de ahí se sigue la dilución.</translation>
         </message>
         <message>
-            <source>Dilutions proposed: %1, to be run undiluted: %2. They can be typed over.</source>
+            <source>Dilutions proposed: %1, to be run undiluted: %2. They can be overwritten.</source>
             <translation>Diluciones propuestas: %1, por analizar sin diluir: %2. Se pueden sobrescribir.</translation>
         </message>
         <message>
@@ -17086,7 +17272,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 alta</translation>
         </message>
         <message>
-            <source>%1: say its mass and extract first.</source>
+            <source>%1: enter its mass and extract first.</source>
             <translation>%1: indique primero su masa y su extracto.</translation>
         </message>
         <message>
@@ -17192,7 +17378,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::SamplesPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
         <message>
@@ -17200,7 +17386,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Muestras en espera</translation>
         </message>
         <message>
-            <source>Fin&amp;d sample, product, reason or sender</source>
+            <source>Fin&amp;d by sample, product, reason or sender</source>
             <translation>&amp;Buscar muestra, producto, motivo o remitente</translation>
         </message>
         <message>
@@ -17208,7 +17394,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>No espera ninguna muestra. Registre lo que llegó; una repetición que aconseja una tanda llega aquí por sí sola.</translation>
         </message>
         <message>
-            <source>No sample has all of these words. Take one away to find more.</source>
+            <source>No sample contains all of these words. Remove one to find more.</source>
             <translation>Ninguna muestra tiene todas estas palabras. Quite una para encontrar más.</translation>
         </message>
         <message>
@@ -17348,8 +17534,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Fijados por el laboratorio</translation>
         </message>
         <message>
-            <source>Out of control is</source>
-            <translation>Fuera de control es</translation>
+            <source>Out of control if</source>
+            <translation>Fuera de control si</translation>
         </message>
         <message>
             <source>Save these settings</source>
@@ -17444,11 +17630,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Qué está fuera de control</translation>
         </message>
         <message>
-            <source>From the first run of the series on.</source>
+            <source>From the first run of the series onwards.</source>
             <translation>Desde la primera tanda de la serie.</translation>
         </message>
         <message>
-            <source>From run %1 on.</source>
+            <source>From run %1 onwards.</source>
             <translation>Desde la tanda %1.</translation>
         </message>
         <message>
@@ -17456,18 +17642,18 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1: falta un número o no se puede leer.</translation>
         </message>
         <message>
-            <source>%1: a whole number is wanted.</source>
+            <source>%1: a whole number is needed.</source>
             <translation>%1: se pide un número entero.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::ShelfDraft</name>
         <message>
-            <source>%1 is no matrix; choose one of: %2.</source>
+            <source>%1 is not a matrix; choose one of: %2.</source>
             <translation>%1 no es una matriz; elija una de: %2.</translation>
         </message>
         <message>
-            <source>%1 is no form; a sample is liquid or solid.</source>
+            <source>%1 is not a form; a sample is liquid or solid.</source>
             <translation>%1 no es una forma; una muestra es líquido o sólido.</translation>
         </message>
         <message>
@@ -17479,11 +17665,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>%1 aún está por llegar; indique la hora en que entró.</translation>
         </message>
         <message>
-            <source>%1 is no time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
+            <source>%1 is not a time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
             <translation>%1 no es una hora; escriba el día como 2026-03-02, con la hora como 2026-03-02 8:10, o la hora sola para el último día.</translation>
         </message>
         <message>
-            <source>%1 does not end in a number; write the measurand and the amount in g/L, of a solid in g/100 g, as in %2.</source>
+            <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
             <translation>%1 no termina en un número; escriba el mensurando y la cantidad en g/L, o de un sólido en g/100 g, como en %2.</translation>
         </message>
         <message>
@@ -17723,7 +17909,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Una lectura tomada en serie</translation>
         </message>
         <message>
-            <source>Where the absorbance creeps on: a straight line through the last readings of a series, read at the moment the starter was added. Leave both empty for none.</source>
+            <source>Where the absorbance keeps creeping: a straight line through the last readings of a series, read at the moment the starter was added. Leave both empty for none.</source>
             <translation>Donde la absorbancia sigue variando lentamente: una recta por las últimas lecturas de una serie, leída en el momento en que se añadió el iniciador. Deje los dos vacíos si no hay ninguna.</translation>
         </message>
         <message>
@@ -17738,7 +17924,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::SignatureFields</name>
         <message>
-            <source>unsigned: no persons are set up</source>
+            <source>unsigned: nobody is set up</source>
             <translation>sin firmar: no hay personas dadas de alta</translation>
         </message>
     </context>
@@ -17828,6 +18014,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Used when it goes into its first tube</source>
             <translation>Usado cuando entra en su primer tubo</translation>
         </message>
+        <message>
+            <source>Known value</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::Standards</name>
@@ -17884,7 +18074,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>La pureza</translation>
         </message>
         <message>
-            <source>What the purity is certain to</source>
+            <source>The uncertainty of the purity</source>
             <translation>La incertidumbre de la pureza</translation>
         </message>
         <message>
@@ -17892,7 +18082,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El contenido de agua</translation>
         </message>
         <message>
-            <source>What the water is certain to</source>
+            <source>The uncertainty of the water</source>
             <translation>La incertidumbre del agua</translation>
         </message>
         <message>
@@ -17994,7 +18184,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Patrones que se prepararon</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, substance or state</source>
+            <source>Fin&amp;d by name, substance or state</source>
             <translation>&amp;Buscar nombre, sustancia o estado</translation>
         </message>
         <message>
@@ -18002,7 +18192,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Aún no hay ningún patrón en el libro. Prepare uno: aquí se ve entonces disminuir su concentración, y una tanda nueva lo toma con su incertidumbre.</translation>
         </message>
         <message>
-            <source>No standard has all of these words. Take one away to find more.</source>
+            <source>No standard contains all of these words. Remove one to find more.</source>
             <translation>Ningún patrón tiene todas estas palabras. Quite una para encontrar más.</translation>
         </message>
         <message>
@@ -18022,7 +18212,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>En el libro. Imprima su etiqueta; una tanda nueva lo toma por su nombre.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro; después, hágalo de nuevo.</translation>
         </message>
     </context>
@@ -18089,7 +18279,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>cualquiera</translation>
         </message>
         <message>
-            <source>%1 is no day yet: write it as 2026-03-02.</source>
+            <source>%1 is not a date yet: write it as 2026-03-02.</source>
             <translation>%1 aún no es un día: escríbalo como 2026-03-02.</translation>
         </message>
     </context>
@@ -18120,7 +18310,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Pure&amp;za (%)</translation>
         </message>
         <message>
-            <source>Certain to ± (%)</source>
+            <source>Uncertainty ± (%)</source>
             <translation>Incertidumbre ± (%)</translation>
         </message>
         <message>
@@ -18128,7 +18318,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Agua aparte de la fórmula (%)</translation>
         </message>
         <message>
-            <source>Water certain to ± (%)</source>
+            <source>Uncertainty of the water ± (%)</source>
             <translation>Incertidumbre del agua ± (%)</translation>
         </message>
         <message>
@@ -18202,7 +18392,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Preparación de la muestra, según cómo sea</translation>
         </message>
         <message>
-            <source>Cautions, one a line</source>
+            <source>Cautions, one per line</source>
             <translation>Precauciones, una por línea</translation>
         </message>
         <message>
@@ -18210,11 +18400,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Principio</translation>
         </message>
         <message>
-            <source>Reactions, one a line</source>
+            <source>Reactions, one per line</source>
             <translation>Reacciones, una por línea</translation>
         </message>
         <message>
-            <source>What interferes, one a line</source>
+            <source>What interferes, one per line</source>
             <translation>Qué interfiere, una por línea</translation>
         </message>
     </context>
@@ -18348,7 +18538,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge a second rack in its waits</source>
+            <source>&amp;Judge a second rack in its waiting times</source>
             <translation>&amp;Evaluar una segunda gradilla en sus esperas</translation>
         </message>
         <message>
@@ -18499,7 +18689,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Patrones que se pueden usar</translation>
         </message>
         <message>
-            <source>No standard is alive. Fresh ones are noted under Standards.</source>
+            <source>No standard can be used. Fresh ones are entered under Standards.</source>
             <translation>No hay ningún patrón vigente. Los nuevos se anotan en Patrones.</translation>
         </message>
         <message>
@@ -18515,7 +18705,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Últimas decisiones</translation>
         </message>
         <message>
-            <source>No run was decided yet. Decided runs are kept in the Notebook.</source>
+            <source>No run has been decided on yet. Decided runs are kept in the Notebook.</source>
             <translation>Aún no se ha decidido ninguna tanda. Las tandas decididas se guardan en el Cuaderno.</translation>
         </message>
     </context>
@@ -18577,7 +18767,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Entrada %1, cuenta %2 en %3, programa %4</translation>
         </message>
         <message>
-            <source>Nothing on record fits what is looked for: empty a field above.</source>
+            <source>Nothing on record matches the search: empty a field above.</source>
             <translation>Nada de lo registrado corresponde a lo que se busca: vacíe un campo de arriba.</translation>
         </message>
         <message>
@@ -18633,12 +18823,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>todo</translation>
         </message>
         <message>
-            <source>"%1" is no day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
-            <translation>"%1" no es un día; escríbalo como año-mes-día, 2026-03-02, o deje el campo vacío.</translation>
+            <source>"%1" is not a day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
+            <translation>«%1» no es un día; escríbalo como año-mes-día, 2026-03-02, o deje el campo vacío.</translation>
         </message>
         <message>
-            <source>"%1" is no number of a run; the notebook counts them from 1.</source>
-            <translation>"%1" no es el número de una tanda; el cuaderno las cuenta desde 1.</translation>
+            <source>"%1" is not a run number; the notebook counts runs from 1.</source>
+            <translation>«%1» no es el número de una tanda; el cuaderno las cuenta desde 1.</translation>
         </message>
     </context>
     <context>
@@ -18721,7 +18911,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>tube spoilt</source>
-            <translation>tubo inutilizado</translation>
+            <translation>tubo malogrado</translation>
         </message>
         <message>
             <source>tubes added</source>
@@ -18817,7 +19007,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>check of equipment taken back</source>
-            <translation>comprobación de equipo retirada</translation>
+            <translation>comprobación de un equipo anulada</translation>
         </message>
         <message>
             <source>method saved</source>
@@ -18968,8 +19158,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El cuaderno %1 se usó por última vez con un Plateau más antiguo y se está actualizando; una copia tal como está ahora queda a su lado.</translation>
         </message>
         <message>
-            <source>How far it has come</source>
-            <translation>Hasta dónde ha llegado</translation>
+            <source>Progress</source>
+            <translation>Progreso</translation>
         </message>
         <message>
             <source>Looking through it</source>
@@ -18984,12 +19174,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Se están actualizando las tablas, paso %1 de %2</translation>
         </message>
         <message>
-            <source>Making anew what runs are found by</source>
-            <translation>Se está rehaciendo el índice con que se buscan las tandas</translation>
+            <source>Rebuilding the index of the runs</source>
+            <translation>Se está rehaciendo el índice de las tandas</translation>
         </message>
         <message>
             <source>Stopping …</source>
-            <translation>Deteniendo…</translation>
+            <translation>Deteniendo …</translation>
         </message>
     </context>
     <context>
@@ -19092,7 +19282,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>No check failed.</source>
-            <translation>Ninguna comprobación falló.</translation>
+            <translation>Ninguna comprobación sin superar.</translation>
         </message>
         <message>
             <source>repeated</source>
@@ -19185,7 +19375,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>registrada, aún sin analizar</translation>
         </message>
         <message>
-            <source>%1; registered anew</source>
+            <source>%1; registered again</source>
             <translation>%1; registrada de nuevo</translation>
         </message>
     </context>
@@ -19244,7 +19434,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Pureza</translation>
         </message>
         <message>
-            <source>Really weighed</source>
+            <source>Actually weighed</source>
             <translation>Realmente pesado</translation>
         </message>
         <message>
@@ -19268,7 +19458,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Lleve la protección que piden sus normas locales de seguridad y la ficha del proveedor; estas van primero.</translation>
         </message>
         <message>
-            <source>Say the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
+            <source>Enter the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
             <translation>Indique la concentración deseada, el matraz, la masa molar de la sustancia y una pureza de más de 0 y como máximo 100 %: entonces figura aquí la masa que se ha de pesar.</translation>
         </message>
         <message>
@@ -19276,7 +19466,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Pese %1 y enrase a %2.</translation>
         </message>
         <message>
-            <source>Type the mass really weighed: then the strength really made stands here.</source>
+            <source>Type the mass actually weighed: then the strength actually made stands here.</source>
             <translation>Escriba la masa realmente pesada: entonces figura aquí la concentración realmente preparada.</translation>
         </message>
         <message>
@@ -19284,7 +19474,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Preparado: %1 ± %2 (k = 2), una incertidumbre típica de %3.</translation>
         </message>
         <message>
-            <source>Most of it from: %1, %2 of the variance.</source>
+            <source>Largest contribution to it: %1, %2 of the variance.</source>
             <translation>La mayor parte de ella procede de: %1, %2 de la varianza.</translation>
         </message>
         <message>

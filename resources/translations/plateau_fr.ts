@@ -11,7 +11,7 @@
     <context>
         <name>plateau::app::SampleNotebook</name>
         <message>
-            <source>The sample data of this installation cannot be used (%1); nothing was made. Install the program again.</source>
+            <source>The sample data of this installation cannot be used (%1); nothing was made. Reinstall the program.</source>
             <translation>Les données d’exemple de cette installation sont inutilisables (%1) ; rien n’a été créé. Réinstallez le programme.</translation>
         </message>
         <message>
@@ -35,7 +35,7 @@
         </message>
         <message>
             <source>sample notebook, a copy that is thrown away; everybody in it signs with the passphrase %1</source>
-            <translation>cahier d’exemple, copie jetée ensuite ; tous y signent avec la phrase de passe %1</translation>
+            <translation>cahier d’exemple, copie jetée ensuite ; tous y signent avec la phrase de passe %1</translation>
         </message>
         <message>
             <source>--notebook needs the name of a file</source>
@@ -124,7 +124,7 @@
     <context>
         <name>plateau::assay::Label</name>
         <message>
-            <source>it holds the sign %1, which reorders the line; write it without</source>
+            <source>it holds the character %1, which reorders the line; write it without</source>
             <translation>il contient le signe %1, qui change l’ordre de la ligne ; écrivez-le sans</translation>
         </message>
         <message>
@@ -336,7 +336,7 @@
             <translation>doit être inférieur à maxAbsorbance : %1 n’est pas inférieur à %2</translation>
         </message>
         <message>
-            <source>no duplicates keep a limit of 0; give a constant, a proportional part, or leave repeatability out</source>
+            <source>no duplicates can meet a limit of 0; give a constant part, a proportional part, or leave repeatability out</source>
             <translation>aucun double ne respecte une limite de 0 ; donnez une partie constante, une partie proportionnelle, ou omettez la répétabilité</translation>
         </message>
     </context>
@@ -386,7 +386,7 @@
             <translation>résultats d’un produit</translation>
         </message>
         <message>
-            <source>single values with moving range</source>
+            <source>individuals with moving range</source>
             <translation>valeurs individuelles avec étendue mobile</translation>
         </message>
         <message>
@@ -399,7 +399,7 @@
         </message>
         <message>
             <source>weighted moving average (EWMA)</source>
-            <translation>moyenne mobile pondérée (EWMA)</translation>
+            <translation>moyenne mobile à pondération exponentielle (EWMA)</translation>
         </message>
         <message>
             <source>cumulative sums (CUSUM)</source>
@@ -430,7 +430,7 @@
             <translation>six points de suite en hausse ou en baisse</translation>
         </message>
         <message>
-            <source>fourteen in a row up and down by turns</source>
+            <source>fourteen in a row alternating up and down</source>
             <translation>quatorze points de suite montant et descendant tour à tour</translation>
         </message>
         <message>
@@ -526,8 +526,8 @@
             <translation>Avec si peu de valeurs, elles sont provisoires ; 20 ou plus sont d’usage.</translation>
         </message>
         <message>
-            <source>Look for a slip of the pipette, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
-            <translation>Recherchez un écart de pipetage, une bulle ou une inversion de tubes, et mesurez à nouveau avant de rapporter des résultats de cette série.</translation>
+            <source>Look for a pipetting error, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
+            <translation>Recherchez une erreur de pipetage, une bulle ou une inversion de tubes, et mesurez à nouveau avant de rapporter des résultats de cette série.</translation>
         </message>
         <message>
             <source>Report no results of that run before the cause is known: look at the standard and its age, the dilution, the lots and the photometer, then measure again.</source>
@@ -546,15 +546,15 @@
             <translation>Quelque chose dérive : examinez si un étalon ou un réactif vieillit, ainsi que la lampe.</translation>
         </message>
         <message>
-            <source>Two conditions take turns: compare persons, pipettes and racks.</source>
+            <source>Two conditions alternate: compare people, pipettes and racks.</source>
             <translation>Deux situations alternent : comparez personnes, pipettes et portoirs.</translation>
         </message>
         <message>
-            <source>The scatter is smaller than the limits say: set them anew from these runs, or see whether values of two kinds stand in one chart.</source>
+            <source>The scatter is smaller than the limits say: set them again from these runs, or see whether values of two kinds are mixed in one chart.</source>
             <translation>La dispersion est plus faible que ne le disent les limites : refixez-les à partir de ces séries, ou voyez si des valeurs de deux sortes figurent sur la même carte.</translation>
         </message>
         <message>
-            <source>Values of two kinds stand in one chart: part them by lot, person or standard.</source>
+            <source>Values of two kinds are mixed in one chart: separate them by lot, person or standard.</source>
             <translation>Des valeurs de deux sortes figurent sur la même carte : séparez-les par lot, personne ou étalon.</translation>
         </message>
         <message>
@@ -578,12 +578,12 @@
             <translation>moyenne pondérée au-dessous de sa limite inférieure</translation>
         </message>
         <message>
-            <source>sum of what is too high beyond its decision limit</source>
-            <translation>somme des écarts vers le haut au-delà de sa limite de décision</translation>
+            <source>upper cumulative sum beyond its decision limit</source>
+            <translation>somme cumulée supérieure au-delà de sa limite de décision</translation>
         </message>
         <message>
-            <source>sum of what is too low beyond its decision limit</source>
-            <translation>somme des écarts vers le bas au-delà de sa limite de décision</translation>
+            <source>lower cumulative sum beyond its decision limit</source>
+            <translation>somme cumulée inférieure au-delà de sa limite de décision</translation>
         </message>
         <message>
             <source>above a limit of the product</source>
@@ -718,28 +718,28 @@
             <translation>et aucune perte n’est indiquée à quoi la comparer</translation>
         </message>
         <message>
-            <source>%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % of it within %5 to %6), %7.</source>
-            <translation>%1 taux de récupération à des âges de %2 à %3 montrent une perte de %4 par heure (95 % de %5 à %6), %7.</translation>
+            <source>%1 recoveries at ages of %2 to %3 show a loss of %4 an hour (95 % interval %5 to %6), %7.</source>
+            <translation>%1 taux de récupération à des âges de %2 à %3 montrent une perte de %4 par heure (intervalle à 95 % : %5 à %6), %7.</translation>
         </message>
         <message>
             <source>Limits from earlier runs need 2 to %1 values.</source>
             <translation>Des limites tirées de séries antérieures demandent 2 à %1 valeurs.</translation>
         </message>
         <message>
-            <source>The weight of the newest value lies above 0 and goes up to 1.</source>
-            <translation>Le poids de la valeur la plus récente est supérieur à 0 et va jusqu’à 1.</translation>
+            <source>The weight of the newest value must be above 0 and at most 1.</source>
+            <translation>Le poids de la valeur la plus récente doit être supérieur à 0 et au plus égal à 1.</translation>
         </message>
         <message>
-            <source>The width of the limits lies above 0 s and goes up to 10 s.</source>
-            <translation>La largeur des limites est supérieure à 0 s et va jusqu’à 10 s.</translation>
+            <source>The width of the limits must be above 0 s and at most 10 s.</source>
+            <translation>La largeur des limites doit être supérieure à 0 s et au plus égale à 10 s.</translation>
         </message>
         <message>
-            <source>The reference value lies between 0 s and 10 s.</source>
-            <translation>La valeur de référence est comprise entre 0 s et 10 s.</translation>
+            <source>The reference value must lie between 0 s and 10 s.</source>
+            <translation>La valeur de référence doit être comprise entre 0 s et 10 s.</translation>
         </message>
         <message>
-            <source>The decision limit lies above 0 s and goes up to 100 s.</source>
-            <translation>La limite de décision est supérieure à 0 s et va jusqu’à 100 s.</translation>
+            <source>The decision limit must be above 0 s and at most 100 s.</source>
+            <translation>La limite de décision doit être supérieure à 0 s et au plus égale à 100 s.</translation>
         </message>
         <message>
             <source>, </source>
@@ -813,11 +813,11 @@
             <translation>le numéro</translation>
         </message>
         <message>
-            <source>says nothing that is checked; give at least one number of days</source>
+            <source>names nothing to be checked; give at least one number of days</source>
             <translation>n’indique rien qui soit vérifié ; donnez au moins un nombre de jours</translation>
         </message>
         <message>
-            <source>is not checked of a %1; leave it out</source>
+            <source>is not checked on a %1; leave it out</source>
             <translation>ne se vérifie pas pour cet équipement (%1) ; omettez-le</translation>
         </message>
         <message>
@@ -868,11 +868,11 @@
             <translation>écart-type d’une même charge</translation>
         </message>
         <message>
-            <source>off from the weight of %1</source>
+            <source>deviation from the weight of %1</source>
             <translation>écart à la masse de %1</translation>
         </message>
         <message>
-            <source>largest less smallest of %1 cuvettes</source>
+            <source>largest minus smallest of %1 cuvettes</source>
             <translation>plus grande moins plus petite de %1 cuves</translation>
         </message>
         <message>
@@ -904,7 +904,7 @@
             <translation>classe A, ISO 648:2008</translation>
         </message>
         <message>
-            <source>mean less the stated volume, at 20 °C</source>
+            <source>mean minus the nominal volume, at 20 °C</source>
             <translation>moyenne moins volume nominal, à 20 °C</translation>
         </message>
         <message>
@@ -919,7 +919,7 @@
             <translation>manque ; saisissez un nombre</translation>
         </message>
         <message>
-            <source>is no number of this check</source>
+            <source>is not a number of this check</source>
             <translation>n’est pas un nombre de cette vérification</translation>
         </message>
         <message>
@@ -1015,20 +1015,20 @@
             <translation>L’eau, la balance et la pipette restent deux heures dans la pièce. Dix distributions de chaque volume dans le récipient fermé, une pointe neuve pour chaque volume, chaque masse notée en mg.</translation>
         </message>
         <message>
-            <source>Evaporated with each</source>
-            <translation>Évaporé à chaque fois</translation>
+            <source>Evaporation per delivery</source>
+            <translation>Évaporation par distribution</translation>
         </message>
         <message>
             <source>Mean loss of one cycle without a delivery; it is added to each mass.</source>
             <translation>Perte moyenne d’un cycle sans distribution ; elle est ajoutée à chaque masse.</translation>
         </message>
         <message>
-            <source>Offered: ISO 8655-2:2002 for %1, type A, read in data of a university's package and not in the standard. Its edition of 2022 has other limits: put in those that your laboratory works by.</source>
-            <translation>Proposé : ISO 8655-2:2002 pour %1, type A, lu dans les données d’un progiciel universitaire et non dans la norme. Son édition de 2022 a d’autres limites : mettez celles que votre laboratoire applique.</translation>
+            <source>Suggested: ISO 8655-2:2002 for %1, type A, taken from the data of a university's software package and not from the standard. Its edition of 2022 has other limits: enter those that your laboratory works to.</source>
+            <translation>Proposé : ISO 8655-2:2002 pour %1, type A, tiré des données d’un progiciel universitaire et non de la norme. Son édition de 2022 a d’autres limites : saisissez celles que votre laboratoire applique.</translation>
         </message>
         <message>
-            <source>Put in what your laboratory works by, and say where it comes from.</source>
-            <translation>Mettez ce que votre laboratoire applique, et indiquez d’où cela vient.</translation>
+            <source>Enter what your laboratory works to, and say where it comes from.</source>
+            <translation>Saisissez ce que votre laboratoire applique, et indiquez d’où cela vient.</translation>
         </message>
         <message>
             <source>Systematic error at most</source>
@@ -1051,7 +1051,7 @@
             <translation>La fiole sèche est pesée vide puis remplie d’eau jusqu’au trait ; la masse de l’eau est notée en g, au moins trois fois.</translation>
         </message>
         <message>
-            <source>The pipette is let out against the wall of the weighed vessel, with its waiting time; the mass of the water is noted in g, at least three times.</source>
+            <source>The pipette is drained against the wall of the weighed vessel, with its waiting time; the mass of the water is noted in g, at least three times.</source>
             <translation>La pipette est vidée contre la paroi du récipient pesé, avec son temps d’attente ; la masse de l’eau est notée en g, au moins trois fois.</translation>
         </message>
         <message>
@@ -1059,12 +1059,12 @@
             <translation>Erreur maximale tolérée</translation>
         </message>
         <message>
-            <source>Offered: class A of %1, read in data of a university's package and not in the standard.</source>
-            <translation>Proposé : classe A de %1, lu dans les données d’un progiciel universitaire et non dans la norme.</translation>
+            <source>Suggested: class A of %1, taken from the data of a university's software package and not from the standard.</source>
+            <translation>Proposé : classe A de %1, tirée des données d’un progiciel universitaire et non de la norme.</translation>
         </message>
         <message>
-            <source>Put in what stands on the glass or in its certificate.</source>
-            <translation>Mettez ce qui est inscrit sur le verre ou dans son certificat.</translation>
+            <source>Enter what is marked on the glass or stated in its certificate.</source>
+            <translation>Saisissez ce qui est inscrit sur le verre ou indiqué dans son certificat.</translation>
         </message>
         <message>
             <source>Cubic expansion of the glass</source>
@@ -1091,8 +1091,8 @@
             <translation>Les maxima d’une solution de perchlorate d’holmium, ou les raies d’une lampe : là où le photomètre les indique. Ceux qui sont proches des longueurs d’onde employées ; les autres peuvent être omis.</translation>
         </message>
         <message>
-            <source>Follow your local rules and the supplier's instructions first. Holmium perchlorate solution is made with perchloric acid: it oxidises and burns the skin, and dried up with anything organic it can explode. A sealed cuvette spares you from handling it. Lines of a mercury lamp hold ultraviolet: do not look into it.</source>
-            <translation>Suivez d’abord vos règles locales et les instructions du fournisseur. La solution de perchlorate d’holmium est préparée avec de l’acide perchlorique : il est comburant et brûle la peau et, séché avec une matière organique, il peut exploser. Une cuve scellée évite de le manipuler. Les raies d’une lampe au mercure contiennent de l’ultraviolet : ne la regardez pas.</translation>
+            <source>Follow your local rules and the supplier's instructions first. Holmium perchlorate solution is made with perchloric acid: it is oxidising and burns the skin, and dried out with anything organic it can explode. A sealed cuvette spares you from handling it. The light of a mercury lamp contains ultraviolet: do not look into it.</source>
+            <translation>Suivez d’abord vos règles locales et les instructions du fournisseur. La solution de perchlorate d’holmium est préparée avec de l’acide perchlorique : il est comburant et brûle la peau et, séché avec une matière organique, il peut exploser. Une cuve scellée évite de le manipuler. La lumière d’une lampe au mercure contient de l’ultraviolet : ne la regardez pas.</translation>
         </message>
         <message>
             <source>Expected</source>
@@ -1107,8 +1107,8 @@
             <translation>Dichromate de potassium, séché, dans l’acide sulfurique à 0.005 mol/L, contre le même acide à 25 °C. Pesez 57.0 à 63.0 mg pour 1000 mL ; pour 430 nm, 57.0 à 63.0 mg pour 100 mL. Les longueurs d’onde que votre photomètre n’a pas sont omises.</translation>
         </message>
         <message>
-            <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, can cause cancer and allergy, harms fertility and waters, and kindles what burns: do not breathe the dust, wear gloves, weigh under a hood, and give the solution to the hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the strength that it states.</source>
-            <translation>Suivez d’abord vos règles locales et les instructions du fournisseur. Le dichromate de potassium est toxique, peut provoquer cancer et allergie, nuit à la fertilité et aux milieux aquatiques, et favorise l’inflammation des matières combustibles : ne respirez pas la poussière, portez des gants, pesez sous une hotte et mettez la solution aux déchets dangereux. Des cuves scellées avec certificat évitent de le peser ; saisissez alors la concentration que le certificat indique.</translation>
+            <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
+            <translation>Suivez d’abord vos règles locales et les instructions du fournisseur. Le dichromate de potassium est toxique, peut provoquer cancer et allergie, peut nuire à la fertilité, est très toxique pour les organismes aquatiques et est comburant : ne respirez pas la poussière, portez des gants, pesez sous une hotte et éliminez la solution comme déchet dangereux. Des cuves scellées avec certificat évitent de le peser ; saisissez alors la concentration que le certificat indique.</translation>
         </message>
         <message>
             <source>Dichromate, weak</source>
@@ -1147,7 +1147,7 @@
             <translation>solution faible</translation>
         </message>
         <message>
-            <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read again and again; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
+            <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
             <translation>À la longueur d’onde employée : le zéro, avec une cuve d’eau mise à zéro une fois, lu encore et encore ; et une même cuve colorée (absorbance de 0.5 à 1) retirée et remise à chaque fois.</translation>
         </message>
         <message>
@@ -1155,8 +1155,8 @@
             <translation>Écart-type au plus</translation>
         </message>
         <message>
-            <source>Mean of the zero off by at most</source>
-            <translation>Moyenne du zéro écartée au plus de</translation>
+            <source>Mean of the zero, deviation at most</source>
+            <translation>Moyenne du zéro, écart au plus</translation>
         </message>
         <message>
             <source>Last digit that it shows</source>
@@ -1175,31 +1175,31 @@
             <translation>Cuve colorée</translation>
         </message>
         <message>
-            <source>One load, near what you weigh most, put on and taken off again and again; and weights with a certificate, each once.</source>
+            <source>One load, near what you weigh most, put on and taken off repeatedly; and weights with a certificate, each once.</source>
             <translation>Une même charge, proche de ce que vous pesez le plus, posée et retirée encore et encore ; et des masses étalons avec certificat, une fois chacune.</translation>
         </message>
         <message>
-            <source>Off from a weight by at most</source>
+            <source>Deviation from a weight at most</source>
             <translation>Écart à une masse étalon au plus</translation>
         </message>
         <message>
-            <source>One load, shown</source>
-            <translation>Charge, affichée</translation>
+            <source>One load, indication</source>
+            <translation>Même charge, indication</translation>
         </message>
         <message>
             <source>Weight</source>
             <translation>Masse étalon</translation>
         </message>
         <message>
-            <source>Shown</source>
-            <translation>Affiché</translation>
+            <source>Indication</source>
+            <translation>Indication</translation>
         </message>
         <message>
             <source>Beside a thermometer with a certificate, in a stirred bath, at the temperatures you work at.</source>
             <translation>À côté d’un thermomètre avec certificat, dans un bain agité, aux températures employées.</translation>
         </message>
         <message>
-            <source>Off by at most</source>
+            <source>Deviation at most</source>
             <translation>Écart au plus</translation>
         </message>
         <message>
@@ -1207,19 +1207,19 @@
             <translation>Référence</translation>
         </message>
         <message>
-            <source>Every cuvette of the set, clean and filled with water, read at the wavelength you work at, marks the same way round.</source>
+            <source>Every cuvette of the set, clean and filled with water, read at the wavelength you work at, marks facing the same way.</source>
             <translation>Chaque cuve du jeu, propre et remplie d’eau, lue à la longueur d’onde employée, les repères du même côté.</translation>
         </message>
         <message>
-            <source>Largest less smallest at most</source>
+            <source>Largest minus smallest at most</source>
             <translation>Plus grande moins plus petite au plus</translation>
         </message>
         <message>
-            <source>Path length within</source>
-            <translation>Trajet optique à</translation>
+            <source>Path length tolerance</source>
+            <translation>Tolérance du trajet optique</translation>
         </message>
         <message>
-            <source>From the certificate of the cuvettes: half the width. Offered: 10.00 ± 0.01 mm (common practice, no source).</source>
+            <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
             <translation>D’après le certificat des cuves : la demi-largeur. Proposé : 10.00 ± 0.01 mm (usage courant, sans source).</translation>
         </message>
         <message>
@@ -1231,11 +1231,11 @@
             <translation>cuve %1</translation>
         </message>
         <message>
-            <source>is nothing that is checked of a %1</source>
+            <source>is not something checked on a %1</source>
             <translation>n’est pas un point à vérifier pour cet équipement (%1)</translation>
         </message>
         <message>
-            <source>must be a day that exists and is not to come</source>
+            <source>must be a real date that is not in the future</source>
             <translation>doit être un jour qui existe et qui n’est pas à venir</translation>
         </message>
         <message>
@@ -1243,8 +1243,8 @@
             <translation>la note</translation>
         </message>
         <message>
-            <source>Offered: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
-            <translation>Proposé : verre borosilicaté 3.3, tel qu’on le prend d’ordinaire ; non vérifié dans l’ISO 4787.</translation>
+            <source>Suggested: borosilicate glass 3.3, as it is usually taken; not looked up in ISO 4787.</source>
+            <translation>Proposé : verre borosilicaté 3.3, tel qu’on le prend d’ordinaire ; non vérifié dans l’ISO 4787.</translation>
         </message>
     </context>
     <context>
@@ -1293,7 +1293,7 @@
     <context>
         <name>plateau::evaluation::Appraisal</name>
         <message>
-            <source>the window starts at %1, below the smallest difference of absorbances that can be told apart (%2)</source>
+            <source>the window starts at %1, below the smallest difference in absorbance that can be resolved (%2)</source>
             <translation>la fenêtre commence à %1, au-dessous de la plus petite différence d’absorbance que l’on puisse distinguer (%2)</translation>
         </message>
     </context>
@@ -1424,7 +1424,7 @@
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>until %1</source>
@@ -1592,8 +1592,8 @@
             <translation>Lectures manquantes</translation>
         </message>
         <message>
-            <source>Readings no photometer shows</source>
-            <translation>Lectures qu’aucun photomètre n’indique</translation>
+            <source>Readings no photometer can show</source>
+            <translation>Lectures qu’aucun photomètre ne peut indiquer</translation>
         </message>
         <message>
             <source>Signals in the wrong direction</source>
@@ -1616,11 +1616,11 @@
             <translation>Signal du blanc</translation>
         </message>
         <message>
-            <source>Blanks apart</source>
+            <source>Difference between blanks</source>
             <translation>Écart des blancs</translation>
         </message>
         <message>
-            <source>Replicates apart</source>
+            <source>Difference between replicates</source>
             <translation>Écart des réplicats</translation>
         </message>
         <message>
@@ -1636,7 +1636,7 @@
             <translation>Taux de récupération de l’ajout dosé</translation>
         </message>
         <message>
-            <source>Sample volumes apart</source>
+            <source>Difference between sample volumes</source>
             <translation>Écart entre volumes d’échantillon</translation>
         </message>
         <message>
@@ -1660,8 +1660,8 @@
             <translation>Volumes hors de leur domaine</translation>
         </message>
         <message>
-            <source>%1 is not formed: %2</source>
-            <translation>%1 n’est pas formé : %2</translation>
+            <source>%1 is not calculated: %2</source>
+            <translation>%1 n’est pas calculé : %2</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -1680,8 +1680,8 @@
             <translation>%1 n’a pas de valeur.</translation>
         </message>
         <message>
-            <source>%1 is not formed: %2 is only known to be larger, which leaves no limit for it. Repeat as advised.</source>
-            <translation>%1 n’est pas formé : de %2 on sait seulement que la valeur est plus grande, ce qui n’en laisse aucune limite. Répétez comme conseillé.</translation>
+            <source>%1 is not calculated: %2 is only known to be larger, which leaves no limit for it. Repeat as advised.</source>
+            <translation>%1 n’est pas calculé : de %2 on sait seulement que la valeur est plus grande, ce qui n’en laisse aucune limite. Répétez comme conseillé.</translation>
         </message>
         <message>
             <source> and </source>
@@ -1708,24 +1708,24 @@
             <translation>%1 autres échantillons (environ)</translation>
         </message>
         <message>
-            <source>%1: %2 is %3, but %4 %5. Look for a slipped decimal point or another tube.</source>
-            <translation>%1 : %2 vaut %3, contre %5 pour %4. Recherchez un point décimal déplacé ou un autre tube.</translation>
+            <source>%1: %2 is %3, but %4 %5. Look for a slipped decimal point or the wrong tube.</source>
+            <translation>%1 : %2 vaut %3, contre %5 pour %4. Recherchez un séparateur décimal déplacé ou une inversion de tubes.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, but %4 %5, and the same reagents scatter by %6 at most. Look for a reagent left out or added twice, bubbles, or a coloured sample.</source>
             <translation>%1 : %2 vaut %3, contre %5 pour %4, et à mêmes réactifs la dispersion est de %6 au plus. Recherchez un réactif oublié ou ajouté deux fois, des bulles ou un échantillon coloré.</translation>
         </message>
         <message>
-            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
-            <translation>%1 : avec cela son signal est %2, mais %3 de même contenu a donné %4, et %5 permet %6 entre les deux. Recherchez une faute de frappe, un autre tube ou une erreur de pipetage.</translation>
+            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1 : avec cela son signal est %2, mais %3 de même contenu a donné %4, et %5 permet %6 entre les deux. Recherchez une faute de frappe, une inversion de tubes ou une erreur de pipetage.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, above the photometer's limit of %4. An absorbance that high is not proportional to concentration.</source>
             <translation>%1 : %2 vaut %3, au-dessus de la limite du photomètre de %4. Une absorbance aussi forte n’est pas proportionnelle à la concentration.</translation>
         </message>
         <message>
-            <source>%1: with this the blank's signal is %2, and the method allows %3. Look for a slipped decimal point or another tube.</source>
-            <translation>%1 : avec cela le signal du blanc est %2, et la méthode permet %3. Recherchez un point décimal déplacé ou un autre tube.</translation>
+            <source>%1: with this the blank's signal is %2, and the method allows %3. Look for a slipped decimal point or the wrong tube.</source>
+            <translation>%1 : avec cela le signal du blanc est %2, et la méthode permet %3. Recherchez un séparateur décimal déplacé ou une inversion de tubes.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain: the reagent is nearly used up.</source>
@@ -1800,7 +1800,7 @@
             <translation>Le taux de récupération %1 est dans %2 (%3).</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the standard's making and age, the pipette and the reagents before any result of this run is used.</source>
+            <source>Recovery %1 is outside %2 (%3). Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
             <translation>Le taux de récupération %1 est hors de %2 (%3). Contrôlez la préparation et l’âge de l’étalon, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
         </message>
         <message>
@@ -1816,11 +1816,11 @@
             <translation>Le taux de récupération de l’ajout dosé %1 est dans %2.</translation>
         </message>
         <message>
-            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a stronger dilution.</source>
+            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a higher dilution.</source>
             <translation>Le tube avec ajout dépasse ce que le dosage mesure ; son taux de récupération de %1 ne dit rien. Répétez-le avec moins d’ajout ou une dilution plus forte.</translation>
         </message>
         <message>
-            <source>Recovery of the spike %1 is outside %2. Suspect an interference or an error of pipetting.</source>
+            <source>Recovery of the spike %1 is outside %2. Suspect an interference or a pipetting error.</source>
             <translation>Le taux de récupération de l’ajout dosé %1 est hors de %2. Soupçonnez une interférence ou une erreur de pipetage.</translation>
         </message>
         <message>
@@ -1828,7 +1828,7 @@
             <translation>âge %1, reste %2 de son titre</translation>
         </message>
         <message>
-            <source>%1 is marked %2 before what comes ahead of it (the method waits %3)</source>
+            <source>%1 is marked %2 before what precedes it (the method waits %3)</source>
             <translation>%1 est marqué %2 avant ce qui le précède (la méthode attend %3)</translation>
         </message>
         <message>
@@ -1868,7 +1868,7 @@
             <translation>Toutes les lectures sont présentes.</translation>
         </message>
         <message>
-            <source>Every reading is there that counts: without %1, spoilt.</source>
+            <source>Every reading that counts is there: without %1, spoilt.</source>
             <translation>Toutes les lectures qui comptent sont présentes : sans %1, inutilisable.</translation>
         </message>
         <message>
@@ -1897,7 +1897,7 @@
         </message>
         <message>
             <source>Read the tube again; look for a slipped decimal point.</source>
-            <translation>Relisez le tube ; recherchez un point décimal déplacé.</translation>
+            <translation>Relisez le tube ; recherchez un séparateur décimal déplacé.</translation>
         </message>
         <message>
             <source>No reading is above the photometer's limit of %1.</source>
@@ -2001,7 +2001,7 @@
         </message>
         <message>
             <source>The method judges the recovery of a standard (%1), and no tube of this run held one or a control: nothing in the run shows what the assay recovered. Say in the reason why it may stand, or repeat it with a standard.</source>
-            <translation>La méthode juge la récupération d’un étalon (%1), et aucun tube de cette série n’en contenait, ni de contrôle : rien dans la série ne montre ce que le dosage a récupéré. Dites dans le motif pourquoi elle peut être admise, ou répétez-la avec un étalon.</translation>
+            <translation>La méthode juge le taux de récupération d’un étalon (%1), et aucun tube de cette série ne contenait ni étalon ni contrôle : rien dans la série ne montre ce que le dosage récupère. Dites dans le motif pourquoi elle peut être admise, ou répétez-la avec un étalon.</translation>
         </message>
         <message>
             <source>the net signal is too low</source>
@@ -2013,11 +2013,11 @@
         </message>
         <message>
             <source>the recovery of the standard is outside its limits</source>
-            <translation>la récupération de l’étalon est hors de ses limites</translation>
+            <translation>le taux de récupération de l’étalon est hors de ses limites</translation>
         </message>
         <message>
             <source>the recovery of the spike is outside its limits</source>
-            <translation>la récupération de l’ajout est hors de ses limites</translation>
+            <translation>le taux de récupération de l’ajout dosé est hors de ses limites</translation>
         </message>
         <message>
             <source>Smallest net signal</source>
@@ -2028,16 +2028,16 @@
             <translation>Plus grand signal net</translation>
         </message>
         <message>
-            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a slip of the key, another tube or a pipetting error.</source>
-            <translation>%1 : avec cela son signal net est %2, mais %3 de même contenu a donné %4, et %5 permet %6 entre les deux. Recherchez une faute de frappe, un autre tube ou une erreur de pipetage.</translation>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1 : avec cela son signal net est %2, mais %3 de même contenu a donné %4, et %5 permet %6 entre les deux. Recherchez une faute de frappe, une inversion de tubes ou une erreur de pipetage.</translation>
         </message>
         <message>
             <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
-            <translation>Cette série n’a pas d’étalon, et la méthode en juge la récupération (%1). Ajoutez un étalon ou un contrôle ; sans lui, la revue ne peut pas dire si le dosage trouve ce qui est là.</translation>
+            <translation>Cette série n’a pas d’étalon, et la méthode en juge le taux de récupération (%1). Ajoutez un étalon ou un contrôle ; sans lui, la revue ne peut pas dire si le dosage trouve ce qui est présent.</translation>
         </message>
         <message>
             <source>No standard of this run holds %1, and the method judges its recovery (%2). Add a standard or a control that does.</source>
-            <translation>Aucun étalon de cette série ne contient %1, et la méthode en juge la récupération (%2). Ajoutez un étalon ou un contrôle qui en contient.</translation>
+            <translation>Aucun étalon de cette série ne contient %1, et la méthode en juge le taux de récupération (%2). Ajoutez un étalon ou un contrôle qui en contient.</translation>
         </message>
         <message>
             <source>sample %1</source>
@@ -2066,6 +2066,26 @@
         <message>
             <source>investigate</source>
             <translation>à investiguer</translation>
+        </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">contrôle %1</translation>
+        </message>
+        <message>
+            <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was too old: %1. Take a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was fresh enough: %1.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -2143,7 +2163,7 @@
             <translation>plus de %1</translation>
         </message>
         <message>
-            <source>probability %1 that the true value lies beyond the limit, if it is distributed normally about the result</source>
+            <source>probability %1 that the true value lies beyond the limit, if it is normally distributed about the result</source>
             <translation>probabilité %1 que la valeur vraie soit au-delà de la limite, si elle suit une loi normale autour du résultat</translation>
         </message>
         <message>
@@ -2272,7 +2292,7 @@
             <translation>la source</translation>
         </message>
         <message>
-            <source>is no date; say as of when the source was read</source>
+            <source>is not a date; say when the source was read</source>
             <translation>n’est pas une date ; indiquez à quelle date la source a été lue</translation>
         </message>
         <message>
@@ -2540,7 +2560,7 @@
         </message>
         <message>
             <source>the last %1 readings, t in min after the starter</source>
-            <translation>les %1 dernières lectures, t en min après le déclencheur</translation>
+            <translation>les %1 dernières lectures, t en min après le réactif de démarrage</translation>
         </message>
         <message>
             <source>slope b of %1</source>
@@ -2548,7 +2568,7 @@
         </message>
         <message>
             <source>straight line by least squares: sum of (t - mean t) (A - mean A) / sum of (t - mean t)²</source>
-            <translation>droite par les moindres carrés : somme de (t - moyenne t) (A - moyenne A) / somme de (t - moyenne t)²</translation>
+            <translation>droite par les moindres carrés : somme de (t - moyenne t) (A - moyenne A) / somme de (t - moyenne t)²</translation>
         </message>
         <message>
             <source>per min</source>
@@ -2556,7 +2576,7 @@
         </message>
         <message>
             <source>the line at 0 min: mean A - b x mean t</source>
-            <translation>la droite à 0 min : moyenne A - b x moyenne t</translation>
+            <translation>la droite à 0 min : moyenne A - b x moyenne t</translation>
         </message>
         <message>
             <source>coverage factor k</source>
@@ -2568,11 +2588,11 @@
         </message>
         <message>
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
-            <translation>t à 95,45 % pour %1 degrés de liberté effectifs</translation>
+            <translation>t à 95.45 % pour %1 degrés de liberté effectifs</translation>
         </message>
         <message>
             <source>t(95.45 %, ν)</source>
-            <translation>t(95,45 %, ν)</translation>
+            <translation>t(95.45 %, ν)</translation>
         </message>
         <message>
             <source>effective degrees of freedom (Welch-Satterthwaite)</source>
@@ -2584,6 +2604,121 @@
         <message>
             <source>expected the id of a method; leave it out to mean this one</source>
             <translation>attendu : l’id d’une méthode ; omettez-le pour désigner celle-ci</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::Cautions</name>
+        <message>
+            <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
+            <translation>Les instructions du fournisseur, les règles de sécurité locales et la pratique autorisée priment.</translation>
+        </message>
+        <message>
+            <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
+            <translation>Volatil : gardez échantillons, dilutions et cuves fermés et au frais, pipetez sous la surface, et lisez chaque tube sans délai.</translation>
+        </message>
+        <message>
+            <source>Acetaldehyde boils at about 20 °C, burns easily and may cause cancer: open the cold bottle under a hood, away from flames.</source>
+            <translation>L’acétaldéhyde bout vers 20 °C, s’enflamme facilement et peut provoquer le cancer : ouvrez le flacon froid sous une hotte, loin des flammes.</translation>
+        </message>
+        <message>
+            <source>Perchloric acid burns skin and eyes and is a strong oxidiser that can set organic matter alight: wear goggles and gloves, rinse spills with much water, and never let it dry in.</source>
+            <translation>L’acide perchlorique brûle la peau et les yeux, et c’est un oxydant fort qui peut enflammer les matières organiques : portez lunettes et gants, rincez les éclaboussures à grande eau, et ne le laissez jamais sécher.</translation>
+        </message>
+        <message>
+            <source>Sodium and potassium hydroxide solutions burn skin and eyes: wear goggles and gloves.</source>
+            <translation>Les solutions d’hydroxyde de sodium et de potassium brûlent la peau et les yeux : portez lunettes et gants.</translation>
+        </message>
+        <message>
+            <source>Enzyme solutions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Les solutions d’enzymes sont parfois conservées à l’azide de sodium : toxique par ingestion et par contact avec la peau, il dégage avec les acides un gaz très toxique, et forme des sels explosifs avec les canalisations en cuivre ou en plomb. Portez des gants et collectez les déchets selon vos règles locales.</translation>
+        </message>
+        <message>
+            <source>Don't look into the lamp of an open photometer: below 400 nm it gives off ultraviolet radiation.</source>
+            <translation>Ne regardez pas la lampe d’un photomètre ouvert : au-dessous de 400 nm, elle émet un rayonnement ultraviolet.</translation>
+        </message>
+        <message>
+            <source>Keep the bench free of acetic acid and its vapour: the blank shows it.</source>
+            <translation>Gardez la paillasse exempte d’acide acétique et de ses vapeurs : le blanc s’en ressent.</translation>
+        </message>
+        <message>
+            <source>A closed flask that is warmed builds up pressure: leave a third of it empty, hold the stopper down with a cloth, and open it cold.</source>
+            <translation>Une fiole fermée que l’on chauffe monte en pression : laissez-en un tiers vide, maintenez le bouchon avec un chiffon, et ouvrez-la froide.</translation>
+        </message>
+        <message>
+            <source>Enzyme suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Les suspensions d’enzymes sont parfois conservées à l’azide de sodium : toxique par ingestion et par contact avec la peau, il dégage avec les acides un gaz très toxique, et forme des sels explosifs avec les canalisations en cuivre ou en plomb. Portez des gants et collectez les déchets selon vos règles locales.</translation>
+        </message>
+        <message>
+            <source>Swirl enzyme suspensions before every series; don't shake them to a foam.</source>
+            <translation>Agitez doucement les suspensions d’enzymes avant chaque série ; ne les faites pas mousser.</translation>
+        </message>
+        <message>
+            <source>Potassium hexacyanoferrate(II) must not meet strong acid: hydrogen cyanide may form. Keep this clarification and acid deproteinisation apart, in the flask and in the waste.</source>
+            <translation>L’hexacyanoferrate(II) de potassium ne doit pas rencontrer d’acide fort : du cyanure d’hydrogène peut se former. Séparez cette clarification de la déprotéinisation acide, dans la fiole et dans les déchets.</translation>
+        </message>
+        <message>
+            <source>Keep ammonia and ammonium salts away from the bench while you pipette.</source>
+            <translation>Tenez l’ammoniac et les sels d’ammonium loin de la paillasse pendant le pipetage.</translation>
+        </message>
+        <message>
+            <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
+            <translation>Traitez d’abord le vin rouge avec environ 0.2 g de PVPP pour 10 mL et filtrez-le (règlement (CEE) n° 2676/90, annexe).</translation>
+        </message>
+        <message>
+            <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
+            <translation>Le tampon de pH 10 irrite la peau et les yeux : portez lunettes et gants.</translation>
+        </message>
+        <message>
+            <source>Enzyme solutions and suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Les solutions et suspensions d’enzymes sont parfois conservées à l’azide de sodium : toxique par ingestion et par contact avec la peau, il dégage avec les acides un gaz très toxique, et forme des sels explosifs avec les canalisations en cuivre ou en plomb. Portez des gants et collectez les déchets selon vos règles locales.</translation>
+        </message>
+        <message>
+            <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
+            <translation>Lisez à 2 min puis à 4 min avant l’enzyme : une dérive de plus de 0.002 demande d’attendre, non d’ajouter l’enzyme. Gardez ensuite les tubes à l’obscurité, lisez à 45 et à 60 min, et saisissez la plus grande valeur (arrêté français du 7 octobre 1987, annexe X).</translation>
+        </message>
+        <message>
+            <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
+            <translation>L’INT est un sel de tétrazolium qui tache et peut irriter : portez des gants.</translation>
+        </message>
+        <message>
+            <source>Ethanol burns easily: keep it from flames.</source>
+            <translation>L’éthanol s’enflamme facilement : tenez-le loin des flammes.</translation>
+        </message>
+        <message>
+            <source>Acidified sulphite gives off sulphur dioxide, which irritates the airways and can bring on an attack of asthma: work under a hood, and never acidify a sample.</source>
+            <translation>Le sulfite acidifié dégage du dioxyde de soufre, qui irrite les voies respiratoires et peut déclencher une crise d’asthme : travaillez sous une hotte, et n’acidifiez jamais un échantillon.</translation>
+        </message>
+        <message>
+            <source>A sulphite standard loses strength by the hour: make it fresh and note the time. The loss of 2 % an hour that a run of this method begins with is common practice, no source; find your own.</source>
+            <translation>Un étalon de sulfite perd son titre d’heure en heure : préparez-le juste avant l’emploi et notez l’heure. La perte de 2 % par heure au départ d’une série par cette méthode est d’usage courant, sans source ; établissez la vôtre.</translation>
+        </message>
+        <message>
+            <source>If the reaction has not ended after 15 min, read every 5 min until the rise is steady and enter all readings: the result is extrapolated to the addition (same Regulation).</source>
+            <translation>Si la réaction n’est pas terminée après 15 min, lisez toutes les 5 min jusqu’à une hausse régulière et saisissez toutes les lectures : le résultat est extrapolé à l’ajout (même règlement).</translation>
+        </message>
+        <message>
+            <source>Metaphosphoric acid burns skin and eyes: wear goggles and gloves.</source>
+            <translation>L’acide métaphosphorique brûle la peau et les yeux : portez lunettes et gants.</translation>
+        </message>
+        <message>
+            <source>The buffer has to neutralise the acid that comes with the sample: check that the tube stays near pH 6.</source>
+            <translation>Le tampon doit neutraliser l’acide apporté par l’échantillon : vérifiez que le tube reste proche de pH 6.</translation>
+        </message>
+        <message>
+            <source>A standard of L-ascorbic acid loses strength by the hour, in water far faster than in metaphosphoric acid: make it fresh and note the time.</source>
+            <translation>Un étalon d’acide L-ascorbique perd son titre d’heure en heure, bien plus vite dans l’eau que dans l’acide métaphosphorique : préparez-le juste avant l’emploi et notez l’heure.</translation>
+        </message>
+        <message>
+            <source>Don't look into the lamp of an open photometer: below 300 nm its ultraviolet radiation burns eyes and skin within minutes.</source>
+            <translation>Ne regardez pas la lampe d’un photomètre ouvert : au-dessous de 300 nm, son rayonnement ultraviolet brûle les yeux et la peau en quelques minutes.</translation>
+        </message>
+        <message>
+            <source>Keep the tubes in the dark after the enzyme.</source>
+            <translation>Gardez les tubes à l’obscurité après l’ajout de l’enzyme.</translation>
+        </message>
+        <message>
+            <source>Hydrogen peroxide and alkali burn skin and eyes: wear goggles and gloves.</source>
+            <translation>Le peroxyde d’hydrogène et les bases brûlent la peau et les yeux : portez lunettes et gants.</translation>
         </message>
     </context>
     <context>
@@ -2782,7 +2917,7 @@
             <translation>%1 : le nombre est trop grand pour être employé</translation>
         </message>
         <message>
-            <source>%1: NaN and Infinity are no numbers; leave the field out</source>
+            <source>%1: NaN and Infinity are not numbers; leave the field out</source>
             <translation>%1 : NaN et Infinity ne sont pas des nombres ; omettez le champ</translation>
         </message>
         <message>
@@ -2813,7 +2948,7 @@
             <translation>Saisissez une heure, par exemple 8:10, ou avec son jour, par exemple 2026-03-02 8:10.</translation>
         </message>
         <message>
-            <source>That is no time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
+            <source>That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
             <translation>Ce n’est pas une heure : écrivez-la comme 8:10, ou avec son jour, comme 2026-03-02 8:10.</translation>
         </message>
         <message>
@@ -3270,15 +3405,15 @@
             <translation>La cellule est vide.</translation>
         </message>
         <message>
-            <source>The column of the absorbance is one from 1 to %1.</source>
+            <source>The column of the absorbance must be from 1 to %1.</source>
             <translation>La colonne de l’absorbance est l’une de 1 à %1.</translation>
         </message>
         <message>
-            <source>The column of the tube is one from 1 to %1, or none.</source>
+            <source>The column of the tube must be from 1 to %1, or none.</source>
             <translation>La colonne du tube est l’une de 1 à %1, ou aucune.</translation>
         </message>
         <message>
-            <source>Tube and absorbance can't stand in the same column.</source>
+            <source>Tube and absorbance cannot be in the same column.</source>
             <translation>Le tube et l’absorbance ne peuvent pas figurer dans la même colonne.</translation>
         </message>
         <message>
@@ -3286,7 +3421,7 @@
             <translation>Un en-tête compte 0 à %1 lignes.</translation>
         </message>
         <message>
-            <source>Where commas part the columns, the decimal sign has to be the point.</source>
+            <source>Where commas separate the columns, the decimal sign has to be the point.</source>
             <translation>Là où des virgules séparent les colonnes, le séparateur décimal doit être le point.</translation>
         </message>
         <message>
@@ -3309,7 +3444,7 @@
             <translation>%1 : %2</translation>
         </message>
         <message>
-            <source>There is no number behind %1.</source>
+            <source>There is no number after %1.</source>
             <translation>Il n’y a pas de nombre après %1.</translation>
         </message>
         <message>
@@ -3317,7 +3452,7 @@
             <translation>Il n’y a pas de nombre dans la ligne.</translation>
         </message>
         <message>
-            <source>Numbers in the line: %1; number %2 is wanted.</source>
+            <source>Numbers in the line: %1; number %2 is needed.</source>
             <translation>Nombres dans la ligne : %1 ; le nombre %2 est demandé.</translation>
         </message>
         <message>
@@ -3337,7 +3472,7 @@
             <translation>Il n’y a pas %1 dans la ligne.</translation>
         </message>
         <message>
-            <source>%1 is in the line more than once; take a longer text.</source>
+            <source>%1 is in the line more than once; use a longer text.</source>
             <translation>%1 figure plus d’une fois dans la ligne ; prenez un texte plus long.</translation>
         </message>
         <message>
@@ -3345,7 +3480,7 @@
             <translation>%1 : %2.</translation>
         </message>
         <message>
-            <source>The number that counts is one from 1 to %1.</source>
+            <source>The number that counts must be from 1 to %1.</source>
             <translation>Le nombre qui compte est l’un de 1 à %1.</translation>
         </message>
         <message>
@@ -3373,14 +3508,14 @@
             <translation>La ligne est vide.</translation>
         </message>
         <message>
-            <source>The line holds signs that are no text; check speed, format and encoding of the connection.</source>
+            <source>The line contains characters that are not text; check speed, format and encoding of the connection.</source>
             <translation>La ligne contient des signes qui ne sont pas du texte ; vérifiez la vitesse, le format et l’encodage de la liaison.</translation>
         </message>
     </context>
     <context>
         <name>plateau::exchange::ReadingText</name>
         <message>
-            <source>The text has a NUL in %1; it is no text file of readings.</source>
+            <source>The text has a NUL in %1; it is not a text file of readings.</source>
             <translation>Le texte contient un NUL en %1 ; ce n’est pas un fichier texte de lectures.</translation>
         </message>
         <message>
@@ -3400,7 +3535,7 @@
             <translation>Il est écrit avec un point, mais le séparateur décimal est réglé sur la virgule.</translation>
         </message>
         <message>
-            <source>It is a limit and not a reading; dilute and read anew, or key what the display shows.</source>
+            <source>It is a limit and not a reading; dilute and read again, or key what the display shows.</source>
             <translation>C’est une limite et non une lecture ; diluez et relisez, ou saisissez ce que montre l’affichage.</translation>
         </message>
     </context>
@@ -3422,7 +3557,7 @@
     <context>
         <name>plateau::exchange::ReportingParts</name>
         <message>
-            <source>is no base64 text; take it from a file the program wrote</source>
+            <source>is not base64 text; take it from a file the program wrote</source>
             <translation>n’est pas du texte base64 ; prenez-le d’un fichier que le programme a écrit</translation>
         </message>
         <message>
@@ -3496,7 +3631,7 @@
         </message>
         <message>
             <source>; samples %1</source>
-            <translation>; échantillons %1</translation>
+            <translation> ; échantillons %1</translation>
         </message>
         <message>
             <source>Nothing was stored, since no tube is named: choose at least one.</source>
@@ -3587,11 +3722,11 @@
             <translation>Aucune sauvegarde n’a été faite dans %1 ; le cahier lui-même est intact et rien n’en est perdu : veillez à ce que le dossier existe, soit ouvert en écriture et ait de la place.</translation>
         </message>
         <message>
-            <source>The file %1 is not a Plateau notebook; nothing was made of it.</source>
+            <source>The file %1 is not a Plateau notebook; nothing was made from it.</source>
             <translation>Le fichier %1 n’est pas un cahier Plateau ; rien n’en a été fait.</translation>
         </message>
         <message>
-            <source>The backup %1 was written by a newer Plateau; nothing was made of it: use the newer program.</source>
+            <source>The backup %1 was written by a newer Plateau; nothing was made from it: use the newer program.</source>
             <translation>La sauvegarde %1 a été écrite par un Plateau plus récent ; rien n’en a été fait : employez le programme plus récent.</translation>
         </message>
         <message>
@@ -3635,7 +3770,7 @@
             <translation>Rien n’a été enregistré : la valeur de la série %1 n’est pas écartée.</translation>
         </message>
         <message>
-            <source>The settings of a chart in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The settings of a chart in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Les réglages d’une carte dans le cahier sont endommagés ; revenez à la dernière sauvegarde, ou enregistrez-les à nouveau.</translation>
         </message>
         <message>
@@ -3655,7 +3790,7 @@
             <translation>n’est pas tel que ce programme le crée</translation>
         </message>
         <message>
-            <source>does not belong into a notebook</source>
+            <source>does not belong in a notebook</source>
             <translation>n’a pas sa place dans un cahier</translation>
         </message>
         <message>
@@ -3667,7 +3802,7 @@
             <translation>La copie du cahier %1 n’est pas sortie intacte et a été supprimée ; veillez à ce que le disque soit en bon état et ait de la place.</translation>
         </message>
         <message>
-            <source>The notebook %1 is damaged (%2: %3); nothing was made of it: choose another backup.</source>
+            <source>The notebook %1 is damaged (%2: %3); nothing was made from it: choose another backup.</source>
             <translation>Le cahier %1 est endommagé (%2 : %3) ; rien n’en a été fait : choisissez une autre sauvegarde.</translation>
         </message>
         <message>
@@ -3675,11 +3810,11 @@
             <translation>Le cahier %1 n’a pas pu être ouvert de la manière qui protège ses enregistrements ; rien n’a été enregistré : veillez à ce que le SQLite du programme soit celui avec lequel il a été construit.</translation>
         </message>
         <message>
-            <source>Run %1 was not decided: a reviewer or a head decides here, and %2 is an analyst.</source>
+            <source>Run %1 was not decided on: a reviewer or a head decides here, and %2 is an analyst.</source>
             <translation>Aucune décision n’a été prise sur la série %1 : un réviseur ou un responsable statue ici, et %2 est analyste.</translation>
         </message>
         <message>
-            <source>Run %1 was not decided: nobody reviews their own run here, and %2 worked on it; ask somebody else.</source>
+            <source>Run %1 was not decided on: nobody reviews their own run here, and %2 worked on it; ask somebody else.</source>
             <translation>Aucune décision n’a été prise sur la série %1 : personne ne revoit ici sa propre série, et %2 y a travaillé ; demandez à quelqu’un d’autre.</translation>
         </message>
         <message>
@@ -3763,7 +3898,7 @@
             <translation>L’équipement n’a pas été enregistré : il existe déjà un équipement (%1) du nom %2 ; donnez-en un autre à celui-ci.</translation>
         </message>
         <message>
-            <source>The notebook holds no item number %1; nothing was stored: choose one of its list of equipment.</source>
+            <source>The notebook holds no item number %1; nothing was stored: choose one from its list of equipment.</source>
             <translation>Le cahier ne contient pas d’équipement numéro %1 ; rien n’a été enregistré : choisissez-en un dans sa liste d’équipement.</translation>
         </message>
         <message>
@@ -3771,7 +3906,7 @@
             <translation>L’équipement reste tel qu’il était, car une modification demande un motif : indiquez pourquoi.</translation>
         </message>
         <message>
-            <source>The item %1 stands so already; nothing was stored.</source>
+            <source>The item %1 reads like this already; nothing was stored.</source>
             <translation>L’équipement %1 est déjà ainsi ; rien n’a été enregistré.</translation>
         </message>
         <message>
@@ -3811,7 +3946,7 @@
             <translation>%1 : %2</translation>
         </message>
         <message>
-            <source>The notebook holds no check number %1; nothing was stored: choose one of the item's list.</source>
+            <source>The notebook holds no check number %1; nothing was stored: choose one from the item's list.</source>
             <translation>Le cahier ne contient pas de vérification numéro %1 ; rien n’a été enregistré : choisissez-en une dans la liste de l’équipement.</translation>
         </message>
         <message>
@@ -3847,7 +3982,7 @@
             <translation>Rien n’a été exporté vers %1 ; le cahier lui-même est intact et rien n’en est perdu : veillez à ce que le dossier soit ouvert en écriture et ait de la place.</translation>
         </message>
         <message>
-            <source>The file %1 is no manifest of an export of a notebook; nothing was imported: choose the folder that the export made.</source>
+            <source>The file %1 is not the manifest of an export of a notebook; nothing was imported: choose the folder that the export made.</source>
             <translation>Le fichier %1 n’est pas le manifeste de l’export d’un cahier ; rien n’a été importé : choisissez le dossier que l’export a créé.</translation>
         </message>
         <message>
@@ -3879,11 +4014,11 @@
             <translation>Il n’y a pas d’export d’un cahier dans %1 ; rien n’a été importé : choisissez le dossier que l’export a créé.</translation>
         </message>
         <message>
-            <source>The export %1 is of a newer Plateau (its schema is number %2, this program knows up to %3); nothing was imported: use the newer program.</source>
+            <source>The export %1 is from a newer Plateau (its schema is number %2, this program knows up to %3); nothing was imported: use the newer program.</source>
             <translation>L’export %1 vient d’un Plateau plus récent (son schéma porte le numéro %2, ce programme connaît jusqu’à %3) ; rien n’a été importé : employez le programme plus récent.</translation>
         </message>
         <message>
-            <source>the head of its audit is another</source>
+            <source>the head of its audit trail differs</source>
             <translation>la tête de sa piste d’audit est autre</translation>
         </message>
         <message>
@@ -3891,7 +4026,7 @@
             <translation>L’export %1 ne donne pas un cahier intègre (%2) ; rien n’a été importé : prenez l’export là où il a été gardé inchangé.</translation>
         </message>
         <message>
-            <source>The file %1 is no table as an export writes it; nothing was imported: take the export from where it was kept unchanged.</source>
+            <source>The file %1 is not a table as an export writes it; nothing was imported: take the export from where it was kept unchanged.</source>
             <translation>Le fichier %1 n’est pas un tableau tel qu’un export l’écrit ; rien n’a été importé : prenez l’export là où il a été gardé inchangé.</translation>
         </message>
         <message>
@@ -3915,15 +4050,15 @@
             <translation>Le lot n’a pas été enregistré : %1.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: its last good day is no day that exists.</source>
+            <source>The lot %1 was not stored: its last good day is not a real date.</source>
             <translation>Le lot %1 n’a pas été enregistré : son dernier jour de validité n’est pas un jour qui existe.</translation>
         </message>
         <message>
-            <source>The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; leave it out where nobody says.</source>
+            <source>The lot %1 was not stored: once opened it keeps for 1 to %2 days, not %3; leave it out where none is stated.</source>
             <translation>Le lot %1 n’a pas été enregistré : une fois ouvert, il se conserve 1 à %2 jours, pas %3 ; omettez-le si personne ne l’indique.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
+            <source>Nothing was stored for the lot %1: a volume is more than 0 and at most %2 mL, not %3.</source>
             <translation>Rien n’a été enregistré du lot %1 : un volume est supérieur à 0 et au plus de %2 mL, pas %3.</translation>
         </message>
         <message>
@@ -3943,7 +4078,7 @@
             <translation>Le lot %1 a déjà été ouvert le %2 ; rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>The lot %1 is not noted as opened: the day must not be one that is to come, nor one that does not exist.</source>
+            <source>The lot %1 is not noted as opened: the day must be a real date that is not in the future.</source>
             <translation>Le lot %1 n’est pas noté comme ouvert : le jour ne doit être ni à venir, ni inexistant.</translation>
         </message>
         <message>
@@ -3967,7 +4102,7 @@
             <translation>Il reste déjà %2 mL du lot %1 ; rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>The notebook holds no lot number %1; nothing was stored: choose one of its list of lots.</source>
+            <source>The notebook holds no lot number %1; nothing was stored: choose one from its list of lots.</source>
             <translation>Le cahier ne contient pas de lot numéro %1 ; rien n’a été enregistré : choisissez-en un dans sa liste de lots.</translation>
         </message>
         <message>
@@ -3984,7 +4119,7 @@
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>there is no method %1, neither shipped nor in the notebook; correct the id, put the whole method here in place of it, or import the method first</source>
@@ -4167,7 +4302,7 @@
             <translation>Le cahier %1 est ouvert en lecture seule ; rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>Passphrases cannot be used, since the library for them does not start; nothing was stored: install libsodium anew.</source>
+            <source>Passphrases cannot be used, since the library for them does not start; nothing was stored: reinstall libsodium.</source>
             <translation>Les phrases de passe sont inutilisables, car la bibliothèque qui les gère ne démarre pas ; rien n’a été enregistré : réinstallez libsodium.</translation>
         </message>
         <message>
@@ -4183,7 +4318,7 @@
             <translation>Rien n’a été enregistré, car quelqu’un porte ou a porté le nom %1 : donnez-en un autre à cette personne, avec un second prénom, par exemple.</translation>
         </message>
         <message>
-            <source>The list of persons was changed from outside the program (%1); nothing was stored: have the notebook verified and go back to the latest backup.</source>
+            <source>The list of people was changed from outside the program (%1); nothing was stored: have the notebook verified and go back to the latest backup.</source>
             <translation>La liste des personnes a été modifiée de l’extérieur du programme (%1) ; rien n’a été enregistré : faites vérifier le cahier et revenez à la dernière sauvegarde.</translation>
         </message>
         <message>
@@ -4199,7 +4334,7 @@
             <translation>elle compte %1 caractères ; %2 au plus sont permis</translation>
         </message>
         <message>
-            <source>Persons are set up already; nothing was stored: a head adds further ones.</source>
+            <source>People are set up already; nothing was stored: a head adds further ones.</source>
             <translation>Les personnes sont déjà définies ; rien n’a été enregistré : un responsable en ajoute d’autres.</translation>
         </message>
         <message>
@@ -4235,7 +4370,7 @@
             <translation>%1 : personne non désactivée ; rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>No person of the name %1 is set up; nothing was stored: choose one of the list, or have a head add them.</source>
+            <source>Nobody by the name of %1 is set up; nothing was stored: choose somebody from the list, or have a head add them.</source>
             <translation>Aucune personne du nom %1 n’est définie ; rien n’a été enregistré : choisissez-en une dans la liste, ou faites-la ajouter par un responsable.</translation>
         </message>
         <message>
@@ -4247,7 +4382,7 @@
             <translation>Rien n’a été enregistré, car il faut la phrase de passe de %1 : tapez-la.</translation>
         </message>
         <message>
-            <source>This is not the passphrase of %1; nothing was stored but that it was tried: type it again.</source>
+            <source>This is not the passphrase of %1; nothing was stored except the attempt: type it again.</source>
             <translation>Ce n’est pas la phrase de passe de %1 ; rien n’a été enregistré, sauf l’essai : tapez-la à nouveau.</translation>
         </message>
         <message>
@@ -4255,11 +4390,11 @@
             <translation>La phrase de passe n’a pas été essayée, car les %1 dernières étaient fausses : attendez %2 s, puis tapez-la à nouveau, ou demandez-en une autre à un responsable.</translation>
         </message>
         <message>
-            <source>Nothing was stored: only a head keeps the list of persons, and %1 is none.</source>
+            <source>Nothing was stored: only a head keeps the list of people, and %1 is not one.</source>
             <translation>Rien n’a été enregistré : seul un responsable tient la liste des personnes, et %1 ne l’est pas.</translation>
         </message>
         <message>
-            <source>The notebook holds no person number %1; nothing was stored: choose one of its list.</source>
+            <source>The notebook holds no person number %1; nothing was stored: choose one from its list.</source>
             <translation>Le cahier ne contient pas de personne numéro %1 ; rien n’a été enregistré : choisissez-en une dans sa liste.</translation>
         </message>
         <message>
@@ -4335,7 +4470,7 @@
             <translation>Le plan n’a pas été enregistré : la série %1, qu’il dit répéter, ne contient pas d’échantillon %2 ; choisissez la série qui le contient.</translation>
         </message>
         <message>
-            <source>The reading was not stored: what is keyed has no line it came in; name another origin or leave the line out.</source>
+            <source>The reading was not stored: a keyed reading has no line it came in; name another origin or leave the line out.</source>
             <translation>La lecture n’a pas été enregistrée : ce qui est saisi n’a pas de ligne d’origine ; nommez une autre provenance ou omettez la ligne.</translation>
         </message>
         <message>
@@ -4355,7 +4490,7 @@
             <translation>Le tube %1 n’a pas de lecture %2 à corriger ; rien n’a été enregistré : ajoutez-la plutôt.</translation>
         </message>
         <message>
-            <source>Reading %1 of tube %2 was not stored: %3 is ticked there already, so what is read now is no more of that series.</source>
+            <source>Reading %1 of tube %2 was not stored: %3 is ticked there already, so what is read now is no longer part of that series.</source>
             <translation>La lecture %1 du tube %2 n’a pas été enregistrée : %3 y est déjà coché, ce qui est lu maintenant n’appartient donc plus à cette suite.</translation>
         </message>
         <message>
@@ -4379,27 +4514,27 @@
             <translation>La lecture %1 du tube %2 n’a pas été enregistrée : %3.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored, since that needs a reason: say why.</source>
+            <source>The choice of the reported result was not stored, since it needs a reason: say why.</source>
             <translation>Le résultat à rapporter n’a pas été enregistré, car cela demande un motif : indiquez pourquoi.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored, since none is named: choose one.</source>
+            <source>The choice of the reported result was not stored, since none is named: choose one.</source>
             <translation>Le résultat à rapporter n’a pas été enregistré, car aucun n’est nommé : choisissez-en un.</translation>
         </message>
         <message>
-            <source>Which result is reported was not stored: a reviewer or a head decides here, and %1 is an analyst.</source>
+            <source>The choice of the reported result was not stored: a reviewer or a head decides here, and %1 is an analyst.</source>
             <translation>Le résultat à rapporter n’a pas été enregistré : un réviseur ou un responsable statue ici, et %1 est analyste.</translation>
         </message>
         <message>
-            <source>There is no mean of the accepted results, since one of them is only known to be less or greater than something: choose another rule.</source>
-            <translation>Il n’y a pas de moyenne des résultats acceptés, car de l’un d’eux on sait seulement qu’il est inférieur ou supérieur à une valeur : choisissez une autre règle.</translation>
+            <source>There is no mean of the accepted results, since one of them is only known to be below or above a bound: choose another rule.</source>
+            <translation>Il n’y a pas de moyenne des résultats acceptés, car de l’un d’eux on sait seulement qu’il est au-dessous ou au-dessus d’une borne : choisissez une autre règle.</translation>
         </message>
         <message>
             <source>There is no mean of the accepted results, since they are not all in one unit: choose another rule.</source>
             <translation>Il n’y a pas de moyenne des résultats acceptés, car ils ne sont pas tous dans la même unité : choisissez une autre règle.</translation>
         </message>
         <message>
-            <source>The result that was named, of run %1 at revision %2, is not accepted any more: choose anew.</source>
+            <source>The result that was named, of run %1 at revision %2, is no longer accepted: choose again.</source>
             <translation>Le résultat qui avait été nommé, de la série %1 à la révision %2, n’est plus accepté : choisissez à nouveau.</translation>
         </message>
         <message>
@@ -4411,7 +4546,7 @@
             <translation>L’évaluation qui a servi à la décision sur la série %1 est endommagée : faites vérifier le cahier et revenez à la dernière sauvegarde.</translation>
         </message>
         <message>
-            <source>The notebook holds no run %1: choose one of its list of runs.</source>
+            <source>The notebook holds no run %1: choose one from its list of runs.</source>
             <translation>Le cahier ne contient pas de série %1 : choisissez-en une dans sa liste de séries.</translation>
         </message>
         <message>
@@ -4419,31 +4554,31 @@
             <translation>La série %1 n’a pas de tube %2 ; rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 of a rejected run cannot be accepted; accept the run and reject the other samples.</source>
+            <source>The run was not decided on: the sample %1 of a rejected run cannot be accepted; accept the run and reject the other samples.</source>
             <translation>Aucune décision n’a été prise sur la série : l’échantillon %1 d’une série rejetée ne peut pas être accepté ; acceptez la série et rejetez les autres échantillons.</translation>
         </message>
         <message>
-            <source>The run was not decided, since rejecting the sample %1 needs a reason: say why.</source>
+            <source>The run was not decided on, since rejecting the sample %1 needs a reason: say why.</source>
             <translation>Aucune décision n’a été prise sur la série, car rejeter l’échantillon %1 demande un motif : indiquez pourquoi.</translation>
         </message>
         <message>
-            <source>The run was not decided: the reason for the sample %1 is blank; leave it out or say why.</source>
+            <source>The run was not decided on: the reason for the sample %1 is blank; leave it out or say why.</source>
             <translation>Aucune décision n’a été prise sur la série : le motif pour l’échantillon %1 est vide ; omettez-le ou indiquez pourquoi.</translation>
         </message>
         <message>
-            <source>The run was not decided: how to repeat the sample %1 is advised, but it is not to be repeated; leave the advice out.</source>
+            <source>The run was not decided on: there is advice on repeating the sample %1, but it is not to be repeated; leave the advice out.</source>
             <translation>Aucune décision n’a été prise sur la série : la façon de répéter l’échantillon %1 est conseillée, alors qu’il n’est pas à répéter ; omettez le conseil.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 cannot be repeated as advised; give dilution steps from less to more volume, or how much sample to take.</source>
+            <source>The run was not decided on: the sample %1 cannot be repeated as advised; give dilution steps from less to more volume, or how much sample to take.</source>
             <translation>Aucune décision n’a été prise sur la série : l’échantillon %1 ne peut pas être répété comme conseillé ; donnez des étapes de dilution d’un volume moindre à un volume plus grand, ou la prise d’échantillon.</translation>
         </message>
         <message>
-            <source>The run was not decided: it holds no sample %1; take its decision away.</source>
+            <source>The run was not decided on: it holds no sample %1; remove its decision.</source>
             <translation>Aucune décision n’a été prise sur la série : elle ne contient pas d’échantillon %1 ; enlevez sa décision.</translation>
         </message>
         <message>
-            <source>The run was not decided: the sample %1 is decided twice; take one away.</source>
+            <source>The run was not decided on: there are two decisions on the sample %1; remove one.</source>
             <translation>Aucune décision n’a été prise sur la série : l’échantillon %1 a deux décisions ; enlevez-en une.</translation>
         </message>
         <message>
@@ -4455,7 +4590,7 @@
             <translation>L’échantillon %1 n’a pas été enregistré : %2 : %3.</translation>
         </message>
         <message>
-            <source>The sample %1 was withdrawn; nothing was stored: register it anew.</source>
+            <source>The sample %1 was withdrawn; nothing was stored: register it again.</source>
             <translation>L’échantillon %1 a été retiré ; rien n’a été enregistré : inscrivez-le à nouveau.</translation>
         </message>
         <message>
@@ -4479,7 +4614,7 @@
             <translation>La série %1 n’a pas de répétition de l’échantillon %2 en attente ; rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>The limits in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The limits in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Les limites dans le cahier sont endommagées ; revenez à la dernière sauvegarde, ou enregistrez-les à nouveau.</translation>
         </message>
         <message>
@@ -4487,11 +4622,11 @@
             <translation>La substance n’a pas été enregistrée : %1 %2.</translation>
         </message>
         <message>
-            <source>The notebook holds no substance number %1; nothing was stored: choose one of its list.</source>
+            <source>The notebook holds no substance number %1; nothing was stored: choose one from its list.</source>
             <translation>Le cahier ne contient pas de substance numéro %1 ; rien n’a été enregistré : choisissez-en une dans sa liste.</translation>
         </message>
         <message>
-            <source>The notebook holds no preparation number %1; nothing was stored: choose one of its list of standards.</source>
+            <source>The notebook holds no preparation number %1; nothing was stored: choose one from its list of standards.</source>
             <translation>Le cahier ne contient pas de préparation numéro %1 ; rien n’a été enregistré : choisissez-en une dans sa liste d’étalons.</translation>
         </message>
         <message>
@@ -4499,7 +4634,7 @@
             <translation>La substance reste telle qu’elle était, car une modification demande un motif : indiquez pourquoi.</translation>
         </message>
         <message>
-            <source>The substance %1 stands so already; nothing was stored.</source>
+            <source>The substance %1 reads like this already; nothing was stored.</source>
             <translation>La substance %1 est déjà ainsi ; rien n’a été enregistré.</translation>
         </message>
         <message>
@@ -4531,7 +4666,7 @@
             <translation>Rien n’a été enregistré : l’un des nombres n’est pas fini ; donnez un nombre.</translation>
         </message>
         <message>
-            <source>A text holds the character U+%1, which cannot be kept; nothing was stored: type the text anew without it.</source>
+            <source>A text holds the character U+%1, which cannot be kept; nothing was stored: type the text again without it.</source>
             <translation>Un texte contient le caractère U+%1, qui ne peut pas être gardé ; rien n’a été enregistré : tapez le texte à nouveau sans lui.</translation>
         </message>
         <message>
@@ -4583,11 +4718,11 @@
             <translation>Le cahier est endommagé : il contient le mot « %1 » là où aucun de ses propres mots ne figure ; revenez à la dernière sauvegarde.</translation>
         </message>
         <message>
-            <source>The notebook is damaged: what was told of a sample is gone; go back to the latest backup.</source>
+            <source>The notebook is damaged: details of a sample are gone; go back to the latest backup.</source>
             <translation>Le cahier est endommagé : ce qui était indiqué d’un échantillon est perdu ; revenez à la dernière sauvegarde.</translation>
         </message>
         <message>
-            <source>The laboratory's settings in the notebook are damaged; go back to the latest backup, or save them anew.</source>
+            <source>The laboratory's settings in the notebook are damaged; go back to the latest backup, or save them again.</source>
             <translation>Les réglages du laboratoire dans le cahier sont endommagés ; revenez à la dernière sauvegarde ou enregistrez-les à nouveau.</translation>
         </message>
         <message>
@@ -4604,11 +4739,11 @@
         </message>
         <message>
             <source>The notebook %1 was removed, moved or replaced while it was open; nothing of this step was stored: put the file back where it was, or close the program and open the notebook where it is now.</source>
-            <translation>Le cahier %1 a été retiré, déplacé ou remplacé pendant qu’il était ouvert ; rien de cette étape n’a été enregistré : remettez le fichier où il était, ou fermez le programme et ouvrez le cahier là où il est maintenant.</translation>
+            <translation>Le cahier %1 a été retiré, déplacé ou remplacé pendant qu’il était ouvert ; rien de cette étape n’a été enregistré : remettez le fichier où il était, ou fermez le programme et ouvrez le cahier là où il est maintenant.</translation>
         </message>
         <message>
             <source>%1; %2</source>
-            <translation>%1 ; %2</translation>
+            <translation>%1 ; %2</translation>
         </message>
         <message>
             <source>on %1</source>
@@ -4620,7 +4755,7 @@
         </message>
         <message>
             <source>aliquots: %1, of %2 each</source>
-            <translation>aliquotes : %1, de %2 chacune</translation>
+            <translation>aliquotes : %1, de %2 chacune</translation>
         </message>
         <message>
             <source>from %1</source>
@@ -4628,19 +4763,19 @@
         </message>
         <message>
             <source>from %1, keeps as stored: %2 days</source>
-            <translation>de %1, conservation ainsi : %2 jours</translation>
+            <translation>de %1, conservation ainsi : %2 jours</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 was opened on %2, so that this cannot have been on %3.</source>
-            <translation>Rien n’a été enregistré : le lot %1 a été ouvert le %2, cela ne peut donc pas avoir été le %3.</translation>
+            <translation>Rien n’a été enregistré : le lot %1 a été ouvert le %2, cela ne peut donc pas avoir été le %3.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 was dissolved on %2 already; correct what is left, if the volume is wrong.</source>
-            <translation>Rien n’a été enregistré : le lot %1 a déjà été dissous le %2 ; corrigez le reste si le volume est faux.</translation>
+            <translation>Rien n’a été enregistré : le lot %1 a déjà été dissous le %2 ; corrigez le reste si le volume est faux.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 is not in the book as dry; receive it as dry to note how it is dissolved.</source>
-            <translation>Rien n’a été enregistré : le lot %1 n’est pas noté comme sec ; réceptionnez-le sec pour noter comment il est dissous.</translation>
+            <translation>Rien n’a été enregistré : le lot %1 n’est pas noté comme sec ; réceptionnez-le sec pour noter comment il est dissous.</translation>
         </message>
         <message>
             <source>%1, aliquot %2</source>
@@ -4648,11 +4783,11 @@
         </message>
         <message>
             <source>Nothing was stored: the lot %1 is divided into 1 to %2 aliquots, not %3.</source>
-            <translation>Rien n’a été enregistré : le lot %1 se divise en 1 à %2 aliquotes, pas %3.</translation>
+            <translation>Rien n’a été enregistré : le lot %1 se divise en 1 à %2 aliquotes, pas %3.</translation>
         </message>
         <message>
             <source>Nothing was stored: say in what the lot %1 is dissolved.</source>
-            <translation>Rien n’a été enregistré : indiquez dans quoi le lot %1 est dissous.</translation>
+            <translation>Rien n’a été enregistré : indiquez dans quoi le lot %1 est dissous.</translation>
         </message>
         <message>
             <source>as it was dissolved</source>
@@ -4660,55 +4795,55 @@
         </message>
         <message>
             <source>Nothing was stored: %1 is an aliquot itself and is not divided further.</source>
-            <translation>Rien n’a été enregistré : %1 est déjà une aliquote et ne se divise plus.</translation>
+            <translation>Rien n’a été enregistré : %1 est déjà une aliquote et ne se divise plus.</translation>
         </message>
         <message>
             <source>%1: %2 aliquots</source>
-            <translation>%1 : %2 aliquotes</translation>
+            <translation>%1 : %2 aliquotes</translation>
         </message>
         <message>
             <source>The lot %1 is there already (%2); nothing was stored.</source>
-            <translation>Le lot %1 y est déjà (%2) ; rien n’a été enregistré.</translation>
+            <translation>Le lot %1 y est déjà (%2) ; rien n’a été enregistré.</translation>
         </message>
         <message>
             <source>Nothing was stored, since the note is blank: say what is to be kept.</source>
-            <translation>Rien n’a été enregistré, car la note est vide : indiquez ce qu’il faut garder.</translation>
+            <translation>Rien n’a été enregistré, car la note est vide : indiquez ce qu’il faut garder.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: it keeps for 0 to %2 days, not %3; leave it out where nobody says.</source>
-            <translation>Rien n’a été enregistré du lot %1 : il se conserve 0 à %2 jours, pas %3 ; omettez-le si personne ne l’indique.</translation>
+            <source>Nothing was stored for the lot %1: it keeps for 0 to %2 days, not %3; leave it out where none is stated.</source>
+            <translation>Rien n’a été enregistré du lot %1 : il se conserve 0 à %2 jours, pas %3 ; omettez-le si personne ne l’indique.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: the day must not be one that is to come, nor one that does not exist.</source>
-            <translation>Rien n’a été enregistré du lot %1 : le jour ne doit être ni à venir, ni inexistant.</translation>
+            <source>Nothing was stored for the lot %1: the day must be a real date that is not in the future.</source>
+            <translation>Rien n’a été enregistré du lot %1 : le jour ne doit être ni à venir, ni inexistant.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 is dry; note first in how much it was dissolved.</source>
-            <translation>Rien n’a été enregistré : le lot %1 est sec ; notez d’abord dans combien il a été dissous.</translation>
+            <translation>Rien n’a été enregistré : le lot %1 est sec ; notez d’abord dans combien il a été dissous.</translation>
         </message>
         <message>
             <source>the place</source>
-            <translation>l’endroit</translation>
+            <translation>l’emplacement</translation>
         </message>
         <message>
             <source>Nothing was stored: %1.</source>
-            <translation>Rien n’a été enregistré : %1.</translation>
+            <translation>Rien n’a été enregistré : %1.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: a place has %2 to %3 °C, not %4.</source>
-            <translation>Rien n’a été enregistré du lot %1 : un endroit a %2 à %3 °C, pas %4.</translation>
+            <source>Nothing was stored for the lot %1: a place has %2 to %3 °C, not %4.</source>
+            <translation>Rien n’a été enregistré pour le lot %1 : un emplacement a %2 à %3 °C, pas %4.</translation>
         </message>
         <message>
-            <source>Nothing was stored of the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
-            <translation>Rien n’a été enregistré du lot %1 : l’endroit ne peut pas avoir au moins %2 et au plus %3 °C ; donnez d’abord la plus basse.</translation>
+            <source>Nothing was stored for the lot %1: the place cannot be at least %2 and at most %3 °C; give the lower one first.</source>
+            <translation>Rien n’a été enregistré pour le lot %1 : l’emplacement ne peut pas avoir au moins %2 et au plus %3 °C ; donnez d’abord la température la plus basse.</translation>
         </message>
         <message>
             <source>The lot %1 was not stored: its mass is more than 0 and at most %2 mg, not %3; leave it out where the label says none.</source>
-            <translation>Le lot %1 n’a pas été enregistré : sa masse est supérieure à 0 et d’au plus %2 mg, pas %3 ; omettez-la si l’étiquette n’en dit rien.</translation>
+            <translation>Le lot %1 n’a pas été enregistré : sa masse est supérieure à 0 et d’au plus %2 mg, pas %3 ; omettez-la si l’étiquette n’en dit rien.</translation>
         </message>
         <message>
             <source>The copy of the notebook %1 is damaged (%2: %3), so the notebook itself may be as well; the copy was taken away: have plateau verify list all that is wrong, and keep the backups there are.</source>
-            <translation>La copie du cahier %1 est endommagée (%2 : %3), le cahier lui-même l’est donc peut-être aussi ; la copie a été supprimée : faites lister par plateau verify tout ce qui ne va pas, et gardez les sauvegardes existantes.</translation>
+            <translation>La copie du cahier %1 est endommagée (%2 : %3), le cahier lui-même l’est donc peut-être aussi ; la copie a été supprimée : faites énumérer par plateau verify tout ce qui ne va pas, et gardez les sauvegardes existantes.</translation>
         </message>
         <message>
             <source>its outcome cannot be worked out again from its numbers</source>
@@ -4716,11 +4851,11 @@
         </message>
         <message>
             <source>it is stored as failed; worked out again from its numbers it is passed</source>
-            <translation>il est enregistré comme échoué ; recalculé à partir de ses nombres, il est réussi</translation>
+            <translation>elle est enregistrée comme échec ; recalculée à partir de ses nombres, c’est une réussite</translation>
         </message>
         <message>
             <source>it is stored as passed; worked out again from its numbers it is failed: %1</source>
-            <translation>il est enregistré comme réussi ; recalculé à partir de ses nombres, il est échoué : %1</translation>
+            <translation>elle est enregistrée comme réussite ; recalculée à partir de ses nombres, c’est un échec : %1</translation>
         </message>
         <message>
             <source>%1 (stored with version %2, verified with %3)</source>
@@ -4728,7 +4863,7 @@
         </message>
         <message>
             <source>the book of equipment</source>
-            <translation>le livre du matériel</translation>
+            <translation>le registre d’équipement</translation>
         </message>
         <message>
             <source>%1 (number %2)</source>
@@ -4736,7 +4871,7 @@
         </message>
         <message>
             <source>value left out of control charts</source>
-            <translation>valeur exclue des cartes de contrôle</translation>
+            <translation>valeur écartée des cartes de contrôle</translation>
         </message>
         <message>
             <source>settings of a control chart</source>
@@ -4804,7 +4939,7 @@
         </message>
         <message>
             <source>check that was taken back</source>
-            <translation>vérification retirée</translation>
+            <translation>vérification annulée</translation>
         </message>
         <message>
             <source>settings of the laboratory</source>
@@ -4868,7 +5003,7 @@
         </message>
         <message>
             <source>passphrase of a person</source>
-            <translation>phrase secrète d’une personne</translation>
+            <translation>phrase de passe d’une personne</translation>
         </message>
         <message>
             <source>whether a person signs</source>
@@ -4887,15 +5022,15 @@
             <translation>plan du portoir</translation>
         </message>
         <message>
-            <source>whose an uncertainty is</source>
-            <translation>à qui est une incertitude</translation>
+            <source>owner of an uncertainty</source>
+            <translation>responsable d’une incertitude</translation>
         </message>
         <message>
             <source>planned sample</source>
             <translation>échantillon prévu</translation>
         </message>
         <message>
-            <source>glass of a dilution step</source>
+            <source>glassware of a dilution step</source>
             <translation>verrerie d’une étape de dilution</translation>
         </message>
         <message>
@@ -4952,11 +5087,11 @@
         </message>
         <message>
             <source>registered sample</source>
-            <translation>échantillon enregistré</translation>
+            <translation>échantillon inscrit</translation>
         </message>
         <message>
             <source>registration of a sample</source>
-            <translation>enregistrement d’un échantillon</translation>
+            <translation>inscription d’un échantillon</translation>
         </message>
         <message>
             <source>sample withdrawn</source>
@@ -5012,7 +5147,7 @@
         </message>
         <message>
             <source>component</source>
-            <translation>composant</translation>
+            <translation>constituant</translation>
         </message>
         <message>
             <source>concentration (g/L)</source>
@@ -5027,8 +5162,8 @@
             <translation>se conserve dissous (jours)</translation>
         </message>
         <message>
-            <source>every so many days</source>
-            <translation>tous les tant de jours</translation>
+            <source>interval (days)</source>
+            <translation>intervalle (jours)</translation>
         </message>
         <message>
             <source>last good day</source>
@@ -5048,7 +5183,7 @@
         </message>
         <message>
             <source>in use (1: yes)</source>
-            <translation>en service (1 : oui)</translation>
+            <translation>en service (1 : oui)</translation>
         </message>
         <message>
             <source>uncertainty of</source>
@@ -5056,7 +5191,7 @@
         </message>
         <message>
             <source>only the usual value (1: yes)</source>
-            <translation>seulement la valeur usuelle (1 : oui)</translation>
+            <translation>seulement la valeur usuelle (1 : oui)</translation>
         </message>
         <message>
             <source>start interval (s)</source>
@@ -5148,7 +5283,7 @@
         </message>
         <message>
             <source>rows of the rack</source>
-            <translation>rangées du portoir</translation>
+            <translation>rangs du portoir</translation>
         </message>
         <message>
             <source>reagent</source>
@@ -5220,23 +5355,23 @@
         </message>
         <message>
             <source>Nothing was stored: the sample %1 is among the samples that wait already; change it there, or give this one another id.</source>
-            <translation>Rien n’a été stocké : l’échantillon %1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre identifiant à celui-ci.</translation>
+            <translation>Rien n’a été enregistré : l’échantillon %1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre id à celui-ci.</translation>
         </message>
         <message>
             <source>The sample %1 is registered like this already; nothing was stored.</source>
-            <translation>L’échantillon %1 est déjà enregistré ainsi ; rien n’a été stocké.</translation>
+            <translation>L’échantillon %1 est déjà inscrit ainsi ; rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>No sample number %1 waits; nothing was stored: choose one of its list.</source>
-            <translation>Aucun échantillon numéro %1 n’est en attente ; rien n’a été stocké : choisissez-en un dans la liste.</translation>
+            <source>No sample number %1 waits; nothing was stored: choose one from the list.</source>
+            <translation>Aucun échantillon numéro %1 n’est en attente ; rien n’a été enregistré : choisissez-en un dans la liste.</translation>
         </message>
         <message>
             <source>The notebook %1 cannot be reached, since its folder may not be entered; see that you have the right to, or choose another notebook.</source>
-            <translation>Le cahier %1 est hors d’atteinte, car on ne peut pas entrer dans son dossier ; vérifiez que vous en avez le droit, ou choisissez un autre cahier.</translation>
+            <translation>Le cahier %1 est hors d’atteinte, car on ne peut pas entrer dans son dossier ; vérifiez que vous en avez le droit, ou choisissez un autre cahier.</translation>
         </message>
         <message>
             <source>is not as the records say, so that what waits to be repeated may not be shown</source>
-            <translation>n’est pas tel que le disent les enregistrements ; ce qui attend d’être répété n’est peut-être pas montré</translation>
+            <translation>n’est pas tel que le disent les enregistrements ; ce qui attend d’être répété n’est peut-être pas montré</translation>
         </message>
         <message>
             <source>rack on the bench when a clock was set</source>
@@ -5263,8 +5398,12 @@
             <translation>phrase de passe fausse</translation>
         </message>
         <message>
-            <source>Reading %1 of tube %2 is that already; nothing was stored: a correction gives another value.</source>
-            <translation>La lecture %1 du tube %2 est déjà celle-là ; rien n’a été enregistré : une correction donne une autre valeur.</translation>
+            <source>Reading %1 of tube %2 has that value already; nothing was stored: a correction gives another value.</source>
+            <translation>La lecture %1 du tube %2 est déjà celle-là ; rien n’a été enregistré : une correction donne une autre valeur.</translation>
+        </message>
+        <message>
+            <source>What did not pass is decided sample by sample; everything else passed.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -5291,7 +5430,7 @@
         </message>
         <message>
             <source>%1: not in the book of equipment yet on that day; its next check, on %2, failed: %3.</source>
-            <translation>%1 : pas encore au registre de l’équipement ce jour-là ; sa vérification suivante, le %2, a échoué : %3.</translation>
+            <translation>%1 : pas encore au registre de l’équipement ce jour-là ; sa vérification suivante, le %2, a échoué : %3.</translation>
         </message>
     </context>
     <context>
@@ -5314,7 +5453,7 @@
         </message>
         <message>
             <source>The net signals of %1 and %2 are expected %3-fold apart, more than the %4-fold that one dilution can serve: plan a dilution for each.</source>
-            <translation>Les signaux nets de %1 et %2 sont attendus dans un rapport de %3, plus que le rapport de %4 qu’une seule dilution peut couvrir : prévoyez une dilution pour chacun.</translation>
+            <translation>Les signaux nets de %1 et %2 sont attendus dans un rapport de %3, plus que le rapport de %4 qu’une seule dilution peut couvrir : prévoyez une dilution pour chacun.</translation>
         </message>
         <message>
             <source>%1 of the undiluted sample would give a net signal of %2 for %3, less than the %4 that can be measured well.</source>
@@ -5324,11 +5463,11 @@
     <context>
         <name>plateau::planning::Expectation</name>
         <message>
-            <source>With what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
+            <source>From what is expected of it, %1 would be about %2, below the window's %3: dilute it less, or take more of it.</source>
             <translation>D’après ce qui en est attendu, %1 serait d’environ %2, au-dessous des %3 de la fenêtre : diluez moins, ou prélevez davantage.</translation>
         </message>
         <message>
-            <source>With what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
+            <source>From what is expected of it, %1 would be about %2, above the window's %3: dilute it more, or take less of it.</source>
             <translation>D’après ce qui en est attendu, %1 serait d’environ %2, au-dessus des %3 de la fenêtre : diluez davantage, ou prélevez moins.</translation>
         </message>
         <message>
@@ -5506,7 +5645,7 @@
         </message>
         <message>
             <source>the recovery of the standard is outside its limits</source>
-            <translation>la récupération de l’étalon est hors de ses limites</translation>
+            <translation>le taux de récupération de l’étalon est hors de ses limites</translation>
         </message>
     </context>
     <context>
@@ -5520,7 +5659,7 @@
             <translation>ne doit pas être inférieur à smallest_mL : %1 est inférieur à %2</translation>
         </message>
         <message>
-            <source>must be 0 for a pipette of one volume, not %1</source>
+            <source>must be 0 for a fixed-volume pipette, not %1</source>
             <translation>doit être 0 pour une pipette à volume fixe, pas %1</translation>
         </message>
         <message>
@@ -5628,7 +5767,7 @@
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>%1, lot %2</source>
@@ -5636,11 +5775,11 @@
         </message>
         <message>
             <source>%1: %2, and this run took from it on %3.</source>
-            <translation>%1 : %2, et cette série y a puisé le %3.</translation>
+            <translation>%1 : %2, et cette série y a puisé le %3.</translation>
         </message>
         <message>
             <source>%1: good until %2; a repeat after that takes another.</source>
-            <translation>%1 : bon jusqu’au %2 ; une répétition après cela en prend un autre.</translation>
+            <translation>%1 : bon jusqu’au %2 ; une répétition après cela en prend un autre.</translation>
         </message>
     </context>
     <context>
@@ -5778,7 +5917,7 @@
     <context>
         <name>plateau::planning::Reporting</name>
         <message>
-            <source>it is no PNG picture</source>
+            <source>it is not a PNG picture</source>
             <translation>ce n’est pas une image PNG</translation>
         </message>
         <message>
@@ -5790,7 +5929,7 @@
             <translation>elle contient une déclaration de type de document ; enregistrez-la sans</translation>
         </message>
         <message>
-            <source>it is no SVG picture</source>
+            <source>it is not an SVG picture</source>
             <translation>ce n’est pas une image SVG</translation>
         </message>
         <message>
@@ -5880,11 +6019,11 @@
             <translation>À %1, il y a une tâche pour le tube %2, étape %3, que ce portoir n’a pas.</translation>
         </message>
         <message>
-            <source>Tube %1 and tube %2 are both in hand at %3.</source>
+            <source>Tube %1 and tube %2 both need the hands at %3.</source>
             <translation>Le tube %1 et le tube %2 sont tous deux en main à %3.</translation>
         </message>
         <message>
-            <source>Tube %1 is in hand at %2, when the other rack is.</source>
+            <source>Tube %1 needs the hands at %2, when the other rack does too.</source>
             <translation>Le tube %1 est en main à %2, quand l’autre portoir l’est.</translation>
         </message>
         <message>
@@ -5919,7 +6058,7 @@
             <translation>la provenance</translation>
         </message>
         <message>
-            <source>is no time that exists; give a time with its offset from UTC</source>
+            <source>is not a real time; give a time with its offset from UTC</source>
             <translation>n’est pas une heure qui existe ; donnez une heure avec son décalage sur UTC</translation>
         </message>
         <message>
@@ -5953,11 +6092,11 @@
     <context>
         <name>plateau::planning::StandardStock</name>
         <message>
-            <source>is no time; say when it was made</source>
+            <source>is not a time; say when it was made</source>
             <translation>n’est pas une heure ; indiquez quand il a été préparé</translation>
         </message>
         <message>
-            <source>is to come; it must be past</source>
+            <source>is in the future; it must be in the past</source>
             <translation>est à venir ; elle doit être passée</translation>
         </message>
         <message>
@@ -5973,7 +6112,7 @@
             <translation>le certificat</translation>
         </message>
         <message>
-            <source>is no day that exists</source>
+            <source>is not a real date</source>
             <translation>n’est pas un jour qui existe</translation>
         </message>
         <message>
@@ -6027,7 +6166,7 @@
             <translation>indiqué avec l’étalon</translation>
         </message>
         <message>
-            <source>not stated, so it counts as exactly known; put in what its recipe or its certificate says</source>
+            <source>not stated, so it counts as exactly known; enter what its recipe or its certificate says</source>
             <translation>non indiqué, compte donc comme exactement connu ; mettez ce que dit sa recette ou son certificat</translation>
         </message>
         <message>
@@ -6176,7 +6315,7 @@
             <translation>la méthode ne fait pas de lecture %1 ; corrigez-la</translation>
         </message>
         <message>
-            <source>%1 min lies before %2 (%3 min), which the method has ahead of it; one of the two was marked at the wrong time</source>
+            <source>%1 min lies before %2 (%3 min), which comes first in the method; one of the two was marked at the wrong time</source>
             <translation>%1 min précède %2 (%3 min), que la méthode place avant ; l’un des deux a été marqué à une mauvaise heure</translation>
         </message>
     </context>
@@ -6401,7 +6540,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Détection : une différence de %1 dans le plus grand volume d’échantillon, non dilué.</translation>
         </message>
         <message>
-            <source>That difference is common practice, no source; put your photometer's there.</source>
+            <source>That difference is common practice, no source; enter your photometer's instead.</source>
             <translation>Cette différence est d’usage courant, sans source ; mettez-y celle de votre photomètre.</translation>
         </message>
         <message>
@@ -6448,11 +6587,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Facteur : g/L pour un signal net de 1</translation>
         </message>
         <message>
-            <source>Least that can be told, in g/L</source>
-            <translation>Plus petite valeur discernable, en g/L</translation>
+            <source>Smallest that can be determined, in g/L</source>
+            <translation>Plus petite valeur déterminable, en g/L</translation>
         </message>
         <message>
-            <source>Smallest difference of absorbances that can be told apart</source>
+            <source>Smallest difference in absorbance that can be resolved</source>
             <translation>Plus petite différence d’absorbance que l’on puisse distinguer</translation>
         </message>
         <message>
@@ -6464,7 +6603,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <name>plateau::ui::BackupLine</name>
         <message>
             <source>Backing up: %1 %</source>
-            <translation>Sauvegarde en cours : %1 %</translation>
+            <translation>Sauvegarde en cours : %1 %</translation>
         </message>
         <message>
             <source>No backup yet</source>
@@ -6623,11 +6762,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>La&amp;boratoire</translation>
         </message>
         <message>
-            <source>Persons</source>
+            <source>People</source>
             <translation>Personnes</translation>
         </message>
         <message>
-            <source>P&amp;ersons</source>
+            <source>P&amp;eople</source>
             <translation>&amp;Personnes</translation>
         </message>
         <message>
@@ -6709,7 +6848,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::ChartView</name>
         <message>
-            <source>Part of the chart in sight</source>
+            <source>Visible part of the chart</source>
             <translation>Partie visible de la carte</translation>
         </message>
     </context>
@@ -6724,7 +6863,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Ce qui est hors maîtrise</translation>
         </message>
         <message>
-            <source>Choose the point that the limits are to begin with first.</source>
+            <source>First choose the point at which the limits are to begin.</source>
             <translation>Choisissez d’abord le point par lequel les limites doivent commencer.</translation>
         </message>
         <message>
@@ -6736,8 +6875,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>un motif à un point d’une carte de contrôle</translation>
         </message>
         <message>
-            <source>, and </source>
-            <translation>, et </translation>
+            <source> and </source>
+            <translation> et </translation>
         </message>
         <message>
             <source>Nothing of %1 has been decided yet; another chart is shown.</source>
@@ -6760,7 +6899,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>seuil %1</translation>
         </message>
         <message>
-            <source>No run is left by what is chosen above. Take away the lot, the person or a day to see more.</source>
+            <source>No run matches what is chosen above. Clear the lot, the person or a day to see more.</source>
             <translation>Ce qui est choisi ci-dessus ne laisse aucune série. Enlevez le lot, la personne ou un jour pour en voir davantage.</translation>
         </message>
         <message>
@@ -6808,7 +6947,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>La carte est enregistrée comme %1.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
         <message>
@@ -6828,11 +6967,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Limites et règles</translation>
         </message>
         <message>
-            <source>Loss by the hour</source>
+            <source>Loss per hour</source>
             <translation>Perte par heure</translation>
         </message>
         <message>
-            <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they come here by themselves.</source>
+            <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they appear here by themselves.</source>
             <translation>Aucune décision de ce genre n’a encore été prise. Acceptez dans la Revue des séries comportant des étalons, des contrôles, des blancs ou des doubles ; ils arrivent ici d’eux-mêmes.</translation>
         </message>
     </context>
@@ -6851,7 +6990,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Jour</translation>
         </message>
         <message>
-            <source>A certificate, an instruction; of limits that are not those offered, and of what it was checked with.</source>
+            <source>A certificate or an instruction: for limits other than those suggested, and for what it was checked with.</source>
             <translation>Un certificat, une instruction ; des limites qui ne sont pas celles proposées, et ce qui a servi à la vérification.</translation>
         </message>
         <message>
@@ -6871,7 +7010,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Mode opératoire et précautions</translation>
         </message>
         <message>
-            <source>What comes of it</source>
+            <source>What it gives</source>
             <translation>Ce qui en résulte</translation>
         </message>
         <message>
@@ -6895,7 +7034,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Lignes de la vérification</translation>
         </message>
         <message>
-            <source>Not to be judged yet. %1</source>
+            <source>Cannot be judged yet. %1</source>
             <translation>Pas encore jugeable. %1</translation>
         </message>
         <message>
@@ -6903,7 +7042,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Réussite : tout est dans ses limites.</translation>
         </message>
         <message>
-            <source>Failed. Once it is stored, runs that use it are warned. Take it out of use, or have it put right and check it again.</source>
+            <source>Failed. Once it is stored, runs that use it carry a warning. Take it out of use, or have it put right and check it again.</source>
             <translation>Échec. Une fois la vérification enregistrée, les séries qui l’emploient reçoivent un avertissement. Mettez l’équipement hors service, ou faites-le remettre en état et vérifiez-le à nouveau.</translation>
         </message>
         <message>
@@ -6959,7 +7098,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Limit from</source>
-            <translation>Origine de la limite</translation>
+            <translation>Limite d’après</translation>
         </message>
         <message>
             <source>not made</source>
@@ -7079,7 +7218,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Rien ne peut encore être pris : %1</translation>
         </message>
         <message>
-            <source>Nothing can be taken yet: %1 lines are no readings; the first is %2</source>
+            <source>Nothing can be taken yet: %1 lines are not readings; the first is %2</source>
             <translation>Rien ne peut encore être pris : %1 lignes ne sont pas des lectures ; la première est %2</translation>
         </message>
         <message>
@@ -7213,7 +7352,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Arrêté ; rien n’a été fait, et l’on ne sait rien du reste.</translation>
         </message>
         <message>
-            <source>Are the records whole?</source>
+            <source>Are the records intact?</source>
             <translation>Les enregistrements sont-ils intacts ?</translation>
         </message>
         <message>
@@ -7225,7 +7364,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Arrêter</translation>
         </message>
         <message>
-            <source>How far it has come</source>
+            <source>Progress</source>
             <translation>Avancement</translation>
         </message>
         <message>
@@ -7257,7 +7396,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>À garder ailleurs</translation>
         </message>
         <message>
-            <source>An archive is a notebook of everything up to the end of a year, to be read only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
+            <source>An archive is a notebook of everything up to the end of a year, read-only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
             <translation>Une archive est un cahier de tout ce qui précède la fin d’une année, à lire seulement ; rien n’est retiré de celui-ci. Un export est l’ensemble en JSON et CSV, avec une page qui explique comment le lire sans le programme ; importé, c’est à nouveau le même cahier.</translation>
         </message>
         <message>
@@ -7360,22 +7499,22 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Stopped; no backup was made.</source>
-            <translation>Arrêté ; aucune sauvegarde n’a été faite.</translation>
+            <translation>Arrêté ; aucune sauvegarde n’a été faite.</translation>
         </message>
         <message>
-            <source>They go to %1, where the notebook has changed since the last one: when the program starts, every hour, and when it ends, beside the work. Each is opened and checked. %2</source>
+            <source>They go to %1, if the notebook has changed since the last one: when the program starts, every hour, and when it ends, alongside the work. Each is opened and checked. %2</source>
             <translation>Elles vont dans %1, si le cahier a changé depuis la dernière : au démarrage du programme, toutes les heures, et à sa fermeture, sans interrompre le travail. Chacune est ouverte et vérifiée. %2</translation>
         </message>
         <message>
-            <source>Whole: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
-            <translation>Intact : %1 entrées d’audit, %2 séries, %3 décisions évaluées et %4 contrôles du matériel recalculés à nouveau avec le même résultat. Tête de la piste d’audit %5.</translation>
+            <source>Intact: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment worked out again with the same result. Audit head %5.</source>
+            <translation>Intact : %1 entrées d’audit, %2 séries, %3 décisions réévaluées et %4 vérifications d’équipement recalculées, avec le même résultat. Tête de la piste d’audit %5.</translation>
         </message>
         <message>
             <source>Restoring</source>
             <translation>Restauration</translation>
         </message>
         <message>
-            <source>How far the backup has come</source>
+            <source>Progress of the backup</source>
             <translation>Avancement de la sauvegarde</translation>
         </message>
         <message>
@@ -7434,11 +7573,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Ceci devient la révision %1. %2</translation>
         </message>
         <message>
-            <source>The run was not accepted: decide first of %1, which must be investigated.</source>
+            <source>The run was not accepted: first decide on %1, which must be investigated.</source>
             <translation>La série n’a pas été acceptée : statuez d’abord sur %1, qui est à investiguer.</translation>
         </message>
         <message>
-            <source>The run was not decided: how %1 is to be repeated cannot be read: %2.</source>
+            <source>The run was not decided on: how %1 is to be repeated cannot be read: %2.</source>
             <translation>Aucune décision n’a été prise sur la série : la façon de répéter %1 ne peut pas être lue : %2.</translation>
         </message>
         <message>
@@ -7532,7 +7671,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::DestinationsModel</name>
         <message>
-            <source>On bench</source>
+            <source>On the bench</source>
             <translation>À la paillasse</translation>
         </message>
         <message>
@@ -7551,7 +7690,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::DoseTicker</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée.</translation>
         </message>
         <message>
@@ -7884,7 +8023,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Keep the stored va&amp;lue</source>
-            <translation>&amp;Garder la valeur stockée</translation>
+            <translation>&amp;Garder la valeur enregistrée</translation>
         </message>
         <message>
             <source>Cance&amp;l  Esc</source>
@@ -7892,7 +8031,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Read again: what was read before stays, and the result rests on the series. Esc cancels.</source>
-            <translation>Lire à nouveau : ce qui a été lu reste, et le résultat repose sur la suite de lectures. Échap annule.</translation>
+            <translation>Lire à nouveau : ce qui a été lu reste, et le résultat repose sur la suite de lectures. Échap annule.</translation>
         </message>
     </context>
     <context>
@@ -7927,7 +8066,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>one reading:</source>
@@ -7991,7 +8130,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Limit from</source>
-            <translation>Origine de la limite</translation>
+            <translation>Limite d’après</translation>
         </message>
         <message>
             <source>no limit</source>
@@ -8036,7 +8175,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::EquipmentPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
         <message>
@@ -8048,15 +8187,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Ce qui est vérifié</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, kind or state</source>
+            <source>Fin&amp;d by name, kind or state</source>
             <translation>&amp;Trouver nom, type ou état</translation>
         </message>
         <message>
-            <source>Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, thermometers and cuvettes that are checked; their checks then tell what is due, warn of what failed, and give the budgets their figures.</source>
+            <source>Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, thermometers and cuvettes that are checked; their checks then say what is due, warn of what failed, and give the budgets their figures.</source>
             <translation>Le registre est encore vide. Ajoutez le photomètre, les pipettes, fioles, balance, thermomètres et cuves qui sont vérifiés ; leurs vérifications indiquent alors ce qui est à faire, avertissent de ce qui a échoué et donnent leurs chiffres aux bilans.</translation>
         </message>
         <message>
-            <source>No item has all of these words. Take one away to find more.</source>
+            <source>No item contains all of these words. Remove one to find more.</source>
             <translation>Aucun équipement ne contient tous ces mots. Enlevez-en un pour en trouver davantage.</translation>
         </message>
         <message>
@@ -8142,7 +8281,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Échantillon</translation>
         </message>
         <message>
-            <source>What comes out</source>
+            <source>What it gives</source>
             <translation>Ce qui en résulte</translation>
         </message>
         <message>
@@ -8201,11 +8340,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>, </translation>
         </message>
         <message>
-            <source>Start a tube every %1: then every tube is read inside its waits.</source>
+            <source>Start a tube every %1: then every tube is read within its waiting times.</source>
             <translation>Démarrez un tube tous les %1 : chaque tube est alors lu dans ses attentes.</translation>
         </message>
         <message>
-            <source>The tube can be read inside its waits.</source>
+            <source>The tube can be read within its waiting times.</source>
             <translation>Le tube peut être lu dans ses attentes.</translation>
         </message>
         <message>
@@ -8221,7 +8360,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Pas même un tube n’est terminé en %1 : cette méthode dure plus longtemps. Accordez plus de temps.</translation>
         </message>
         <message>
-            <source>One person cannot read %1 tubes inside their waits within %2: at most %3.</source>
+            <source>One person cannot read %1 tubes within their waiting times in %2: at most %3.</source>
             <translation>Une seule personne ne peut pas lire %1 tubes dans leurs attentes en %2 : %3 au plus.</translation>
         </message>
         <message>
@@ -8245,11 +8384,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Un %1 ne peut pas être fait à côté de celui-ci dans le temps accordé ; démarrez-le ensuite.</translation>
         </message>
         <message>
-            <source>A %1 finds no room in the waits of this one: it can start at %2, when this one is done.</source>
+            <source>A %1 does not fit into the waiting times of this one: it can start at %2, when this one is done.</source>
             <translation>Un %1 ne trouve pas de place dans les attentes de celui-ci : il peut démarrer à %2, quand celui-ci est terminé.</translation>
         </message>
         <message>
-            <source>A %1 can start at %2, a tube every %3; both racks stay inside their waits, and the last reading is done at %4.</source>
+            <source>A %1 can start at %2, a tube every %3; both racks keep their waiting times, and the last reading is done at %4.</source>
             <translation>Un %1 peut démarrer à %2, un tube tous les %3 ; les deux portoirs restent dans leurs attentes, et la dernière lecture est terminée à %4.</translation>
         </message>
     </context>
@@ -8287,12 +8426,12 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Où est le cahier ?</translation>
         </message>
         <message>
-            <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up by itself.</source>
+            <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up automatically.</source>
             <translation>Plateau garde les séries, les lectures, les lots et les décisions dans un seul fichier, le cahier. On ne fait qu’y ajouter, et il est sauvegardé de lui-même.</translation>
         </message>
         <message>
-            <source>The bench, the books and the control charts of an invented house that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
-            <translation>La paillasse, les registres et les cartes de contrôle d’une maison inventée qui fait du cidre et conditionne des fruits secs. C’est une copie, jetée à la fermeture de la fenêtre.</translation>
+            <source>The bench, the books and the control charts of an invented company that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
+            <translation>La paillasse, les registres et les cartes de contrôle d’une entreprise inventée qui fait du cidre et conditionne des fruits secs. C’est une copie, jetée à la fermeture de la fenêtre.</translation>
         </message>
         <message>
             <source>The notebook %1 is not there. See that its disk is connected and begin again, or choose where it is now.</source>
@@ -8360,7 +8499,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>The help for the first minutes with the sample notebook; F1 opens it as well</source>
-            <translation>L’aide pour les premières minutes avec le cahier d’exemple ; F1 l’ouvre aussi</translation>
+            <translation>L’aide pour les premières minutes avec le cahier d’exemple ; F1 l’ouvre aussi</translation>
         </message>
         <message>
             <source>C&amp;lose</source>
@@ -8394,7 +8533,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>par pas de mL</translation>
         </message>
         <message>
-            <source>Step it can be set by (mL); empty for a pipette of one volume</source>
+            <source>Setting increment (mL); empty for a fixed-volume pipette</source>
             <translation>Pas de réglage (mL) ; vide pour une pipette à volume fixe</translation>
         </message>
         <message>
@@ -8451,7 +8590,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>%1, in %2: %3</source>
             <comment>a section of the help, its page, a line of it</comment>
-            <translation>%1, dans %2 : %3</translation>
+            <translation>%1, dans %2 : %3</translation>
         </message>
     </context>
     <context>
@@ -8497,7 +8636,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Fermer l’aide</translation>
         </message>
         <message>
-            <source>No section has all of these words. Try fewer of them, or only how they begin.</source>
+            <source>No section contains all of these words. Try fewer of them, or only their first letters.</source>
             <translation>Aucune section ne contient tous ces mots. Essayez avec moins de mots, ou seulement leur début.</translation>
         </message>
         <message>
@@ -8509,15 +8648,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Sections trouvées</translation>
         </message>
         <message>
-            <source>%1 lies outside of the help and is not opened from here.</source>
+            <source>%1 lies outside the help and is not opened from here.</source>
             <translation>%1 se trouve hors de l’aide et n’est pas ouvert d’ici.</translation>
         </message>
         <message>
             <source>The help has no page “%1” yet.</source>
-            <translation>L’aide n’a pas encore de page « %1 ».</translation>
+            <translation>L’aide n’a pas encore de page « %1 ».</translation>
         </message>
         <message>
-            <source>This page is there in English only.</source>
+            <source>This page exists in English only.</source>
             <translation>Cette page n’existe qu’en anglais.</translation>
         </message>
         <message>
@@ -8538,7 +8677,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Sections found: %1</source>
-            <translation>Sections trouvées : %1</translation>
+            <translation>Sections trouvées : %1</translation>
         </message>
     </context>
     <context>
@@ -8603,7 +8742,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Ce qui a été réglé est employé maintenant, mais non mémorisé pour la prochaine fois : %1 ne peut pas être écrit.</translation>
         </message>
         <message>
-            <source>No photometer is listened to.</source>
+            <source>Not listening to a photometer.</source>
             <translation>Aucun photomètre n’est écouté.</translation>
         </message>
         <message>
@@ -8622,7 +8761,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Le photomètre a envoyé « %1 » : %2</translation>
         </message>
         <message>
-            <source>A reading came that waits for an answer: go to Read of rack %1.</source>
+            <source>A reading has come in that waits for an answer: go to Read of rack %1.</source>
             <translation>Une lecture est arrivée qui attend une réponse : allez à Lecture du portoir %1.</translation>
         </message>
     </context>
@@ -8637,7 +8776,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Retour à la liste</translation>
         </message>
         <message>
-            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then takes the place of the list's uncertainty, and runs that use them are warned.</source>
+            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and runs that use them carry a warning.</source>
             <translation>Donnez aux pipettes, fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et les séries qui les emploient reçoivent un avertissement.</translation>
         </message>
         <message>
@@ -8744,7 +8883,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Vérifications de l’équipement</translation>
         </message>
         <message>
-            <source>No check is in the book yet. Key the first one; until then budgets take what the laboratory's list says.</source>
+            <source>No check is in the book yet. Key the first one; until then budgets use what the laboratory's list says.</source>
             <translation>Aucune vérification n’est encore dans le registre. Saisissez la première ; jusque-là les bilans prennent ce que dit la liste du laboratoire.</translation>
         </message>
         <message>
@@ -8773,7 +8912,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>Out of use: nothing is due, and no budget rests on it.</source>
@@ -8939,7 +9078,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>La suite est faite maintenant</translation>
         </message>
         <message>
-            <source>Type the reading anew; leave it as it was</source>
+            <source>Type the reading again; leave it as it was</source>
             <translation>Saisir la lecture à nouveau ; la laisser telle qu’elle était</translation>
         </message>
         <message>
@@ -9023,7 +9162,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Le premier point, le dernier</translation>
         </message>
         <message>
-            <source>Fewer points in sight, more of them</source>
+            <source>Fewer points in view, more of them</source>
             <translation>Moins de points en vue, davantage de points</translation>
         </message>
         <message>
@@ -9047,8 +9186,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Inser, Ctrl+Suppr</translation>
         </message>
         <message>
-            <source>A new row, take the row out</source>
-            <translation>Une nouvelle ligne, retirer la ligne</translation>
+            <source>New row, remove the row</source>
+            <translation>Nouvelle ligne, enlever la ligne</translation>
         </message>
         <message>
             <source>Alt+Up, Alt+Down</source>
@@ -9148,15 +9287,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>In the search: the first section found; on a link: follow it</source>
-            <translation>Dans la recherche : la première section trouvée ; sur un lien : le suivre</translation>
+            <translation>Dans la recherche : la première section trouvée ; sur un lien : le suivre</translation>
         </message>
         <message>
             <source>In the page: to the next link, to the one before</source>
-            <translation>Dans la page : vers le lien suivant, vers le précédent</translation>
+            <translation>Dans la page : vers le lien suivant, vers le précédent</translation>
         </message>
         <message>
             <source>Empty the search; close the help where nothing is searched</source>
-            <translation>Vider la recherche ; fermer l’aide si rien n’est cherché</translation>
+            <translation>Vider la recherche ; fermer l’aide si rien n’est cherché</translation>
         </message>
         <message>
             <source>Send it back to the samples that wait, to be repeated</source>
@@ -9385,15 +9524,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::LaboratoryPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
         <message>
-            <source>Changes of the laboratory that are not saved yet</source>
+            <source>Changes to the laboratory that are not saved yet</source>
             <translation>Modifications du laboratoire qui ne sont pas encore enregistrées</translation>
         </message>
         <message>
-            <source>Common practice, no source: put your own in its place. Nobody saved this laboratory yet; until then plans go by what stands here.</source>
+            <source>Common practice, no source: replace it with your own. Nobody has saved this laboratory yet; until then plans go by what stands here.</source>
             <translation>Usage courant, sans source : mettez le vôtre à la place. Personne n’a encore enregistré ce laboratoire ; jusque-là les plans suivent ce qui figure ici.</translation>
         </message>
         <message>
@@ -9639,8 +9778,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>%1 Fermez la fenêtre encore une fois pour quitter sans sauvegarde.</translation>
         </message>
         <message>
-            <source>A last backup is being made; the window closes by itself after it.</source>
-            <translation>Une dernière sauvegarde est en cours ; la fenêtre se fermera ensuite d’elle-même.</translation>
+            <source>A last backup is being made; after it the window closes by itself.</source>
+            <translation>Une dernière sauvegarde est en cours ; la fenêtre se fermera ensuite d’elle-même.</translation>
         </message>
         <message>
             <source>&amp;Close without it</source>
@@ -9651,7 +9790,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Sauvegarde</translation>
         </message>
         <message>
-            <source>How far the backup has come</source>
+            <source>Progress of the backup</source>
             <translation>Avancement de la sauvegarde</translation>
         </message>
     </context>
@@ -9751,7 +9890,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::LimitsPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
         <message>
@@ -9759,7 +9898,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Limites des produits</translation>
         </message>
         <message>
-            <source>Fin&amp;d product, measurand or source</source>
+            <source>Fin&amp;d by product, measurand or source</source>
             <translation>&amp;Trouver produit, mesurande ou source</translation>
         </message>
         <message>
@@ -9767,7 +9906,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Pas encore de limites. Ajoutez les limites de vos produits, chacune avec la source où elle figure et sa date ; la Revue dit alors de chaque résultat s’il est dans les limites, hors des limites ou indécidable avec son incertitude.</translation>
         </message>
         <message>
-            <source>No limit has all of these words. Take one away to find more.</source>
+            <source>No limit contains all of these words. Remove one to find more.</source>
             <translation>Aucune limite ne contient tous ces mots. Enlevez-en un pour en trouver davantage.</translation>
         </message>
         <message>
@@ -9973,7 +10112,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>À la d&amp;ate du</translation>
         </message>
         <message>
-            <source>The day the source is of, or was read on, as 2026-12-31.</source>
+            <source>The date of the source, or the day it was read, as 2026-12-31.</source>
             <translation>Le jour dont date la source, ou auquel elle a été lue, comme 2026-12-31.</translation>
         </message>
         <message>
@@ -9989,7 +10128,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Sa &amp;grandeur</translation>
         </message>
         <message>
-            <source>&amp;Reason of the change</source>
+            <source>&amp;Reason for the change</source>
             <translation>M&amp;otif de la modification</translation>
         </message>
         <message>
@@ -10002,7 +10141,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>As it is called where samples are registered.</source>
-            <translation>Comme il est nommé à l’enregistrement des échantillons.</translation>
+            <translation>Comme il est nommé à l’inscription des échantillons.</translation>
         </message>
     </context>
     <context>
@@ -10113,7 +10252,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>La vitesse est un nombre entier de %1 à %2 bauds.</translation>
         </message>
         <message>
-            <source>A sign has 7 or 8 data bits and 1 or 2 stop bits.</source>
+            <source>A character has 7 or 8 data bits and 1 or 2 stop bits.</source>
             <translation>Un signe a 7 ou 8 bits de données et 1 ou 2 bits d’arrêt.</translation>
         </message>
         <message>
@@ -10306,7 +10445,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Non connecté.</translation>
         </message>
         <message>
-            <source>The connection ended in the middle of this line, so it is no reading.</source>
+            <source>The connection ended in the middle of this line, so it is not a reading.</source>
             <translation>La connexion a pris fin au milieu de cette ligne, ce n’est donc pas une lecture.</translation>
         </message>
     </context>
@@ -10391,7 +10530,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>âge à l’emploi en h</translation>
         </message>
         <message>
-            <source>found in % of what was weighed in</source>
+            <source>found, in % of what was weighed</source>
             <translation>trouvé en % de ce qui a été pesé</translation>
         </message>
         <message>
@@ -10410,8 +10549,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::LotKeepingForm</name>
         <message>
-            <source>%1: give whole days, 0 for that day only, or nothing where nobody says.</source>
-            <translation>%1 : donnez des jours entiers, 0 pour ce seul jour, ou rien si personne ne l’indique.</translation>
+            <source>%1: give whole days, 0 for that day only, or nothing where none is stated.</source>
+            <translation>%1 : donnez des jours entiers, 0 pour ce seul jour, ou rien si personne ne l’indique.</translation>
         </message>
         <message>
             <source>&amp;In what</source>
@@ -10442,7 +10581,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Ma&amp;ximum là (°C)</translation>
         </message>
         <message>
-            <source>Empty where nobody says.</source>
+            <source>Empty where none is stated.</source>
             <translation>Vide si personne ne l’indique.</translation>
         </message>
         <message>
@@ -10459,7 +10598,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Say in what it was dissolved: choose a container, or key it, as water.</source>
-            <translation>Indiquez dans quoi il a été dissous : choisissez un flacon, ou saisissez-le, par exemple eau.</translation>
+            <translation>Indiquez dans quoi il a été dissous : choisissez un flacon, ou saisissez-le, par exemple eau.</translation>
         </message>
         <message>
             <source>Keeps dissolved</source>
@@ -10467,7 +10606,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Say how many aliquots there are: a whole number, 1 or more.</source>
-            <translation>Indiquez combien d’aliquotes il y a : un nombre entier, 1 ou plus.</translation>
+            <translation>Indiquez combien d’aliquotes il y a : un nombre entier, 1 ou plus.</translation>
         </message>
         <message>
             <source>Keep as stored</source>
@@ -10478,8 +10617,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Une fois décongelé</translation>
         </message>
         <message>
-            <source>Once thawed: give whole days, 1 or more, or nothing where nobody says.</source>
-            <translation>Une fois décongelé : donnez des jours entiers, 1 ou plus, ou rien si personne ne l’indique.</translation>
+            <source>Once thawed: give whole days, 1 or more, or nothing where none is stated.</source>
+            <translation>Une fois décongelé : donnez des jours entiers, 1 ou plus, ou rien si personne ne l’indique.</translation>
         </message>
         <message>
             <source>Say where it is kept, as freezer 2, upper drawer.</source>
@@ -10509,7 +10648,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Comme 2026-12-31, ou un mois comme 2026-12. Vide si rien n’est indiqué.</translation>
         </message>
         <message>
-            <source>Empty where nobody says.</source>
+            <source>Empty where none is stated.</source>
             <translation>Vide si personne ne l’indique.</translation>
         </message>
         <message>
@@ -10517,7 +10656,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Indiquez de quel réactif il s’agit, par le nom que les méthodes emploient.</translation>
         </message>
         <message>
-            <source>Say which lot it is, as it stands on the label; of water or a buffer of your own the day it was made will do.</source>
+            <source>Say which lot it is, as it stands on the label; for water or a buffer of your own the day it was made will do.</source>
             <translation>Indiquez de quel lot il s’agit, comme sur l’étiquette ; pour de l’eau ou un tampon maison, le jour de préparation suffit.</translation>
         </message>
         <message>
@@ -10525,7 +10664,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Dernier jour de validité : %1</translation>
         </message>
         <message>
-            <source>Keeps once opened: give whole days, 1 or more, or nothing where nobody says.</source>
+            <source>Keeps once opened: give whole days, 1 or more, or nothing where none is stated.</source>
             <translation>Conservation après ouverture : donnez des jours entiers, 1 ou plus, ou rien si personne ne l’indique.</translation>
         </message>
         <message>
@@ -10533,12 +10672,12 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Conservation d&amp;issous (jours)</translation>
         </message>
         <message>
-            <source>Of what comes dry; 0: on that day only. Empty where nobody says.</source>
-            <translation>Pour ce qui arrive sec ; 0 : ce seul jour. Vide si personne ne l’indique.</translation>
+            <source>For what comes dry; 0: on that day only. Empty where none is stated.</source>
+            <translation>Pour ce qui arrive sec ; 0 : ce seul jour. Vide si personne ne l’indique.</translation>
         </message>
         <message>
-            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where nobody says.</source>
-            <translation>Conservation dissous : donnez des jours entiers, 0 pour ce seul jour, ou rien si personne ne l’indique.</translation>
+            <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where none is stated.</source>
+            <translation>Conservation dissous : donnez des jours entiers, 0 pour ce seul jour, ou rien si personne ne l’indique.</translation>
         </message>
     </context>
     <context>
@@ -10561,10 +10700,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
-            <source>By the ledger %1, of which runs took %2; left: %3.</source>
+            <source>According to the ledger %1, of which runs took %2; left: %3.</source>
             <translation>D’après le journal %1, dont %2 pris par des séries ; reste : %3.</translation>
         </message>
         <message>
@@ -10636,7 +10775,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Ce qu’il a touché en &amp;CSV…</translation>
         </message>
         <message>
-            <source>Every run that took from it and every result: for the day the supplier recalls it.</source>
+            <source>Every run that took from it and every result: for the day when the supplier recalls it.</source>
             <translation>Chaque série qui y a puisé et chaque résultat : pour le jour où le fournisseur le rappelle.</translation>
         </message>
         <message>
@@ -10657,7 +10796,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>dry: %1</source>
-            <translation>sec : %1</translation>
+            <translation>sec : %1</translation>
         </message>
         <message>
             <source>dry</source>
@@ -10665,35 +10804,35 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>use by: %1</source>
-            <translation>à utiliser avant fin : %1</translation>
+            <translation>à utiliser jusqu’au : %1</translation>
         </message>
         <message>
             <source>the label says: %1</source>
-            <translation>l’étiquette dit : %1</translation>
+            <translation>l’étiquette dit : %1</translation>
         </message>
         <message>
             <source>dissolved: %1, in %2</source>
-            <translation>dissous : %1, dans %2</translation>
+            <translation>dissous : %1, dans %2</translation>
         </message>
         <message>
             <source>keeps once dissolved: %1 days</source>
-            <translation>conservation dissous : %1 jours</translation>
+            <translation>conservation dissous : %1 jours</translation>
         </message>
         <message>
             <source>filled: %1</source>
-            <translation>rempli : %1</translation>
+            <translation>rempli : %1</translation>
         </message>
         <message>
             <source>keeps as stored: %1 days</source>
-            <translation>conservation ainsi stocké : %1 jours</translation>
+            <translation>conservation ainsi stocké : %1 jours</translation>
         </message>
         <message>
             <source>kept: %1</source>
-            <translation>gardé : %1</translation>
+            <translation>gardé : %1</translation>
         </message>
         <message>
             <source>It is dry: its volume begins when it is dissolved.</source>
-            <translation>Il est sec : son volume commence quand il est dissous.</translation>
+            <translation>Il est sec : son volume commence quand il est dissous.</translation>
         </message>
         <message>
             <source>It was dissolved</source>
@@ -10716,7 +10855,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Il a été mis là où il est gardé</translation>
         </message>
         <message>
-            <source>There is something to note of it</source>
+            <source>There is something to note about it</source>
             <translation>Il y a quelque chose à noter</translation>
         </message>
         <message>
@@ -10743,7 +10882,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Saisissez le jour comme 2026-12-31.</translation>
         </message>
         <message>
-            <source>This is no day. Key it as 2026-12-31; a month alone, as 2026-12, is its last day.</source>
+            <source>This is not a day. Key it as 2026-12-31; a month alone, as 2026-12, means its last day.</source>
             <translation>Ce n’est pas un jour. Saisissez-le comme 2026-12-31 ; un mois seul, comme 2026-12, est son dernier jour.</translation>
         </message>
         <message>
@@ -10819,7 +10958,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Use by</source>
-            <translation>À utiliser jusqu’au</translation>
+            <translation>Utiliser jusqu’au</translation>
         </message>
         <message>
             <source>Kept</source>
@@ -10829,7 +10968,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::LotsPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
         <message>
@@ -10841,7 +10980,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Flacons de réactifs</translation>
         </message>
         <message>
-            <source>Fin&amp;d reagent, lot or state</source>
+            <source>Fin&amp;d by reagent, lot or state</source>
             <translation>&amp;Trouver réactif, lot ou état</translation>
         </message>
         <message>
@@ -10849,7 +10988,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Aucun flacon n’est disponible. Réceptionnez les réactifs, l’eau et les tampons présents ; les plans disent alors s’ils suffisent.</translation>
         </message>
         <message>
-            <source>No container has all of these words. Take one away to find more.</source>
+            <source>No container contains all of these words. Remove one to find more.</source>
             <translation>Aucun flacon ne contient tous ces mots. Enlevez-en un pour en trouver davantage.</translation>
         </message>
         <message>
@@ -10909,20 +11048,20 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>%1 a été écrit : chaque série qui y a puisé, une ligne par résultat.</translation>
         </message>
         <message>
-            <source>Dissolved: %1 of it now.</source>
-            <translation>Dissous : il y en a maintenant %1.</translation>
+            <source>Dissolved: now %1 of it.</source>
+            <translation>Dissous : il y en a maintenant %1.</translation>
         </message>
         <message>
             <source>Divided. Its aliquots are containers of their own in the list: %1, of %2 each.</source>
-            <translation>Divisé. Ses aliquotes sont des flacons à part dans la liste : %1, de %2 chacune.</translation>
+            <translation>Divisé. Ses aliquotes sont des flacons à part dans la liste : %1, de %2 chacune.</translation>
         </message>
         <message>
             <source>Noted: it is kept in %1.</source>
-            <translation>Noté : il est gardé dans %1.</translation>
+            <translation>Noté : il est gardé dans %1.</translation>
         </message>
         <message>
             <source>Noted; the ledger keeps it.</source>
-            <translation>Noté ; le journal le garde.</translation>
+            <translation>Noté ; le journal le garde.</translation>
         </message>
         <message>
             <source>Thrown away.</source>
@@ -10975,7 +11114,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>A new run that is not on the bench yet</source>
@@ -11037,7 +11176,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>aucune, l’ordre en tient lieu</translation>
         </message>
         <message>
-            <source>&amp;Columns parted by</source>
+            <source>&amp;Columns separated by</source>
             <translation>&amp;Colonnes séparées par</translation>
         </message>
         <message>
@@ -11616,7 +11755,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
     </context>
     <context>
@@ -12030,7 +12169,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Méthodes</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, state or where it comes from</source>
+            <source>Fin&amp;d by name, state or origin</source>
             <translation>&amp;Trouver nom, état ou provenance</translation>
         </message>
         <message>
@@ -12038,7 +12177,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Il n’y a pas encore de méthode. Importez-en une d’un fichier, ou écrivez-en une nouvelle.</translation>
         </message>
         <message>
-            <source>No method has all of these words. Take one away to find more.</source>
+            <source>No method contains all of these words. Remove one to find more.</source>
             <translation>Aucune méthode ne contient tous ces mots. Enlevez-en un pour en trouver davantage.</translation>
         </message>
         <message>
@@ -12054,7 +12193,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Une méthode qui n’est pas encore enregistrée</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
         <message>
@@ -12103,6 +12242,21 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>as 8:10, or with its day</source>
             <translation>comme 8:10, ou avec son jour</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::NameDoubts</name>
+        <message>
+            <source>A name with a figure in it: was a reading meant?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nobody of that name is set up: it can work, but not sign.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This name is retired: it can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12181,7 +12335,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>est vide ; un nombre est nécessaire</translation>
         </message>
         <message>
-            <source>"%1" is no number. %2</source>
+            <source>"%1" is not a number. %2</source>
             <translation>« %1 » n’est pas un nombre. %2</translation>
         </message>
         <message>
@@ -12226,7 +12380,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>un nombre compté depuis la gauche</translation>
         </message>
         <message>
-            <source>the number behind a text</source>
+            <source>the number after a text</source>
             <translation>le nombre après un texte</translation>
         </message>
         <message>
@@ -12356,7 +12510,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Modifier la liste</translation>
         </message>
         <message>
-            <source>&amp;Set up persons</source>
+            <source>&amp;Set up people</source>
             <translation>&amp;Définir les personnes</translation>
         </message>
         <message>
@@ -12418,7 +12572,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::PersonsPage</name>
         <message>
-            <source>Persons are set up: from now on decisions are signed. Add a second head, so that a lost passphrase can be replaced.</source>
+            <source>People are set up: from now on decisions are signed. Add a second head, so that a lost passphrase can be replaced.</source>
             <translation>Les personnes sont définies : dorénavant les décisions sont signées. Ajoutez un second responsable, afin qu’une phrase de passe perdue puisse être remplacée.</translation>
         </message>
         <message>
@@ -12442,27 +12596,27 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Réactivée, avec la phrase de passe d’avant.</translation>
         </message>
         <message>
-            <source>Decisions are signed by these persons, each with a passphrase. Choose one to change; every change is signed.</source>
+            <source>Decisions are signed by these people, each with a passphrase. Choose one to change; every change is signed.</source>
             <translation>Les décisions sont signées par ces personnes, chacune avec une phrase de passe. Choisissez-en une à modifier ; chaque modification est signée.</translation>
         </message>
         <message>
-            <source>No persons are set up.
+            <source>Nobody is set up yet.
 
-Until then a decision carries the name that was typed and is unsigned, and reports say so. From the first person on every decision on a run, and every choice of the result that is reported, is signed with a passphrase; there is no way back to unsigned decisions.
+Until then a decision carries the name that was typed and is unsigned, and reports say so. From the first person on, every decision on a run, and every choice of the result that is reported, is signed with a passphrase; there is no way back to unsigned decisions.
 
-The first person is the head, who adds the others. Passphrases are kept as a hash only: nobody can look one up, and a head replaces one that is lost.</source>
-            <translation>Aucune personne n’est définie.
+The first person is the head, who adds the others. Passphrases are kept only as a hash: nobody can look one up, and a head replaces one that is lost.</source>
+            <translation>Aucune personne n’est encore définie.
 
 Jusque-là, une décision porte le nom qui a été tapé et n’est pas signée, et les rapports le disent. À partir de la première personne, chaque décision sur une série, et chaque choix du résultat rapporté, est signé avec une phrase de passe ; il n’y a pas de retour à des décisions non signées.
 
 La première personne est le responsable, qui ajoute les autres. Les phrases de passe ne sont gardées que sous forme d’empreinte : personne ne peut les consulter, et un responsable remplace celle qui est perdue.</translation>
         </message>
         <message>
-            <source>Persons</source>
+            <source>People</source>
             <translation>Personnes</translation>
         </message>
         <message>
-            <source>A change of the list of persons, not stored yet</source>
+            <source>A change to the list of people, not stored yet</source>
             <translation>Une modification de la liste des personnes, pas encore enregistrée</translation>
         </message>
     </context>
@@ -12670,8 +12824,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Étapes de la méthode</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter. What you did here waits for it.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter. What you did here waits for it.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée. Ce que vous avez fait ici l’attend.</translation>
+        </message>
+        <message>
+            <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12697,7 +12855,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Dilute %1: %2</source>
-            <translation>Diluer %1 : %2</translation>
+            <translation>Diluer %1 : %2</translation>
         </message>
     </context>
     <context>
@@ -12811,7 +12969,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Saisir %1</translation>
         </message>
         <message>
-            <source>Tube %1: how much %2 really went in? The worksheet says %3.</source>
+            <source>Tube %1: how much %2 actually went in? The worksheet says %3.</source>
             <translation>Tube %1 : quel volume a réellement été introduit (%2) ? La feuille de paillasse dit %3.</translation>
         </message>
         <message>
@@ -13069,6 +13227,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>dilution step %1</source>
             <translation>étape de dilution %1</translation>
         </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">contrôle %1</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PlanForm</name>
@@ -13117,7 +13279,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Intitulé</translation>
         </message>
         <message>
-            <source>&amp;Samples, one a line</source>
+            <source>&amp;Samples, one per line</source>
             <translation>É&amp;chantillons, un par ligne</translation>
         </message>
         <message>
@@ -13156,7 +13318,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Méthode et précautions</translation>
         </message>
         <message>
-            <source>What the plan comes to</source>
+            <source>What the plan gives</source>
             <translation>Ce qui ressort du plan</translation>
         </message>
         <message>
@@ -13248,7 +13410,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1. Rien ne s’y oppose.</translation>
         </message>
         <message>
-            <source>Tick the samples to take with the space bar first.</source>
+            <source>First tick the samples to take with the space bar.</source>
             <translation>Cochez d’abord avec la barre d’espace les échantillons à prendre.</translation>
         </message>
         <message>
@@ -13256,7 +13418,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La série n’est pas encore à la paillasse : corrigez d’abord ce que nomme la liste.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée.</translation>
         </message>
         <message>
@@ -13264,8 +13426,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>E&amp;xpliquer cet avertissement</translation>
         </message>
         <message>
-            <source>What is warned of, and what to do about it; F1 does the same</source>
-            <translation>De quoi il est averti, et que faire ; F1 fait de même</translation>
+            <source>What the warning means, and what to do about it; F1 does the same</source>
+            <translation>De quoi il est averti, et que faire ; F1 fait de même</translation>
         </message>
     </context>
     <context>
@@ -13361,7 +13523,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Retour à la liste</translation>
         </message>
         <message>
-            <source>What comes of it</source>
+            <source>What it gives</source>
             <translation>Ce qui en résulte</translation>
         </message>
         <message>
@@ -13441,7 +13603,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1, %2</translation>
         </message>
         <message>
-            <source>is missing or no time: %1</source>
+            <source>is missing or not a time: %1</source>
             <translation>manque ou n’est pas une heure : %1</translation>
         </message>
         <message>
@@ -13461,7 +13623,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Préparé : %1 (k = 2).</translation>
         </message>
         <message>
-            <source>Most of its uncertainty from: %1, %2 of the variance.</source>
+            <source>Largest contribution to its uncertainty: %1, %2 of the variance.</source>
             <translation>La plus grande part de son incertitude vient de : %1, %2 de la variance.</translation>
         </message>
         <message>
@@ -13596,7 +13758,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Séries qui l’ont employé</translation>
         </message>
         <message>
-            <source>No run has used it yet. New run offers it while it is alive.</source>
+            <source>No run has used it yet. New run offers it while it can be used.</source>
             <translation>Aucune série ne l’a encore employé. Nouvelle série le propose tant qu’il est utilisable.</translation>
         </message>
         <message>
@@ -13656,8 +13818,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Jeté : il n’est plus proposé ; les séries qui l’ont employé le gardent.</translation>
         </message>
         <message>
-            <source>Recovery over its life, of all of this substance</source>
-            <translation>Récupération au cours de la vie, de tout ce qui vient de cette substance</translation>
+            <source>Recovery over its life, for all of this substance</source>
+            <translation>Taux de récupération au cours de sa vie, pour tout ce qui vient de cette substance</translation>
         </message>
     </context>
     <context>
@@ -13791,7 +13953,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>Pipette</source>
@@ -13827,11 +13989,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::ReadPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter. %1</source>
+            <source>First say who is at the bench: type your name on the left and press Enter. %1</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée. %1</translation>
         </message>
         <message>
-            <source>The reading waits for it, and is then stored unless something speaks against it.</source>
+            <source>The reading waits for it, and is then stored unless there is something against it.</source>
             <translation>La lecture l’attend, et est ensuite enregistrée à moins que quelque chose ne s’y oppose.</translation>
         </message>
         <message>
@@ -13855,7 +14017,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La répétition l’attend.</translation>
         </message>
         <message>
-            <source>%1 stands in the rack now, in tube %2 and on: pipette it as the strip says.</source>
+            <source>%1 is in the rack now, from tube %2 on: pipette it as the strip says.</source>
             <translation>%1 est maintenant dans le portoir, à partir du tube %2 : pipetez-le comme le dit le bandeau.</translation>
         </message>
         <message>
@@ -13863,7 +14025,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 est arrivé du photomètre et attend que ce qui figure ici soit enregistré ou quitté avec Échap (en attente au total : %2).</translation>
         </message>
         <message>
-            <source>No tube waits for the readings that came (%1 in all, the first of them %2); nothing was stored of them. Go to the tube in the table first.</source>
+            <source>No tube waits for the readings that came in (%1 in all, the first of them %2); none of them was stored. Go to the tube in the table first.</source>
             <translation>Aucun tube n’attend les lectures arrivées (%1 au total, la première %2) ; rien n’en a été enregistré. Allez d’abord au tube dans le tableau.</translation>
         </message>
         <message>
@@ -13947,8 +14109,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>D’après ce qui est enregistré :</translation>
         </message>
         <message>
-            <source>Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.</source>
-            <translation>Tube %1 : il est trop tôt pour %2. La méthode attend %3, dont il reste %4 : lisez-le ensuite.</translation>
+            <source>Tube %1: it is too early for %2. The method waits %3, of which %4 are left: read it after that.</source>
+            <translation>Tube %1 : il est trop tôt pour %2. La méthode attend %3, dont il reste %4 : lisez-le ensuite.</translation>
         </message>
     </context>
     <context>
@@ -14073,7 +14235,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; good until %1</source>
-            <translation>; bon jusqu’au %1</translation>
+            <translation> ; bon jusqu’au %1</translation>
         </message>
         <message>
             <source>%1 more in lot %2</source>
@@ -14081,7 +14243,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1; %2</source>
-            <translation>%1 ; %2</translation>
+            <translation>%1 ; %2</translation>
         </message>
     </context>
     <context>
@@ -14221,7 +14383,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Choisissez d’abord un résultat dans le tableau ; sa tendance est affichée.</translation>
         </message>
         <message>
-            <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided. Shown are the new ones.</source>
+            <source>This program calculates other numbers from the stored readings than version %1 did when the run was decided on. The new ones are shown.</source>
             <translation>Ce programme calcule à partir des lectures enregistrées d’autres nombres que la version %1 lors de la décision sur la série. Les nouveaux sont affichés.</translation>
         </message>
         <message>
@@ -14244,7 +14406,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Qui a fait quoi</translation>
         </message>
         <message>
-            <source>Whole, and kept</source>
+            <source>Intact, and kept</source>
             <translation>Intacts, et gardés</translation>
         </message>
     </context>
@@ -14276,14 +14438,18 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Recovery (%)</source>
-            <translation>Taux de récupération (%)</translation>
+            <translation>Récupération (%)</translation>
+        </message>
+        <message>
+            <source>Control %1</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
         <name>plateau::ui::RecoveryHistory</name>
         <message>
             <source>Recovery (%)</source>
-            <translation>Taux de récupération (%)</translation>
+            <translation>Récupération (%)</translation>
         </message>
     </context>
     <context>
@@ -14297,7 +14463,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Problèmes</translation>
         </message>
         <message>
-            <source>Expected, in g/L; of a solid g/100 g</source>
+            <source>Expected, in g/L; for a solid g/100 g</source>
             <translation>Attendu, en g/L ; d’un solide g/100 g</translation>
         </message>
         <message>
@@ -14309,11 +14475,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Inscrire des échantillons</translation>
         </message>
         <message>
-            <source>Key a line for each sample, or copy a column or several columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; else they are, in this order: %1.</source>
+            <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise they are, in this order: %1.</source>
             <translation>Saisissez une ligne par échantillon, ou copiez une ou plusieurs colonnes d’un tableur et collez-les ici (Ctrl+V). La première ligne peut nommer les colonnes, un mesurande aussi ; sinon elles sont, dans cet ordre : %1.</translation>
         </message>
         <message>
-            <source>What was told before stays in the notebook's history.</source>
+            <source>What was stated before stays in the notebook's history.</source>
             <translation>Ce qui était indiqué auparavant reste dans l’historique du cahier.</translation>
         </message>
         <message>
@@ -14325,7 +14491,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Ligne %1, %2 : %3</translation>
         </message>
         <message>
-            <source>Line %1: a repeat of %2 waits already; it takes over what is told here.</source>
+            <source>Line %1: a repeat of %2 waits already; it takes over what is stated here.</source>
             <translation>Ligne %1 : une répétition de %2 attend déjà ; elle reprend ce qui est indiqué ici.</translation>
         </message>
         <message>
@@ -14354,7 +14520,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Regi&amp;ster them</source>
-            <translation>Enregi&amp;strer</translation>
+            <translation>In&amp;scrire</translation>
         </message>
         <message>
             <source>Change a sample that waits</source>
@@ -14362,11 +14528,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 is among the samples that wait already; change it there, or give this one another id.</source>
-            <translation>%1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre identifiant à celui-ci.</translation>
+            <translation>%1 est déjà parmi les échantillons en attente ; modifiez-le là, ou donnez un autre id à celui-ci.</translation>
         </message>
         <message>
             <source>There are samples that are not stored. Press it once more to drop them, or register them first.</source>
-            <translation>Des échantillons ne sont pas stockés. Appuyez encore une fois pour les abandonner, ou enregistrez-les d’abord.</translation>
+            <translation>Des échantillons ne sont pas enregistrés. Appuyez encore une fois pour les abandonner, ou inscrivez-les d’abord.</translation>
         </message>
     </context>
     <context>
@@ -14483,7 +14649,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>toute autre demande</translation>
         </message>
         <message>
-            <source>Tube %1 was pipetted otherwise than the method says, and is calculated as pipetted.</source>
+            <source>Tube %1 was pipetted differently from what the method says, and is calculated as pipetted.</source>
             <translation>Le tube %1 a été pipeté autrement que la méthode ne le dit, et il est calculé tel que pipeté.</translation>
         </message>
         <message>
@@ -14491,7 +14657,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Ceci est la révision %1 et remplace la révision %2. Elle a été rouverte le %3 par %4 : %5.</translation>
         </message>
         <message>
-            <source>The results relate only to the items tested, as they were received. What the customer says of the samples is given as it was told. This report is not to be reproduced except in full without the laboratory's approval.</source>
+            <source>The results relate only to the items tested, as they were received. What the customer says about the samples is given as stated. This report is not to be reproduced except in full without the laboratory's approval.</source>
             <translation>Les résultats ne concernent que les objets soumis à l’essai, tels qu’ils ont été reçus. Ce que le client indique des échantillons est donné tel qu’il a été communiqué. Ce rapport ne doit pas être reproduit, sinon en entier, sans l’accord du laboratoire.</translation>
         </message>
         <message>
@@ -14822,7 +14988,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::ReportFields</name>
         <message>
-            <source>%1 is no field: expected its name, an equals sign and its value, as in customer=Threnholt Cider</source>
+            <source>%1 is not a field: expected its name, an equals sign and its value, as in customer=Threnholt Cider</source>
             <translation>%1 n’est pas un champ : attendu son nom, un signe égal et sa valeur, comme dans customer=Threnholt Cider</translation>
         </message>
         <message>
@@ -14838,7 +15004,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>le champ %1 n’a pas de valeur ; omettez-le pour avoir une ligne à remplir</translation>
         </message>
         <message>
-            <source>the value of the field %1 is longer than %2 signs; shorten it</source>
+            <source>the value of the field %1 is longer than %2 characters; shorten it</source>
             <translation>la valeur du champ %1 dépasse %2 signes ; raccourcissez-la</translation>
         </message>
         <message>
@@ -15003,8 +15169,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Unités des produits</translation>
         </message>
         <message>
-            <source>In which unit the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, of a solid in g/100 g. %1</source>
-            <translation>Dans quelle unité les résultats d’un produit sont rapportés. Une ligne qui nomme un mesurande passe avant une ligne qui ne nomme que le produit. Ce qui ne figure dans aucune ligne est rapporté en g/L, pour un solide en g/100 g. %1</translation>
+            <source>The unit in which the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
+            <translation>L’unité dans laquelle les résultats d’un produit sont rapportés. Une ligne qui nomme un mesurande passe avant une ligne qui ne nomme que le produit. Ce qui ne figure dans aucune ligne est rapporté en g/L, pour un solide en g/100 g. %1</translation>
         </message>
         <message>
             <source>Product</source>
@@ -15098,10 +15264,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
-            <source>Nobody chose: until somebody does, the last accepted one counts.</source>
+            <source>Nobody has chosen: until somebody does, the last accepted one counts.</source>
             <translation>Personne n’a choisi : jusque-là, le dernier accepté compte.</translation>
         </message>
         <message>
@@ -15220,11 +15386,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>k = %1: %2.</source>
-            <translation>k = %1 : %2.</translation>
+            <translation>k = %1 : %2.</translation>
         </message>
         <message>
             <source>As the laboratory reports it</source>
-            <translation>Comme le laboratoire le rend</translation>
+            <translation>Comme le laboratoire le rapporte</translation>
         </message>
         <message>
             <source>in %1</source>
@@ -15236,7 +15402,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Recovery of %1: %2 expected at use</source>
-            <translation>Récupération de %1 : %2 attendu à l’emploi</translation>
+            <translation>Taux de récupération de %1 : %2 attendu à l’emploi</translation>
         </message>
     </context>
     <context>
@@ -15317,7 +15483,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::ReviewPage</name>
         <message>
             <source>Equipment and lots that the run was made with</source>
-            <translation>Appareils et lots avec lesquels la série a été faite</translation>
+            <translation>Équipement et lots avec lesquels la série a été faite</translation>
         </message>
     </context>
     <context>
@@ -15343,12 +15509,28 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Un réviseur ou un responsable statue ici, et %1 sont analystes.</translation>
         </message>
         <message>
-            <source>Nobody who is set up may decide it.</source>
+            <source>Nobody who is set up may decide on it.</source>
             <translation>Personne parmi celles qui sont enregistrées ne peut en décider.</translation>
         </message>
         <message>
             <source>Who may: %1.</source>
-            <translation>Peut décider : %1.</translation>
+            <translation>Peut décider : %1.</translation>
+        </message>
+        <message>
+            <source>accepted: read again, and the reading is right</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: the control is within its limits</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: the tube concerned is left out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>accepted: for orientation only, not for a report</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15358,7 +15540,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Revue</translation>
         </message>
         <message>
-            <source>Who may decide a run. The first rule holds once persons are set up under Books, Persons; the second one for typed names, too.</source>
+            <source>Who may decide on a run. The first rule holds once people are set up under Books, People; the second one for typed names, too.</source>
             <translation>Qui peut statuer sur une série. La première règle vaut une fois les personnes définies sous Registres, Personnes ; la seconde aussi pour les noms tapés.</translation>
         </message>
         <message>
@@ -15370,7 +15552,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Un réviseur ou le responsable statue ; la signature d’un analyste ne suffit pas</translation>
         </message>
         <message>
-            <source>A second person reviews: nobody decides a run that they worked on</source>
+            <source>A second person reviews: nobody decides on a run that they worked on</source>
             <translation>Une seconde personne revoit : nul ne statue sur une série à laquelle il a travaillé</translation>
         </message>
         <message>
@@ -15422,10 +15604,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
-            <source>Nothing speaks against this result.</source>
+            <source>There is nothing against this result.</source>
             <translation>Rien ne s’oppose à ce résultat.</translation>
         </message>
         <message>
@@ -15448,7 +15630,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Secondes d’un tube à l’autre</translation>
         </message>
         <message>
-            <source>Seconds from %1 to %2, please: no rhythm is kept.</source>
+            <source>Enter seconds from %1 to %2: no rhythm is kept.</source>
             <translation>Indiquez %1 à %2 secondes : aucun rythme n’est gardé.</translation>
         </message>
         <message>
@@ -15611,13 +15793,13 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>What is checked, why, and what to do about it; F1 does the same</source>
-            <translation>Ce qui est vérifié, pourquoi, et que faire ; F1 fait de même</translation>
+            <translation>Ce qui est vérifié, pourquoi, et que faire ; F1 fait de même</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::RunDraft</name>
         <message>
-            <source>Between 1 and 12 tubes of a sample, as a whole number.</source>
+            <source>Between 1 and 12 tubes per sample, as a whole number.</source>
             <translation>Entre 1 et 12 tubes par échantillon, en nombre entier.</translation>
         </message>
         <message>
@@ -15633,7 +15815,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Donnez à la série un intitulé, par lequel on la retrouve.</translation>
         </message>
         <message>
-            <source>Name at least one sample, one a line.</source>
+            <source>Name at least one sample, one per line.</source>
             <translation>Nommez au moins un échantillon, un par ligne.</translation>
         </message>
         <message>
@@ -15641,7 +15823,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Indiquez quelle part de son titre il perd en une heure ; 0 s’il garde son titre toute la journée.</translation>
         </message>
         <message>
-            <source>With 0 it counts at full strength all day; the method reckons with a loss of %1 % an hour.</source>
+            <source>With 0 it counts at full strength all day; the method expects a loss of %1 % an hour.</source>
             <translation>Avec 0, il compte à plein titre toute la journée ; la méthode prévoit une perte de %1 % par heure.</translation>
         </message>
         <message>
@@ -15664,15 +15846,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Le fichier peut être mis à la paillasse.</translation>
         </message>
         <message>
-            <source>The file can be used. To know first:</source>
+            <source>The file can be used. Worth knowing first:</source>
             <translation>Le fichier est utilisable. À savoir d’abord :</translation>
         </message>
         <message>
-            <source>The file cannot be used as it is, and nothing of it was taken over. To put right in it:</source>
+            <source>The file cannot be used as it is, and nothing was taken from it. To put right in it:</source>
             <translation>Le fichier n’est pas utilisable tel quel, et rien n’en a été repris. À y corriger :</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée.</translation>
         </message>
         <message>
@@ -15680,7 +15862,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>C’est le portoir %1.</translation>
         </message>
         <message>
-            <source>It is decided and stands under Notebook.</source>
+            <source>It is decided on and stands under Notebook.</source>
             <translation>Elle est décidée et figure sous Cahier.</translation>
         </message>
         <message>
@@ -15688,7 +15870,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Rien n’a été enregistré.</translation>
         </message>
         <message>
-            <source>The notebook has this very run already, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
+            <source>The notebook already has this very run, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
             <translation>Le cahier a déjà cette même série, avec les mêmes lectures : série %1, « %2 », mise à la paillasse le %3. %4</translation>
         </message>
     </context>
@@ -15775,15 +15957,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Le premier jour est après le dernier, aucune série ne peut donc être trouvée : échangez-les.</translation>
         </message>
         <message>
-            <source>Choose what the result is of, so that its value counts.</source>
+            <source>Choose what the result is for, so that its value counts.</source>
             <translation>Choisissez de quoi est le résultat, pour que sa valeur compte.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::RunListView</name>
         <message>
-            <source>Find by &amp;more</source>
-            <translation>&amp;Plus de critères</translation>
+            <source>&amp;More filters</source>
+            <translation>&amp;Plus de filtres</translation>
         </message>
         <message>
             <source>&amp;Keep filter</source>
@@ -15846,7 +16028,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Cahier</translation>
         </message>
         <message>
-            <source>Fin&amp;d title, sample, person, note … or printed code</source>
+            <source>Fin&amp;d by title, sample, person, note … or printed code</source>
             <translation>&amp;Trouver intitulé, échantillon, personne, note … ou code imprimé</translation>
         </message>
         <message>
@@ -15858,7 +16040,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Ordre</translation>
         </message>
         <message>
-            <source>No run of the notebook is all of this. Take a word or a field away to find more; Escape takes everything away.</source>
+            <source>No run in the notebook matches all of this. Remove a word or a field to find more; Escape clears everything.</source>
             <translation>Aucune série du cahier ne réunit tout cela. Enlevez un mot ou un champ pour en trouver davantage ; Échap enlève tout.</translation>
         </message>
         <message>
@@ -16439,7 +16621,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>recovery, %</source>
-            <translation>taux de récupération, %</translation>
+            <translation>récupération, %</translation>
         </message>
         <message>
             <source>standard %1</source>
@@ -16522,7 +16704,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>incertitude-type, %1</translation>
         </message>
         <message>
-            <source>part of the variance, %</source>
+            <source>share of the variance, %</source>
             <translation>part de la variance, %</translation>
         </message>
         <message>
@@ -16802,11 +16984,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Result: %1.</source>
-            <translation>Résultat : %1.</translation>
+            <translation>Résultat : %1.</translation>
         </message>
         <message>
             <source>not reported</source>
             <translation>non rapporté</translation>
+        </message>
+        <message>
+            <source>control %1</source>
+            <translation type="unfinished">contrôle %1</translation>
         </message>
     </context>
     <context>
@@ -16825,7 +17011,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1, and %2 more</source>
-            <translation>%1, et %2 de plus</translation>
+            <translation>%1 et %2 de plus</translation>
         </message>
     </context>
     <context>
@@ -16887,7 +17073,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>1 sample</source>
@@ -16967,7 +17153,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>back to the samples that wait: %1</source>
-            <translation>de retour parmi les échantillons en attente : %1</translation>
+            <translation>de retour parmi les échantillons en attente : %1</translation>
         </message>
     </context>
     <context>
@@ -17047,11 +17233,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Tapez ce qui est attendu, Entrée descend, et faites proposer les dilutions, ou tapez-les. Laissé vide : non dilué, et le volume propre à la méthode dans le tube.</translation>
         </message>
         <message>
-            <source>Type what is expected of at least one sample first, or a product that was run before: the dilution follows from it.</source>
+            <source>First type what is expected of at least one sample, or a product that was run before: the dilution follows from it.</source>
             <translation>Tapez d’abord ce qui est attendu d’au moins un échantillon, ou un produit déjà passé : la dilution en découle.</translation>
         </message>
         <message>
-            <source>Dilutions proposed: %1, to be run undiluted: %2. They can be typed over.</source>
+            <source>Dilutions proposed: %1, to be run undiluted: %2. They can be overwritten.</source>
             <translation>Dilutions proposées : %1, à passer non dilués : %2. Elles peuvent être remplacées à la frappe.</translation>
         </message>
         <message>
@@ -17060,11 +17246,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 Volume of sample in the tube set as well: %2.</source>
-            <translation>%1 Le volume d’échantillon dans le tube est réglé aussi : %2.</translation>
+            <translation>%1 Le volume d’échantillon dans le tube est réglé aussi : %2.</translation>
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>%1 %2 mL</source>
@@ -17086,7 +17272,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 fort</translation>
         </message>
         <message>
-            <source>%1: say its mass and extract first.</source>
+            <source>%1: enter its mass and extract first.</source>
             <translation>%1 : indiquez d’abord sa masse et son extrait.</translation>
         </message>
         <message>
@@ -17192,7 +17378,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::SamplesPage</name>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
         <message>
@@ -17200,7 +17386,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Échantillons en attente</translation>
         </message>
         <message>
-            <source>Fin&amp;d sample, product, reason or sender</source>
+            <source>Fin&amp;d by sample, product, reason or sender</source>
             <translation>&amp;Trouver échantillon, produit, motif ou expéditeur</translation>
         </message>
         <message>
@@ -17208,7 +17394,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Aucun échantillon n’attend. Inscrivez ce qui est arrivé ; une répétition conseillée par une série arrive ici d’elle-même.</translation>
         </message>
         <message>
-            <source>No sample has all of these words. Take one away to find more.</source>
+            <source>No sample contains all of these words. Remove one to find more.</source>
             <translation>Aucun échantillon ne contient tous ces mots. Enlevez-en un pour en trouver davantage.</translation>
         </message>
         <message>
@@ -17269,11 +17455,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Samples that are not registered yet</source>
-            <translation>Échantillons pas encore enregistrés</translation>
+            <translation>Échantillons pas encore inscrits</translation>
         </message>
         <message>
             <source>Registered: %1.</source>
-            <translation>Enregistrés : %1.</translation>
+            <translation>Inscrits : %1.</translation>
         </message>
     </context>
     <context>
@@ -17348,8 +17534,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Fixées par le laboratoire</translation>
         </message>
         <message>
-            <source>Out of control is</source>
-            <translation>Est hors maîtrise</translation>
+            <source>Out of control if</source>
+            <translation>Hors maîtrise si</translation>
         </message>
         <message>
             <source>Save these settings</source>
@@ -17444,11 +17630,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Ce qui est hors maîtrise</translation>
         </message>
         <message>
-            <source>From the first run of the series on.</source>
+            <source>From the first run of the series onwards.</source>
             <translation>À partir de la première série.</translation>
         </message>
         <message>
-            <source>From run %1 on.</source>
+            <source>From run %1 onwards.</source>
             <translation>À partir de la série %1.</translation>
         </message>
         <message>
@@ -17456,18 +17642,18 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 : un nombre manque ou est illisible.</translation>
         </message>
         <message>
-            <source>%1: a whole number is wanted.</source>
+            <source>%1: a whole number is needed.</source>
             <translation>%1 : un nombre entier est demandé.</translation>
         </message>
     </context>
     <context>
         <name>plateau::ui::ShelfDraft</name>
         <message>
-            <source>%1 is no matrix; choose one of: %2.</source>
+            <source>%1 is not a matrix; choose one of: %2.</source>
             <translation>%1 n’est pas une matrice ; choisissez parmi : %2.</translation>
         </message>
         <message>
-            <source>%1 is no form; a sample is liquid or solid.</source>
+            <source>%1 is not a form; a sample is liquid or solid.</source>
             <translation>%1 n’est pas une forme ; un échantillon est liquide ou solide.</translation>
         </message>
         <message>
@@ -17479,11 +17665,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>%1 est encore à venir ; donnez l’heure de réception.</translation>
         </message>
         <message>
-            <source>%1 is no time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
+            <source>%1 is not a time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
             <translation>%1 n’est pas une heure ; écrivez le jour comme 2026-03-02, avec l’heure comme 2026-03-02 8:10, ou l’heure seule pour le dernier jour.</translation>
         </message>
         <message>
-            <source>%1 does not end in a number; write the measurand and the amount in g/L, of a solid in g/100 g, as in %2.</source>
+            <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
             <translation>%1 ne se termine pas par un nombre ; écrivez le mesurande et la quantité en g/L, pour un solide en g/100 g, comme dans %2.</translation>
         </message>
         <message>
@@ -17723,7 +17909,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Une lecture faite en suite</translation>
         </message>
         <message>
-            <source>Where the absorbance creeps on: a straight line through the last readings of a series, read at the moment the starter was added. Leave both empty for none.</source>
+            <source>Where the absorbance keeps creeping: a straight line through the last readings of a series, read at the moment the starter was added. Leave both empty for none.</source>
             <translation>Quand l’absorbance continue de dériver : une droite par les dernières lectures d’une suite, lue au moment de l’ajout du réactif de démarrage. Laissez les deux vides s’il n’y en a pas.</translation>
         </message>
         <message>
@@ -17738,7 +17924,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::SignatureFields</name>
         <message>
-            <source>unsigned: no persons are set up</source>
+            <source>unsigned: nobody is set up</source>
             <translation>non signé : aucune personne n’est définie</translation>
         </message>
     </context>
@@ -17828,6 +18014,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Used when it goes into its first tube</source>
             <translation>Utilisé quand il entre dans son premier tube</translation>
         </message>
+        <message>
+            <source>Known value</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::Standards</name>
@@ -17884,16 +18074,16 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La pureté</translation>
         </message>
         <message>
-            <source>What the purity is certain to</source>
-            <translation>La certitude sur la pureté</translation>
+            <source>The uncertainty of the purity</source>
+            <translation>L’incertitude de la pureté</translation>
         </message>
         <message>
             <source>The water content</source>
             <translation>La teneur en eau</translation>
         </message>
         <message>
-            <source>What the water is certain to</source>
-            <translation>La certitude sur l’eau</translation>
+            <source>The uncertainty of the water</source>
+            <translation>L’incertitude de l’eau</translation>
         </message>
         <message>
             <source>The molar mass</source>
@@ -17994,7 +18184,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Étalons préparés</translation>
         </message>
         <message>
-            <source>Fin&amp;d name, substance or state</source>
+            <source>Fin&amp;d by name, substance or state</source>
             <translation>&amp;Trouver nom, substance ou état</translation>
         </message>
         <message>
@@ -18002,7 +18192,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Aucun étalon n’est encore dans le registre. Préparez-en un : son titre décroît alors ici, et une nouvelle série le prend avec son incertitude.</translation>
         </message>
         <message>
-            <source>No standard has all of these words. Take one away to find more.</source>
+            <source>No standard contains all of these words. Remove one to find more.</source>
             <translation>Aucun étalon ne contient tous ces mots. Enlevez-en un pour en trouver davantage.</translation>
         </message>
         <message>
@@ -18022,7 +18212,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Dans le registre. Imprimez son étiquette ; une nouvelle série le prend par son nom.</translation>
         </message>
         <message>
-            <source>Say who is at the bench first: type your name on the left and press Enter, then do it again.</source>
+            <source>First say who is at the bench: type your name on the left and press Enter, then do it again.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée, puis recommencez.</translation>
         </message>
     </context>
@@ -18089,7 +18279,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>toute personne</translation>
         </message>
         <message>
-            <source>%1 is no day yet: write it as 2026-03-02.</source>
+            <source>%1 is not a date yet: write it as 2026-03-02.</source>
             <translation>%1 n’est pas encore un jour : écrivez-le comme 2026-03-02.</translation>
         </message>
     </context>
@@ -18120,16 +18310,16 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Pureté (%)</translation>
         </message>
         <message>
-            <source>Certain to ± (%)</source>
-            <translation>Certaine à ± (%)</translation>
+            <source>Uncertainty ± (%)</source>
+            <translation>Incertitude ± (%)</translation>
         </message>
         <message>
             <source>&amp;Water beyond the formula (%)</source>
             <translation>&amp;Eau au-delà de la formule (%)</translation>
         </message>
         <message>
-            <source>Water certain to ± (%)</source>
-            <translation>Eau certaine à ± (%)</translation>
+            <source>Uncertainty of the water ± (%)</source>
+            <translation>Incertitude sur l’eau ± (%)</translation>
         </message>
         <message>
             <source>&amp;Molar mass, crystal water included (g/mol)</source>
@@ -18202,7 +18392,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Préparation de l’échantillon, selon sa nature</translation>
         </message>
         <message>
-            <source>Cautions, one a line</source>
+            <source>Cautions, one per line</source>
             <translation>Précautions, une par ligne</translation>
         </message>
         <message>
@@ -18210,11 +18400,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Principe</translation>
         </message>
         <message>
-            <source>Reactions, one a line</source>
+            <source>Reactions, one per line</source>
             <translation>Réactions, une par ligne</translation>
         </message>
         <message>
-            <source>What interferes, one a line</source>
+            <source>What interferes, one per line</source>
             <translation>Ce qui interfère, un par ligne</translation>
         </message>
     </context>
@@ -18338,7 +18528,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
     </context>
     <context>
@@ -18348,7 +18538,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>min</translation>
         </message>
         <message>
-            <source>&amp;Judge a second rack in its waits</source>
+            <source>&amp;Judge a second rack in its waiting times</source>
             <translation>&amp;Juger un second portoir dans ses attentes</translation>
         </message>
         <message>
@@ -18499,7 +18689,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Étalons utilisables</translation>
         </message>
         <message>
-            <source>No standard is alive. Fresh ones are noted under Standards.</source>
+            <source>No standard can be used. Fresh ones are entered under Standards.</source>
             <translation>Aucun étalon n’est utilisable. Les étalons neufs se notent sous Étalons.</translation>
         </message>
         <message>
@@ -18515,7 +18705,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Dernières décisions</translation>
         </message>
         <message>
-            <source>No run was decided yet. Decided runs are kept in the Notebook.</source>
+            <source>No run has been decided on yet. Decided runs are kept in the Notebook.</source>
             <translation>Aucune décision n’a encore été prise sur une série. Les séries décidées sont gardées dans le Cahier.</translation>
         </message>
     </context>
@@ -18577,7 +18767,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Entrée %1, compte %2 sur %3, programme %4</translation>
         </message>
         <message>
-            <source>Nothing on record fits what is looked for: empty a field above.</source>
+            <source>Nothing on record matches the search: empty a field above.</source>
             <translation>Rien de consigné ne correspond à ce qui est cherché : videz un champ ci-dessus.</translation>
         </message>
         <message>
@@ -18633,11 +18823,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>tout</translation>
         </message>
         <message>
-            <source>"%1" is no day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
+            <source>"%1" is not a day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
             <translation>« %1 » n’est pas un jour ; écrivez-le comme année-mois-jour, 2026-03-02, ou laissez le champ vide.</translation>
         </message>
         <message>
-            <source>"%1" is no number of a run; the notebook counts them from 1.</source>
+            <source>"%1" is not a run number; the notebook counts runs from 1.</source>
             <translation>« %1 » n’est pas le numéro d’une série ; le cahier les compte à partir de 1.</translation>
         </message>
     </context>
@@ -18737,7 +18927,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>sample registered</source>
-            <translation>échantillon enregistré</translation>
+            <translation>échantillon inscrit</translation>
         </message>
         <message>
             <source>sample changed</source>
@@ -18813,11 +19003,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>equipment checked</source>
-            <translation>équipement contrôlé</translation>
+            <translation>équipement vérifié</translation>
         </message>
         <message>
             <source>check of equipment taken back</source>
-            <translation>contrôle d’équipement retiré</translation>
+            <translation>vérification d’équipement annulée</translation>
         </message>
         <message>
             <source>method saved</source>
@@ -18883,7 +19073,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>swirl</source>
-            <translation>agiter doucement</translation>
+            <translation>agiter</translation>
         </message>
         <message>
             <source>Nothing is in the tube yet.</source>
@@ -18965,10 +19155,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>The notebook %1 was last used with an older Plateau and is being brought up to date; a copy of it as it is now stays beside it.</source>
-            <translation>Le cahier %1 a été utilisé en dernier avec un Plateau plus ancien et est en train d’être mis à jour ; une copie dans son état actuel reste à côté.</translation>
+            <translation>Le cahier %1 a été utilisé en dernier avec un Plateau plus ancien et est en train d’être mis à jour ; une copie dans son état actuel reste à côté.</translation>
         </message>
         <message>
-            <source>How far it has come</source>
+            <source>Progress</source>
             <translation>Avancement</translation>
         </message>
         <message>
@@ -18984,8 +19174,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Mise à jour des tables, étape %1 sur %2</translation>
         </message>
         <message>
-            <source>Making anew what runs are found by</source>
-            <translation>Reconstruction de l’index de recherche des séries</translation>
+            <source>Rebuilding the index of the runs</source>
+            <translation>Reconstruction de l’index des séries</translation>
         </message>
         <message>
             <source>Stopping …</source>
@@ -19068,7 +19258,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; </source>
-            <translation>; </translation>
+            <translation> ; </translation>
         </message>
         <message>
             <source>1 check failed: %1.</source>
@@ -19104,11 +19294,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>All are reportable, %1 by a repeat in the rack</source>
-            <translation>Tous peuvent être rendus, %1 par une répétition dans le portoir</translation>
+            <translation>Tous sont rapportables, %1 par une répétition dans le portoir</translation>
         </message>
         <message>
             <source>%1 Not made, though the method asks for it: %2.</source>
-            <translation>%1 Pas faite, bien que la méthode la demande : %2.</translation>
+            <translation>%1 Pas faite, bien que la méthode la demande : %2.</translation>
         </message>
     </context>
     <context>
@@ -19185,7 +19375,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>inscrit, pas encore passé</translation>
         </message>
         <message>
-            <source>%1; registered anew</source>
+            <source>%1; registered again</source>
             <translation>%1 ; inscrit à nouveau</translation>
         </message>
     </context>
@@ -19244,7 +19434,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Pureté</translation>
         </message>
         <message>
-            <source>Really weighed</source>
+            <source>Actually weighed</source>
             <translation>Réellement pesé</translation>
         </message>
         <message>
@@ -19268,7 +19458,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Portez ce que demandent vos règles de sécurité locales et la fiche du fournisseur ; elles priment.</translation>
         </message>
         <message>
-            <source>Say the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
+            <source>Enter the strength wanted, the flask, the substance's molar mass, and a purity of more than 0 and at most 100 %: then the mass to weigh stands here.</source>
             <translation>Indiquez le titre souhaité, la fiole, la masse molaire de la substance, et une pureté supérieure à 0 et d’au plus 100 % : la masse à peser figure alors ici.</translation>
         </message>
         <message>
@@ -19276,7 +19466,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Pesez %1 et complétez à %2.</translation>
         </message>
         <message>
-            <source>Type the mass really weighed: then the strength really made stands here.</source>
+            <source>Type the mass actually weighed: then the strength actually made stands here.</source>
             <translation>Tapez la masse réellement pesée : le titre réellement préparé figure alors ici.</translation>
         </message>
         <message>
@@ -19284,7 +19474,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Préparé : %1 ± %2 (k = 2), soit une incertitude-type de %3.</translation>
         </message>
         <message>
-            <source>Most of it from: %1, %2 of the variance.</source>
+            <source>Largest contribution to it: %1, %2 of the variance.</source>
             <translation>La plus grande part vient de : %1, %2 de la variance.</translation>
         </message>
         <message>
@@ -19465,7 +19655,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::WorkingCopy</name>
         <message>
             <source>There is no place for a copy to work on in %1; nothing was made: see that the folder is there and has room.</source>
-            <translation>Il n’y a pas de place pour une copie de travail dans %1 ; rien n’a été fait : veillez à ce que le dossier existe et ait de la place.</translation>
+            <translation>Il n’y a pas de place pour une copie de travail dans %1 ; rien n’a été fait : veillez à ce que le dossier existe et ait de la place.</translation>
         </message>
     </context>
     <context>
@@ -19561,7 +19751,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>swirl</source>
-            <translation>agiter doucement</translation>
+            <translation>agiter</translation>
         </message>
         <message>
             <source>Plateau, run %1</source>

@@ -272,14 +272,14 @@ class Record:
         )
         for unit in ("g/L", "g/100 g"):
             rows = self.pages.table(
-                ["source of uncertainty", "standard uncertainty, " + unit, "part of the variance, %"], at, following
+                ["source of uncertainty", "standard uncertainty, " + unit, "share of the variance, %"], at, following
             )
             if rows:
                 # The lines below the table (coverage factor, expanded uncertainty) stand a blank line apart, as its rows do.
                 return [
                     (row["source of uncertainty"], row["standard uncertainty, " + unit])
                     for row in rows
-                    if row["part of the variance, %"] and not row["source of uncertainty"].startswith(("coverage factor", "expanded"))
+                    if row["share of the variance, %"] and not row["source of uncertainty"].startswith(("coverage factor", "expanded"))
                 ], unit
         return [], ""
 

@@ -280,7 +280,7 @@ TEST_F(UpdateWindow, BringsAnOlderNotebookUpToDateAfterACopy)
     EXPECT_TRUE(dialog.findChild<QLabel *>(u"updateStage"_s)->text().startsWith(u"Looking through"_s));
     EXPECT_EQ(dialog.exec(), QDialog::Accepted);
     EXPECT_FALSE(dialog.failure());
-    EXPECT_TRUE(dialog.findChild<QLabel *>(u"updateStage"_s)->text().startsWith(u"Making anew"_s));
+    EXPECT_TRUE(dialog.findChild<QLabel *>(u"updateStage"_s)->text().startsWith(u"Rebuilding the index"_s));
     EXPECT_FALSE(notebook::needsUpdate(path()));
     EXPECT_EQ(QDir(folder.path()).entryList({u"old-*-schema1.plateau"_s}).size(), 1);
 }

@@ -145,7 +145,7 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
 {
     setRules(false, false, {u"spilt"_s, u"wrong flask"_s});
     openReview({good, high, {u"P-4"_s}, {u"P-5"_s}, {u"P-6"_s}});
-    EXPECT_EQ(labelText(u"decisionUnsigned"_s), u"unsigned: no persons are set up"_s);
+    EXPECT_EQ(labelText(u"decisionUnsigned"_s), u"unsigned: nobody is set up"_s);
     tabTo(u"sampleDecisions"_s); // unfolded, since one is to be repeated
     press(Qt::Key_Down);
     press(Qt::Key_Down);
@@ -289,7 +289,7 @@ TEST_F(Decisions, ASignatureNeedsThePassphraseOfSomebodyWhoMaySign)
     EXPECT_EQ(find<QLineEdit>(u"decisionPerson"_s)->text(), u"M. Lindqvist"_s);
     givePassphrase(secret);
     decideAs(u"Nobody Known"_s);
-    expectRefused(u"No person of the name"_s);
+    expectRefused(u"Nobody by the name of"_s);
     EXPECT_EQ(focusName(), u"decisionPerson"_s);
     EXPECT_EQ(find<QLineEdit>(u"decisionPassphrase"_s)->text(), secret) << "it was the name that was wrong";
     decideAs(u"O. Gone"_s);

@@ -156,7 +156,7 @@ TEST_F(EquipmentWindow, WhatIsMissingIsNamedAndNothingIsStored)
     click(u"storeCheck"_s);
     EXPECT_EQ(noticeText(), u"Water at is missing; key a number."_s);
     EXPECT_EQ(focusName(), u"check_temperature_C"_s);
-    EXPECT_TRUE(shown(model(u"checkVerdict"_s), 0, 0).startsWith(u"Not to be judged yet."_s));
+    EXPECT_TRUE(shown(model(u"checkVerdict"_s), 0, 0).startsWith(u"Cannot be judged yet."_s));
     EXPECT_TRUE(book->equipment().all()[0].checks.empty());
 }
 
@@ -197,7 +197,7 @@ TEST_F(EquipmentWindow, ThePhotometerIsWarnedOfBeforeDichromateIsWeighed)
     ASSERT_EQ(aspect->count(), 3);
     aspect->setCurrentIndex(1);
     EXPECT_EQ(aspect->currentText(), u"Absorbance scale"_s);
-    EXPECT_TRUE(shown(model(u"checkHow"_s), 0, 0).contains(u"can cause cancer"_s));
+    EXPECT_TRUE(shown(model(u"checkHow"_s), 0, 0).contains(u"may cause cancer"_s));
     aspect->setCurrentIndex(0);
     EXPECT_TRUE(shown(model(u"checkHow"_s), 0, 0).contains(u"perchloric acid"_s));
     EXPECT_EQ(model(u"checkRows"_s).rowCount(), 15);

@@ -216,7 +216,7 @@ TEST_F(Help, APageWithoutTranslationIsShownInEnglishAndSaysSo)
     EXPECT_TRUE(said().isEmpty()) << said().toStdString();
     window().go({u"checks"_s, {}});
     EXPECT_TRUE(view().toPlainText().startsWith(u"Checks"_s));
-    EXPECT_EQ(said(), u"This page is there in English only."_s);
+    EXPECT_EQ(said(), u"This page exists in English only."_s);
 }
 
 TEST_F(Help, APictureIsAsWideAsTheViewAndFollowsIt)

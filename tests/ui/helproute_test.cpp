@@ -133,13 +133,13 @@ TEST_F(HelpRoute, TheChosenCheckIsExplainedByItsButtonAndByF1InTheTable)
     ASSERT_NE(openHelp(), nullptr);
     EXPECT_EQ(openHelp()->place(), (ui::HelpPlace{u"checks"_s, u"blank-signal"_s}));
     for (int row = 0; row < checks->model()->rowCount(); ++row) {
-        if (checks->model()->index(row, 0).data().toString().startsWith(u"Blanks apart"_s))
+        if (checks->model()->index(row, 0).data().toString().startsWith(u"Difference between blanks"_s))
             checks->selectRow(row);
     }
     checks->setFocus();
     EXPECT_EQ(pageOfF1(), u"checks"_s);
     explain->click();
-    EXPECT_EQ(openHelp()->place(), (ui::HelpPlace{u"checks"_s, u"blanks-apart"_s}));
+    EXPECT_EQ(openHelp()->place(), (ui::HelpPlace{u"checks"_s, u"difference-between-blanks"_s}));
     openHelp()->close();
     find<ui::Table>(u"results"_s)->setFocus();
     EXPECT_EQ(pageOfF1(), u"review"_s);

@@ -72,7 +72,7 @@ TEST_F(Instrument, SaysWhatIsNoReadingAndGoesOn)
     ASSERT_TRUE(waitTaken(1));
     EXPECT_THAT(absorbances(), ElementsAre(0.512));
     ASSERT_EQ(refused.size(), 4); // the empty line is none
-    EXPECT_TRUE(refused[0].contains(u"signs that are no text"_s)) << refused[0].toStdString();
+    EXPECT_TRUE(refused[0].contains(u"characters that are not text"_s)) << refused[0].toStdString();
     EXPECT_TRUE(refused[1].startsWith(u"READY | There is no number"_s)) << refused[1].toStdString();
     EXPECT_TRUE(refused[2].contains(u"a limit and not a reading"_s)) << refused[2].toStdString();
     EXPECT_TRUE(refused[3].contains(u"no line end within 1024"_s)) << refused[3].toStdString();
@@ -111,7 +111,7 @@ TEST_F(Instrument, AnUnpluggedPortIsSaidAndGoesOnWhenItIsPluggedInAgain)
     EXPECT_TRUE(intake->isListening());
     ASSERT_TRUE(waitRefused(1)); // half a line is no reading
     EXPECT_EQ(refused.constFirst(),
-              u"0.4 | The connection ended in the middle of this line, so it is no reading."_s);
+              u"0.4 | The connection ended in the middle of this line, so it is not a reading."_s);
     ASSERT_TRUE(
         QTest::qWaitFor([&] { return intake->stateSentence().contains(u"there is no such port"_s); }, 20000))
         << intake->stateSentence().toStdString();
@@ -146,7 +146,7 @@ TEST_F(Instrument, TakesNothingOnceItIsStopped)
     photometer.send("0.1\n0.2\n0.3\n");
     ASSERT_TRUE(waitTaken(1));
     EXPECT_FALSE(intake->isListening());
-    EXPECT_EQ(intake->stateSentence(), u"No photometer is listened to."_s);
+    EXPECT_EQ(intake->stateSentence(), u"Not listening to a photometer."_s);
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
     QCoreApplication::processEvents();
     EXPECT_THAT(absorbances(), ElementsAre(0.1));
@@ -379,7 +379,7 @@ TEST_F(Column, IsTakenWholeOrNotAtAll)
 {
     pasteText(u"0.512\nover\n\n0.505"_s);
     EXPECT_TRUE(sentence().startsWith(
-        u"Nothing can be taken yet: 2 lines are no readings; the first is line 2, column 1: "_s))
+        u"Nothing can be taken yet: 2 lines are not readings; the first is line 2, column 1: "_s))
         << sentence().toStdString();
     EXPECT_EQ(QApplication::focusWidget()->objectName(), u"columnText"_s);
     EXPECT_FALSE(take()->isEnabled());

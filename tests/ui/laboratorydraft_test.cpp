@@ -59,7 +59,7 @@ TEST(LaboratoryDraft, WhatIsNotTouchedIsKeptToItsLastDigit)
 TEST(LaboratoryDraft, NumbersAreShownToThreeFigures)
 {
     const ui::LaboratoryDraft draft = ui::draftOf(fullLaboratory());
-    EXPECT_EQ(draft.pipettes[3].cells[ui::pipette::Step_mL], QString()) << "a pipette of one volume";
+    EXPECT_EQ(draft.pipettes[3].cells[ui::pipette::Step_mL], QString()) << "a fixed-volume pipette";
     EXPECT_LE(draft.pipettes[3].cells[ui::pipette::Uncertainty_percent].size(), 5);
     EXPECT_EQ(draft.photometer.absorbance, u"0.00123"_s);
     EXPECT_EQ(draft.methodUncertainties[1].cells[ui::methodUncertainty::Absorptivity_percent], u"0.333"_s);
@@ -152,7 +152,7 @@ TEST(LaboratoryDraft, OneFaultIsSaidOnceAtItsField)
         {[](Draft &d) { d.photometer.absorbance = u"1.5"_s; }, "Photometer, uncertainty of a reading",
          "photometerAbsorbance", Photometer, "not 1.5"},
         {[](Draft &d) { d.photometer.absorbance = u"small"_s; }, "Photometer, uncertainty of a reading",
-         "photometerAbsorbance", Photometer, "is no number"},
+         "photometerAbsorbance", Photometer, "is not a number"},
         {[](Draft &d) { d.photometer.pathLength_percent = u"-1"_s; },
          "Photometer, uncertainty of the path length", "photometerPathLength", Photometer, "not -1"},
         {[](Draft &d) { d.photometer.source = u" "_s; }, "Photometer, check record", "photometerSource",
@@ -168,7 +168,7 @@ TEST(LaboratoryDraft, OneFaultIsSaidOnceAtItsField)
         {cell(&Draft::methodUncertainties, 1, ui::methodUncertainty::Absorptivity_percent, {}), "Row 2",
          "methodUncertainties", Methods, "at least one"},
         {cell(&Draft::methodUncertainties, 1, ui::methodUncertainty::Absorptivity_percent, u"1x"_s),
-         "Row 2, absorptivity", "methodUncertainties", Methods, "is no number"},
+         "Row 2, absorptivity", "methodUncertainties", Methods, "is not a number"},
         {cell(&Draft::methodUncertainties, 0, ui::methodUncertainty::Extract_percent, u"101"_s),
          "Row 1, extract", "methodUncertainties", Methods, "not 101"},
         {cell(&Draft::reportUnits, 0, ui::reportUnit::Product, u" "_s), "Row 1, product", "reportUnits",

@@ -92,7 +92,7 @@ TEST_F(LaboratoryWindow, IsCommonPracticeUntilSomebodySavesIt)
     open();
     EXPECT_THAT(
         saidInThePage(),
-        ::testing::ElementsAre(u"Common practice, no source: put your own in its place. Nobody saved this "
+        ::testing::ElementsAre(u"Common practice, no source: replace it with your own. Nobody has saved this "
                                "laboratory yet; until then plans go by what stands here."_s));
     ASSERT_EQ(focusName(), u"laboratoryName"_s);
     type(u"Orchard bench"_s);
@@ -104,7 +104,7 @@ TEST_F(LaboratoryWindow, IsCommonPracticeUntilSomebodySavesIt)
     save();
     EXPECT_FALSE(book->laboratorySaving().has_value());
     EXPECT_FALSE(window->close());
-    EXPECT_TRUE(dialogs.questions.value(0).contains(u"Changes of the laboratory that are not saved yet"_s));
+    EXPECT_TRUE(dialogs.questions.value(0).contains(u"Changes to the laboratory that are not saved yet"_s));
 
     key(u"rackRows"_s, u"8"_s);
     key(u"rackColumns"_s, u"12"_s);

@@ -218,7 +218,7 @@ TEST_F(LimitsBook, NobodyAtTheBenchIsAskedFor)
     keyPerryLimit();
     fill(Qt::Key_R, u"new customer"_s);
     save();
-    expectSaid(u"Say who is at the bench first"_s);
+    expectSaid(u"First say who is at the bench"_s);
     ASSERT_EQ(focusName(), u"person"_s);
     EXPECT_TRUE(book->specifications().empty());
     type(u"R. Okafor"_s);

@@ -71,7 +71,7 @@ TEST_F(LogoFileTest, WhatIsNoLogoIsRefusedInOneSentence)
 {
     expectRefused(u"notes.txt"_s, "Orchard Lane 4", u"neither a PNG nor an SVG picture"_s);
     expectRefused(u"empty.png"_s, {}, u"neither a PNG nor an SVG picture"_s);
-    expectRefused(u"page.svg"_s, "<html></html>", u"no SVG picture"_s);
+    expectRefused(u"page.svg"_s, "<html></html>", u"not an SVG picture"_s);
     expectRefused(u"cut.png"_s, pngOf(300, 200).left(40), u"cannot be drawn"_s);
     expectRefused(u"wide.png"_s, pngOf(4097, 1), u"4097 by 1 pixels"_s);
     expectRefused(u"large.png"_s, pngOf(4, 4) + QByteArray(300 * 1024, 'x'), u"it has 301 kB"_s);

@@ -204,7 +204,7 @@ TEST(ShelfList, SaysWhyEachSampleWaits)
     EXPECT_EQ(shown(model, 1, ui::ShelfModel::Why), u"registered, not run yet"_s);
     EXPECT_EQ(shown(model, 1, ui::ShelfModel::Expected), u"acid 3.5\u00a0g/L"_s);
     EXPECT_EQ(model.row(1).shape, State::Pending);
-    EXPECT_EQ(shown(model, 2, ui::ShelfModel::Why), u"repeat of run 12; registered anew"_s);
+    EXPECT_EQ(shown(model, 2, ui::ShelfModel::Why), u"repeat of run 12; registered again"_s);
 }
 
 } // namespace

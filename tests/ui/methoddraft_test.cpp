@@ -72,7 +72,7 @@ TEST(MethodDraft, AnEmptyEndOfTheWindowIsMissingAndNothingElseIsWrong)
     draft.reserveAbsorbance = u"0.1"_s;
     outcome = ui::methodOf(draft);
     EXPECT_EQ(errorsIn(outcome.problems), 1) << listed(outcome.problems);
-    EXPECT_TRUE(names(outcome.problems, "/window/maxAbsorbance", "\"2x\" is no number"));
+    EXPECT_TRUE(names(outcome.problems, "/window/maxAbsorbance", "\"2x\" is not a number"));
 }
 
 TEST(MethodDraft, SharesAreInPerCentAndTheFileKeepsTheFraction)
@@ -114,8 +114,8 @@ TEST(MethodDraft, ATextThatIsNoNumberIsSaidOnceAtItsPlace)
     row(draft.components, u"sample"_s).cells[ui::component::To_mL] = u"0,5,0"_s;
     const ui::MethodOutcome outcome = ui::methodOf(draft);
     EXPECT_EQ(errorsIn(outcome.problems), 2) << listed(outcome.problems);
-    EXPECT_TRUE(names(outcome.problems, "/components/2/volume_mL", "\"0.1x\" is no number"));
-    EXPECT_TRUE(names(outcome.problems, "/components/2/range_mL/1", "\"0,5,0\" is no number"));
+    EXPECT_TRUE(names(outcome.problems, "/components/2/volume_mL", "\"0.1x\" is not a number"));
+    EXPECT_TRUE(names(outcome.problems, "/components/2/range_mL/1", "\"0,5,0\" is not a number"));
 }
 
 TEST(MethodDraft, PointAndCommaAreBothDecimalMarks)

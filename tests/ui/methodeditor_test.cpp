@@ -251,7 +251,7 @@ TEST_F(Editor, AMethodWithAnErrorIsNotSavedAndEnterGoesToTheField)
     press(Qt::Key_S, Qt::ControlModifier); // with the cell still open
     EXPECT_TRUE(saved.empty());
     EXPECT_TRUE(notice().contains(u"not saved yet"_s));
-    EXPECT_TRUE(problems().starts_with("component Enzyme, volume: \"0.02x\" is no number")) << problems();
+    EXPECT_TRUE(problems().starts_with("component Enzyme, volume: \"0.02x\" is not a number")) << problems();
     section(4);
     find<ui::ProblemList>(u"methodProblems"_s)->setFocus();
     press(Qt::Key_Return);

@@ -282,7 +282,7 @@ TEST_F(MethodsWindow, NobodyAtTheBenchIsAskedFirst)
 {
     open();
     importByKeys(importOf(withBuffer(method(), 2)));
-    EXPECT_TRUE(noticeText().contains(u"Say who is at the bench"_s));
+    EXPECT_TRUE(noticeText().contains(u"First say who is at the bench"_s));
     EXPECT_EQ(focusName(), u"person"_s);
     EXPECT_TRUE(book->methods().empty());
     type(u"R. Okafor"_s);
@@ -302,7 +302,7 @@ TEST_F(MethodsWindow, NobodyAtTheBenchIsAskedBeforeAMethodIsSaved)
     ASSERT_EQ(focusName(), u"methodNote"_s);
     type(u"a name of our own"_s);
     press(Qt::Key_Return);
-    EXPECT_TRUE(noticeText().contains(u"Say who is at the bench"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(noticeText().contains(u"First say who is at the bench"_s)) << noticeText().toStdString();
     ASSERT_EQ(focusName(), u"person"_s);
     type(u"R. Okafor"_s);
     press(Qt::Key_Return);
@@ -547,7 +547,7 @@ TEST_F(MethodsWindow, EmptySearchSaysWhatToDo)
     pressLetter(Qt::Key_D);
     ASSERT_EQ(focusName(), u"methodsFilter"_s);
     type(u"zzz"_s);
-    EXPECT_TRUE(labelText(u"methodsEmpty"_s).contains(u"No method has all of these words"_s));
+    EXPECT_TRUE(labelText(u"methodsEmpty"_s).contains(u"No method contains all of these words"_s));
 }
 
 } // namespace

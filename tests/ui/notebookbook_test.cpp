@@ -222,7 +222,7 @@ TEST_F(NotebookPageKeys, NothingFoundIsSaidAndACodeFindsItsRun)
     auto *words = find<QLineEdit>(u"notebookFilter"_s);
     words->setText(u"zebra"_s);
     press(Qt::Key_Return);
-    EXPECT_TRUE(labelText(u"notebookEmpty"_s).contains(u"No run of the notebook"_s));
+    EXPECT_TRUE(labelText(u"notebookEmpty"_s).contains(u"No run in the notebook"_s));
     words->setText(run::groupedCode(run::runCode(exampleRun(), method().version)));
     press(Qt::Key_Return);
     ASSERT_EQ(runs()->model()->rowCount(), 1);

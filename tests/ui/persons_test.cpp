@@ -196,7 +196,7 @@ TEST_F(PersonsBook, WhatIsTypedIsAskedAboutAndPassphrasesGoWithThePage)
     dialogs.answer = false;
     EXPECT_FALSE(window->close());
     ASSERT_EQ(dialogs.questions.size(), 1);
-    EXPECT_TRUE(dialogs.questions[0].contains(u"A change of the list of persons"_s));
+    EXPECT_TRUE(dialogs.questions[0].contains(u"A change to the list of people"_s));
     press(Qt::Key_B, Qt::ControlModifier);
     press(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_EQ(find<QLineEdit>(u"personName"_s)->text(), u"A. New"_s);

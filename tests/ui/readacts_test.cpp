@@ -314,7 +314,7 @@ TEST_F(ReadActs, AReadingThatIsKeyedTooEarlyIsAskedAboutFirst)
     keyReading(u"0.100"_s);
     EXPECT_TRUE(stored().readings.empty());
     EXPECT_TRUE(noticeText().contains(
-        u"Tube 1: it is too early for A1. The method waits 3:00, and 2:00 of it are left"_s))
+        u"Tube 1: it is too early for A1. The method waits 3:00, of which 2:00 are left"_s))
         << noticeText().toStdString();
     EXPECT_TRUE(noticeText().contains(u"Press Enter again"_s));
     press(Qt::Key_Escape);

@@ -184,7 +184,7 @@ TEST_F(Records, AreVerifiedBesideTheWork)
     book->addReading(run, 1, u"A1"_s, 0.1, u"0.1"_s, u"M. Lindqvist"_s); // the bench goes on
     const int entries = book->auditHead().entries; // it came before the last page of the copy
     ASSERT_TRUE(QTest::qWaitFor([&] { return verify->isEnabled(); }, 30000));
-    EXPECT_TRUE(notice.sentence().startsWith(u"Whole: %1 audit entries"_s.arg(entries)))
+    EXPECT_TRUE(notice.sentence().startsWith(u"Intact: %1 audit entries"_s.arg(entries)))
         << notice.sentence().toStdString();
 }
 

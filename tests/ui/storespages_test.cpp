@@ -272,7 +272,7 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     EXPECT_EQ(book->lots().all()[0].remaining_mL, 0);
     EXPECT_EQ(model(u"lotLedger"_s).rowCount(), 5);
     EXPECT_EQ(labelText(u"lotBalance"_s),
-              u"By the ledger 0\u00a0mL, of which runs took 0\u00a0mL; left: 0\u00a0mL."_s);
+              u"According to the ledger 0\u00a0mL, of which runs took 0\u00a0mL; left: 0\u00a0mL."_s);
 
     what->setCurrentIndex(3);
     enter(u"labelLot"_s, u"4712"_s);
@@ -354,7 +354,7 @@ TEST_F(StoresWindow, ADryContainerIsReceivedDissolvedDividedAndStoredByKeys)
     press(Qt::Key_Return);
     EXPECT_EQ(book->lots().all()[0].place, (planning::StoragePlace{u"cold room"_s, 2, 8}))
         << noticeText().toStdString();
-    what->setCurrentIndex(what->findText(u"There is something to note of it"_s));
+    what->setCurrentIndex(what->findText(u"There is something to note about it"_s));
     enter(u"lotReason"_s, u"a little turbid"_s);
     press(Qt::Key_Return);
     EXPECT_EQ(book->lots().movements({1}).back().note, u"a little turbid"_s);
@@ -382,7 +382,7 @@ TEST_F(StoresWindow, LotsAreFoundByWordsOfReagentLotAndState)
     EXPECT_EQ(model(u"lots"_s).rowCount(), 5);
     enter(u"lotsFilter"_s, u"sulphite"_s);
     EXPECT_EQ(labelText(u"lotsEmpty"_s),
-              u"No container has all of these words. Take one away to find more."_s);
+              u"No container contains all of these words. Remove one to find more."_s);
 }
 
 } // namespace

@@ -253,7 +253,7 @@ bool DecisionPanel::isSettled()
     if (open.isEmpty())
         return true;
     m_notice->say(State::Attention,
-                  tr("The run was not accepted: decide first of %1, which must be investigated.")
+                  tr("The run was not accepted: first decide on %1, which must be investigated.")
                       .arg(open.join(tr(", "))));
     unfold(true);
     m_table->goToUndecided();
@@ -268,7 +268,7 @@ bool DecisionPanel::repeatsAreReadable()
         return true;
     const SampleChoiceRow &choice = m_choices->row(row);
     m_notice->say(State::Attention,
-                  tr("The run was not decided: how %1 is to be repeated cannot be read: %2.")
+                  tr("The run was not decided on: how %1 is to be repeated cannot be read: %2.")
                       .arg(choice.sample, repeatHow(choice.how).fault));
     unfold(true);
     m_table->goTo(row, SampleChoicesModel::How);

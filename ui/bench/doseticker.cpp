@@ -28,7 +28,7 @@ QString tickNext(BenchSession &session, const Stores &stores, const NextAction &
         return {};
     if (session.person().isEmpty())
         return DoseTickerWords::tr(
-            "Say who is at the bench first: type your name on the left and press Enter.");
+            "First say who is at the bench: type your name on the left and press Enter.");
     const QStringList missing = rack->sheet.readingsMissingBefore(next.dosing);
     if (!missing.isEmpty())
         return DoseTickerWords::tr(

@@ -299,9 +299,8 @@ void PipettePage::withName(const std::function<void()> &step)
         step();
         return;
     }
-    m_panel->notice().say(State::Info,
-                          tr("Say who is at the bench first: type your name on the left and press "
-                             "Enter. What you did here waits for it."));
+    m_panel->notice().say(State::Info, tr("First say who is at the bench: type your name on the left and "
+                                          "press Enter. What you did here waits for it."));
     m_waiting = step;
     Q_EMIT personWanted();
 }

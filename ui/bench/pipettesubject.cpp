@@ -116,7 +116,7 @@ PipettePause pauseOf(const PipetteSheet &sheet, bool isWaiting)
 
 QString volumeQuestion(const PipetteSheet &sheet, const Dosing &dosing)
 {
-    return PipetteSubjectWords::tr("Tube %1: how much %2 really went in? The worksheet says %3.")
+    return PipetteSubjectWords::tr("Tube %1: how much %2 actually went in? The worksheet says %3.")
         .arg(dosing.tube + 1)
         .arg(contentWords(sheet, dosing), volumeWords(sheet.doseOf(dosing)->volume_mL));
 }

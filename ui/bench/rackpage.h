@@ -60,8 +60,8 @@ private:
     QWidget *buildHeader();
     void dress();
     std::vector<std::pair<QPushButton *, Stage>> stageButtons() const;
-    /// Says what was typed and is not stored, where the entry itself does not show it.
     void sayMethod();
+    /// Says what was typed and is not stored, where the entry itself does not show it.
     void sayUnstored();
 
     const Theme &m_theme;

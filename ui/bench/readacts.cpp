@@ -32,7 +32,7 @@ void ReadPage::withName(const QString &sentence, const std::function<void()> &st
     }
     m_panel->notice().say(
         State::Info,
-        tr("Say who is at the bench first: type your name on the left and press Enter. %1").arg(sentence));
+        tr("First say who is at the bench: type your name on the left and press Enter. %1").arg(sentence));
     m_waitsForName = step;
     Q_EMIT personWanted();
 }
@@ -55,7 +55,7 @@ void ReadPage::takeOver(Submission submission)
     if (m_questioned && m_questioned->absorbance == submission.absorbance)
         submission.origin = m_questioned->origin;
     if (m_session.person().isEmpty()) {
-        withName(tr("The reading waits for it, and is then stored unless something speaks against it."),
+        withName(tr("The reading waits for it, and is then stored unless there is something against it."),
                  [this, submission] { takeOver(submission); });
         return;
     }
@@ -82,7 +82,8 @@ QString ReadPage::earlyWords(const Place &place) const
     constexpr double slack_min = 0.5 / 60;
     if (!due || !timing::isEarly(*due, now_min + slack_min))
         return {};
-    return tr("Tube %1: it is too early for %2. The method waits %3, and %4 of it are left: read it when they are over.")
+    return tr("Tube %1: it is too early for %2. The method waits %3, of which %4 are left: read it after "
+              "that.")
         .arg(place.tube + 1)
         .arg(place.reading, countText(std::round((*due->opens_min - *due->since_min) * 60)),
              countText(std::ceil((*due->opens_min - now_min) * 60)));
@@ -185,10 +186,10 @@ void ReadPage::addRepeat(const planning::RackRepeat &repeat)
         m_readings->show(rack()->stored, rack()->evaluation);
         m_table->fit();
         goOn();
-        m_panel->notice().say(
-            State::Good, tr("%1 stands in the rack now, in tube %2 and on: pipette it as the strip says.")
-                             .arg(repeat.sample.id)
-                             .arg(rack()->stored.run.tubes.size() - repeat.tubes.size() + 1));
+        m_panel->notice().say(State::Good,
+                              tr("%1 is in the rack now, from tube %2 on: pipette it as the strip says.")
+                                  .arg(repeat.sample.id)
+                                  .arg(rack()->stored.run.tubes.size() - repeat.tubes.size() + 1));
     });
 }
 
@@ -216,12 +217,11 @@ void ReadPage::takeWaiting()
             return;
         }
         if (!m_place) {
-            m_panel->notice().say(
-                State::Attention,
-                tr("No tube waits for the readings that came (%1 in all, the first of them %2); nothing was "
-                   "stored of them. Go to the tube in the table first.")
-                    .arg(m_taken.size())
-                    .arg(readingText(m_taken.front().absorbance)));
+            m_panel->notice().say(State::Attention,
+                                  tr("No tube waits for the readings that came in (%1 in all, the first of "
+                                     "them %2); none of them was stored. Go to the tube in the table first.")
+                                      .arg(m_taken.size())
+                                      .arg(readingText(m_taken.front().absorbance)));
             m_taken.clear();
             return;
         }

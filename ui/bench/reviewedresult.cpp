@@ -184,7 +184,7 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
             sentence.text = evaluation::inUnit(sentence.text, *own, *reviewed.unit);
     }
     if (sentences.empty() && reviewed.result.value)
-        sentences.push_back({State::Good, ReviewedResultWords::tr("Nothing speaks against this result.")});
+        sentences.push_back({State::Good, ReviewedResultWords::tr("There is nothing against this result.")});
     for (const JudgedLimit &limit : reviewed.limits)
         sentences.push_back(limitSentence(limit));
     if (!reviewed.obstacle.isEmpty())

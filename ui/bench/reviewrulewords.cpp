@@ -44,7 +44,7 @@ QString whoMay(const planning::ReviewRules &rules, const std::vector<notebook::P
         if (!person.retired && mayByRole && !worked.contains(person.name, Qt::CaseInsensitive))
             names << person.name;
     }
-    return names.isEmpty() ? ReviewRuleWords::tr("Nobody who is set up may decide it.")
+    return names.isEmpty() ? ReviewRuleWords::tr("Nobody who is set up may decide on it.")
                            : ReviewRuleWords::tr("Who may: %1.").arg(listed(names));
 }
 

@@ -113,7 +113,7 @@ void RhythmRow::refresh()
         return;
     if (m_keep->isChecked() && !typed()) {
         m_words->setText(
-            tr("Seconds from %1 to %2, please: no rhythm is kept.").arg(shortest_s).arg(longest_s));
+            tr("Enter seconds from %1 to %2: no rhythm is kept.").arg(shortest_s).arg(longest_s));
         return;
     }
     if (!m_keep->isChecked()) {

@@ -104,8 +104,8 @@ run::Standard standardOf(const StandardDraft &typed, const RunDraft &draft, cons
     // A control is no standard of the method.
     if (lossGiven && standard.lossPerHour == 0 && usualLoss > 0 && !isControl)
         reader.remark(lossPlace,
-                      RunDraftWords::tr("With 0 it counts at full strength all day; the method reckons "
-                                        "with a loss of %1 % an hour.")
+                      RunDraftWords::tr("With 0 it counts at full strength all day; the method expects a "
+                                        "loss of %1 % an hour.")
                           .arg(evaluation::plainText(usualLoss * 100)));
 
     if (!typed.preparedAt.trimmed().isEmpty()) {
@@ -159,7 +159,7 @@ int tubeCount(const QString &text, int usual, const Reader &reader, const QStrin
         return usual;
     if (*typed >= 1 && *typed <= 12 && *typed == std::floor(*typed))
         return static_cast<int>(*typed);
-    reader.complain(pointer, RunDraftWords::tr("Between 1 and 12 tubes of a sample, as a whole number."));
+    reader.complain(pointer, RunDraftWords::tr("Between 1 and 12 tubes per sample, as a whole number."));
     return usual;
 }
 
@@ -275,7 +275,7 @@ DraftOutcome runOf(const RunDraft &draft, const assay::Method &method)
     outcome.plan.rackColumns = draft.laboratory.rackColumns;
     if (draft.samples.empty())
         outcome.problems.push_back(
-            assay::error(u"/samples"_s, RunDraftWords::tr("Name at least one sample, one a line.")));
+            assay::error(u"/samples"_s, RunDraftWords::tr("Name at least one sample, one per line.")));
     layOutTubes(run, draft, reader);
     checkRack(draft, run, reader);
     run.tubes = planning::arranged(run.tubes, draft.order);

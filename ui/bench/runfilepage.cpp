@@ -74,10 +74,10 @@ void RunFilePage::showProblems(const QString &fileName, const assay::Problems &p
     m_put->setVisible(m_document.has_value());
     if (m_document)
         m_summary->setText(problems.empty() ? tr("The file can be put on the bench.")
-                                            : tr("The file can be used. To know first:"));
+                                            : tr("The file can be used. Worth knowing first:"));
     else
         m_summary->setText(
-            tr("The file cannot be used as it is, and nothing of it was taken over. To put right in it:"));
+            tr("The file cannot be used as it is, and nothing was taken from it. To put right in it:"));
     (m_document ? m_put : m_another)->setFocus();
 }
 
@@ -87,7 +87,7 @@ void RunFilePage::putOnBench()
         return;
     if (m_session.person().isEmpty()) {
         m_notice->say(State::Info,
-                      tr("Say who is at the bench first: type your name on the left and press Enter."));
+                      tr("First say who is at the bench: type your name on the left and press Enter."));
         Q_EMIT personWanted();
         return;
     }
@@ -111,14 +111,12 @@ void RunFilePage::sayThatItIsThere(const notebook::RunSummary &same)
 {
     const Rack *rack = m_session.find(same.id);
     const QString where =
-        rack ? tr("It is rack %1.").arg(rack->letter) : tr("It is decided and stands under Notebook.");
+        rack ? tr("It is rack %1.").arg(rack->letter) : tr("It is decided on and stands under Notebook.");
     m_summary->setText(tr("Nothing was stored."));
-    m_notice->say(
-        State::Attention,
-        tr("The notebook has this very run already, with the same readings: run %1, \"%2\", put on the "
-           "bench on %3. %4")
-            .arg(same.id.value)
-            .arg(same.title, momentText(same.createdAt), where));
+    m_notice->say(State::Attention, tr("The notebook already has this very run, with the same readings: run "
+                                       "%1, \"%2\", put on the bench on %3. %4")
+                                        .arg(same.id.value)
+                                        .arg(same.title, momentText(same.createdAt), where));
     m_problems->hide();
     m_put->hide();
     m_another->setFocus();

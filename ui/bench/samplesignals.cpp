@@ -114,7 +114,7 @@ std::optional<SampleDraft> withProposedDilution(const SampleDraft &sample, run::
         return std::nullopt;
     const auto concentrations = planning::expectedConcentrations(what, undiluted);
     if (!concentrations) {
-        why = SampleSignalsWords::tr("%1: say its mass and extract first.").arg(sample.id);
+        why = SampleSignalsWords::tr("%1: enter its mass and extract first.").arg(sample.id);
         return std::nullopt;
     }
     planning::DilutionQuestion question;

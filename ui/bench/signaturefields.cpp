@@ -22,7 +22,7 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
     , m_name(new OfferField(this))
     , m_passphraseCaption(new QLabel(passphraseCaption, this))
     , m_passphrase(new QLineEdit(this))
-    , m_unsigned(plainLabel(tr("unsigned: no persons are set up"), this))
+    , m_unsigned(plainLabel(tr("unsigned: nobody is set up"), this))
 {
     m_name->setObjectName(name + u"Person"_s);
     m_name->setMinimumHeight(theme.target());

@@ -46,7 +46,7 @@ QString whyItWaits(const notebook::WaitingSample &waiting)
     if (!waiting.repeat)
         return WaitingWords::tr("registered, not run yet");
     const QString repeat = repeatWords(*waiting.repeat);
-    return waiting.shelf ? WaitingWords::tr("%1; registered anew").arg(repeat) : repeat;
+    return waiting.shelf ? WaitingWords::tr("%1; registered again").arg(repeat) : repeat;
 }
 
 } // namespace plateau::ui

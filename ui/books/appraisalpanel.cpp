@@ -91,13 +91,13 @@ void AppraisalPanel::showFacts(const Facts &facts, FactsTable content) const
 
 void AppraisalPanel::buildLimits(QVBoxLayout *layout)
 {
-    m_limits = addFacts(layout, tr("Least that can be told, in g/L"), u"limitFacts"_s);
+    m_limits = addFacts(layout, tr("Smallest that can be determined, in g/L"), u"limitFacts"_s);
     m_smallest = new NumberEntry(m_theme, this);
     m_smallest->setObjectName(u"smallestAbsorbance"_s);
     m_smallest->setMinimumHeight(m_theme.target());
     m_smallest->setFixedWidth(m_smallest->fontMetrics().averageCharWidth() * 12);
     m_smallest->setValue(evaluation::AppraisalInputs{}.smallestAbsorbance);
-    auto *caption = new QLabel(tr("Smallest difference of absorbances that can be told apart"), this);
+    auto *caption = new QLabel(tr("Smallest difference in absorbance that can be resolved"), this);
     caption->setWordWrap(true);
     caption->setBuddy(m_smallest);
     auto *row = new QHBoxLayout;

@@ -96,7 +96,7 @@ QString limitRule(const evaluation::Appraisal &appraisal, double smallestAbsorba
             .arg(evaluation::plainText(smallestAbsorbance))};
     if (smallestAbsorbance == evaluation::AppraisalInputs{}.smallestAbsorbance)
         sentences << AppraisalWords::tr(
-            "That difference is common practice, no source; put your photometer's there.");
+            "That difference is common practice, no source; enter your photometer's instead.");
     const QString signal = figures(appraisal.quantificationSignal, 2);
     sentences
         << (appraisal.quantificationByWindow

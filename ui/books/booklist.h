@@ -44,9 +44,9 @@ public:
     Notice &notice() { return *m_notice; }
     /// Beside the heading.
     void addButton(QWidget *button);
-    /// To be called when the model has changed for good.
     /// A click on a heading sorts by it, by what the model says in that role; a third one gives its own order back.
     void setSortable(int role);
+    /// To be called when the model has changed for good.
     void refresh();
     /// The table, with a row chosen; the search where it finds nothing; what there is to do where there is
     /// nothing to search.

@@ -89,7 +89,7 @@ QWidget *CheckForm::buildLeft()
     auto *end = new QFormLayout;
     m_source = new QLineEdit(host);
     m_source->setMinimumHeight(m_theme.target());
-    m_source->setToolTip(tr("A certificate, an instruction; of limits that are not those offered, and of "
+    m_source->setToolTip(tr("A certificate or an instruction: for limits other than those suggested, and for "
                             "what it was checked with."));
     addFormRow(end, tr("Limits and standards fro&m"), m_source, u"checkSource"_s);
     m_note = new QLineEdit(host);
@@ -119,10 +119,10 @@ QWidget *CheckForm::buildRight()
     auto *host = new QWidget(this);
     m_how = new SentenceList(m_theme, tr("How it is done, and cautions"), u"checkHow"_s, host);
     m_findings = new FactsModel(this);
-    m_findingsTable = new Table(m_theme, m_findings, tr("What comes of it"), u"checkFindings"_s, host);
+    m_findingsTable = new Table(m_theme, m_findings, tr("What it gives"), u"checkFindings"_s, host);
     m_findingsTable->setFlexibleColumn(0);
     m_verdict = new SentenceList(m_theme, tr("Verdict"), u"checkVerdict"_s, host);
-    auto *comes = plainLabel(tr("What comes of it"), host);
+    auto *comes = plainLabel(tr("What it gives"), host);
     comes->setFont(m_theme.bold());
     auto *layout = new QVBoxLayout(host);
     layout->setContentsMargins({});
@@ -300,7 +300,7 @@ void CheckForm::showOutcome(const equipment::Check &check, const assay::Problems
         m_findingsTable->fit();
         m_verdict->setSentences(
             {{State::Pending,
-              tr("Not to be judged yet. %1").arg(placedSentence(m_held.item, check, problems.front()))}});
+              tr("Cannot be judged yet. %1").arg(placedSentence(m_held.item, check, problems.front()))}});
         return;
     }
     const auto outcome = equipment::outcomeOf(m_held.item, check);
@@ -310,10 +310,10 @@ void CheckForm::showOutcome(const equipment::Check &check, const assay::Problems
     m_findingsTable->fit();
     std::vector<Sentence> sentences;
     sentences.push_back(
-        outcome->passed ? Sentence{State::Good, tr("Passed: everything lies within its limits.")}
-                        : Sentence{State::Bad, tr("Failed. Once it is stored, runs that use it are warned. "
-                                                  "Take it out of use, or have it put right and check it "
-                                                  "again.")});
+        outcome->passed
+            ? Sentence{State::Good, tr("Passed: everything lies within its limits.")}
+            : Sentence{State::Bad, tr("Failed. Once it is stored, runs that use it carry a warning. Take it "
+                                      "out of use, or have it put right and check it again.")});
     if (const QString worth = figuresText(outcome->figures); !worth.isEmpty())
         sentences.push_back(
             {State::Info, tr("Standard uncertainty for the budgets (k = 1): %1.").arg(worth)});

@@ -89,10 +89,10 @@ void CopiesView::refresh()
             rows.push_back({momentText(backup.madeAt), sizeText(backup.size_bytes),
                             QDir::toNativeSeparators(backup.path)});
     });
-    m_where->setText(tr("They go to %1, where the notebook has changed since the last one: when the program "
-                        "starts, every hour, and when it ends, beside the work. Each is opened and checked. "
-                        "%2")
-                         .arg(QDir::toNativeSeparators(m_keeper.root()), notebook::backupRuleText()));
+    m_where->setText(
+        tr("They go to %1, if the notebook has changed since the last one: when the program starts, every "
+           "hour, and when it ends, alongside the work. Each is opened and checked. %2")
+            .arg(QDir::toNativeSeparators(m_keeper.root()), notebook::backupRuleText()));
     m_empty->setVisible(rows.empty());
     m_restore->setEnabled(!rows.empty() && !m_task->isRunning());
     const QSignalBlocker quiet(m_year);
@@ -183,8 +183,8 @@ void CopiesView::tellVerified(const notebook::Verification &verification)
 {
     if (verification.sound()) {
         m_notice.say(State::Good,
-                     tr("Whole: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of equipment "
-                        "worked out again with the same result. Audit head %5.")
+                     tr("Intact: %1 audit entries, %2 runs, %3 decisions evaluated and %4 checks of "
+                        "equipment worked out again with the same result. Audit head %5.")
                          .arg(verification.auditEntries)
                          .arg(verification.runsChecked)
                          .arg(verification.decisionsChecked)

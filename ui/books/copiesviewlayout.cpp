@@ -22,7 +22,7 @@ namespace plateau::ui {
 QWidget *CopiesView::buildVerifying(const Theme &theme)
 {
     auto *row = new QWidget(this);
-    auto *heading = plainLabel(tr("Are the records whole?"), row);
+    auto *heading = plainLabel(tr("Are the records intact?"), row);
     heading->setFont(theme.bold());
     auto *verify = button(theme, tr("Verif&y now"), u"verifyNow"_s, row);
     m_starters.push_back(verify);
@@ -32,7 +32,7 @@ QWidget *CopiesView::buildVerifying(const Theme &theme)
     m_progress = new QProgressBar(row);
     m_progress->setRange(0, 1000);
     m_progress->setObjectName(u"taskProgress"_s);
-    m_progress->setAccessibleName(tr("How far it has come"));
+    m_progress->setAccessibleName(tr("Progress"));
     auto *layout = new QHBoxLayout(row);
     layout->setContentsMargins({});
     layout->addWidget(heading);
@@ -91,7 +91,7 @@ QWidget *CopiesView::buildBackingUp(const Theme &theme)
     m_backupProgress = new QProgressBar(m_backingUp);
     m_backupProgress->setRange(0, 1000);
     m_backupProgress->setObjectName(u"backupProgress"_s);
-    m_backupProgress->setAccessibleName(tr("How far the backup has come"));
+    m_backupProgress->setAccessibleName(tr("Progress of the backup"));
     auto *stop = button(theme, tr("Stop the ba&ckup"), u"stopBackup"_s, m_backingUp);
     auto *layout = new QHBoxLayout(m_backingUp);
     layout->setContentsMargins({});
@@ -107,10 +107,9 @@ QWidget *CopiesView::buildCopies(const Theme &theme)
     auto *heading = plainLabel(tr("For keeping elsewhere"), part);
     heading->setFont(theme.bold());
     auto *text =
-        plainLabel(tr("An archive is a notebook of everything up to the end of a year, to be read only; "
-                      "nothing is taken out of this one. An export is everything as JSON and CSV, with a "
-                      "page that says how to read it without the program; imported, it is the same "
-                      "notebook again."),
+        plainLabel(tr("An archive is a notebook of everything up to the end of a year, read-only; nothing is "
+                      "taken out of this one. An export is everything as JSON and CSV, with a page that says "
+                      "how to read it without the program; imported, it is the same notebook again."),
                    part);
     text->setWordWrap(true);
     m_archive = button(theme, tr("&Archive of the year…"), u"archiveYear"_s, part);

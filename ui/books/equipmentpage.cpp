@@ -31,8 +31,8 @@ namespace {
 
 QString whoFirst()
 {
-    return EquipmentPage::tr("Say who is at the bench first: type your name on the left and press Enter, "
-                             "then do it again.");
+    return EquipmentPage::tr(
+        "First say who is at the bench: type your name on the left and press Enter, then do it again.");
 }
 
 } // namespace
@@ -47,11 +47,11 @@ EquipmentPage::EquipmentPage(const Theme &theme, const Clock &clock, const Bench
     , m_model(new EquipmentModel(theme, this))
     , m_pages(new PageStack(this))
     , m_list(new BookList(theme, new WordFilter(m_model), {u"equipment"_s, u"equipment"_s},
-                          {tr("Equipment"), tr("What is checked"), tr("Fin&d name, kind or state"),
+                          {tr("Equipment"), tr("What is checked"), tr("Fin&d by name, kind or state"),
                            tr("Nothing is in the book yet. Add the photometer, pipettes, flasks, balance, "
-                              "thermometers and cuvettes that are checked; their checks then tell what is "
+                              "thermometers and cuvettes that are checked; their checks then say what is "
                               "due, warn of what failed, and give the budgets their figures."),
-                           tr("No item has all of these words. Take one away to find more.")},
+                           tr("No item contains all of these words. Remove one to find more.")},
                           this))
     , m_outOfUse(new QCheckBox(tr("Out of &use too"), m_list))
     , m_item(new ItemView(theme, this))

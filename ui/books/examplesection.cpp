@@ -33,7 +33,7 @@ ExampleSection::ExampleSection(const Theme &theme, QWidget *parent)
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(buildInputs());
-    m_results = new SentenceList(theme, tr("What comes out"), u"exampleResults"_s, this);
+    m_results = new SentenceList(theme, tr("What it gives"), u"exampleResults"_s, this);
     m_results->setFixedHeight(theme.target() * 4);
     m_working = new QTextBrowser(this);
     m_working->setObjectName(u"exampleWorking"_s);

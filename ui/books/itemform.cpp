@@ -78,10 +78,10 @@ ItemForm::ItemForm(const Theme &theme, QWidget *parent)
     auto *head = new QHBoxLayout;
     head->addWidget(m_heading, 1);
     head->addWidget(back);
-    auto *how = plainLabel(tr("Give pipettes, flasks and the photometer the names they have in Laboratory: "
-                              "what a check finds then takes the place of the list's uncertainty, and runs "
-                              "that use them are warned."),
-                           this);
+    auto *how = plainLabel(
+        tr("Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds "
+           "then replaces the list's uncertainty, and runs that use them carry a warning."),
+        this);
     how->setWordWrap(true);
     auto *host = new QWidget(this);
     m_form = new QFormLayout(host);

@@ -98,7 +98,7 @@ QWidget *ItemView::buildHistory()
     m_checksTable = new Table(m_theme, m_checks, tr("Checks of the item"), u"itemChecks"_s, host);
     m_checksTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_checksTable->setFlexibleColumn(2);
-    m_noChecks = plainLabel(tr("No check is in the book yet. Key the first one; until then budgets take what "
+    m_noChecks = plainLabel(tr("No check is in the book yet. Key the first one; until then budgets use what "
                                "the laboratory's list says."),
                             host);
     m_noChecks->setWordWrap(true);

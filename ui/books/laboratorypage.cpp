@@ -33,7 +33,7 @@ namespace {
 QString whoIsAskedLaboratory()
 {
     return LaboratoryPage::tr(
-        "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
+        "First say who is at the bench: type your name on the left and press Enter, then do it again.");
 }
 
 } // namespace
@@ -126,7 +126,7 @@ void LaboratoryPage::takeOver()
 
 QString LaboratoryPage::unstored() const
 {
-    return isChanged() ? tr("Changes of the laboratory that are not saved yet") : QString();
+    return isChanged() ? tr("Changes to the laboratory that are not saved yet") : QString();
 }
 
 void LaboratoryPage::onEdited()
@@ -147,8 +147,8 @@ void LaboratoryPage::sayWhereItComesFrom(const QStringList &stored)
     const auto saving = m_stores.laboratorySaving();
     if (!saving) {
         m_origin->say(State::Attention,
-                      tr("Common practice, no source: put your own in its place. Nobody saved "
-                         "this laboratory yet; until then plans go by what stands here."));
+                      tr("Common practice, no source: replace it with your own. Nobody has saved this "
+                         "laboratory yet; until then plans go by what stands here."));
         return;
     }
     const QString by = tr("Version %1, saved by %2, %3.")

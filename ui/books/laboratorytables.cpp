@@ -85,13 +85,12 @@ void MethodUncertaintiesForm::store(LaboratoryDraft &draft) const
 }
 
 ReportUnitsForm::ReportUnitsForm(const Theme &theme, QWidget *parent)
-    : LaboratorySection(
-          theme, tr("Units of products"),
-          tr("In which unit the results of a product are reported. A row that names a measurand comes "
-             "before one that names the product alone. What stands in no row is reported in g/L, of a "
-             "solid in g/100 g. %1")
-              .arg(CellsTable::keysHint()),
-          parent)
+    : LaboratorySection(theme, tr("Units of products"),
+                        tr("The unit in which the results of a product are reported. A row that names a "
+                           "measurand comes before one that names the product alone. What stands in no row "
+                           "is reported in g/L, for a solid in g/100 g. %1")
+                            .arg(CellsTable::keysHint()),
+                        parent)
     , m_rows(
           new CellsModel(theme,
                          {{tr("Product"), Kind::Text},
@@ -124,17 +123,16 @@ void ReportUnitsForm::store(LaboratoryDraft &draft) const
 }
 
 ReviewRulesForm::ReviewRulesForm(const Theme &theme, QWidget *parent)
-    : LaboratorySection(
-          theme, tr("Review"),
-          tr("Who may decide a run. The first rule holds once persons are set up under Books, Persons; "
-             "the second one for typed names, too."),
-          parent)
+    : LaboratorySection(theme, tr("Review"),
+                        tr("Who may decide on a run. The first rule holds once people are set up under "
+                           "Books, People; the second one for typed names, too."),
+                        parent)
     , m_reasons(new CellsModel(theme, {{tr("Reason"), Kind::Text}}, true, this))
 {
     m_reviewerDecides =
         addRule(tr("A reviewer or the head decides; an analyst's signature does not"), u"reviewerDecides"_s);
-    m_secondPersonReviews = addRule(tr("A second person reviews: nobody decides a run that they worked on"),
-                                    u"secondPersonReviews"_s);
+    m_secondPersonReviews = addRule(
+        tr("A second person reviews: nobody decides on a run that they worked on"), u"secondPersonReviews"_s);
     auto *caption =
         plainLabel(tr("Reasons offered where a sample or a run is rejected; another may be typed"), this);
     caption->setFont(theme.bold());

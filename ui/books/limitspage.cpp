@@ -31,7 +31,7 @@ namespace {
 QString whoIsAskedLimits()
 {
     return LimitsPage::tr(
-        "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
+        "First say who is at the bench: type your name on the left and press Enter, then do it again.");
 }
 
 void addOnce(QStringList &names, const QString &name)
@@ -67,11 +67,11 @@ LimitsPage::LimitsPage(const Theme &theme, const Clock &clock, const BenchSessio
     , m_pages(new PageStack(this))
     , m_list(new BookList(
           theme, new WordFilter(m_model), {u"limits"_s, u"limits"_s},
-          {tr("Limits of products"), tr("Limits of products"), tr("Fin&d product, measurand or source"),
+          {tr("Limits of products"), tr("Limits of products"), tr("Fin&d by product, measurand or source"),
            tr("No limits yet. Add the limits of your products, each with the source it stands in and its "
               "date; Review then says of every result whether it lies inside, outside, or cannot be decided "
               "at its uncertainty."),
-           tr("No limit has all of these words. Take one away to find more.")},
+           tr("No limit contains all of these words. Remove one to find more.")},
           this))
     , m_origin(plainLabel({}, this))
     , m_view(new LimitsView(theme, this))

@@ -132,7 +132,7 @@ QWidget *LimitsView::buildForm()
     m_source->setToolTip(tr("Where the limit stands: specification, contract, regulation with its article."));
     connect(m_source, &QPlainTextEdit::textChanged, this, &LimitsView::onEdited);
     m_date = addLine(tr("&As of"), u"limitDate"_s);
-    m_date->setToolTip(tr("The day the source is of, or was read on, as 2026-12-31."));
+    m_date->setToolTip(tr("The date of the source, or the day it was read, as 2026-12-31."));
     buildRule(rows);
     // What room is left stands below the rows, not between them.
     auto *layout = new QVBoxLayout(host);
@@ -169,7 +169,7 @@ QWidget *LimitsView::buildSide()
     m_reason = new QLineEdit(side);
     m_reason->setObjectName(u"limitReason"_s);
     m_reason->setMinimumHeight(m_theme.target());
-    auto *caption = new QLabel(tr("&Reason of the change"), side);
+    auto *caption = new QLabel(tr("&Reason for the change"), side);
     caption->setBuddy(m_reason);
     auto *keep = button(m_theme, tr("&Save"), u"saveLimit"_s, side);
     m_remove = button(m_theme, tr("Take it awa&y"), u"removeLimit"_s, side);

@@ -49,7 +49,7 @@ std::optional<int> daysIn(QLineEdit *field, const QString &caption, QString &fau
         return days;
     return refuseField(
         fault, field,
-        LotKeepingForm::tr("%1: give whole days, 0 for that day only, or nothing where nobody says.")
+        LotKeepingForm::tr("%1: give whole days, 0 for that day only, or nothing where none is stated.")
             .arg(caption));
 }
 
@@ -79,7 +79,7 @@ LotKeepingForm::LotKeepingForm(const Theme &theme, QFormLayout *form)
     , m_coldest_C(addTemperature(theme, tr("Co&ldest there (°C)"), u"lotColdest"_s))
     , m_warmest_C(addTemperature(theme, tr("War&mest there (°C)"), u"lotWarmest"_s))
 {
-    const QString none = tr("Empty where nobody says.");
+    const QString none = tr("Empty where none is stated.");
     m_keeps_days->setToolTip(none);
     m_thawed_days->setToolTip(none);
     m_coldest_C->entry()->setToolTip(
@@ -228,7 +228,7 @@ std::optional<notebook::LotDivision> LotKeepingForm::division(QString &fault) co
         how.keepsOpened_days = daysIn(m_thawed_days, tr("Once thawed"), fault);
     if (fault.isEmpty() && how.keepsOpened_days == 0)
         return refuseField(fault, m_thawed_days,
-                           tr("Once thawed: give whole days, 1 or more, or nothing where nobody says."));
+                           tr("Once thawed: give whole days, 1 or more, or nothing where none is stated."));
     if (fault.isEmpty() && !m_place->currentText().trimmed().isEmpty())
         how.place = place(fault);
     return fault.isEmpty() ? std::optional(how) : std::nullopt;

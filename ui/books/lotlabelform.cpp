@@ -33,10 +33,10 @@ LotLabelForm::LotLabelForm(const Theme &theme, QFormLayout *form, const QString 
     m_expires = addLine(theme, tr("Last good &day"), objectName + u"Expires"_s);
     m_keeps_days = addLine(theme, tr("&Keeps once opened (days)"), objectName + u"Keeps"_s);
     m_dissolved_days = addLine(theme, tr("Keeps once d&issolved (days)"), objectName + u"KeepsDissolved"_s);
-    m_dissolved_days->setToolTip(tr("Of what comes dry; 0: on that day only. Empty where nobody says."));
+    m_dissolved_days->setToolTip(tr("For what comes dry; 0: on that day only. Empty where none is stated."));
     askForDissolved(false);
     m_expires->setToolTip(tr("As 2026-12-31, or a month as 2026-12. Empty where none is stated."));
-    m_keeps_days->setToolTip(tr("Empty where nobody says."));
+    m_keeps_days->setToolTip(tr("Empty where none is stated."));
     connect(m_reagent->lineEdit(), &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
 }
 
@@ -83,9 +83,8 @@ std::optional<notebook::LotLabel> LotLabelForm::label(QString &fault) const
     if (label.reagent.isEmpty())
         return refuse(m_reagent, tr("Say which reagent it is, by the name that the methods use."));
     if (label.lot.isEmpty())
-        return refuse(m_lot,
-                      tr("Say which lot it is, as it stands on the label; of water or a buffer of your "
-                         "own the day it was made will do."));
+        return refuse(m_lot, tr("Say which lot it is, as it stands on the label; for water or a buffer of "
+                                "your own the day it was made will do."));
     if (!m_expires->text().trimmed().isEmpty()) {
         const auto day = parseDay(m_expires->text());
         if (std::holds_alternative<DayFault>(day))
@@ -96,17 +95,17 @@ std::optional<notebook::LotLabel> LotLabelForm::label(QString &fault) const
         bool whole = false;
         const int days = typed.toInt(&whole);
         if (!whole || days < 1)
-            return refuse(m_keeps_days, tr("Keeps once opened: give whole days, 1 or more, or nothing where "
-                                           "nobody says."));
+            return refuse(
+                m_keeps_days,
+                tr("Keeps once opened: give whole days, 1 or more, or nothing where none is stated."));
         label.keepsOpened_days = days;
     }
     if (const QString typed = m_dissolved_days->text().trimmed(); m_asksForDissolved && !typed.isEmpty()) {
         bool whole = false;
         const int days = typed.toInt(&whole);
         if (!whole || days < 0)
-            return refuse(m_dissolved_days,
-                          tr("Keeps once dissolved: give whole days, 0 for that day only, or "
-                             "nothing where nobody says."));
+            return refuse(m_dissolved_days, tr("Keeps once dissolved: give whole days, 0 for that day only, "
+                                               "or nothing where none is stated."));
         label.keepsDissolved_days = days;
     }
     return label;

@@ -35,7 +35,7 @@ namespace {
 QString whoIsAskedLots()
 {
     return LotsPage::tr(
-        "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
+        "First say who is at the bench: type your name on the left and press Enter, then do it again.");
 }
 
 } // namespace
@@ -52,10 +52,10 @@ LotsPage::LotsPage(const Theme &theme, const Clock &clock, Dialogs &dialogs, con
     , m_model(new LotsModel(theme, this))
     , m_pages(new PageStack(this))
     , m_list(new BookList(theme, new WordFilter(m_model), {u"lots"_s, u"lots"_s},
-                          {tr("Lots"), tr("Containers of reagents"), tr("Fin&d reagent, lot or state"),
+                          {tr("Lots"), tr("Containers of reagents"), tr("Fin&d by reagent, lot or state"),
                            tr("No container is in hand. Receive the reagents, water and buffers there are; "
                               "plans then say whether they are enough."),
-                           tr("No container has all of these words. Take one away to find more.")},
+                           tr("No container contains all of these words. Remove one to find more.")},
                           this))
     , m_usedUp(new QCheckBox(tr("Used &up too"), m_list))
     , m_lot(new LotView(theme, this))
@@ -138,7 +138,7 @@ void LotsPage::connectKeeping()
     const auto lot = [this] { return notebook::LotId{m_lot->lotId()}; };
     connect(m_lot, &LotView::dissolveWanted, this, [this, lot](const notebook::LotDissolving &how) {
         note([&] { m_stores.dissolve(lot(), how); },
-             tr("Dissolved: %1 of it now.").arg(lotVolume(how.volume_mL)));
+             tr("Dissolved: now %1 of it.").arg(lotVolume(how.volume_mL)));
     });
     connect(m_lot, &LotView::divideWanted, this, [this, lot](const notebook::LotDivision &how) {
         note([&] { m_stores.divide(lot(), how); },

@@ -102,7 +102,7 @@ QString LotView::balanceText() const
     double taken_mL = 0;
     for (const notebook::LotTaking &taking : m_facts.takings)
         taken_mL += taking.through.isEmpty() ? taking.volume_mL : 0; // that left it when it was divided
-    return tr("By the ledger %1, of which runs took %2; left: %3.")
+    return tr("According to the ledger %1, of which runs took %2; left: %3.")
         .arg(lotVolume(noted_mL), lotVolume(taken_mL), lotVolume(m_facts.lot.remaining_mL));
 }
 
@@ -127,7 +127,7 @@ void LotView::addChoices()
     if (!lot.isDry && !lot.aliquot)
         add(Event::Divided, tr("It was divided into aliquots"));
     add(Event::Placed, tr("It was put where it is kept"));
-    add(Event::Noted, tr("There is something to note of it"));
+    add(Event::Noted, tr("There is something to note about it"));
 }
 
 LotView::Event LotView::chosen() const

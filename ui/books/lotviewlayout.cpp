@@ -96,8 +96,8 @@ QWidget *LotView::buildTables()
     layout->addWidget(m_ledgerTable, 1);
     layout->addWidget(m_balance);
     m_trace = button(m_theme, tr("What it touched as &CSV…"), u"traceLot"_s, host);
-    m_trace->setToolTip(tipText(tr("Every run that took from it and every result: for the day the supplier "
-                                   "recalls it.")));
+    m_trace->setToolTip(tipText(
+        tr("Every run that took from it and every result: for the day when the supplier recalls it.")));
     connect(m_trace, &QPushButton::clicked, this, &LotView::traceWanted);
     auto *runsHead = new QHBoxLayout;
     runsHead->addWidget(runs, 1);

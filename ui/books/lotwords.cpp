@@ -68,8 +68,8 @@ std::variant<QDate, DayFault> parseDay(const QString &text)
 QString dayFaultSentence(DayFault fault)
 {
     return fault == DayFault::Empty ? LotWords::tr("Key the day as 2026-12-31.")
-                                    : LotWords::tr("This is no day. Key it as 2026-12-31; a month alone, as "
-                                                   "2026-12, is its last day.");
+                                    : LotWords::tr("This is not a day. Key it as 2026-12-31; a month alone, "
+                                                   "as 2026-12, means its last day.");
 }
 
 QString movementText(notebook::LotMovementKind kind)

@@ -29,8 +29,9 @@ QString lotVolume(double volume_mL);
 /// "2026-12-31"; empty for none.
 QString dayText(const std::optional<QDate> &day);
 
-/// A day as it is keyed or printed on a label: "2026-12-31", or "2026-12" for the last day of that month.
+/// Why a text is no day.
 enum class DayFault { Empty, NotADay };
+/// A day as it is keyed or printed on a label: "2026-12-31", or "2026-12" for the last day of that month.
 std::variant<QDate, DayFault> parseDay(const QString &text);
 /// What would be right, for a sentence beside the field.
 QString dayFaultSentence(DayFault fault);

@@ -27,7 +27,8 @@ struct MethodRow {
     bool operator==(const MethodRow &) const = default;
 };
 
-/// Whether a method is in use, retired, an earlier version or only kept for its runs, in a word or two.
+/// With its standing in the catalogue in a word or two: in use, retired, an earlier version or only kept for
+/// its runs.
 MethodRow methodRow(const std::vector<notebook::StoredMethod> &catalogue,
                     const notebook::StoredMethod &method);
 

@@ -34,9 +34,9 @@ MethodsPage::MethodsPage(const Theme &theme, Dialogs &dialogs, BenchSession &ses
     , m_methods(new MethodsModel(theme, this))
     , m_pages(new PageStack(this))
     , m_list(new BookList(theme, new WordFilter(m_methods), {u"methods"_s, u"methods"_s},
-                          {tr("Methods"), tr("Methods"), tr("Fin&d name, state or where it comes from"),
+                          {tr("Methods"), tr("Methods"), tr("Fin&d by name, state or origin"),
                            tr("There is no method yet. Import one from a file, or write a new one."),
-                           tr("No method has all of these words. Take one away to find more.")},
+                           tr("No method contains all of these words. Remove one to find more.")},
                           this))
     , m_view(new MethodView(theme, this))
     , m_editor(new MethodEditor(theme, this))
@@ -177,7 +177,7 @@ bool MethodsPage::personIsKnown(Notice &notice)
 
 QString MethodsPage::sayWhoIsThere()
 {
-    return tr("Say who is at the bench first: type your name on the left and press Enter, then do it again.");
+    return tr("First say who is at the bench: type your name on the left and press Enter, then do it again.");
 }
 
 void MethodsPage::dropAnsweredQuestion()

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/methodviewtext.h"
 
+#include "core/exchange/cautionwords.h"
 #include "ui/books/htmlpage.h"
 #include "ui/shared/matrixtext.h"
 #include "ui/shared/theme.h"
@@ -86,7 +87,10 @@ void writeDescription(HtmlPage &page, const Method &method)
 {
     if (!method.cautions.empty()) {
         page.heading(MethodViewTextWords::tr("Cautions"));
-        page.list(method.cautions);
+        std::vector<QString> shown;
+        for (const QString &caution : method.cautions)
+            shown.push_back(exchange::shownCaution(caution));
+        page.list(shown);
     }
     page.heading(MethodViewTextWords::tr("Source"));
     page.paragraph(method.source);

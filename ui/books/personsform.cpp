@@ -181,7 +181,7 @@ void PersonsForm::showFields()
     const bool names = first || now == Kind::Add || now == Kind::Change;
     const bool secret = first || now == Kind::Add || now == Kind::Passphrase;
     m_group->setTitle(first ? tr("The first person") : tr("Change the list"));
-    m_store->setText(first ? tr("&Set up persons") : tr("&Store it"));
+    m_store->setText(first ? tr("&Set up people") : tr("&Store it"));
     m_form->setRowVisible(m_what, !first);
     m_form->setRowVisible(m_of, !first && now != Kind::Add);
     m_form->setRowVisible(m_name, names);

@@ -27,7 +27,7 @@ QString storedSentence(const PersonsAct &act)
 {
     switch (act.kind) {
     case Kind::First:
-        return PersonsPage::tr("Persons are set up: from now on decisions are signed. Add a second head, so "
+        return PersonsPage::tr("People are set up: from now on decisions are signed. Add a second head, so "
                                "that a lost passphrase can be replaced.");
     case Kind::Add:
         return PersonsPage::tr("%1 is on the list.").arg(act.name);
@@ -52,20 +52,20 @@ PersonsPage::PersonsPage(const Theme &theme, const BenchSession &session, Stores
     , m_stores(stores)
     , m_model(new PersonsModel(theme, this))
     , m_notice(new Notice(theme, this))
-    , m_intro(plainLabel(tr("Decisions are signed by these persons, each with a passphrase. Choose one to "
+    , m_intro(plainLabel(tr("Decisions are signed by these people, each with a passphrase. Choose one to "
                             "change; every change is signed."),
                          this))
-    , m_empty(plainLabel(tr("No persons are set up.\n\nUntil then a decision carries the name that was typed "
-                            "and is unsigned, and reports say so. From the first person on every decision on "
-                            "a run, and every choice of the result that is reported, is signed with a "
-                            "passphrase; there is no way back to unsigned decisions.\n\nThe first person is "
-                            "the head, who adds the others. Passphrases are kept as a hash only: nobody can "
-                            "look one up, and a head replaces one that is lost."),
-                         this))
-    , m_table(new Table(theme, m_model, tr("Persons"), u"persons"_s, this))
+    , m_empty(plainLabel(
+          tr("Nobody is set up yet.\n\nUntil then a decision carries the name that was typed and is "
+             "unsigned, and reports say so. From the first person on, every decision on a run, and every "
+             "choice of the result that is reported, is signed with a passphrase; there is no way back to "
+             "unsigned decisions.\n\nThe first person is the head, who adds the others. Passphrases are kept "
+             "only as a hash: nobody can look one up, and a head replaces one that is lost."),
+          this))
+    , m_table(new Table(theme, m_model, tr("People"), u"persons"_s, this))
     , m_form(new PersonsForm(theme, this))
 {
-    auto *heading = plainLabel(tr("Persons"), this);
+    auto *heading = plainLabel(tr("People"), this);
     heading->setFont(theme.large());
     m_intro->setWordWrap(true);
     m_empty->setObjectName(u"personsEmpty"_s);
@@ -116,7 +116,7 @@ void PersonsPage::open()
 
 QString PersonsPage::unstored() const
 {
-    return m_form->hasUnsavedChanges() ? tr("A change of the list of persons, not stored yet") : QString();
+    return m_form->hasUnsavedChanges() ? tr("A change to the list of people, not stored yet") : QString();
 }
 
 void PersonsPage::chooseRow(int row)

@@ -59,7 +59,7 @@ PreparationForm::PreparationForm(const Theme &theme, const Clock &clock, QWidget
     area->setFrameShape(QFrame::NoFrame);
     area->setFocusPolicy(Qt::NoFocus);
     area->setWidget(buildForm());
-    m_answer = new SentenceList(theme, tr("What comes of it"), u"preparationAnswer"_s, this);
+    m_answer = new SentenceList(theme, tr("What it gives"), u"preparationAnswer"_s, this);
     auto *keep = button(theme, tr("&Store it in the book"), u"storePreparation"_s, this);
     auto *right = new QVBoxLayout;
     right->addWidget(m_answer, 1);
@@ -273,7 +273,7 @@ planning::Preparation PreparationForm::keyed(assay::Problems &problems) const
         made.madeAt = *read;
     else
         reader.complain(u"/madeAt"_s,
-                        tr("is missing or no time: %1")
+                        tr("is missing or not a time: %1")
                             .arg(exchange::faultSentence(std::get<exchange::MomentFault>(moment))));
     made.lossPerHour = reader.optionalNumber(m_loss->entry()->text(), u"/lossPerHour"_s).value_or(0) / 100;
     if (const auto hours = reader.optionalNumber(m_keeps_h->entry()->text(), u"/useBy"_s);
@@ -326,7 +326,7 @@ void PreparationForm::answer()
         if (!strength.budget.empty())
             sentences.push_back(
                 {State::Info,
-                 tr("Most of its uncertainty from: %1, %2 of the variance.")
+                 tr("Largest contribution to its uncertainty: %1, %2 of the variance.")
                      .arg(strength.budget.front().term,
                           withUnit(QString::number(100 * strength.budget.front().share, 'f', 0), u"%"_s))});
         if (made.madeAt.isValid()) {

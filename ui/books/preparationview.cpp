@@ -80,7 +80,7 @@ PreparationView::PreparationView(const Theme &theme, QWidget *parent)
     , m_factsTable(new Table(theme, m_facts, tr("How it was made"), u"preparationFacts"_s, this))
     , m_runs(new FactsModel(this))
     , m_runsTable(new Table(theme, m_runs, tr("Runs that used it"), u"preparationRuns"_s, this))
-    , m_noRuns(plainLabel(tr("No run has used it yet. New run offers it while it is alive."), this))
+    , m_noRuns(plainLabel(tr("No run has used it yet. New run offers it while it can be used."), this))
     , m_loss(new LossPanel(theme, this))
     , m_disposal(new QWidget(this))
 {
@@ -109,7 +109,7 @@ PreparationView::PreparationView(const Theme &theme, QWidget *parent)
     right->addWidget(used);
     right->addWidget(m_noRuns, 1);
     right->addWidget(m_runsTable, 1);
-    auto *life = plainLabel(tr("Recovery over its life, of all of this substance"), this);
+    auto *life = plainLabel(tr("Recovery over its life, for all of this substance"), this);
     life->setFont(theme.bold());
     right->addWidget(life);
     right->addWidget(m_loss, 2);

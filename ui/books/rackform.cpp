@@ -27,7 +27,7 @@ CellsModel *newPipettes(const Theme &theme, QObject *parent)
           Kind::Number,
           {},
           {},
-          GlassForm::tr("Step it can be set by (mL); empty for a pipette of one volume")},
+          GlassForm::tr("Setting increment (mL); empty for a fixed-volume pipette")},
          {GlassForm::tr("u %"),
           Kind::Number,
           {},

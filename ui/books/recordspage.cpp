@@ -31,7 +31,7 @@ RecordsPage::RecordsPage(const Theme &theme, Dialogs &dialogs, const BenchSessio
     m_tabs->setAccessibleName(tr("Parts of the records"));
     m_tabs->setDocumentMode(true);
     m_tabs->addTab(m_trail, tr("Who did what"));
-    m_tabs->addTab(m_copies, tr("Whole, and kept"));
+    m_tabs->addTab(m_copies, tr("Intact, and kept"));
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
     layout->addWidget(heading);

@@ -249,10 +249,9 @@ void RecordView::compareWithDecision(const evaluation::Evaluation &evaluation)
     const notebook::Decision &last = m_stored.decisions.back();
     if (!exchange::differenceOf(last.evaluation, exchange::writeEvaluation(evaluation)))
         return;
-    m_notice->say(State::Attention,
-                  tr("This program calculates other numbers from the stored readings than version %1 "
-                     "did when the run was decided. Shown are the new ones.")
-                      .arg(last.programVersion));
+    m_notice->say(State::Attention, tr("This program calculates other numbers from the stored readings than "
+                                       "version %1 did when the run was decided on. The new ones are shown.")
+                                        .arg(last.programVersion));
 }
 
 void RecordView::putBack()

@@ -122,7 +122,7 @@ CellsModel *RegisterView::newModel()
          {shelfColumnName(shelf::Form), Kind::Choice, forms},
          {shelfColumnName(shelf::Received), Kind::Text},
          {shelfColumnName(shelf::From), Kind::Text},
-         {shelfColumnName(shelf::Expected), Kind::Text, {}, {}, tr("Expected, in g/L; of a solid g/100 g")}},
+         {shelfColumnName(shelf::Expected), Kind::Text, {}, {}, tr("Expected, in g/L; for a solid g/100 g")}},
         true, this);
     model->setTemplate([model] {
         CellRow row = model->blankRow();
@@ -183,9 +183,9 @@ void RegisterView::startNew(const std::vector<planning::ShelfSample> &samples)
     m_changing.reset();
     m_ownId.clear();
     m_heading->setText(tr("Register samples"));
-    m_how->setText(tr("Key a line for each sample, or copy a column or several columns from a spreadsheet "
-                      "and paste them here (Ctrl+V). The first line may name the columns, a measurand too; "
-                      "else they are, in this order: %1.")
+    m_how->setText(tr("Key a line for each sample, or copy one or more columns from a spreadsheet and paste "
+                      "them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise "
+                      "they are, in this order: %1.")
                        .arg(pastedOrder()));
     m_store->setText(tr("Regi&ster them"));
     m_paste->setVisible(true);
@@ -201,7 +201,7 @@ void RegisterView::startChange(notebook::ShelfId id, const planning::ShelfSample
     m_changing = id;
     m_ownId = foldedName(sample.id);
     m_heading->setText(tr("Change a sample that waits"));
-    m_how->setText(tr("What was told before stays in the notebook's history."));
+    m_how->setText(tr("What was stated before stays in the notebook's history."));
     m_store->setText(tr("&Store the change"));
     m_paste->setVisible(false);
     m_table->setRowsFixed(true);
@@ -268,10 +268,10 @@ void RegisterView::showProblems()
                              .arg(shelfColumnName(problem.column).toLower(), problem.message)});
     for (std::size_t i = 0; i < m_reading.samples.size(); ++i) {
         if (m_repeats.contains(foldedName(m_reading.samples[i].id)))
-            sentences.push_back({State::Info, tr("Line %1: a repeat of %2 waits already; it takes over what "
-                                                 "is told here.")
-                                                  .arg(i + 1)
-                                                  .arg(assay::quoted(m_reading.samples[i].id))});
+            sentences.push_back(
+                {State::Info, tr("Line %1: a repeat of %2 waits already; it takes over what is stated here.")
+                                  .arg(i + 1)
+                                  .arg(assay::quoted(m_reading.samples[i].id))});
     }
     const auto samples = static_cast<int>(m_reading.samples.size());
     const auto faults = static_cast<int>(m_reading.problems.size());

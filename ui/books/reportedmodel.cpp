@@ -149,8 +149,8 @@ std::vector<Sentence> reportedSentences(const notebook::SampleResults &results)
     if (!results.choice) {
         if (results.reported)
             sentences.push_back(
-                {State::Info,
-                 ReportedmodelWords::tr("Nobody chose: until somebody does, the last accepted one counts.")});
+                {State::Info, ReportedmodelWords::tr(
+                                  "Nobody has chosen: until somebody does, the last accepted one counts.")});
         return sentences;
     }
     const notebook::ReportChoice &choice = *results.choice;

@@ -220,7 +220,7 @@ QString RunFilterFields::fault() const
     if (asked.from && asked.to && *asked.from > *asked.to)
         return tr("The first day is after the last, so no run can be found: exchange them.");
     if (!asked.value && (m_least->value() || m_most->value()))
-        return tr("Choose what the result is of, so that its value counts.");
+        return tr("Choose what the result is for, so that its value counts.");
     return {};
 }
 

@@ -44,7 +44,7 @@ RunListView::RunListView(const Theme &theme, BenchSession &session, QWidget *par
           },
           this))
     , m_words(new QLineEdit(this))
-    , m_more(button(theme, tr("Find by &more"), u"findMore"_s, this))
+    , m_more(button(theme, tr("&More filters"), u"findMore"_s, this))
     , m_order(new QComboBox(this))
     , m_fields(new RunFilterFields(theme, this))
     , m_saved(new QComboBox(this))
@@ -104,7 +104,7 @@ void RunListView::layOut()
 {
     auto *heading = plainLabel(tr("Notebook"), this);
     heading->setFont(m_theme.large());
-    auto *caption = new QLabel(tr("Fin&d title, sample, person, note … or printed code"), this);
+    auto *caption = new QLabel(tr("Fin&d by title, sample, person, note … or printed code"), this);
     caption->setBuddy(m_words);
     auto *head = new QHBoxLayout;
     head->addWidget(heading, 1);
@@ -243,10 +243,10 @@ void RunListView::say()
     m_hasRuns = all.runs > 0;
     m_table->setVisible(!nothing);
     m_empty->setVisible(nothing);
-    m_empty->setText(
-        m_hasRuns ? tr("No run of the notebook is all of this. Take a word or a field away to find more; "
-                       "Escape takes everything away.")
-                  : tr("No run is in the notebook yet. Start one with New run, or open a run file."));
+    m_empty->setText(m_hasRuns
+                         ? tr("No run in the notebook matches all of this. Remove a word or a field to find "
+                              "more; Escape clears everything.")
+                         : tr("No run is in the notebook yet. Start one with New run, or open a run file."));
     m_words->setEnabled(m_hasRuns);
     m_more->setEnabled(m_hasRuns);
     m_order->setEnabled(m_hasRuns);

@@ -31,7 +31,7 @@ namespace {
 QString whoIsAskedSamples()
 {
     return SamplesPage::tr(
-        "Say who is at the bench first: type your name on the left and press Enter, then do it again.");
+        "First say who is at the bench: type your name on the left and press Enter, then do it again.");
 }
 
 } // namespace
@@ -47,9 +47,9 @@ SamplesPage::SamplesPage(const Theme &theme, const Clock &clock, const BenchSess
     , m_pages(new PageStack(this))
     , m_list(new BookList(
           theme, new WordFilter(m_model), {u"shelf"_s, u"waiting"_s},
-          {tr("Samples that wait"), tr("Samples that wait"), tr("Fin&d sample, product, reason or sender"),
+          {tr("Samples that wait"), tr("Samples that wait"), tr("Fin&d by sample, product, reason or sender"),
            tr("No sample waits. Register what came in; a repeat that a run advises comes here by itself."),
-           tr("No sample has all of these words. Take one away to find more.")},
+           tr("No sample contains all of these words. Remove one to find more.")},
           this))
     , m_register(new RegisterView(theme, clock, this))
 {

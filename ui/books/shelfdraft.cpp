@@ -61,7 +61,7 @@ private:
             if (const auto matrix = matrixOf(typed))
                 sample.matrix = *matrix;
             else
-                complain(shelf::Matrix, ShelfDraftWords::tr("%1 is no matrix; choose one of: %2.")
+                complain(shelf::Matrix, ShelfDraftWords::tr("%1 is not a matrix; choose one of: %2.")
                                             .arg(quoted(typed), matrixWords()));
         }
         if (const QString typed = text(shelf::Form); !typed.isEmpty()) {
@@ -70,7 +70,7 @@ private:
             else
                 complain(
                     shelf::Form,
-                    ShelfDraftWords::tr("%1 is no form; a sample is liquid or solid.").arg(quoted(typed)));
+                    ShelfDraftWords::tr("%1 is not a form; a sample is liquid or solid.").arg(quoted(typed)));
         } else if (sample.matrix == assay::Matrix::Solid) {
             sample.form = run::Form::Solid;
         }
@@ -97,11 +97,10 @@ private:
                      ShelfDraftWords::tr("%1 is still to come; give the time when it came in.")
                          .arg(quoted(typed)));
         else
-            complain(
-                shelf::Received,
-                ShelfDraftWords::tr("%1 is no time; write the day as 2026-03-02, with the time as 2026-03-02 "
-                                    "8:10, or the time alone for the last day.")
-                    .arg(quoted(typed)));
+            complain(shelf::Received,
+                     ShelfDraftWords::tr("%1 is not a time; write the day as 2026-03-02, with the time as "
+                                         "2026-03-02 8:10, or the time alone for the last day.")
+                         .arg(quoted(typed)));
     }
 
     void readExpected(planning::ShelfSample &sample)
@@ -123,9 +122,8 @@ private:
         const double *amount = std::get_if<double>(&parsed);
         if (!amount) {
             complain(shelf::Expected,
-                     ShelfDraftWords::tr(
-                         "%1 does not end in a number; write the measurand and the amount in g/L, of a "
-                         "solid in g/100 g, as in %2.")
+                     ShelfDraftWords::tr("%1 does not end in a number; write the measurand and the amount in "
+                                         "g/L, for a solid in g/100 g, as in %2.")
                          .arg(quoted(entry), example()));
             return;
         }

@@ -87,7 +87,7 @@ QWidget *buildExtrapolation(const SectionParts &parts, QWidget *parent)
     auto *group =
         newGroup(SignalSectionWords::tr("A reading taken as a series"),
                  SignalSectionWords::tr(
-                     "Where the absorbance creeps on: a straight line through the last readings of a "
+                     "Where the absorbance keeps creeping: a straight line through the last readings of a "
                      "series, read at the moment the starter was added. Leave both empty for none."),
                  parent);
     auto *host = new QWidget(group);

@@ -31,13 +31,13 @@ StandardsPage::StandardsPage(const Surroundings &around, QWidget *parent)
     , m_around(around)
     , m_model(new StandardsModel(around.theme, this))
     , m_pages(new PageStack(this))
-    , m_list(
-          new BookList(around.theme, new WordFilter(m_model), {u"standards"_s, u"standards"_s},
-                       {tr("Standards"), tr("Standards that were made"), tr("Fin&d name, substance or state"),
-                        tr("No standard is in the book yet. Prepare one: its strength then counts down "
-                           "here, and a new run takes it with its uncertainty."),
-                        tr("No standard has all of these words. Take one away to find more.")},
-                       this))
+    , m_list(new BookList(around.theme, new WordFilter(m_model), {u"standards"_s, u"standards"_s},
+                          {tr("Standards"), tr("Standards that were made"),
+                           tr("Fin&d by name, substance or state"),
+                           tr("No standard is in the book yet. Prepare one: its strength then counts down "
+                              "here, and a new run takes it with its uncertainty."),
+                           tr("No standard contains all of these words. Remove one to find more.")},
+                          this))
     , m_view(new PreparationView(around.theme, this))
     , m_form(new PreparationForm(around.theme, around.clock, this))
     , m_substance(new SubstanceForm(around.theme, this))
@@ -280,8 +280,9 @@ bool StandardsPage::personIsKnown(Notice &notice)
 {
     if (!m_around.session.person().isEmpty())
         return true;
-    notice.say(State::Info, tr("Say who is at the bench first: type your name on the left and press Enter, "
-                               "then do it again."));
+    notice.say(
+        State::Info,
+        tr("First say who is at the bench: type your name on the left and press Enter, then do it again."));
     Q_EMIT personWanted();
     return false;
 }

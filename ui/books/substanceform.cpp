@@ -40,9 +40,9 @@ SubstanceForm::SubstanceForm(const Theme &theme, QWidget *parent)
     m_lot = addLine(tr("&Lot"), u"substanceLot"_s);
     m_certificate = addLine(tr("&Certificate"), u"substanceCertificate"_s);
     m_purity = addNumber(tr("Pur&ity (%)"), u"%"_s, u"substancePurity"_s);
-    m_purityWidth = addNumber(tr("Certain to ± (%)"), u"%"_s, u"substancePurityWidth"_s);
+    m_purityWidth = addNumber(tr("Uncertainty ± (%)"), u"%"_s, u"substancePurityWidth"_s);
     m_water = addNumber(tr("&Water beyond the formula (%)"), u"%"_s, u"substanceWater"_s);
-    m_waterWidth = addNumber(tr("Water certain to ± (%)"), u"%"_s, u"substanceWaterWidth"_s);
+    m_waterWidth = addNumber(tr("Uncertainty of the water ± (%)"), u"%"_s, u"substanceWaterWidth"_s);
     m_molarMass =
         addNumber(tr("&Molar mass, crystal water included (g/mol)"), u"g/mol"_s, u"substanceMolarMass"_s);
     m_density = addNumber(tr("Densit&y of a liquid (g/mL)"), u"g/mL"_s, u"substanceDensity"_s);

@@ -48,13 +48,13 @@ QWidget *buildTextSection(const SectionParts &parts, QWidget *parent)
     QFormLayout *form = newForm(host);
     form->setContentsMargins({});
     DraftFields &fields = parts.fields;
-    fields.addProse(form, TextSectionWords::tr("Cautions, one a line"), 5, u"cautions"_s,
+    fields.addProse(form, TextSectionWords::tr("Cautions, one per line"), 5, u"cautions"_s,
                     [](MethodDraft &d) -> QString & { return d.cautions.text; });
     fields.addProse(form, TextSectionWords::tr("Principle"), 4, u"principle"_s,
                     [](MethodDraft &d) -> QString & { return d.principle; });
-    fields.addProse(form, TextSectionWords::tr("Reactions, one a line"), 3, u"reactions"_s,
+    fields.addProse(form, TextSectionWords::tr("Reactions, one per line"), 3, u"reactions"_s,
                     [](MethodDraft &d) -> QString & { return d.reactions.text; });
-    fields.addProse(form, TextSectionWords::tr("What interferes, one a line"), 3, u"interferences"_s,
+    fields.addProse(form, TextSectionWords::tr("What interferes, one per line"), 3, u"interferences"_s,
                     [](MethodDraft &d) -> QString & { return d.interferences.text; });
     layout->addWidget(host);
     layout->addWidget(buildPreparation(fields, page));

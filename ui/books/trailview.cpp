@@ -53,7 +53,7 @@ TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Not
     , m_notebook(notebook)
     , m_notice(notice)
     , m_model(new TrailModel(this))
-    , m_empty(plainLabel(tr("Nothing on record fits what is looked for: empty a field above."), this))
+    , m_empty(plainLabel(tr("Nothing on record matches the search: empty a field above."), this))
     , m_table(new Table(theme, m_model, tr("Acts, the newest first"), u"trail"_s, this))
     , m_older(button(theme, tr("Old&er ones too"), u"trailOlder"_s, this))
     , m_toRun(button(theme, tr("To its ra&ck or record"), u"trailToRun"_s, this))
@@ -201,9 +201,10 @@ bool TrailView::readDay(const QLineEdit &entry, std::optional<QDate> &day)
         return true;
     const QDate read = QDate::fromString(text, Qt::ISODate);
     if (!read.isValid()) {
-        m_notice.say(State::Attention,
-                     tr("\"%1\" is no day; write it as year-month-day, 2026-03-02, or leave the field empty.")
-                         .arg(text));
+        m_notice.say(
+            State::Attention,
+            tr("\"%1\" is not a day; write it as year-month-day, 2026-03-02, or leave the field empty.")
+                .arg(text));
         return false;
     }
     day = read;
@@ -225,7 +226,7 @@ std::optional<notebook::AuditFilter> TrailView::filter()
         wanted.run = notebook::RunId{text.toLongLong(&isNumber)};
         if (!isNumber) {
             m_notice.say(State::Attention,
-                         tr("\"%1\" is no number of a run; the notebook counts them from 1.").arg(text));
+                         tr("\"%1\" is not a run number; the notebook counts runs from 1.").arg(text));
             return std::nullopt;
         }
     }

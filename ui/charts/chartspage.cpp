@@ -31,9 +31,8 @@ constexpr std::size_t mostSentences = 200;
 
 QString nothingMeasured()
 {
-    return ChartsPage::tr(
-        "Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or "
-        "duplicates in Review; they come here by themselves.");
+    return ChartsPage::tr("Nothing of this kind has been decided yet. Accept runs with standards, controls, "
+                          "blanks or duplicates in Review; they appear here by themselves.");
 }
 
 } // namespace
@@ -76,7 +75,7 @@ void ChartsPage::connectParts()
             m_notice->clear();
             m_settings->setFirstRun(m_view->chart().series[*point].run->run);
         } else
-            m_notice->say(State::Info, tr("Choose the point that the limits are to begin with first."));
+            m_notice->say(State::Info, tr("First choose the point at which the limits are to begin."));
     });
     connect(m_view, &ChartView::pointChosen, this, &ChartsPage::choosePoint);
     connect(m_view, &ChartView::pointOpened, this, &ChartsPage::openRun);
@@ -107,7 +106,7 @@ QString ChartsPage::unstored() const
         (isTyped ? QStringList{tr("settings of a control chart that are not saved yet")} : QStringList{}) +
         (m_point->reason().isEmpty() ? QStringList{}
                                      : QStringList{tr("a reason at a point of a control chart")});
-    return evaluation::capitalised(parts.join(tr(", and ")));
+    return evaluation::capitalised(parts.join(tr(" and ")));
 }
 
 void ChartsPage::show(const charts::Subject &subject)
@@ -204,9 +203,10 @@ void ChartsPage::drawChart(const charts::Settings &settings)
             }
         });
     }
-    m_view->setNothing(m_series.empty() ? nothingMeasured()
-                                        : tr("No run is left by what is chosen above. Take away the lot, the "
-                                             "person or a day to see more."));
+    m_view->setNothing(
+        m_series.empty()
+            ? nothingMeasured()
+            : tr("No run matches what is chosen above. Clear the lot, the person or a day to see more."));
     const bool isTrend = charts::isTrend(subject.quantity);
     const QString limitsText =
         sources.isEmpty()
@@ -336,9 +336,9 @@ bool ChartsPage::personIsKnown()
 {
     if (!m_source.person().isEmpty())
         return true;
-    m_notice->say(State::Info,
-                  tr("Say who is at the bench first: type your name on the left and press Enter, then do it "
-                     "again."));
+    m_notice->say(
+        State::Info,
+        tr("First say who is at the bench: type your name on the left and press Enter, then do it again."));
     Q_EMIT personWanted();
     return false;
 }

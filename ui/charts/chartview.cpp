@@ -53,7 +53,7 @@ ChartView::ChartView(const Theme &theme, const QString &accessibleName, QWidget 
     setFocusPolicy(Qt::StrongFocus);
     m_upper->setAccessibleName(accessibleName);
     m_lower->setAccessibleName(accessibleName);
-    m_bar->setAccessibleName(tr("Part of the chart in sight"));
+    m_bar->setAccessibleName(tr("Visible part of the chart"));
     m_bar->setFocusPolicy(Qt::NoFocus); // the arrow keys of the chart do the same
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins(2, 2, 2, 2); // the focus shows around it

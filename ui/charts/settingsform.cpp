@@ -71,7 +71,7 @@ SettingsForm::SettingsForm(const Theme &theme, QWidget *parent)
     , m_date(new QLineEdit(this))
     , m_form(new QFormLayout)
     , m_rules(new QListWidget(this))
-    , m_rulesTitle(plainLabel(tr("Out of control is"), this))
+    , m_rulesTitle(plainLabel(tr("Out of control if"), this))
     , m_origin(plainLabel({}, this))
 {
     buildKind(theme, m_form);
@@ -218,8 +218,8 @@ void SettingsForm::setFirstRun(qint64 run)
 
 void SettingsForm::sayFirstRun()
 {
-    m_begin->setText(m_firstRun == 0 ? tr("From the first run of the series on.")
-                                     : tr("From run %1 on.").arg(m_firstRun));
+    m_begin->setText(m_firstRun == 0 ? tr("From the first run of the series onwards.")
+                                     : tr("From run %1 onwards.").arg(m_firstRun));
     m_beginFirst->setEnabled(m_firstRun != 0);
 }
 
@@ -277,7 +277,7 @@ charts::Settings SettingsForm::read(assay::Problems &problems) const
         if (value == std::floor(value) && std::abs(value) <= charts::mostValues)
             return static_cast<int>(value);
         problems.push_back(
-            assay::error(place, tr("%1: a whole number is wanted.").arg(field->entry()->accessibleName())));
+            assay::error(place, tr("%1: a whole number is needed.").arg(field->entry()->accessibleName())));
         return 0;
     };
     charts::Settings settings;

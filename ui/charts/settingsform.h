@@ -30,7 +30,7 @@ class SettingsForm : public QWidget
 public:
     explicit SettingsForm(const Theme &theme, QWidget *parent = nullptr);
 
-    /// stored: whether they are the saved ones, or what is usual.
+    /// The quantity decides which kinds of chart there are to choose from.
     void setSettings(charts::Quantity quantity, const charts::Settings &settings);
     /// Nothing while something in it cannot be read or used; fault says what.
     std::optional<charts::Settings> settings() const;

@@ -62,7 +62,7 @@ void add(QGridLayout *grid, int row, int column, const QString &caption, QWidget
 
 } // namespace
 
-SubjectForm::SubjectForm(const Theme &theme, const ChartSource &source, QWidget *parent)
+SubjectForm::SubjectForm(const Theme &theme, ChartSource &source, QWidget *parent)
     : QWidget(parent)
     , m_source(source)
     , m_quantity(box(u"chartQuantity"_s, this))
@@ -261,7 +261,7 @@ QString SubjectForm::fault() const
     for (const QLineEdit *field : {m_from, m_to}) {
         const QString text = field->text().trimmed();
         if (!text.isEmpty() && !QDate::fromString(text, Qt::ISODate).isValid())
-            return tr("%1 is no day yet: write it as 2026-03-02.").arg(text);
+            return tr("%1 is not a date yet: write it as 2026-03-02.").arg(text);
     }
     return {};
 }

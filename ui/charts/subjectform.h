@@ -26,7 +26,7 @@ class SubjectForm : public QWidget
 
 public:
     /// source outlives it.
-    SubjectForm(const Theme &theme, const ChartSource &source, QWidget *parent = nullptr);
+    SubjectForm(const Theme &theme, ChartSource &source, QWidget *parent = nullptr);
 
     /// Asks anew what there is, and keeps what was chosen where it is still there; where nothing was, that
     /// with the most values is. Throws notebook::Failure.
@@ -55,7 +55,7 @@ private:
     void select(const charts::Subject &subject);
     charts::Quantity quantity() const;
 
-    const ChartSource &m_source;
+    ChartSource &m_source;
     std::vector<notebook::ChartOffer> m_offers;
     QComboBox *m_quantity;
     QComboBox *m_method;

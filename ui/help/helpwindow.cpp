@@ -214,10 +214,9 @@ void HelpWindow::showList()
     } else {
         const std::vector<HelpHit> hits = searchHelp(m_pages, typed);
         m_rows->showHits(hits);
-        m_found->setText(hits.empty()
-                             ? tr("No section has all of these words. Try fewer of them, or only how "
-                                  "they begin.")
-                             : tr("Sections found: %1").arg(hits.size()));
+        m_found->setText(hits.empty() ? tr("No section contains all of these words. Try fewer of them, or "
+                                           "only their first letters.")
+                                      : tr("Sections found: %1").arg(hits.size()));
     }
     m_found->setVisible(!m_found->text().isEmpty());
     m_list->setAccessibleName(typed.isEmpty() ? tr("Contents") : tr("Sections found"));
@@ -245,7 +244,7 @@ void HelpWindow::follow(const QUrl &link)
         go(*wanted);
         return;
     }
-    m_notice->say(State::Attention, tr("%1 lies outside of the help and is not opened from here.").arg(text));
+    m_notice->say(State::Attention, tr("%1 lies outside the help and is not opened from here.").arg(text));
 }
 
 void HelpWindow::takeFocus()
@@ -294,7 +293,7 @@ void HelpWindow::showVisit(const Visit &visit)
     if (const HelpPage *page = m_pages.find(visit.place.page)) {
         m_view->showPage(*page, m_pages.folder());
         if (page->language != m_pages.language())
-            m_notice->say(State::Info, tr("This page is there in English only."));
+            m_notice->say(State::Info, tr("This page exists in English only."));
     } else {
         m_view->clear();
         m_notice->say(State::Attention, tr("No page of the help is part of this program."));

@@ -262,7 +262,7 @@ void ColumnDialog::say()
         return m_notice->say(State::Bad,
                              faults == 1
                                  ? tr("Nothing can be taken yet: %1").arg(first->sentence)
-                                 : tr("Nothing can be taken yet: %1 lines are no readings; the first is %2")
+                                 : tr("Nothing can be taken yet: %1 lines are not readings; the first is %2")
                                        .arg(faults)
                                        .arg(first->sentence));
     }

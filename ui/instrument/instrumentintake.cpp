@@ -116,7 +116,7 @@ bool InstrumentIntake::isConnected() const
 QString InstrumentIntake::stateSentence() const
 {
     if (!isListening())
-        return tr("No photometer is listened to.");
+        return tr("Not listening to a photometer.");
     const QString name = m_listener->photometer()->name;
     return isConnected() ? tr("Listening to %1: %2").arg(name, m_listener->sentence())
                          : tr("Waiting for %1: %2").arg(name, m_listener->sentence());

@@ -27,7 +27,7 @@ QString fault(const SerialLink &link)
             .arg(slowest_baud)
             .arg(fastest_baud);
     if (link.dataBits < 7 || link.dataBits > 8 || link.stopBits < 1 || link.stopBits > 2)
-        return LinkWords::tr("A sign has 7 or 8 data bits and 1 or 2 stop bits.");
+        return LinkWords::tr("A character has 7 or 8 data bits and 1 or 2 stop bits.");
     return {};
 }
 

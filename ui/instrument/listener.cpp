@@ -105,7 +105,7 @@ void Listener::onBroken(const QByteArray &rest)
     tell({exchange::onOneLine(rest),
           rest,
           {},
-          {false, tr("The connection ended in the middle of this line, so it is no reading.")}});
+          {false, tr("The connection ended in the middle of this line, so it is not a reading.")}});
 }
 
 void Listener::tell(const ReceivedLine &line)

@@ -41,7 +41,7 @@ MappingForm::MappingForm(const Theme &theme, bool withEncoding, QWidget *parent)
     m_blankLines->setObjectName(u"mappingBlankLines"_s);
     auto *form = new QFormLayout(this);
     form->setContentsMargins({});
-    addFormRow(form, tr("&Columns parted by"), m_delimiter, u"mappingDelimiter"_s);
+    addFormRow(form, tr("&Columns separated by"), m_delimiter, u"mappingDelimiter"_s);
     addFormRow(form, tr("&Decimal sign"), m_decimal, u"mappingDecimal"_s);
     addFormRow(form, tr("&Absorbance in column"), m_absorbance, u"mappingAbsorbance"_s);
     addFormRow(form, tr("T&ube in column"), m_tube, u"mappingTube"_s);

@@ -30,7 +30,7 @@ PatternForm::PatternForm(const Theme &theme, QWidget *parent)
     m_form->setContentsMargins({});
     addChoice(m_which, tr("the only number of the line"), LinePattern::Which::Only);
     addChoice(m_which, tr("a number counted from the left"), LinePattern::Which::Nth);
-    addChoice(m_which, tr("the number behind a text"), LinePattern::Which::After);
+    addChoice(m_which, tr("the number after a text"), LinePattern::Which::After);
     m_nth->setRange(1, exchange::mostNumbers);
     m_after->setPlaceholderText(tr("such as ABS"));
     m_mustContain->setPlaceholderText(tr("every line"));

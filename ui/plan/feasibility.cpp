@@ -42,10 +42,10 @@ void saySchedule(std::vector<Sentence> &sentences, const planning::Schedule &sch
 {
     if (schedule.interval_s > 0)
         add(sentences, State::Good,
-            FeasibilityWords::tr("Start a tube every %1: then every tube is read inside its waits.")
+            FeasibilityWords::tr("Start a tube every %1: then every tube is read within its waiting times.")
                 .arg(durationText(schedule.interval_s)));
     else
-        add(sentences, State::Good, FeasibilityWords::tr("The tube can be read inside its waits."));
+        add(sentences, State::Good, FeasibilityWords::tr("The tube can be read within its waiting times."));
     if (schedule.setUp_s > 0)
         add(sentences, State::Info,
             FeasibilityWords::tr("Pipetting before the first start takes about %1.")
@@ -70,7 +70,7 @@ void saySplit(std::vector<Sentence> &sentences, const TimedRack &rack, const pla
         return;
     }
     add(sentences, State::Bad,
-        FeasibilityWords::tr("One person cannot read %1 tubes inside their waits within %2: at most %3.")
+        FeasibilityWords::tr("One person cannot read %1 tubes within their waiting times in %2: at most %3.")
             .arg(QString::number(rack.tubes), room, QString::number(largest)));
     const std::vector<int> parts =
         planning::splitOf(rack.tubes - rack.ownTubes, rack.ownTubes, largest, rack.together);
@@ -118,14 +118,13 @@ void addSecond(Feasibility &result, const TimedRack &second, const BenchTime &ti
     const int end_s = result.schedule->tasks.empty() ? 0 : result.schedule->tasks.back().end_s;
     if (start_s >= end_s)
         add(result.sentences, State::Attention,
-            FeasibilityWords::tr(
-                "A %1 finds no room in the waits of this one: it can start at %2, when this one is done.")
+            FeasibilityWords::tr("A %1 does not fit into the waiting times of this one: it can start at %2, "
+                                 "when this one is done.")
                 .arg(name, afterStartText(start_s)));
     else
         add(result.sentences, State::Good,
-            FeasibilityWords::tr(
-                "A %1 can start at %2, a tube every %3; both racks stay inside their waits, and the last "
-                "reading is done at %4.")
+            FeasibilityWords::tr("A %1 can start at %2, a tube every %3; both racks keep their waiting "
+                                 "times, and the last reading is done at %4.")
                 .arg(name, afterStartText(start_s), durationText(result.second->interval_s),
                      afterStartText(result.second->lastReading_s)));
 }

@@ -90,7 +90,7 @@ void PlanForm::build()
     form->setContentsMargins({});
     addFormRow(form, tr("&Method"), m_method, u"method"_s);
     addFormRow(form, tr("&Title"), m_title, u"title"_s);
-    addFormRow(form, tr("&Samples, one a line"), m_names, u"sampleNames"_s);
+    addFormRow(form, tr("&Samples, one per line"), m_names, u"sampleNames"_s);
     addFormRow(form, tr("Tubes for &each sample"), m_replicates, u"replicates"_s);
     addFormRow(form, tr("&Blank tubes"), m_blanks, u"blanks"_s);
     addFormRow(form, tr("Samples &are"), m_form, u"form"_s);

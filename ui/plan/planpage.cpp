@@ -76,7 +76,7 @@ QWidget *PlanPage::buildSide()
     m_notice = new Notice(m_theme, side);
     m_tabs = new QTabWidget(side);
     m_tabs->setObjectName(u"planTabs"_s);
-    m_tabs->setAccessibleName(tr("What the plan comes to"));
+    m_tabs->setAccessibleName(tr("What the plan gives"));
     m_tabs->setUsesScrollButtons(false);
     m_tabs->addTab(buildRack(), tr("Rack"));
     m_tabs->addTab(m_times, tr("Time"));
@@ -87,7 +87,7 @@ QWidget *PlanPage::buildSide()
     auto *layout = new QVBoxLayout(side);
     setGaps(m_theme, layout);
     m_explain = button(m_theme, tr("E&xplain this warning"), u"explainWarning"_s, side);
-    m_explain->setToolTip(tr("What is warned of, and what to do about it; F1 does the same"));
+    m_explain->setToolTip(tr("What the warning means, and what to do about it; F1 does the same"));
     m_explain->hide();
     connect(m_explain, &QPushButton::clicked, this, [this] { callHelp(*m_explain); });
     connect(m_problems->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &PlanPage::offerHelp);
@@ -426,7 +426,7 @@ void PlanPage::takeWaiting()
     if (!m_form->method())
         return;
     if (m_waiting->ticked() == 0) {
-        m_notice->say(State::Info, tr("Tick the samples to take with the space bar first."));
+        m_notice->say(State::Info, tr("First tick the samples to take with the space bar."));
         return;
     }
     m_form->samples().addRows(m_waiting->take(*m_form->method()));
@@ -445,7 +445,7 @@ void PlanPage::putOnBench()
     }
     if (m_session.person().isEmpty()) {
         m_notice->say(State::Info,
-                      tr("Say who is at the bench first: type your name on the left and press Enter."));
+                      tr("First say who is at the bench: type your name on the left and press Enter."));
         Q_EMIT personWanted();
         return;
     }

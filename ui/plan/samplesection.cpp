@@ -113,15 +113,13 @@ void SampleSection::propose()
     }
     setSteps(m_model->dilutionSteps());
     if (expected == 0)
-        m_notice->say(
-            State::Info,
-            tr("Type what is expected of at least one sample first, or a product that was run before: "
-               "the dilution follows from it."));
+        m_notice->say(State::Info, tr("First type what is expected of at least one sample, or a product that "
+                                      "was run before: the dilution follows from it."));
     else if (!without.isEmpty())
         m_notice->say(State::Attention, without.join(u' '));
     else
         m_notice->say(State::Good,
-                      tr("Dilutions proposed: %1, to be run undiluted: %2. They can be typed over.")
+                      tr("Dilutions proposed: %1, to be run undiluted: %2. They can be overwritten.")
                           .arg(proposed)
                           .arg(undiluted));
     if (!volumes.isEmpty())

@@ -54,9 +54,9 @@ private:
     void build();
     void changeDilutionSteps(int by);
     void propose();
-    /// How many expectations were taken from past results.
     /// "P-104 0.2 mL": what a proposal set.
     QString volumeSet(const SampleDraft &planned) const;
+    /// How many expectations were taken from past results.
     int fillExpectations();
     void setSteps(int steps);
 

@@ -69,7 +69,7 @@ void WeighingForm::build()
         label->setFont(m_theme.bold());
     }
     form->addRow(m_recipe);
-    addFormRow(form, tr("Really weighed"), m_weighed, u"weighingMass"_s);
+    addFormRow(form, tr("Actually weighed"), m_weighed, u"weighingMass"_s);
     addFormRow(form, tr("u of the mass"), m_massUncertainty, u"weighingMassU"_s);
     addFormRow(form, tr("u of the purity"), m_purityUncertainty, u"weighingPurityU"_s);
     addFormRow(form, tr("u of flask and filling"), m_flaskUncertainty, u"weighingFlaskU"_s);
@@ -158,9 +158,8 @@ void WeighingForm::answer()
     const std::optional<run::Weighing> recipe = weighing();
     const std::optional<double> wanted = m_wanted->entry()->value();
     if (!recipe || wanted.value_or(0) <= 0) {
-        m_recipe->setText(
-            tr("Say the strength wanted, the flask, the substance's molar mass, and a purity of "
-               "more than 0 and at most 100 %: then the mass to weigh stands here."));
+        m_recipe->setText(tr("Enter the strength wanted, the flask, the substance's molar mass, and a purity "
+                             "of more than 0 and at most 100 %: then the mass to weigh stands here."));
     } else {
         const double mass_mg = planning::massToWeigh_mg(*wanted, *recipe);
         m_recipe->setText(
@@ -171,7 +170,7 @@ void WeighingForm::answer()
     const std::optional<planning::StrengthMade> made = strength();
     m_take->setEnabled(made.has_value());
     if (!made) {
-        m_result->setText(tr("Type the mass really weighed: then the strength really made stands here."));
+        m_result->setText(tr("Type the mass actually weighed: then the strength actually made stands here."));
         return;
     }
     const double expanded = 2 * made->standardUncertainty_g_per_L;
@@ -183,7 +182,7 @@ void WeighingForm::answer()
                  withUnit(threeFigures(100 * made->standardUncertainty_g_per_L / made->concentration_g_per_L),
                           u"%"_s));
     if (!made->budget.empty() && expanded > 0)
-        text += u' ' + tr("Most of it from: %1, %2 of the variance.")
+        text += u' ' + tr("Largest contribution to it: %1, %2 of the variance.")
                            .arg(made->budget.front().term,
                                 withUnit(QString::number(100 * made->budget.front().share, 'f', 0), u"%"_s));
     m_result->setText(text);

@@ -191,7 +191,7 @@ void writeBudget(PageFlow &flow, const RecordPart &part, const evaluation::Resul
     table.columns = {
         {RecordworkingWords::tr("source of uncertainty"), Fit::Wrap},
         {RecordworkingWords::tr("standard uncertainty, %1").arg(result.unit), Fit::Natural, true},
-        {RecordworkingWords::tr("part of the variance, %"), Fit::Natural, true},
+        {RecordworkingWords::tr("share of the variance, %"), Fit::Natural, true},
         {{}, Fit::Bar}};
     for (const evaluation::BudgetTerm &term : result.budget)
         table.rows.push_back({part.local(term.term), part.local(significantText(term.standardUncertainty, 3)),

@@ -109,9 +109,8 @@ private:
         for (std::size_t i = 0; i < m_content.run.tubes.size(); ++i) {
             const run::Tube &tube = m_content.run.tubes[i];
             if (!tube.pipetted_mL.empty())
-                sentences << ReportclosingWords::tr(
-                                 "Tube %1 was pipetted otherwise than the method says, and is "
-                                 "calculated as pipetted.")
+                sentences << ReportclosingWords::tr("Tube %1 was pipetted differently from what the method "
+                                                    "says, and is calculated as pipetted.")
                                  .arg(i + 1);
         }
         return sentences;
@@ -140,11 +139,11 @@ private:
     void writeStatements()
     {
         m_flow.advance(1);
-        m_flow.paragraph(ReportclosingWords::tr(
-                             "The results relate only to the items tested, as they were received. What the "
-                             "customer says of the samples is given as it was told. This report is not to be "
-                             "reproduced except in full without the laboratory's approval."),
-                         closing_pt);
+        m_flow.paragraph(
+            ReportclosingWords::tr("The results relate only to the items tested, as they were received. What "
+                                   "the customer says about the samples is given as stated. This report is "
+                                   "not to be reproduced except in full without the laboratory's approval."),
+            closing_pt);
         if (const QString sentence = stateSentence(stateOf(m_content)); !sentence.isEmpty())
             m_flow.paragraph(sentence, closing_pt);
         writeAnchor();

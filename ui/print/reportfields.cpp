@@ -42,8 +42,8 @@ QString ReportFields::add(const QString &assignment)
     const QString name = slash < 0 ? key : key.first(slash);
     const QString value = assignment.sliced(sign + 1).trimmed();
     if (sign < 0)
-        return ReportFieldsWords::tr("%1 is no field: expected its name, an equals sign and its value, as in "
-                                     "customer=Threnholt Cider")
+        return ReportFieldsWords::tr("%1 is not a field: expected its name, an equals sign and its value, as "
+                                     "in customer=Threnholt Cider")
             .arg(assay::quoted(assignment));
     if (!names().contains(name))
         return ReportFieldsWords::tr("there is no field %1; known are %2")
@@ -56,7 +56,7 @@ QString ReportFields::add(const QString &assignment)
         return ReportFieldsWords::tr("the field %1 has no value; leave it out for a line to write on")
             .arg(assay::quoted(key));
     if (value.size() > longestValue)
-        return ReportFieldsWords::tr("the value of the field %1 is longer than %2 signs; shorten it")
+        return ReportFieldsWords::tr("the value of the field %1 is longer than %2 characters; shorten it")
             .arg(assay::quoted(key))
             .arg(longestValue);
     if (!m_values.emplace(key, value).second)

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/worksheettail.h"
 
+#include "core/exchange/cautionwords.h"
+
 #include <QCoreApplication>
 
 using namespace Qt::StringLiterals;
@@ -44,7 +46,7 @@ WorksheetTail::WorksheetTail(const Canvas &canvas, const WorksheetContent &conte
         return;
     addHeading(WorksheettailWords::tr("Cautions"));
     for (const QString &caution : content.method.cautions)
-        addParagraph(canvas, caution);
+        addParagraph(canvas, exchange::shownCaution(caution));
 }
 
 void WorksheetTail::addHeading(const QString &text)

@@ -32,7 +32,7 @@ double NumberReader::number(const QString &text, const QString &pointer) const
     complain(pointer,
              text.trimmed().isEmpty()
                  ? NumberReaderWords::tr("is empty; a number is needed")
-                 : NumberReaderWords::tr("\"%1\" is no number. %2")
+                 : NumberReaderWords::tr("\"%1\" is not a number. %2")
                        .arg(text, exchange::faultSentence(std::get<exchange::DecimalFault>(parsed))));
     return 0;
 }

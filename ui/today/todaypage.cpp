@@ -45,13 +45,13 @@ TodayPage::TodayPage(const Theme &theme, const Clock &clock, BenchSession &sessi
                                     "decided runs advise come by themselves."),
                                  u"todayWaiting"_s, this))
     , m_standards(new TodaySection(theme, tr("Standards that can be used"),
-                                   tr("No standard is alive. Fresh ones are noted under Standards."),
+                                   tr("No standard can be used. Fresh ones are entered under Standards."),
                                    u"todayStandards"_s, this))
     , m_due(new TodaySection(theme, tr("Falling due"),
                              tr("No check of equipment falls due, and no lot runs out, in the next days."),
                              u"todayDue"_s, this))
     , m_decided(new TodaySection(theme, tr("Decided last"),
-                                 tr("No run was decided yet. Decided runs are kept in the Notebook."),
+                                 tr("No run has been decided on yet. Decided runs are kept in the Notebook."),
                                  u"todayDecided"_s, this))
     , m_update(new WhenSeen(this, [this] { refresh(); }))
 {

@@ -50,7 +50,7 @@ TEST(StandardLoss, IsHeldAgainstWhatIsStatedInOneSentence)
     const StandardLoss agrees = standardLoss(agedRecoveries(recoveries(0.019)), 0.019);
     EXPECT_EQ(agrees.verdict, StandardLoss::Verdict::Agrees);
     EXPECT_EQ(agrees.sentence, u"8 recoveries at ages of 0.5\u00a0h to 9.0\u00a0h show a loss of 1.85\u00a0% "
-                               u"an hour (95 % of it within "
+                               u"an hour (95 % interval "
                                u"1.74\u00a0% to 1.96\u00a0%), which agrees with the 1.90\u00a0% stated."_s);
     const StandardLoss faster = standardLoss(agedRecoveries(recoveries(0.01)), 0.01);
     EXPECT_EQ(faster.verdict, StandardLoss::Verdict::LosesFaster);

@@ -46,7 +46,7 @@ TEST(Item, WhatIsWrongIsNamed)
     item = pistonPipette();
     item.every_days = {};
     EXPECT_EQ(problemsOf(item).front().message,
-              u"says nothing that is checked; give at least one number of days"_s);
+              u"names nothing to be checked; give at least one number of days"_s);
 }
 
 TEST(Protocol, APistonPipetteIsCheckedAtAllHalfAndATenth)

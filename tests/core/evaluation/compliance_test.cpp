@@ -288,7 +288,7 @@ TEST(Compliance, StatesTheProbabilityBeyondWithItsAssumption)
     EXPECT_NEAR(beyond->probability, 0.158655, 1e-6);
     EXPECT_EQ(beyondLimitText(*beyond),
               u"probability 16\u00a0% that the true value lies beyond the limit, if it is "
-              u"distributed normally about the result"_s);
+              u"normally distributed about the result"_s);
     EXPECT_NEAR(judge(measured(205), atLeast(200)).beyond->probability, 0.158655, 1e-6);
     EXPECT_NEAR(judge(measured(200), atMost(200)).beyond->probability, 0.5, 1e-12);
     Reported few = measured(195);

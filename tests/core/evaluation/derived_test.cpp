@@ -332,7 +332,7 @@ TEST(Derived, UnreadTermLeavesItWithoutAValueAndSaysSo)
         test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S, sucrose"_s);
     ASSERT_NE(check, nullptr);
     EXPECT_FALSE(check->passed);
-    EXPECT_EQ(check->message.toStdString(), "Sucrose is not formed: Glucose (glucose) has no value.");
+    EXPECT_EQ(check->message.toStdString(), "Sucrose is not calculated: Glucose (glucose) has no value.");
 }
 
 TEST(Derived, TermsOfDifferentUnitsAreNotAddedUp)
@@ -525,7 +525,7 @@ TEST(Derived, UpperBoundThatIsNotAboveZeroSaysNothing)
     EXPECT_FALSE(excess.expandedUncertainty);
     EXPECT_EQ(excess.verdict, Verdict::Repeat);
     EXPECT_TRUE(excess.checks.front().message.startsWith(
-        u"Excess is not formed: Second is only known to be larger"_s))
+        u"Excess is not calculated: Second is only known to be larger"_s))
         << excess.checks.front().message.toStdString();
 }
 

@@ -111,7 +111,7 @@ TEST(Specification, OneFaultGivesOneProblem)
          },
          "/upper", "greater than lower"},
         {"no source", [](Specification &s) { s.source = u"\n"_s; }, "/source", "is blank"},
-        {"no date", [](Specification &s) { s.date = {}; }, "/date", "is no date"},
+        {"no date", [](Specification &s) { s.date = {}; }, "/date", "is not a date"},
         {"guard band without a rule for it", [](Specification &s) { s.guard = GuardBand{}; }, "/guard",
          "simple acceptance"},
         {"rule without its guard band", [](Specification &s) { s.rule = DecisionRule::GuardedAcceptance; },
@@ -158,7 +158,8 @@ TEST(Specification, TheSameLimitStandsOnceInAList)
     EXPECT_TRUE(problemsOf(std::vector{maximum(), second}).empty());
 
     second.date = {};
-    EXPECT_TRUE(test::names(problemsOf(std::vector{maximum(), second}), "/specifications/1/date", "no date"));
+    EXPECT_TRUE(
+        test::names(problemsOf(std::vector{maximum(), second}), "/specifications/1/date", "is not a date"));
     Specification one = maximum();
     std::vector<Specification> many;
     for (std::size_t i = 0; i <= mostSpecifications; ++i) {

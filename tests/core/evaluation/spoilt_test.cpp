@@ -57,7 +57,7 @@ TEST(SpoiltTube, HasNoSignalAndLeavesItsReplicateToStandAlone)
     EXPECT_EQ(test::failedWords(evaluation.results[0].checks), std::vector<QString>{});
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Reportable);
     EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S"_s)->message,
-              u"Every reading is there that counts: without tube 4, spoilt."_s);
+              u"Every reading that counts is there: without tube 4, spoilt."_s);
     EXPECT_FALSE(test::find(evaluation.checks, CheckId::DuplicateSpread, u"sample S"_s));
 }
 

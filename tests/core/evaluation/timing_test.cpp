@@ -109,7 +109,7 @@ TEST(Timing, AMomentBeforeWhatComesAheadOfItIsToldAsThat)
     const Check *early = test::find(evaluation.checks, CheckId::ReadingEarly, u"sample S"_s);
     ASSERT_FALSE(early->passed);
     EXPECT_TRUE(early->message.startsWith(
-        u"tube 2: A2 is marked 1:15\u00a0min before what comes ahead of it (the method waits 15 to "
+        u"tube 2: A2 is marked 1:15\u00a0min before what precedes it (the method waits 15 to "
         "40\u00a0min)"_s))
         << early->message.toStdString();
 }

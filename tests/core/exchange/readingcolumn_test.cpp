@@ -96,7 +96,7 @@ TEST(ReadColumn, TakesAllOrNothingAndNamesTheFaultyPlaces)
     EXPECT_THAT(
         faultsOf(u"0.512\n> 3.0\n"_s),
         ElementsAre(
-            u"line 2, column 1: It is a limit and not a reading; dilute and read anew, or key what the display shows."_s));
+            u"line 2, column 1: It is a limit and not a reading; dilute and read again, or key what the display shows."_s));
     ColumnMapping point;
     point.decimal = DecimalSign::Point;
     EXPECT_THAT(

@@ -118,17 +118,17 @@ TEST(ReadLine, SaysWhyALineGivesNoReading)
         {"12,0.512", u"more than one decimal mark"_s},
         {"0.5\x07"
          "12",
-         u"signs that are no text"_s},
+         u"characters that are not text"_s},
         {"\xFF\xFE\x80"
          "0.512",
-         u"signs that are no text"_s},
+         u"characters that are not text"_s},
         {QByteArray("0.5\0"
                     "12",
                     6),
-         u"signs that are no text"_s},
+         u"characters that are not text"_s},
         {"\xB5"
          "A 0.512",
-         u"signs that are no text"_s}, // Latin-1, which nobody has chosen
+         u"characters that are not text"_s}, // Latin-1, which nobody has chosen
         {"0." + QByteArray(40, '1'), u"more than 30 digits"_s},
         {QByteArray(1025, '1'), u"There is no line end within 1024 bytes"_s},
         {"nan", u"There is no number"_s},
@@ -147,15 +147,15 @@ TEST(ReadLine, TakesTheNumberAtAPlaceOrBehindAText)
     EXPECT_EQ(valueOf("340 0.512 25.0", pattern(Which::Nth, 2)), 0.512);
     EXPECT_EQ(valueOf("340nm\t0.512", pattern(Which::Nth, 1)), 340);
     EXPECT_EQ(refusalOf("340", pattern(Which::Nth, 2)).sentence,
-              u"Numbers in the line: 1; number 2 is wanted."_s);
+              u"Numbers in the line: 1; number 2 is needed."_s);
     const LinePattern behind = pattern(Which::After, 1, u"Abs"_s);
     EXPECT_EQ(valueOf("WL 340 ABS 0.512 T 30.8", behind), 0.512);
     EXPECT_EQ(valueOf("abs=0.512", behind), 0.512);
     EXPECT_EQ(valueOf("ABS0.512", behind), 0.512);
     EXPECT_EQ(refusalOf("340 nm", behind).sentence, u"There is no \"Abs\" in the line."_s);
-    EXPECT_EQ(refusalOf("340 ABS over", behind).sentence, u"There is no number behind \"Abs\"."_s);
+    EXPECT_EQ(refusalOf("340 ABS over", behind).sentence, u"There is no number after \"Abs\"."_s);
     EXPECT_EQ(refusalOf("ABS 1 ABS 2", behind).sentence,
-              u"\"Abs\" is in the line more than once; take a longer text."_s);
+              u"\"Abs\" is in the line more than once; use a longer text."_s);
     // A short text is not found inside a word.
     EXPECT_EQ(valueOf("SAMPLE 3 A 0.512", pattern(Which::After, 1, u"A"_s)), 0.512);
     // A minus that belongs to the text is no sign.
@@ -206,7 +206,7 @@ TEST(ReadLine, ReadsLatin1WhereItWasChosen)
                       "A 0.512",
                       made),
               0.512);
-    EXPECT_TRUE(refusalOf("0.512 \x85", made).sentence.contains(u"no text"_s)); // a C1 control
+    EXPECT_TRUE(refusalOf("0.512 \x85", made).sentence.contains(u"not text"_s)); // a C1 control
 }
 
 TEST(ReadLine, NeverGivesAnythingButAFiniteNumberOrASentence)

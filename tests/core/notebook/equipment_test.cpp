@@ -143,13 +143,13 @@ TEST_F(EquipmentBookTest, WhatCannotBeIsRefused)
     const ItemId id = equipment().add(pistonPipette(), person);
     expectRefused([&] { equipment().add(pistonPipette(), person); }, "already; give this one another"_L1);
     expectRefused([&] { equipment().add(equipment::Item{}, person); }, "/name"_L1);
-    expectRefused([&] { equipment().change(id, pistonPipette(), person, u"why"_s); }, "stands so already"_L1);
+    expectRefused([&] { equipment().change(id, pistonPipette(), person, u"why"_s); }, "reads like this already"_L1);
     expectRefused([&] { equipment().change(id, photometer(), person, u"why"_s); },
                   "stays a piston pipette"_L1);
     expectRefused([&] { equipment().change({99}, photometer(), person, u"why"_s); }, "no item number 99"_L1);
     expectRefused(
         [&] { equipment().addCheck(id, volumeCheck(pistonPipette(), 199.4, QDate(2027, 1, 1)), person); },
-        "not to come"_L1);
+        "not in the future"_L1);
     expectRefused(
         [&] {
             equipment().addCheck(id, blankCheck(pistonPipette(), equipment::Aspect::Volume, day), person);

@@ -191,7 +191,7 @@ TEST_F(LotKeepingTest, WhatMakesNoSenseIsRefused)
     };
     expectRefused(dissolving(0, u"water"_s, today, 14), "more than 0"_L1);
     expectRefused(dissolving(4, u" "_s, today, 14), "say in what"_L1);
-    expectRefused(dissolving(4, u"water"_s, today.addDays(1), 14), "to come"_L1);
+    expectRefused(dissolving(4, u"water"_s, today.addDays(1), 14), "in the future"_L1);
     expectRefused(dissolving(4, u"water"_s, today, -1), "keeps for 0 to"_L1);
     lots().open(lot, today, person);
     expectRefused(dissolving(4, u"water"_s, today.addDays(-1), 14), "was opened on 2026-03-02"_L1);

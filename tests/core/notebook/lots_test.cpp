@@ -102,8 +102,8 @@ TEST_F(LotsTest, NothingIsTakenByHandThatTheLedgerDoesNotHold)
 TEST_F(LotsTest, ALotIsOpenedOnceAndNotInAdvance)
 {
     const LotId lot = receive();
-    expectRefused([&] { m_book->lots().open(lot, QDate(2026, 3, 3), person); }, "to come"_L1);
-    expectRefused([&] { m_book->lots().open(lot, QDate(), person); }, "does not exist"_L1);
+    expectRefused([&] { m_book->lots().open(lot, QDate(2026, 3, 3), person); }, "in the future"_L1);
+    expectRefused([&] { m_book->lots().open(lot, QDate(), person); }, "real date"_L1);
     m_book->lots().open(lot, QDate(2026, 2, 27), person);
     EXPECT_EQ(m_book->lots().all().at(0).opened, QDate(2026, 2, 27));
     expectRefused([&] { m_book->lots().open(lot, QDate(2026, 3, 2), person); }, "2026-02-27 already"_L1);
@@ -117,7 +117,7 @@ TEST_F(LotsTest, WhatMakesNoSenseIsRefused)
     };
     expectRefused(receiveAs({u" "_s, u"B-17"_s, {}, {}}, 50), "the reagent cannot be used"_L1);
     expectRefused(receiveAs({u"Buffer"_s, u""_s, {}, {}}, 50), "the lot cannot be used"_L1);
-    expectRefused(receiveAs({u"Buffer"_s, u"B-17"_s, QDate(), {}}, 50), "no day that exists"_L1);
+    expectRefused(receiveAs({u"Buffer"_s, u"B-17"_s, QDate(), {}}, 50), "not a real date"_L1);
     expectRefused(receiveAs({u"Buffer"_s, u"B-17"_s, {}, 0}, 50), "keeps for 1 to"_L1);
     expectRefused(receiveAs({u"Buffer"_s, u"B-17"_s, {}, {}}, 0), "more than 0"_L1);
     expectRefused(receiveAs({u"Buffer"_s, u"B-17"_s, {}, {}}, qQNaN()), "more than 0"_L1);

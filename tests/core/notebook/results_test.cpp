@@ -221,7 +221,7 @@ TEST_F(ResultsTest, AMeanNeedsPlainValuesInOneUnitAndUncertaintiesOfAll)
     made.accepted[1].result.lessThan = 0.1;
     followRule(made);
     EXPECT_FALSE(made.reported);
-    EXPECT_TRUE(made.obstacle.contains("less or greater"_L1)) << made.obstacle.toStdString();
+    EXPECT_TRUE(made.obstacle.contains("below or above"_L1)) << made.obstacle.toStdString();
     made.rule = ReportRule::LastAccepted;
     followRule(made);
     EXPECT_EQ(made.reportedFrom, std::vector{made.accepted[2].from});
@@ -241,7 +241,7 @@ TEST_F(ResultsTest, ANamedResultStaysUntilItIsNotAcceptedAnyMore)
     EXPECT_EQ(results().reportedFrom.at(0).run, first);
     m_book->reopen(first, other, u"look again"_s);
     EXPECT_FALSE(results().reported);
-    EXPECT_TRUE(results().obstacle.contains("run 1 at revision 1, is not accepted any more"_L1));
+    EXPECT_TRUE(results().obstacle.contains("run 1 at revision 1, is no longer accepted"_L1));
     m_book->decide(first, DecisionKind::Accepted, other, {});
     EXPECT_FALSE(results().reported) << "revision 2 is another result";
     choose(ReportRule::Named, ResultSource{second, 1, u"S"_s});
@@ -260,7 +260,7 @@ TEST_F(ResultsTest, AChoiceThatCannotBeIsRefused)
     expectRefused([&] { choose(ReportRule::Named); }, "none is named"_L1);
     for (const ResultSource &none : {ResultSource{first, 2, u"S"_s}, ResultSource{{9}, 1, u"S"_s},
                                      ResultSource{first, 1, u"T"_s}, ResultSource{first, 0, u"S"_s}})
-        expectRefused([&] { choose(ReportRule::Named, none); }, "is not accepted any more"_L1);
+        expectRefused([&] { choose(ReportRule::Named, none); }, "is no longer accepted"_L1);
     expectRefused(
         [&] {
             m_book->chooseReported(u"S"_s, u"analyte"_s,
@@ -283,7 +283,7 @@ TEST_F(ResultsTest, AChoiceIsSignedAsADecisionIs)
                                {ReportRule::MeanOfAccepted, {}, by.name, by.passphrase, u"both"_s});
     };
     expectRefused([&] { chooseAs({theReviewer.name, {}}); }, "needs the passphrase"_L1);
-    expectRefused([&] { chooseAs({other, u"whatever it is"_s}); }, "No person of the name"_L1);
+    expectRefused([&] { chooseAs({other, u"whatever it is"_s}); }, "Nobody by the name of"_L1);
     planning::Laboratory laboratory = planning::usualLaboratory();
     laboratory.review.reviewerDecides = true;
     m_book->saveLaboratory(laboratory, person);

@@ -61,7 +61,7 @@ TEST_F(ReviewTest, WithPersonsADecisionIsSigned)
         [&] {
             m_book->decide(run, accepted({other, theReviewer.passphrase}));
         },
-        "No person of the name"_L1);
+        "Nobody by the name of"_L1);
     const Failure wrong = failureOf([&] {
         m_book->decide(run, accepted({theReviewer.name, theHead.passphrase}));
     });
@@ -218,7 +218,7 @@ TEST_F(ReviewTest, SampleDecisionsHaveToFitTheRun)
             m_book->decide(run, typed({{u"X"_s, SampleDecisionKind::Accepted, {}, {}}}));
         },
         "holds no sample \"X\""_L1);
-    expectRefused([&] { m_book->decide(run, typed({accept, accept})); }, "is decided twice"_L1);
+    expectRefused([&] { m_book->decide(run, typed({accept, accept})); }, "two decisions on"_L1);
     expectRefused([&] { m_book->decide(run, typed({accept}, DecisionKind::Rejected)); },
                   "of a rejected run cannot be accepted"_L1);
     m_book->decide(run, typed({accept}));
@@ -391,7 +391,7 @@ TEST_F(ReviewTest, WithPersonsAReopeningIsSignedByWhoMayDecide)
     EXPECT_EQ(failureOf(reopenAs({theReviewer.name, u"not this one"_s})).kind(), Kind::Refused);
     EXPECT_EQ(m_book->auditHead().entries, before.entries + 1) << "the wrong try is on record";
     expectRefused(reopenAs(theAnalyst), "a reviewer or a head decides here"_L1);
-    expectRefused(reopenAs({u"Nobody Known"_s, theHead.passphrase}), "No person of the name"_L1);
+    expectRefused(reopenAs({u"Nobody Known"_s, theHead.passphrase}), "Nobody by the name of"_L1);
     expectRefused(reopenAs(theReviewer, u" "_s), "needs a reason"_L1);
     EXPECT_EQ(m_book->runs().at(0).state, RunState::Accepted);
     reopenAs(theReviewer)();

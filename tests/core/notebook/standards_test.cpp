@@ -118,7 +118,7 @@ TEST_F(StandardBookTest, WhatCannotBeIsRefused)
     expectRefused([&] { standards().prepare({7}, preparation(), person); }, "no substance number 7"_L1);
     const SubstanceId of = standards().addSubstance(substance(), person);
     expectRefused([&] { standards().changeSubstance(of, substance(), person, u"why"_s); },
-                  "stands so already"_L1);
+                  "reads like this already"_L1);
     standards().prepare(of, preparation(), person);
     expectRefused([&] { standards().prepare(of, preparation(u"std-17"_s), person); },
                   "is taken by one made on"_L1);

@@ -49,9 +49,9 @@ TEST(Logo, APngIsOneAndOfASensibleSize)
     EXPECT_TRUE(faultOf(LogoKind::Png, png(4097, 1)).contains(u"4097 by 1 pixels"_s));
     EXPECT_TRUE(faultOf(LogoKind::Png, png(1, 0)).contains(u"1 by 0 pixels"_s));
     EXPECT_TRUE(faultOf(LogoKind::Png, png(0x80000000, 1)).contains(u"2147483648 by 1"_s));
-    EXPECT_EQ(faultOf(LogoKind::Png, png(1, 1).first(23)), u"it is no PNG picture"_s);
-    EXPECT_EQ(faultOf(LogoKind::Png, {}), u"it is no PNG picture"_s);
-    EXPECT_EQ(faultOf(LogoKind::Png, "<svg/>"), u"it is no PNG picture"_s);
+    EXPECT_EQ(faultOf(LogoKind::Png, png(1, 1).first(23)), u"it is not a PNG picture"_s);
+    EXPECT_EQ(faultOf(LogoKind::Png, {}), u"it is not a PNG picture"_s);
+    EXPECT_EQ(faultOf(LogoKind::Png, "<svg/>"), u"it is not a PNG picture"_s);
 }
 
 TEST(Logo, AnSvgIsWellFormedAndTakesInNothingFromOutside)
@@ -66,10 +66,10 @@ TEST(Logo, AnSvgIsWellFormedAndTakesInNothingFromOutside)
     EXPECT_EQ(svg("<image href='data:image/png;base64,AAAA'/>"), QString());
     EXPECT_TRUE(svg("<image xlink:href='http://example.org/a.png'/>").contains(u"from outside"_s));
     EXPECT_TRUE(svg("<image href='/etc/passwd'/>").contains(u"from outside"_s));
-    EXPECT_EQ(svg("<rect>"), u"it is no SVG picture"_s);
-    EXPECT_EQ(faultOf(LogoKind::Svg, "<html/>"), u"it is no SVG picture"_s);
-    EXPECT_EQ(faultOf(LogoKind::Svg, {}), u"it is no SVG picture"_s);
-    EXPECT_EQ(faultOf(LogoKind::Svg, png(1, 1)), u"it is no SVG picture"_s);
+    EXPECT_EQ(svg("<rect>"), u"it is not an SVG picture"_s);
+    EXPECT_EQ(faultOf(LogoKind::Svg, "<html/>"), u"it is not an SVG picture"_s);
+    EXPECT_EQ(faultOf(LogoKind::Svg, {}), u"it is not an SVG picture"_s);
+    EXPECT_EQ(faultOf(LogoKind::Svg, png(1, 1)), u"it is not an SVG picture"_s);
     EXPECT_TRUE(faultOf(LogoKind::Svg, "<!DOCTYPE svg [<!ENTITY a 'b'>]><svg>&a;</svg>")
                     .contains(u"type declaration"_s));
 }

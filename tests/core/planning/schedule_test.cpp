@@ -183,9 +183,9 @@ TEST(ScheduleFaults, NamesTasksAtTheSameTime)
     ASSERT_NE(task, schedule.tasks.end());
     *task = {1, 0, 15, 35};
     EXPECT_THAT(faultsOf(schedule, plainProcedure(), 2),
-                ElementsAre(u"Tube 1 and tube 2 are both in hand at 0:15."_s));
+                ElementsAre(u"Tube 1 and tube 2 both need the hands at 0:15."_s));
     EXPECT_THAT(faultsOf(*scheduleOf(plainProcedure(), 2), plainProcedure(), 2, {{30, 33}}),
-                ElementsAre(u"Tube 2 is in hand at 0:30, when the other rack is."_s));
+                ElementsAre(u"Tube 2 needs the hands at 0:30, when the other rack does too."_s));
 }
 
 TEST(ScheduleFaults, NamesWhatIsMissingTooMuchOrTooShort)
