@@ -2069,23 +2069,23 @@
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">Kontrollprobe %1</translation>
+            <translation>Kontrolle %1</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 ist %3, und %4 müssen nach der Reaktion übrig sein. Ein verrutschtes Komma oder ein vergessenes Reagenz suchen.</translation>
         </message>
         <message>
             <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>Die Wiederfindung %1 liegt außerhalb von %2 (%3). Sollwert und Datum der Kontrolle, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
         </message>
         <message>
             <source>The control was too old: %1. Take a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>Die Kontrolle war zu alt: %1. Eine frische nehmen.</translation>
         </message>
         <message>
             <source>The control was fresh enough: %1.</source>
-            <translation type="unfinished" />
+            <translation>Die Kontrolle war frisch genug: %1.</translation>
         </message>
     </context>
     <context>
@@ -5403,7 +5403,7 @@
         </message>
         <message>
             <source>What did not pass is decided sample by sample; everything else passed.</source>
-            <translation type="unfinished" />
+            <translation>Was nicht bestanden hat, ist Probe für Probe entschieden; alles andere hat bestanden.</translation>
         </message>
     </context>
     <context>
@@ -12248,15 +12248,15 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <name>plateau::ui::NameDoubts</name>
         <message>
             <source>A name with a figure in it: was a reading meant?</source>
-            <translation type="unfinished" />
+            <translation>Ein Name mit einer Ziffer: War eine Ablesung gemeint?</translation>
         </message>
         <message>
             <source>Nobody of that name is set up: it can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Niemand dieses Namens ist eingerichtet: Er kann arbeiten, aber nicht unterschreiben.</translation>
         </message>
         <message>
             <source>This name is retired: it can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Dieser Name ist ausgeschieden: Er kann arbeiten, aber nicht unterschreiben.</translation>
         </message>
     </context>
     <context>
@@ -12829,7 +12829,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
-            <translation type="unfinished" />
+            <translation>Gemeinsam abgehakt, gelten %1 Küvetten als in diesem Augenblick gestartet, und ihre Wartezeiten zählen ab jetzt. Jede Küvette abhaken, wenn %2 hineinkommt, oder die Taste noch einmal drücken, wenn alle es zugleich erhielten.</translation>
         </message>
     </context>
     <context>
@@ -13229,7 +13229,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">Kontrollprobe %1</translation>
+            <translation>Kontrolle %1</translation>
         </message>
     </context>
     <context>
@@ -14442,7 +14442,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Control %1</source>
-            <translation type="unfinished" />
+            <translation>Kontrolle %1</translation>
         </message>
     </context>
     <context>
@@ -15518,19 +15518,19 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>accepted: read again, and the reading is right</source>
-            <translation type="unfinished" />
+            <translation>angenommen: noch einmal abgelesen, die Ablesung stimmt</translation>
         </message>
         <message>
             <source>accepted: the control is within its limits</source>
-            <translation type="unfinished" />
+            <translation>angenommen: die Kontrolle liegt in ihren Grenzen</translation>
         </message>
         <message>
             <source>accepted: the tube concerned is left out</source>
-            <translation type="unfinished" />
+            <translation>angenommen: die betroffene Küvette zählt nicht mit</translation>
         </message>
         <message>
             <source>accepted: for orientation only, not for a report</source>
-            <translation type="unfinished" />
+            <translation>angenommen: nur zur Orientierung, nicht für einen Bericht</translation>
         </message>
     </context>
     <context>
@@ -16992,7 +16992,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">Kontrollprobe %1</translation>
+            <translation>Kontrolle %1</translation>
         </message>
     </context>
     <context>
@@ -18016,7 +18016,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Known value</source>
-            <translation type="unfinished" />
+            <translation>Bekannter Wert</translation>
         </message>
     </context>
     <context>

@@ -2069,23 +2069,23 @@
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">control %1</translation>
+            <translation>control %1</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 es %3, y deben quedar %4 al terminar la reacción. Busque una coma desplazada o un reactivo olvidado.</translation>
         </message>
         <message>
             <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>La recuperación %1 está fuera de %2 (%3). Compruebe el valor y la fecha del control, la pipeta y los reactivos antes de usar ningún resultado de esta tanda.</translation>
         </message>
         <message>
             <source>The control was too old: %1. Take a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>El control era demasiado antiguo: %1. Tome uno nuevo.</translation>
         </message>
         <message>
             <source>The control was fresh enough: %1.</source>
-            <translation type="unfinished" />
+            <translation>El control era lo bastante reciente: %1.</translation>
         </message>
     </context>
     <context>
@@ -5403,7 +5403,7 @@
         </message>
         <message>
             <source>What did not pass is decided sample by sample; everything else passed.</source>
-            <translation type="unfinished" />
+            <translation>Lo que no pasó se decide muestra a muestra; todo lo demás pasó.</translation>
         </message>
     </context>
     <context>
@@ -12248,15 +12248,15 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::NameDoubts</name>
         <message>
             <source>A name with a figure in it: was a reading meant?</source>
-            <translation type="unfinished" />
+            <translation>Un nombre con una cifra: ¿quería escribir una lectura?</translation>
         </message>
         <message>
             <source>Nobody of that name is set up: it can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Nadie con ese nombre está dado de alta: puede trabajar, pero no firmar.</translation>
         </message>
         <message>
             <source>This name is retired: it can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Este nombre está dado de baja: puede trabajar, pero no firmar.</translation>
         </message>
     </context>
     <context>
@@ -12829,7 +12829,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
-            <translation type="unfinished" />
+            <translation>Marcados juntos, %1 tubos cuentan como iniciados en este momento, y sus esperas se cuentan desde él. Marque cada tubo cuando entra %2, o pulse de nuevo la tecla si todos lo recibieron a la vez.</translation>
         </message>
     </context>
     <context>
@@ -13229,7 +13229,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">control %1</translation>
+            <translation>control %1</translation>
         </message>
     </context>
     <context>
@@ -14442,7 +14442,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Control %1</source>
-            <translation type="unfinished" />
+            <translation>Control %1</translation>
         </message>
     </context>
     <context>
@@ -15518,19 +15518,19 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>accepted: read again, and the reading is right</source>
-            <translation type="unfinished" />
+            <translation>aceptado: leído de nuevo, y la lectura es correcta</translation>
         </message>
         <message>
             <source>accepted: the control is within its limits</source>
-            <translation type="unfinished" />
+            <translation>aceptado: el control está dentro de sus límites</translation>
         </message>
         <message>
             <source>accepted: the tube concerned is left out</source>
-            <translation type="unfinished" />
+            <translation>aceptado: el tubo afectado queda excluido</translation>
         </message>
         <message>
             <source>accepted: for orientation only, not for a report</source>
-            <translation type="unfinished" />
+            <translation>aceptado: solo orientativo, no para un informe</translation>
         </message>
     </context>
     <context>
@@ -16992,7 +16992,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">control %1</translation>
+            <translation>control %1</translation>
         </message>
     </context>
     <context>
@@ -18016,7 +18016,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Known value</source>
-            <translation type="unfinished" />
+            <translation>Valor conocido</translation>
         </message>
     </context>
     <context>

@@ -2069,23 +2069,23 @@
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">contrôle %1</translation>
+            <translation>contrôle %1</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 must remain when the reaction is over. Look for a slipped decimal point or a reagent left out.</source>
-            <translation type="unfinished" />
+            <translation>%1 : %2 vaut %3, et il doit rester %4 quand la réaction est terminée. Cherchez une virgule déplacée ou un réactif oublié.</translation>
         </message>
         <message>
             <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>Le taux de récupération %1 est hors de %2 (%3). Contrôlez la valeur et la date du contrôle, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
         </message>
         <message>
             <source>The control was too old: %1. Take a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>Le contrôle était trop vieux : %1. Prenez-en un neuf.</translation>
         </message>
         <message>
             <source>The control was fresh enough: %1.</source>
-            <translation type="unfinished" />
+            <translation>Le contrôle était assez frais : %1.</translation>
         </message>
     </context>
     <context>
@@ -5403,7 +5403,7 @@
         </message>
         <message>
             <source>What did not pass is decided sample by sample; everything else passed.</source>
-            <translation type="unfinished" />
+            <translation>Ce qui n’a pas été conforme est décidé échantillon par échantillon ; tout le reste est conforme.</translation>
         </message>
     </context>
     <context>
@@ -12248,15 +12248,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <name>plateau::ui::NameDoubts</name>
         <message>
             <source>A name with a figure in it: was a reading meant?</source>
-            <translation type="unfinished" />
+            <translation>Un nom qui contient un chiffre : vouliez-vous saisir une lecture ?</translation>
         </message>
         <message>
             <source>Nobody of that name is set up: it can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Personne de ce nom n’est enregistré : il peut travailler, mais pas signer.</translation>
         </message>
         <message>
             <source>This name is retired: it can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Ce nom est retiré : il peut travailler, mais pas signer.</translation>
         </message>
     </context>
     <context>
@@ -12829,7 +12829,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
-            <translation type="unfinished" />
+            <translation>Cochés ensemble, %1 tubes comptent comme démarrés à cet instant, et leurs attentes partent de là. Cochez chaque tube au moment où %2 y entre, ou appuyez de nouveau sur la touche si tous l’ont reçu à la fois.</translation>
         </message>
     </context>
     <context>
@@ -13229,7 +13229,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">contrôle %1</translation>
+            <translation>contrôle %1</translation>
         </message>
     </context>
     <context>
@@ -14442,7 +14442,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Control %1</source>
-            <translation type="unfinished" />
+            <translation>Contrôle %1</translation>
         </message>
     </context>
     <context>
@@ -15518,19 +15518,19 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>accepted: read again, and the reading is right</source>
-            <translation type="unfinished" />
+            <translation>accepté : relu, et la lecture est juste</translation>
         </message>
         <message>
             <source>accepted: the control is within its limits</source>
-            <translation type="unfinished" />
+            <translation>accepté : le contrôle est dans ses limites</translation>
         </message>
         <message>
             <source>accepted: the tube concerned is left out</source>
-            <translation type="unfinished" />
+            <translation>accepté : le tube concerné est écarté</translation>
         </message>
         <message>
             <source>accepted: for orientation only, not for a report</source>
-            <translation type="unfinished" />
+            <translation>accepté : à titre indicatif seulement, pas pour un rapport</translation>
         </message>
     </context>
     <context>
@@ -16992,7 +16992,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>control %1</source>
-            <translation type="unfinished">contrôle %1</translation>
+            <translation>contrôle %1</translation>
         </message>
     </context>
     <context>
@@ -18016,7 +18016,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Known value</source>
-            <translation type="unfinished" />
+            <translation>Valeur connue</translation>
         </message>
     </context>
     <context>
