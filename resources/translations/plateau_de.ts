@@ -9330,6 +9330,17 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
     </context>
     <context>
+        <name>plateau::ui::KnownFields</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::LabelSheetDialog</name>
         <message>
             <source>&amp;Usual sheet</source>
@@ -14280,6 +14291,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>&amp;Mass in it (mg, may be empty)</source>
             <translation>&amp;Masse darin (mg, darf leer sein)</translation>
         </message>
+        <message>
+            <source>Kept at (may be empty)</source>
+            <translation>Aufbewahrt in (kann leer bleiben)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecipeSection</name>
@@ -14672,10 +14687,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             </translation>
         </message>
         <message>
-            <source>%1, %2</source>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
             <source>authorised by</source>
             <translation>freigegeben durch</translation>
         </message>
@@ -14969,10 +14980,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Was der Bericht außerdem sagt</translation>
         </message>
         <message>
-            <source>The program cannot know these. What is left empty becomes a line to write on.</source>
-            <translation>Das Programm kann dies nicht wissen. Was leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
-        </message>
-        <message>
             <source>Choose the &amp;file…</source>
             <translation>&amp;Datei wählen…</translation>
         </message>
@@ -14983,6 +14990,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Cance&amp;l</source>
             <translation>&amp;Abbrechen</translation>
+        </message>
+        <message>
+            <source>Where something stands in grey, the report says that unless you type over it. Whatever else is left empty becomes a line to write on.</source>
+            <translation>Wo etwas in Grau steht, sagt der Bericht dies, wenn Sie nichts anderes eingeben. Was sonst leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
         </message>
     </context>
     <context>

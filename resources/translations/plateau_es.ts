@@ -9330,6 +9330,17 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
     </context>
     <context>
+        <name>plateau::ui::KnownFields</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation>; </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::LabelSheetDialog</name>
         <message>
             <source>&amp;Usual sheet</source>
@@ -14280,6 +14291,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>&amp;Mass in it (mg, may be empty)</source>
             <translation>&amp;Masa que contiene (mg, puede quedar vacía)</translation>
         </message>
+        <message>
+            <source>Kept at (may be empty)</source>
+            <translation>Guardado en (puede quedar vacío)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecipeSection</name>
@@ -14672,10 +14687,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             </translation>
         </message>
         <message>
-            <source>%1, %2</source>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
             <source>authorised by</source>
             <translation>autorizado por</translation>
         </message>
@@ -14969,10 +14980,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Qué más dice el informe</translation>
         </message>
         <message>
-            <source>The program cannot know these. What is left empty becomes a line to write on.</source>
-            <translation>El programa no puede saber esto. Lo que queda vacío se convierte en una línea para escribir.</translation>
-        </message>
-        <message>
             <source>Choose the &amp;file…</source>
             <translation>Elegir el &amp;archivo…</translation>
         </message>
@@ -14983,6 +14990,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Cance&amp;l</source>
             <translation>Cance&amp;lar</translation>
+        </message>
+        <message>
+            <source>Where something stands in grey, the report says that unless you type over it. Whatever else is left empty becomes a line to write on.</source>
+            <translation>Donde hay un texto en gris, el informe lo dice si no escribe otra cosa. Todo lo demás que quede vacío se convierte en una línea para escribir.</translation>
         </message>
     </context>
     <context>

@@ -9330,6 +9330,17 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
     </context>
     <context>
+        <name>plateau::ui::KnownFields</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>; </source>
+            <translation> ; </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::LabelSheetDialog</name>
         <message>
             <source>&amp;Usual sheet</source>
@@ -14280,6 +14291,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>&amp;Mass in it (mg, may be empty)</source>
             <translation>&amp;Masse contenue (mg, peut rester vide)</translation>
         </message>
+        <message>
+            <source>Kept at (may be empty)</source>
+            <translation>Conservé dans (peut rester vide)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecipeSection</name>
@@ -14672,10 +14687,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             </translation>
         </message>
         <message>
-            <source>%1, %2</source>
-            <translation>%1, %2</translation>
-        </message>
-        <message>
             <source>authorised by</source>
             <translation>autorisé par</translation>
         </message>
@@ -14969,10 +14980,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Ce que dit encore le rapport</translation>
         </message>
         <message>
-            <source>The program cannot know these. What is left empty becomes a line to write on.</source>
-            <translation>Le programme ne peut pas savoir cela. Ce qui reste vide devient une ligne à remplir.</translation>
-        </message>
-        <message>
             <source>Choose the &amp;file…</source>
             <translation>Choisir le &amp;fichier…</translation>
         </message>
@@ -14983,6 +14990,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Cance&amp;l</source>
             <translation>A&amp;nnuler</translation>
+        </message>
+        <message>
+            <source>Where something stands in grey, the report says that unless you type over it. Whatever else is left empty becomes a line to write on.</source>
+            <translation>Là où un texte figure en gris, le rapport le reprend si vous ne tapez rien d’autre. Tout autre champ resté vide devient une ligne à remplir.</translation>
         </message>
     </context>
     <context>

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/run/controls.h"
 #include "tests/ui/keyboard.h"
 #include "ui/shared/problemlist.h"
 
@@ -181,6 +182,43 @@ TEST_F(Keyboard, AStandardIsAskedForWhatTheMethodDoesNotSay)
         keyReading(text);
     const notebook::StoredRun stored = book->load(id);
     EXPECT_EQ(stored.run.standards[0].usedAt, stored.readings.back().at);
+}
+
+TEST_F(Keyboard, AControlKeepsItsValueAndIsAskedForNothingThatBelongsToAStandard)
+{
+    openWindow();
+    press(Qt::Key_N, Qt::ControlModifier);
+    tabTo(u"title"_s);
+    type(u"Perry tanks"_s);
+    tabTo(u"sampleNames"_s);
+    type(u"P-104"_s);
+    press(Qt::Key_Y, Qt::AltModifier);
+    EXPECT_EQ(find<QLineEdit>(u"controlLoss"_s)->text(), u"0"_s) << "not the loss of the method's standard";
+    EXPECT_FALSE(window->findChild<QWidget *>(u"controlPreparedAt"_s)->isVisible());
+    EXPECT_FALSE(window->findChild<QWidget *>(u"controlUsedWhenRead"_s)->isVisible());
+    tabTo(u"controlConcentration"_s);
+    type(u"0,15"_s);
+    const auto *problems = find<ui::ProblemList>(u"newRunProblems"_s);
+    for (int row = 0; row < problems->model()->rowCount(); ++row)
+        EXPECT_FALSE(problems->model()->index(row, 0).data().toString().contains(u"full strength"_s));
+    tabTo(u"putOnBench"_s);
+    press(Qt::Key_Return);
+    ASSERT_EQ(book->runs().size(), 1U);
+    const run::Run run = book->load(book->runs()[0].id).run;
+    ASSERT_EQ(run.standards.size(), 1U);
+    EXPECT_EQ(run.standards[0].concentration_g_per_L, 0.15);
+    EXPECT_EQ(run.standards[0].lossPerHour, 0);
+    EXPECT_TRUE(run::isControl(run, run.standards[0].id));
+}
+
+TEST_F(Keyboard, AControlThatAgesIsAskedWhenItWasMade)
+{
+    openWindow();
+    press(Qt::Key_N, Qt::ControlModifier);
+    press(Qt::Key_Y, Qt::AltModifier);
+    tabTo(u"controlLoss"_s);
+    type(u"1"_s);
+    EXPECT_TRUE(window->findChild<QWidget *>(u"controlPreparedAt"_s)->isVisible());
 }
 
 TEST_F(Keyboard, TheTabKeyGoesDownTheFormOfANewRunAndReachesAllOfIt)

@@ -220,9 +220,13 @@ TEST_F(StoresWindow, ContainerIsReceivedByKeysAlone)
     EXPECT_EQ(noticeText(), u"Say how much is in it, in mL."_s);
     EXPECT_TRUE(book->lots().all().empty());
     type(u"0,5"_s);
+    tabTo(u"receivedPlace"_s);
+    type(u"cold room"_s);
     press(Qt::Key_Return);
     const auto lots = book->lots().all();
     ASSERT_EQ(lots.size(), 1U);
+    ASSERT_TRUE(lots[0].place);
+    EXPECT_EQ(lots[0].place->name, u"cold room"_s);
     EXPECT_EQ(lots[0].reagent, u"Buffer pH 9"_s);
     EXPECT_EQ(lots[0].lot, u"4711"_s);
     EXPECT_EQ(lots[0].expires, QDate(2026, 12, 31));

@@ -60,7 +60,7 @@ QString captionOf(const QString &name)
 
 } // namespace
 
-ReportDialog::ReportDialog(const Theme &theme, QWidget *parent)
+ReportDialog::ReportDialog(const Theme &theme, const std::map<QString, QString> &known, QWidget *parent)
     : QDialog(parent)
     , m_theme(theme)
     , m_notice(new Notice(theme, this))
@@ -68,10 +68,11 @@ ReportDialog::ReportDialog(const Theme &theme, QWidget *parent)
     setWindowTitle(tr("What the report says besides"));
     setHelp(*this, {u"reports"_s, {}});
     auto *words =
-        plainLabel(tr("The program cannot know these. What is left empty becomes a line to write on."), this);
+        plainLabel(tr("Where something stands in grey, the report says that unless you type over it. Whatever else is left "
+                      "empty becomes a line to write on."), this);
     words->setWordWrap(true);
     auto *inside = new QWidget(this);
-    inside->setLayout(buildForm());
+    inside->setLayout(buildForm(known));
     auto *scroll = new QScrollArea(this);
     scroll->setWidget(inside);
     scroll->setWidgetResizable(true);
@@ -95,11 +96,13 @@ ReportDialog::ReportDialog(const Theme &theme, QWidget *parent)
     m_rows.front().entry->setFocus();
 }
 
-QFormLayout *ReportDialog::buildForm()
+QFormLayout *ReportDialog::buildForm(const std::map<QString, QString> &known)
 {
     auto *form = new QFormLayout;
     for (const QString &name : ReportFields::names()) {
         auto *entry = new QLineEdit(this);
+        if (const auto unless = known.find(name); unless != known.end())
+            entry->setPlaceholderText(unless->second);
         addFormRow(form, captionOf(name), entry, u"report-"_s + name);
         connect(entry, &QLineEdit::textChanged, this, [this] { m_notice->clear(); });
         m_rows.push_back({name, entry});

@@ -6,6 +6,7 @@
 
 #include <QDialog>
 
+#include <map>
 #include <vector>
 
 class QFormLayout;
@@ -22,7 +23,8 @@ class ReportDialog : public QDialog
     Q_OBJECT
 
 public:
-    explicit ReportDialog(const Theme &theme, QWidget *parent = nullptr);
+    /// known: what the report says of a field that is left empty (knownFields).
+    ReportDialog(const Theme &theme, const std::map<QString, QString> &known, QWidget *parent = nullptr);
 
     /// As typed; sound once the form is accepted.
     ReportFields fields() const;
@@ -34,7 +36,7 @@ private:
         QString name;
         QLineEdit *entry;
     };
-    QFormLayout *buildForm();
+    QFormLayout *buildForm(const std::map<QString, QString> &known);
     /// The first field that cannot be used, in one sentence.
     QString fault() const;
 

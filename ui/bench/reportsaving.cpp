@@ -5,6 +5,7 @@
 #include "ui/bench/printing.h"
 #include "ui/bench/reportdialog.h"
 #include "ui/bench/reportsource.h"
+#include "ui/print/knownfields.h"
 #include "ui/print/pdf.h"
 #include "ui/print/resultscsv.h"
 #include "ui/print/resultsreport.h"
@@ -43,13 +44,13 @@ void saveReportAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice 
                   ReportContent content, ReportKind kind, const QString &person)
 {
     const QLocale locale = QLocale::system();
+    stampReport(content, person, locale);
     if (kind == ReportKind::Results) {
-        ReportDialog form(theme, parent);
+        ReportDialog form(theme, knownFields(content), parent);
         if (!dialogs.isAccepted(form))
             return;
         content.fields = form.fields();
     }
-    stampReport(content, person, locale);
     if (kind == ReportKind::Table)
         saveTable(parent, dialogs, notice, content);
     else if (kind == ReportKind::Record)

@@ -3,6 +3,7 @@
 #include "ui/books/lotkeepingform.h"
 
 #include "core/assay/label.h"
+#include "ui/books/lotplaces.h"
 #include "ui/books/lotwords.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
@@ -134,17 +135,14 @@ void LotKeepingForm::setLots(const std::vector<planning::Lot> &lots, qint64 own)
 {
     m_lots = lots;
     m_solvents.clear();
-    m_places.clear();
+    m_places = placesOf(lots);
     for (const planning::Lot &lot : lots) {
         if (lot.id != own && lot.remaining_mL > 0)
             m_solvents.emplace_back(
                 tr("%1, lot %2 (%3 left)").arg(lot.reagent, lot.lot, lotVolume(lot.remaining_mL)),
                 notebook::LotId{lot.id});
-        if (lot.place && std::ranges::find(m_places, *lot.place) == m_places.end())
-            m_places.push_back(*lot.place);
     }
     std::ranges::sort(m_solvents, {}, &std::pair<QString, notebook::LotId>::first);
-    std::ranges::sort(m_places, {}, &planning::StoragePlace::name);
     const auto fill = [](QComboBox *box, const QStringList &offers) {
         const QString typed = box->currentText();
         const QSignalBlocker quiet(box);

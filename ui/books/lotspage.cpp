@@ -5,6 +5,7 @@
 #include "ui/bench/benchsession.h"
 #include "ui/bench/stores.h"
 #include "ui/books/booklist.h"
+#include "ui/books/lotplaces.h"
 #include "ui/books/lotsmodel.h"
 #include "ui/books/lottrace.h"
 #include "ui/books/lotview.h"
@@ -192,6 +193,7 @@ void LotsPage::refresh()
     }
     m_lot->setReagents(names);
     m_receive->setReagents(names);
+    m_receive->setPlaces(placesOf(m_lots));
     m_lot->setLots(m_lots);
     fillList();
     if (m_pages->currentWidget() == m_lot)
@@ -263,15 +265,21 @@ bool LotsPage::fillLot(qint64 id)
 void LotsPage::receive(const notebook::LotLabel &label, double volume_mL)
 {
     if (personIsKnown(m_receive->notice()) &&
-        guarded(m_receive->notice(), [&] { m_stores.receive(label, volume_mL); }))
+        guarded(m_receive->notice(), [&] { keepIt(m_stores.receive(label, volume_mL)); }))
         sayReceived(label, lotVolume(volume_mL));
 }
 
 void LotsPage::receiveDry(const notebook::LotLabel &label, std::optional<double> mass_mg)
 {
     if (personIsKnown(m_receive->notice()) &&
-        guarded(m_receive->notice(), [&] { m_stores.receiveDry(label, mass_mg); }))
+        guarded(m_receive->notice(), [&] { keepIt(m_stores.receiveDry(label, mass_mg)); }))
         sayReceived(label, tr("dry"));
+}
+
+void LotsPage::keepIt(notebook::LotId lot)
+{
+    if (const auto place = m_receive->place())
+        m_stores.storeLot(lot, *place, {});
 }
 
 void LotsPage::sayReceived(const notebook::LotLabel &label, const QString &amount)

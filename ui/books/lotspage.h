@@ -52,6 +52,8 @@ private:
     bool fillLot(qint64 id);
     void receive(const notebook::LotLabel &label, double volume_mL);
     void receiveDry(const notebook::LotLabel &label, std::optional<double> mass_mg);
+    /// Where the form says it is put.
+    void keepIt(notebook::LotId lot);
     void sayReceived(const notebook::LotLabel &label, const QString &amount);
     /// One act on the lot on show, and what to say of it.
     template <class Act> void note(Act &&act, const QString &sentence);

@@ -6,6 +6,8 @@
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/offerfield.h"
+#include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
 #include <QCheckBox>
@@ -14,6 +16,8 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
+
+#include <algorithm>
 
 using namespace Qt::StringLiterals;
 
@@ -46,6 +50,9 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     addFormRow(m_form, tr("Vol&ume in it (mL)"), m_volume_mL, u"receivedVolume"_s);
     m_mass_mg = new NumberField(theme, u"mg"_s, this);
     addFormRow(m_form, tr("&Mass in it (mg, may be empty)"), m_mass_mg, u"receivedMass"_s);
+    m_place = new OfferField(this);
+    m_place->setMinimumHeight(theme.target());
+    addFormRow(m_form, tr("Kept at (may be empty)"), m_place, u"receivedPlace"_s);
     m_volume_mL->setOneLine();
     m_mass_mg->setOneLine();
     showFields();
@@ -67,12 +74,33 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
     connect(m_label, &LotLabelForm::returnPressed, this, &ReceiveView::receive);
     connect(m_volume_mL->entry(), &QLineEdit::returnPressed, this, &ReceiveView::receive);
     connect(m_mass_mg->entry(), &QLineEdit::returnPressed, this, &ReceiveView::receive);
+    connect(m_place, &QLineEdit::returnPressed, this, &ReceiveView::receive);
     connect(m_dry, &QCheckBox::toggled, this, &ReceiveView::showFields);
 }
 
 void ReceiveView::setReagents(const QStringList &names)
 {
     m_label->setReagents(names);
+}
+
+void ReceiveView::setPlaces(std::vector<planning::StoragePlace> known)
+{
+    m_places = std::move(known);
+    QStringList names;
+    for (const planning::StoragePlace &place : m_places)
+        names << place.name;
+    m_place->setOffers(names);
+}
+
+std::optional<planning::StoragePlace> ReceiveView::place() const
+{
+    const QString name = m_place->text().simplified();
+    if (name.isEmpty())
+        return std::nullopt;
+    const auto known = std::ranges::find_if(m_places, [&](const planning::StoragePlace &place) {
+        return place.name.compare(name, Qt::CaseInsensitive) == 0;
+    });
+    return known == m_places.end() ? planning::StoragePlace{name} : *known;
 }
 
 void ReceiveView::takeFocus()

@@ -16,6 +16,7 @@ namespace plateau::ui {
 class LotLabelForm;
 class Notice;
 class NumberField;
+class OfferField;
 class Theme;
 
 /// Where a container that came in is noted. The form keeps its label for the next one of the same delivery.
@@ -27,6 +28,10 @@ public:
     explicit ReceiveView(const Theme &theme, QWidget *parent = nullptr);
 
     void setReagents(const QStringList &names);
+    /// Where containers are kept already; another name makes a new place.
+    void setPlaces(std::vector<planning::StoragePlace> known);
+    /// Where it is put; nothing where that was not said.
+    std::optional<planning::StoragePlace> place() const;
     void takeFocus();
     bool hasUnsavedChanges() const;
     /// It is in the book; the form waits for the next one.
@@ -51,6 +56,8 @@ private:
     QCheckBox *m_dry = nullptr;
     NumberField *m_volume_mL = nullptr;
     NumberField *m_mass_mg = nullptr;
+    OfferField *m_place = nullptr;
+    std::vector<planning::StoragePlace> m_places;
     Notice *m_notice;
 };
 

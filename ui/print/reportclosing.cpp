@@ -3,6 +3,7 @@
 #include "ui/print/reportclosing.h"
 
 #include "core/evaluation/format.h"
+#include "ui/print/knownfields.h"
 #include "ui/print/reporttext.h"
 
 #include <QCoreApplication>
@@ -168,11 +169,7 @@ private:
 
     void writeAuthorisation()
     {
-        const ReportDecision *decision = decisionOf(m_content);
-        QString person = field(u"authorised-by"_s);
-        if (person.isEmpty() && decision && stateOf(m_content) == ReportState::Accepted)
-            person = ReportclosingWords::tr("%1, %2").arg(personOnReport(decision->act),
-                                                          dayOnReport(decision->act.at));
+        const QString person = fieldOf(m_content, u"authorised-by"_s);
         m_flow.need(24);
         m_flow.advance(2);
         m_flow.fields({{ReportclosingWords::tr("authorised by"), person, 1},

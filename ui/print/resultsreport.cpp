@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "core/exchange/moment.h"
+#include "ui/print/knownfields.h"
 #include "ui/print/pdf.h"
 #include "ui/print/reportclosing.h"
 #include "ui/print/reporthead.h"
@@ -49,12 +50,11 @@ public:
 
     static QString numberOf(const ReportContent &content)
     {
-        const QString given = content.fields.value(u"report-number"_s);
-        return given.isEmpty() ? reportNumber(content) : given;
+        return fieldOf(content, u"report-number"_s);
     }
 
 private:
-    QString field(const QString &name) const { return m_content.fields.value(name); }
+    QString field(const QString &name) const { return fieldOf(m_content, name); }
 
     QString numberLine() const
     {
@@ -65,20 +65,13 @@ private:
 
     void writeParties()
     {
-        const ReportDecision *decision = decisionOf(m_content);
-        QString issued = field(u"issued"_s);
-        if (issued.isEmpty() && decision)
-            issued = dayOnReport(m_content.madeAt);
-        QString tested = field(u"tested"_s);
-        if (tested.isEmpty())
-            tested = daysOfTest(m_content);
         m_flow.fields(
             {{ResultsreportWords::tr("customer"), field(u"customer"_s), 1},
              {ResultsreportWords::tr("customer's address or contact"), field(u"customer-contact"_s), 1},
              {ResultsreportWords::tr("order or reference"), field(u"order"_s), 1},
-             {ResultsreportWords::tr("date of the tests"), tested, 1},
+             {ResultsreportWords::tr("date of the tests"), field(u"tested"_s), 1},
              {ResultsreportWords::tr("place of the tests, if elsewhere"), field(u"location"_s), 1},
-             {ResultsreportWords::tr("date of issue"), issued, 1}},
+             {ResultsreportWords::tr("date of issue"), field(u"issued"_s), 1}},
             3, body_pt);
     }
 
