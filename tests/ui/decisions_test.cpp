@@ -217,7 +217,7 @@ TEST_F(Decisions, WhatMustBeInvestigatedIsDecidedFirst)
     openReview({good, apart});
     giveReason(u"one is out"_s);
     decideAs(u"M. Lindqvist"_s);
-    expectRefused(u"decide first of P-3"_s);
+    expectRefused(u"first decide on P-3"_s);
     ASSERT_EQ(focusName(), u"sampleDecisions"_s);
     EXPECT_EQ(find<QTableView>(u"sampleDecisions"_s)->currentIndex().row(), 1);
     press(Qt::Key_R);

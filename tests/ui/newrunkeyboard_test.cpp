@@ -187,6 +187,7 @@ TEST_F(Keyboard, AStandardIsAskedForWhatTheMethodDoesNotSay)
 TEST_F(Keyboard, AControlKeepsItsValueAndIsAskedForNothingThatBelongsToAStandard)
 {
     openWindow();
+    giveName();
     press(Qt::Key_N, Qt::ControlModifier);
     tabTo(u"title"_s);
     type(u"Perry tanks"_s);

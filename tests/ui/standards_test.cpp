@@ -224,7 +224,7 @@ TEST_F(StandardsWindow, ANewRunTakesAStandardThatIsAlive)
     offered->setFocus();
     press(Qt::Key_Down);
     EXPECT_EQ(find<QLineEdit>(u"standardId"_s)->text(), u"STD-17"_s);
-    EXPECT_EQ(find<QLineEdit>(u"standardConcentration"_s)->text(), u"0.20000"_s);
+    EXPECT_EQ(find<QLineEdit>(u"standardConcentration"_s)->text(), u"0.199995"_s);
     EXPECT_TRUE(find<QLineEdit>(u"standardUncertainty"_s)->text().startsWith(u"0.7"_s))
         << "two weighings of 10 mg make most of it: "
         << find<QLineEdit>(u"standardUncertainty"_s)->text().toStdString();

@@ -14,6 +14,8 @@
 
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -34,7 +36,7 @@ ReviewPage::ReviewPage(const Theme &theme, BenchSession &session, Stores &stores
     layout->addWidget(m_notice);
     layout->addWidget(m_equipment);
     layout->addWidget(m_view, 1);
-    m_equipment->setMaximumHeight(3 * theme.target());
+    m_lineHeight = theme.target() + theme.gap() / 2;
     m_equipment->hide();
     layout->addWidget(m_decision);
     // While it is read nobody looks: showRack comes ahead of every look.
@@ -73,6 +75,8 @@ ReviewBasis ReviewPage::basisOf(const notebook::StoredRun &stored)
         const std::vector<Sentence> lots =
             lotSentences(stored, m_stores.everyLot(), m_session.now().wall.date());
         doubts.insert(doubts.end(), lots.begin(), lots.end());
+        // No higher than what is said: the results need the room.
+        m_equipment->setMaximumHeight(int(std::min<std::size_t>(doubts.size(), 3)) * m_lineHeight);
         m_equipment->setSentences(doubts);
         m_equipment->setVisible(!doubts.empty());
     });

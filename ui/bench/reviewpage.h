@@ -44,6 +44,7 @@ private:
     ResultView *m_view;
     DecisionPanel *m_decision;
     notebook::RunId m_id;
+    int m_lineHeight = 0;
 };
 
 } // namespace plateau::ui

@@ -163,7 +163,7 @@ TEST_F(ShelfTest, ARepeatWaitsWithItsAdviceUntilALaterRunHoldsTheSample)
     EXPECT_EQ(waits[0].repeat->advice[0].advice.kind, evaluation::Advice::Kind::Dilute);
     EXPECT_EQ(waits[0].repeat->advice[0].advice.factor, 2);
     EXPECT_THAT(waits[0].repeat->advice[0].advice.steps, SizeIs(1));
-    EXPECT_NEAR(waits[0].repeat->found.at(u"analyte"_s), tooStrong * risingFactor_g_per_L, 1e-9);
+    EXPECT_NEAR(waits[0].repeat->found.at(u"analyte"_s), 1.2 * risingFactor_g_per_L, 1e-9);
 
     assay::Method other = risingMethod();
     other.id = u"other"_s;

@@ -125,7 +125,7 @@ TEST_F(StandardBookTest, WhatCannotBeIsRefused)
     planning::Preparation later = preparation(u"STD-19"_s);
     later.madeAt = m_now.addDays(2);
     later.useBy.reset();
-    expectRefused([&] { standards().prepare(of, later, person); }, "/madeAt is to come"_L1);
+    expectRefused([&] { standards().prepare(of, later, person); }, "/madeAt is in the future"_L1);
     expectRefused([&] { standards().discard({9}, person, u"why"_s); }, "no preparation number 9"_L1);
 }
 
