@@ -134,7 +134,7 @@ QString valueText(const ControlChart &chart, double value, const QString &unit)
 QString runText(const RunFacts &run)
 {
     return Wording::tr("run %1 (%2, %3)")
-        .arg(QString::number(run.run), run.title, run.at.toString(u"yyyy-MM-dd"_s));
+        .arg(QString::number(run.run), run.title(), run.at.toString(u"yyyy-MM-dd"_s));
 }
 
 QString basisSentence(const ControlChart &chart)

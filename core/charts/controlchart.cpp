@@ -16,7 +16,7 @@ namespace {
 /// What counts, as values and as places in the series.
 struct Counted {
     std::vector<double> values;
-    std::vector<std::size_t> places;
+    std::vector<std::uint32_t> places;
 };
 
 Counted countedOf(const Series &series)
@@ -25,7 +25,7 @@ Counted countedOf(const Series &series)
     for (std::size_t i = 0; i < series.size(); ++i) {
         if (!series[i].omission) {
             counted.values.push_back(series[i].value);
-            counted.places.push_back(i);
+            counted.places.push_back(static_cast<std::uint32_t>(i));
         }
     }
     return counted;

@@ -5,6 +5,7 @@
 #include "core/charts/series.h"
 #include "core/charts/settings.h"
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -17,8 +18,8 @@ enum class Plotted { Values, MovingRanges, Means, Ranges, WeightedAverages, Cumu
 /// of a subgroup.
 struct Mark {
     double value = 0;
-    std::size_t first = 0;
-    std::size_t last = 0;
+    std::uint32_t first = 0;
+    std::uint32_t last = 0;
     /// Cumulative sums: value is the sum above, this the sum below as a number not above 0.
     double below = 0;
     /// Weighted averages: the limits that hold here.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include <QByteArray>
 #include <QDate>
 #include <QDateTime>
 #include <QList>
@@ -26,7 +27,9 @@ struct LotOf {
 struct RunFacts {
     /// The notebook's number of it.
     qint64 run = 0;
-    QString title;
+    /// In UTF-8, which takes half the room: there may be a hundred thousand of them.
+    QByteArray titleUtf8{};
+    QString title() const { return QString::fromUtf8(titleUtf8); }
     /// When it began, else when it was put into the notebook.
     QDateTime at;
     /// By component, each lot once.

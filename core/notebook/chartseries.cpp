@@ -124,7 +124,7 @@ Facts loadFacts(const Database &database, const QString &method)
     while (runs.next()) {
         charts::RunFacts run;
         run.run = runs.integer(0);
-        run.title = runs.text(1);
+        run.titleUtf8 = runs.text(1).toUtf8();
         run.at = runs.time(2);
         facts.append(std::move(run));
     }

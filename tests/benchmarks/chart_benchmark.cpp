@@ -29,7 +29,7 @@ charts::Series manyPoints()
     for (int i = 0; i < pointsOfAll; ++i) {
         auto run = std::make_shared<charts::RunFacts>();
         run->run = i + 1;
-        run->title = u"Perry tanks, morning"_s;
+        run->titleUtf8 = "Perry tanks, morning";
         run->at = QDateTime(QDate(2000, 1, 1), QTime(9, 0), Qt::UTC).addDays(i);
         run->lots = {{u"Starter"_s, u"17-%1"_s.arg(i / 60)}, {u"Buffer"_s, u"B-%1"_s.arg(i / 90)}};
         charts::Point point;

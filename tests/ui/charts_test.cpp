@@ -48,7 +48,7 @@ charts::Series seriesOf(const std::vector<double> &values)
     for (const double value : values) {
         auto run = std::make_shared<charts::RunFacts>();
         run->run = static_cast<qint64>(series.size()) + 1;
-        run->title = u"Tanks"_s;
+        run->titleUtf8 = "Tanks";
         run->at =
             QDateTime(QDate(2026, 1, 1), QTime(9, 0), Qt::UTC).addDays(static_cast<qint64>(series.size()));
         charts::Point point;
@@ -238,7 +238,7 @@ TEST_F(ChartViewTest, IsSavedAsPictureDrawingAndTable)
 {
     charts::Series series = seriesOf({100, 107, 95});
     auto facts = std::make_shared<charts::RunFacts>(*series[2].run);
-    facts->title = u"=cmd, \"x\""_s;
+    facts->titleUtf8 = "=cmd, \"x\"";
     series[2].run = facts;
     series[2].omission = std::make_shared<charts::Omission>(charts::Omission{u"bubble"_s, u"Ada"_s, {}});
     m_view.setChart(recovery, charts::controlChart(recovery, series, {}, fixed(100, 2)));

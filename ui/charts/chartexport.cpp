@@ -78,7 +78,7 @@ QByteArray chartCsv(const charts::ControlChart &chart)
         const charts::Point &point = chart.series[i];
         const PointFacts &own = facts[i];
         const QStringList row{QString::number(point.run->run),
-                              cell(point.run->title),
+                              cell(point.run->title()),
                               point.run->at.toString(Qt::ISODate),
                               cell(point.name),
                               exportedNumber(point.value),

@@ -27,7 +27,7 @@ Series seriesOf(const std::vector<double> &values)
     for (const double value : values) {
         auto run = std::make_shared<RunFacts>();
         run->run = static_cast<qint64>(series.size()) + 1;
-        run->title = u"Tanks"_s;
+        run->titleUtf8 = "Tanks";
         run->at =
             QDateTime(QDate(2026, 1, 1), QTime(9, 0), Qt::UTC).addDays(static_cast<qint64>(series.size()));
         Point point;

@@ -75,7 +75,7 @@ TEST_F(ChartSeriesTest, HoldsWhatTheDecisionsFoundOldestFirst)
     EXPECT_EQ(series[1].value, expected(runOn(5, 0.80)));
     EXPECT_EQ(series[0].run->run, early.value);
     EXPECT_EQ(series[1].run->run, late.value);
-    EXPECT_EQ(series[0].run->title, u"Day 3"_s);
+    EXPECT_EQ(series[0].run->title(), u"Day 3"_s);
     EXPECT_EQ(series[0].run->at, QDateTime(QDate(2026, 3, 3), QTime(9, 0), Qt::UTC));
     EXPECT_EQ(series[0].name, u"STD"_s);
     EXPECT_EQ(series[0].unit, u"%"_s);
