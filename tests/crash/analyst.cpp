@@ -96,7 +96,8 @@ void Analyst::read(const ui::NextAction &next)
     type(QString::number(value, 'f', 3));
     m_announce(keyOf("reading", next.run, next.tube()) + next.place.reading.toUtf8(), 1);
     press(Qt::Key_Return);
-    if (isAt(u"readingEntry"_s) && m_session.next() == next)
+    const auto now = m_session.next();
+    if (isAt(u"readingEntry"_s) && now && now->run == next.run && now->place == next.place)
         press(Qt::Key_Return); // it was asked about
 }
 
