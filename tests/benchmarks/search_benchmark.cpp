@@ -131,6 +131,18 @@ std::vector<std::pair<const char *, RunFilter>> filters()
             {"nothing found", none}};
 }
 
+/// The same rows through the program's own connection, none of their values looked at: what is beyond that in a page
+/// is to make values of a hundred runs.
+double stepped_ms(const Database &database, const QString &sql)
+{
+    return median_ms([&] {
+        Statement rows(database, sql);
+        rows.run();
+        while (rows.next()) {
+        }
+    });
+}
+
 void plan(const Database &database, const QString &sql)
 {
     Statement rows(database, u"EXPLAIN QUERY PLAN "_s + sql);
@@ -158,7 +170,7 @@ int main(int argc, char **argv)
     const Database database(file, Access::ReadOnly);
     std::printf("%d runs, opened for reading and asked for the bench in %.1f ms\n",
                 book->search().count({}).runs, opened_ms);
-    std::printf("%-28s %10s %10s %7s %10s\n", "", "page ms", "shell ms", "ratio", "count ms");
+    std::printf("%-28s %10s %10s %10s %7s %10s\n", "", "page ms", "rows ms", "shell ms", "ratio", "count ms");
     for (const auto &[name, filter] : filters()) {
         const Query query = pageQuery(database, filter, RunOrder::NewestFirst, pageSize + 1, {});
         const QString sql = writtenOut(query);
@@ -166,8 +178,8 @@ int main(int argc, char **argv)
             median_ms([&book, &filter] { book->search().page(filter, RunOrder::NewestFirst, pageSize); });
         const double shells_ms = shell_ms(file, sql);
         const double count_ms = median_ms([&book, &filter] { book->search().count(filter); });
-        std::printf("%-28s %10.2f %10.2f %7.2f %10.2f\n", name, ours_ms, shells_ms, ours_ms / shells_ms,
-                    count_ms);
+        std::printf("%-28s %10.2f %10.2f %10.2f %7.2f %10.2f\n", name, ours_ms, stepped_ms(database, sql), shells_ms,
+                    ours_ms / shells_ms, count_ms);
         plan(database, sql);
     }
     return 0;
