@@ -20,6 +20,10 @@
 
 #include <algorithm>
 
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -28,6 +32,17 @@ namespace {
 
 /// A list that no one reads to its end says the newest and how many there are.
 constexpr std::size_t mostSentences = 200;
+
+/// To read and to draw a hundred thousand values takes some 10 MB for a moment, which the C library would keep for a
+/// next time.
+void giveBackAfter([[maybe_unused]] std::size_t values)
+{
+#ifdef __GLIBC__
+    constexpr std::size_t many = 10'000;
+    if (values > many)
+        malloc_trim(0);
+#endif
+}
 
 QString nothingMeasured()
 {
@@ -154,6 +169,7 @@ void ChartsPage::readSubject()
     sayOrigin();
     draw();
     showLoss();
+    giveBackAfter(m_series.size());
 }
 
 void ChartsPage::sayOrigin()
