@@ -4,6 +4,8 @@
 
 #include "core/evaluation/reportunit.h"
 
+#include <QHash>
+
 #include <algorithm>
 
 namespace plateau::ui {
@@ -35,7 +37,43 @@ std::vector<notebook::ChartOffer> ChartSource::offers(charts::Quantity quantity)
 
 charts::Series ChartSource::series(const charts::Subject &subject) const
 {
-    return m_notebook.charts().series(subject);
+    charts::Series series = m_notebook.charts().series(subject);
+    const std::map<QString, QString> names = componentNames(subject.methodId);
+    // Runs share their lists of lots, and points their runs.
+    QHash<QList<charts::LotOf>, QList<charts::LotOf>> named;
+    const auto withNames = [&](QList<charts::LotOf> lots) {
+        for (charts::LotOf &lot : lots) {
+            if (const auto name = names.find(lot.component); name != names.end())
+                lot.component = name->second;
+        }
+        return lots;
+    };
+    std::shared_ptr<const charts::RunFacts> before;
+    std::shared_ptr<const charts::RunFacts> after;
+    for (charts::Point &point : series) {
+        if (point.run != before) {
+            before = point.run;
+            auto facts = std::make_shared<charts::RunFacts>(*point.run);
+            const auto known = named.constFind(facts->lots);
+            facts->lots = known != named.cend() ? *known : *named.insert(facts->lots, withNames(facts->lots));
+            after = std::move(facts);
+        }
+        point.run = after;
+    }
+    return series;
+}
+
+/// Of every version: a component that the newest has no more was in use once.
+std::map<QString, QString> ChartSource::componentNames(const QString &methodId) const
+{
+    std::map<QString, QString> names;
+    for (const assay::Method &known : m_methods) {
+        if (known.id != methodId)
+            continue;
+        for (const assay::Component &component : known.components)
+            names.try_emplace(component.id, component.name);
+    }
+    return names;
 }
 
 std::optional<notebook::StoredChartSettings> ChartSource::stored(const charts::Subject &subject) const

@@ -6,6 +6,7 @@
 #include "ui/charts/panelpicture.h"
 
 #include <functional>
+#include <map>
 
 namespace plateau::ui {
 
@@ -18,6 +19,7 @@ public:
 
     QString person() const { return m_person(); }
     std::vector<notebook::ChartOffer> offers(charts::Quantity quantity) const;
+    /// Lots by the name of their reagent, where the method is known.
     charts::Series series(const charts::Subject &subject) const;
     /// As saved, else what is usual.
     charts::Settings settings(const charts::Subject &subject) const;
@@ -46,6 +48,7 @@ public:
 
 private:
     const assay::Method *method(const QString &id) const;
+    std::map<QString, QString> componentNames(const QString &methodId) const;
 
     notebook::Notebook &m_notebook;
     std::function<QString()> m_person;
