@@ -100,6 +100,9 @@ void SubjectForm::build(const Theme &theme)
     for (const charts::Quantity quantity : charts::allQuantities())
         m_quantity->addItem(evaluation::capitalised(charts::quantityName(quantity)),
                             charts::quantityWord(quantity));
+    // What a chart is of is read whole.
+    m_quantity->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    m_quantity->setMinimumContentsLength(0);
     auto *grid = new QGridLayout(this);
     grid->setContentsMargins({});
     grid->setSpacing(theme.gap());
