@@ -278,7 +278,7 @@ using ChartSourceOf = test::Bench;
 TEST_F(ChartSourceOf, ARunNamesTheReagentOfALotAsTheMethodDoes)
 {
     run::Run run = test::exampleRun();
-    run.lots = {{u"buffer"_s, u"B-1"_s, {}}, {u"gone"_s, u"G-1"_s, {}}};
+    run.lots = {{u"buffer"_s, u"B-1"_s, {}}, {u"starter"_s, u"E-1"_s, {}}};
     for (run::Tube &tube : run.tubes)
         tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.61}};
     book->decide(addRun(run), notebook::DecisionKind::Accepted, u"R. Okafor"_s, {});
@@ -291,7 +291,7 @@ TEST_F(ChartSourceOf, ARunNamesTheReagentOfALotAsTheMethodDoes)
     QStringList names;
     for (const charts::LotOf &lot : series[0].run->lots)
         names << lot.component;
-    EXPECT_THAT(names, ElementsAre(u"Buffer pH 9"_s, u"gone"_s));
+    EXPECT_THAT(names, ElementsAre(u"Buffer pH 9"_s, u"Enzyme suspension"_s));
 }
 
 TEST(SettingsForm, GivesBackWhatItWasGiven)

@@ -127,8 +127,8 @@ TEST_F(ATable, CellsAndHeadingsBeginInOneLineWithRoomAtBothSides)
     model.item(0, 1)->setText(u"HHH"_s);
     model.item(1, 1)->setText({});
     for (const Qt::Alignment side : {Qt::AlignLeft, Qt::AlignRight}) {
-        model.horizontalHeaderItem(1)->setTextAlignment(side);
-        model.item(0, 1)->setTextAlignment(side);
+        model.horizontalHeaderItem(1)->setTextAlignment(side | Qt::AlignVCenter);
+        model.item(0, 1)->setTextAlignment(side | Qt::AlignVCenter);
         show(table, 1200);
         const auto inked = [&](QWidget &widget, int row) {
             const QImage image = widget.grab().toImage();

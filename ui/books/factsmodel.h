@@ -17,7 +17,7 @@ class FactsModel : public RowsModel<QAbstractTableModel, QStringList>
     Q_OBJECT
 
 public:
-    explicit FactsModel(QObject *parent, std::set<int> texts = {});
+    explicit FactsModel(QObject *parent = nullptr, std::set<int> texts = {});
 
     /// Rows as long as the titles. Other titles are another table.
     void show(const QStringList &titles, std::vector<QStringList> rows);

@@ -57,7 +57,7 @@ void add(QGridLayout *grid, int row, int column, const QString &caption, QWidget
     field->setAccessibleName(QString(caption).remove(u'&'));
     grid->addWidget(label, row, 2 * column);
     grid->addWidget(field, row, 2 * column + 1);
-    grid->setColumnStretch(2 * column + 1, 1);
+    grid->setColumnStretch(2 * column + 1, column == 0 ? 7 : 5); // what a chart is of has the longest words
 }
 
 } // namespace
@@ -100,9 +100,6 @@ void SubjectForm::build(const Theme &theme)
     for (const charts::Quantity quantity : charts::allQuantities())
         m_quantity->addItem(evaluation::capitalised(charts::quantityName(quantity)),
                             charts::quantityWord(quantity));
-    // What a chart is of is read whole.
-    m_quantity->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    m_quantity->setMinimumContentsLength(0);
     auto *grid = new QGridLayout(this);
     grid->setContentsMargins({});
     grid->setSpacing(theme.gap());

@@ -40,15 +40,21 @@ int RoomyStyle::pixelMetric(PixelMetric metric, const QStyleOption *option, cons
 void RoomyStyle::drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
                              const QWidget *widget) const
 {
-    const auto *heading = qstyleoption_cast<const QStyleOptionHeaderV2 *>(option);
+    const auto *heading = qstyleoption_cast<const QStyleOptionHeader *>(option);
     if (element != CE_HeaderLabel || !heading || !isHeadingOfTable(widget)) {
         QProxyStyle::drawControl(element, option, painter, widget);
         return;
     }
     const int missing = missingBeside(*option, *widget);
-    QStyleOptionHeaderV2 label = *heading;
-    label.rect.adjust(missing, 0, -missing, 0);
-    QProxyStyle::drawControl(element, &label, painter, widget);
+    const auto drawn = [&](auto label) {
+        label.rect.adjust(missing, 0, -missing, 0);
+        QProxyStyle::drawControl(element, &label, painter, widget);
+    };
+    // Which of the two a base style passes on differs between versions of Qt.
+    if (const auto *fuller = qstyleoption_cast<const QStyleOptionHeaderV2 *>(option))
+        drawn(*fuller);
+    else
+        drawn(*heading);
 }
 
 int RoomyStyle::missingBeside(const QStyleOption &option, const QWidget &heading) const
