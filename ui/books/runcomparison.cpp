@@ -4,6 +4,7 @@
 
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
+#include "ui/bench/places.h"
 #include "ui/bench/verdicts.h"
 #include "ui/books/measurandnames.h"
 #include "ui/books/runsmodel.h"
@@ -87,20 +88,13 @@ Facts lotsOf(const notebook::StoredRun &stored)
     return facts;
 }
 
-QString tubeName(const evaluation::TubeValue &tube, const run::Run &run)
-{
-    const run::Tube &of = run.tubes[static_cast<std::size_t>(tube.index)];
-    const QString content = of.sample.isEmpty() ? of.standard : of.sample;
-    const QString role = run::roleWord(of.role);
-    return content.isEmpty() ? role : RunComparisonWords::tr("%1 %2").arg(role, content);
-}
-
 /// Of each kind of tube all signals, in the order of the rack.
 Facts signalsOf(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
 {
     std::vector<std::pair<QString, QStringList>> groups;
     for (const evaluation::TubeValue &tube : evaluation.tubes) {
-        const QString name = RunComparisonWords::tr("%1, %2").arg(tubeName(tube, stored.run), measurandName(stored.method, tube.measurand));
+        const QString name = RunComparisonWords::tr("%1, %2").arg(briefContentsText(stored.run, tube.index),
+                                                                   measurandName(stored.method, tube.measurand));
         auto group = std::ranges::find(groups, name, &std::pair<QString, QStringList>::first);
         if (group == groups.end())
             group = groups.insert(groups.end(), {name, {}});
@@ -116,7 +110,8 @@ Facts resultsOf(const notebook::StoredRun &stored, const evaluation::Evaluation 
 {
     Facts facts;
     for (const evaluation::Result &result : evaluation.results)
-        facts.emplace_back(RunComparisonWords::tr("%1, %2").arg(result.sample, measurandName(stored.method, result.measurand)),
+        facts.emplace_back(RunComparisonWords::tr("%1, %2").arg(result.sample,
+                                                                measurandName(stored.method, result.measurand)),
                            RunComparisonWords::tr("%1 (%2)").arg(resultText(result),
                                                                  evaluation::verdictText(result.verdict)));
     for (const evaluation::StandardRecovery &standard : evaluation.standards) {
