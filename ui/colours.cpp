@@ -10,7 +10,6 @@
 #include <QEvent>
 #include <QMenu>
 #include <QSettings>
-#include <QProxyStyle>
 #include <QStyle>
 #include <QWidget>
 
@@ -69,7 +68,7 @@ QPalette paletteOf(const Inks &inks)
 /// A proxy has none of its own.
 QString nameOf(const QStyle &style)
 {
-    const auto *proxy = qobject_cast<const QProxyStyle *>(&style);
+    const auto *proxy = qobject_cast<const RoomyStyle *>(&style);
     return proxy ? proxy->baseStyle()->name() : style.name();
 }
 
@@ -100,6 +99,8 @@ void Colours::applyKept()
 {
     if (const Ground kept = keptGround(); kept != m_ground)
         apply(kept);
+    else if (!qobject_cast<RoomyStyle *>(QApplication::style()))
+        QApplication::setStyle(new RoomyStyle(m_desktopStyle)); // the application owns it
 }
 
 bool Colours::choose(Ground ground)
@@ -119,9 +120,9 @@ void Colours::apply(Ground ground)
 {
     m_ground = ground;
     if (ground == Ground::Dark)
-        QApplication::setStyle(new DarkStyle); // the application owns it
+        QApplication::setStyle(new DarkStyle);
     else
-        QApplication::setStyle(ground == Ground::Desktop ? m_desktopStyle : u"Fusion"_s);
+        QApplication::setStyle(new RoomyStyle(ground == Ground::Desktop ? m_desktopStyle : u"Fusion"_s));
     // An empty palette is the desktop's again.
     QApplication::setPalette(ground == Ground::Light  ? lightPalette()
                              : ground == Ground::Dark ? darkPalette()

@@ -90,6 +90,7 @@ void addBooks(std::vector<KeyEntry> &entries)
 {
     const QString charts = KeyslistWords::tr("Control charts");
     const QString tables = KeyslistWords::tr("Tables that are typed in");
+    const QString lots = KeyslistWords::tr("Lots");
     const QString forms = KeyslistWords::tr("Methods, Laboratory, Limits, Samples");
     entries.insert(
         entries.end(),
@@ -108,6 +109,8 @@ void addBooks(std::vector<KeyEntry> &entries)
          {tables, KeyslistWords::tr("Ctrl+Z"), KeyslistWords::tr("Undo")},
          {tables, KeyslistWords::tr("Ctrl+V"),
           KeyslistWords::tr("Paste a column of names into the table of samples")},
+         {lots, KeyslistWords::tr("Alt+Up, Alt+Down"),
+          KeyslistWords::tr("Sort by the column the keys are in, falling or rising; once more: as it was")},
          {forms, KeyslistWords::tr("Ctrl+S"), KeyslistWords::tr("Save")},
          {forms, KeyslistWords::tr("Alt+1, Alt+2 …"),
           KeyslistWords::tr("To the sections of a method or of the laboratory")}});

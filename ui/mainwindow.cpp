@@ -294,6 +294,10 @@ void MainWindow::start(const exchange::MethodLibrary &methods)
     const auto takeLead = [this] { m_session->setLead(m_settings->choice().lead_s); };
     connect(m_settings, &BenchSettings::changed, this, takeLead);
     takeLead();
+    std::map<QString, QString> names;
+    for (const assay::Method &method : methods.methods())
+        names[method.id] = method.name;
+    m_session->setMethodNames(std::move(names));
     const bool loaded = guarded(*m_notice, [this] { m_session->reload(); });
     // A coarse timer comes up to a twentieth early or late, and a count that skips a second looks broken.
     m_heart.setTimerType(Qt::PreciseTimer);

@@ -79,9 +79,10 @@ std::vector<ChartOffer> Charts::offers(charts::Quantity quantity) const
     return loadChartOffers(*m_open.database, quantity);
 }
 
-charts::Series Charts::series(const charts::Subject &subject) const
+charts::Series Charts::series(const charts::Subject &subject,
+                              const std::map<QString, QString> &componentNames) const
 {
-    charts::Series series = loadChartSeries(*m_open.database, subject);
+    charts::Series series = loadChartSeries(*m_open.database, subject, componentNames);
     const auto omissions = omissionsOf(*m_open.database, subject);
     if (omissions.empty())
         return series;

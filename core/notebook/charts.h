@@ -6,6 +6,7 @@
 #include "core/charts/settings.h"
 #include "core/notebook/ids.h"
 
+#include <map>
 #include <vector>
 
 namespace plateau::notebook {
@@ -52,7 +53,9 @@ public:
     std::vector<ChartOffer> offers(charts::Quantity quantity) const;
     /// Oldest first, what was rejected too, and with what was left out. Values that are in another unit than
     /// the newest are not among them.
-    charts::Series series(const charts::Subject &subject) const;
+    /// componentNames: of components by their id, for the lots; one that is not there goes by its id.
+    charts::Series series(const charts::Subject &subject,
+                          const std::map<QString, QString> &componentNames = {}) const;
 
     /// Nothing where nobody saved any.
     std::optional<StoredChartSettings> settings(const charts::Subject &subject) const;

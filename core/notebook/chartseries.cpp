@@ -114,8 +114,12 @@ private:
     std::shared_ptr<std::vector<charts::RunFacts>> m_runs = std::make_shared<std::vector<charts::RunFacts>>();
 };
 
-Facts loadFacts(const Database &database, const QString &method)
+Facts loadFacts(const Database &database, const QString &method, const std::map<QString, QString> &componentNames)
 {
+    const auto nameOf = [&](const QString &component) {
+        const auto named = componentNames.find(component);
+        return named == componentNames.end() ? component : named->second;
+    };
     Facts facts;
     Kept<QString> text;
     Statement runs(database, u"SELECT run, title, started_utc, started_offset_min FROM search_run WHERE "
@@ -134,7 +138,7 @@ Facts loadFacts(const Database &database, const QString &method)
     lots.run(method);
     while (lots.next()) {
         if (charts::RunFacts *run = facts.find(lots.integer(0)))
-            run->lots.push_back({text(lots.text(1)), text(lots.text(2))});
+            run->lots.push_back({text(nameOf(lots.text(1))), text(lots.text(2))});
     }
     Statement persons(database, u"SELECT search_person.run, person FROM search_person JOIN search_run USING "
                                 "(run) WHERE method_id = ? ORDER BY search_person.run, person"_s);
@@ -207,11 +211,12 @@ std::vector<ChartOffer> loadChartOffers(const Database &database, Quantity quant
     return offers;
 }
 
-charts::Series loadChartSeries(const Database &database, const charts::Subject &subject)
+charts::Series loadChartSeries(const Database &database, const charts::Subject &subject,
+                               const std::map<QString, QString> &componentNames)
 {
     const bool byKey = charts::isTrend(subject.quantity);
     const QString name = byKey ? comparisonKey(subject.name) : subject.name;
-    Facts facts = loadFacts(database, subject.methodId);
+    Facts facts = loadFacts(database, subject.methodId, componentNames);
     Statement query(
         database, u"SELECT v.run, v.name, v.value, v.unit, v.uncertainty, v.accepted AND r.state = "
                   "'accepted', v.age, v.made, v.loss FROM %1 AS v JOIN search_run AS r ON r.run = v.run "

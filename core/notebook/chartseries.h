@@ -9,6 +9,7 @@ namespace plateau::notebook {
 
 std::vector<ChartOffer> loadChartOffers(const Database &database, charts::Quantity quantity);
 /// Without what was left out.
-charts::Series loadChartSeries(const Database &database, const charts::Subject &subject);
+charts::Series loadChartSeries(const Database &database, const charts::Subject &subject,
+                               const std::map<QString, QString> &componentNames);
 
 } // namespace plateau::notebook

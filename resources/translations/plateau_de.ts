@@ -5405,6 +5405,14 @@
             <source>What did not pass is decided sample by sample; everything else passed.</source>
             <translation>Was nicht bestanden hat, ist Probe für Probe entschieden; alles andere hat bestanden.</translation>
         </message>
+        <message>
+            <source>highest (°C)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lowest (°C)</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -9300,6 +9308,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Send it back to the samples that wait, to be repeated</source>
             <translation>Zurück zu den wartenden Proben geben, zur Wiederholung</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation type="unfinished">Chargen</translation>
+        </message>
+        <message>
+            <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15710,10 +15726,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1, until %2</source>
             <translation>%1, bis %2</translation>
-        </message>
-        <message>
-            <source>%1 %2</source>
-            <translation>%1 %2</translation>
         </message>
         <message>
             <source>%1, %2</source>

@@ -5405,6 +5405,14 @@
             <source>What did not pass is decided sample by sample; everything else passed.</source>
             <translation>Lo que no pasó se decide muestra a muestra; todo lo demás pasó.</translation>
         </message>
+        <message>
+            <source>highest (°C)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lowest (°C)</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -9300,6 +9308,14 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Send it back to the samples that wait, to be repeated</source>
             <translation>Devolverla a las muestras en espera, para repetirla</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation type="unfinished">Lotes</translation>
+        </message>
+        <message>
+            <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15710,10 +15726,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1, until %2</source>
             <translation>%1, hasta %2</translation>
-        </message>
-        <message>
-            <source>%1 %2</source>
-            <translation>%1 %2</translation>
         </message>
         <message>
             <source>%1, %2</source>

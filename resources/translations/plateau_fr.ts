@@ -5405,6 +5405,14 @@
             <source>What did not pass is decided sample by sample; everything else passed.</source>
             <translation>Ce qui n’a pas été conforme est décidé échantillon par échantillon ; tout le reste est conforme.</translation>
         </message>
+        <message>
+            <source>highest (°C)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lowest (°C)</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::planning::CheckedEquipment</name>
@@ -9300,6 +9308,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Send it back to the samples that wait, to be repeated</source>
             <translation>La remettre parmi les échantillons en attente, pour être répétée</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation type="unfinished">Lots</translation>
+        </message>
+        <message>
+            <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15710,10 +15726,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1, until %2</source>
             <translation>%1, jusqu’au %2</translation>
-        </message>
-        <message>
-            <source>%1 %2</source>
-            <translation>%1 %2</translation>
         </message>
         <message>
             <source>%1, %2</source>

@@ -189,6 +189,16 @@ TEST_F(Cells, FactsModelKeepsItsRowsWhileTheTitlesStay)
     EXPECT_EQ(reset.count(), 1);
     EXPECT_EQ(model.rowCount(), 2);
     EXPECT_EQ(model.index(0, 1).data().toString(), u"0.34"_s);
+    const auto isRight = [](const ui::FactsModel &of, int column) {
+        const QVariant cell = of.index(0, column).data(Qt::TextAlignmentRole);
+        EXPECT_EQ(cell, of.headerData(column, Qt::Horizontal, Qt::TextAlignmentRole));
+        return cell.isValid();
+    };
+    EXPECT_FALSE(isRight(model, 0));
+    EXPECT_TRUE(isRight(model, 1)) << "a number";
+    ui::FactsModel texts(nullptr, {1});
+    texts.show({u"What"_s, u"How"_s}, {{u"flask"_s, u"rinsed"_s}});
+    EXPECT_FALSE(isRight(texts, 1));
     model.show({u"Wavelength"_s}, {});
     EXPECT_EQ(model.columnCount(), 1);
     EXPECT_EQ(model.rowCount(), 0);

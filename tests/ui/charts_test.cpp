@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/charts/chartwords.h"
 #include "tests/support/print.h"
+#include "tests/ui/bench.h"
 #include "ui/charts/chartexport.h"
+#include "ui/charts/chartsource.h"
 #include "ui/charts/chartview.h"
 #include "ui/charts/panelpicture.h"
 #include "ui/charts/panelview.h"
@@ -270,6 +272,27 @@ template <class Widget> Widget &find(QWidget &parent, const QString &name)
 }
 
 } // namespace
+
+using ChartSourceOf = test::Bench;
+
+TEST_F(ChartSourceOf, ARunNamesTheReagentOfALotAsTheMethodDoes)
+{
+    run::Run run = test::exampleRun();
+    run.lots = {{u"buffer"_s, u"B-1"_s, {}}, {u"starter"_s, u"E-1"_s, {}}};
+    for (run::Tube &tube : run.tubes)
+        tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.61}};
+    book->decide(addRun(run), notebook::DecisionKind::Accepted, u"R. Okafor"_s, {});
+    ChartSource source(*book, [] { return u"R. Okafor"_s; });
+    source.refresh();
+    const auto offers = source.offers(Quantity::Blank);
+    ASSERT_FALSE(offers.empty());
+    const charts::Series series = source.series(offers[0].subject);
+    ASSERT_FALSE(series.empty());
+    QStringList names;
+    for (const charts::LotOf &lot : series[0].run->lots)
+        names << lot.component;
+    EXPECT_THAT(names, ElementsAre(u"Buffer pH 9"_s, u"Enzyme suspension"_s));
+}
 
 TEST(SettingsForm, GivesBackWhatItWasGiven)
 {

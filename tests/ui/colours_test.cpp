@@ -10,7 +10,9 @@
 #include <QApplication>
 #include <QImage>
 #include <QPainter>
+#include <QPlainTextEdit>
 #include <QStyleOption>
+#include <QTextEdit>
 
 #include <array>
 
@@ -71,23 +73,28 @@ TEST(DarkOutlines, ReadAtThreeToOneOnWhatTheyStandOn)
         EXPECT_GE(ui::contrast(ui::DarkStyle::outline(dark), dark.color(ground)), 3.0) << "role " << ground;
 }
 
-TEST(DarkOutlines, AreDrawnRoundAFieldAndABox)
+TEST(DarkOutlines, AreDrawnRoundFieldsAndABox)
 {
     const ui::DarkStyle style;
-    const auto drawn = [&style](QStyle::PrimitiveElement element, QStyleOption &option) {
+    const auto drawn = [&style](QStyle::PrimitiveElement element, QStyleOption &option, const QWidget *widget = nullptr) {
         QImage picture(40, 30, QImage::Format_RGB32);
         picture.fill(ui::darkPalette().color(QPalette::Window));
         option.palette = ui::darkPalette();
         option.rect = QRect(5, 5, 20, 20);
         QPainter painter(&picture);
-        style.drawPrimitive(element, &option, &painter, nullptr);
+        style.drawPrimitive(element, &option, &painter, widget);
         painter.end();
         return picture.pixelColor(15, 5); // in the middle of the upper edge
     };
     QStyleOptionFrame field;
     field.lineWidth = 1;
     QStyleOptionButton box;
-    for (const QColor &edge : {drawn(QStyle::PE_PanelLineEdit, field), drawn(QStyle::PE_IndicatorCheckBox, box)})
+    QStyleOptionFrame frame;
+    frame.lineWidth = 1;
+    const QPlainTextEdit plain;
+    const QTextEdit rich;
+    for (const QColor &edge : {drawn(QStyle::PE_PanelLineEdit, field), drawn(QStyle::PE_IndicatorCheckBox, box),
+                               drawn(QStyle::PE_Frame, frame, &plain), drawn(QStyle::PE_Frame, frame, &rich)})
         EXPECT_GE(ui::contrast(edge, ui::darkPalette().color(QPalette::Window)), 2.5) << edge.name().toStdString();
 }
 

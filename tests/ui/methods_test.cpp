@@ -6,6 +6,7 @@
 #include "tests/ui/bench.h"
 #include "tests/ui/shown.h"
 #include "ui/bench/resultsmodel.h"
+#include "ui/bench/verdicts.h"
 #include "ui/books/comparisonmodel.h"
 #include "ui/books/methodactwords.h"
 #include "ui/books/methodsmodel.h"
@@ -154,7 +155,8 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
     full.extrapolate = assay::Extrapolation{u"A2"_s, 4};
     full.measurands[0].typicalRange_g_per_L = assay::Interval{0.5, 12};
     QTextBrowser page;
-    page.setHtml(ui::methodHtml(theme, full));
+    const auto unknown = [](const QString &) -> const assay::Method * { return nullptr; };
+    page.setHtml(ui::methodHtml(theme, full, unknown));
     const QString text = page.toPlainText();
     for (const QString &part : {u"Wear goggles."_s,
                                 u"made up for the tests"_s,
@@ -186,6 +188,13 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
                                 u"Turbid"_s,
                                 u"Tannins."_s})
         EXPECT_TRUE(text.contains(part)) << part.toStdString() << "\n" << text.toStdString();
+    assay::Method other = method();
+    other.id = u"free-acid"_s;
+    other.name = u"Free acid by itself"_s;
+    other.measurands[0].id = u"acid"_s;
+    other.measurands[0].name = u"The free acid"_s;
+    page.setHtml(ui::methodHtml(theme, full, [&other](const QString &id) { return id == other.id ? &other : nullptr; }));
+    EXPECT_TRUE(page.toPlainText().contains(u"1.5 x Example acid - The free acid by Free acid by itself"_s));
 }
 
 class MethodsWindow : public WindowBench
@@ -459,7 +468,10 @@ TEST_F(MethodsWindow, ADerivedResultIsSaidToComeAndThenStandsBesideTheMeasured)
         return false;
     };
     EXPECT_EQ(model(u"results"_s).rowCount(), 1);
-    EXPECT_TRUE(said(u"Bound acid is worked out as soon as a run by free-acid"_s));
+    EXPECT_TRUE(said(u"Bound acid is worked out as soon as a run by free-acid"_s)) << "nobody knows its name";
+    const auto named = ui::derivedToCome(total, {}, {{u"free-acid"_s, free.name}});
+    ASSERT_EQ(named.size(), 1U);
+    EXPECT_TRUE(named[0].text.contains(u"a run by %1 with"_s.arg(free.name))) << named[0].text.toStdString();
     window.reset();
 
     const notebook::RunId other = book->addRun(run(free, 0.21), free, u"R. Okafor"_s);

@@ -162,8 +162,8 @@ TEST_F(RunsList, TwoRunsSideBySideShowFirstWhatDiffers)
     const auto line = [&lines](const QString &what) {
         return *std::ranges::find(lines, what, &ui::ComparedLine::what);
     };
-    EXPECT_EQ(line(u"buffer"_s).one, u"B-1"_s);
-    EXPECT_EQ(line(u"buffer"_s).other, u"B-2"_s);
+    EXPECT_EQ(line(u"Buffer pH 9"_s).one, u"B-1"_s);
+    EXPECT_EQ(line(u"Buffer pH 9"_s).other, u"B-2"_s);
     EXPECT_TRUE(line(u"Wavelength"_s).differs());
     EXPECT_FALSE(line(u"Method"_s).differs());
 

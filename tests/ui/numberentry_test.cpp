@@ -4,8 +4,11 @@
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/theme.h"
+#include "ui/shared/widgets.h"
 
+#include <QFormLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QLocale>
 #include <QSignalSpy>
 #include <QtTest/QTest>
@@ -121,6 +124,20 @@ TEST(NumberField, SaysHowTheTextIsUnderstood)
     EXPECT_EQ(reply->text(), field.entry()->fault());
     field.entry()->clear();
     EXPECT_EQ(reply->text(), u"g/L"_s);
+}
+
+TEST(NumberField, SaysItsUnitOnceInAForm)
+{
+    const Theme theme;
+    QWidget page;
+    auto *form = new QFormLayout(&page);
+    auto *volume = new NumberField(theme, u"mL"_s, &page);
+    auto *line = new QLineEdit(&page);
+    addFormRow(form, u"Vol&ume (mL)"_s, volume, u"volume"_s);
+    addFormRow(form, u"Volumes (mL)"_s, line, u"volumes"_s);
+    EXPECT_EQ(static_cast<QLabel *>(form->labelForField(volume))->text(), u"Vol&ume"_s);
+    EXPECT_EQ(volume->entry()->accessibleName(), u"Volume (mL)"_s) << "heard without what stands beside it";
+    EXPECT_EQ(static_cast<QLabel *>(form->labelForField(line))->text(), u"Volumes (mL)"_s) << "which says no unit";
 }
 
 } // namespace

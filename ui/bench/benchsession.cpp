@@ -244,6 +244,20 @@ void BenchSession::chooseReported(notebook::RunId of, const QString &sample, con
     Q_EMIT notebookChanged();
 }
 
+QString BenchSession::methodName(const QString &id) const
+{
+    const assay::Method *newest = nullptr;
+    const std::vector<notebook::StoredMethod> stored = m_notebook.methods();
+    for (const notebook::StoredMethod &known : stored) {
+        if (known.method.id == id && (!newest || known.method.version > newest->version))
+            newest = &known.method;
+    }
+    if (newest)
+        return newest->name;
+    const auto known = m_methodNames.find(id);
+    return known == m_methodNames.end() ? id : known->second;
+}
+
 void BenchSession::reopen(notebook::RunId id, const QString &person, const QString &reason,
                           const QString &passphrase)
 {

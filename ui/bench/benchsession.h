@@ -123,6 +123,11 @@ public:
         return m_notebook.loadRevision(id, revision);
     }
 
+    /// Names of methods that no run in the notebook has had yet, by their ids.
+    void setMethodNames(std::map<QString, QString> names) { m_methodNames = std::move(names); }
+    /// As its newest version is called; the id where nobody knows it.
+    QString methodName(const QString &id) const;
+
     const notebook::RunSearch &search() const { return std::as_const(m_notebook).search(); }
     const notebook::RunHistory &runHistory() const { return m_notebook.runHistory(); }
     /// The run that is about to be stored twice.
@@ -162,6 +167,7 @@ private:
     void noteJump();
 
     notebook::Notebook &m_notebook;
+    std::map<QString, QString> m_methodNames;
     const Clock &m_clock;
     std::vector<Rack> m_racks;
     std::map<notebook::RunId, QString> m_letters;

@@ -100,13 +100,16 @@ void DecisionPanel::build(const Theme &theme)
     above->setSpacing(theme.gap());
     above->addWidget(m_happens, 1);
     above->addWidget(m_bySample);
-    auto *row = new QHBoxLayout;
-    row->setSpacing(theme.gap());
-    row->addWidget(m_signature, 3);
-    row->addWidget(reasonCaption);
-    row->addWidget(m_reason, 3);
-    row->addWidget(m_accept);
-    row->addWidget(m_reject);
+    auto *acts = new QHBoxLayout;
+    acts->setSpacing(theme.gap());
+    acts->addWidget(reasonCaption);
+    acts->addWidget(m_reason, 1);
+    acts->addWidget(m_accept);
+    acts->addWidget(m_reject);
+    m_row = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_row->setSpacing(theme.gap());
+    m_row->addWidget(m_signature, 4);
+    m_row->addLayout(acts, 5);
     auto *layout = new QVBoxLayout(this);
     layout->setContentsMargins({});
     layout->setSpacing(theme.gap());
@@ -115,7 +118,7 @@ void DecisionPanel::build(const Theme &theme)
     layout->addWidget(m_hint);
     layout->addWidget(m_rules);
     layout->addWidget(m_notice);
-    layout->addLayout(row);
+    layout->addLayout(m_row);
     m_notice->installEventFilter(this);
     unfold(false);
 }
@@ -227,6 +230,15 @@ bool DecisionPanel::eventFilter(QObject *watched, QEvent *event)
     if (watched == m_notice && (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent))
         showRules();
     return QWidget::eventFilter(watched, event);
+}
+
+/// Who decides above why and what, where one line would leave a name no room.
+void DecisionPanel::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    const QLayout *acts = m_row->itemAt(1)->layout();
+    const bool fits = m_signature->sizeHint().width() + m_row->spacing() + acts->sizeHint().width() <= width();
+    m_row->setDirection(fits ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 void DecisionPanel::sayWhatHappens()

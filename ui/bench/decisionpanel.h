@@ -9,6 +9,7 @@
 
 #include <map>
 
+class QBoxLayout;
 class QLabel;
 class QPushButton;
 
@@ -43,6 +44,7 @@ Q_SIGNALS:
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void resizeEvent(QResizeEvent *event) override;
 
 private:
     /// What was typed for a run and is not decided yet.
@@ -76,6 +78,7 @@ private:
     QLabel *m_rules;
     SignatureFields *m_signature;
     OfferField *m_reason;
+    QBoxLayout *m_row = nullptr;
     QPushButton *m_bySample;
     QPushButton *m_accept;
     QPushButton *m_reject;

@@ -75,19 +75,22 @@ LabelSheetDialog::LabelSheetDialog(const Theme &theme, int labels, const LabelCh
     for (const NumberField *field : m_fields)
         connect(field->entry(), &NumberEntry::judged, this, &LabelSheetDialog::judge);
     judge();
-    resizeOnScreen(*this, sizeHint());
+    // The words below the picture wrap, and are counted as one line.
+    resizeOnScreen(*this, sizeHint() + QSize(fontMetrics().averageCharWidth() * 14, fontMetrics().height() * 3));
 }
 
 QFormLayout *LabelSheetDialog::buildForm()
 {
     m_paper->addItem(tr("A4, 210 x 297 mm"));
     m_paper->addItem(tr("Letter, 8.5 x 11 inch"));
+    m_paper->setMinimumWidth(fontMetrics().averageCharWidth() * 30); // a number with its reply needs as much
     for (QWidget *field : std::initializer_list<QWidget *>{m_paper, m_by})
         field->setMinimumHeight(m_theme.target());
     auto *form = new QFormLayout;
     addFormRow(form, tr("&Paper"), m_paper, u"labelPaper"_s);
     const auto add = [&](Field field, const QString &label, const QString &unit, const QString &name) {
         m_fields[field] = new NumberField(m_theme, unit, this);
+        m_fields[field]->setOneLine(); // what is wrong is said below the form
         addFormRow(form, label, m_fields[field], name);
     };
     const QString mm = tr("mm");

@@ -42,6 +42,12 @@ ReviewBasis reviewBasisOf(const BenchSession &session, const notebook::StoredRun
                           std::optional<int> revision)
 {
     ReviewBasis basis{session.decisionBasis(stored.summary.id, revision), {}};
+    for (const assay::Derived &derived : stored.method.derived) {
+        for (const assay::DerivedTerm &term : derived.terms) {
+            if (!term.method.isEmpty())
+                basis.methodNames.try_emplace(term.method, session.methodName(term.method));
+        }
+    }
     notebook::HistoryFilter filter;
     filter.method = stored.summary.methodId;
     filter.rejectedToo = true;

@@ -88,7 +88,7 @@ void ResultDetails::show(const ReviewedResult &reviewed, const notebook::StoredR
                          const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
 {
     const evaluation::Result &result = reviewed.result;
-    m_overview->setSentences(sentencesAbout(reviewed, stored.method, stored.run, evaluation));
+    m_overview->setSentences(sentencesAbout(reviewed, stored.method, stored.run, evaluation, basis.methodNames));
     showRecovery(reviewed, stored, evaluation, basis);
     auto sections = evaluation::working(stored.method, stored.run, evaluation, result.sample, result.measurand);
     if (reviewed.unit && evaluation::reportUnitWord(*reviewed.unit) != result.unit && result.value)

@@ -55,7 +55,7 @@ ResultView::ResultView(const Theme &theme, QWidget *parent)
 QWidget *ResultView::buildLists()
 {
     m_resultsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_resultsTable->setFlexibleMinimum(22); // names that begin alike are told apart
+    m_resultsTable->setFlexibleMinimum(20); // names that begin alike are told apart
     // What matters most stands where it is seen without scrolling.
     QHeaderView *header = m_resultsTable->horizontalHeader();
     int place = header->visualIndex(ResultsModel::Value);

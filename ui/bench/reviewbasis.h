@@ -7,6 +7,7 @@
 #include <QDateTime>
 #include <QString>
 
+#include <map>
 #include <vector>
 
 namespace plateau::ui {
@@ -25,6 +26,8 @@ struct PastRecovery {
 struct ReviewBasis : notebook::DecisionBasis {
     /// Of runs by the same method, oldest first.
     std::vector<PastRecovery> recoveries;
+    /// Of the methods that derived results take a term from, by their ids.
+    std::map<QString, QString> methodNames{};
 };
 
 } // namespace plateau::ui

@@ -175,7 +175,8 @@ QString beyondLimitsText(const std::vector<ReviewedResult> &results)
 }
 
 std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method, const run::Run &run,
-                                     const evaluation::Evaluation &evaluation)
+                                     const evaluation::Evaluation &evaluation,
+                                     const std::map<QString, QString> &methodNames)
 {
     std::vector<Sentence> sentences = failureSentences(run, evaluation, reviewed.result);
     const auto own = evaluation::reportUnitFromWord(reviewed.result.unit);
@@ -194,7 +195,7 @@ std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay
             {method.acceptance.standardRecovery_percent ? State::Attention : State::Info,
              ReviewedResultWords::tr(
                  "No standard was measured in this run: nothing in it shows what the assay recovers.")});
-    for (Sentence &sentence : derivedToCome(method, evaluation))
+    for (Sentence &sentence : derivedToCome(method, evaluation, methodNames))
         sentences.push_back(std::move(sentence));
     return sentences;
 }

@@ -8,6 +8,7 @@
 #include "ui/bench/reviewbasis.h"
 #include "ui/shared/sentencelist.h"
 
+#include <map>
 #include <vector>
 
 namespace plateau::ui {
@@ -55,8 +56,9 @@ std::optional<evaluation::ReportUnit> commonUnit(const std::vector<ReviewedResul
 QString beyondLimitsText(const std::vector<ReviewedResult> &results);
 
 /// All that is to be said of the result: what failed and what to do, its limits, its unit, and what the run
-/// leaves open.
+/// leaves open. methodNames: those of other methods, by their ids.
 std::vector<Sentence> sentencesAbout(const ReviewedResult &reviewed, const assay::Method &method, const run::Run &run,
-                                     const evaluation::Evaluation &evaluation);
+                                     const evaluation::Evaluation &evaluation,
+                                     const std::map<QString, QString> &methodNames);
 
 } // namespace plateau::ui

@@ -227,6 +227,11 @@ QVariant SamplesModel::shown(const SampleDraft &sample, const Column &column) co
     return typed ? QVariant(*typed) : QVariant();
 }
 
+bool SamplesModel::isFigures(const Column &column)
+{
+    return editorOf(column.kind) == Editor::Number || column.kind == Kind::Factor || column.kind == Kind::Signal;
+}
+
 QVariant SamplesModel::data(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
@@ -260,9 +265,7 @@ QVariant SamplesModel::data(const QModelIndex &index, int role) const
         }
         return {};
     case Qt::TextAlignmentRole:
-        return editor == Editor::Number || column.kind == Kind::Factor || column.kind == Kind::Signal
-                   ? QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter)
-                   : QVariant();
+        return isFigures(column) ? QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter) : QVariant();
     default:
         return {};
     }
@@ -301,7 +304,11 @@ Qt::ItemFlags SamplesModel::flags(const QModelIndex &index) const
 
 QVariant SamplesModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole || section < 0 || section >= columnCount())
+    if (orientation != Qt::Horizontal || section < 0 || section >= columnCount())
+        return {};
+    if (role == Qt::TextAlignmentRole && isFigures(columnAt(section)))
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole)
         return {};
     // The unit below the word: a table of numbers is as wide as its headings.
     QString text = headerText(columnAt(section));

@@ -76,6 +76,7 @@ private:
     /// The text of that column within the sample; nullptr for a column without one.
     static QString *text(SampleDraft &sample, const Column &column);
     static Editor editorOf(Kind kind);
+    static bool isFigures(const Column &column);
     QVariant shown(const SampleDraft &sample, const Column &column) const;
     QString headerText(const Column &column) const;
 

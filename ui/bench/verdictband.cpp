@@ -54,11 +54,30 @@ void VerdictBand::show(const Sentence &verdict, const QString &failures, const Q
     dress();
 }
 
+void VerdictBand::sizeVerdict()
+{
+    const QFont huge = m_theme.huge();
+    const double least = m_theme.large().pointSizeF();
+    QFont font = huge;
+    for (double size = huge.pointSizeF(); size > least; size -= 1) {
+        font.setPointSizeF(size);
+        if (QFontMetrics(font).horizontalAdvance(m_verdict->text()) < m_verdict->width())
+            break;
+    }
+    m_verdict->setFont(font);
+}
+
+void VerdictBand::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    sizeVerdict();
+}
+
 void VerdictBand::dress()
 {
     const int side = QFontMetrics(m_theme.huge()).height();
     m_shape->setPixmap(m_theme.icon(m_state).pixmap(side, side));
-    m_verdict->setFont(m_theme.huge());
+    sizeVerdict();
     m_failures->setFont(m_theme.bold());
     m_limits->setFont(m_theme.bold());
     QPalette own;

@@ -11,7 +11,7 @@ class QVBoxLayout;
 
 namespace plateau::ui {
 
-/// Whether a run is good, to be read from a metre away: a shape, a few huge words on the tint of their state,
+/// Whether a run is good, to be read from a metre away: a shape, a few words as large as they go on a line on the tint of their state,
 /// and below what there is to be said first.
 class VerdictBand : public QWidget
 {
@@ -23,9 +23,14 @@ public:
     /// known of the method. Each may be empty.
     void show(const Sentence &verdict, const QString &failures, const QString &limits, const QString &mark);
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+
 private:
     QLabel *addLine(QVBoxLayout *texts, const QString &objectName);
     void dress();
+    /// As large as goes on one line: a second one would take its room from the results.
+    void sizeVerdict();
 
     const Theme &m_theme;
     State m_state = State::Pending;

@@ -218,7 +218,8 @@ std::vector<Sentence> failureSentences(const run::Run &run, const evaluation::Ev
     return sentences;
 }
 
-std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation)
+std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation,
+                                    const std::map<QString, QString> &methodNames)
 {
     std::vector<Sentence> sentences;
     for (const assay::Derived &derived : method.derived) {
@@ -226,8 +227,10 @@ std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluatio
                                         [&](const auto &result) { return result.measurand == derived.id; });
         QStringList others;
         for (const assay::DerivedTerm &term : derived.terms) {
-            if (!term.method.isEmpty() && term.method != method.id)
-                others << term.method;
+            if (term.method.isEmpty() || term.method == method.id)
+                continue;
+            const auto known = methodNames.find(term.method);
+            others << (known == methodNames.end() ? term.method : known->second);
         }
         others.removeDuplicates();
         if (!formed && !others.isEmpty())

@@ -6,6 +6,7 @@
 #include "core/evaluation/evaluation.h"
 #include "ui/shared/sentencelist.h"
 
+#include <map>
 #include <vector>
 
 namespace plateau::ui {
@@ -29,8 +30,9 @@ QString failureText(const std::vector<evaluation::CheckLine> &lines);
 /// Empty where nothing does.
 std::vector<Sentence> failureSentences(const run::Run &run, const evaluation::Evaluation &evaluation,
                                        const evaluation::Result &result);
-/// Which derived quantities wait for a run by another method.
-std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation);
+/// Which derived quantities wait for a run by another method. methodNames: those of the others, by their ids.
+std::vector<Sentence> derivedToCome(const assay::Method &method, const evaluation::Evaluation &evaluation,
+                                    const std::map<QString, QString> &methodNames);
 /// What has failed so far while readings are still to come, and which checks will stay open; "nothing" is a sentence, too.
 std::vector<Sentence> failuresSoFar(const run::Run &run, const evaluation::Evaluation &evaluation,
                                     const std::vector<evaluation::CheckLine> &open);

@@ -182,6 +182,12 @@ QString CellsModel::shown(int row, int column) const
     return value;
 }
 
+bool CellsModel::isFigures(int at) const
+{
+    const CellColumn::Kind kind = column(at).kind;
+    return kind == CellColumn::Kind::Number || (kind == CellColumn::Kind::Fact && at > 0);
+}
+
 QVariant CellsModel::data(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
@@ -192,9 +198,7 @@ QVariant CellsModel::data(const QModelIndex &index, int role) const
             return QString();
         return role == Qt::AccessibleTextRole ? QVariant(tr("new row")) : QVariant();
     }
-    const bool figures =
-        own.kind == CellColumn::Kind::Number || (own.kind == CellColumn::Kind::Fact && index.column() > 0);
-    if (role == Qt::TextAlignmentRole && figures)
+    if (role == Qt::TextAlignmentRole && isFigures(index.column()))
         return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     const QString &value =
         m_rows[static_cast<std::size_t>(index.row())].cells[static_cast<std::size_t>(index.column())];
@@ -269,6 +273,8 @@ QVariant CellsModel::headerData(int section, Qt::Orientation orientation, int ro
         return own.title;
     if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole)
         return own.fullTitle.isEmpty() ? own.title : own.fullTitle;
+    if (role == Qt::TextAlignmentRole && isFigures(section))
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     return {};
 }
 

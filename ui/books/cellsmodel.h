@@ -89,6 +89,8 @@ Q_SIGNALS:
     void edited();
 
 private:
+    /// They stand to the right, and so does their heading.
+    bool isFigures(int at) const;
     void remember();
     void reset(std::vector<CellRow> rows);
     bool applies(int row, const CellColumn &column) const;

@@ -52,7 +52,8 @@ QVariant ComparedRunsModel::data(const QModelIndex &index, int role) const
                : index.column() == One ? line.one
                                        : line.other;
     case Qt::DecorationRole:
-        return index.column() == What && line.differs() ? QVariant(m_theme.icon(State::Attention))
+        // To be seen, and no warning: two runs may well differ.
+        return index.column() == What && line.differs() ? QVariant(m_theme.icon(State::Info))
                                                         : QVariant();
     case Qt::FontRole:
         return line.differs() ? QVariant(m_theme.bold()) : QVariant();

@@ -4,6 +4,18 @@
 
 namespace plateau::ui {
 
+FactsModel::FactsModel(QObject *parent, std::set<int> texts)
+    : RowsModel(parent)
+    , m_texts(std::move(texts))
+{
+    m_texts.insert(0);
+}
+
+QVariant FactsModel::alignment(int column) const
+{
+    return m_texts.contains(column) ? QVariant() : QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+}
+
 void FactsModel::show(const QStringList &titles, std::vector<QStringList> rows)
 {
     if (titles != m_titles) {
@@ -26,15 +38,13 @@ QVariant FactsModel::data(const QModelIndex &index, int role) const
         return {};
     if (role == Qt::DisplayRole)
         return row(index.row()).value(index.column());
-    if (role == Qt::TextAlignmentRole && index.column() > 0)
-        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
-    return {};
+    return role == Qt::TextAlignmentRole ? alignment(index.column()) : QVariant();
 }
 
 QVariant FactsModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
-    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole && section > 0)
-        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter); // above what it heads
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole)
+        return alignment(section); // above what it heads
     const bool title = orientation == Qt::Horizontal && role == Qt::DisplayRole;
     return title ? QVariant(m_titles.value(section)) : QVariant();
 }

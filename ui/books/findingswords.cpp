@@ -22,6 +22,11 @@ QStringList findingTitles()
             FindingsWords::tr("Verdict"), FindingsWords::tr("Limit from")};
 }
 
+std::set<int> findingTexts()
+{
+    return {0, 2, 3, 4};
+}
+
 std::vector<QStringList> findingRows(const equipment::Outcome &outcome)
 {
     std::vector<QStringList> rows;

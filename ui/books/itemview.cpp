@@ -93,7 +93,7 @@ QWidget *ItemView::buildHeader()
 QWidget *ItemView::buildHistory()
 {
     auto *host = new QWidget(this);
-    m_checks = new FactsModel(this);
+    m_checks = new FactsModel(this, {2, 3, 4});
     m_checks->show(checkTitles(), {});
     m_checksTable = new Table(m_theme, m_checks, tr("Checks of the item"), u"itemChecks"_s, host);
     m_checksTable->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -123,7 +123,7 @@ QWidget *ItemView::buildChosen()
     m_about = plainLabel({}, host);
     m_about->setWordWrap(true);
     m_about->setObjectName(u"aboutCheck"_s);
-    m_findings = new FactsModel(this);
+    m_findings = new FactsModel(this, findingTexts());
     m_findings->show(findingTitles(), {});
     m_findingsTable = new Table(m_theme, m_findings, tr("Findings of the check"), u"itemFindings"_s, host);
     m_findingsTable->setFlexibleColumn(0);

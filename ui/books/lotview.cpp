@@ -11,6 +11,7 @@
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/table.h"
+#include "ui/shared/widgets.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -184,7 +185,7 @@ void LotView::showFields()
                     : event == Event::Divided ? Subject::Dividing
                     : event == Event::Placed  ? Subject::Place
                                               : Subject::None);
-    static_cast<QLabel *>(m_form->labelForField(m_volume_mL))->setText(volumeCaption(event));
+    static_cast<QLabel *>(m_form->labelForField(m_volume_mL))->setText(unitOnce(volumeCaption(event), m_volume_mL->unit()));
     m_volume_mL->entry()->setAccessibleName(volumeCaption(event).remove(u'&'));
     static_cast<QLabel *>(m_form->labelForField(m_reason))->setText(reasonCaption(event));
     m_reason->setAccessibleName(reasonCaption(event).remove(u'&'));

@@ -4,6 +4,19 @@
 
 namespace plateau::ui {
 
+QString measurandName(const assay::Method &method, const QString &id)
+{
+    for (const assay::Measurand &one : method.measurands) {
+        if (one.id == id)
+            return one.name;
+    }
+    for (const assay::Derived &one : method.derived) {
+        if (one.id == id)
+            return one.name;
+    }
+    return id;
+}
+
 QString foldedName(const QString &text)
 {
     return text.normalized(QString::NormalizationForm_KC).toCaseFolded().simplified();

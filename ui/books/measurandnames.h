@@ -29,6 +29,9 @@ private:
     std::map<QString, QString> m_names;
 };
 
+/// What the method measures or works out; the id itself where it has none of that.
+QString measurandName(const assay::Method &method, const QString &id);
+
 /// As names are compared in this program: compatibility forms, case and outer blanks do not count.
 QString foldedName(const QString &text);
 

@@ -135,8 +135,13 @@ bool MethodView::show(const std::vector<notebook::StoredMethod> &catalogue, cons
 
 void MethodView::dress()
 {
-    if (!m_shown.contentHash.isEmpty())
-        m_text->setHtml(methodHtml(m_theme, m_shown.method));
+    if (m_shown.contentHash.isEmpty())
+        return;
+    m_text->setHtml(methodHtml(m_theme, m_shown.method, [this](const QString &id) {
+        // The catalogue has the newest version first.
+        const auto found = std::ranges::find(m_catalogue, id, [](const auto &stored) { return stored.method.id; });
+        return found == m_catalogue.end() ? nullptr : &found->method;
+    }));
 }
 
 void MethodView::takeFocus()

@@ -4,6 +4,7 @@
 
 #include "core/exchange/cautionwords.h"
 #include "ui/books/htmlpage.h"
+#include "ui/books/measurandnames.h"
 #include "ui/shared/matrixtext.h"
 #include "ui/shared/theme.h"
 
@@ -104,14 +105,15 @@ void writeDescription(HtmlPage &page, const Method &method)
     }
 }
 
-QString derivedText(const Derived &derived, const Method &method)
+QString derivedText(const Derived &derived, const Method &method, const MethodOfId &others)
 {
     QStringList parts;
     for (const DerivedTerm &term : derived.terms) {
-        const Measurand *measurand = term.method.isEmpty() ? findMeasurand(method, term.measurand) : nullptr;
-        const QString name = measurand ? measurand->name : term.measurand;
-        const QString from =
-            term.method.isEmpty() ? name : MethodViewTextWords::tr("%1 by %2").arg(name, term.method);
+        const Method *by = term.method.isEmpty() ? &method : others(term.method);
+        const QString name = by ? measurandName(*by, term.measurand) : term.measurand;
+        const QString from = term.method.isEmpty()
+                                 ? name
+                                 : MethodViewTextWords::tr("%1 by %2").arg(name, by ? by->name : term.method);
         const QString sign = term.factor < 0 ? u"- "_s : parts.isEmpty() ? QString() : u"+ "_s;
         const double size = std::abs(term.factor);
         parts << (size == 1 ? sign + from : u"%1%2 x %3"_s.arg(sign, number(size), from));
@@ -119,7 +121,7 @@ QString derivedText(const Derived &derived, const Method &method)
     return parts.join(u' ');
 }
 
-void writeMeasures(HtmlPage &page, const Method &method)
+void writeMeasures(HtmlPage &page, const Method &method, const MethodOfId &others)
 {
     page.heading(MethodViewTextWords::tr("What it measures"));
     std::vector<QStringList> rows;
@@ -139,7 +141,7 @@ void writeMeasures(HtmlPage &page, const Method &method)
     page.heading(MethodViewTextWords::tr("What comes from other results"));
     rows.clear();
     for (const Derived &derived : method.derived)
-        rows.push_back({derived.name, derivedText(derived, method)});
+        rows.push_back({derived.name, derivedText(derived, method, others)});
     page.table(rows, HtmlPage::First::Name);
 }
 
@@ -260,11 +262,11 @@ void writeSamples(HtmlPage &page, const Method &method)
 
 } // namespace
 
-QString methodHtml(const Theme &theme, const Method &method)
+QString methodHtml(const Theme &theme, const Method &method, const MethodOfId &others)
 {
     HtmlPage page(theme);
     writeDescription(page, method);
-    writeMeasures(page, method);
+    writeMeasures(page, method, others);
     writeRecipe(page, method);
     writePhotometer(page, method);
     writeLimits(page, method);

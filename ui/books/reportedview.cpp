@@ -4,6 +4,7 @@
 
 #include "ui/bench/benchsession.h"
 #include "ui/bench/signaturefields.h"
+#include "ui/books/measurandnames.h"
 #include "ui/books/reportedmodel.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
@@ -18,23 +19,6 @@
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
-
-namespace {
-
-QString measurandNameOf(const assay::Method &method, const QString &measurand)
-{
-    for (const assay::Measurand &one : method.measurands) {
-        if (one.id == measurand)
-            return one.name;
-    }
-    for (const assay::Derived &one : method.derived) {
-        if (one.id == measurand)
-            return one.name;
-    }
-    return measurand;
-}
-
-} // namespace
 
 ReportedView::ReportedView(const Theme &theme, BenchSession &session, QWidget *parent)
     : QWidget(parent)
@@ -125,7 +109,7 @@ void ReportedView::showRun(const notebook::StoredRun &stored)
         const QSignalBlocker quiet(m_subjects);
         m_subjects->clear();
         for (const Subject &subject : all)
-            m_subjects->addItem(tr("%1, %2").arg(subject.sample, measurandNameOf(stored.method, subject.measurand)));
+            m_subjects->addItem(tr("%1, %2").arg(subject.sample, measurandName(stored.method, subject.measurand)));
         m_all = std::move(all);
         m_shown.reset();
     }

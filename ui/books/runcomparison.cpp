@@ -4,7 +4,9 @@
 
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
+#include "ui/bench/places.h"
 #include "ui/bench/verdicts.h"
+#include "ui/books/measurandnames.h"
 #include "ui/books/runsmodel.h"
 #include "ui/shared/widgets.h"
 
@@ -75,21 +77,15 @@ Facts standardsOf(const notebook::StoredRun &stored)
 Facts lotsOf(const notebook::StoredRun &stored)
 {
     Facts facts;
-    for (const run::LotUse &use : stored.run.lots)
+    for (const run::LotUse &use : stored.run.lots) {
+        const assay::Component *component = assay::findComponent(stored.method, use.component);
         facts.emplace_back(
-            use.component,
+            component ? component->name : use.component,
             use.expires
                 ? RunComparisonWords::tr("%1, until %2").arg(use.lot, use.expires->toString(Qt::ISODate))
                 : use.lot);
+    }
     return facts;
-}
-
-QString tubeName(const evaluation::TubeValue &tube, const run::Run &run)
-{
-    const run::Tube &of = run.tubes[static_cast<std::size_t>(tube.index)];
-    const QString content = of.sample.isEmpty() ? of.standard : of.sample;
-    const QString role = run::roleWord(of.role);
-    return content.isEmpty() ? role : RunComparisonWords::tr("%1 %2").arg(role, content);
 }
 
 /// Of each kind of tube all signals, in the order of the rack.
@@ -97,7 +93,8 @@ Facts signalsOf(const notebook::StoredRun &stored, const evaluation::Evaluation 
 {
     std::vector<std::pair<QString, QStringList>> groups;
     for (const evaluation::TubeValue &tube : evaluation.tubes) {
-        const QString name = RunComparisonWords::tr("%1, %2").arg(tubeName(tube, stored.run), tube.measurand);
+        const QString name = RunComparisonWords::tr("%1, %2").arg(briefContentsText(stored.run, tube.index),
+                                                                   measurandName(stored.method, tube.measurand));
         auto group = std::ranges::find(groups, name, &std::pair<QString, QStringList>::first);
         if (group == groups.end())
             group = groups.insert(groups.end(), {name, {}});
@@ -109,17 +106,19 @@ Facts signalsOf(const notebook::StoredRun &stored, const evaluation::Evaluation 
     return facts;
 }
 
-Facts resultsOf(const evaluation::Evaluation &evaluation)
+Facts resultsOf(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
 {
     Facts facts;
     for (const evaluation::Result &result : evaluation.results)
-        facts.emplace_back(RunComparisonWords::tr("%1, %2").arg(result.sample, result.measurand),
+        facts.emplace_back(RunComparisonWords::tr("%1, %2").arg(result.sample,
+                                                                measurandName(stored.method, result.measurand)),
                            RunComparisonWords::tr("%1 (%2)").arg(resultText(result),
                                                                  evaluation::verdictText(result.verdict)));
     for (const evaluation::StandardRecovery &standard : evaluation.standards) {
         if (standard.recovery_percent)
             facts.emplace_back(
-                RunComparisonWords::tr("Recovery of %1, %2").arg(standard.standard, standard.measurand),
+                RunComparisonWords::tr("Recovery of %1, %2")
+                    .arg(standard.standard, measurandName(stored.method, standard.measurand)),
                 evaluation::withUnit(evaluation::significantText(*standard.recovery_percent, 4), u"%"_s));
     }
     return facts;
@@ -174,7 +173,7 @@ std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const note
     append(lines, RunComparisonWords::tr("Standards"), standardsOf(one), standardsOf(other));
     append(lines, RunComparisonWords::tr("Lots"), lotsOf(one), lotsOf(other));
     append(lines, RunComparisonWords::tr("Signals"), signalsOf(one, ofOne), signalsOf(other, ofOther));
-    append(lines, RunComparisonWords::tr("Results"), resultsOf(ofOne), resultsOf(ofOther));
+    append(lines, RunComparisonWords::tr("Results"), resultsOf(one, ofOne), resultsOf(other, ofOther));
     append(lines, RunComparisonWords::tr("Checks"), checksOf(one.run, ofOne), checksOf(other.run, ofOther));
     std::ranges::stable_sort(lines, std::greater(), &ComparedLine::differs);
     return lines;

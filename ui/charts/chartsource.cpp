@@ -51,8 +51,21 @@ charts::SharedSeries ChartSource::series(const charts::Subject &subject)
 {
     forgetOld();
     if (!m_series || m_series->first != subject)
-        m_series.emplace(subject, m_notebook.charts().series(subject));
+        m_series.emplace(subject, m_notebook.charts().series(subject, componentNames(subject.methodId)));
     return m_series->second;
+}
+
+/// Of every version: a component that the newest has no more was in use once.
+std::map<QString, QString> ChartSource::componentNames(const QString &methodId) const
+{
+    std::map<QString, QString> names;
+    for (const assay::Method &known : m_methods) {
+        if (known.id != methodId)
+            continue;
+        for (const assay::Component &component : known.components)
+            names.try_emplace(component.id, component.name);
+    }
+    return names;
 }
 
 std::optional<notebook::StoredChartSettings> ChartSource::stored(const charts::Subject &subject) const

@@ -21,6 +21,7 @@ public:
 
     QString person() const { return m_person(); }
     const std::vector<notebook::ChartOffer> &offers(charts::Quantity quantity);
+    /// Lots by the name of their reagent, where the method is known.
     charts::SharedSeries series(const charts::Subject &subject);
     /// As saved, else what is usual.
     charts::Settings settings(const charts::Subject &subject) const;
@@ -49,6 +50,7 @@ public:
 
 private:
     const assay::Method *method(const QString &id) const;
+    std::map<QString, QString> componentNames(const QString &methodId) const;
     /// What was read of the notebook holds until something is done to it: of a large one it takes half a second.
     void forgetOld();
 

@@ -76,7 +76,7 @@ QWidget *ChartsPage::buildSide()
     m_side->setAccessibleName(tr("Limits and rules, and the loss of the standard"));
     m_side->addTab(scroll, tr("Limits and rules"));
     m_side->addTab(m_loss, tr("Loss per hour"));
-    m_side->setFixedWidth(fontMetrics().averageCharWidth() * 50);
+    m_side->setFixedWidth(fontMetrics().averageCharWidth() * 56);
     return m_side;
 }
 

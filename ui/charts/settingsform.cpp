@@ -160,6 +160,10 @@ void SettingsForm::buildRules()
     m_rules->setObjectName(u"chartRules"_s);
     m_rules->setAccessibleName(tr("What is out of control"));
     m_rules->setTabKeyNavigation(false);
+    // A rule takes a second line rather than being cut.
+    m_rules->setWordWrap(true);
+    m_rules->setResizeMode(QListView::Adjust);
+    m_rules->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     for (const quality::RunRule rule : quality::allRunRules()) {
         auto *item = new QListWidgetItem(evaluation::capitalised(charts::ruleName(rule)), m_rules);
         item->setData(Qt::UserRole, static_cast<int>(rule));

@@ -57,7 +57,7 @@ void add(QGridLayout *grid, int row, int column, const QString &caption, QWidget
     field->setAccessibleName(QString(caption).remove(u'&'));
     grid->addWidget(label, row, 2 * column);
     grid->addWidget(field, row, 2 * column + 1);
-    grid->setColumnStretch(2 * column + 1, 1);
+    grid->setColumnStretch(2 * column + 1, column == 0 ? 7 : 5); // what a chart is of has the longest words
 }
 
 } // namespace

@@ -249,6 +249,8 @@ Qt::ItemFlags ReagentsModel::flags(const QModelIndex &index) const
 
 QVariant ReagentsModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole && section == Need)
+        return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     switch (section) {

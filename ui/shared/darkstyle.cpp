@@ -3,7 +3,9 @@
 #include "ui/shared/darkstyle.h"
 
 #include <QPainter>
+#include <QPlainTextEdit>
 #include <QStyleOption>
+#include <QTextEdit>
 
 using namespace Qt::StringLiterals;
 
@@ -32,10 +34,18 @@ bool hasFrame(const QStyleOption &option)
     return frame && frame->lineWidth > 0;
 }
 
+/// A text of several lines is typed there.
+bool isTypedIn(const QWidget *widget)
+{
+    const auto *plain = qobject_cast<const QPlainTextEdit *>(widget);
+    const auto *rich = qobject_cast<const QTextEdit *>(widget);
+    return (plain && !plain->isReadOnly()) || (rich && !rich->isReadOnly());
+}
+
 } // namespace
 
 DarkStyle::DarkStyle()
-    : QProxyStyle(u"Fusion"_s)
+    : RoomyStyle(u"Fusion"_s)
 {
 }
 
@@ -49,10 +59,14 @@ QColor DarkStyle::outline(const QPalette &palette)
 void DarkStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *option, QPainter *painter,
                               const QWidget *widget) const
 {
-    QProxyStyle::drawPrimitive(element, option, painter, widget);
+    RoomyStyle::drawPrimitive(element, option, painter, widget);
     switch (element) {
     case PE_PanelLineEdit:
         if (hasFrame(*option))
+            drawOutline(*painter, option->rect, outline(option->palette), false);
+        break;
+    case PE_Frame:
+        if (isTypedIn(widget))
             drawOutline(*painter, option->rect, outline(option->palette), false);
         break;
     case PE_IndicatorCheckBox:
@@ -74,7 +88,7 @@ void DarkStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *opti
 void DarkStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex *option, QPainter *painter,
                                    const QWidget *widget) const
 {
-    QProxyStyle::drawComplexControl(control, option, painter, widget);
+    RoomyStyle::drawComplexControl(control, option, painter, widget);
     if (control == CC_SpinBox || control == CC_ComboBox)
         drawOutline(*painter, option->rect, outline(option->palette), false);
 }

@@ -2,13 +2,13 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
-#include <QProxyStyle>
+#include "ui/shared/roomystyle.h"
 
 namespace plateau::ui {
 
-/// Qt's Fusion for a dark palette. Its outlines are darker than the window, which on a dark one cannot be seen: fields, boxes to
-/// tick and buttons that stay pressed get one that reads at 3:1 at least on what it stands on.
-class DarkStyle : public QProxyStyle
+/// Qt's Fusion for a dark palette. Its outlines are darker than the window, which on a dark one cannot be seen: fields of one line
+/// and of several, boxes to tick and buttons that stay pressed get one that reads at 3:1 at least on what it stands on.
+class DarkStyle : public RoomyStyle
 {
     Q_OBJECT
 

@@ -20,6 +20,7 @@ public:
     explicit NumberField(const Theme &theme, const QString &unit = {}, QWidget *parent = nullptr);
 
     NumberEntry *entry() const { return m_entry; }
+    QString unit() const { return m_unit; }
     /// The reply on one line, the whole of it as a tip: for rows of a form that come and go, since the form
     /// layout of Qt 6.4 lays a hidden row whose height follows from its width over another.
     void setOneLine();

@@ -2,16 +2,26 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/table.h"
 
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
 #include <QHeaderView>
 #include <QHelpEvent>
+#include <QKeyEvent>
 #include <QToolTip>
 
 #include <algorithm>
 
 namespace plateau::ui {
+
+namespace {
+
+/// In characters. A moment or a short name is never cut for the sake of others; longer words give way so far.
+constexpr int shortText = 21;
+constexpr int leastOfText = 16;
+
+} // namespace
 
 Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &accessibleName,
              const QString &objectName, QWidget *parent)
@@ -20,6 +30,7 @@ Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &acces
     setModel(model);
     setAccessibleName(accessibleName);
     setObjectName(objectName);
+    setItemDelegate(new ShownNumbersDelegate(this));
     setTabKeyNavigation(false);
     setEditTriggers(NoEditTriggers);
     setSelectionMode(SingleSelection);
@@ -33,6 +44,7 @@ Table::Table(const Theme &theme, QAbstractItemModel *model, const QString &acces
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this, &Table::keepWidth);
 }
 
 int Table::charactersWide(int count) const
@@ -55,26 +67,51 @@ void Table::setLimit(int characters)
     m_limit = characters;
 }
 
+bool Table::isText(int column) const
+{
+    const QVariant alignment = model()->headerData(column, Qt::Horizontal, Qt::TextAlignmentRole);
+    return !alignment.isValid() || !(alignment.value<Qt::Alignment>() & Qt::AlignRight);
+}
+
+ColumnNeed Table::needOf(int column) const
+{
+    const int heading = horizontalHeader()->sectionSizeHint(column);
+    ColumnNeed need;
+    need.wanted = std::max(sizeHintForColumn(column), heading);
+    need.usual = std::max(std::min(need.wanted, charactersWide(m_limit)), heading);
+    need.least = need.usual;
+    if (column == m_flexible) {
+        need.least = std::max(charactersWide(m_flexibleMinimum), heading);
+        need.usual = std::max(need.usual, need.least);
+        need.wanted = std::max(need.wanted, need.usual);
+    } else if (isText(column) && need.usual > charactersWide(shortText)) {
+        need.least = std::max(charactersWide(leastOfText), heading);
+    }
+    return need;
+}
+
 void Table::fit()
 {
-    resizeColumnsToContents();
-    for (int column = 0; column < model()->columnCount(); ++column) {
-        const int wanted = std::min(columnWidth(column) + charactersWide(1), charactersWide(m_limit));
-        setColumnWidth(column, std::max(wanted, horizontalHeader()->sectionSizeHint(column)));
-    }
-    flex();
+    m_needs.clear();
+    // Words that wrap would be measured as wide as the column is already.
+    const bool wraps = wordWrap();
+    setWordWrap(false);
+    for (int column = 0; column < model()->columnCount(); ++column)
+        m_needs.push_back(needOf(column));
+    setWordWrap(wraps);
+    layOutColumns();
 }
 
 void Table::fitWhereCut()
 {
     const int last = rowAt(viewport()->height() - 1);
     const int end = last < 0 ? model()->rowCount() : last + 1;
+    const int columns = std::min(model()->columnCount(), static_cast<int>(m_needs.size()));
     for (int row = std::max(0, rowAt(0)); row < end; ++row) {
-        for (int column = 0; column < model()->columnCount(); ++column) {
+        for (int column = 0; column < columns; ++column) {
             if (isColumnHidden(column) || column == m_flexible)
                 continue;
-            const int wanted = sizeHintForIndex(model()->index(row, column)).width();
-            if (std::min(wanted, charactersWide(m_limit)) > columnWidth(column)) {
+            if (sizeHintForIndex(model()->index(row, column)).width() > m_needs[column].wanted) {
                 fit();
                 return;
             }
@@ -82,22 +119,56 @@ void Table::fitWhereCut()
     }
 }
 
-void Table::flex()
+void Table::layOutColumns()
 {
-    int others = 0;
-    for (int column = 0; column < model()->columnCount(); ++column) {
-        if (column != m_flexible && !isColumnHidden(column))
-            others += columnWidth(column);
+    if (static_cast<int>(m_needs.size()) != model()->columnCount()) {
+        fit(); // other columns than when they were measured
+        return;
     }
-    setColumnWidth(m_flexible, std::max({viewport()->width() - others, charactersWide(m_flexibleMinimum),
-                                         horizontalHeader()->sectionSizeHint(m_flexible)}));
+    std::vector<ColumnNeed> shown;
+    std::vector<int> columns;
+    std::size_t flexible = m_needs.size();
+    for (int column = 0; column < model()->columnCount(); ++column) {
+        if (isColumnHidden(column))
+            continue;
+        if (column == m_flexible)
+            flexible = shown.size();
+        shown.push_back(m_needs[column]);
+        columns.push_back(column);
+    }
+    const std::vector<int> widths = columnWidths(shown, viewport()->width(), flexible);
+    m_isLayingOut = true;
+    for (std::size_t place = 0; place < widths.size(); ++place)
+        setColumnWidth(columns[place], widths[place]);
+    m_isLayingOut = false;
+}
+
+void Table::keepWidth(int column, int before, int now)
+{
+    const bool isByHand = !m_isLayingOut && before > 0 && now > 0; // else it was hidden or shown
+    if (isByHand && column < static_cast<int>(m_needs.size()))
+        m_needs[column] = {now, now, now};
 }
 
 void Table::resizeEvent(QResizeEvent *event)
 {
     QTableView::resizeEvent(event);
     if (model()->columnCount() > m_flexible)
-        flex();
+        layOutColumns();
+}
+
+void Table::keyPressEvent(QKeyEvent *event)
+{
+    const bool isUp = event->key() == Qt::Key_Up;
+    if (!isSortingEnabled() || event->modifiers() != Qt::AltModifier || (!isUp && event->key() != Qt::Key_Down)) {
+        QTableView::keyPressEvent(event);
+        return;
+    }
+    QHeaderView *header = horizontalHeader();
+    const int column = std::max(0, currentIndex().column());
+    const Qt::SortOrder order = isUp ? Qt::DescendingOrder : Qt::AscendingOrder;
+    const bool isAgain = header->sortIndicatorSection() == column && header->sortIndicatorOrder() == order;
+    header->setSortIndicator(isAgain ? -1 : column, order);
 }
 
 bool Table::viewportEvent(QEvent *event)
@@ -107,7 +178,7 @@ bool Table::viewportEvent(QEvent *event)
     const auto *help = static_cast<QHelpEvent *>(event);
     const QModelIndex index = indexAt(help->pos());
     const bool cut = index.isValid() && sizeHintForIndex(index).width() > columnWidth(index.column());
-    QToolTip::showText(help->globalPos(), cut ? tipText(index.data(Qt::DisplayRole).toString()) : QString(),
+    QToolTip::showText(help->globalPos(), cut ? tipText(shownNumbers(index.data(Qt::DisplayRole).toString())) : QString(),
                        this);
     return true;
 }

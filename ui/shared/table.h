@@ -2,15 +2,19 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/shared/columnwidths.h"
+
 #include <QTableView>
+
+#include <vector>
 
 namespace plateau::ui {
 
 class Theme;
 
 /// A table to read and choose from. Columns are as wide as they need up to a limit, and as their headings
-/// need; one of them takes what room is left. What does not fit ends in an ellipsis and is the tool tip. Tab
-/// leaves the table.
+/// need; what room is left goes to those that are cut, and then to one of them (columnwidths.h). What does not fit ends in
+/// an ellipsis and is the tool tip. Tab leaves the table.
 class Table : public QTableView
 {
     Q_OBJECT
@@ -22,7 +26,7 @@ public:
     void setFlexibleColumn(int column);
     /// Narrowest that the flexible column may be, in characters; 18 if nothing is said.
     void setFlexibleMinimum(int characters);
-    /// Widest that another column may be, in characters.
+    /// Widest that a column may be at the cost of another, in characters.
     void setLimit(int characters);
     /// Measures the columns anew; to be called when their contents changed for good.
     void fit();
@@ -33,14 +37,22 @@ public:
 protected:
     void resizeEvent(QResizeEvent *event) override;
     bool viewportEvent(QEvent *event) override;
+    /// Alt+Down and Alt+Up sort by the column of the current cell, up or down, where a click on its heading does.
+    void keyPressEvent(QKeyEvent *event) override;
 
 private:
-    void flex();
+    void layOutColumns();
+    /// One that somebody pulled stays so until the next fit().
+    void keepWidth(int column, int before, int now);
+    ColumnNeed needOf(int column) const;
+    bool isText(int column) const;
     int charactersWide(int count) const;
 
     int m_flexible = 0;
     int m_flexibleMinimum = 18;
     int m_limit = 34;
+    std::vector<ColumnNeed> m_needs;
+    bool m_isLayingOut = false;
 };
 
 } // namespace plateau::ui

@@ -23,6 +23,9 @@ namespace plateau::ui {
 
 namespace {
 
+/// Of the names of the rows, as part of the width.
+constexpr double widestName = 0.4;
+
 /// The scroll area that moves this widget itself.
 QScrollArea *scrollAreaOf(const QWidget *widget)
 {
@@ -149,13 +152,21 @@ void TimeChart::measure()
         }
     }
     const double shape = metrics.lineSpacing();
-    m_measures = {metrics.lineSpacing(), std::min(name, 16 * metrics.averageCharWidth()),
+    m_measures = {metrics.lineSpacing(), name,
                   metrics.horizontalAdvance(QStringLiteral("000")), m_data.live ? remark + shape : 0};
+}
+
+double TimeChart::leastName() const
+{
+    return 16 * QFontMetricsF(font()).averageCharWidth();
 }
 
 void TimeChart::layOutAnew()
 {
-    m_layout = layOut(m_data, size(), m_measures);
+    TextMeasures measures = m_measures;
+    // Names are read whole where that leaves the plot the larger part; what a live chart tells is its plot.
+    measures.name = std::min(measures.name, std::max(leastName(), m_data.live ? 0.0 : widestName * width()));
+    m_layout = layOut(m_data, size(), measures);
     redraw();
 }
 
@@ -167,13 +178,13 @@ void TimeChart::redraw()
 
 QSize TimeChart::sizeHint() const
 {
-    return {static_cast<int>(m_measures.name + 40 * m_measures.number / 2 + m_measures.remark),
+    return {static_cast<int>(std::min(m_measures.name, leastName()) + 40 * m_measures.number / 2 + m_measures.remark),
             static_cast<int>(std::ceil(usualHeight(m_data, m_measures)))};
 }
 
 QSize TimeChart::minimumSizeHint() const
 {
-    return {static_cast<int>(m_measures.name + 5 * m_measures.number +
+    return {static_cast<int>(std::min(m_measures.name, leastName()) + 5 * m_measures.number +
                              std::min(m_measures.remark, 5 * m_measures.number)),
             static_cast<int>(std::ceil(smallestHeight(m_data, m_measures)))};
 }

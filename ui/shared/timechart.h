@@ -61,6 +61,7 @@ protected:
 private:
     void measure();
     void layOutAnew();
+    double leastName() const;
     void redraw();
     void describe();
     void drawPicture();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/widgets.h"
 
+#include "ui/shared/numberfield.h"
 #include "ui/shared/theme.h"
 
 #include <QDateTime>
@@ -84,6 +85,11 @@ QFormLayout *foldingForm(QGroupBox *group)
     return form;
 }
 
+QString unitOnce(QString caption, const QString &unit)
+{
+    return unit.isEmpty() ? caption : caption.remove(u" (%1)"_s.arg(unit));
+}
+
 void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const QString &objectName)
 {
     QWidget *focus = widget->focusProxy() ? widget->focusProxy() : widget;
@@ -92,7 +98,8 @@ void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const 
         focus->setFocusPolicy(Qt::StrongFocus);
         focus->installEventFilter(new WheelGuard(focus));
     }
-    auto *caption = new QLabel(label, form->parentWidget());
+    const auto *number = qobject_cast<NumberField *>(widget);
+    auto *caption = new QLabel(number ? unitOnce(label, number->unit()) : label, form->parentWidget());
     caption->setBuddy(focus);
     if (focus != widget) // a label names by itself only what stands beside it
         focus->setAccessibleName(QString(label).remove(u'&'));

@@ -21,6 +21,8 @@ class Theme;
 QLabel *plainLabel(const QString &text, QWidget *parent);
 /// A form inside a checkable group, out of the way while the group is not checked.
 QFormLayout *foldingForm(QGroupBox *group);
+/// The caption without a unit in brackets that the field, which says it by itself, would repeat.
+QString unitOnce(QString caption, const QString &unit);
 /// A row with a label whose buddy is the widget or what stands in for its focus; the object name is the
 /// handle of tests, and is put on the widget that takes the focus. The wheel turns a box only while that has
 /// the focus.

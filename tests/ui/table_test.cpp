@@ -1,0 +1,199 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/shared/table.h"
+
+#include "ui/shared/columnwidths.h"
+#include "ui/shared/roomystyle.h"
+#include "ui/shared/shownnumbers.h"
+#include "ui/shared/theme.h"
+
+#include <QApplication>
+#include <QHeaderView>
+#include <QImage>
+#include <QSortFilterProxyModel>
+#include <QStandardItemModel>
+#include <QtTest/QTest>
+
+#include <gtest/gtest.h>
+
+#include <numeric>
+
+using namespace Qt::StringLiterals;
+
+namespace plateau::ui {
+namespace {
+
+TEST(ColumnWidths, FreeRoomGoesFirstToWhatIsCutInProportionToWhatItLacks)
+{
+    const std::vector<ColumnNeed> needs{{50, 50, 50}, {40, 100, 300}, {40, 100, 200}};
+    EXPECT_EQ(columnWidths(needs, 250, 0), (std::vector<int>{50, 100, 100}));
+    EXPECT_EQ(columnWidths(needs, 400, 0), (std::vector<int>{50, 200, 150}));
+    EXPECT_EQ(columnWidths(needs, 550, 0), (std::vector<int>{50, 300, 200}));
+    EXPECT_EQ(columnWidths(needs, 650, 0), (std::vector<int>{150, 300, 200})) << "more than anybody wants";
+}
+
+TEST(ColumnWidths, ThatFallShortGiveInProportionToWhatTheyCanSpare)
+{
+    const std::vector<ColumnNeed> needs{{50, 50, 50}, {40, 100, 300}, {60, 180, 200}};
+    EXPECT_EQ(columnWidths(needs, 240, 1), (std::vector<int>{50, 70, 120}));
+    EXPECT_EQ(columnWidths(needs, 150, 1), (std::vector<int>{50, 40, 60}));
+    EXPECT_EQ(columnWidths(needs, 149, 1), (std::vector<int>{50, 40, 60})) << "the rest is scrolled to";
+}
+
+TEST(ColumnWidths, FillTheRoomToThePixel)
+{
+    const std::vector<ColumnNeed> needs{{50, 60, 70}, {40, 101, 307}, {60, 183, 211}};
+    for (int room = 150; room < 700; ++room) {
+        const std::vector<int> widths = columnWidths(needs, room, 2);
+        EXPECT_EQ(std::accumulate(widths.begin(), widths.end(), 0), room);
+    }
+}
+
+class ATable : public ::testing::Test
+{
+protected:
+    ATable()
+    {
+        model.setHorizontalHeaderLabels({u"Name"_s, u"Left"_s, u"State"_s});
+        const auto add = [this](const QStringList &texts) {
+            QList<QStandardItem *> items;
+            for (const QString &text : texts)
+                items << new QStandardItem(text);
+            model.appendRow(items);
+        };
+        add({u"Buffer with NADH, pyruvate kinase and phosphoenolpyruvate"_s, u"26 mL"_s, u"in use"_s});
+        add({u"Water"_s, u"130 mL"_s, u"open too long, to be used until 2026-05-22 at the latest"_s});
+    }
+    /// Whether any cell of the column ends in an ellipsis.
+    bool isCut(const Table &table, int column) const
+    {
+        const QAbstractItemView &view = table;
+        return view.sizeHintForColumn(column) > table.columnWidth(column);
+    }
+    void show(Table &table, int width)
+    {
+        table.resize(width, 200);
+        table.fit();
+        table.show();
+        QApplication::processEvents();
+    }
+
+    Theme theme;
+    QStandardItemModel model;
+};
+
+TEST_F(ATable, CutsNothingWhileThereIsRoom)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    table.setLimit(10);
+    show(table, 1200);
+    for (int column = 0; column < 3; ++column)
+        EXPECT_FALSE(isCut(table, column)) << column;
+    EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width());
+}
+
+TEST_F(ATable, LongWordsGiveWayBeforeItScrolls)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    show(table, 420);
+    EXPECT_EQ(table.horizontalHeader()->length(), table.viewport()->width());
+    EXPECT_TRUE(isCut(table, 0));
+    EXPECT_FALSE(isCut(table, 1)) << "a short text stays whole";
+    table.resize(1200, 200);
+    QApplication::processEvents();
+    EXPECT_FALSE(isCut(table, 0)) << "with the room";
+}
+
+TEST_F(ATable, AColumnSomebodyPulledStays)
+{
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setFlexibleColumn(2);
+    show(table, 1200);
+    table.horizontalHeader()->resizeSection(0, 77);
+    table.resize(1100, 200);
+    QApplication::processEvents();
+    EXPECT_EQ(table.columnWidth(0), 77);
+}
+
+TEST_F(ATable, CellsAndHeadingsBeginInOneLineWithRoomAtBothSides)
+{
+    RoomyStyle roomy(u"Fusion"_s);
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    table.setStyle(&roomy);
+    table.horizontalHeader()->setStyle(&roomy);
+    model.setHorizontalHeaderItem(1, new QStandardItem(u"HHH"_s));
+    model.item(0, 1)->setText(u"HHH"_s);
+    model.item(1, 1)->setText({});
+    for (const Qt::Alignment side : {Qt::AlignLeft, Qt::AlignRight}) {
+        model.horizontalHeaderItem(1)->setTextAlignment(side | Qt::AlignVCenter);
+        model.item(0, 1)->setTextAlignment(side | Qt::AlignVCenter);
+        show(table, 1200);
+        const auto inked = [&](QWidget &widget, int row) {
+            const QImage image = widget.grab().toImage();
+            const int from = table.columnViewportPosition(1);
+            std::vector<int> places;
+            // Past the lines between the headings.
+            for (int x = from + 3; x < from + table.columnWidth(1) - 3; ++x) {
+                if (qGray(image.pixel(x, row)) < 100)
+                    places.push_back(x - from);
+            }
+            return places;
+        };
+        const auto heading = inked(*table.horizontalHeader()->viewport(), table.horizontalHeader()->height() / 2);
+        const auto cell = inked(*table.viewport(), table.rowHeight(0) / 2);
+        ASSERT_FALSE(heading.empty());
+        ASSERT_FALSE(cell.empty());
+        if (side == Qt::AlignLeft) {
+            EXPECT_NEAR(heading.front(), cell.front(), 1);
+            EXPECT_GE(cell.front(), 5);
+        } else {
+            EXPECT_NEAR(heading.back(), cell.back(), 1);
+            EXPECT_LE(cell.back(), table.columnWidth(1) - 5);
+        }
+    }
+}
+
+TEST_F(ATable, IsSortedByTheKeysWhereAClickSortsIt)
+{
+    QSortFilterProxyModel sorted;
+    sorted.setSourceModel(&model);
+    Table table(theme, &sorted, u"Lots"_s, u"lots"_s);
+    table.horizontalHeader()->setSortIndicatorClearable(true);
+    show(table, 600);
+    const auto first = [&sorted] { return sorted.index(0, 1).data().toString(); };
+    table.setCurrentIndex(sorted.index(0, 1));
+    QTest::keyClick(&table, Qt::Key_Up, Qt::AltModifier);
+    EXPECT_EQ(first(), u"26 mL"_s) << "nothing sorts a table that has an order of its own";
+    table.horizontalHeader()->setSortIndicator(-1, Qt::AscendingOrder);
+    table.setSortingEnabled(true);
+    QTest::keyClick(&table, Qt::Key_Down, Qt::AltModifier);
+    EXPECT_EQ(first(), u"130 mL"_s);
+    QTest::keyClick(&table, Qt::Key_Up, Qt::AltModifier);
+    EXPECT_EQ(first(), u"26 mL"_s);
+    QTest::keyClick(&table, Qt::Key_Down, Qt::AltModifier);
+    QTest::keyClick(&table, Qt::Key_Down, Qt::AltModifier);
+    EXPECT_EQ(table.horizontalHeader()->sortIndicatorSection(), -1);
+    EXPECT_EQ(first(), u"26 mL"_s) << "as it was";
+}
+
+TEST_F(ATable, PaintsAMinusAndKeepsTheHyphenOfFiles)
+{
+    model.item(0, 1)->setText(u"-0.002"_s);
+    Table table(theme, &model, u"Lots"_s, u"lots"_s);
+    const auto *delegate = qobject_cast<const QStyledItemDelegate *>(table.itemDelegate());
+    ASSERT_TRUE(delegate);
+    EXPECT_EQ(delegate->displayText(model.index(0, 1).data(), QLocale::c()), u"\u22120.002"_s);
+    EXPECT_EQ(model.index(0, 1).data().toString(), u"-0.002"_s);
+}
+
+TEST(ShownNumbers, LeaveNamesDatesAndRangesAlone)
+{
+    for (const QString &name : {u"P-104"_s, u"2026-06-09"_s, u"Control SO2, 2026-1"_s, u"ISO 5725-6"_s, u"A1-A2"_s, u"1e-5"_s})
+        EXPECT_EQ(shownNumbers(name), name);
+    EXPECT_EQ(shownNumbers(u"-0.005 to 0.005 (-3)"_s), u"\u22120.005 to 0.005 (\u22123)"_s);
+}
+
+} // namespace
+} // namespace plateau::ui

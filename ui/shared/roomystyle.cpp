@@ -1,0 +1,74 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/shared/roomystyle.h"
+
+#include "ui/shared/table.h"
+
+#include <QHeaderView>
+#include <QStyleOption>
+
+#include <algorithm>
+
+namespace plateau::ui {
+
+namespace {
+
+/// Between the edge of a cell and its words, in pixels; a style has 3 or so by itself.
+constexpr int margin = 5;
+
+bool isHeadingOfTable(const QWidget *widget)
+{
+    const auto *header = qobject_cast<const QHeaderView *>(widget);
+    return header && header->orientation() == Qt::Horizontal && qobject_cast<const Table *>(header->parentWidget());
+}
+
+} // namespace
+
+RoomyStyle::RoomyStyle(const QString &style)
+    : QProxyStyle(style)
+{
+}
+
+int RoomyStyle::pixelMetric(PixelMetric metric, const QStyleOption *option, const QWidget *widget) const
+{
+    const int usual = QProxyStyle::pixelMetric(metric, option, widget);
+    if (metric == PM_FocusFrameHMargin && qobject_cast<const Table *>(widget))
+        return std::max(usual, margin - 1); // the view adds one
+    return usual;
+}
+
+void RoomyStyle::drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
+                             const QWidget *widget) const
+{
+    const auto *heading = qstyleoption_cast<const QStyleOptionHeader *>(option);
+    if (element != CE_HeaderLabel || !heading || !isHeadingOfTable(widget)) {
+        QProxyStyle::drawControl(element, option, painter, widget);
+        return;
+    }
+    const int missing = missingBeside(*option, *widget);
+    const auto drawn = [&](auto label) {
+        label.rect.adjust(missing, 0, -missing, 0);
+        QProxyStyle::drawControl(element, &label, painter, widget);
+    };
+    // Which of the two a base style passes on differs between versions of Qt.
+    if (const auto *fuller = qstyleoption_cast<const QStyleOptionHeaderV2 *>(option))
+        drawn(*fuller);
+    else
+        drawn(*heading);
+}
+
+int RoomyStyle::missingBeside(const QStyleOption &option, const QWidget &heading) const
+{
+    return std::max(0, margin - QProxyStyle::pixelMetric(PM_HeaderMargin, &option, &heading));
+}
+
+QSize RoomyStyle::sizeFromContents(ContentsType type, const QStyleOption *option, const QSize &contents,
+                                   const QWidget *widget) const
+{
+    QSize size = QProxyStyle::sizeFromContents(type, option, contents, widget);
+    if (type == CT_HeaderSection && isHeadingOfTable(widget))
+        size.rwidth() += 2 * missingBeside(*option, *widget);
+    return size;
+}
+
+} // namespace plateau::ui

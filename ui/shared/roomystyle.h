@@ -1,0 +1,29 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QProxyStyle>
+
+namespace plateau::ui {
+
+/// Any style, with more room at both sides of the cells of our tables: a number that stands to the right would else touch the
+/// words that begin beside it. Headings have as much, and so stand in line with what they head.
+class RoomyStyle : public QProxyStyle
+{
+    Q_OBJECT
+
+public:
+    /// By the name of the style.
+    explicit RoomyStyle(const QString &style);
+
+    int pixelMetric(PixelMetric metric, const QStyleOption *option, const QWidget *widget) const override;
+    void drawControl(ControlElement element, const QStyleOption *option, QPainter *painter,
+                     const QWidget *widget) const override;
+    QSize sizeFromContents(ContentsType type, const QStyleOption *option, const QSize &contents,
+                           const QWidget *widget) const override;
+
+private:
+    int missingBeside(const QStyleOption &option, const QWidget &heading) const;
+};
+
+} // namespace plateau::ui
