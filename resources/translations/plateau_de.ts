@@ -5407,11 +5407,11 @@
         </message>
         <message>
             <source>highest (°C)</source>
-            <translation type="unfinished" />
+            <translation>höchste (°C)</translation>
         </message>
         <message>
             <source>lowest (°C)</source>
-            <translation type="unfinished" />
+            <translation>niedrigste (°C)</translation>
         </message>
     </context>
     <context>
@@ -9311,11 +9311,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Lots</source>
-            <translation type="unfinished">Chargen</translation>
+            <translation>Chargen</translation>
         </message>
         <message>
             <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
-            <translation type="unfinished" />
+            <translation>Nach der Spalte sortieren, in der die Tasten sind, fallend oder steigend; noch einmal: wie vorher</translation>
         </message>
     </context>
     <context>

@@ -5407,11 +5407,11 @@
         </message>
         <message>
             <source>highest (°C)</source>
-            <translation type="unfinished" />
+            <translation>la más alta (°C)</translation>
         </message>
         <message>
             <source>lowest (°C)</source>
-            <translation type="unfinished" />
+            <translation>la más baja (°C)</translation>
         </message>
     </context>
     <context>
@@ -9311,11 +9311,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Lots</source>
-            <translation type="unfinished">Lotes</translation>
+            <translation>Lotes</translation>
         </message>
         <message>
             <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
-            <translation type="unfinished" />
+            <translation>Ordenar por la columna donde está el teclado, descendente o ascendente; otra vez: como estaba</translation>
         </message>
     </context>
     <context>

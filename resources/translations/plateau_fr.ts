@@ -5407,11 +5407,11 @@
         </message>
         <message>
             <source>highest (°C)</source>
-            <translation type="unfinished" />
+            <translation>la plus haute (°C)</translation>
         </message>
         <message>
             <source>lowest (°C)</source>
-            <translation type="unfinished" />
+            <translation>la plus basse (°C)</translation>
         </message>
     </context>
     <context>
@@ -9311,11 +9311,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Lots</source>
-            <translation type="unfinished">Lots</translation>
+            <translation>Lots</translation>
         </message>
         <message>
             <source>Sort by the column the keys are in, falling or rising; once more: as it was</source>
-            <translation type="unfinished" />
+            <translation>Trier selon la colonne où se trouve le clavier, en descendant ou en montant ; encore une fois : comme avant</translation>
         </message>
     </context>
     <context>
