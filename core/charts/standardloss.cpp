@@ -53,7 +53,9 @@ QString verdictText(StandardLoss::Verdict verdict, const QString &stated)
     case StandardLoss::Verdict::NotTold:
         break;
     }
-    return Wording::tr("and no loss is stated to hold it against");
+    return stated.isEmpty() ? Wording::tr("and no loss is stated to hold it against")
+                            : Wording::tr("which is too wide to tell whether the %1 stated are right: it takes "
+                                          "standards of more different ages").arg(stated);
 }
 
 StandardLoss::Verdict verdictOf(const quality::ExponentialLoss::Interval &interval,
@@ -61,6 +63,9 @@ StandardLoss::Verdict verdictOf(const quality::ExponentialLoss::Interval &interv
 {
     using Verdict = StandardLoss::Verdict;
     if (!stated)
+        return Verdict::NotTold;
+    // No loss at all and twice the stated one would be said to agree as well: that is no agreement.
+    if (*stated > 0 && interval.lowest <= 0 && interval.highest >= 2 * *stated)
         return Verdict::NotTold;
     if (*stated < interval.lowest)
         return Verdict::LosesFaster;

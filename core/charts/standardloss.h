@@ -27,7 +27,7 @@ struct StandardLoss {
     /// As stated: by the method, else by the runs.
     std::optional<double> statedPerHour;
     /// Agrees: the stated loss lies within the 95 % interval. NotTold: too few values, ages that are alike,
-    /// or nothing stated.
+    /// nothing stated, or an interval so wide that no loss at all and twice the stated one lie in it.
     enum class Verdict { NotTold, Agrees, LosesFaster, LosesSlower } verdict = Verdict::NotTold;
     /// All of that in one sentence.
     QString sentence;

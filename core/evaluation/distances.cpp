@@ -136,11 +136,16 @@ std::pair<double, QString> signalLimit(const SampleView &view, int tube, std::ve
         const auto [limit, origin] = blankSpreadLimit(context, 2);
         return {limit, limitOriginName(origin)};
     }
-    const TubeValue &value = context.value(tube, view.measurand);
     const double worth_g_per_L = signalWorth_g_per_L(view, tube);
     replicates.push_back(tube);
-    auto [limit_g_per_L, origin] =
-        rangeLimit(view, value.netSignal.value_or(*value.signal) * worth_g_per_L, 2, replicates);
+    // Of their mean, as the check of the spread will have it.
+    double sum = 0;
+    for (const int each : replicates) {
+        const TubeValue &value = context.value(each, view.measurand);
+        sum += value.netSignal.value_or(value.signal.value_or(0));
+    }
+    const double mean = sum / static_cast<double>(replicates.size());
+    auto [limit_g_per_L, origin] = rangeLimit(view, mean * worth_g_per_L, 2, replicates);
     return {limit_g_per_L / worth_g_per_L, std::move(origin)};
 }
 
@@ -188,11 +193,11 @@ std::optional<Doubt> farInSignal(const SampleView &view, int tube, const std::ve
     return Doubt{
         Doubt::Kind::FarFromReplicate,
         (isNet ? CheckText::tr(
-                     "%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 "
-                     "allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.")
+                     "%1: with this its net signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed "
+                     "between them (%5). Look for a typing error, the wrong tube or a pipetting error.")
                : CheckText::tr(
-                     "%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows "
-                     "%6 between them. Look for a typing error, the wrong tube or a pipetting error."))
+                     "%1: with this its signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed "
+                     "between them (%5). Look for a typing error, the wrong tube or a pipetting error."))
             .arg(capitalised(tubeName(tube)), texts[0], tubeNames(compared), texts[1], origin,
                  absorbanceText(limit)),
         true};

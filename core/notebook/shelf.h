@@ -34,6 +34,9 @@ struct AdvisedRepeat {
     /// What that run found of each measurand, in the sample as received (g/L, of a solid g/100 g): the best that is
     /// known before the repeat. Where the reagent was used up, the least it can be.
     std::map<QString, double> found{};
+    /// How that run had it: what is not advised otherwise stays so.
+    std::vector<run::DilutionStep> dilution{};
+    std::optional<double> sampleVolume_mL{};
 };
 
 /// A sample that is to be run.

@@ -101,15 +101,27 @@ void takeComputed(const Database &database, const DecisionRow &decision, const Q
     }
 }
 
+void takeHowItWasRun(const run::Run &run, const QString &sample, AdvisedRepeat &repeat)
+{
+    if (const run::Sample *had = run::findSample(run, sample))
+        repeat.dilution = had->dilution;
+    const auto tube = std::ranges::find_if(run.tubes, [&](const run::Tube &each) {
+        return each.role == run::Role::Sample && each.sample == sample;
+    });
+    if (tube != run.tubes.end())
+        repeat.sampleVolume_mL = tube->sampleVolume_mL;
+}
+
 /// What a person said of how to repeat it comes before what the evaluation says.
 AdvisedRepeat repeatOf(const Database &database, const OpenRepeat &open)
 {
     const DecisionRow decision = loadDecisions(database, open.run).back();
-    AdvisedRepeat repeat{open.run, open.method, {}, {}, {}};
+    AdvisedRepeat repeat{open.run, open.method, {}, {}, {}, {}, {}};
     const QStringList samples = repeatsWith(database, open.run, open.sample);
     const auto &own = decision.decision.samples;
     const auto said = lastWish(own, samples);
     takeComputed(database, decision, samples, repeat);
+    takeHowItWasRun(loadPlan(database, open.run), open.sample, repeat);
     if (said != own.end())
         repeat.reason = said->reason;
     if (said != own.end() && said->advice)

@@ -745,6 +745,10 @@
             <source>, </source>
             <translation>, </translation>
         </message>
+        <message>
+            <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
+            <translation>das ist zu weit, um zu sagen, ob die angegebenen %1 stimmen: Es braucht Standards von unterschiedlicherem Alter</translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -1716,10 +1720,6 @@
             <translation>%1: %2 ist %3, aber %4 %5, und dieselben Reagenzien streuen um höchstens %6. Auf ein vergessenes oder doppelt zugegebenes Reagenz, Luftblasen oder eine gefärbte Probe achten.</translation>
         </message>
         <message>
-            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
-            <translation>%1: Damit beträgt das Signal %2, aber %3 mit demselben Inhalt ergab %4, und %5 lässt dazwischen %6 zu. Auf einen Tippfehler, einen verwechselten Ansatz oder einen Pipettierfehler achten.</translation>
-        </message>
-        <message>
             <source>%1: %2 is %3, above the photometer's limit of %4. An absorbance that high is not proportional to concentration.</source>
             <translation>%1: %2 ist %3, über der Grenze des Photometers von %4. Eine so hohe Extinktion ist der Konzentration nicht proportional.</translation>
         </message>
@@ -2028,10 +2028,6 @@
             <translation>Größtes Nettosignal</translation>
         </message>
         <message>
-            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
-            <translation>%1: Damit beträgt das Nettosignal %2, aber %3 mit demselben Inhalt ergab %4, und %5 lässt dazwischen %6 zu. Auf einen Tippfehler, einen verwechselten Ansatz oder einen Pipettierfehler achten.</translation>
-        </message>
-        <message>
             <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
             <translation>Dieser Lauf hat keinen Standard, und die Methode beurteilt dessen Wiederfindung (%1). Einen Standard oder eine Kontrollprobe hinzufügen; sonst kann die Bewertung nicht sagen, ob der Test findet, was vorhanden ist.</translation>
         </message>
@@ -2057,7 +2053,7 @@
         </message>
         <message>
             <source>reportable</source>
-            <translation>berichtsfähig</translation>
+            <translation>gültig</translation>
         </message>
         <message>
             <source>repeat</source>
@@ -2086,6 +2082,14 @@
         <message>
             <source>The control was fresh enough: %1.</source>
             <translation>Die Kontrolle war frisch genug: %1.</translation>
+        </message>
+        <message>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1: Damit beträgt das Nettosignal %2, aber %3 mit demselben Inhalt ergab %4, und höchstens %6 ist dazwischen zulässig (%5). Auf einen Tippfehler, einen verwechselten Ansatz oder einen Pipettierfehler achten.</translation>
+        </message>
+        <message>
+            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1: Damit beträgt das Signal %2, aber %3 mit demselben Inhalt ergab %4, und höchstens %6 ist dazwischen zulässig (%5). Auf einen Tippfehler, einen verwechselten Ansatz oder einen Pipettierfehler achten.</translation>
         </message>
     </context>
     <context>
@@ -10878,10 +10882,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Es wurde in Aliquote geteilt</translation>
         </message>
         <message>
-            <source>It was put where it is kept</source>
-            <translation>Es wurde an seinen Ort gelegt</translation>
-        </message>
-        <message>
             <source>There is something to note about it</source>
             <translation>Es gibt etwas dazu zu vermerken</translation>
         </message>
@@ -10900,6 +10900,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Not&amp;e</source>
             <translation>B&amp;emerkung</translation>
+        </message>
+        <message>
+            <source>It was moved</source>
+            <translation>Es wurde umgestellt</translation>
         </message>
     </context>
     <context>
@@ -13697,6 +13701,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Keeps by &amp;your own rule</source>
             <translation>Haltba&amp;r nach eigener Vorgabe</translation>
         </message>
+        <message>
+            <source>One molecule of %1 is %2 times as heavy as one of the analyte: make sure that it holds just one of it.</source>
+            <translation>Ein Molekül %1 ist %2-mal so schwer wie eines des Analyten: Prüfen Sie, ob es wirklich nur eines davon enthält.</translation>
+        </message>
+        <message>
+            <source>That is %1 of the strength wanted: look at the mass, the flask and the number of molecules.</source>
+            <translation>Das sind %1 der gewünschten Stärke: Masse, Kolben und Zahl der Moleküle prüfen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PreparationView</name>
@@ -13847,6 +13859,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Recovery over its life, for all of this substance</source>
             <translation>Wiederfindung über die Lebensdauer, von allem aus dieser Substanz</translation>
+        </message>
+        <message>
+            <source>Analyte molecules in one of the substance</source>
+            <translation>Moleküle des Analyten in einem der Substanz</translation>
         </message>
     </context>
     <context>
@@ -14452,10 +14468,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Aufstockung auf %1</translation>
         </message>
         <message>
-            <source>Standard or spike</source>
-            <translation>Standard oder Aufstockung</translation>
-        </message>
-        <message>
             <source>Measurand</source>
             <translation>Messgröße</translation>
         </message>
@@ -14474,6 +14486,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Control %1</source>
             <translation>Kontrolle %1</translation>
+        </message>
+        <message>
+            <source>Standard, control or spike</source>
+            <translation>Standard, Kontrolle oder Aufstockung</translation>
         </message>
     </context>
     <context>
@@ -15536,10 +15552,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 haben die Rolle Analytiker.</translation>
         </message>
         <message>
-            <source>Nobody who is set up may decide on it.</source>
-            <translation>Von den eingerichteten Personen darf niemand ihn entscheiden.</translation>
-        </message>
-        <message>
             <source>Who may: %1.</source>
             <translation>Entscheiden darf: %1.</translation>
         </message>
@@ -15558,6 +15570,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>accepted: for orientation only, not for a report</source>
             <translation>angenommen: nur zur Orientierung, nicht für einen Bericht</translation>
+        </message>
+        <message>
+            <source>Nobody who is set up may decide it.</source>
+            <translation>Niemand, der eingerichtet ist, darf ihn entscheiden.</translation>
+        </message>
+        <message>
+            <source>Nobody reviews their own run here, and %1 have worked on it.</source>
+            <translation>Hier bewertet niemand den eigenen Lauf, und %1 haben daran gearbeitet.</translation>
         </message>
     </context>
     <context>
@@ -19217,7 +19237,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>reportable</source>
-            <translation>berichtsfähig</translation>
+            <translation>gültig</translation>
         </message>
         <message>
             <source>repeat</source>
@@ -19249,7 +19269,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>All results are reportable</source>
-            <translation>Alle Ergebnisse sind berichtsfähig</translation>
+            <translation>Alle Ergebnisse sind gültig</translation>
         </message>
         <message>
             <source>The run itself failed a check</source>
@@ -19317,7 +19337,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>All are reportable, %1 by a repeat in the rack</source>
-            <translation>Alle sind berichtsfähig, %1 durch eine Wiederholung im Rack</translation>
+            <translation>Alle sind gültig, %1 durch eine Wiederholung im Rack</translation>
         </message>
         <message>
             <source>%1 Not made, though the method asks for it: %2.</source>

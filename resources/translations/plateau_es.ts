@@ -745,6 +745,10 @@
             <source>, </source>
             <translation>, </translation>
         </message>
+        <message>
+            <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
+            <translation>lo que es demasiado ancho para saber si el %1 indicado es correcto: hacen falta patrones de edades más distintas</translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -1716,10 +1720,6 @@
             <translation>%1: %2 es %3, pero %4 %5, y los mismos reactivos se dispersan en %6 como máximo. Busque un reactivo olvidado o añadido dos veces, burbujas o una muestra coloreada.</translation>
         </message>
         <message>
-            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
-            <translation>%1: con esto su señal es %2, pero en %3 con el mismo contenido fue %4, y %5 admite %6 entre ellos. Busque un error de tecleo, un tubo confundido o un error de pipeteo.</translation>
-        </message>
-        <message>
             <source>%1: %2 is %3, above the photometer's limit of %4. An absorbance that high is not proportional to concentration.</source>
             <translation>%1: %2 es %3, por encima del límite del fotómetro de %4. Una absorbancia tan alta no es proporcional a la concentración.</translation>
         </message>
@@ -2028,10 +2028,6 @@
             <translation>Señal neta máxima</translation>
         </message>
         <message>
-            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
-            <translation>%1: con esto su señal neta es %2, pero en %3 con el mismo contenido fue %4, y %5 admite %6 entre ellos. Busque un error de tecleo, un tubo confundido o un error de pipeteo.</translation>
-        </message>
-        <message>
             <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
             <translation>Esta tanda no tiene patrón, y el método juzga la recuperación de uno (%1). Añada un patrón o un control; sin él la revisión no puede decir si el ensayo halla lo que hay.</translation>
         </message>
@@ -2086,6 +2082,14 @@
         <message>
             <source>The control was fresh enough: %1.</source>
             <translation>El control era lo bastante reciente: %1.</translation>
+        </message>
+        <message>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1: con esto su señal neta es %2, pero en %3 con el mismo contenido fue %4, y se admite como máximo %6 entre ellos (%5). Busque un error de tecleo, un tubo confundido o un error de pipeteo.</translation>
+        </message>
+        <message>
+            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1: con esto su señal es %2, pero en %3 con el mismo contenido fue %4, y se admite como máximo %6 entre ellos (%5). Busque un error de tecleo, un tubo confundido o un error de pipeteo.</translation>
         </message>
     </context>
     <context>
@@ -10878,10 +10882,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Se dividió en alícuotas</translation>
         </message>
         <message>
-            <source>It was put where it is kept</source>
-            <translation>Se puso donde se guarda</translation>
-        </message>
-        <message>
             <source>There is something to note about it</source>
             <translation>Hay algo que anotar</translation>
         </message>
@@ -10900,6 +10900,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Not&amp;e</source>
             <translation>N&amp;ota</translation>
+        </message>
+        <message>
+            <source>It was moved</source>
+            <translation>Se ha cambiado de lugar</translation>
         </message>
     </context>
     <context>
@@ -13697,6 +13701,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Keeps by &amp;your own rule</source>
             <translation>Se conserva según regla pr&amp;opia</translation>
         </message>
+        <message>
+            <source>One molecule of %1 is %2 times as heavy as one of the analyte: make sure that it holds just one of it.</source>
+            <translation>Una molécula de %1 pesa %2 veces lo que una del analito: asegúrese de que contiene solo una.</translation>
+        </message>
+        <message>
+            <source>That is %1 of the strength wanted: look at the mass, the flask and the number of molecules.</source>
+            <translation>Eso es el %1 de la concentración deseada: revise la masa, el matraz y el número de moléculas.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PreparationView</name>
@@ -13847,6 +13859,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Recovery over its life, for all of this substance</source>
             <translation>Recuperación a lo largo de su vida, de todo lo de esta sustancia</translation>
+        </message>
+        <message>
+            <source>Analyte molecules in one of the substance</source>
+            <translation>Moléculas de analito en una de la sustancia</translation>
         </message>
     </context>
     <context>
@@ -14452,10 +14468,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Fortificación de %1</translation>
         </message>
         <message>
-            <source>Standard or spike</source>
-            <translation>Patrón o fortificación</translation>
-        </message>
-        <message>
             <source>Measurand</source>
             <translation>Mensurando</translation>
         </message>
@@ -14474,6 +14486,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Control %1</source>
             <translation>Control %1</translation>
+        </message>
+        <message>
+            <source>Standard, control or spike</source>
+            <translation>Patrón, control o fortificación</translation>
         </message>
     </context>
     <context>
@@ -15536,10 +15552,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Aquí decide un revisor o un jefe, y %1 son analistas.</translation>
         </message>
         <message>
-            <source>Nobody who is set up may decide on it.</source>
-            <translation>Nadie de las personas registradas puede decidirla.</translation>
-        </message>
-        <message>
             <source>Who may: %1.</source>
             <translation>Puede decidir: %1.</translation>
         </message>
@@ -15558,6 +15570,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>accepted: for orientation only, not for a report</source>
             <translation>aceptado: solo orientativo, no para un informe</translation>
+        </message>
+        <message>
+            <source>Nobody who is set up may decide it.</source>
+            <translation>Nadie de los dados de alta puede decidirla.</translation>
+        </message>
+        <message>
+            <source>Nobody reviews their own run here, and %1 have worked on it.</source>
+            <translation>Aquí nadie revisa su propia tanda, y %1 trabajaron en ella.</translation>
         </message>
     </context>
     <context>

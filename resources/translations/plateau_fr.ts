@@ -745,6 +745,10 @@
             <source>, </source>
             <translation>, </translation>
         </message>
+        <message>
+            <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
+            <translation>ce qui est trop large pour dire si les %1 indiqués sont justes : il faut des étalons d’âges plus différents</translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -1716,10 +1720,6 @@
             <translation>%1 : %2 vaut %3, contre %5 pour %4, et à mêmes réactifs la dispersion est de %6 au plus. Recherchez un réactif oublié ou ajouté deux fois, des bulles ou un échantillon coloré.</translation>
         </message>
         <message>
-            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
-            <translation>%1 : avec cela son signal est %2, mais %3 de même contenu a donné %4, et %5 permet %6 entre les deux. Recherchez une faute de frappe, une inversion de tubes ou une erreur de pipetage.</translation>
-        </message>
-        <message>
             <source>%1: %2 is %3, above the photometer's limit of %4. An absorbance that high is not proportional to concentration.</source>
             <translation>%1 : %2 vaut %3, au-dessus de la limite du photomètre de %4. Une absorbance aussi forte n’est pas proportionnelle à la concentration.</translation>
         </message>
@@ -2028,10 +2028,6 @@
             <translation>Plus grand signal net</translation>
         </message>
         <message>
-            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and %5 allows %6 between them. Look for a typing error, the wrong tube or a pipetting error.</source>
-            <translation>%1 : avec cela son signal net est %2, mais %3 de même contenu a donné %4, et %5 permet %6 entre les deux. Recherchez une faute de frappe, une inversion de tubes ou une erreur de pipetage.</translation>
-        </message>
-        <message>
             <source>This run has no standard, and the method judges the recovery of one (%1). Add a standard or a control; without one the review cannot tell whether the assay finds what is there.</source>
             <translation>Cette série n’a pas d’étalon, et la méthode en juge le taux de récupération (%1). Ajoutez un étalon ou un contrôle ; sans lui, la revue ne peut pas dire si le dosage trouve ce qui est présent.</translation>
         </message>
@@ -2086,6 +2082,14 @@
         <message>
             <source>The control was fresh enough: %1.</source>
             <translation>Le contrôle était assez frais : %1.</translation>
+        </message>
+        <message>
+            <source>%1: with this its net signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1 : avec cela son signal net est %2, mais %3 de même contenu a donné %4, et %6 au plus est permis entre les deux (%5). Recherchez une faute de frappe, une inversion de tubes ou une erreur de pipetage.</translation>
+        </message>
+        <message>
+            <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
+            <translation>%1 : avec cela son signal est %2, mais %3 de même contenu a donné %4, et %6 au plus est permis entre les deux (%5). Recherchez une faute de frappe, une inversion de tubes ou une erreur de pipetage.</translation>
         </message>
     </context>
     <context>
@@ -10878,10 +10882,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Il a été divisé en aliquotes</translation>
         </message>
         <message>
-            <source>It was put where it is kept</source>
-            <translation>Il a été mis là où il est gardé</translation>
-        </message>
-        <message>
             <source>There is something to note about it</source>
             <translation>Il y a quelque chose à noter</translation>
         </message>
@@ -10900,6 +10900,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Not&amp;e</source>
             <translation>Not&amp;e</translation>
+        </message>
+        <message>
+            <source>It was moved</source>
+            <translation>Il a été déplacé</translation>
         </message>
     </context>
     <context>
@@ -13697,6 +13701,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Keeps by &amp;your own rule</source>
             <translation>Conservation selon votre propre rè&amp;gle</translation>
         </message>
+        <message>
+            <source>One molecule of %1 is %2 times as heavy as one of the analyte: make sure that it holds just one of it.</source>
+            <translation>Une molécule de %1 est %2 fois plus lourde qu’une de l’analyte : assurez-vous qu’elle n’en contient qu’une.</translation>
+        </message>
+        <message>
+            <source>That is %1 of the strength wanted: look at the mass, the flask and the number of molecules.</source>
+            <translation>C’est %1 du titre voulu : vérifiez la masse, la fiole et le nombre de molécules.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::PreparationView</name>
@@ -13847,6 +13859,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Recovery over its life, for all of this substance</source>
             <translation>Taux de récupération au cours de sa vie, pour tout ce qui vient de cette substance</translation>
+        </message>
+        <message>
+            <source>Analyte molecules in one of the substance</source>
+            <translation>Molécules d’analyte dans une de la substance</translation>
         </message>
     </context>
     <context>
@@ -14452,10 +14468,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Ajout dosé sur %1</translation>
         </message>
         <message>
-            <source>Standard or spike</source>
-            <translation>Étalon ou ajout dosé</translation>
-        </message>
-        <message>
             <source>Measurand</source>
             <translation>Mesurande</translation>
         </message>
@@ -14474,6 +14486,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Control %1</source>
             <translation>Contrôle %1</translation>
+        </message>
+        <message>
+            <source>Standard, control or spike</source>
+            <translation>Étalon, contrôle ou ajout dosé</translation>
         </message>
     </context>
     <context>
@@ -15536,10 +15552,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Un réviseur ou un responsable statue ici, et %1 sont analystes.</translation>
         </message>
         <message>
-            <source>Nobody who is set up may decide on it.</source>
-            <translation>Personne parmi celles qui sont enregistrées ne peut en décider.</translation>
-        </message>
-        <message>
             <source>Who may: %1.</source>
             <translation>Peut décider : %1.</translation>
         </message>
@@ -15558,6 +15570,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>accepted: for orientation only, not for a report</source>
             <translation>accepté : à titre indicatif seulement, pas pour un rapport</translation>
+        </message>
+        <message>
+            <source>Nobody who is set up may decide it.</source>
+            <translation>Aucune personne enregistrée n’a le droit d’en décider.</translation>
+        </message>
+        <message>
+            <source>Nobody reviews their own run here, and %1 have worked on it.</source>
+            <translation>Personne ne revoit ici sa propre série, et %1 y ont travaillé.</translation>
         </message>
     </context>
     <context>

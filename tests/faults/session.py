@@ -102,9 +102,10 @@ class Campaign:
         calls["any"] = sum(calls[call] for call in list(calls))
         faults = [f"{call}:{number}:{kind}" for call, kind in FAULTS for number in range(1, calls[call] + 1)]
         self.tally["calls of the session"] = calls["any"]
+        self.tally["ways in which they can fail"] = len(faults)
         if 0 < self.arguments.most < len(faults):
             faults = random.Random(1).sample(faults, self.arguments.most)
-        for fault in faults:
+        for fault in faults[self.arguments.skip:]:
             try:
                 self.fail(fault)
             except (Finding, sqlite3.Error) as finding:
@@ -141,7 +142,11 @@ class Campaign:
         for key, value in told.confirmed.items():
             if key not in stored:
                 raise Finding(f"{key} was confirmed and is lost")
-            if not same(stored[key], value):
+            # The last correction may be in the file though the disk failed at its end; the analyst's Escape takes away the
+            # sentence that says so.
+            if not same(stored[key], value) and "reading " in told.unconfirmed[-3:]:
+                self.tally["corrections stored that the window did not confirm"] += 1
+            elif not same(stored[key], value):
                 raise Finding(f"{key} was confirmed as {value} and is {stored[key]}")
         for key in stored.keys() - told.confirmed.keys() - self.before.keys():
             if not any(key.startswith(prefix.strip()) for prefix in told.unconfirmed):
@@ -174,6 +179,7 @@ def main():
     parser.add_argument("--shim", required=True)
     parser.add_argument("--acts", type=int, default=10)
     parser.add_argument("--most", type=int, default=0, help="so many faults, chosen at random; 0: all")
+    parser.add_argument("--skip", type=int, default=0, help="so many that were tried already")
     arguments = parser.parse_args()
     memory = Path("/dev/shm")
     folder = Path(tempfile.mkdtemp(prefix="plateau-session-", dir=memory if os.access(memory, os.W_OK) else None))

@@ -189,7 +189,7 @@ TEST_F(Pipette, ADilutedSampleIsDilutedFirstAndSaidToBeSo)
 {
     run.samples[0].dilution = {{5, 50, {}}, {10, 25, {}}};
     EXPECT_EQ(sheet().steps()[0].kind, ui::SheetStep::Kind::Dilute);
-    EXPECT_EQ(sheet().steps()[0].words, u"Dilute P-104: 5\u00a0mL to 50\u00a0mL, then 10\u00a0mL to 25\u00a0mL"_s);
+    EXPECT_EQ(sheet().steps()[0].words, u"Dilute 5\u00a0mL to 50\u00a0mL, then 10\u00a0mL to 25\u00a0mL: P-104"_s);
     EXPECT_EQ(sheet().stepOf(0), 1);
     EXPECT_EQ(sheet().currentStep(), 1) << "it leaves no mark";
     EXPECT_EQ(sheet().next(), (ui::Dosing{0, 0}));

@@ -283,6 +283,8 @@ TEST_F(Plan, WaitingSamplesBecomeRowsWithTheirAdvice)
     repeat.repeat->advice.push_back({u"example-acid"_s, dilute});
     repeat.sample.expected = {{u"example-acid"_s, 0.25}};
     repeat.repeat->found = {{u"example-acid"_s, 2.34567}};
+    repeat.repeat->dilution = {{10, 20}};
+    repeat.repeat->sampleVolume_mL = 0.2;
     model.setWaiting({repeat, fresh});
     EXPECT_EQ(model.index(0, ui::WaitingModel::Why).data().toString(), u"repeat of run 7: dilute 10 times"_s);
     EXPECT_TRUE(model.take(method()).empty()) << "nothing is ticked";
@@ -294,6 +296,7 @@ TEST_F(Plan, WaitingSamplesBecomeRowsWithTheirAdvice)
     ASSERT_EQ(rows.size(), 2U);
     EXPECT_EQ(rows[0].dilution, (std::vector<ui::DilutionDraft>{{u"5"_s, u"50"_s}}));
     EXPECT_EQ(rows[0].repeats, 7);
+    EXPECT_EQ(rows[0].sampleVolume_mL, u"0.2"_s) << "as it was run, where nothing else is advised";
     EXPECT_EQ(rows[0].expected, std::vector{u"2.35"_s}) << "what was found is nearer than what was expected";
     EXPECT_TRUE(rows[1].ownBlank) << "it is coloured";
     EXPECT_EQ(rows[1].expected, std::vector{u"0.25"_s});

@@ -73,7 +73,7 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
             });
     connect(&session, &BenchSession::rackChanged, this, &DecisionPanel::follow);
     connect(&session, &BenchSession::personChanged, this,
-            [this] { m_signature->setName(m_session.person()); });
+            [this] { m_signature->setName(usualName()); });
     connect(m_signature, &SignatureFields::edited, m_notice, &Notice::clear);
     // Enter alone decides nothing; it leads to what would.
     connect(m_signature, &SignatureFields::returnPressed, this,
@@ -134,7 +134,7 @@ void DecisionPanel::showRack(notebook::RunId id)
     if (another) {
         const auto draft = m_drafts.find(id);
         const bool named = draft != m_drafts.end() && !draft->second.name.isEmpty();
-        m_signature->setName(named ? draft->second.name : m_session.person());
+        m_signature->setName(named ? draft->second.name : usualName());
         m_reason->setText(draft == m_drafts.end() ? QString() : draft->second.reason);
         m_foldedByHand = false;
         m_choices->show({}); // what was chosen of another rack is no choice of this one
@@ -207,7 +207,7 @@ void DecisionPanel::fill()
     guarded(*m_notice, [this, rack] {
         const std::vector<notebook::Person> persons = m_session.persons();
         const planning::ReviewRules rules = m_session.reviewRules();
-        m_signature->setPersons(persons);
+        m_signature->setPersons(persons, whoMayDecide(rules, persons, m_session.history(m_id)));
         const QStringList forAccepting = acceptanceReasons();
         m_reason->setOffers(rack->evaluation.acceptable ? rules.rejectionReasons
                                                         : forAccepting + rules.rejectionReasons);
@@ -216,6 +216,19 @@ void DecisionPanel::fill()
         showRules();
     });
     sayWhatHappens();
+}
+
+QString DecisionPanel::usualName()
+{
+    QString name = m_session.person();
+    guarded(*m_notice, [&] {
+        const std::vector<notebook::Person> persons = m_session.persons();
+        if (!persons.empty() && m_id.value != 0 &&
+            !whoMayDecide(m_session.reviewRules(), persons, m_session.history(m_id))
+                 .contains(name, Qt::CaseInsensitive))
+            name.clear();
+    });
+    return name;
 }
 
 /// What was refused stands in place of the rules, so that the row to sign in stays where it is.

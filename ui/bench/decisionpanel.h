@@ -62,6 +62,8 @@ private:
     void fill();
     void follow(notebook::RunId id);
     void showRules();
+    /// Whoever is at the bench, where they may decide this run.
+    QString usualName();
     void sayWhatHappens();
     void unfold(bool open);
     void decide(notebook::DecisionKind kind);

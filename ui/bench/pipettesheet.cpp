@@ -25,7 +25,7 @@ std::vector<SheetStep> dilutionsOf(const run::Run &run)
     for (const run::Sample &sample : run.samples) {
         if (!sample.dilution.empty())
             steps.push_back({Kind::Dilute, -1, {},
-                             PipetteSheetWords::tr("Dilute %1: %2").arg(sample.id, dilutionWords(sample))});
+                             PipetteSheetWords::tr("Dilute %1: %2").arg(dilutionWords(sample), sample.id)});
     }
     return steps;
 }

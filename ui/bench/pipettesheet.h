@@ -52,7 +52,7 @@ struct SheetStep {
     int round = -1;
     /// Of Read.
     QString reading;
-    /// "Dilute P-104: 5 mL to 50 mL", "Buffer pH 9", "Mix", "Wait 3 to 10 min", "Read A1".
+    /// "Dilute 5 mL to 50 mL: P-104" (the volumes come first, since a long name may be cut), "Buffer pH 9", "Mix", "Wait 3 to 10 min", "Read A1".
     QString words;
     bool operator==(const SheetStep &) const = default;
 };

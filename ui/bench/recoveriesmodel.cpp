@@ -83,7 +83,7 @@ QString RecoveriesModel::heading(int column) const
 {
     switch (column) {
     case What:
-        return tr("Standard or spike");
+        return tr("Standard, control or spike");
     case Measurand:
         return tr("Measurand");
     case Expected:

@@ -34,8 +34,16 @@ QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)
     return names;
 }
 
-QString whoMay(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
-               const std::vector<notebook::AuditEntry> &history)
+QString whoMay(const QStringList &names)
+{
+    return names.isEmpty() ? ReviewRuleWords::tr("Nobody who is set up may decide it.")
+                           : ReviewRuleWords::tr("Who may: %1.").arg(listed(names));
+}
+
+} // namespace
+
+QStringList whoMayDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
+                         const std::vector<notebook::AuditEntry> &history)
 {
     const QStringList worked = rules.secondPersonReviews ? workedAtTheBench(history) : QStringList();
     QStringList names;
@@ -44,11 +52,8 @@ QString whoMay(const planning::ReviewRules &rules, const std::vector<notebook::P
         if (!person.retired && mayByRole && !worked.contains(person.name, Qt::CaseInsensitive))
             names << person.name;
     }
-    return names.isEmpty() ? ReviewRuleWords::tr("Nobody who is set up may decide on it.")
-                           : ReviewRuleWords::tr("Who may: %1.").arg(listed(names));
+    return names;
 }
-
-} // namespace
 
 QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
                         const std::vector<notebook::AuditEntry> &history)
@@ -56,7 +61,9 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
     QStringList sentences;
     if (rules.secondPersonReviews) {
         if (const QStringList names = workedAtTheBench(history); !names.isEmpty())
-            sentences << ReviewRuleWords::tr("Nobody reviews their own run here, and %1 worked on it.")
+            sentences << (names.size() == 1
+                              ? ReviewRuleWords::tr("Nobody reviews their own run here, and %1 worked on it.")
+                              : ReviewRuleWords::tr("Nobody reviews their own run here, and %1 have worked on it."))
                              .arg(listed(names));
     }
     QStringList analysts;
@@ -70,7 +77,7 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
                           : ReviewRuleWords::tr("A reviewer or a head decides here, and %1 are analysts."))
                          .arg(listed(analysts));
     if (!sentences.isEmpty() && !persons.empty())
-        sentences << whoMay(rules, persons, history);
+        sentences << whoMay(whoMayDecide(rules, persons, history));
     return sentences.join(u' ');
 }
 

@@ -17,6 +17,10 @@ namespace plateau::ui {
 QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
                         const std::vector<notebook::AuditEntry> &history);
 
+/// Names of those who are set up and may decide the run by the laboratory's rules.
+QStringList whoMayDecide(const planning::ReviewRules &rules, const std::vector<notebook::Person> &persons,
+                         const std::vector<notebook::AuditEntry> &history);
+
 /// What is usually said where something is accepted though not all of it passed (common practice, no source). Each
 /// begins with "accepted", so that it is not taken for a reason to reject.
 QStringList acceptanceReasons();

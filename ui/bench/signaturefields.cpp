@@ -61,8 +61,13 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
 
 void SignatureFields::setPersons(const std::vector<notebook::Person> &persons)
 {
+    setPersons(persons, namesOffered(persons));
+}
+
+void SignatureFields::setPersons(const std::vector<notebook::Person> &persons, const QStringList &offered)
+{
     m_names = namesOffered(persons);
-    m_name->setOffers(m_names);
+    m_name->setOffers(offered);
     m_signed = !persons.empty();
     m_passphraseCaption->setVisible(m_signed);
     m_passphrase->setVisible(m_signed);

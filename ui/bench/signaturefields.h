@@ -32,7 +32,8 @@ public:
     SignatureFields(const Theme &theme, const QString &nameCaption, const QString &passphraseCaption,
                     const QString &name, QWidget *parent = nullptr);
 
-    /// Those who may sign are offered; none at all: nothing is signed.
+    /// Those who are offered, of all who are set up; nobody is set up: nothing is signed.
+    void setPersons(const std::vector<notebook::Person> &persons, const QStringList &offered);
     void setPersons(const std::vector<notebook::Person> &persons);
     bool isSigned() const { return m_signed; }
     void setName(const QString &name);

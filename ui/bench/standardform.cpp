@@ -162,7 +162,7 @@ QString StandardForm::uncertaintySource() const
 
 void StandardForm::setBook(std::vector<run::Standard> alive)
 {
-    m_form->setRowVisible(m_book, !alive.empty());
+    showRow(*m_form, m_book, !alive.empty());
     if (alive == m_alive && m_book->count() > 0)
         return;
     m_alive = std::move(alive);
@@ -203,9 +203,9 @@ void StandardForm::showRows()
 {
     // When a control was made matters only where it loses strength.
     const bool ages = !m_kind.isControl || m_loss->entry()->value() != 0.0;
-    m_form->setRowVisible(m_preparedAt, ages);
-    m_form->setRowVisible(m_usedWhenRead, ages);
-    m_form->setRowVisible(m_usedAt, ages && !m_usedWhenRead->isChecked());
+    showRow(*m_form, m_preparedAt, ages);
+    showRow(*m_form, m_usedWhenRead, ages);
+    showRow(*m_form, m_usedAt, ages && !m_usedWhenRead->isChecked());
     Q_EMIT changed();
 }
 

@@ -156,17 +156,17 @@ void ItemForm::showFields()
             names << flask.name;
     }
     m_name->setOffers(names);
-    m_form->setRowVisible(m_nominal_mL, equipment::holdsVolume(kind()));
-    m_form->setRowVisible(m_smallest_mL, kind() == Kind::PistonPipette);
+    showRow(*m_form, m_nominal_mL, equipment::holdsVolume(kind()));
+    showRow(*m_form, m_smallest_mL, kind() == Kind::PistonPipette);
     const std::vector<Aspect> possible = equipment::aspectsOf(kind());
     for (const auto &[aspect, days] : m_days) {
         const bool asked = std::ranges::find(possible, aspect) != possible.end();
-        m_form->setRowVisible(days, asked);
+        showRow(*m_form, days, asked);
         if (asked && !m_changed && days->text().isEmpty())
             days->setText(QString::number(usualDays(aspect)));
     }
-    m_form->setRowVisible(m_inUse, m_changed.has_value());
-    m_form->setRowVisible(m_reason, m_changed.has_value());
+    showRow(*m_form, m_inUse, m_changed.has_value());
+    showRow(*m_form, m_reason, m_changed.has_value());
 }
 
 void ItemForm::takeFromList()

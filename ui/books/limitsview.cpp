@@ -3,6 +3,7 @@
 #include "ui/books/limitsview.h"
 
 #include "ui/books/limitswords.h"
+#include "ui/shared/widgets.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
@@ -103,13 +104,13 @@ void LimitsView::showFields()
     const auto kind = chosen<LimitKind>(m_kind);
     const auto rule = chosen<DecisionRule>(m_rule);
     const bool guarded = rule != DecisionRule::SimpleAcceptance;
-    m_form->setRowVisible(m_lower, kind == LimitKind::Minimum || kind == LimitKind::Range);
-    m_form->setRowVisible(m_upper, kind != LimitKind::Minimum);
+    showRow(*m_form, m_lower, kind == LimitKind::Minimum || kind == LimitKind::Range);
+    showRow(*m_form, m_upper, kind != LimitKind::Minimum);
     static_cast<QLabel *>(m_form->labelForField(m_upper))
         ->setText(kind == LimitKind::LabelThreshold ? tr("Thresho&ld") : tr("&Upper limit"));
     m_meaning->setText(decisionRuleMeaning(rule));
-    m_form->setRowVisible(m_guard, guarded);
-    m_form->setRowVisible(m_guardSize,
+    showRow(*m_form, m_guard, guarded);
+    showRow(*m_form, m_guardSize,
                           guarded && chosen<GuardBand::Kind>(m_guard) != GuardBand::Kind::OneSided95);
 }
 

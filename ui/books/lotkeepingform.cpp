@@ -166,12 +166,12 @@ void LotKeepingForm::show(Subject subject)
     m_subject = subject;
     const bool dissolving = subject == Subject::Dissolving;
     const bool dividing = subject == Subject::Dividing;
-    m_form->setRowVisible(m_solvent, dissolving);
-    m_form->setRowVisible(m_count, dividing);
-    m_form->setRowVisible(m_keeps_days, dissolving || dividing);
-    m_form->setRowVisible(m_thawed_days, dividing);
+    showRow(*m_form, m_solvent, dissolving);
+    showRow(*m_form, m_count, dividing);
+    showRow(*m_form, m_keeps_days, dissolving || dividing);
+    showRow(*m_form, m_thawed_days, dividing);
     for (QWidget *field : std::initializer_list<QWidget *>{m_place, m_coldest_C, m_warmest_C})
-        m_form->setRowVisible(field, dividing || subject == Subject::Place);
+        showRow(*m_form, field, dividing || subject == Subject::Place);
     const QString caption = dividing ? tr("&Keep as stored (days)") : tr("&Keeps dissolved (days)");
     static_cast<QLabel *>(m_form->labelForField(m_keeps_days))->setText(caption);
     m_keeps_days->setAccessibleName(QString(caption).remove(u'&'));
@@ -190,7 +190,11 @@ void LotKeepingForm::reset(const planning::Lot &lot)
         return one.aliquot ? one.aliquot->keeps_days : std::nullopt;
     });
     m_keeps_days->setText(daysText(lot.isDry ? dissolved : stored));
-    m_thawed_days->setText(daysText(lot.keepsOpened_days));
+    // A solution that keeps a fortnight keeps no longer because its bottle would have.
+    Days thawed = lot.keepsOpened_days;
+    if (lot.keepsDissolved_days && (!thawed || *lot.keepsDissolved_days < *thawed))
+        thawed = lot.keepsDissolved_days;
+    m_thawed_days->setText(daysText(thawed));
 }
 
 bool LotKeepingForm::hasInput() const

@@ -115,14 +115,14 @@ void LotLabelForm::setVisible(bool visible)
 {
     m_isVisible = visible;
     for (QWidget *field : std::initializer_list<QWidget *>{m_reagent, m_lot, m_expires, m_keeps_days})
-        m_form->setRowVisible(field, visible);
+        showRow(*m_form, field, visible);
     askForDissolved(m_asksForDissolved);
 }
 
 void LotLabelForm::askForDissolved(bool asked)
 {
     m_asksForDissolved = asked;
-    m_form->setRowVisible(m_dissolved_days, asked && m_isVisible);
+    showRow(*m_form, m_dissolved_days, asked && m_isVisible);
 }
 
 void LotLabelForm::takeFocus()

@@ -127,7 +127,7 @@ void LotView::addChoices()
     add(Event::Relabelled, tr("Its label was noted wrongly"));
     if (!lot.isDry && !lot.aliquot)
         add(Event::Divided, tr("It was divided into aliquots"));
-    add(Event::Placed, tr("It was put where it is kept"));
+    add(Event::Placed, tr("It was moved"));
     add(Event::Noted, tr("There is something to note about it"));
 }
 
@@ -177,9 +177,9 @@ void LotView::showFields()
     using Subject = LotKeepingForm::Subject;
     const Event event = chosen();
     const bool onADay = event == Event::Opened || event == Event::Dissolved || event == Event::Divided;
-    m_form->setRowVisible(m_day, onADay);
-    m_form->setRowVisible(m_volume_mL, takesVolume(event));
-    m_form->setRowVisible(m_reason, event != Event::Opened);
+    showRow(*m_form, m_day, onADay);
+    showRow(*m_form, m_volume_mL, takesVolume(event));
+    showRow(*m_form, m_reason, event != Event::Opened);
     m_label->setVisible(event == Event::Relabelled);
     m_keeping->show(event == Event::Dissolved ? Subject::Dissolving
                     : event == Event::Divided ? Subject::Dividing

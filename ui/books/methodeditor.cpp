@@ -8,6 +8,7 @@
 #include "ui/books/draftfields.h"
 #include "ui/books/drafttables.h"
 #include "ui/books/examplesection.h"
+#include "ui/shared/widgets.h"
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/problemlist.h"
@@ -34,10 +35,10 @@ namespace {
 void fixShortName(QLineEdit &field, bool fixed)
 {
     auto *form = static_cast<QFormLayout *>(field.parentWidget()->layout());
-    form->setRowVisible(&field, !fixed);
+    showRow(*form, &field, !fixed);
     auto *shown = field.parentWidget()->findChild<QLabel *>(u"fixedMethodId"_s);
     shown->setText(MethodEditor::tr("%1 (stays: runs and files know the method by it)").arg(field.text()));
-    form->setRowVisible(shown, fixed);
+    showRow(*form, shown, fixed);
 }
 
 QString summaryOf(int errors, bool nothingSaid, const QString &sameAsStored)

@@ -182,17 +182,17 @@ void PersonsForm::showFields()
     const bool secret = first || now == Kind::Add || now == Kind::Passphrase;
     m_group->setTitle(first ? tr("The first person") : tr("Change the list"));
     m_store->setText(first ? tr("&Set up people") : tr("&Store it"));
-    m_form->setRowVisible(m_what, !first);
-    m_form->setRowVisible(m_of, !first && now != Kind::Add);
-    m_form->setRowVisible(m_name, names);
-    m_form->setRowVisible(m_role, now == Kind::Add || now == Kind::Change);
-    m_form->setRowVisible(m_meaning, names);
-    m_form->setRowVisible(m_passphrase, secret);
-    m_form->setRowVisible(m_again, secret);
-    m_form->setRowVisible(m_advice, secret);
-    m_form->setRowVisible(m_reason, now == Kind::Retire || now == Kind::Reinstate);
-    m_form->setRowVisible(m_signer, !first);
-    m_form->setRowVisible(m_proof, !first);
+    showRow(*m_form, m_what, !first);
+    showRow(*m_form, m_of, !first && now != Kind::Add);
+    showRow(*m_form, m_name, names);
+    showRow(*m_form, m_role, now == Kind::Add || now == Kind::Change);
+    showRow(*m_form, m_meaning, names);
+    showRow(*m_form, m_passphrase, secret);
+    showRow(*m_form, m_again, secret);
+    showRow(*m_form, m_advice, secret);
+    showRow(*m_form, m_reason, now == Kind::Retire || now == Kind::Reinstate);
+    showRow(*m_form, m_signer, !first);
+    showRow(*m_form, m_proof, !first);
     m_of->setText(person ? tr("%1, %2").arg(person->name, personRoleText(person->role)) : QString());
     if (now == Kind::Change && person) {
         m_name->setText(person->name);

@@ -27,6 +27,7 @@
 #include <QSignalBlocker>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace Qt::StringLiterals;
 
@@ -137,7 +138,10 @@ QWidget *PreparationForm::buildForm()
         if (const auto id = substance())
             Q_EMIT substanceChangeWanted(*id);
     });
-    connect(m_substance, &QComboBox::currentIndexChanged, this, &PreparationForm::answer);
+    connect(m_substance, &QComboBox::currentIndexChanged, this, [this] {
+        takeLast();
+        answer();
+    });
     connect(m_use, &QComboBox::currentIndexChanged, this, &PreparationForm::takeUse);
     connect(m_flask, &QComboBox::currentIndexChanged, this, &PreparationForm::takeFlask);
     connect(m_madeAt, &MomentField::changed, this, &PreparationForm::answer);
@@ -147,8 +151,10 @@ QWidget *PreparationForm::buildForm()
 void PreparationForm::setStock(const std::vector<planning::HeldSubstance> &substances,
                                const std::vector<assay::Method> &methods,
                                const planning::Laboratory &laboratory,
-                               const std::vector<equipment::HeldItem> &equipment)
+                               const std::vector<equipment::HeldItem> &equipment,
+                               std::vector<planning::HeldPreparation> made)
 {
+    m_made = std::move(made);
     const auto before = substance();
     const QString use = m_use->currentText();
     const QString flask = m_flask->currentText();
@@ -199,6 +205,8 @@ void PreparationForm::setStock(const std::vector<planning::HeldSubstance> &subst
         m_mass_u->entry()->setText(evaluation::significantText(weighing_mg, 2));
     if (m_use->currentText() != use)
         takeUse();
+    if (substance() != before)
+        takeLast();
     answer();
 }
 
@@ -237,6 +245,42 @@ void PreparationForm::takeUse()
     if (usual.lossPerHour)
         m_loss->entry()->setValue(100 * *usual.lossPerHour);
     answer();
+}
+
+void PreparationForm::takeLast()
+{
+    const planning::Substance *of = chosenSubstance();
+    const auto last = std::ranges::find_if(m_made, [of](const planning::HeldPreparation &made) {
+        return of && made.of.name.compare(of->name, Qt::CaseInsensitive) == 0;
+    });
+    if (last == m_made.end())
+        return;
+    const auto used = std::ranges::find_if(
+        m_uses, [&](const Use &use) { return use.measurand.id == last->preparation.measurand; });
+    if (used != m_uses.end())
+        m_use->setCurrentIndex(static_cast<int>(used - m_uses.begin()));
+    m_perMolecule->entry()->setValue(last->preparation.analytePerMolecule);
+}
+
+std::vector<Sentence> PreparationForm::doubtsAbout(const planning::Substance &of, const planning::Preparation &made,
+                                                   double strength_g_per_L) const
+{
+    std::vector<Sentence> doubts;
+    // A substance twice as heavy as the analyte may hold two of it, as a metabisulphite holds two of sulphur dioxide.
+    const double room = of.molarMass_g_per_mol / made.analyteMolarMass_g_per_mol;
+    if (made.analytePerMolecule == 1 && room >= 2)
+        doubts.push_back({State::Attention,
+                          tr("One molecule of %1 is %2 times as heavy as one of the analyte: make sure that it holds "
+                             "just one of it.")
+                              .arg(of.name, evaluation::significantText(room, 2))});
+    constexpr double usualAim = 0.2; // common practice, no source
+    const double wanted = m_wanted->entry()->value().value_or(0);
+    if (wanted > 0 && std::abs(strength_g_per_L / wanted - 1) > usualAim)
+        doubts.push_back({State::Attention,
+                          tr("That is %1 of the strength wanted: look at the mass, the flask and the number of "
+                             "molecules.")
+                              .arg(withUnit(QString::number(100 * strength_g_per_L / wanted, 'f', 0), u"%"_s))});
+    return doubts;
 }
 
 void PreparationForm::takeFlask()
@@ -322,7 +366,10 @@ void PreparationForm::answer()
         sentences.push_back({State::Pending, standardSentence(*matters)});
     } else {
         const planning::StrengthMade strength = planning::strengthOf(*of, made);
-        sentences.push_back({State::Good, tr("Made: %1 (k = 2).").arg(strengthText(strength))});
+        const std::vector<Sentence> doubts = doubtsAbout(*of, made, strength.concentration_g_per_L);
+        sentences.push_back({doubts.empty() ? State::Good : State::Info,
+                             tr("Made: %1 (k = 2).").arg(strengthText(strength))});
+        sentences.insert(sentences.end(), doubts.begin(), doubts.end());
         if (!strength.budget.empty())
             sentences.push_back(
                 {State::Info,

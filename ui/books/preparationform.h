@@ -31,11 +31,14 @@ class PreparationForm : public QWidget
 public:
     PreparationForm(const Theme &theme, const Clock &clock, QWidget *parent = nullptr);
 
+    /// made: newest first; the last of a substance says what it is made for and how many molecules of the analyte one
+    /// of it holds.
     /// What can be chosen: substances of the book, measurands of the methods, flasks of the laboratory. The
     /// balance's last valid check, where there is one, says how well it weighs. What was keyed stays.
     void setStock(const std::vector<planning::HeldSubstance> &substances,
                   const std::vector<assay::Method> &methods, const planning::Laboratory &laboratory,
-                  const std::vector<equipment::HeldItem> &equipment);
+                  const std::vector<equipment::HeldItem> &equipment,
+                  std::vector<planning::HeldPreparation> made);
     bool hasUnsavedChanges() const;
     void markStored();
     void takeFocus();
@@ -66,6 +69,11 @@ private:
     const Use *use() const;
     const planning::Substance *chosenSubstance() const;
     void takeUse();
+    /// As the substance that is chosen was used last.
+    void takeLast();
+    /// What makes the strength doubtful.
+    std::vector<Sentence> doubtsAbout(const planning::Substance &of, const planning::Preparation &made,
+                                      double strength_g_per_L) const;
     void takeFlask();
     planning::Preparation keyed(assay::Problems &problems) const;
     void answer();
@@ -74,6 +82,7 @@ private:
     const Theme &m_theme;
     const Clock &m_clock;
     std::vector<planning::HeldSubstance> m_substances;
+    std::vector<planning::HeldPreparation> m_made;
     std::vector<Use> m_uses;
     planning::Laboratory m_laboratory;
     QString m_weighingFrom;

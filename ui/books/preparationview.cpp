@@ -50,6 +50,7 @@ std::vector<QStringList> factsOf(const planning::HeldPreparation &held)
         PreparationView::tr("%1 (%2)").arg(made.flask.isEmpty() ? withUnit(plainText(made.flask_mL), u"mL"_s)
                                                                 : made.flask,
                                            withUnit(plainText(made.flask_u_mL), u"mL"_s)));
+    add(PreparationView::tr("Analyte molecules in one of the substance"), plainText(made.analytePerMolecule));
     add(PreparationView::tr("Made at, by"),
         PreparationView::tr("%1, %2").arg(momentText(made.madeAt), held.person));
     add(PreparationView::tr("Loss of strength"),

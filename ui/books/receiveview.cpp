@@ -146,8 +146,8 @@ void ReceiveView::receive()
 
 void ReceiveView::showFields()
 {
-    m_form->setRowVisible(m_volume_mL, !m_dry->isChecked());
-    m_form->setRowVisible(m_mass_mg, m_dry->isChecked());
+    showRow(*m_form, m_volume_mL, !m_dry->isChecked());
+    showRow(*m_form, m_mass_mg, m_dry->isChecked());
     m_label->askForDissolved(m_dry->isChecked());
 }
 

@@ -120,7 +120,7 @@ void StandardsPage::refresh()
             methods.push_back(offer.method);
         m_form->setStock(m_substances, methods,
                          m_around.stores.checkedLaboratory(m_around.clock.now().date()),
-                         m_around.stores.equipment());
+                         m_around.stores.equipment(), m_preparations);
     });
     if (!read)
         return;

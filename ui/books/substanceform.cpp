@@ -102,7 +102,7 @@ void SubstanceForm::fill(const planning::Substance &substance)
         m_density->entry()->setValue(*substance.density_g_per_mL);
     m_expires->setText(dayText(substance.expires));
     m_reason->clear();
-    m_form->setRowVisible(m_reason, m_changed.has_value());
+    showRow(*m_form, m_reason, m_changed.has_value());
     m_notice->clear();
     assay::Problems problems;
     m_before = keyed(problems);

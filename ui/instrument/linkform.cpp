@@ -119,9 +119,9 @@ bool LinkForm::isNetwork() const
 void LinkForm::showWanted()
 {
     for (QWidget *field : {m_port, m_speed, m_format, m_flow})
-        m_form->setRowVisible(field, !isNetwork());
+        showRow(*m_form, field, !isNetwork());
     for (QWidget *field : {m_host, m_number})
-        m_form->setRowVisible(field, isNetwork());
+        showRow(*m_form, field, isNetwork());
 }
 
 void LinkForm::refreshPorts()

@@ -49,7 +49,7 @@ MappingForm::MappingForm(const Theme &theme, bool withEncoding, QWidget *parent)
     addFormRow(form, tr("&Order"), m_order, u"mappingOrder"_s);
     form->addRow(m_blankLines);
     addFormRow(form, tr("&Encoding"), m_encoding, u"mappingEncoding"_s);
-    form->setRowVisible(m_encoding, withEncoding);
+    showRow(*form, m_encoding, withEncoding);
     for (QWidget *field : std::initializer_list<QWidget *>{m_delimiter, m_decimal, m_absorbance, m_tube,
                                                            m_header, m_order, m_blankLines, m_encoding})
         field->setMinimumHeight(theme.target());

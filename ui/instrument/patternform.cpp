@@ -56,8 +56,8 @@ PatternForm::PatternForm(const Theme &theme, QWidget *parent)
 
 void PatternForm::showWanted()
 {
-    m_form->setRowVisible(m_nth, chosen<LinePattern::Which>(m_which) == LinePattern::Which::Nth);
-    m_form->setRowVisible(m_after, chosen<LinePattern::Which>(m_which) == LinePattern::Which::After);
+    showRow(*m_form, m_nth, chosen<LinePattern::Which>(m_which) == LinePattern::Which::Nth);
+    showRow(*m_form, m_after, chosen<LinePattern::Which>(m_which) == LinePattern::Which::After);
 }
 
 LinePattern PatternForm::pattern() const

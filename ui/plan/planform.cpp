@@ -214,6 +214,7 @@ QSize PlanForm::minimumSizeHint() const
 
 void PlanForm::takeFocus()
 {
+    verticalScrollBar()->setValue(0);
     m_method->setFocus();
 }
 

@@ -20,16 +20,21 @@ bool isSame(const notebook::WaitingSample &one, const notebook::WaitingSample &o
            (!one.repeat || one.repeat->run == other.repeat->run);
 }
 
+std::vector<DilutionDraft> draftOf(const std::vector<run::DilutionStep> &steps)
+{
+    std::vector<DilutionDraft> drafts;
+    for (const run::DilutionStep &step : steps)
+        drafts.push_back({evaluation::plainText(step.take_mL), evaluation::plainText(step.makeUpTo_mL)});
+    return drafts;
+}
+
 void apply(const evaluation::Advice &advice, SampleDraft &draft)
 {
     if (advice.kind == evaluation::Advice::Kind::IncreaseVolume) {
         draft.sampleVolume_mL = evaluation::plainText(advice.sampleVolume_mL);
         return;
     }
-    draft.dilution.clear();
-    for (const run::DilutionStep &step : advice.steps)
-        draft.dilution.push_back(
-            {evaluation::plainText(step.take_mL), evaluation::plainText(step.makeUpTo_mL)});
+    draft.dilution = draftOf(advice.steps);
 }
 
 /// What the run to be repeated found is nearer than what was expected before it.
@@ -57,6 +62,9 @@ SampleDraft draftOf(const notebook::WaitingSample &waiting, const assay::Method 
         draft.expected.push_back(expectedText(waiting, measurand.id, isRepeat));
     if (isRepeat) {
         draft.repeats = waiting.repeat->run.value;
+        draft.dilution = draftOf(waiting.repeat->dilution);
+        if (waiting.repeat->sampleVolume_mL)
+            draft.sampleVolume_mL = evaluation::plainText(*waiting.repeat->sampleVolume_mL);
         for (const auto &of : waiting.repeat->advice)
             apply(of.advice, draft);
     }

@@ -109,6 +109,24 @@ void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const 
     form->addRow(caption, widget);
 }
 
+void showRow(QFormLayout &form, QWidget *field, bool shown)
+{
+    QList<QLabel *> labels = field->findChildren<QLabel *>();
+    if (auto *own = qobject_cast<QLabel *>(field))
+        labels.append(own);
+    constexpr const char *wraps = "wrapsWhileShown";
+    for (QLabel *label : std::as_const(labels)) {
+        if (!shown && label->wordWrap()) {
+            label->setProperty(wraps, true);
+            label->setWordWrap(false);
+        } else if (shown && label->property(wraps).toBool()) {
+            label->setProperty(wraps, false);
+            label->setWordWrap(true);
+        }
+    }
+    form.setRowVisible(field, shown);
+}
+
 QPushButton *button(const Theme &theme, const QString &text, const QString &objectName, QWidget *parent)
 {
     auto *push = new QPushButton(text, parent);

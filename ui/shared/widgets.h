@@ -27,6 +27,9 @@ QString unitOnce(QString caption, const QString &unit);
 /// handle of tests, and is put on the widget that takes the focus. The wheel turns a box only while that has
 /// the focus.
 void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const QString &objectName);
+/// Shows a row of the form or takes it away. The form layout of Qt 6.4 lays a hidden row whose height follows from its
+/// width over the next one; so words that wrap do not while the row is hidden.
+void showRow(QFormLayout &form, QWidget *field, bool shown);
 QPushButton *button(const Theme &theme, const QString &text, const QString &objectName, QWidget *parent);
 /// For a tool tip: the text as it is, which a tool tip would else take for markup.
 QString tipText(const QString &text);

@@ -299,7 +299,7 @@ TEST(Doubts, ALaterReadingIsHeldAgainstTheMethodsRepeatabilityInAbsorbance)
     const QString sentence = doubtAbout(method, run, 3, u"A2"_s, 0.600);
     EXPECT_TRUE(
         sentence.startsWith(u"Tube 4: with this its net signal is 0.470, but tube 3 with the same contents "
-                            "gave 0.400, and the method's repeatability limit allows 0.044"_s))
+                            "gave 0.400, and at most 0.044 is allowed between them (the method's repeatability limit)"_s))
         << sentence.toStdString();
     // Without a published limit, the laboratory's 5 %.
     assay::Method own = method;
