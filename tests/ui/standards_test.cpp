@@ -140,6 +140,40 @@ TEST_F(StandardsWindow, AStandardIsPreparedFromASubstanceByKeys)
     EXPECT_EQ(shown(model(u"standards"_s), 0, ui::StandardsModel::Name), u"STD-17"_s);
 }
 
+TEST_F(StandardsWindow, ASubstanceThatMayHoldTwoMoleculesIsAskedAboutAndRemembered)
+{
+    open();
+    click(u"prepareStandard"_s);
+    click(u"addSubstance"_s);
+    enter(u"substanceName"_s, u"Example disalt"_s);
+    enter(u"substancePurity"_s, u"99"_s);
+    enter(u"substanceMolarMass"_s, u"250"_s); // the analyte of the example weighs 100
+    press(Qt::Key_Return);
+    enter(u"preparationVolume"_s, u"100"_s);
+    enter(u"preparationFlaskU"_s, u"0.06"_s);
+    enter(u"preparationMasses"_s, u"25"_s);
+    const auto answers = [this] {
+        QStringList texts;
+        for (int row = 0; row < model(u"preparationAnswer"_s).rowCount(); ++row)
+            texts << model(u"preparationAnswer"_s).index(row, 0).data().toString();
+        return texts.join(u'\n');
+    };
+    EXPECT_TRUE(answers().contains(u"make sure that it holds just one of it"_s)) << answers().toStdString();
+    enter(u"preparationPerMolecule"_s, u"2"_s);
+    EXPECT_FALSE(answers().contains(u"make sure that it holds just one of it"_s));
+    enter(u"preparationWanted"_s, u"0.5"_s);
+    EXPECT_TRUE(answers().contains(u"of the strength wanted"_s)) << answers().toStdString();
+    enter(u"preparationName"_s, u"STD-18"_s);
+    enter(u"preparationMadeAt"_s, u"8:10"_s);
+    click(u"storePreparation"_s);
+    ASSERT_EQ(book->standards().preparations().size(), 1U);
+    EXPECT_EQ(book->standards().preparations()[0].preparation.analytePerMolecule, 2);
+    window.reset();
+    open();
+    click(u"prepareStandard"_s);
+    EXPECT_EQ(find<QLineEdit>(u"preparationPerMolecule"_s)->text(), u"2"_s) << "as it was prepared last";
+}
+
 TEST_F(StandardsWindow, WhatIsMissingIsNamed)
 {
     open();

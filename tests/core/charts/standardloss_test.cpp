@@ -77,6 +77,23 @@ TEST(StandardLoss, SaysWhatIsMissing)
     EXPECT_TRUE(nothingStated.sentence.endsWith(u"and no loss is stated to hold it against."_s));
 }
 
+TEST(StandardLoss, IsNotSaidToAgreeWhereAnythingWould)
+{
+    Series series = recoveries(0.02);
+    series.resize(6);
+    constexpr std::array<double, 6> noise{99.1, 100.8, 99.7, 100.3, 99.2, 100.6};
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        series[i].value = noise[i];
+        series[i].standard->age_h = 0.4 + 0.02 * double(i);
+    }
+    const StandardLoss loss = standardLoss(agedRecoveries(series), 0.02);
+    ASSERT_TRUE(loss.fit && loss.fit->interval95);
+    ASSERT_LE(loss.fit->interval95->lowest, 0);
+    ASSERT_GE(loss.fit->interval95->highest, 0.04);
+    EXPECT_EQ(loss.verdict, StandardLoss::Verdict::NotTold);
+    EXPECT_TRUE(loss.sentence.contains(u"too wide to tell whether the 2"_s)) << loss.sentence.toStdString();
+}
+
 TEST(AgedRecoveries, LeaveOutWhatDoesNotCount)
 {
     Series series = recoveries(0);
