@@ -16,6 +16,7 @@
 #include <QSignalBlocker>
 
 #include <algorithm>
+#include <array>
 #include <set>
 
 using namespace Qt::StringLiterals;
@@ -50,6 +51,9 @@ QComboBox *box(const QString &objectName, QWidget *parent)
     return made;
 }
 
+/// Of the width: what a chart is of has the longest words, then the method.
+constexpr std::array shares{14, 12, 11, 9};
+
 void add(QGridLayout *grid, int row, int column, const QString &caption, QWidget *field, QWidget *parent)
 {
     QLabel *label = new QLabel(caption, parent);
@@ -57,7 +61,7 @@ void add(QGridLayout *grid, int row, int column, const QString &caption, QWidget
     field->setAccessibleName(QString(caption).remove(u'&'));
     grid->addWidget(label, row, 2 * column);
     grid->addWidget(field, row, 2 * column + 1);
-    grid->setColumnStretch(2 * column + 1, column == 0 ? 7 : 5); // what a chart is of has the longest words
+    grid->setColumnStretch(2 * column + 1, shares[static_cast<std::size_t>(column)]);
 }
 
 } // namespace
