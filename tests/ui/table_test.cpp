@@ -10,6 +10,7 @@
 #include <QApplication>
 #include <QHeaderView>
 #include <QImage>
+#include <QLocale>
 #include <QSortFilterProxyModel>
 #include <QStandardItemModel>
 #include <QtTest/QTest>
@@ -178,14 +179,50 @@ TEST_F(ATable, IsSortedByTheKeysWhereAClickSortsIt)
     EXPECT_EQ(first(), u"26 mL"_s) << "as it was";
 }
 
+/// The locale of a test, and C again after it.
+class InLocale
+{
+public:
+    explicit InLocale(const QString &name) { QLocale::setDefault(QLocale(name)); }
+    ~InLocale() { QLocale::setDefault(QLocale::c()); }
+};
+
+QString painted(const QModelIndex &index)
+{
+    struct Delegate : ShownNumbersDelegate {
+        using ShownNumbersDelegate::initStyleOption;
+    };
+    QStyleOptionViewItem option;
+    Delegate().initStyleOption(&option, index);
+    return option.text;
+}
+
 TEST_F(ATable, PaintsAMinusAndKeepsTheHyphenOfFiles)
 {
     model.item(0, 1)->setText(u"-0.002"_s);
     Table table(theme, &model, u"Lots"_s, u"lots"_s);
-    const auto *delegate = qobject_cast<const QStyledItemDelegate *>(table.itemDelegate());
-    ASSERT_TRUE(delegate);
-    EXPECT_EQ(delegate->displayText(model.index(0, 1).data(), QLocale::c()), u"\u22120.002"_s);
+    ASSERT_TRUE(qobject_cast<const ShownNumbersDelegate *>(table.itemDelegate()));
+    EXPECT_EQ(painted(model.index(0, 1)), u"\u22120.002"_s);
     EXPECT_EQ(model.index(0, 1).data().toString(), u"-0.002"_s);
+    // To the right stands a number, to the left a name.
+    model.item(0, 1)->setTextAlignment(Qt::AlignRight);
+    model.item(0, 0)->setText(u"3.2"_s);
+    const InLocale french(u"fr_FR"_s);
+    EXPECT_EQ(painted(model.index(0, 1)), u"\u22120,002"_s);
+    EXPECT_EQ(painted(model.index(0, 0)), u"3.2"_s);
+}
+
+TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyHaveAUnit)
+{
+    const QString sentence = u"Recovery 84.1\u00a0% of 0.168 ± 0.002\u00a0g/L; A1 of Tank 3.2 is in section 4.2, 1.25."_s;
+    EXPECT_EQ(shownNumbers(sentence), sentence);
+    EXPECT_EQ(shownNumber(u"0.427 ± 0.017"_s), u"0.427 ± 0.017"_s);
+    const InLocale german(u"de_DE"_s);
+    EXPECT_EQ(shownNumbers(sentence),
+              u"Recovery 84,1\u00a0% of 0,168 ± 0,002\u00a0g/L; A1 of Tank 3.2 is in section 4.2, 1.25."_s);
+    EXPECT_EQ(shownNumber(u"0.427 ± 0.017\u00a0g/L"_s), u"0,427 ± 0,017\u00a0g/L"_s);
+    EXPECT_EQ(shownNumber(u"<0.05"_s), u"<0,05"_s);
+    EXPECT_EQ(shownNumber(u"-0.05"_s), u"\u22120,05"_s);
 }
 
 TEST(ShownNumbers, LeaveNamesDatesAndRangesAlone)

@@ -7,18 +7,24 @@
 
 namespace plateau::ui {
 
-/// A text with its numbers in C format (core/evaluation/format.h) as it is painted: a number below zero has a minus sign
-/// and not the hyphen that files have. A hyphen within a name or a date (P-104, 2026-06-09) stays.
+/// A sentence with its numbers in C format (core/evaluation/format.h) as it is painted: a number below zero has a minus
+/// sign and not the hyphen that files have, and one that has a unit the decimal sign of the locale. A hyphen or a point
+/// within a name, a date or a section (P-104, 2026-06-09, 4.2) stays.
 QString shownNumbers(QString text);
+/// The same of a cell that holds a number and nothing else.
+QString shownNumber(const QString &cell);
 
-/// Paints a cell so; what the model holds, and what is copied or exported, is as it was.
+/// Paints a cell so: a number where it stands to the right. What the model holds, and what is copied or exported, is as
+/// it was.
 class ShownNumbersDelegate : public QStyledItemDelegate
 {
     Q_OBJECT
 
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
-    QString displayText(const QVariant &value, const QLocale &locale) const override;
+
+protected:
+    void initStyleOption(QStyleOptionViewItem *option, const QModelIndex &index) const override;
 };
 
 } // namespace plateau::ui
