@@ -94,7 +94,7 @@ private:
                  u"%1 x %2"_s.arg(signalText(entered / reading.volumeRatio), figures(reading.volumeRatio)),
                  signalText(entered)});
         if (reading.weights.size() == 1 && reading.volumeRatio == 1)
-            return plainText(m_layout.absorbances()[static_cast<size_t>(reading.first)]);
+            return readText(m_layout.absorbances()[static_cast<size_t>(reading.first)]);
         return signalText(entered);
     }
 

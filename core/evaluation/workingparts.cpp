@@ -58,6 +58,13 @@ QString sumText(const std::vector<ResultTerm> &terms, const std::function<QStrin
 
 } // namespace
 
+QString readText(double absorbance)
+{
+    const QString keyed = plainText(absorbance);
+    const QString shown = absorbanceText(absorbance);
+    return keyed.size() > shown.size() ? keyed : shown;
+}
+
 QString figures(double value)
 {
     constexpr int workingFigures = 5;
@@ -89,7 +96,7 @@ void addExtrapolation(const run::Tube &tube, const QString &reading, std::size_t
         const run::TimedAbsorbance &point = (*series)[i];
         times_min.push_back(point.at_min);
         absorbances.push_back(point.absorbance);
-        read << WorkingpartsWords::tr("%1 at %2 min").arg(plainText(point.absorbance), figures(point.at_min));
+        read << WorkingpartsWords::tr("%1 at %2 min").arg(readText(point.absorbance), figures(point.at_min));
     }
     const auto line = quality::fitLine(times_min, absorbances);
     if (!line)

@@ -9,6 +9,9 @@ namespace plateau::evaluation {
 
 /// Five significant figures, so that the calculation can be followed.
 QString figures(double value);
+/// An absorbance as it was read: with the three decimals of a photometer, or with those that were keyed where they
+/// are more.
+QString readText(double absorbance);
 /// Every term of the budget, and how they add up.
 WorkingSection uncertaintySection(const Result &result);
 /// What the formulas are written in. Numbers stand there; here their units.

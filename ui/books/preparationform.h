@@ -6,6 +6,7 @@
 #include "core/equipment/item.h"
 #include "core/planning/laboratory.h"
 #include "core/planning/standardstock.h"
+#include "ui/shared/sentencelist.h"
 
 #include <QWidget>
 
@@ -19,7 +20,6 @@ class Clock;
 class MomentField;
 class Notice;
 class NumberField;
-class SentenceList;
 class Theme;
 
 /// Where a standard is prepared: the mass to weigh for the strength wanted, and the strength really made with

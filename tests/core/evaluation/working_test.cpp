@@ -34,9 +34,9 @@ TEST(Working, FollowsTheResultFromTheReadings)
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     const QStringList written =
         lines(evaluation::working(test::risingMethod(), run, evaluation, u"S"_s, u"analyte"_s));
-    EXPECT_TRUE(written.contains(u"Blank: signal of tube 1: 0.11 - 0.1 = 0.0100"_s))
+    EXPECT_TRUE(written.contains(u"Blank: signal of tube 1: 0.110 - 0.100 = 0.0100"_s))
         << written.join(u'\n').toStdString();
-    EXPECT_TRUE(written.contains(u"Sample S, tube 2: signal: 0.63 - 0.12 = 0.5100"_s));
+    EXPECT_TRUE(written.contains(u"Sample S, tube 2: signal: 0.630 - 0.120 = 0.5100"_s));
     EXPECT_TRUE(written.contains(u"Sample S, tube 2: net signal dA: 0.5100 - 0.0100 = 0.5000"_s));
     EXPECT_TRUE(written.contains(u"Sample S, tube 2: concentration c in the sample as pipetted: "
                                  "0.5000 x 2.120 x 100 / (6300 x 1 x 0.1 x 1) = 0.16825\u00a0g/L"_s));
@@ -57,7 +57,7 @@ TEST(Working, SolidCoupledAndExtrapolatedAreWrittenOut)
     const auto evaluation = evaluation::evaluate(method, run);
     const QString written =
         lines(evaluation::working(method, run, evaluation, u"S"_s, u"analyte"_s)).join(u'\n');
-    EXPECT_TRUE(written.contains(u"A3 as read: 0.91 at 20.000 min; 0.92 at 30.000 min"_s)) << written.toStdString();
+    EXPECT_TRUE(written.contains(u"A3 as read: 0.910 at 20.000 min; 0.920 at 30.000 min"_s)) << written.toStdString();
     EXPECT_TRUE(written.contains(u"slope b of A3"_s));
     // 0.915 less 0.001 a minute over 25 min.
     EXPECT_TRUE(written.contains(u"A3 at the addition of the starter: 0.91500 - (0.0010000) x 25.000 = 0.8900"_s))
