@@ -3,6 +3,7 @@
 #include "tests/crash/analyst.h"
 
 #include "tests/crash/facts.h"
+#include "ui/shared/notice.h"
 
 #include <QApplication>
 #include <QLabel>
@@ -85,7 +86,10 @@ void Analyst::pipette(const ui::NextAction &next)
     m_announce(keyOf("done", next.run), left);
     type(u"*"_s);
     // Of what starts the clock of several tubes it is asked for once more.
-    if (factsOf(m_session).size() == facts.size())
+    const auto notices = m_window.findChildren<ui::Notice *>();
+    if (std::ranges::any_of(notices, [](const ui::Notice *notice) {
+            return notice->isVisible() && notice->sentence().startsWith(u"Ticked together"_s);
+        }))
         type(u"*"_s);
 }
 

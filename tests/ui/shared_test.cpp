@@ -10,6 +10,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QFormLayout>
+#include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -149,4 +150,36 @@ TEST(BarChart, CutsNoLabelHoweverNarrowItIs)
 }
 
 } // namespace
+TEST(FormRows, ComeBackWhereTheyWere)
+{
+    QWidget host;
+    auto *form = new QFormLayout(&host);
+    const auto add = [&](const QString &name) {
+        auto *field = new QLineEdit(&host);
+        ui::addFormRow(form, name, field, name);
+        return field;
+    };
+    QLineEdit *first = add(u"first"_s);
+    ui::showRow(*form, first, false); // before the others are there
+    QLineEdit *second = add(u"second"_s);
+    QLineEdit *third = add(u"third"_s);
+    QLineEdit *fourth = add(u"fourth"_s);
+    ui::showRow(*form, second, false);
+    ui::showRow(*form, third, false);
+    EXPECT_EQ(form->rowCount(), 1);
+    EXPECT_TRUE(first->isHidden());
+    ASSERT_TRUE(ui::captionOf(*form, third));
+    EXPECT_EQ(ui::captionOf(*form, third)->text(), u"third"_s) << "also while its row is out";
+    EXPECT_TRUE(ui::captionOf(*form, third)->isHidden());
+    for (QLineEdit *field : {third, first, second, second})
+        ui::showRow(*form, field, true);
+    ASSERT_EQ(form->rowCount(), 4);
+    int row = 0;
+    for (QLineEdit *field : {first, second, third, fourth}) {
+        EXPECT_EQ(form->itemAt(row, QFormLayout::FieldRole)->widget(), field) << row;
+        EXPECT_FALSE(field->isHidden());
+        EXPECT_EQ(static_cast<QLabel *>(form->itemAt(row++, QFormLayout::LabelRole)->widget())->buddy(), field);
+    }
+}
+
 } // namespace plateau::ui

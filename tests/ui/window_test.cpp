@@ -12,6 +12,7 @@
 #include <QDialog>
 #include <QFile>
 #include <QGroupBox>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -159,7 +160,10 @@ TEST_F(Window, ChecksRecoveriesAndReadingsFitIntoAWindowOf1280)
         QApplication::processEvents();
         const auto *table = find<QTableView>(name);
         ASSERT_GT(table->model()->rowCount(), 0);
-        EXPECT_EQ(table->horizontalScrollBar()->maximum(), 0) << name.toStdString();
+        // Which check it is goes before where its limit comes from: only that may have to be scrolled to.
+        const int last = table->horizontalHeader()->logicalIndex(table->model()->columnCount() - 1);
+        EXPECT_LE(table->horizontalScrollBar()->maximum(), tab == 0 ? table->columnWidth(last) : 0)
+            << name.toStdString();
     }
 }
 
@@ -258,7 +262,7 @@ TEST_F(Window, ADecidedRunIsLockedAndShowsItsDecision)
         for (const QWidget *widget : window->findChildren<QWidget *>(name))
             EXPECT_FALSE(widget->isVisible()) << name.toStdString();
     }
-    EXPECT_TRUE(workingText().contains(u"0.61 - 0.1"_s));
+    EXPECT_TRUE(workingText().contains(u"0.610 - 0.100"_s));
 }
 
 TEST_F(Window, ARecordLeadsToTheTrendOfItsChosenResult)

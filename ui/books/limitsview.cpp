@@ -106,7 +106,7 @@ void LimitsView::showFields()
     const bool guarded = rule != DecisionRule::SimpleAcceptance;
     showRow(*m_form, m_lower, kind == LimitKind::Minimum || kind == LimitKind::Range);
     showRow(*m_form, m_upper, kind != LimitKind::Minimum);
-    static_cast<QLabel *>(m_form->labelForField(m_upper))
+    captionOf(*m_form, m_upper)
         ->setText(kind == LimitKind::LabelThreshold ? tr("Thresho&ld") : tr("&Upper limit"));
     m_meaning->setText(decisionRuleMeaning(rule));
     showRow(*m_form, m_guard, guarded);

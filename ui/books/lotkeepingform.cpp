@@ -173,7 +173,7 @@ void LotKeepingForm::show(Subject subject)
     for (QWidget *field : std::initializer_list<QWidget *>{m_place, m_coldest_C, m_warmest_C})
         showRow(*m_form, field, dividing || subject == Subject::Place);
     const QString caption = dividing ? tr("&Keep as stored (days)") : tr("&Keeps dissolved (days)");
-    static_cast<QLabel *>(m_form->labelForField(m_keeps_days))->setText(caption);
+    captionOf(*m_form, m_keeps_days)->setText(caption);
     m_keeps_days->setAccessibleName(QString(caption).remove(u'&'));
 }
 

@@ -185,9 +185,9 @@ void LotView::showFields()
                     : event == Event::Divided ? Subject::Dividing
                     : event == Event::Placed  ? Subject::Place
                                               : Subject::None);
-    static_cast<QLabel *>(m_form->labelForField(m_volume_mL))->setText(unitOnce(volumeCaption(event), m_volume_mL->unit()));
+    captionOf(*m_form, m_volume_mL)->setText(unitOnce(volumeCaption(event), m_volume_mL->unit()));
     m_volume_mL->entry()->setAccessibleName(volumeCaption(event).remove(u'&'));
-    static_cast<QLabel *>(m_form->labelForField(m_reason))->setText(reasonCaption(event));
+    captionOf(*m_form, m_reason)->setText(reasonCaption(event));
     m_reason->setAccessibleName(reasonCaption(event).remove(u'&'));
 }
 

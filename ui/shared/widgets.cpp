@@ -15,6 +15,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <vector>
 
 using namespace Qt::StringLiterals;
 
@@ -65,6 +66,87 @@ private:
     bool m_laidOut = false;
 };
 
+/// The rows of a form in their order, also those that are out of it for now.
+class FormRows : public QObject
+{
+public:
+    static FormRows &of(QFormLayout &form)
+    {
+        const QString name = u"formRows"_s;
+        if (auto *known = form.findChild<QObject *>(name, Qt::FindDirectChildrenOnly))
+            return *static_cast<FormRows *>(known);
+        auto *fresh = new FormRows(&form);
+        fresh->setObjectName(name);
+        return *fresh;
+    }
+
+    /// Those that came since, each behind the one it follows and what was taken out there.
+    void note(const QFormLayout &form)
+    {
+        std::size_t at = 0;
+        for (int row = 0; row < form.rowCount(); ++row) {
+            const Row here{widgetOf(form, row, QFormLayout::LabelRole), fieldOf(form, row)};
+            const auto known = std::ranges::find(m_rows, here.field, &Row::field);
+            if (known != m_rows.end()) {
+                at = static_cast<std::size_t>(known - m_rows.begin()) + 1;
+                continue;
+            }
+            while (at < m_rows.size() && form.indexOf(m_rows[at].field) < 0)
+                ++at;
+            m_rows.insert(m_rows.begin() + static_cast<std::ptrdiff_t>(at++), here);
+        }
+    }
+    static void take(QFormLayout &form, QWidget *field)
+    {
+        const QFormLayout::TakeRowResult taken = form.takeRow(field);
+        if (taken.labelItem && taken.labelItem->widget())
+            taken.labelItem->widget()->hide();
+        field->hide();
+        delete taken.labelItem;
+        delete taken.fieldItem;
+    }
+    void putBack(QFormLayout &form, QWidget *field)
+    {
+        int at = 0;
+        for (const Row &row : m_rows) {
+            if (row.field == field) {
+                if (row.label)
+                    form.insertRow(at, row.label, field);
+                else
+                    form.insertRow(at, field);
+                if (row.label)
+                    row.label->show();
+                field->show();
+                return;
+            }
+            at += form.indexOf(row.field) >= 0 ? 1 : 0;
+        }
+    }
+
+private:
+    struct Row {
+        QWidget *label;
+        QWidget *field;
+    };
+
+    explicit FormRows(QFormLayout *form)
+        : QObject(form)
+    {
+    }
+    static QWidget *widgetOf(const QFormLayout &form, int row, QFormLayout::ItemRole role)
+    {
+        const QLayoutItem *item = form.itemAt(row, role);
+        return item ? item->widget() : nullptr;
+    }
+    static QWidget *fieldOf(const QFormLayout &form, int row)
+    {
+        QWidget *field = widgetOf(form, row, QFormLayout::FieldRole);
+        return field ? field : widgetOf(form, row, QFormLayout::SpanningRole);
+    }
+
+    std::vector<Row> m_rows;
+};
+
 } // namespace
 
 QLabel *plainLabel(const QString &text, QWidget *parent)
@@ -111,20 +193,27 @@ void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const 
 
 void showRow(QFormLayout &form, QWidget *field, bool shown)
 {
-    QList<QLabel *> labels = field->findChildren<QLabel *>();
-    if (auto *own = qobject_cast<QLabel *>(field))
-        labels.append(own);
-    constexpr const char *wraps = "wrapsWhileShown";
-    for (QLabel *label : std::as_const(labels)) {
-        if (!shown && label->wordWrap()) {
-            label->setProperty(wraps, true);
-            label->setWordWrap(false);
-        } else if (shown && label->property(wraps).toBool()) {
-            label->setProperty(wraps, false);
-            label->setWordWrap(true);
-        }
+    FormRows &rows = FormRows::of(form);
+    rows.note(form);
+    int row = -1;
+    QFormLayout::ItemRole role = QFormLayout::FieldRole;
+    form.getWidgetPosition(field, &row, &role);
+    if (shown == (row >= 0))
+        return;
+    if (shown)
+        rows.putBack(form, field);
+    else
+        FormRows::take(form, field);
+}
+
+QLabel *captionOf(const QFormLayout &form, const QWidget *field)
+{
+    const QWidget *focus = field->focusProxy() ? field->focusProxy() : field;
+    for (QLabel *label : form.parentWidget()->findChildren<QLabel *>(Qt::FindDirectChildrenOnly)) {
+        if (label->buddy() == focus)
+            return label;
     }
-    form.setRowVisible(field, shown);
+    return nullptr;
 }
 
 QPushButton *button(const Theme &theme, const QString &text, const QString &objectName, QWidget *parent)

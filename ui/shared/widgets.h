@@ -27,9 +27,11 @@ QString unitOnce(QString caption, const QString &unit);
 /// handle of tests, and is put on the widget that takes the focus. The wheel turns a box only while that has
 /// the focus.
 void addFormRow(QFormLayout *form, const QString &label, QWidget *widget, const QString &objectName);
-/// Shows a row of the form or takes it away. The form layout of Qt 6.4 lays a hidden row whose height follows from its
-/// width over the next one; so words that wrap do not while the row is hidden.
+/// Shows a row of the form or takes it out. It is not hidden within it: the form layout of Qt 6.4 lays the row before
+/// a hidden one and the row behind it over each other.
 void showRow(QFormLayout &form, QWidget *field, bool shown);
+/// The caption that addFormRow gave the field, also while its row is out of the form.
+QLabel *captionOf(const QFormLayout &form, const QWidget *field);
 QPushButton *button(const Theme &theme, const QString &text, const QString &objectName, QWidget *parent);
 /// For a tool tip: the text as it is, which a tool tip would else take for markup.
 QString tipText(const QString &text);
