@@ -502,7 +502,7 @@ TEST_F(Editor, AnExampleIsWorkedWithItsCalculation)
     // (0.510 - 0.010) x 2.12 x 100 / (6300 x 1 x 0.1)
     EXPECT_EQ(results->model()->index(0, 0).data().toString(), u"Analyte: 0.168 g/L"_s);
     const QString working = find<QTextBrowser>(u"exampleWorking"_s)->toPlainText();
-    EXPECT_TRUE(working.contains(u"0.61 - 0.1"_s)) << working.toStdString();
+    EXPECT_TRUE(working.contains(u"0.610 - 0.100"_s)) << working.toStdString();
     EXPECT_TRUE(working.contains(u"2.120 x 100 / (6300 x 1 x 0.1 x 1)"_s)) << working.toStdString();
     EXPECT_FALSE(editor.hasUnsavedChanges()) << "an example is no part of the method";
     find<QAbstractButton>(u"exampleUncertainty"_s)->click();
