@@ -351,7 +351,7 @@ TEST_F(StoresWindow, ADryContainerIsReceivedDissolvedDividedAndStoredByKeys)
     EXPECT_EQ(aliquot.place, (planning::StoragePlace{u"freezer 2"_s, {}, -10}));
     EXPECT_EQ(planning::lastGoodDay(aliquot), QDate(2026, 5, 31));
 
-    what->setCurrentIndex(what->findText(u"It was put where it is kept"_s));
+    what->setCurrentIndex(what->findText(u"It was moved"_s));
     enterBox(u"lotPlace"_s, u"cold room"_s);
     enter(u"lotColdest"_s, u"2"_s);
     enter(u"lotWarmest"_s, u"8"_s);
