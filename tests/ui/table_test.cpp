@@ -220,6 +220,8 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyHaveAUnit)
     const InLocale german(u"de_DE"_s);
     EXPECT_EQ(shownNumbers(sentence),
               u"Recovery 84,1\u00a0% of 0,168 ± 0,002\u00a0g/L; A1 of Tank 3.2 is in section 4.2, 1.25."_s);
+    EXPECT_EQ(shownNumbers(u"outside 90.0 bis 110.0\u00a0%"_s), u"outside 90,0 bis 110,0\u00a0%"_s);
+    EXPECT_EQ(withDecimalSigns(u"-0.5\u00a0%"_s), u"-0.5\u00a0%"_s) << "no sign is changed halfway";
     EXPECT_EQ(shownNumber(u"0.427 ± 0.017\u00a0g/L"_s), u"0,427 ± 0,017\u00a0g/L"_s);
     EXPECT_EQ(shownNumber(u"<0.05"_s), u"<0,05"_s);
     EXPECT_EQ(shownNumber(u"-0.05"_s), u"\u22120,05"_s);

@@ -8,6 +8,7 @@
 #include "ui/bench/pipettewords.h"
 #include "ui/bench/timewords.h"
 #include "ui/shared/elidinglabel.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -130,7 +131,7 @@ void NextStrip::refresh()
 void NextStrip::say(const NextAction &next)
 {
     m_countdown->setText(next.times ? countdownText(next.times->opens_s, next.times->closes_s) : QString());
-    m_action->setText(actionWords(next, *m_session.find(next.run)));
+    m_action->setText(withDecimalSigns(actionWords(next, *m_session.find(next.run))));
     m_progress->setText(next.kind == NextAction::Kind::Pipette
                             ? tr("Rack %1: %2").arg(next.letter, countWords(next.count))
                             : tr("Rack %1: %2 of %3 read")

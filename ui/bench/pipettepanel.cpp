@@ -3,6 +3,7 @@
 #include "ui/bench/pipettepanel.h"
 
 #include "ui/shared/notice.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -102,9 +103,9 @@ void PipettePanel::dress()
 
 void PipettePanel::ask(const Subject &subject, const Source &source)
 {
-    m_action->setText(subject.action);
+    m_action->setText(withDecimalSigns(subject.action));
     m_progress->setText(subject.progress);
-    m_contents->setText(subject.contents);
+    m_contents->setText(withDecimalSigns(subject.contents));
     m_hints->setText(subject.hints);
     m_hints->setVisible(!subject.hints.isEmpty());
     if (subject.unlike.isEmpty())

@@ -3,6 +3,7 @@
 #include "ui/bench/resultoverview.h"
 
 #include "ui/shared/elidinglabel.h"
+#include "ui/shared/shownnumbers.h"
 
 #include <QVBoxLayout>
 
@@ -33,7 +34,7 @@ void ResultOverview::setHistory(const std::optional<PointHistory> &history, cons
 {
     m_caption->setVisible(history.has_value());
     m_chart->setVisible(history.has_value());
-    m_caption->setText(caption);
+    m_caption->setText(withDecimalSigns(caption));
     m_chart->setAccessibleName(caption);
     m_chart->setHistory(history.value_or(PointHistory()));
 }

@@ -8,6 +8,7 @@
 #include "ui/bench/methodtext.h"
 #include "ui/bench/recoveriesmodel.h"
 #include "ui/shared/helpcall.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -125,7 +126,7 @@ void RunDetails::chooseCheck(int row)
     setHelp(*m_checksTable->parentWidget(),
             isToTell ? HelpPlace{u"checks"_s, evaluation::checkWord(m_checks->row(told).id)} : HelpPlace{});
     m_checkText->setVisible(isToTell);
-    m_checkText->setText(isToTell ? m_checks->row(told).message : QString());
+    m_checkText->setText(isToTell ? withDecimalSigns(m_checks->row(told).message) : QString());
 }
 
 void RunDetails::startAtTheTop()

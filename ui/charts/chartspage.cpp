@@ -13,6 +13,7 @@
 #include "ui/shared/guard.h"
 #include "ui/shared/losspanel.h"
 #include "ui/shared/sentencelist.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/widgets.h"
 
 #include <QLabel>
@@ -228,7 +229,7 @@ void ChartsPage::drawChart(const charts::Settings &settings)
         sources.isEmpty()
             ? tr("No limits are kept for this product. Bars are expanded uncertainties.")
             : tr("Limits of the product: %1. Bars are expanded uncertainties.").arg(sources.join(u"; "_s));
-    m_basis->setText(isTrend ? limitsText : charts::basisSentence(chart));
+    m_basis->setText(withDecimalSigns(isTrend ? limitsText : charts::basisSentence(chart)));
     m_view->setChart(subject, std::move(chart), limits);
     m_point->setPoint(m_view->chart(), m_view->chosen());
     listFindings();

@@ -3,6 +3,7 @@
 #include "ui/charts/pointpanel.h"
 
 #include "core/charts/chartwords.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -57,7 +58,7 @@ void PointPanel::setPoint(const charts::ControlChart &chart, std::optional<std::
         m_omit->setText(tr("&Leave it out"));
         return;
     }
-    m_words->setText(charts::pointSentence(chart, *point));
+    m_words->setText(withDecimalSigns(charts::pointSentence(chart, *point)));
     m_omit->setText(chart.series[*point].omission ? tr("Take it &back") : tr("&Leave it out"));
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/notice.h"
 
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/widgets.h"
 
 #include <QAccessible>
@@ -36,7 +37,7 @@ Notice::Notice(const Theme &theme, QWidget *parent)
 void Notice::say(State state, const QString &sentence)
 {
     m_state = state;
-    m_text->setText(sentence);
+    m_text->setText(withDecimalSigns(sentence));
     dress();
     show();
     QAccessibleEvent event(m_text, QAccessible::Alert);

@@ -25,13 +25,13 @@ QString withMinusSigns(QString text)
 
 } // namespace
 
-QString shownNumbers(QString text)
+QString withDecimalSigns(const QString &text)
 {
-    text = withMinusSigns(std::move(text));
-    // Only evaluation::withUnit puts a no-break space between a number and its unit: a name has none. A number before it
-    // without a unit of its own ("0.168 ± 0.002 g/L", "2.5 to 25 mL") goes with it.
-    static const QRegularExpression numbers(
-        u"(?<![\\w.,/-])\\d+\\.\\d+(?=\u00a0|(?: ± | \\+ |\u2013)\\d+(?:\\.\\d+)?\u00a0)"_s);
+    // Only evaluation::withUnit puts a no-break space between a number and its unit: a name has none. The first number of
+    // a range or of a value with its uncertainty goes with the one that has the unit.
+    static const QRegularExpression numbers(u"(?<![\\w.,/-])\\d+\\.\\d+(?=\u00a0|(?: (?:±|\\+|to|bis|à|a) |\u2013)"
+                                            "\\d+(?:\\.\\d+)?\u00a0)"_s,
+                                            QRegularExpression::UseUnicodePropertiesOption);
     if (!hasComma() || !text.contains(u'\u00a0'))
         return text;
     QString shown;
@@ -42,6 +42,11 @@ QString shownNumbers(QString text)
         from = number.capturedEnd();
     }
     return shown + text.mid(from);
+}
+
+QString shownNumbers(QString text)
+{
+    return withDecimalSigns(withMinusSigns(std::move(text)));
 }
 
 QString shownNumber(const QString &cell)

@@ -11,6 +11,8 @@ namespace plateau::ui {
 /// sign and not the hyphen that files have, and one that has a unit the decimal sign of the locale. A hyphen or a point
 /// within a name, a date or a section (P-104, 2026-06-09, 4.2) stays.
 QString shownNumbers(QString text);
+/// The decimal signs alone: of a label, which is read and copied as it stands.
+QString withDecimalSigns(const QString &text);
 /// The same of a cell that holds a number and nothing else.
 QString shownNumber(const QString &cell);
 
