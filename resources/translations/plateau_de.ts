@@ -12860,7 +12860,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
-            <translation>Gemeinsam abgehakt, gelten %1 Küvetten als in diesem Augenblick gestartet, und ihre Wartezeiten zählen ab jetzt. Jede Küvette abhaken, wenn %2 hineinkommt, oder die Taste noch einmal drücken, wenn alle es zugleich erhielten.</translation>
+            <translation>Gemeinsam abgehakt, gelten %1 Ansätze als in diesem Augenblick gestartet, und ihre Wartezeiten zählen ab jetzt. Jeden Ansatz abhaken, wenn %2 hineinkommt, oder die Taste noch einmal drücken, wenn alle es zugleich erhielten.</translation>
         </message>
     </context>
     <context>
@@ -15565,7 +15565,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>accepted: the tube concerned is left out</source>
-            <translation>angenommen: die betroffene Küvette zählt nicht mit</translation>
+            <translation>angenommen: der betroffene Ansatz zählt nicht mit</translation>
         </message>
         <message>
             <source>accepted: for orientation only, not for a report</source>
