@@ -54,6 +54,11 @@ SideBar::SideBar(const Theme &theme, BenchSession &session, QWidget *parent)
     });
 }
 
+SideBar::~SideBar()
+{
+    disconnect(qApp, nullptr, this, nullptr);
+}
+
 void SideBar::build()
 {
     m_list->setModel(m_model);

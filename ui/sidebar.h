@@ -24,6 +24,8 @@ class SideBar : public QWidget
 
 public:
     SideBar(const Theme &theme, BenchSession &session, QWidget *parent = nullptr);
+    /// Nobody is told of the focus any more: it moves while the fields go.
+    ~SideBar() override;
 
     /// Marks where the window is, without going there again.
     void markRack(notebook::RunId id);

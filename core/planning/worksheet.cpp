@@ -103,6 +103,19 @@ std::vector<std::optional<Round::Dose>> dosesOf(const Rack &rack, const QString 
     return doses;
 }
 
+QString pipettesFor(const Round &round, const Glassware &glassware)
+{
+    QStringList names{pipetteFor(round.usualVolume_mL, glassware)};
+    for (const auto &dose : round.doses) {
+        if (!dose || !dose->odd || dose->volume_mL <= 0)
+            continue;
+        if (const QString name = pipetteFor(dose->volume_mL, glassware); !names.contains(name))
+            names << name;
+    }
+    names.removeAll(QString());
+    return names.join(QStringLiteral("; "));
+}
+
 Round roundOf(const Rack &rack, int step, const assay::Component &component, bool spike,
               const Glassware &glassware)
 {
@@ -121,7 +134,7 @@ Round roundOf(const Rack &rack, int step, const assay::Component &component, boo
                                   [&](const run::LotUse &use) { return use.component == component.id; });
     if (!spike && lot != rack.run.lots.end())
         round.lot = lot->lot;
-    round.pipette = pipetteFor(round.usualVolume_mL, glassware);
+    round.pipette = pipettesFor(round, glassware);
     return round;
 }
 

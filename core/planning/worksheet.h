@@ -36,7 +36,7 @@ struct Round {
     /// Lot of the component in this run, empty where none is chosen; spikes have none.
     QString lot;
     /// The smallest pipette of the laboratory that makes the usual volume, of two as large the one that can
-    /// be set; empty where none does.
+    /// be set; behind it those for the odd volumes, where they are others. Empty where none makes any.
     QString pipette;
     bool operator==(const Round &) const = default;
 };

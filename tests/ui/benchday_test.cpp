@@ -298,7 +298,7 @@ TEST_F(Waiting, IsNotMovedByAClockThatIsSetAndSaysSo)
     press(Qt::Key_G, Qt::ControlModifier);
     keyReading(u"0.1"_s);
     press(Qt::Key_Return); // half a minute too early, which was asked about
-    const run::Tube &tube = book->load(id).run.tubes[0];
+    const run::Tube tube = book->load(id).run.tubes[0];
     EXPECT_NEAR(tube.readAt_min.at(u"A1"_s) - tube.addedAt_min.at(u"sample"_s), 2.5, 0.001);
     EXPECT_TRUE(book->verify().sound());
 }

@@ -119,6 +119,7 @@ void DecisionPanel::build(const Theme &theme)
     layout->addWidget(m_rules);
     layout->addWidget(m_notice);
     layout->addLayout(m_row);
+    setTabOrder(m_bySample, m_table); // what it opens comes next
     m_notice->installEventFilter(this);
     unfold(false);
 }

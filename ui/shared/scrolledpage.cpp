@@ -58,6 +58,11 @@ ScrolledPage::ScrolledPage(QWidget *page, QWidget *parent)
             [this](const QWidget *, const QWidget *now) { showFocus(now); });
 }
 
+ScrolledPage::~ScrolledPage()
+{
+    disconnect(qApp, nullptr, this, nullptr);
+}
+
 QSize ScrolledPage::sizeHint() const
 {
     return widget()->sizeHint();

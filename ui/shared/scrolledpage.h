@@ -18,6 +18,8 @@ class ScrolledPage : public QScrollArea
 public:
     /// Takes the page over.
     explicit ScrolledPage(QWidget *page, QWidget *parent = nullptr);
+    /// Nobody is told of the focus any more: it moves while the page within goes.
+    ~ScrolledPage() override;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
