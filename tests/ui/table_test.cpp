@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/table.h"
 
+#include "core/exchange/decimal.h"
 #include "ui/shared/columnwidths.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/roomystyle.h"
 #include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
@@ -225,6 +227,27 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyHaveAUnit)
     EXPECT_EQ(shownNumber(u"0.427 ± 0.017\u00a0g/L"_s), u"0,427 ± 0,017\u00a0g/L"_s);
     EXPECT_EQ(shownNumber(u"<0.05"_s), u"<0,05"_s);
     EXPECT_EQ(shownNumber(u"-0.05"_s), u"\u22120,05"_s);
+}
+
+TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreAbsorbances)
+{
+    const InLocale german(u"de_DE"_s);
+    EXPECT_EQ(shownNumbers(u"A1 is 0.512, 0.100 above 0.412; -0.004 (1.250)."_s),
+              u"A1 is 0,512, 0,100 above 0,412; \u22120,004 (1,250)."_s);
+    for (const QString &name : {u"2.104"_s, u"version 1.2.345"_s, u"lot 12.345"_s, u"10.1021"_s, u"B1.204"_s, u"0.512-b"_s})
+        EXPECT_EQ(shownNumbers(name), name);
+}
+
+TEST(KeyedText, IsReadBackAsTheNumberItWasInEveryLocale)
+{
+    for (const QString &locale : {u"C"_s, u"de_DE"_s, u"fr_FR"_s, u"es_ES"_s, u"de_CH"_s, u"ar_EG"_s}) {
+        const InLocale here(locale);
+        for (const double value : {0.512, -0.004, 1234.5, 1e-5, 0.0})
+            EXPECT_EQ(std::get<double>(exchange::parseDecimal(keyedText(value))), value) << locale.toStdString();
+    }
+    const InLocale german(u"de_DE"_s);
+    EXPECT_EQ(keyedText(1234.5), u"1234,5"_s);
+    EXPECT_EQ(keyedText(u"0.20"_s), u"0,20"_s);
 }
 
 TEST(ShownNumbers, LeaveNamesDatesAndRangesAlone)

@@ -3,6 +3,7 @@
 #include "ui/bench/standardform.h"
 
 #include "core/evaluation/format.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/momentfield.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
@@ -125,7 +126,7 @@ void StandardForm::preset(NumberField *field, QString &before, const std::option
 {
     if (field->entry()->text() != before)
         return;
-    before = usual ? evaluation::plainText(*usual) : QString();
+    before = usual ? keyedText(*usual) : QString();
     field->entry()->setText(before);
 }
 
@@ -138,7 +139,7 @@ void StandardForm::setWorth(const QString &sentence)
 void StandardForm::take(const MadeStandard &made)
 {
     setChecked(true);
-    m_concentration->entry()->setText(evaluation::roundedText(made.concentration_g_per_L, 6));
+    m_concentration->entry()->setText(keyedText(evaluation::roundedText(made.concentration_g_per_L, 6)));
     m_preparedAt->setText(made.madeAt);
     takeUncertainty(made.uncertainty_percent, made.source);
 }
@@ -147,7 +148,7 @@ void StandardForm::takeUncertainty(const std::optional<double> &percent, const Q
 {
     if (!m_uncertainty)
         return;
-    m_uncertainty->entry()->setText(percent ? threeFigures(*percent) : QString());
+    m_uncertainty->entry()->setText(percent ? keyedText(threeFigures(*percent)) : QString());
     m_takenConcentration = m_concentration->entry()->text();
     m_takenUncertainty = m_uncertainty->entry()->text();
     m_takenSource = percent ? source : QString();
@@ -184,8 +185,8 @@ void StandardForm::takeFromBook(int index)
     const run::Standard &standard = m_alive[static_cast<std::size_t>(index - 1)];
     setChecked(true);
     m_id->setText(standard.id);
-    m_concentration->entry()->setText(evaluation::roundedText(standard.concentration_g_per_L, 6));
-    m_loss->entry()->setText(evaluation::plainText(100 * standard.lossPerHour));
+    m_concentration->entry()->setText(keyedText(evaluation::roundedText(standard.concentration_g_per_L, 6)));
+    m_loss->entry()->setValue(100 * standard.lossPerHour);
     takeUncertainty(
         standard.uncertainty_percent,
         tr("the book of standards, made %1").arg(momentText(standard.preparedAt.value_or(QDateTime()))));

@@ -3,6 +3,7 @@
 #include "ui/bench/uncertaintyform.h"
 
 #include "ui/bench/drafteduncertainty.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/widgets.h"
@@ -103,7 +104,7 @@ void UncertaintyForm::showRow(Row &row, const planning::OwnedInput &owned)
     entry->setAccessibleDescription(ownerText(owned));
     if (typed)
         return;
-    row.own = uncertaintyText(owned.value.value_or(0));
+    row.own = keyedText(uncertaintyText(owned.value.value_or(0)));
     entry->setPlaceholderText(row.own);
     // Somebody who empties it is about to type.
     if (entry->text() == row.own || (entry->isBlank() && entry->hasFocus()))

@@ -1,14 +1,13 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
-#include "core/evaluation/format.h"
 #include "ui/books/laboratoryparts.h"
+#include "ui/shared/keyednumber.h"
 
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
 using assay::pointerTo;
-using evaluation::plainText;
 using planning::Flask;
 using planning::Pipette;
 
@@ -55,12 +54,12 @@ void draftGlass(const planning::Laboratory &laboratory, LaboratoryDraft &draft)
 {
     for (const Pipette &each : laboratory.glassware.pipettes)
         draft.pipettes.push_back({each.name,
-                                  {each.name, plainText(each.smallest_mL), plainText(each.largest_mL),
-                                   each.step_mL == 0 ? QString() : plainText(each.step_mL),
-                                   threeFigures(each.uncertainty_percent)}});
+                                  {each.name, keyedText(each.smallest_mL), keyedText(each.largest_mL),
+                                   each.step_mL == 0 ? QString() : keyedText(each.step_mL),
+                                   keyedText(threeFigures(each.uncertainty_percent))}});
     for (const Flask &each : laboratory.glassware.flasks)
         draft.flasks.push_back(
-            {each.name, {each.name, plainText(each.volume_mL), threeFigures(each.uncertainty_percent)}});
+            {each.name, {each.name, keyedText(each.volume_mL), keyedText(threeFigures(each.uncertainty_percent))}});
 }
 
 void readGlass(const LaboratoryDraft &draft, const planning::Laboratory &kept, const LaboratoryReader &reader,

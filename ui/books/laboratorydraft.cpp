@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/laboratorydraft.h"
 
-#include "core/evaluation/format.h"
 #include "ui/books/laboratoryparts.h"
 #include "ui/books/laboratoryplaces.h"
+#include "ui/shared/keyednumber.h"
 
 #include <QCoreApplication>
 
@@ -20,7 +20,6 @@ struct LaboratoryDraftWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::LaboratoryDraft)
 };
 
-using evaluation::plainText;
 using planning::Laboratory;
 
 /// "/glassware/pipettes/2" of "/glassware/pipettes/2/step_mL"; empty of what stands in no table.
@@ -60,10 +59,10 @@ LaboratoryDraft draftOf(const Laboratory &laboratory)
     draft.name = laboratory.name;
     draft.rackRows = QString::number(laboratory.rackRows);
     draft.rackColumns = QString::number(laboratory.rackColumns);
-    draft.addition_s = plainText(laboratory.handling.addition_s);
-    draft.mix_s = plainText(laboratory.handling.mix_s);
-    draft.reading_s = plainText(laboratory.handling.reading_s);
-    draft.overage_percent = plainText(laboratory.overage_percent);
+    draft.addition_s = keyedText(laboratory.handling.addition_s);
+    draft.mix_s = keyedText(laboratory.handling.mix_s);
+    draft.reading_s = keyedText(laboratory.handling.reading_s);
+    draft.overage_percent = keyedText(laboratory.overage_percent);
     draftGlass(laboratory, draft);
     draftMeasuring(laboratory, draft);
     draftReporting(laboratory, draft);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/books/cellsmodel.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/numberreader.h"
 
 #include <algorithm>
@@ -19,18 +20,18 @@ public:
 
     double keptNumber(const QString &text, const std::optional<double> &kept, const QString &pointer) const
     {
-        return kept && text == threeFigures(*kept) ? *kept : number(text, pointer);
+        return kept && text == keyedText(threeFigures(*kept)) ? *kept : number(text, pointer);
     }
     std::optional<double> keptOptional(const QString &text, const std::optional<double> &kept,
                                        const QString &pointer) const
     {
-        return kept && text == threeFigures(*kept) ? kept : optionalNumber(text, pointer);
+        return kept && text == keyedText(threeFigures(*kept)) ? kept : optionalNumber(text, pointer);
     }
 };
 
 inline QString optionalText(const std::optional<double> &number)
 {
-    return number ? threeFigures(*number) : QString();
+    return number ? keyedText(threeFigures(*number)) : QString();
 }
 
 /// The one whose member was the row's key when the draft was made; nullptr for a new row.

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/limitsdraft.h"
 
-#include "core/evaluation/format.h"
 #include "ui/books/lotwords.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/numberreader.h"
 
 #include <QCoreApplication>
@@ -24,7 +24,7 @@ struct LimitsDraftWords {
 
 QString numberText(const std::optional<double> &number)
 {
-    return number ? plainText(*number) : QString();
+    return number ? keyedText(*number) : QString();
 }
 
 /// What cannot be read has a sentence of its own already; what its stand-in would say is left out.
@@ -64,7 +64,7 @@ LimitDraft draftOf(const Specification &limit)
     if (limit.guard) {
         draft.guard = limit.guard->kind;
         if (limit.guard->kind != GuardBand::Kind::OneSided95)
-            draft.guardSize = plainText(limit.guard->size);
+            draft.guardSize = keyedText(limit.guard->size);
     }
     return draft;
 }

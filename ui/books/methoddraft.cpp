@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/methoddraft.h"
 
-#include "core/evaluation/format.h"
+#include "ui/shared/keyednumber.h"
 
 #include <QCoreApplication>
 
@@ -20,7 +20,7 @@ struct MethodDraftWords {
 
 QString text(double value)
 {
-    return evaluation::plainText(value);
+    return keyedText(value);
 }
 
 QString text(const std::optional<double> &value)

@@ -7,6 +7,7 @@
 #include "core/exchange/keyedmoment.h"
 #include "ui/books/standardwords.h"
 #include "ui/shared/clock.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/momentfield.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
@@ -202,7 +203,7 @@ void PreparationForm::setStock(const std::vector<planning::HeldSubstance> &subst
         }
     }
     if (m_mass_u->entry()->isBlank())
-        m_mass_u->entry()->setText(evaluation::significantText(weighing_mg, 2));
+        m_mass_u->entry()->setText(keyedText(evaluation::significantText(weighing_mg, 2)));
     if (m_use->currentText() != use)
         takeUse();
     if (substance() != before)
@@ -290,7 +291,7 @@ void PreparationForm::takeFlask()
         const planning::Flask &flask = m_laboratory.glassware.flasks[static_cast<std::size_t>(index)];
         m_flask_mL->entry()->setValue(flask.volume_mL);
         m_flask_u->entry()->setText(
-            evaluation::significantText(flask.volume_mL * flask.uncertainty_percent / 100, 2));
+            keyedText(evaluation::significantText(flask.volume_mL * flask.uncertainty_percent / 100, 2)));
     }
     answer();
 }

@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/bench/waitingwords.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/widgets.h"
 
 #include <algorithm>
@@ -24,14 +25,14 @@ std::vector<DilutionDraft> draftOf(const std::vector<run::DilutionStep> &steps)
 {
     std::vector<DilutionDraft> drafts;
     for (const run::DilutionStep &step : steps)
-        drafts.push_back({evaluation::plainText(step.take_mL), evaluation::plainText(step.makeUpTo_mL)});
+        drafts.push_back({keyedText(step.take_mL), keyedText(step.makeUpTo_mL)});
     return drafts;
 }
 
 void apply(const evaluation::Advice &advice, SampleDraft &draft)
 {
     if (advice.kind == evaluation::Advice::Kind::IncreaseVolume) {
-        draft.sampleVolume_mL = evaluation::plainText(advice.sampleVolume_mL);
+        draft.sampleVolume_mL = keyedText(advice.sampleVolume_mL);
         return;
     }
     draft.dilution = draftOf(advice.steps);
@@ -42,10 +43,10 @@ QString expectedText(const notebook::WaitingSample &waiting, const QString &meas
 {
     if (isRepeat) {
         if (const auto found = waiting.repeat->found.find(measurand); found != waiting.repeat->found.end())
-            return evaluation::roundedText(found->second, 3);
+            return keyedText(evaluation::roundedText(found->second, 3));
     }
     const auto expected = waiting.sample.expected.find(measurand);
-    return expected == waiting.sample.expected.end() ? QString() : evaluation::plainText(expected->second);
+    return expected == waiting.sample.expected.end() ? QString() : keyedText(expected->second);
 }
 
 SampleDraft draftOf(const notebook::WaitingSample &waiting, const assay::Method &method)
@@ -64,7 +65,7 @@ SampleDraft draftOf(const notebook::WaitingSample &waiting, const assay::Method 
         draft.repeats = waiting.repeat->run.value;
         draft.dilution = draftOf(waiting.repeat->dilution);
         if (waiting.repeat->sampleVolume_mL)
-            draft.sampleVolume_mL = evaluation::plainText(*waiting.repeat->sampleVolume_mL);
+            draft.sampleVolume_mL = keyedText(*waiting.repeat->sampleVolume_mL);
         for (const auto &of : waiting.repeat->advice)
             apply(of.advice, draft);
     }

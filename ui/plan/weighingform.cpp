@@ -95,9 +95,9 @@ void WeighingForm::startAnew()
     m_purity->entry()->setText(u"100"_s);
     m_flask->entry()->setText(u"100"_s);
     // A four-figure balance, and a class A flask filled at room temperature: common practice, no source.
-    m_massUncertainty->entry()->setText(u"0.1"_s);
-    m_purityUncertainty->entry()->setText(u"0.5"_s);
-    m_flaskUncertainty->entry()->setText(u"0.1"_s);
+    m_massUncertainty->entry()->setValue(0.1);
+    m_purityUncertainty->entry()->setValue(0.5);
+    m_flaskUncertainty->entry()->setValue(0.1);
     answer();
 }
 

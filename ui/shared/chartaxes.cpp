@@ -8,6 +8,7 @@
 #include <QChartView>
 #include <QGraphicsLayout>
 #include <QLegend>
+#include <QLocale>
 #include <QValueAxis>
 
 #include <algorithm>
@@ -49,6 +50,10 @@ QChartView *plainChartView(QWidget *parent)
 void dressChart(const Theme &theme, QChart &chart, const QFont &font)
 {
     chart.setBackgroundBrush(theme.base());
+    QLocale numbers;
+    numbers.setNumberOptions(QLocale::OmitGroupSeparator); // a point or comma among digits is the decimal sign
+    chart.setLocale(numbers);
+    chart.setLocalizeNumbers(true);
     for (QAbstractAxis *axis : chart.axes()) {
         axis->setLabelsBrush(theme.text());
         axis->setTitleBrush(theme.text());

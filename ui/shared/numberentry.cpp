@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/numberentry.h"
 
-#include "core/evaluation/format.h"
 #include "core/exchange/decimal.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/theme.h"
 
 #include <QAction>
@@ -37,7 +37,7 @@ NumberEntry::NumberEntry(const Theme &theme, QWidget *parent)
 
 void NumberEntry::setValue(double value)
 {
-    setText(evaluation::plainText(value));
+    setText(keyedText(value));
 }
 
 void NumberEntry::setThousandths(bool thousandths)

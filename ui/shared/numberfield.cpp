@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/numberfield.h"
 
-#include "core/evaluation/format.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -62,7 +62,7 @@ void NumberField::answer()
     if (!m_entry->fault().isEmpty())
         m_reply->setText(m_entry->fault());
     else if (const auto value = m_entry->value())
-        m_reply->setText(u"= %1 %2"_s.arg(evaluation::plainText(*value), m_unit).trimmed());
+        m_reply->setText(u"= %1 %2"_s.arg(keyedText(*value), m_unit).trimmed());
     else
         m_reply->setText(m_unit);
     m_reply->setToolTip(m_reply->wordWrap() ? QString() : tipText(m_reply->text()));

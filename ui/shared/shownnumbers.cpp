@@ -5,6 +5,8 @@
 #include <QLocale>
 #include <QRegularExpression>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -15,6 +17,12 @@ namespace {
 bool hasComma()
 {
     return QLocale().decimalPoint() == u","_s;
+}
+
+/// All of a text that is no sentence: "2.104" is what somebody calls a sample.
+bool isNameLikeANumber(const QString &text)
+{
+    return std::ranges::all_of(text, [](QChar sign) { return sign.isDigit() || sign == u'.'; });
 }
 
 QString withMinusSigns(QString text)
@@ -28,11 +36,14 @@ QString withMinusSigns(QString text)
 QString withDecimalSigns(const QString &text)
 {
     // Only evaluation::withUnit puts a no-break space between a number and its unit: a name has none. The first number of
-    // a range or of a value with its uncertainty goes with the one that has the unit.
-    static const QRegularExpression numbers(u"(?<![\\w.,/-])\\d+\\.\\d+(?=\u00a0|(?: (?:±|\\+|to|bis|à|a) |\u2013)"
-                                            "\\d+(?:\\.\\d+)?\u00a0)"_s,
+    // a range or of a value with its uncertainty goes with the one that has the unit. An absorbance has no unit, but
+    // three decimals always and never more than one figure before them.
+    static const QRegularExpression numbers(u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=\u00a0|(?: (?:±|\\+|to|bis|à|a) |\u2013)"
+                                            "\\d+(?:\\.\\d+)?\u00a0)|\\d\\.\\d{3}(?![\\w/-]|[.,]\\d))"_s,
                                             QRegularExpression::UseUnicodePropertiesOption);
-    if (!hasComma() || !text.contains(u'\u00a0'))
+    if (!hasComma() || !text.contains(u'.'))
+        return text;
+    if (isNameLikeANumber(text))
         return text;
     QString shown;
     qsizetype from = 0;

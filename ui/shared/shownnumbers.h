@@ -8,8 +8,9 @@
 namespace plateau::ui {
 
 /// A sentence with its numbers in C format (core/evaluation/format.h) as it is painted: a number below zero has a minus
-/// sign and not the hyphen that files have, and one that has a unit the decimal sign of the locale. A hyphen or a point
-/// within a name, a date or a section (P-104, 2026-06-09, 4.2) stays.
+/// sign and not the hyphen that files have, and one that has a unit, or the three decimals of
+/// an absorbance, the decimal sign of the locale. A hyphen or a point within a name, a date or a section (P-104,
+/// 2026-06-09, 4.2) stays, and so does a text that is a number alone.
 QString shownNumbers(QString text);
 /// The decimal signs alone: of a label, which is read and copied as it stands.
 QString withDecimalSigns(const QString &text);
