@@ -17,6 +17,11 @@ const QString chosenNotebookKey = QStringLiteral("notebook/file");
 
 } // namespace
 
+QSettings programSettings()
+{
+    return QSettings(QSettings::IniFormat, QSettings::UserScope, u"plateau"_s, u"plateau"_s);
+}
+
 QString chosenNotebook(const QSettings &settings)
 {
     const QString path = settings.value(chosenNotebookKey).toString();

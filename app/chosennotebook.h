@@ -8,6 +8,9 @@ class QSettings;
 
 namespace plateau::app {
 
+/// Of the program, for this user.
+QSettings programSettings();
+
 /// The notebook that a start without a name opens: the one that was chosen, else the usual one
 /// (ui/shared/userfolders.h). It need not be there. A kept name that is no absolute path counts as none.
 QString chosenNotebook(const QSettings &settings);

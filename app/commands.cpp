@@ -117,6 +117,7 @@ QString usage()
         "Usage:\n"
         "  plateau [--notebook FILE | --demo] [FILE]  open the window, with a run or method file, or with a "
         "notebook\n"
+        "      [--person NAME]                     who is at the bench\n"
         "  plateau evaluate RUN.json               evaluation of a run file, as JSON on standard output\n"
         "  plateau evaluate RUN.json RUN.json ...  a line of JSON for each: {\"run\": file, \"evaluation\": ...}\n"
         "      [--with OTHER.json] ...             and what its method derives from other runs of its "

@@ -2,23 +2,31 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "app/firstrun.h"
 
+#include "app/chosennotebook.h"
 #include "core/notebook/notebook.h"
 #include "ui/firststart.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/userfolders.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QFileInfo>
+#include <QProcess>
+#include <QSettings>
+
+using namespace Qt::StringLiterals;
 
 namespace plateau::app {
 
-std::optional<FirstRun> beginFirstRun(const QString &missing)
+namespace {
+
+struct FirstRunWords {
+    Q_DECLARE_TR_FUNCTIONS(plateau::app::FirstRun)
+};
+
+std::optional<FirstRun> askUntilThere(ui::FirstStart &page)
 {
-    const ui::Theme theme;
-    ui::Dialogs dialogs;
-    ui::FirstStart page(theme, dialogs, ui::usualNotebook(), missing);
-    page.setPalette(theme.adjustments());
     while (page.exec() == QDialog::Accepted) {
         const ui::FirstChoice choice = page.choice();
         try {
@@ -33,6 +41,58 @@ std::optional<FirstRun> beginFirstRun(const QString &missing)
         }
     }
     return std::nullopt;
+}
+
+} // namespace
+
+std::optional<FirstRun> beginFirstRun(const QString &missing)
+{
+    const ui::Theme theme;
+    ui::Dialogs dialogs;
+    ui::FirstStart page(theme, dialogs, {ui::usualNotebook(), missing});
+    page.setPalette(theme.adjustments());
+    return askUntilThere(page);
+}
+
+void openAnotherNotebook(QWidget *over)
+{
+    const ui::Theme theme;
+    ui::Dialogs dialogs;
+    const QString folder = QFileInfo(ui::usualNotebook()).absolutePath();
+    ui::FirstStart page(theme, dialogs, {freeNotebook(folder), {}, true}, over);
+    const std::optional<FirstRun> chosen = askUntilThere(page);
+    if (!chosen)
+        return;
+    QSettings settings = programSettings();
+    if (page.isForNextStarts() && !chooseNotebook(settings, chosen->notebook))
+        dialogs.tell(over, FirstRunWords::tr("Another notebook"),
+                     FirstRunWords::tr("It could not be kept that the program is to start with %1; the next start opens "
+                                       "the same notebook as before.")
+                         .arg(chosen->notebook));
+    if (!QProcess::startDetached(QCoreApplication::applicationFilePath(), startWords(*chosen)))
+        dialogs.tell(over, FirstRunWords::tr("Another notebook"),
+                     FirstRunWords::tr("No other window could be opened. Close this one and open the notebook by itself: "
+                                       "%1")
+                         .arg(chosen->notebook));
+}
+
+QStringList startWords(const FirstRun &run)
+{
+    if (run.isSample)
+        return {u"--demo"_s};
+    QStringList words{u"--notebook"_s, run.notebook};
+    if (!run.person.isEmpty())
+        words << u"--person"_s << run.person;
+    return words;
+}
+
+QString freeNotebook(const QString &folder)
+{
+    const QDir place(folder);
+    QString name = u"notebook.plateau"_s;
+    for (int number = 2; place.exists(name); ++number)
+        name = u"notebook-%1.plateau"_s.arg(number);
+    return place.filePath(name);
 }
 
 void makeNotebook(const QString &path, const QString &laboratory, const QString &person)

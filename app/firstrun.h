@@ -5,8 +5,11 @@
 #include "ui/shared/helpcall.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <optional>
+
+class QWidget;
 
 namespace plateau::app {
 
@@ -23,6 +26,13 @@ struct FirstRun {
 /// Asks until there is a notebook or the person leaves (nothing). missing: the chosen notebook that is not
 /// there, or empty.
 std::optional<FirstRun> beginFirstRun(const QString &missing);
+
+/// The same from a window, which stays open: what is chosen opens in another one. over: the window.
+void openAnotherNotebook(QWidget *over);
+/// What follows the program's name where it is to open that.
+QStringList startWords(const FirstRun &run);
+/// In that folder, and not there yet.
+QString freeNotebook(const QString &folder);
 
 /// A new notebook of that laboratory. Throws notebook::Failure; its folder is made where it is not there.
 void makeNotebook(const QString &path, const QString &laboratory, const QString &person);

@@ -13,6 +13,7 @@
 #include "core/notebook/notebook.h"
 #include "ui/mainwindow.h"
 #include "ui/updatedialog.h"
+#include "ui/windowplace.h"
 
 #include <QApplication>
 #include <QDeadlineTimer>
@@ -105,6 +106,10 @@ int showWindow(const Beginning &beginning)
             window.setPerson(beginning.person);
         if (!beginning.mark.isEmpty())
             window.setNotebookName(beginning.mark);
+        QObject::connect(&window, &ui::MainWindow::anotherNotebookWanted, &window,
+                         [&window] { openAnotherNotebook(&window); });
+        QSettings settings = programSettings();
+        ui::restorePlace(window, settings);
         window.show();
         if (beginning.mark.isEmpty()) { // what is thrown away is neither kept nor called
             window.keepBackups();
@@ -115,7 +120,10 @@ int showWindow(const Beginning &beginning)
             window.openFile(beginning.file);
         if (!beginning.help.page.isEmpty())
             window.openHelp(beginning.help);
-        return QApplication::exec();
+        const int status = QApplication::exec();
+        if (!ui::keepPlace(window, settings))
+            qWarning("the place of the window could not be kept");
+        return status;
     } catch (const notebook::Failure &failure) {
         writeError(u"%1: %2"_s.arg(beginning.notebook, failure.sentence()));
         QMessageBox box(QMessageBox::Critical, WindowWords::tr("Notebook"), failure.sentence(),
@@ -148,7 +156,7 @@ std::unique_ptr<QSplashScreen> sayWhatIsMade()
     return waiting;
 }
 
-int showDemo(const QString &file, const ui::HelpPlace &help = {})
+int showDemo(const QString &file, const QString &person, const ui::HelpPlace &help = {})
 {
     QTemporaryDir folder;
     const QString path = folder.filePath(u"sample.plateau"_s);
@@ -163,29 +171,29 @@ int showDemo(const QString &file, const ui::HelpPlace &help = {})
         WindowWords::tr("sample notebook, a copy that is thrown away; everybody in it signs with "
                         "the passphrase %1")
             .arg(sampledata::samplePassphrase());
-    return showWindow({path, file, {}, mark, help});
+    return showWindow({path, file, person, mark, help});
 }
 
 /// Of a start that names no notebook.
-int showChosenNotebook(const QString &file)
+int showChosenNotebook(const QString &file, const QString &person)
 {
-    QSettings settings(QSettings::IniFormat, QSettings::UserScope, u"plateau"_s, u"plateau"_s);
+    QSettings settings = programSettings();
     const QString chosen = chosenNotebook(settings);
     if (OneWindow::handOver(chosen, file))
         return Sound;
     if (!notebook::isMissing(chosen))
-        return showWindow({chosen, file, {}, {}, {}});
+        return showWindow({chosen, file, person, {}, {}});
     const QString missing = settings.contains(u"notebook/file"_s) ? chosen : QString();
     const std::optional<FirstRun> first = beginFirstRun(missing);
     if (!first)
         return Sound;
     if (first->isSample)
-        return showDemo(file, first->help);
+        return showDemo(file, person, first->help);
     if (!chooseNotebook(settings, first->notebook))
         qWarning("the choice of the notebook could not be kept");
     if (OneWindow::handOver(first->notebook, file))
         return Sound;
-    return showWindow({first->notebook, file, first->person, {}, first->help});
+    return showWindow({first->notebook, file, first->person.isEmpty() ? person : first->person, {}, first->help});
 }
 
 } // namespace
@@ -202,6 +210,10 @@ std::optional<WindowOptions> windowOptions(const QStringList &words)
             if (i + 1 == words.size())
                 return refuse(WindowWords::tr("--notebook needs the name of a file"));
             options.notebook = words[++i];
+        } else if (word == "--person"_L1 && !endsOptions) {
+            if (i + 1 == words.size())
+                return refuse(WindowWords::tr("--person needs a name"));
+            options.person = words[++i].simplified();
         } else if (!endsOptions &&
                    std::ranges::find(toolkitOptionsWithValue, word) != toolkitOptionsWithValue.end()) {
             ++i;
@@ -229,15 +241,15 @@ std::optional<WindowOptions> windowOptions(const QStringList &words)
 int runWindow(const WindowOptions &options)
 {
     if (options.demo)
-        return showDemo(options.file);
+        return showDemo(options.file, options.person);
     const bool isNotebook = !options.file.isEmpty() && isNotebookFile(options.file);
     const QString notebook = isNotebook ? options.file : options.notebook;
     const QString file = isNotebook ? QString() : options.file;
     if (notebook.isEmpty())
-        return showChosenNotebook(file);
+        return showChosenNotebook(file, options.person);
     if (OneWindow::handOver(notebook, file))
         return Sound;
-    return showWindow({notebook, file, {}, {}, {}});
+    return showWindow({notebook, file, options.person, {}, {}});
 }
 
 } // namespace plateau::app

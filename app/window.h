@@ -13,6 +13,8 @@ struct WindowOptions {
     /// Empty: the one that was chosen at the first start.
     QString notebook;
     bool demo = false;
+    /// Who is at the bench, as if the name had been typed; or empty.
+    QString person;
     /// To be opened in the window, absolute; or empty. A notebook stands in place of the one above.
     QString file;
 };

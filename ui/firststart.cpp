@@ -8,6 +8,7 @@
 #include "ui/shared/scrolledpage.h"
 #include "ui/shared/widgets.h"
 
+#include <QCheckBox>
 #include <QDir>
 #include <QFileInfo>
 #include <QFormLayout>
@@ -21,8 +22,7 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usualPath, const QString &missing,
-                       QWidget *parent)
+FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const StartOccasion &occasion, QWidget *parent)
     : QDialog(parent)
     , m_theme(theme)
     , m_dialogs(dialogs)
@@ -33,12 +33,16 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     , m_help(new HelpDesk(theme, *this))
     , m_begin(button(theme, tr("&Begin"), u"firstBegin"_s, this))
 {
-    setWindowTitle(tr("Plateau: the first start"));
+    const QString &missing = occasion.missing;
+    setWindowTitle(occasion.isBesideAnother ? tr("Plateau: another notebook") : tr("Plateau: the first start"));
     setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
-    auto *heading = plainLabel(tr("Where is the notebook?"), this);
+    auto *heading =
+        plainLabel(occasion.isBesideAnother ? tr("Which notebook?") : tr("Where is the notebook?"), this);
     heading->setFont(theme.large());
-    auto *lead = plainLabel(tr("Plateau keeps runs, readings, lots and decisions in one file, the notebook. "
-                               "It is only ever added to, and backed up automatically."),
+    auto *lead = plainLabel(occasion.isBesideAnother
+                                ? tr("It opens in a window of its own; the one that is open now stays as it is.")
+                                : tr("Plateau keeps runs, readings, lots and decisions in one file, the notebook. "
+                                     "It is only ever added to, and backed up automatically."),
                             this);
     lead->setWordWrap(true);
     auto *sampleText =
@@ -50,7 +54,7 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     m_make->setObjectName(u"firstMake"_s);
     m_use->setObjectName(u"firstUse"_s);
     m_sample->setObjectName(u"firstSample"_s);
-    QWidget *make = makePart(usualPath);
+    QWidget *make = makePart(occasion.newPath);
     QWidget *use = usePart(missing);
     setHelp(*this, {u"first-rack"_s, {}});
     auto *firstRack = button(theme, tr("A first rac&k in ten minutes"), u"firstRackHelp"_s, this);
@@ -68,6 +72,13 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usua
     for (QWidget *part :
          std::initializer_list<QWidget *>{heading, lead, m_make, make, m_use, use, m_sample, sampleText})
         ways->addWidget(part);
+    if (occasion.isBesideAnother) {
+        m_next = new QCheckBox(tr("From now on the program starts &with it"), this);
+        m_next->setObjectName(u"firstNext"_s);
+        ways->addSpacing(theme.wideGap());
+        ways->addWidget(m_next);
+        connect(m_sample, &QRadioButton::toggled, m_next, &QWidget::setDisabled);
+    }
     ways->addStretch();
     auto *layout = new QVBoxLayout(this);
     setGaps(theme, layout);
@@ -128,14 +139,14 @@ QWidget *FirstStart::withChooser(QLineEdit *line, const QString &buttonText, con
     return row;
 }
 
-QWidget *FirstStart::makePart(const QString &usualPath)
+QWidget *FirstStart::makePart(const QString &newPath)
 {
     auto *part = new QWidget(this);
     auto *form = new QFormLayout(part);
     form->setContentsMargins(m_theme.wideGap() * 2, 0, 0, 0);
     m_laboratory = field(u"firstLaboratory"_s, {});
     m_person = field(u"firstPerson"_s, {});
-    m_newPath = field(u"firstNewPath"_s, QDir::toNativeSeparators(usualPath));
+    m_newPath = field(u"firstNewPath"_s, QDir::toNativeSeparators(newPath));
     addFormRow(form, tr("Laborator&y's name"), m_laboratory, u"firstLaboratory"_s);
     addFormRow(form, tr("Your &name, as it stands on records"), m_person, u"firstPerson"_s);
     addFormRow(form, tr("&File"), withChooser(m_newPath, tr("&Elsewhere…"), u"firstNewChoose"_s, true),
@@ -196,6 +207,11 @@ FirstChoice FirstStart::choice() const
     wanted.laboratory = m_laboratory->text().trimmed();
     wanted.person = m_person->text().trimmed();
     return wanted;
+}
+
+bool FirstStart::isForNextStarts() const
+{
+    return m_next && m_next->isChecked() && !m_sample->isChecked();
 }
 
 HelpPlace FirstStart::helpOnShow() const

@@ -6,6 +6,7 @@
 
 #include <QDialog>
 
+class QCheckBox;
 class QLineEdit;
 class QPushButton;
 class QRadioButton;
@@ -27,18 +28,27 @@ struct FirstChoice {
     QString person;
 };
 
+/// Why it is asked, and what stands in the fields before anybody types.
+struct StartOccasion {
+    /// Offered for a new notebook.
+    QString newPath;
+    /// The notebook that was used so far and is not there, or empty.
+    QString missing{};
+    /// A window is open on another notebook, which stays.
+    bool isBesideAnother = false;
+};
+
 /// Asks for it on one page. Nothing is made here.
 class FirstStart : public QDialog
 {
     Q_OBJECT
 
 public:
-    /// usualPath: offered for the new notebook. missing: the notebook that was used so far and is not there,
-    /// or empty.
-    FirstStart(const Theme &theme, Dialogs &dialogs, const QString &usualPath, const QString &missing,
-               QWidget *parent = nullptr);
+    FirstStart(const Theme &theme, Dialogs &dialogs, const StartOccasion &occasion, QWidget *parent = nullptr);
 
     FirstChoice choice() const;
+    /// Beside another notebook: whether the next starts are to open the one that is chosen here.
+    bool isForNextStarts() const;
     /// What is read of the help beside the page; without a page where the help is closed.
     HelpPlace helpOnShow() const;
     /// Something failed after the page was accepted; it is shown again.
@@ -47,7 +57,7 @@ public:
 private:
     QLineEdit *field(const QString &name, const QString &text);
     QWidget *withChooser(QLineEdit *line, const QString &buttonText, const QString &buttonName, bool isNew);
-    QWidget *makePart(const QString &usualPath);
+    QWidget *makePart(const QString &newPath);
     QWidget *usePart(const QString &missing);
     void judge();
     /// Empty, or what is still wrong, as a sentence.
@@ -58,6 +68,8 @@ private:
     QRadioButton *m_make;
     QRadioButton *m_use;
     QRadioButton *m_sample;
+    /// Only beside another notebook.
+    QCheckBox *m_next = nullptr;
     QLineEdit *m_newPath = nullptr;
     QLineEdit *m_laboratory = nullptr;
     QLineEdit *m_person = nullptr;

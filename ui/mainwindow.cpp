@@ -246,6 +246,7 @@ void MainWindow::connectActions()
 {
     connect(m_actions.newRun, &QAction::triggered, this, &MainWindow::goToNewRun);
     connect(m_actions.openFile, &QAction::triggered, this, &MainWindow::chooseFile);
+    connect(m_actions.anotherNotebook, &QAction::triggered, this, &MainWindow::anotherNotebookWanted);
     const auto onRun = [this](QAction *action, void (RunPapers::*save)(notebook::RunId, QWidget *)) {
         connect(action, &QAction::triggered, this, [this, save] {
             if (const auto id = runOnShow())

@@ -79,6 +79,10 @@ public:
     /// The window as it is when it is worked in, before all others as far as the desktop lets it.
     void comeForward();
 
+Q_SIGNALS:
+    /// As by File, Another notebook: this one stays.
+    void anotherNotebookWanted();
+
 protected:
     void changeEvent(QEvent *event) override;
     void closeEvent(QCloseEvent *event) override;

@@ -35,6 +35,8 @@ WindowActions::WindowActions(QMainWindow &window)
     QMenu *file = window.menuBar()->addMenu(WindowActionsWords::tr("&File"));
     newRun = add(file, WindowActionsWords::tr("&New run"), u"actionNewRun"_s, QKeySequence::New);
     openFile = add(file, WindowActionsWords::tr("&Open run file…"), u"actionOpenFile"_s, QKeySequence::Open);
+    anotherNotebook = add(file, WindowActionsWords::tr("Another note&book…"), u"actionAnotherNotebook"_s,
+                          QKeySequence(u"Ctrl+Shift+O"_s));
     file->addSeparator();
     saveCopy = add(file, WindowActionsWords::tr("&Save a copy of the run as file…"), u"actionSaveCopy"_s,
                    QKeySequence(u"Ctrl+Shift+S"_s));

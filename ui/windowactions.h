@@ -18,6 +18,7 @@ struct WindowActions {
 
     QAction *newRun;
     QAction *openFile;
+    QAction *anotherNotebook;
     QAction *saveCopy;
     QAction *saveWorksheet;
     QAction *saveLabels;

@@ -64,8 +64,8 @@ struct WantedChoice {
 /// The results of one sample and one measurand, or derived quantity, over all runs.
 ///
 /// A run holds the same sample where the name is the same (as names are compared), and the products are where
-/// both are known; also where it repeats that name. A name that was registered anew is another sample from
-/// then on, unless a run says that it repeats an earlier one.
+/// both are known; also where it repeats that name. A name that was registered anew, or that was received on another
+/// day where both days are known, is another sample from then on, unless a run says that it repeats an earlier one.
 struct SampleResults {
     QString sample;
     /// Empty where nobody told it.

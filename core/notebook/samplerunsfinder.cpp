@@ -19,6 +19,16 @@ struct Holding {
     RunId run;
     std::optional<RunId> repeats;
     QString product;
+    /// Invalid where nobody told it.
+    QDate received;
+};
+
+/// Runs of one sample: what tells it from others of its name.
+struct Group {
+    qint64 registration = 0;
+    /// The number it is known by, which choices are stored with.
+    qint64 since = 0;
+    QDate received;
 };
 
 QStringList spellingsOf(const Database &database, const QString &key)
@@ -37,14 +47,17 @@ QStringList spellingsOf(const Database &database, const QString &key)
 std::vector<Holding> holdingsOf(const Database &database, const QStringList &names)
 {
     std::map<RunId, Holding> holdings;
-    Statement query(database, u"SELECT sample.run, plan_sample.repeats, coalesce(product, '') FROM sample "
+    Statement query(database, u"SELECT sample.run, plan_sample.repeats, coalesce(product, ''), "
+                              "received_utc, received_offset_min FROM sample "
                               "LEFT JOIN plan_sample ON plan_sample.sample = sample.id "
                               "LEFT JOIN sample_detail ON sample_detail.id = plan_sample.detail "
                               "WHERE sample.name = ? ORDER BY sample.id"_s);
     for (const QString &name : names) {
         query.run(name);
         while (query.next()) {
-            Holding holding{{query.integer(0)}, std::nullopt, query.text(2)};
+            Holding holding{{query.integer(0)}, std::nullopt, query.text(2), {}};
+            if (!query.isNull(3))
+                holding.received = query.time(3).date();
             if (!query.isNull(1))
                 holding.repeats = RunId{query.integer(1)};
             holdings.insert({holding.run, holding});
@@ -73,20 +86,49 @@ std::vector<qint64> registrationsOf(const Database &database, const QString &key
     return numbers;
 }
 
+qint64 registrationBefore(RunId run, const std::vector<qint64> &registrations)
+{
+    const auto after = std::ranges::lower_bound(registrations, run.value);
+    return after == registrations.begin() ? 0 : *std::prev(after);
+}
+
+/// The newest that the holding may be of; nullptr where it begins one of its own.
+Group *groupOf(const Holding &holding, qint64 registration, std::vector<Group> &groups)
+{
+    Group *newest = nullptr;
+    for (Group &group : groups) {
+        if (group.registration != registration)
+            continue;
+        if (holding.received.isValid() && group.received == holding.received)
+            return &group;
+        newest = &group;
+    }
+    const bool isOther =
+        newest && holding.received.isValid() && newest->received.isValid(); // the same day was looked for above
+    return isOther ? nullptr : newest;
+}
+
 /// What tells the samples of one name apart, by run.
 std::map<RunId, qint64> sinceByRun(const std::vector<Holding> &holdings,
                                    const std::vector<qint64> &registrations)
 {
     std::map<RunId, qint64> since;
+    std::vector<Group> groups;
     for (const Holding &holding : holdings) {
-        qint64 number = 0;
-        for (const qint64 registration : registrations) {
-            if (registration < holding.run.value)
-                number = registration;
+        if (holding.repeats && since.contains(*holding.repeats)) {
+            since[holding.run] = since[*holding.repeats];
+            continue;
         }
-        if (holding.repeats && since.contains(*holding.repeats))
-            number = since[*holding.repeats];
-        since[holding.run] = number;
+        const qint64 registration = registrationBefore(holding.run, registrations);
+        Group *group = groupOf(holding, registration, groups);
+        if (!group) {
+            const bool isFirst = std::ranges::find(groups, registration, &Group::registration) == groups.end();
+            group = &groups.emplace_back(
+                Group{registration, isFirst ? registration : holding.run.value - 1, holding.received});
+        }
+        if (!group->received.isValid())
+            group->received = holding.received;
+        since[holding.run] = group->since;
     }
     return since;
 }

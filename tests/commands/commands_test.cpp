@@ -50,7 +50,7 @@ TEST_F(Commands, UnknownWordsAreRefusedWithoutADisplay)
 {
     for (const QStringList &words :
          {QStringList{u"evalute"_s}, QStringList{u"--nonsense"_s}, QStringList{u"--notebook"_s},
-          QStringList{u"--demo"_s, u"--notebook"_s, u"x"_s}, QStringList{u"evaluate"_s},
+          QStringList{u"--demo"_s, u"--notebook"_s, u"x"_s}, QStringList{u"--person"_s}, QStringList{u"evaluate"_s},
           QStringList{u"evaluate"_s, u"--json"_s}, QStringList{u"verify"_s}, QStringList{u"import"_s, u"x"_s},
           QStringList{u"import"_s, u"--twice"_s, u"x"_s, u"y"_s}}) {
         const Outcome outcome = runProgram(words);

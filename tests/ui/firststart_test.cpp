@@ -8,7 +8,9 @@
 #include "ui/shared/theme.h"
 #include "ui/shared/userfolders.h"
 
+#include <QCheckBox>
 #include <QDir>
+#include <QFile>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRadioButton>
@@ -22,10 +24,10 @@ namespace {
 class FirstStart : public Bench
 {
 protected:
-    ui::FirstStart &page(const QString &missing = {})
+    ui::FirstStart &page(const QString &missing = {}, bool isBesideAnother = false)
     {
-        m_page =
-            std::make_unique<ui::FirstStart>(m_theme, m_dialogs, folder.filePath(u"new.plateau"_s), missing);
+        const ui::StartOccasion occasion{folder.filePath(u"new.plateau"_s), missing, isBesideAnother};
+        m_page = std::make_unique<ui::FirstStart>(m_theme, m_dialogs, occasion);
         m_page->show();
         return *m_page;
     }
@@ -94,6 +96,33 @@ TEST_F(FirstStart, SaysWhichNotebookIsMissing)
     EXPECT_TRUE(said().contains(gone)) << said().toStdString();
     EXPECT_EQ(form.choice().kind, ui::FirstChoice::Kind::Use);
     EXPECT_FALSE(canBegin());
+}
+
+TEST_F(FirstStart, BesideAnotherNotebookItAsksWhichTheNextStartsOpen)
+{
+    EXPECT_FALSE(page().findChild<QCheckBox *>(u"firstNext"_s)) << "the first one is opened anyway";
+    ui::FirstStart &form = page({}, true);
+    auto *next = form.findChild<QCheckBox *>(u"firstNext"_s);
+    ASSERT_TRUE(next);
+    EXPECT_FALSE(form.isForNextStarts());
+    next->setChecked(true);
+    EXPECT_TRUE(form.isForNextStarts());
+    choose(u"firstSample"_s);
+    EXPECT_FALSE(next->isEnabled());
+    EXPECT_FALSE(form.isForNextStarts()) << "it is thrown away";
+}
+
+TEST_F(FirstStart, WhatIsChosenBesideAnotherNotebookHasAWindowOfItsOwn)
+{
+    EXPECT_EQ(app::startWords({true, {}, {}, {}}), QStringList{u"--demo"_s});
+    EXPECT_EQ(app::startWords({false, u"/srv/a b.plateau"_s, u"R. Okafor"_s, {}}),
+              (QStringList{u"--notebook"_s, u"/srv/a b.plateau"_s, u"--person"_s, u"R. Okafor"_s}));
+    EXPECT_EQ(app::freeNotebook(folder.path()), folder.filePath(u"notebook.plateau"_s));
+    for (const QString &name : {u"notebook.plateau"_s, u"notebook-2.plateau"_s}) {
+        QFile taken(folder.filePath(name));
+        ASSERT_TRUE(taken.open(QIODevice::WriteOnly));
+    }
+    EXPECT_EQ(app::freeNotebook(folder.path()), folder.filePath(u"notebook-3.plateau"_s));
 }
 
 TEST_F(FirstStart, TheNewNotebookKnowsItsLaboratoryAndWhoBeganIt)

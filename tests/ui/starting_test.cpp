@@ -4,10 +4,13 @@
 #include "app/programlog.h"
 #include "tests/support/print.h"
 #include "ui/shared/userfolders.h"
+#include "ui/windowplace.h"
 
 #include <QDir>
 #include <QLocalSocket>
+#include <QSettings>
 #include <QTemporaryDir>
+#include <QWidget>
 #include <QtTest/QSignalSpy>
 
 #include <gtest/gtest.h>
@@ -73,6 +76,27 @@ TEST_F(Starting, ASecondStartHandsItsFileToTheWindowThatIsOpen)
         EXPECT_TRUE(taken);
         EXPECT_EQ(called.takeFirst().at(0).toString(), file);
     }
+}
+
+TEST_F(Starting, TheWindowOpensWhereItWasLeft)
+{
+    QSettings settings(folder.filePath(u"settings.ini"_s), QSettings::IniFormat);
+    QWidget first;
+    first.resize(700, 500);
+    ui::restorePlace(first, settings);
+    EXPECT_EQ(first.size(), QSize(700, 500)) << "nothing is kept yet";
+    first.setGeometry(30, 40, 640, 480);
+    first.show();
+    ASSERT_TRUE(ui::keepPlace(first, settings));
+    QWidget next;
+    next.resize(700, 500);
+    ui::restorePlace(next, settings);
+    EXPECT_EQ(next.geometry(), QRect(30, 40, 640, 480));
+    settings.setValue(u"window/place"_s, u"nonsense"_s);
+    QWidget last;
+    last.resize(700, 500);
+    ui::restorePlace(last, settings);
+    EXPECT_EQ(last.size(), QSize(700, 500));
 }
 
 TEST_F(Starting, AnotherNotebookHasAWindowOfItsOwn)

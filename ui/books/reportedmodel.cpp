@@ -34,6 +34,14 @@ QString partText(const notebook::SampleResults &results, const notebook::ResultS
                                                                 : ReportedmodelWords::tr("reported");
 }
 
+/// Longer than a sample is measured again; common practice, no source.
+constexpr qint64 daysOfOneSample = 30;
+
+qint64 daysBetween(const std::vector<notebook::AcceptedResult> &accepted)
+{
+    return accepted.empty() ? 0 : accepted.front().decidedAt.daysTo(accepted.back().decidedAt);
+}
+
 } // namespace
 
 ReportedModel::ReportedModel(const Theme &theme, QObject *parent)
@@ -146,6 +154,12 @@ std::vector<Sentence> reportedSentences(const notebook::SampleResults &results)
     } else {
         sentences.push_back({State::Attention, results.obstacle});
     }
+    if (const auto days = daysBetween(results.accepted); days > daysOfOneSample)
+        sentences.push_back(
+            {State::Info,
+             ReportedmodelWords::tr("They were accepted over %n days. Should they be of two samples of one name, give each "
+                                    "its day of receipt in the plan: a name received on another day is another sample.",
+                                    nullptr, static_cast<int>(days))});
     if (!results.choice) {
         if (results.reported)
             sentences.push_back(

@@ -326,4 +326,28 @@ TEST_F(ResultsTest, ANameThatWasRegisteredAnewIsAnotherSample)
     EXPECT_EQ(runsOf(results()), (std::vector{second, repeat})) << "it says that it repeats that one";
 }
 
+TEST_F(ResultsTest, ANameThatWasReceivedOnAnotherDayIsAnotherSample)
+{
+    const auto receivedOn = [&](int day, int hour = 8) {
+        planning::PlanRecord plan = planOf({});
+        plan.samples[0].sample.receivedAt = QDateTime({2026, 3, day}, {hour, 0}, Qt::OffsetFromUTC, 3600);
+        return plan;
+    };
+    const RunId untold = accept(runOf(0));
+    const RunId march3 = accept(runOf(0.01), receivedOn(3));
+    choose(ReportRule::MeanOfAccepted);
+    const RunId later = accept(runOf(0.02), receivedOn(3, 23));
+    EXPECT_EQ(runsOf(results()), (std::vector{untold, march3, later})) << "the day counts, where it is told";
+    const RunId march4 = accept(runOf(0.03), receivedOn(4, 0)); // the day of the place, not that of Greenwich
+    EXPECT_EQ(runsOf(results()), std::vector{march4});
+    EXPECT_EQ(results().rule, ReportRule::LastAccepted) << "the choice is the other sample's";
+    const RunId again = accept(runOf(0.04));
+    EXPECT_EQ(runsOf(results()), (std::vector{march4, again})) << "of the newest";
+    const RunId back = accept(runOf(0.05), receivedOn(3));
+    EXPECT_EQ(runsOf(results()), (std::vector{untold, march3, later, back}));
+    EXPECT_EQ(results().rule, ReportRule::MeanOfAccepted);
+    EXPECT_EQ(runsOf(results(march4)), (std::vector{march4, again}));
+    EXPECT_THAT(m_book->verify().findings, IsEmpty());
+}
+
 } // namespace plateau::test
