@@ -60,6 +60,7 @@ void openAnotherNotebook(QWidget *over)
     ui::Dialogs dialogs;
     const QString folder = QFileInfo(ui::usualNotebook()).absolutePath();
     ui::FirstStart page(theme, dialogs, {freeNotebook(folder), {}, true}, over);
+    page.setPalette(theme.adjustments());
     const std::optional<FirstRun> chosen = askUntilThere(page);
     if (!chosen)
         return;
