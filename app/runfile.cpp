@@ -10,7 +10,7 @@ using namespace Qt::StringLiterals;
 
 const exchange::MethodLibrary &installedMethods()
 {
-    static const exchange::MethodLibrary library = exchange::MethodLibrary::load(u":/methods"_s);
+    static const exchange::MethodLibrary library = exchange::MethodLibrary::shipped();
     return library;
 }
 

@@ -9,7 +9,7 @@
 
 namespace plateau::app {
 
-/// The shipped methods.
+/// The shipped methods, in the language of the window where there is one.
 const exchange::MethodLibrary &installedMethods();
 
 /// The bytes of an input file; nothing, after a line on standard error, where there are none.

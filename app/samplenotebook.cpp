@@ -6,6 +6,7 @@
 #include "core/assay/matrix.h"
 #include "core/exchange/moment.h"
 #include "core/exchange/readers.h"
+#include "core/exchange/shippedtexts.h"
 #include "core/notebook/notebook.h"
 #include "core/planning/uncertaintyowners.h"
 
@@ -189,7 +190,7 @@ void dissolveSampleLot(notebook::Notebook &notebook, notebook::LotId lot, const 
 void addSampleLot(notebook::Notebook &notebook, const QJsonObject &entry, const QString &analyst, QDate today)
 {
     notebook::LotLabel label;
-    label.reagent = entry.value("reagent"_L1).toString();
+    label.reagent = exchange::inWindowLanguage(entry.value("reagent"_L1).toString());
     label.lot = entry.value("lot"_L1).toString();
     label.expires = today.addDays(entry.value("goodFor_days"_L1).toInt());
     if (entry.contains("keepsOpened_days"_L1))

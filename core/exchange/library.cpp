@@ -3,6 +3,7 @@
 #include "core/exchange/library.h"
 
 #include "core/assay/label.h"
+#include "core/exchange/shippedtexts.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -25,6 +26,14 @@ MethodLibrary MethodLibrary::load(const QString &folder)
 {
     MethodLibrary library;
     library.add(folder);
+    return library;
+}
+
+MethodLibrary MethodLibrary::shipped()
+{
+    MethodLibrary library = load(u":/methods"_s);
+    for (assay::Method &method : library.m_methods)
+        putInWindowLanguage(method);
     return library;
 }
 

@@ -22,6 +22,8 @@ class MethodLibrary
 public:
     /// folder: a file system folder or a resource folder.
     static MethodLibrary load(const QString &folder);
+    /// Those of ":/methods", their texts in the language of the window.
+    static MethodLibrary shipped();
     /// The same folder's methods in addition; a folder that does not exist adds none.
     void add(const QString &folder);
 

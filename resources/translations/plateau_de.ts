@@ -2,6 +2,21 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
     <context>
+        <name>plateau::app::FirstRun</name>
+        <message>
+            <source>Another notebook</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It could not be kept that the program is to start with %1; the next start opens the same notebook as before.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No other window could be opened. Close this one and open the notebook by itself: %1</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
         <name>plateau::app::Main</name>
         <message>
             <source>plateau: the window needs a display, and there is none to be reached; start it from a desktop session, or use a command (plateau --help lists them)</source>
@@ -56,6 +71,10 @@
         <message>
             <source>%1 is a notebook, and another one is named beside it</source>
             <translation>%1 ist ein Laborjournal, und daneben ist ein anderes genannt</translation>
+        </message>
+        <message>
+            <source>--person needs a name</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -2611,121 +2630,6 @@
         </message>
     </context>
     <context>
-        <name>plateau::exchange::Cautions</name>
-        <message>
-            <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
-            <translation>Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die erlaubte Berufsausübung.</translation>
-        </message>
-        <message>
-            <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
-            <translation>Flüchtig: Proben, Verdünnungen und Küvetten verschlossen und kühl halten, unter der Oberfläche pipettieren und jeden Ansatz ohne Verzug ablesen.</translation>
-        </message>
-        <message>
-            <source>Acetaldehyde boils at about 20 °C, burns easily and may cause cancer: open the cold bottle under a hood, away from flames.</source>
-            <translation>Acetaldehyd siedet bei etwa 20 °C, ist leicht entzündlich und kann Krebs verursachen: die kalte Flasche unter dem Abzug öffnen, fern von Flammen.</translation>
-        </message>
-        <message>
-            <source>Perchloric acid burns skin and eyes and is a strong oxidiser that can set organic matter alight: wear goggles and gloves, rinse spills with much water, and never let it dry in.</source>
-            <translation>Perchlorsäure verätzt Haut und Augen und ist ein starkes Oxidationsmittel, das organisches Material in Brand setzen kann: Schutzbrille und Handschuhe tragen, Verschüttetes mit viel Wasser abspülen und nie eintrocknen lassen.</translation>
-        </message>
-        <message>
-            <source>Sodium and potassium hydroxide solutions burn skin and eyes: wear goggles and gloves.</source>
-            <translation>Natron- und Kalilauge verätzen Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
-        </message>
-        <message>
-            <source>Enzyme solutions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
-            <translation>Enzymlösungen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
-        </message>
-        <message>
-            <source>Don't look into the lamp of an open photometer: below 400 nm it gives off ultraviolet radiation.</source>
-            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 400 nm gibt sie ultraviolette Strahlung ab.</translation>
-        </message>
-        <message>
-            <source>Keep the bench free of acetic acid and its vapour: the blank shows it.</source>
-            <translation>Den Arbeitsplatz frei von Essigsäure und deren Dampf halten: Der Blindwert zeigt sie.</translation>
-        </message>
-        <message>
-            <source>A closed flask that is warmed builds up pressure: leave a third of it empty, hold the stopper down with a cloth, and open it cold.</source>
-            <translation>In einem geschlossenen Kolben entsteht beim Erwärmen Druck: ein Drittel leer lassen, den Stopfen mit einem Tuch niederhalten und erst kalt öffnen.</translation>
-        </message>
-        <message>
-            <source>Enzyme suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
-            <translation>Enzymsuspensionen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
-        </message>
-        <message>
-            <source>Swirl enzyme suspensions before every series; don't shake them to a foam.</source>
-            <translation>Enzymsuspensionen vor jedem Durchgang umschwenken; nicht zu Schaum schütteln.</translation>
-        </message>
-        <message>
-            <source>Potassium hexacyanoferrate(II) must not meet strong acid: hydrogen cyanide may form. Keep this clarification and acid deproteinisation apart, in the flask and in the waste.</source>
-            <translation>Kaliumhexacyanidoferrat(II) darf nicht mit starker Säure zusammenkommen: Cyanwasserstoff kann entstehen. Diese Klärung und die Enteiweißung mit Säure getrennt halten, im Kolben und im Abfall.</translation>
-        </message>
-        <message>
-            <source>Keep ammonia and ammonium salts away from the bench while you pipette.</source>
-            <translation>Ammoniak und Ammoniumsalze während des Pipettierens vom Arbeitsplatz fernhalten.</translation>
-        </message>
-        <message>
-            <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
-            <translation>Rotwein zuerst mit etwa 0.2 g PVPP auf 10 mL behandeln und filtrieren (Verordnung (EWG) Nr. 2676/90, Anhang).</translation>
-        </message>
-        <message>
-            <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
-            <translation>Der Puffer mit pH 10 reizt Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
-        </message>
-        <message>
-            <source>Enzyme solutions and suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
-            <translation>Enzymlösungen und -suspensionen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
-        </message>
-        <message>
-            <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
-            <translation>Vor dem Enzym nach 2 min und erneut nach 4 min ablesen: Eine Drift von mehr als 0.002 verlangt Warten, nicht das Enzym. Danach die Ansätze im Dunkeln halten, nach 45 und nach 60 min ablesen und den größeren Wert eingeben (französische Verordnung vom 7. Oktober 1987, Anhang X).</translation>
-        </message>
-        <message>
-            <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
-            <translation>INT ist ein Tetrazoliumsalz, das färbt und reizen kann: Handschuhe tragen.</translation>
-        </message>
-        <message>
-            <source>Ethanol burns easily: keep it from flames.</source>
-            <translation>Ethanol ist leicht entzündlich: von Flammen fernhalten.</translation>
-        </message>
-        <message>
-            <source>Acidified sulphite gives off sulphur dioxide, which irritates the airways and can bring on an attack of asthma: work under a hood, and never acidify a sample.</source>
-            <translation>Angesäuertes Sulfit gibt Schwefeldioxid ab, das die Atemwege reizt und einen Asthmaanfall auslösen kann: unter dem Abzug arbeiten und nie eine Probe ansäuern.</translation>
-        </message>
-        <message>
-            <source>A sulphite standard loses strength by the hour: make it fresh and note the time. The loss of 2 % an hour that a run of this method begins with is common practice, no source; find your own.</source>
-            <translation>Ein Sulfitstandard verliert stündlich an Gehalt: frisch herstellen und die Zeit notieren. Der Verlust von 2 % pro Stunde, mit dem ein Lauf nach dieser Methode beginnt, ist gängige Praxis, ohne Quelle; den eigenen ermitteln.</translation>
-        </message>
-        <message>
-            <source>If the reaction has not ended after 15 min, read every 5 min until the rise is steady and enter all readings: the result is extrapolated to the addition (same Regulation).</source>
-            <translation>Ist die Reaktion nach 15 min nicht beendet, alle 5 min ablesen, bis der Anstieg gleichmäßig ist, und alle Ablesungen eingeben: Das Ergebnis wird auf die Zugabe extrapoliert (dieselbe Verordnung).</translation>
-        </message>
-        <message>
-            <source>Metaphosphoric acid burns skin and eyes: wear goggles and gloves.</source>
-            <translation>Metaphosphorsäure verätzt Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
-        </message>
-        <message>
-            <source>The buffer has to neutralise the acid that comes with the sample: check that the tube stays near pH 6.</source>
-            <translation>Der Puffer muss die Säure neutralisieren, die mit der Probe kommt: prüfen, dass der Ansatz nahe pH 6 bleibt.</translation>
-        </message>
-        <message>
-            <source>A standard of L-ascorbic acid loses strength by the hour, in water far faster than in metaphosphoric acid: make it fresh and note the time.</source>
-            <translation>Ein Standard aus L-Ascorbinsäure verliert stündlich an Gehalt, in Wasser weit schneller als in Metaphosphorsäure: frisch herstellen und die Zeit notieren.</translation>
-        </message>
-        <message>
-            <source>Don't look into the lamp of an open photometer: below 300 nm its ultraviolet radiation burns eyes and skin within minutes.</source>
-            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 300 nm verbrennt ihre ultraviolette Strahlung Augen und Haut binnen Minuten.</translation>
-        </message>
-        <message>
-            <source>Keep the tubes in the dark after the enzyme.</source>
-            <translation>Die Ansätze nach Zugabe des Enzyms im Dunkeln halten.</translation>
-        </message>
-        <message>
-            <source>Hydrogen peroxide and alkali burn skin and eyes: wear goggles and gloves.</source>
-            <translation>Wasserstoffperoxid und Lauge verätzen Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
-        </message>
-    </context>
-    <context>
         <name>plateau::exchange::CellLines</name>
         <message>
             <source>The line has more than %1 columns.</source>
@@ -3606,6 +3510,1473 @@
         <message>
             <source>no method %1 is installed; correct the id, or put the whole method here</source>
             <translation>keine Methode %1 ist installiert; die Kennung berichtigen oder die ganze Methode hier einsetzen</translation>
+        </message>
+    </context>
+    <context>
+        <name>plateau::exchange::ShippedMethods</name>
+        <message>
+            <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
+            <translation>Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die erlaubte Berufsausübung.</translation>
+        </message>
+        <message>
+            <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
+            <translation>Flüchtig: Proben, Verdünnungen und Küvetten verschlossen und kühl halten, unter der Oberfläche pipettieren und jeden Ansatz ohne Verzug ablesen.</translation>
+        </message>
+        <message>
+            <source>Acetaldehyde boils at about 20 °C, burns easily and may cause cancer: open the cold bottle under a hood, away from flames.</source>
+            <translation>Acetaldehyd siedet bei etwa 20 °C, ist leicht entzündlich und kann Krebs verursachen: die kalte Flasche unter dem Abzug öffnen, fern von Flammen.</translation>
+        </message>
+        <message>
+            <source>Perchloric acid burns skin and eyes and is a strong oxidiser that can set organic matter alight: wear goggles and gloves, rinse spills with much water, and never let it dry in.</source>
+            <translation>Perchlorsäure verätzt Haut und Augen und ist ein starkes Oxidationsmittel, das organisches Material in Brand setzen kann: Schutzbrille und Handschuhe tragen, Verschüttetes mit viel Wasser abspülen und nie eintrocknen lassen.</translation>
+        </message>
+        <message>
+            <source>Sodium and potassium hydroxide solutions burn skin and eyes: wear goggles and gloves.</source>
+            <translation>Natron- und Kalilauge verätzen Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>Enzyme solutions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Enzymlösungen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
+        </message>
+        <message>
+            <source>Don't look into the lamp of an open photometer: below 400 nm it gives off ultraviolet radiation.</source>
+            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 400 nm gibt sie ultraviolette Strahlung ab.</translation>
+        </message>
+        <message>
+            <source>Keep the bench free of acetic acid and its vapour: the blank shows it.</source>
+            <translation>Den Arbeitsplatz frei von Essigsäure und deren Dampf halten: Der Blindwert zeigt sie.</translation>
+        </message>
+        <message>
+            <source>A closed flask that is warmed builds up pressure: leave a third of it empty, hold the stopper down with a cloth, and open it cold.</source>
+            <translation>In einem geschlossenen Kolben entsteht beim Erwärmen Druck: ein Drittel leer lassen, den Stopfen mit einem Tuch niederhalten und erst kalt öffnen.</translation>
+        </message>
+        <message>
+            <source>Enzyme suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Enzymsuspensionen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
+        </message>
+        <message>
+            <source>Swirl enzyme suspensions before every series; don't shake them to a foam.</source>
+            <translation>Enzymsuspensionen vor jedem Durchgang umschwenken; nicht zu Schaum schütteln.</translation>
+        </message>
+        <message>
+            <source>Potassium hexacyanoferrate(II) must not meet strong acid: hydrogen cyanide may form. Keep this clarification and acid deproteinisation apart, in the flask and in the waste.</source>
+            <translation>Kaliumhexacyanidoferrat(II) darf nicht mit starker Säure zusammenkommen: Cyanwasserstoff kann entstehen. Diese Klärung und die Enteiweißung mit Säure getrennt halten, im Kolben und im Abfall.</translation>
+        </message>
+        <message>
+            <source>Keep ammonia and ammonium salts away from the bench while you pipette.</source>
+            <translation>Ammoniak und Ammoniumsalze während des Pipettierens vom Arbeitsplatz fernhalten.</translation>
+        </message>
+        <message>
+            <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
+            <translation>Rotwein zuerst mit etwa 0.2 g PVPP auf 10 mL behandeln und filtrieren (Verordnung (EWG) Nr. 2676/90, Anhang).</translation>
+        </message>
+        <message>
+            <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
+            <translation>Der Puffer mit pH 10 reizt Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>Enzyme solutions and suspensions may be preserved with sodium azide: toxic if swallowed or through the skin, sets free a very toxic gas with acids, and forms explosive salts with copper and lead drains. Wear gloves and collect the waste as your local rules say.</source>
+            <translation>Enzymlösungen und -suspensionen können mit Natriumazid konserviert sein: giftig beim Verschlucken oder bei Hautkontakt, setzt mit Säuren ein sehr giftiges Gas frei und bildet in Abflussrohren aus Kupfer oder Blei explosive Salze. Handschuhe tragen und den Abfall nach den örtlichen Vorschriften sammeln.</translation>
+        </message>
+        <message>
+            <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
+            <translation>Vor dem Enzym nach 2 min und erneut nach 4 min ablesen: Eine Drift von mehr als 0.002 verlangt Warten, nicht das Enzym. Danach die Ansätze im Dunkeln halten, nach 45 und nach 60 min ablesen und den größeren Wert eingeben (französische Verordnung vom 7. Oktober 1987, Anhang X).</translation>
+        </message>
+        <message>
+            <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
+            <translation>INT ist ein Tetrazoliumsalz, das färbt und reizen kann: Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>Ethanol burns easily: keep it from flames.</source>
+            <translation>Ethanol ist leicht entzündlich: von Flammen fernhalten.</translation>
+        </message>
+        <message>
+            <source>Acidified sulphite gives off sulphur dioxide, which irritates the airways and can bring on an attack of asthma: work under a hood, and never acidify a sample.</source>
+            <translation>Angesäuertes Sulfit gibt Schwefeldioxid ab, das die Atemwege reizt und einen Asthmaanfall auslösen kann: unter dem Abzug arbeiten und nie eine Probe ansäuern.</translation>
+        </message>
+        <message>
+            <source>A sulphite standard loses strength by the hour: make it fresh and note the time. The loss of 2 % an hour that a run of this method begins with is common practice, no source; find your own.</source>
+            <translation>Ein Sulfitstandard verliert stündlich an Gehalt: frisch herstellen und die Zeit notieren. Der Verlust von 2 % pro Stunde, mit dem ein Lauf nach dieser Methode beginnt, ist gängige Praxis, ohne Quelle; den eigenen ermitteln.</translation>
+        </message>
+        <message>
+            <source>If the reaction has not ended after 15 min, read every 5 min until the rise is steady and enter all readings: the result is extrapolated to the addition (same Regulation).</source>
+            <translation>Ist die Reaktion nach 15 min nicht beendet, alle 5 min ablesen, bis der Anstieg gleichmäßig ist, und alle Ablesungen eingeben: Das Ergebnis wird auf die Zugabe extrapoliert (dieselbe Verordnung).</translation>
+        </message>
+        <message>
+            <source>Metaphosphoric acid burns skin and eyes: wear goggles and gloves.</source>
+            <translation>Metaphosphorsäure verätzt Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>The buffer has to neutralise the acid that comes with the sample: check that the tube stays near pH 6.</source>
+            <translation>Der Puffer muss die Säure neutralisieren, die mit der Probe kommt: prüfen, dass der Ansatz nahe pH 6 bleibt.</translation>
+        </message>
+        <message>
+            <source>A standard of L-ascorbic acid loses strength by the hour, in water far faster than in metaphosphoric acid: make it fresh and note the time.</source>
+            <translation>Ein Standard aus L-Ascorbinsäure verliert stündlich an Gehalt, in Wasser weit schneller als in Metaphosphorsäure: frisch herstellen und die Zeit notieren.</translation>
+        </message>
+        <message>
+            <source>Don't look into the lamp of an open photometer: below 300 nm its ultraviolet radiation burns eyes and skin within minutes.</source>
+            <translation>Nicht in die Lampe eines offenen Photometers sehen: Unter 300 nm verbrennt ihre ultraviolette Strahlung Augen und Haut binnen Minuten.</translation>
+        </message>
+        <message>
+            <source>Keep the tubes in the dark after the enzyme.</source>
+            <translation>Die Ansätze nach Zugabe des Enzyms im Dunkeln halten.</translation>
+        </message>
+        <message>
+            <source>Hydrogen peroxide and alkali burn skin and eyes: wear goggles and gloves.</source>
+            <translation>Wasserstoffperoxid und Lauge verätzen Haut und Augen: Schutzbrille und Handschuhe tragen.</translation>
+        </message>
+        <message>
+            <source>Acetaldehyde (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Aldehyde dehydrogenase oxidises acetaldehyde to acetate; the reaction runs to its end in the alkaline buffer, which also frees acetaldehyde bound to sulphite. One NADH for each acetaldehyde; the absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 9 with potassium</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NAD solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Water</source>
+            <translation type="unfinished">Wasser</translation>
+        </message>
+        <message>
+            <source>Sample</source>
+            <translation type="unfinished">Probe</translation>
+        </message>
+        <message>
+            <source>Aldehyde dehydrogenase solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetaldehyde</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetaldehyde + NAD + H2O → acetate + NADH + 2 H+ (aldehyde dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH formed for each acetaldehyde.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Other aldehydes, such as propionaldehyde and benzaldehyde, react too, some of them slowly.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Traces of alcohol dehydrogenase in the enzyme let ethanol creep: read at the same time in every tube and compare with a sample blank.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Keep closed and cool. Dilute with cold water in a full flask right before pipetting.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dilute with cold water and give the sample a blank of its own; treat with PVPP only in a closed vessel in the cold.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Centrifuge in a full, closed, cooled tube; don't filter under suction.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Don't degas by warming or stirring: acetaldehyde goes with the gas. Cool to 4 °C, bring to pH 9 with sodium hydroxide in a closed vessel, which binds the carbon dioxide, use at once, and note the dilution.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Distil or extract closed and cold with water, chill and filter cold; check the recovery with a spiked sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cool to 4 °C; precipitate with perchloric acid, 1 mol/L, in a closed tube, centrifuge cold, bring to pH 8 to 9 with potassium hydroxide, use at once. Check the recovery with a spiked sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Homogenise frozen with ice-cold water in a closed vessel, centrifuge cold, use at once. Enter mass and extract volume with the sample; check the recovery with a spiked sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetic acid (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes: MEBAK B-590.31.112, acetic acid. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetyl-CoA synthetase turns acetate into acetyl-CoA, citrate synthase joins it to oxaloacetate, and malate dehydrogenase makes that oxaloacetate anew from L-malate with one NADH for each acetate. The malate dehydrogenase equilibrium stands before the measured reaction and gives NADH of its own, so the signal is (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 8.4 with L-malate</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>ATP, CoA and NAD solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Malate dehydrogenase and citrate synthase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetyl-CoA synthetase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetic acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-malate + NAD ⇌ oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetate + ATP + CoA → acetyl-CoA + AMP + diphosphate (acetyl-CoA synthetase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA (citrate synthase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH formed for each acetate, less what the malate equilibrium had formed before.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Propionate is taken slowly. Free acetate in reagents and water shows in the blank.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The result is that of free acetate; esters and acetylated polymers do not react unless they were split before.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pipette as it is, or diluted with water into the range of the method.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dilute as far as the range allows; colour alone adds the same to A0, A1 and A2. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Centrifuge, or filter through a fluted filter or a membrane of 0.45 µm; throw the first millilitres away.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stir or shake in a half-filled, loosely closed flask until no more gas comes; don't warm: acetic acid is volatile. Filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water and filter. Enter mass and extract volume with the sample. Vinegar and pickles: dilute 1 to 100 or more.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ammonia and urea (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glutamate dehydrogenase joins ammonia to 2-oxoglutarate with one NADH for each ammonia (A1 to A2). Urease then splits urea into two ammonia and carbon dioxide, and two NADH are used for each urea (A2 to A3). The equilibrium lies on the side of glutamate. The absorbance falls; the NADH has to last for both.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 8 with 2-oxoglutarate and ADP</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NADH solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glutamate dehydrogenase in glycerol</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Urease solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ammonia as NH3</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Urea</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Urea + H2O → 2 NH3 + CO2 (urease)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH used for each ammonia, two for each urea.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Enzymes kept in ammonium sulphate bring ammonia with them: take glutamate dehydrogenase and urease free of ammonium.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ammonia in the air, from cleaning agents and smoke, dissolves in every open vessel: the blank shows it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Much tannin stops both enzymes: treat with PVPP.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Fluoride and heavy metals stop urease.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Centrifuge, or filter through a washed filter: paper may hold ammonium. Throw the first millilitres away.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stir or shake in a half-filled flask until no more gas comes, at its own pH: an alkaline sample loses ammonia. Filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Milk and milk products, 1 to 10 g: precipitate with 10 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 7 to 8 with potassium hydroxide, make up to 50 mL, stand in ice for 20 min, filter. Alkaline clarification loses ammonia and hot acid splits amides.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Citric acid in wine</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Commission Regulation (EEC) No 2676/90, Annex, citric acid (consolidated text of 13.08.2005, Italian): volumes of sample, water and the solutions 2.1 to 2.4, 340 nm and 10 mm, readings about 5 min after mixing and about 5 min after solution 2.4, range of 20 to 400 mg/L in the pipetted solution. Molar mass and absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8. From memory: what the solutions 2.1 to 2.4 hold and the difference A1 - A2 less that of the blank. The signal window is the range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the reserve, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Citrate lyase splits citrate into oxaloacetate and acetate; malate and lactate dehydrogenase use one NADH for each oxaloacetate or the pyruvate that comes of it. The absorbance falls.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Solution 2.1 (buffer)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Solution 2.2 (NADH)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Solution 2.3 (malate and lactate dehydrogenase suspension)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Solution 2.4 (citrate lyase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Citric acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Citrate → oxaloacetate + acetate (citrate lyase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Oxaloacetate + NADH + H+ → L-malate + NAD (L-malate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH used for each citrate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Oxaloacetate and pyruvate of the wine are used up before A1 and do not count.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Malate, tartrate and isocitrate do not react.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Much tannin slows the lyase: treat with PVPP.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Below 400 mg/L pipette as it is; otherwise dilute with water to 20 to 400 mg/L (same Regulation).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Red wine: about 0.2 g of PVPP with 10 mL of wine, then filter (same Regulation).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stir or shake in a half-filled flask until no more gas comes, then filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Citric acid (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry, molar mass: Russian standard for citric acid in juices, document 1200102279, section 8. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Citrate lyase splits citrate into oxaloacetate and acetate. L-malate dehydrogenase, and L-lactate dehydrogenase for the oxaloacetate that has turned into pyruvate, use one NADH for each. Both reductions go to their end by themselves. The absorbance falls by one NADH for each citrate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 7.8 with zinc</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Malate and lactate dehydrogenase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Citrate lyase solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Citrate → oxaloacetate + acetate (citrate lyase, zinc)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Oxaloacetate and pyruvate of the sample are used up before A1 and do not count.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Isocitrate, malate and tartrate do not react.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Much tannin or a strongly acid sample slows the lyase: treat with PVPP, bring to pH 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pipette as it is, or diluted with water into the range of the method. Bring lemon juice and other strongly acid samples to about pH 8 with sodium hydroxide first.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dilute as far as the range allows and give the sample a blank of its own. Red wine and red juice: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stir or shake in a half-filled flask until no more gas comes, warm to 30 °C if need be, then filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-gluconic acid (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Gluconate kinase phosphorylates D-gluconate with ATP; 6-phosphogluconate dehydrogenase turns that into ribulose-5-phosphate, carbon dioxide and NADPH. The loss of carbon dioxide takes the reaction to its end. One NADPH for each D-gluconate; the absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 8 with magnesium</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NADP solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>ATP solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>6-Phosphogluconate dehydrogenase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Gluconate kinase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-gluconic acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>6-Phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADPH formed for each D-gluconate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-glucono-lactone does not react as it is: for the total, hold the sample at pH 10 to 11 for 10 min first, then bring it to pH 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>6-Phosphogluconate of the sample is used up before A1 and does not count.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-lactic acid (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle, stoichiometry and the buffer of pH 10 with L-glutamate: OIV-MA-AS313-07, lactic acid. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-lactate dehydrogenase turns D-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each D-lactate; the absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 10 with L-glutamate</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glutamate-pyruvate transaminase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-lactate dehydrogenase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-lactic acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pyruvate + L-glutamate → L-alanine + 2-oxoglutarate (glutamate-pyruvate transaminase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH formed for each D-lactate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-lactate does not react. D-2-hydroxybutyrate is taken slowly.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sweat holds lactate: touch neither pipette tips nor the inside of cuvettes.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A small creep after the end is usual: read at the same time in every tube, or read a series and extrapolate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Meat, 5 g: homogenise in the cold with 20 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 10 with potassium hydroxide, make up to 100 mL with water, stand in ice for 20 min, filter. A sample treated with acid never goes into the waste of the hexacyanoferrate clarification.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-malic acid (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry: OIV resolution OENO 6/98. Molar mass: OIV resolution OENO 30/2004. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-malate dehydrogenase oxidises D-malate and splits carbon dioxide off: pyruvate, carbon dioxide and NADH. The loss of carbon dioxide and the alkaline buffer pull the reaction to its end. One NADH for each D-malate; the absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 9 with magnesium and potassium</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-malate dehydrogenase solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-malic acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-malate + NAD → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH formed for each D-malate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-tartrate is taken slowly: the absorbance goes on creeping after the end. Read at the same time in every tube, or read a series and extrapolate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Fifty times as much L-malate or more slows the reaction.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-sorbitol in foods</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol: volumes of the three solutions, water, sample and sorbitol dehydrogenase, 492 nm, 10 mm, 19.9 L/(mmol cm), molar mass 182.17 g/mol, about 3 g of sample in 100 mL, readings at 2 min and 2 min later, then 45 min in the dark and 15 min more. From memory: what the three solutions hold. Our own: one reading A1 (the second of the first two), one reading A2 (the larger of the last two). The signal window is the stated optimum of 20 to 350 mg/100 g with 3 g in 100 mL, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sorbitol dehydrogenase turns D-sorbitol and NAD into fructose and NADH; diaphorase passes the hydrogen on to the tetrazolium salt INT, one formazan for each D-sorbitol. The absorbance at 492 nm rises. Xylitol is measured as well.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>First solution (buffer)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Second solution (NAD and diaphorase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Third solution (INT)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sample extract</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sorbitol dehydrogenase solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-sorbitol</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NADH + INT → NAD + formazan (diaphorase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One formazan formed for each D-sorbitol.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Xylitol is measured as well (same order).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ascorbic acid, sulphite and other reducing substances reduce INT: wait until A1 stands.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dilute with water until the pipetted solution holds 0.006 to 0.105 g/L.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stir or shake in a half-filled flask until no more gas comes, then filter and dilute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh about 3 g to 0.01 g, extract with 60 mL of water at 60 °C for 1 h, cool, make up to 100 mL, stand in ice for 20 min and filter cold: the fat stays behind.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh about 3 g to 0.01 g, leave with 60 mL of water for 1 h, make up to 100 mL, filter (same order). Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ethanol (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry: MEBAK B-590.11.112, ethanol (alcohol and aldehyde dehydrogenase). Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Alcohol dehydrogenase turns ethanol into acetaldehyde. That equilibrium lies on the side of ethanol; the alkaline buffer and aldehyde dehydrogenase, which oxidises the acetaldehyde on to acetate, pull it over. Two NADH for each ethanol; the absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 9</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Alcohol dehydrogenase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ethanol</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ethanol + NAD → acetaldehyde + NADH + H+ (alcohol dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Two NADH formed for each ethanol.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Acetaldehyde of the sample is used up before A1 and does not count.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>1-Propanol, 1-butanol and other primary alcohols react, more slowly the longer they are; methanol does not.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ethanol in the air of the room, from disinfectants and squeeze bottles, shows in the blank.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Keep closed. Dilute with cold water into the range: wine 1 to 1000 and more, beer and cider 1 to 500, juice as it is.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The dilution takes care of the colour. Low-alcohol samples: give the sample a blank of its own, or stir with PVPP in a closed vessel and filter covered.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Centrifuge in a closed tube, or filter through a covered funnel; no suction.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stir gently at room temperature in a covered flask, or filter through a covered fluted filter; don't warm: ethanol goes with the gas.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up, stand in ice for 20 min and filter cold through a covered funnel.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take 1 to 10 g, keep closed: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter through a covered funnel.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up and filter through a covered funnel. Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Free sulphite (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Interferences: EN 1988-2:1998, scope. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The same two reactions as for total sulphite, in a weakly acid buffer, in the cold and with a short wait, so that sulphite bound to acetaldehyde stays bound. Weakly bound sulphite is set free while the free is used up: what is found depends on the waiting time. Keep it the same for standard and samples. One NADH used for each sulphite; the absorbance falls.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 6</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NADH and NADH peroxidase solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sulphite oxidase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Free sulphite as SO2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sulphite + O2 + H2O → sulphate + H2O2 (sulphite oxidase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH used for each sulphite.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sulphite bound to sugars, pyruvate and pigments comes free during the reaction and counts in part: the result is an upper bound of what is free.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sulphate, sulphide and thiosulphate do not interfere; isothiocyanates do. Not for cabbage, dried garlic, dried onion, ginger, leek and soy protein (EN 1988-2:1998, scope).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ascorbic acid above about 0.1 g/L slows the reaction and uses NADH: treat the sample with ascorbate oxidase first.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pipette from a full, closed vessel, without shaking air in. Work cold and at once: what is free changes with temperature, dilution and air.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Give the sample a blank of its own and dilute as far as the range allows. Don't treat it with charcoal or long with PVPP: sulphite is lost and oxidised.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Let it settle, or centrifuge in a full, closed tube; suction filtration draws sulphur dioxide off. Work cold and at once: what is free changes with temperature, dilution and air.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Neither heat nor acidify, and don't shake: sulphur dioxide goes with the gas. Pour slowly into a beaker and stir gently in the cold until the bubbles are few; don't make it alkaline, which sets bound sulphite free.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-glucose after starch digestion</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Commission Regulation (EC) No 900/2008, Annex I, sections 5.1 and 5.2: volumes of buffer, NADP, ATP, test solution, water and enzymes, the first reading after about 3 min, the second after about 15 min, readings every 5 min until the rise is steady and the extrapolation to the addition where the reaction has not ended, masses and flasks by starch content. Molar mass and absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. From memory: the wavelength of 340 nm and the path length of 10 mm in this text, what the solutions hold. Our own: four readings for the extrapolation. Common practice, no source: the waiting limits around the stated times, the signal window, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range (of the digest as made up), interferences and cautions where they name no source.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Amyloglucosidase has turned starch and its breakdown products into D-glucose. Hexokinase phosphorylates it with ATP, and glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose; both go to their end. The absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Test solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Hexokinase and glucose-6-phosphate dehydrogenase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-glucose</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Starch + n H2O → n D-glucose (amyloglucosidase), before the test</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADPH formed for each D-glucose.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Free D-glucose, and that of sucrose where the digestion splits it, counts too; the conversion to starch takes it off (Regulation (EEC) No 4154/87).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Amyloglucosidase holds some D-glucose of its own: digest a blank with every series.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>By the starch, or its breakdown products, expected: above 70 % weigh 0.35 to 0.4 g, 20 to 70 % at most 0.5 g, 5 to 20 % at most 1 g, below 5 % at most 2 g; make up to 500, 500, 250 and 200 mL (same Regulation). Digest as the Regulation says. Enter mass and flask volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-glucose and D-fructose (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.18.112, glucose, fructose and sucrose. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Hexokinase phosphorylates both sugars; glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose (A1 to A2). Phosphoglucose isomerase then turns fructose-6-phosphate over, and one NADPH is formed for each D-fructose (A2 to A3).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 7.6</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NADP and ATP solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Phosphoglucose isomerase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-fructose</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-glucose + ATP → glucose-6-phosphate + ADP; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Fructose-6-phosphate → glucose-6-phosphate (phosphoglucose isomerase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADPH formed for each D-glucose, and one for each D-fructose.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glucose-6-phosphate of the sample counts as D-glucose, fructose-6-phosphate as D-fructose.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A small creep after the end comes from other sugars and enzymes: read at the same time in every tube.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Yeast and its enzymes go on working in an unfiltered sample: filter at once, or heat to 80 °C for 10 min, loosely stoppered.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Dried fruit and honey: dilute the extract 10 to 50 times. Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glycerol (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.58.112, glycerol in beverages. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glycerol kinase phosphorylates glycerol with ATP; pyruvate kinase makes the ATP anew from ADP and phosphoenolpyruvate and sets pyruvate free, and lactate dehydrogenase uses one NADH for each. All three go to their end by themselves. The absorbance falls by one NADH for each glycerol.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer with NADH, ATP and phosphoenolpyruvate</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pyruvate kinase and lactate dehydrogenase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glycerol kinase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glycerol</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glycerol + ATP → glycerol-3-phosphate + ADP (glycerol kinase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>ADP + phosphoenolpyruvate → ATP + pyruvate (pyruvate kinase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH used for each glycerol.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dihydroxyacetone and glyceraldehyde are phosphorylated too.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>ADP and pyruvate of the sample and of the reagents are used up before A1 and do not count.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Traces of ATPase let the absorbance creep: read at the same time in every tube.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Some enzymes are kept in glycerol: take ammonium sulphate suspensions.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Or precipitate with perchloric acid, 1 mol/L, centrifuge and bring to pH 8 with potassium hydroxide; never both in one flask.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-ascorbic acid at 265 nm (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory. The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 6 with EDTA</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ascorbate oxidase solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-ascorbic acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>2 L-ascorbic acid + O2 → 2 dehydroascorbic acid + 2 H2O (ascorbate oxidase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One L-ascorbate lost for each L-ascorbic acid.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-Isoascorbic acid (erythorbic acid) reacts too, more slowly.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Polyphenols, proteins and preservatives absorb at 265 nm: dilute until A1 stays below 2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The enzyme absorbs at 265 nm itself: every series needs blanks.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dehydroascorbic acid does not count unless it was reduced before.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-ascorbic acid oxidises in minutes in a dilute neutral solution: dilute with metaphosphoric acid, 15 g/L, keep dark and cold, and pipette within the hour.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dilute with metaphosphoric acid, 15 g/L, as far as the range allows; give the sample a blank of its own. PVPP takes some of the ascorbic acid away: check with a spiked sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dilute with metaphosphoric acid, 15 g/L, then centrifuge or filter at once.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stir in the cold under cover until no more gas comes, then dilute with metaphosphoric acid, 15 g/L.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL, stand in ice for 20 min and filter cold. Don't extract hot.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Homogenise 5 g in the cold with metaphosphoric acid, 50 g/L, which precipitates protein too, make up to 100 mL, filter and dilute.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mince frozen, homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL and filter at once; don't extract hot. Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-glutamic acid at 492 nm (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivity of the formazan of INT: French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glutamate dehydrogenase turns L-glutamate and NAD into 2-oxoglutarate, ammonium and NADH. That equilibrium lies on the side of glutamate; diaphorase pulls it over by passing the hydrogen on to the tetrazolium salt INT, one formazan for each L-glutamate. The absorbance at 492 nm rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 8.6 with detergent</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NAD and diaphorase solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>INT solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-glutamic acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One formazan formed for each L-glutamate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Ascorbic acid, sulphite, thiols and other reducing substances reduce INT: wait until A1 stands, or oxidise them first with hydrogen peroxide in alkali and destroy the rest with catalase.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-Glutamine and L-aspartate do not react.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Light reduces INT: keep the tubes in the dark.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter; no charcoal.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-lactic acid (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-lactate dehydrogenase turns L-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each L-lactate; the absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-lactate dehydrogenase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-lactic acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH formed for each L-lactate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-lactate does not react. L-2-hydroxybutyrate is taken slowly.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-malic acid (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Stoichiometry: OIV-MA-AS313-11, L-malic acid. Molar mass: OIV resolution OENO 30/2004. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the alkaline buffer and the transaminase, which takes the oxaloacetate away with L-glutamate, pull it over. One NADH for each L-malate; the absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glutamate-oxaloacetate transaminase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-malate dehydrogenase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-malic acid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-malate + NAD → oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (glutamate-oxaloacetate transaminase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADH formed for each L-malate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The enzyme takes L-malate alone: D-malate, lactate, tartrate, citrate and aspartate do not react.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Much tannin slows the enzymes; treat the sample with PVPP and wait until the absorbance stands.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-malic acid in wine</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>GOT suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (GOT)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The enzyme takes L-malate alone: D-malate, lactate, tartrate and citrate do not react.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Lactose (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Hexokinase and glucose-6-phosphate dehydrogenase first use up the free D-glucose (before A1). Beta-galactosidase then splits lactose, and one NADPH is formed for each D-glucose set free, one for each lactose. The phosphorylation takes the reaction to its end. The absorbance rises. Results are anhydrous lactose; times 360.31 / 342.30 gives the monohydrate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 7.5 with magnesium</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Beta-galactosidase suspension</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Lactose, anhydrous</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Lactose + H2O → D-galactose + D-glucose (beta-galactosidase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADPH formed for each lactose.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Lactulose gives fructose instead of glucose and does not count; other beta-galactosides with glucose are taken slowly.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Much free D-glucose raises A1 and uses NADP up: dilute until A1 stays below 1, or remove the glucose first.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The enzyme splits a little sucrose or maltose where it is impure: try a solution of either.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pipette as it is, or diluted with water into the range of the method; whey is diluted 50 to 100 times.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Cream, cheese, chocolate: weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, clarify as a protein-rich sample, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Dilute the filtrate into the range.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nitrate (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nitrate reductase reduces nitrate to nitrite with one NADPH for each nitrate; FAD helps. The reaction goes to its end by itself. The absorbance falls.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 7.5 with FAD</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NADPH solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nitrate reductase solution</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nitrate</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate reductase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADPH used for each nitrate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nitrite does not react. Chlorate is reduced too.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The enzyme uses NADPH slowly without nitrate: run blanks in every series, read at the same time in every tube, or read a series and extrapolate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Glassware and filters rinsed with nitric acid or tap water hold nitrate.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Centrifuge, or filter through a washed filter: paper may hold nitrate. Throw the first millilitres away.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Vegetables, meat: mince, weigh 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 80 °C for 15 min, which also stops the sample's own enzymes, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sucrose by difference after inversion (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: TCVN 10697:2015 (EN 12146:1996), sucrose in juices. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Beta-fructosidase splits sucrose into D-glucose and D-fructose at pH 4.6. The buffer of pH 7.6 then ends the inversion, and hexokinase and glucose-6-phosphate dehydrogenase form one NADPH for each D-glucose, that of the sucrose and that which was free. Sucrose is the difference from the free D-glucose, which the method D-glucose and D-fructose measures in the same sample, times 342.3 / 180.16. The absorbance rises.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Beta-fructosidase in buffer pH 4.6</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>D-glucose after inversion</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sucrose</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sucrose + H2O → D-glucose + D-fructose (beta-fructosidase)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One NADPH formed for each D-glucose: one for each sucrose.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Beta-fructosidase also splits raffinose, kestoses and short inulins; of these, kestoses and inulins that end in glucose set glucose free.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Much free D-glucose makes the difference uncertain: sucrose below 5 g/L beside much glucose cannot be measured accurately (EN 12146:1996).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>A sample of its own acid or buffer holds the pH away from 4.6: dilute or neutralise.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pipette as it is, or diluted with water into the range of the method; take the same dilution for the free D-glucose where both fit. Bring strongly acid juices to pH 4 to 7 at once: sucrose inverts in acid.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Stir or shake in a half-filled flask until no more gas comes, without warming: sucrose inverts in warm acid. Filter.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min (acid fruit: neutralise first), cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Total sulphite (template)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sulphite oxidase turns sulphite into sulphate and hydrogen peroxide; NADH peroxidase uses the peroxide up together with one NADH for each sulphite. The absorbance falls. Bound sulphite is set free by the alkaline buffer. The oxidation needs the oxygen dissolved in the tube, and both steps go to their end by themselves.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Buffer pH 8</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Total sulphite as SO2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Bound sulphite as SO2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Sulphite bound to carbonyl compounds reacts and counts (EN 1988-2:1998, scope).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Pipette from a full, closed vessel, without shaking air in. Dilute with water right before pipetting.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Let it settle, or centrifuge in a full, closed tube; suction filtration draws sulphur dioxide off.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Neither heat nor acidify, and don't shake: sulphur dioxide goes with the gas. Pour slowly into a beaker and stir gently in the cold until the bubbles are few, or bring to pH 8 with sodium hydroxide first, then degas.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Shake 5 g with water at pH 8 in a closed 100 mL flask at 60 °C for 5 min, cool closed, make up, chill in ice and filter cold.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take 5 to 10 g: bring into a 100 mL volumetric flask with 60 mL of water, bring to pH 8, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, filter, use at once. Acid deproteinisation drives sulphur dioxide off.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -8516,6 +9887,22 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>C&amp;lose</source>
             <translation>Sch&amp;ließen</translation>
+        </message>
+        <message>
+            <source>Plateau: another notebook</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Which notebook?</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It opens in a window of its own; the one that is open now stays as it is.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>From now on the program starts &amp;with it</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15329,6 +16716,13 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>A result was accepted since: see whether the choice still holds.</source>
             <translation>Seitdem wurde ein Ergebnis angenommen: prüfen, ob die Wahl noch gilt.</translation>
         </message>
+        <message numerus="yes">
+            <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReportedView</name>
@@ -19650,6 +21044,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>&amp;What to do about a check</source>
             <translation>&amp;Was bei einer Prüfung zu tun ist</translation>
+        </message>
+        <message>
+            <source>Another note&amp;book…</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>

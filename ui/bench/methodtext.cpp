@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/methodtext.h"
 
-#include "core/exchange/cautionwords.h"
+#include "core/exchange/shippedtexts.h"
 
 #include <QCoreApplication>
 
@@ -20,7 +20,7 @@ std::vector<Sentence> methodSentences(const assay::Method &method)
 {
     std::vector<Sentence> sentences;
     for (const QString &caution : method.cautions)
-        sentences.push_back({State::Attention, exchange::shownCaution(caution)});
+        sentences.push_back({State::Attention, exchange::inWindowLanguage(caution)});
     sentences.push_back(
         {State::Info, MethodTextWords::tr("%1, version %2").arg(method.name).arg(method.version)});
     sentences.push_back({State::Info, method.source});

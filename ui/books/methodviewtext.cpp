@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/methodviewtext.h"
 
-#include "core/exchange/cautionwords.h"
+#include "core/exchange/shippedtexts.h"
 #include "ui/books/htmlpage.h"
 #include "ui/books/measurandnames.h"
 #include "ui/shared/matrixtext.h"
@@ -90,7 +90,7 @@ void writeDescription(HtmlPage &page, const Method &method)
         page.heading(MethodViewTextWords::tr("Cautions"));
         std::vector<QString> shown;
         for (const QString &caution : method.cautions)
-            shown.push_back(exchange::shownCaution(caution));
+            shown.push_back(exchange::inWindowLanguage(caution));
         page.list(shown);
     }
     page.heading(MethodViewTextWords::tr("Source"));

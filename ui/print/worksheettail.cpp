@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/worksheettail.h"
 
-#include "core/exchange/cautionwords.h"
+#include "core/exchange/shippedtexts.h"
 
 #include <QCoreApplication>
 
@@ -46,7 +46,7 @@ WorksheetTail::WorksheetTail(const Canvas &canvas, const WorksheetContent &conte
         return;
     addHeading(WorksheettailWords::tr("Cautions"));
     for (const QString &caution : content.method.cautions)
-        addParagraph(canvas, exchange::shownCaution(caution));
+        addParagraph(canvas, exchange::inWindowLanguage(caution));
 }
 
 void WorksheetTail::addHeading(const QString &text)
