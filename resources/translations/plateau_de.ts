@@ -362,12 +362,12 @@
     <context>
         <name>plateau::assay::Template</name>
         <message>
-            <source>still begins with "Template:"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
-            <translation>beginnt noch mit „Template:“; mit der Herkunft der hier verwendeten Volumina beginnen (Dokument, Abschnitt, Datum). Bis dahin sind die Ergebnisse als die einer Vorlage gekennzeichnet</translation>
+            <source>still begins with "%1"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>still says "(template)"; take that out once the volumes are yours</source>
-            <translation>enthält noch „(template)“; entfernen, sobald die Volumina die eigenen sind</translation>
+            <source>still says "%1"; take that out once the volumes are yours</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>

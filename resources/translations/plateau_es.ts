@@ -362,12 +362,12 @@
     <context>
         <name>plateau::assay::Template</name>
         <message>
-            <source>still begins with "Template:"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
-            <translation>aún empieza por «Template:»; empiécelo por la procedencia de los volúmenes que se usan aquí (documento, apartado, fecha). Hasta entonces sus resultados se señalan como los de una plantilla</translation>
+            <source>still begins with "%1"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>still says "(template)"; take that out once the volumes are yours</source>
-            <translation>aún dice «(template)»; quítelo cuando los volúmenes sean los suyos</translation>
+            <source>still says "%1"; take that out once the volumes are yours</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>

@@ -362,12 +362,12 @@
     <context>
         <name>plateau::assay::Template</name>
         <message>
-            <source>still begins with "Template:"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
-            <translation>commence encore par « Template: » ; commencez par l’origine des volumes employés ici (document, paragraphe, date). Jusque-là, ses résultats sont marqués comme ceux d’un modèle</translation>
+            <source>still begins with "%1"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>still says "(template)"; take that out once the volumes are yours</source>
-            <translation>porte encore « (template) » ; enlevez-le une fois que les volumes sont les vôtres</translation>
+            <source>still says "%1"; take that out once the volumes are yours</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>

@@ -65,6 +65,16 @@ TEST(Template, IsWhatSaysSoInNameOrSource)
     EXPECT_EQ(templateRemarks(method).size(), 2U);
     method.name = u"Perry acid"_s;
     EXPECT_TRUE(isTemplate(method));
+    for (const QString &source : {u"Vorlage: die Volumina des Lieferanten"_s, u"Modèle\u00a0: les volumes"_s, u"Plantilla: a"_s}) {
+        method.source = source;
+        EXPECT_TRUE(isTemplate(method)) << source.toStdString();
+    }
+    method.source = u"Templates of our own: leaflet of 2026"_s;
+    EXPECT_FALSE(isTemplate(method));
+    method.name = u"Birnensäure (Vorlage)"_s;
+    EXPECT_TRUE(names(templateRemarks(method), "/name", "(Vorlage)", Problem::Severity::Warning));
+    method.name = u"Perry acid"_s;
+    method.source = u" Template: set the volumes of your reagent supplier."_s;
     EXPECT_EQ(templateRemarks(method).size(), 1U);
     EXPECT_TRUE(names(templateRemarks(method), "/source", "where the volumes used here come from",
                       Problem::Severity::Warning));
