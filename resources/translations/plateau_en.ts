@@ -56,6 +56,16 @@
         </message>
     </context>
     <context>
+        <name>plateau::ui::ReportedResult</name>
+        <message numerus="yes">
+            <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
+            <translation>
+                <numerusform>They were accepted over %n day. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</numerusform>
+                <numerusform>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::RunListView</name>
         <message numerus="yes">
             <source>%n run(s)</source>
