@@ -143,6 +143,13 @@ QString toldColumns(const Row &row, const Row &other, bool onlyChanged)
     return texts.join(u'\n');
 }
 
+/// With its three decimals; more where it was keyed to more.
+QString keptAbsorbance(double absorbance)
+{
+    const QString three = evaluation::absorbanceText(absorbance);
+    return three.toDouble() == absorbance ? three : evaluation::plainText(absorbance);
+}
+
 QString seriesText(const Database &database, qint64 reading)
 {
     Statement query(database,
@@ -151,22 +158,38 @@ QString seriesText(const Database &database, qint64 reading)
     QStringList points;
     while (query.next())
         points << Sentence::tr("%1 min: %2")
-                      .arg(evaluation::plainText(query.real(0)), evaluation::plainText(query.real(1)));
+                      .arg(evaluation::plainText(query.real(0)), keptAbsorbance(query.real(1)));
     return points.join(u"; "_s);
 }
 
 QString readingText(const Database &database, qint64 id, const Row &row)
 {
     const QString single = valueOf(row, u"absorbance"_s);
-    return single.isEmpty() ? seriesText(database, id) : single;
+    return single.isEmpty() ? seriesText(database, id) : keptAbsorbance(single.toDouble());
+}
+
+/// In the rack, from 1; 0 where there is no such tube.
+int numberOfTube(const Database &database, const QString &id)
+{
+    Statement tube(database, u"SELECT position + 1 FROM tube WHERE id = ?"_s);
+    tube.run(id.toLongLong());
+    return tube.next() ? int(tube.integer(0)) : 0;
+}
+
+/// What refers to a tube does so by its row, which says nothing at the bench.
+Row withTubeNumber(const Database &database, Row row)
+{
+    for (auto &[column, text] : row) {
+        if (column == "tube"_L1 && !text.isEmpty())
+            text = QString::number(numberOfTube(database, text));
+    }
+    return row;
 }
 
 AuditChange readingChange(const Database &database, qint64 id, const Row &row)
 {
     const qint64 old = predecessorOf(database, u"reading"_s, id, row);
-    Statement tube(database, u"SELECT position FROM tube WHERE id = ?"_s);
-    tube.run(valueOf(row, u"tube"_s).toLongLong());
-    const int number = tube.next() ? int(tube.integer(0)) + 1 : 0;
+    const int number = numberOfTube(database, valueOf(row, u"tube"_s));
     return {Sentence::tr("tube %1, %2").arg(number).arg(valueOf(row, u"name"_s)),
             old ? readingText(database, old, rowOf(database, u"reading"_s, old)) : QString(),
             readingText(database, id, row), valueOf(row, u"reason"_s)};
@@ -200,8 +223,9 @@ AuditChange changeOf(const Database &database, const Covered &covered)
         const auto [was, is] = documentChange(valueOf(before, u"content"_s), content);
         return {subject, was, is, why};
     }
-    return {subject, old ? toldColumns(before, row, true) : QString(), toldColumns(row, before, old != 0),
-            why};
+    const Row now = withTubeNumber(database, row);
+    return {subject, old ? toldColumns(withTubeNumber(database, before), now, true) : QString(),
+            toldColumns(now, before, old != 0), why};
 }
 
 /// Parts of something else, which say nothing by themselves.

@@ -13,6 +13,7 @@
 #include "ui/shared/offerfield.h"
 #include "ui/shared/widgets.h"
 
+#include <QApplication>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QItemSelectionModel>
@@ -57,6 +58,8 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
     connect(m_accept, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Accepted); });
     connect(m_reject, &QPushButton::clicked, this, [this] { decide(notebook::DecisionKind::Rejected); });
     connect(m_bySample, &QPushButton::clicked, this, [this](bool open) {
+        // Its key leads to the table; the same key there, or the mouse, folds it.
+        open = open || !(m_bySample->hasFocus() || m_table->hasFocus() || m_table->isAncestorOf(QApplication::focusWidget()));
         m_foldedByHand = !open;
         unfold(open);
         if (open)

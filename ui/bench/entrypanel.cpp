@@ -234,8 +234,8 @@ void EntryPanel::keyPressEvent(QKeyEvent *event)
         retype();
     else if (event->key() == Qt::Key_Escape)
         Q_EMIT left();
-    else if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down)
-        Q_EMIT tubeWanted(event->key() == Qt::Key_Up ? -1 : 1);
+    else if ((event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) && !m_reason->hasFocus())
+        Q_EMIT tubeWanted(event->key() == Qt::Key_Up ? -1 : 1); // a reason is of this tube
     else
         QFrame::keyPressEvent(event);
 }

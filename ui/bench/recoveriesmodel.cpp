@@ -29,6 +29,13 @@ QString nameOf(const assay::Method &method, const QString &measurand)
     return found ? found->name : measurand;
 }
 
+/// "Standard STD"; the name alone where it says so itself, as "Control malic" does.
+QString named(const QString &kind, const QString &name)
+{
+    const QString word = kind.left(kind.indexOf(u" %1"_s));
+    return name.startsWith(word, Qt::CaseInsensitive) ? name : kind.arg(name);
+}
+
 } // namespace
 
 RecoveriesModel::RecoveriesModel(QObject *parent)
@@ -41,8 +48,8 @@ void RecoveriesModel::show(const assay::Method &method, const run::Run &run,
 {
     std::vector<RecoveryRow> fresh;
     for (const evaluation::StandardRecovery &standard : evaluation.standards)
-        fresh.push_back({(run::isControl(run, standard.standard) ? tr("Control %1") : tr("Standard %1"))
-                             .arg(standard.standard),
+        fresh.push_back({named(run::isControl(run, standard.standard) ? tr("Control %1") : tr("Standard %1"),
+                               standard.standard),
                          nameOf(method, standard.measurand),
                          figure(standard.expected_g_per_L, 4), figure(standard.found_g_per_L, 4),
                          percentText(standard.recovery_percent)});

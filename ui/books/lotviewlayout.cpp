@@ -83,7 +83,7 @@ QWidget *LotView::buildTables()
     m_balance->setObjectName(u"lotBalance"_s);
     m_balance->setWordWrap(true);
     m_noTakings =
-        plainLabel(tr("No run took from it yet. A run does so when a dose is ticked with this lot."), host);
+        plainLabel(tr("No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger."), host);
     m_noTakings->setWordWrap(true);
     auto *noted = plainLabel(tr("Ledger"), host);
     noted->setFont(m_theme.bold());

@@ -193,7 +193,8 @@ void PreparationView::showLife(std::vector<charts::AgedRecovery> recoveries,
 void PreparationView::tick(const QDateTime &now)
 {
     const PreparationStanding standing = standingOf(m_held, now);
-    m_now->setText(tr("Now %1; %2.").arg(strengthNowText(m_held, now), standing.words));
+    m_now->setText(m_held.discarded ? evaluation::capitalised(standing.words) + u'.'
+                                    : tr("Now %1; %2.").arg(strengthNowText(m_held, now), standing.words));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(standing.shape).pixmap(side, side));
     m_shape->setAccessibleName(standing.words);

@@ -69,6 +69,8 @@ QString strengthText(const planning::StrengthMade &made)
 
 QString strengthNowText(const planning::HeldPreparation &held, const QDateTime &now)
 {
+    if (held.discarded)
+        return u"–"_s;
     const planning::StrengthMade made = planning::strengthOf(held.of, held.preparation);
     return withUnit(
         QString::number(planning::strengthAt_g_per_L(made.concentration_g_per_L, held.preparation, now), 'f',

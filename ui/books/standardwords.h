@@ -19,7 +19,7 @@ struct PreparationStanding {
 PreparationStanding standingOf(const planning::HeldPreparation &held, const QDateTime &now);
 /// "0.1984 ± 0.0012 g/L" (k = 2), when it was made.
 QString strengthText(const planning::StrengthMade &made);
-/// "0.1875 g/L", now, to as many decimals.
+/// "0.1875 g/L", now, to as many decimals; a dash once it is thrown away.
 QString strengthNowText(const planning::HeldPreparation &held, const QDateTime &now);
 /// For its flask; made by is filled in when it is printed.
 Label labelOf(const planning::HeldPreparation &held);
