@@ -5,6 +5,7 @@
 #include "core/evaluation/evaluation.h"
 #include "core/notebook/notebook.h"
 #include "core/planning/rackrepeat.h"
+#include "core/planning/reporting.h"
 #include "ui/bench/nextaction.h"
 #include "ui/bench/pipettesheet.h"
 #include "ui/bench/places.h"
@@ -117,6 +118,11 @@ public:
     /// Empty while none are set up: nothing is signed then.
     std::vector<notebook::Person> persons() const { return std::as_const(m_notebook).persons().all(); }
     planning::ReviewRules reviewRules() const { return m_notebook.laboratory().review; }
+    /// planning::reportUnitOf of the laboratory.
+    std::optional<evaluation::ReportUnit> reportUnitOf(const QString &product, const QString &measurand) const
+    {
+        return planning::reportUnitOf(m_notebook.laboratory(), product, measurand);
+    }
     std::vector<notebook::AuditEntry> history(notebook::RunId id) const { return m_notebook.history(id); }
     notebook::StoredRun loadRevision(notebook::RunId id, int revision) const
     {

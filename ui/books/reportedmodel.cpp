@@ -141,7 +141,7 @@ QString ruleText(notebook::ReportRule rule)
     return ReportedmodelWords::tr("the result that is named");
 }
 
-std::vector<Sentence> reportedSentences(const notebook::SampleResults &results)
+std::vector<Sentence> reportedSentences(const notebook::SampleResults &results, const QString &onReport)
 {
     std::vector<Sentence> sentences;
     if (results.reported) {
@@ -154,6 +154,8 @@ std::vector<Sentence> reportedSentences(const notebook::SampleResults &results)
     } else {
         sentences.push_back({State::Attention, results.obstacle});
     }
+    if (!onReport.isEmpty())
+        sentences.push_back({State::Info, ReportedmodelWords::tr("On the report: %1.").arg(onReport)});
     if (const auto days = daysBetween(results.accepted); days > daysOfOneSample)
         sentences.push_back(
             {State::Info,

@@ -48,7 +48,7 @@ private:
 
 /// "the last accepted result" and so on, in the middle of a sentence.
 QString ruleText(notebook::ReportRule rule);
-/// What is reported, by what rule, by whom it was chosen and why.
-std::vector<Sentence> reportedSentences(const notebook::SampleResults &results);
+/// What is reported, by what rule, by whom it was chosen and why. onReport: the same in the unit of the report, or empty.
+std::vector<Sentence> reportedSentences(const notebook::SampleResults &results, const QString &onReport = {});
 
 } // namespace plateau::ui

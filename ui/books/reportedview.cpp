@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/reportedview.h"
 
+#include "core/evaluation/reportunit.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/signaturefields.h"
 #include "ui/books/measurandnames.h"
@@ -105,6 +106,7 @@ void ReportedView::showRun(const notebook::StoredRun &stored)
     }
     const bool another = m_id != stored.summary.id;
     m_id = stored.summary.id;
+    m_method = stored.method;
     if (another || all != m_all) {
         const QSignalBlocker quiet(m_subjects);
         m_subjects->clear();
@@ -118,6 +120,17 @@ void ReportedView::showRun(const notebook::StoredRun &stored)
         m_reason->clear();
     }
     showSubject();
+}
+
+QString ReportedView::onReport(const notebook::SampleResults &results) const
+{
+    if (!results.reported)
+        return {};
+    const auto unit = m_session.reportUnitOf(results.product, results.measurand);
+    if (!unit || evaluation::reportUnitWord(*unit) == results.reported->unit)
+        return {};
+    const auto converted = evaluation::reportedAs(*results.reported, m_method, *unit);
+    return converted.value ? evaluation::reportedText(*converted.value) : converted.obstacle;
 }
 
 void ReportedView::showSubject()
@@ -134,7 +147,7 @@ void ReportedView::showSubject()
         const notebook::SampleResults results = m_session.resultsOf(m_id, subject.sample, subject.measurand);
         m_signature->setPersons(m_session.persons());
         m_model->show(results);
-        m_reported->setSentences(reportedSentences(results));
+        m_reported->setSentences(reportedSentences(results, onReport(results)));
         m_table->fit();
         m_store->setEnabled(!results.accepted.empty());
         if (!another)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/assay/method.h"
 #include "core/notebook/records.h"
 #include "core/notebook/reporting.h"
 
@@ -42,6 +43,8 @@ private:
     };
 
     QWidget *buildForm(const Theme &theme);
+    /// The result in the unit in which the laboratory reports it; empty where that is the evaluation's.
+    QString onReport(const notebook::SampleResults &results) const;
     void showSubject();
     void store();
 
@@ -56,6 +59,7 @@ private:
     SignatureFields *m_signature;
     QPushButton *m_store = nullptr;
     notebook::RunId m_id;
+    assay::Method m_method;
     std::vector<Subject> m_all;
     std::optional<Subject> m_shown;
 };
