@@ -37,6 +37,8 @@ struct AdvisedRepeat {
     /// How that run had it: what is not advised otherwise stays so.
     std::vector<run::DilutionStep> dilution{};
     std::optional<double> sampleVolume_mL{};
+    /// What its evaluation advises the repeat for, each once.
+    std::vector<evaluation::CheckId> failed{};
 };
 
 /// A sample that is to be run.

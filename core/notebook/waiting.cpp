@@ -60,6 +60,20 @@ std::vector<AdvisedRepeat::Of> adviceIn(const evaluation::Evaluation &evaluation
     return advice;
 }
 
+std::vector<evaluation::CheckId> failedIn(const evaluation::Evaluation &evaluation, const QString &sample)
+{
+    std::vector<evaluation::CheckId> failed;
+    for (const evaluation::Result &result : evaluation.results) {
+        if (result.sample != sample || result.verdict != evaluation::Verdict::Repeat || !result.terms.empty())
+            continue;
+        for (const evaluation::Check &check : result.checks) {
+            if (check.advice && std::ranges::find(failed, check.id) == failed.end())
+                failed.push_back(check.id);
+        }
+    }
+    return failed;
+}
+
 std::map<QString, double> foundIn(const evaluation::Evaluation &evaluation, const QString &sample)
 {
     std::map<QString, double> found;
@@ -95,6 +109,7 @@ void takeComputed(const Database &database, const DecisionRow &decision, const Q
         const QString sample = lastToRepeat(evaluation, samples);
         repeat.advice = adviceIn(evaluation, sample);
         repeat.found = foundIn(evaluation, sample);
+        repeat.failed = failedIn(evaluation, sample);
     } catch (const Failure &failure) {
         if (failure.kind() == Failure::Kind::Storage)
             throw;
@@ -116,7 +131,7 @@ void takeHowItWasRun(const run::Run &run, const QString &sample, AdvisedRepeat &
 AdvisedRepeat repeatOf(const Database &database, const OpenRepeat &open)
 {
     const DecisionRow decision = loadDecisions(database, open.run).back();
-    AdvisedRepeat repeat{open.run, open.method, {}, {}, {}, {}, {}};
+    AdvisedRepeat repeat{open.run, open.method, {}, {}, {}, {}, {}, {}};
     const QStringList samples = repeatsWith(database, open.run, open.sample);
     const auto &own = decision.decision.samples;
     const auto said = lastWish(own, samples);

@@ -195,16 +195,19 @@ TEST(ShelfList, SaysWhyEachSampleWaits)
         notebook::AdvisedRepeat{{12}, u"m"_s, {{u"a"_s, dilute}, {u"b"_s, dilute}, {u"c"_s, more}}};
     notebook::WaitingSample both = repeat;
     both.repeat->advice.clear();
+    both.repeat->reason = u"tube spilt"_s;
+    repeat.repeat->failed = {evaluation::CheckId::SignalHigh, evaluation::CheckId::AbsorbanceHigh};
     both.shelf = notebook::ShelfId{2};
     model.setWaiting({repeat, registered, both}, {});
     ASSERT_EQ(model.rowCount(), 3);
     EXPECT_EQ(shown(model, 0, ui::ShelfModel::Why),
-              u"repeat of run 12: dilute at least 10 times, take 0.5\u00a0mL of it"_s);
+              u"repeat of run 12 (failed: Largest net signal, Largest absorbance): dilute at least 10 times, "
+              "take 0.5\u00a0mL of it"_s);
     EXPECT_EQ(model.row(0).shape, State::Attention);
     EXPECT_EQ(shown(model, 1, ui::ShelfModel::Why), u"registered, not run yet"_s);
     EXPECT_EQ(shown(model, 1, ui::ShelfModel::Expected), u"acid 3.5\u00a0g/L"_s);
     EXPECT_EQ(model.row(1).shape, State::Pending);
-    EXPECT_EQ(shown(model, 2, ui::ShelfModel::Why), u"repeat of run 12; registered again"_s);
+    EXPECT_EQ(shown(model, 2, ui::ShelfModel::Why), u"repeat of run 12 (tube spilt); registered again"_s);
 }
 
 } // namespace

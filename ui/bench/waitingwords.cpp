@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/waitingwords.h"
 
+#include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
 
 #include <QCoreApplication>
@@ -17,6 +18,17 @@ struct WaitingWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::WaitingWords)
 };
 
+/// What the person who decided gave as the reason, else what failed.
+QString repeatCause(const notebook::AdvisedRepeat &repeat)
+{
+    if (!repeat.reason.isEmpty())
+        return repeat.reason;
+    QStringList failed;
+    for (const evaluation::CheckId check : repeat.failed)
+        failed << evaluation::checkTitle(check);
+    return failed.isEmpty() ? QString() : WaitingWords::tr("failed: %1").arg(failed.join(WaitingWords::tr(", ")));
+}
+
 QString repeatWords(const notebook::AdvisedRepeat &repeat)
 {
     QStringList advices;
@@ -24,7 +36,10 @@ QString repeatWords(const notebook::AdvisedRepeat &repeat)
         if (const QString text = adviceWords(of.advice); !advices.contains(text))
             advices << text;
     }
-    const QString from = WaitingWords::tr("repeat of run %1").arg(repeat.run.value);
+    const QString why = repeatCause(repeat);
+    const QString from = why.isEmpty()
+                             ? WaitingWords::tr("repeat of run %1").arg(repeat.run.value)
+                             : WaitingWords::tr("repeat of run %1 (%2)").arg(QString::number(repeat.run.value), why);
     return advices.isEmpty() ? from
                              : WaitingWords::tr("%1: %2").arg(from, advices.join(WaitingWords::tr(", ")));
 }

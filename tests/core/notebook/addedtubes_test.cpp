@@ -147,6 +147,7 @@ TEST_F(AddedTubesTest, ARepeatThatAsksForAnotherSpeaksForItsSample)
     ASSERT_THAT(samples, SizeIs(1));
     EXPECT_EQ(samples[0].sample.id, u"S"_s);
     ASSERT_THAT(samples[0].repeat->advice, SizeIs(1));
+    EXPECT_FALSE(samples[0].repeat->failed.empty()) << "why it waits";
     EXPECT_GT(samples[0].repeat->advice[0].advice.factor, 4);
     m_book->shelf().waiveRepeat(m_run, u"S"_s, person, u"poured away"_s);
     EXPECT_THAT(waiting(), IsEmpty());
