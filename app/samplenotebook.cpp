@@ -126,6 +126,24 @@ std::vector<ShippedRun> shippedRuns(const QJsonObject &decisions)
     return runs;
 }
 
+/// What stands on the bench was begun half an hour ago, with what was made for it before.
+ShippedRun begunToday(ShippedRun shipped, const QDateTime &now)
+{
+    constexpr qint64 ago_s = 30 * 60;
+    run::Run &run = shipped.document.run;
+    const qint64 later_s = run.startedAt->secsTo(now) - ago_s;
+    const auto shift = [&](std::optional<QDateTime> &moment) {
+        if (moment)
+            moment = moment->addSecs(later_s).toOffsetFromUtc(now.offsetFromUtc());
+    };
+    shift(run.startedAt);
+    for (run::Standard &standard : run.standards) {
+        shift(standard.preparedAt);
+        shift(standard.usedAt);
+    }
+    return shipped;
+}
+
 /// withOwners: the plan keeps whose the numbers of its budget are, as if the laboratory's lists had been
 /// asked. The record of a run that came in a file says that nobody is known.
 void addSampleRun(notebook::Notebook &notebook, const ShippedRun &shipped,
@@ -288,7 +306,7 @@ void buildDemoNotebook(const QString &path, const QDateTime &today)
         now = std::max(now, today);
         for (const ShippedRun &run : shipped) {
             if (!run.isDecided())
-                addSampleRun(made, run, items, true);
+                addSampleRun(made, begunToday(run, today), items, true);
         }
         addSampleStores(made, today);
     });
