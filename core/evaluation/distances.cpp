@@ -165,6 +165,19 @@ std::optional<Doubt> farInReading(const OtherTubes &others, int tube, const QStr
     return others.ofSameContents().isEmpty() ? distance.fromAlike(others.isClear()) : std::nullopt;
 }
 
+std::optional<Doubt> farFromUsual(const OtherTubes &others, int tube, const QString &reading, double absorbance,
+                                  double usualBlank)
+{
+    if (!others.isFirstReading() || !others.isClear() || !others.all().isEmpty() || !isSlip(absorbance, {usualBlank}))
+        return std::nullopt;
+    const QStringList texts = comparedTexts(absorbance, {usualBlank}, distanceDecimals);
+    return Doubt{Doubt::Kind::FarFromOthers,
+                 CheckText::tr("%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped "
+                               "decimal point, and that the photometer was set to zero as always.")
+                     .arg(capitalised(tubeName(tube)), reading, texts[0], texts[1]),
+                 true};
+}
+
 std::optional<Doubt> farInSignal(const SampleView &view, int tube, const std::vector<int> &replicates)
 {
     // In the words of the window's checks where there is a blank; the distance is the same.

@@ -39,12 +39,13 @@ class Judgement
 {
 public:
     Judgement(const assay::Method &method, const run::Run &run, int tube, const QString &reading,
-              double absorbance, const Rules &rules)
+              double absorbance, const Rules &rules, std::optional<double> usualBlank)
         : m_run(withReading(run, tube, reading, absorbance))
         , m_tube(tube)
         , m_reading(reading)
         , m_absorbance(absorbance)
         , m_rules(rules)
+        , m_usualBlank(usualBlank)
         , m_layout(method, m_run, rules)
         , m_others(method, m_run, tube, reading)
         , m_replicates(m_others.replicates().tubes)
@@ -177,6 +178,9 @@ private:
             add(far->kind, far->sentence, far->asks);
             return;
         }
+        if (const auto far = m_usualBlank ? farFromUsual(m_others, m_tube, m_reading, m_absorbance, *m_usualBlank)
+                                          : std::nullopt)
+            add(far->kind, far->sentence, far->asks);
         for (const size_t measurand : m_measurands) {
             if (const auto far = farInSignal(viewOf(measurand), m_tube, m_replicates))
                 add(far->kind, far->sentence, far->asks);
@@ -257,6 +261,7 @@ private:
     const QString m_reading;
     double m_absorbance;
     const Rules m_rules;
+    const std::optional<double> m_usualBlank;
     Layout m_layout;
     OtherTubes m_others;
     std::vector<int> m_replicates;
@@ -270,17 +275,18 @@ private:
 } // namespace
 
 std::vector<Doubt> doubtsAbout(const assay::Method &method, const run::Run &run, int tube,
-                               const QString &reading, double absorbance, const Rules &rules)
+                               const QString &reading, double absorbance, const Rules &rules,
+                               std::optional<double> usualBlank)
 {
-    std::vector<Doubt> doubts = Judgement(method, run, tube, reading, absorbance, rules).doubts();
+    std::vector<Doubt> doubts = Judgement(method, run, tube, reading, absorbance, rules, usualBlank).doubts();
     std::ranges::stable_sort(doubts, {}, &Doubt::kind);
     return doubts;
 }
 
 QString doubtAbout(const assay::Method &method, const run::Run &run, int tube, const QString &reading,
-                   double absorbance, const Rules &rules)
+                   double absorbance, const Rules &rules, std::optional<double> usualBlank)
 {
-    for (const Doubt &doubt : doubtsAbout(method, run, tube, reading, absorbance, rules)) {
+    for (const Doubt &doubt : doubtsAbout(method, run, tube, reading, absorbance, rules, usualBlank)) {
         if (doubt.asks)
             return doubt.sentence;
     }

@@ -4,6 +4,7 @@
 
 #include "core/evaluation/evaluation.h"
 
+#include <optional>
 #include <vector>
 
 namespace plateau::evaluation {
@@ -24,7 +25,8 @@ struct Doubt {
         /// Of a falling method: below what must remain at the end, before anything was used up. Nothing is
         /// beside it yet that it could be held against.
         ReagentMissing,
-        /// A first reading, where every tube holds the same reagents.
+        /// A first reading, where every tube holds the same reagents: far from the other tubes, or from the blanks of
+        /// earlier runs where nothing is beside it yet.
         FarFromOthers,
         /// A falling reagent is used up (asked of the first tube of its contents, since a slipped decimal
         /// point looks the same), or nearly so: less than 1.5 times the reserve is left.
@@ -59,13 +61,17 @@ struct Doubt {
 /// may lie above blanks and standards, since it may be coloured, but not below. So a coloured sample is asked
 /// about once at most. All of this: common practice, no source.
 ///
+/// The first tube of a rack, a blank or a standard, has no others yet: it is held against usualBlank, the middle of what
+/// blanks of earlier runs by the method showed at that reading, as by a slipped decimal point only.
+///
 /// What the tube and the run have read so far stands in the run; a value already there is not looked at, so
 /// that a correction is judged like a first reading. The method has that reading and the run that tube.
 std::vector<Doubt> doubtsAbout(const assay::Method &method, const run::Run &run, int tube,
-                               const QString &reading, double absorbance, const Rules &rules = {});
+                               const QString &reading, double absorbance, const Rules &rules = {},
+                               std::optional<double> usualBlank = {});
 
 /// The sentence of the first that asks; empty if none does.
 QString doubtAbout(const assay::Method &method, const run::Run &run, int tube, const QString &reading,
-                   double absorbance, const Rules &rules = {});
+                   double absorbance, const Rules &rules = {}, std::optional<double> usualBlank = {});
 
 } // namespace plateau::evaluation

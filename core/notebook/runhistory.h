@@ -98,6 +98,9 @@ public:
     std::vector<ResultPoint> results(const HistoryFilter &filter) const;
     /// Those of two tubes and more.
     std::vector<ResultPoint> duplicates(const HistoryFilter &filter) const;
+    /// The middle of what the blanks of the newest ten accepted runs by that method (its id) show at the reading;
+    /// nothing of fewer than three blanks. Reads the runs.
+    std::optional<double> usualBlank(const QString &method, const QString &reading) const;
 
 private:
     OpenNotebook &m_open;

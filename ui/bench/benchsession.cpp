@@ -228,12 +228,14 @@ void BenchSession::decide(notebook::RunId id, notebook::DecisionKind kind, const
                           const QString &reason)
 {
     m_notebook.decide(id, kind, person, reason);
+    m_usualBlanks.clear();
     reload();
 }
 
 void BenchSession::decide(notebook::RunId id, const notebook::RunDecision &decision)
 {
     m_notebook.decide(id, decision);
+    m_usualBlanks.clear();
     reload();
 }
 
@@ -242,6 +244,17 @@ void BenchSession::chooseReported(notebook::RunId of, const QString &sample, con
 {
     m_notebook.chooseReported(sample, measurand, choice, of);
     Q_EMIT notebookChanged();
+}
+
+std::optional<double> BenchSession::usualBlank(notebook::RunId id, const QString &reading) const
+{
+    const Rack *rack = find(id);
+    if (!rack)
+        return std::nullopt;
+    const auto [kept, isNew] = m_usualBlanks.try_emplace({rack->stored.method.id, reading});
+    if (isNew)
+        kept->second = m_notebook.runHistory().usualBlank(rack->stored.method.id, reading);
+    return kept->second;
 }
 
 QString BenchSession::methodName(const QString &id) const
@@ -262,6 +275,7 @@ void BenchSession::reopen(notebook::RunId id, const QString &person, const QStri
                           const QString &passphrase)
 {
     m_notebook.reopen(id, person, reason, passphrase);
+    m_usualBlanks.clear();
     reload();
 }
 

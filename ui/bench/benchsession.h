@@ -117,6 +117,8 @@ public:
 
     /// Empty while none are set up: nothing is signed then.
     std::vector<notebook::Person> persons() const { return std::as_const(m_notebook).persons().all(); }
+    /// RunHistory::usualBlank of the rack's method; kept until a run is decided.
+    std::optional<double> usualBlank(notebook::RunId id, const QString &reading) const;
     planning::ReviewRules reviewRules() const { return m_notebook.laboratory().review; }
     /// planning::reportUnitOf of the laboratory.
     std::optional<evaluation::ReportUnit> reportUnitOf(const QString &product, const QString &measurand) const
@@ -174,6 +176,8 @@ private:
 
     notebook::Notebook &m_notebook;
     std::map<QString, QString> m_methodNames;
+    /// By method and reading.
+    mutable std::map<std::pair<QString, QString>, std::optional<double>> m_usualBlanks;
     const Clock &m_clock;
     std::vector<Rack> m_racks;
     std::map<notebook::RunId, QString> m_letters;

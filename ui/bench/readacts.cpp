@@ -47,6 +47,18 @@ void ReadPage::onPerson()
         step();
 }
 
+/// Asked of the notebook only while nothing in the rack is beside it.
+std::optional<double> ReadPage::usualBlankOf(const Place &place)
+{
+    const bool isFirst = std::ranges::none_of(rack()->stored.run.tubes, [&](const run::Tube &tube) {
+        return tube.readings.contains(place.reading);
+    });
+    std::optional<double> usual;
+    if (isFirst)
+        guarded(m_panel->notice(), [&] { usual = m_session.usualBlank(m_id, place.reading); });
+    return usual;
+}
+
 void ReadPage::takeOver(Submission submission)
 {
     if (!rack() || !m_place)
@@ -64,7 +76,7 @@ void ReadPage::takeOver(Submission submission)
         const notebook::StoredRun &stored = rack()->stored;
         QStringList doubts{earlyWords(place),
                            evaluation::doubtAbout(stored.method, stored.run, place.tube, place.reading,
-                                                  submission.absorbance)};
+                                                  submission.absorbance, {}, usualBlankOf(place))};
         doubts.removeAll(QString());
         if (!doubts.isEmpty()) {
             m_panel->question(tr("%1 Press Enter again to store it as read.").arg(doubts.join(u' ')));
@@ -139,7 +151,8 @@ void ReadPage::remark()
     if (m_remarkedEarly)
         sentences << early;
     for (const evaluation::Doubt &doubt :
-         evaluation::doubtsAbout(stored.method, stored.run, m_place->tube, m_place->reading, *typed))
+         evaluation::doubtsAbout(stored.method, stored.run, m_place->tube, m_place->reading, *typed, {},
+                                 usualBlankOf(*m_place)))
         sentences << doubt.sentence;
     // More than two at a glance is none.
     m_panel->remark(sentences.mid(0, 2));

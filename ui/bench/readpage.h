@@ -107,6 +107,8 @@ private:
     QString faultOf(int tube) const;
     EntryPanel::Subject subjectOf(const Place &place) const;
 
+    /// What the first tube of a rack is held against; nothing where another one is read there.
+    std::optional<double> usualBlankOf(const Place &place);
     void takeOver(Submission submission);
     void store(const Place &place, const Submission &submission);
     void remark();

@@ -80,6 +80,23 @@ TEST(Doubts, FirstReadingOfARunHasNothingToBeHeldAgainst)
     EXPECT_NE(doubtAbout(test::fallingMethod(), withA1(unreadRun(), {0.1385}), 1, u"A1"_s, 1.385), QString());
 }
 
+TEST(Doubts, TheFirstReadingOfARackIsHeldAgainstTheBlanksOfEarlierRuns)
+{
+    const assay::Method method = test::risingMethod();
+    const auto ask = [&](const run::Run &run, int tube, double absorbance, std::optional<double> usual) {
+        return doubtAbout(method, run, tube, u"A1"_s, absorbance, {}, usual);
+    };
+    const QString asked = ask(unreadRun(), 0, 1.02, 0.103);
+    EXPECT_TRUE(asked.startsWith(u"Tube 1: A1 is 1.020, but blanks of earlier runs by this method read about 0.103."_s))
+        << asked.toStdString();
+    EXPECT_EQ(ask(unreadRun(), 0, 0.131, 0.103), QString()) << "another lot may look different";
+    EXPECT_EQ(ask(unreadRun(), 0, 1.02, {}), QString());
+    EXPECT_EQ(ask(unreadRun(), 2, 1.02, 0.103), QString()) << "a sample may be coloured";
+    EXPECT_EQ(ask(withA1(unreadRun(), {1.03}), 1, 1.02, 0.103), QString()) << "its own neighbour says more";
+    EXPECT_EQ(doubtAbout(method, withA1(unreadRun(), {0.103}), 0, u"A2"_s, 0.11, {}, 1.1), QString())
+        << "only where nothing was added that differs";
+}
+
 TEST(Doubts, ColouredSampleIsAskedAboutOnceAtMost)
 {
     EXPECT_EQ(

@@ -326,6 +326,35 @@ TEST_F(ResultsTest, ANameThatWasRegisteredAnewIsAnotherSample)
     EXPECT_EQ(runsOf(results()), (std::vector{second, repeat})) << "it says that it repeats that one";
 }
 
+TEST_F(ResultsTest, TheUsualBlankIsTheMiddleOfWhatAcceptedRunsShow)
+{
+    const auto usual = [&] { return m_book->runHistory().usualBlank(u"rising"_s, u"A1"_s); };
+    const auto withBlanks = [&](double absorbance) {
+        run::Run run = runOf(0);
+        for (run::Tube &tube : run.tubes) {
+            if (tube.role == run::Role::Blank)
+                tube.readings[u"A1"_s] = absorbance;
+        }
+        return run;
+    };
+    const auto blanks = std::ranges::count(runOf(0).tubes, run::Role::Blank, &run::Tube::role);
+    ASSERT_EQ(blanks, 2);
+    EXPECT_FALSE(usual());
+    accept(withBlanks(0.100));
+    EXPECT_FALSE(usual()) << "of two blanks";
+    accept(withBlanks(0.110));
+    EXPECT_NEAR(*usual(), 0.105, 1e-12);
+    m_book->decide(m_book->addRun(withBlanks(0.9), risingMethod(), person), DecisionKind::Rejected, other, u"no"_s);
+    m_book->addRun(withBlanks(0.9), risingMethod(), person);
+    m_book->reopen(accept(withBlanks(0.9)), other, u"look again"_s);
+    EXPECT_NEAR(*usual(), 0.105, 1e-12) << "only what stands accepted";
+    for (int i = 0; i < 10; ++i)
+        accept(withBlanks(0.120));
+    EXPECT_NEAR(*usual(), 0.120, 1e-12) << "the newest ten";
+    EXPECT_FALSE(m_book->runHistory().usualBlank(u"rising"_s, u"A9"_s));
+    EXPECT_FALSE(m_book->runHistory().usualBlank(u"other"_s, u"A1"_s));
+}
+
 TEST_F(ResultsTest, ANameThatWasReceivedOnAnotherDayIsAnotherSample)
 {
     const auto receivedOn = [&](int day, int hour = 8) {
