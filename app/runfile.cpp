@@ -4,14 +4,22 @@
 
 #include "app/console.h"
 
+#include <QLocale>
+
+#include <map>
+
 namespace plateau::app {
 
 using namespace Qt::StringLiterals;
 
 const exchange::MethodLibrary &installedMethods()
 {
-    static const exchange::MethodLibrary library = exchange::MethodLibrary::shipped();
-    return library;
+    // The language is the same for as long as the program runs, except in tests of several.
+    static std::map<QString, exchange::MethodLibrary> libraries;
+    const auto [kept, isNew] = libraries.try_emplace(QLocale().name());
+    if (isNew)
+        kept->second = exchange::MethodLibrary::shipped();
+    return kept->second;
 }
 
 void reportProblems(const QString &path, const assay::Problems &problems)

@@ -25,9 +25,6 @@ void PrintTo(const Setting &setting, std::ostream *out)
 class EveryPageFits : public ::testing::TestWithParam<Setting>
 {
 protected:
-    static void SetUpTestSuite() { notebook = std::make_unique<SampleNotebook>(); }
-    static void TearDownTestSuite() { notebook.reset(); }
-
     EveryPageFits()
         : usual(QApplication::font())
     {
@@ -37,7 +34,6 @@ protected:
     }
     ~EveryPageFits() override { QApplication::setFont(usual); }
 
-    static inline std::unique_ptr<SampleNotebook> notebook;
     const QFont usual;
 };
 
@@ -45,7 +41,8 @@ TEST_P(EveryPageFits, OnTheSmallestScreen)
 {
     const QSize smallest(1280, 800);
     const SpokenLanguage language(QString::fromLatin1(GetParam().language));
-    SampleWindow sample(*notebook, smallest);
+    const SampleNotebook notebook; // its methods speak the language
+    SampleWindow sample(notebook, smallest);
     std::size_t seen = 0;
     for (const Stop &stop : tour()) {
         stop.visit(sample, [&](QWidget &shown) {

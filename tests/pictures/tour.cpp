@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/pictures/going.h"
 
+#include "core/exchange/shippedtexts.h"
 #include "ui/firststart.h"
 #include "ui/shared/theme.h"
 
@@ -65,6 +66,10 @@ const QString halfReadRack = u"Weekly tanks"_s;
 /// By the maker's seed, at the bench.
 const QString decidedRun = u"Morning rack"_s;
 const QString readRack = u"D-malic acid"_s;
+QString malicMethod()
+{
+    return exchange::inWindowLanguage(u"L-malic acid in wine"_s);
+}
 
 /// Of one method, the last two that were decided.
 void compareTwo(SampleWindow &sample)
@@ -75,7 +80,8 @@ void compareTwo(SampleWindow &sample)
     for (int row = 1; row < runs->model()->rowCount() && chosen < 2; ++row) { // the first one is on the bench
         bool isOfMethod = false;
         for (int column = 0; column < runs->model()->columnCount(); ++column)
-            isOfMethod |= runs->model()->index(row, column).data().toString().startsWith(u"Total sulphite"_s);
+            isOfMethod |= runs->model()->index(row, column).data().toString().startsWith(
+                exchange::inWindowLanguage(u"Total sulphite (template)"_s));
         if (!isOfMethod)
             continue;
         runs->selectionModel()->select(runs->model()->index(row, 0),
@@ -89,7 +95,7 @@ void compareTwo(SampleWindow &sample)
 void planTanks(SampleWindow &sample)
 {
     trigger(sample, u"actionNewRun"_s);
-    choose(sample, u"method"_s, u"L-malic acid"_s);
+    choose(sample, u"method"_s, malicMethod());
     typeInto(sample, u"title"_s, u"Perry tanks"_s);
     typeInto(sample, u"sampleNames"_s, u"Perry, tank 11\nPerry, tank 12\nPerry, tank 14\nPerry base"_s);
 }
@@ -197,11 +203,11 @@ std::vector<Stop> rulesOfTheHouse()
 {
     return {
         page(u"methods"_s, u"actionMethods"_s),
-        row(u"method"_s, u"actionMethods"_s, u"methods"_s, u"L-malic acid"_s),
+        row(u"method"_s, u"actionMethods"_s, u"methods"_s, malicMethod()),
         {u"method-editor"_s,
          [](SampleWindow &sample, const Look &look) {
              trigger(sample, u"actionMethods"_s);
-             openRow(sample, u"methods"_s, u"L-malic acid"_s);
+             openRow(sample, u"methods"_s, malicMethod());
              click(sample, u"newFromMethod"_s);
              look(sample.window());
          }},
