@@ -11,6 +11,7 @@
 #include "ui/bench/stores.h"
 #include "ui/bench/timewords.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/table.h"
@@ -251,7 +252,7 @@ void ReadPage::takeWaiting()
             }
             goTo({*tube, m_place->reading});
         }
-        m_panel->entry()->setText(readingText(next.absorbance));
+        m_panel->entry()->setText(keyedText(readingText(next.absorbance)));
         m_questioned = next;
         takeOver(next);
     }
