@@ -5,15 +5,15 @@
         <name>plateau::app::FirstRun</name>
         <message>
             <source>Another notebook</source>
-            <translation type="unfinished" />
+            <translation>Anderes Laborjournal</translation>
         </message>
         <message>
             <source>It could not be kept that the program is to start with %1; the next start opens the same notebook as before.</source>
-            <translation type="unfinished" />
+            <translation>Es ließ sich nicht behalten, dass das Programm mit %1 starten soll; der nächste Start öffnet dasselbe Laborjournal wie bisher.</translation>
         </message>
         <message>
             <source>No other window could be opened. Close this one and open the notebook by itself: %1</source>
-            <translation type="unfinished" />
+            <translation>Es ließ sich kein weiteres Fenster öffnen. Dieses schließen und das Laborjournal für sich öffnen: %1</translation>
         </message>
     </context>
     <context>
@@ -74,7 +74,7 @@
         </message>
         <message>
             <source>--person needs a name</source>
-            <translation type="unfinished" />
+            <translation>--person braucht einen Namen</translation>
         </message>
     </context>
     <context>
@@ -363,11 +363,11 @@
         <name>plateau::assay::Template</name>
         <message>
             <source>still begins with "%1"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
-            <translation type="unfinished" />
+            <translation>beginnt noch mit „%1“; mit der Herkunft der hier verwendeten Volumina beginnen (Dokument, Abschnitt, Datum). Bis dahin sind die Ergebnisse als die einer Vorlage gekennzeichnet</translation>
         </message>
         <message>
             <source>still says "%1"; take that out once the volumes are yours</source>
-            <translation type="unfinished" />
+            <translation>enthält noch „%1“; entfernen, sobald die Volumina die eigenen sind</translation>
         </message>
     </context>
     <context>
@@ -3568,7 +3568,7 @@
         </message>
         <message>
             <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
-            <translation>Rotwein zuerst mit etwa 0.2 g PVPP auf 10 mL behandeln und filtrieren (Verordnung (EWG) Nr. 2676/90, Anhang).</translation>
+            <translation>Rotwein zuerst mit etwa 0,2 g PVPP auf 10 mL behandeln und filtrieren (Verordnung (EWG) Nr. 2676/90, Anhang).</translation>
         </message>
         <message>
             <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
@@ -3580,7 +3580,7 @@
         </message>
         <message>
             <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
-            <translation>Vor dem Enzym nach 2 min und erneut nach 4 min ablesen: Eine Drift von mehr als 0.002 verlangt Warten, nicht das Enzym. Danach die Ansätze im Dunkeln halten, nach 45 und nach 60 min ablesen und den größeren Wert eingeben (französische Verordnung vom 7. Oktober 1987, Anhang X).</translation>
+            <translation>Vor dem Enzym nach 2 min und erneut nach 4 min ablesen: Eine Drift von mehr als 0,002 verlangt Warten, nicht das Enzym. Danach die Ansätze im Dunkeln halten, nach 45 und nach 60 min ablesen und den größeren Wert eingeben (französische Verordnung vom 7. Oktober 1987, Anhang X).</translation>
         </message>
         <message>
             <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
@@ -3628,1355 +3628,1355 @@
         </message>
         <message>
             <source>Acetaldehyde (template)</source>
-            <translation type="unfinished" />
+            <translation>Acetaldehyd (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>Aldehyde dehydrogenase oxidises acetaldehyde to acetate; the reaction runs to its end in the alkaline buffer, which also frees acetaldehyde bound to sulphite. One NADH for each acetaldehyde; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>Aldehyd-Dehydrogenase oxidiert Acetaldehyd zu Acetat; die Reaktion läuft im alkalischen Puffer, der auch an Sulfit gebundenen Acetaldehyd freisetzt, bis zum Ende. Ein NADH je Acetaldehyd; die Extinktion steigt.</translation>
         </message>
         <message>
             <source>Buffer pH 9 with potassium</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 9 mit Kalium</translation>
         </message>
         <message>
             <source>NAD solution</source>
-            <translation type="unfinished" />
+            <translation>NAD-Lösung</translation>
         </message>
         <message>
             <source>Water</source>
-            <translation type="unfinished">Wasser</translation>
+            <translation>Wasser</translation>
         </message>
         <message>
             <source>Sample</source>
-            <translation type="unfinished">Probe</translation>
+            <translation>Probe</translation>
         </message>
         <message>
             <source>Aldehyde dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>Aldehyd-Dehydrogenase-Lösung</translation>
         </message>
         <message>
             <source>Acetaldehyde</source>
-            <translation type="unfinished" />
+            <translation>Acetaldehyd</translation>
         </message>
         <message>
             <source>Acetaldehyde + NAD + H2O → acetate + NADH + 2 H+ (aldehyde dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Acetaldehyd + NAD + H2O → Acetat + NADH + 2 H+ (Aldehyd-Dehydrogenase)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetaldehyde.</source>
-            <translation type="unfinished" />
+            <translation>Je Acetaldehyd entsteht ein NADH.</translation>
         </message>
         <message>
             <source>Other aldehydes, such as propionaldehyde and benzaldehyde, react too, some of them slowly.</source>
-            <translation type="unfinished" />
+            <translation>Andere Aldehyde wie Propionaldehyd und Benzaldehyd reagieren ebenfalls, manche davon langsam.</translation>
         </message>
         <message>
             <source>Traces of alcohol dehydrogenase in the enzyme let ethanol creep: read at the same time in every tube and compare with a sample blank.</source>
-            <translation type="unfinished" />
+            <translation>Spuren von Alkohol-Dehydrogenase im Enzym führen bei Ethanol zu einer Schleichreaktion: in jedem Ansatz nach derselben Zeit ablesen und mit einem Probenblindwert vergleichen.</translation>
         </message>
         <message>
             <source>Keep closed and cool. Dilute with cold water in a full flask right before pipetting.</source>
-            <translation type="unfinished" />
+            <translation>Verschlossen und kühl halten. Unmittelbar vor dem Pipettieren in einem vollen Kolben mit kaltem Wasser verdünnen.</translation>
         </message>
         <message>
             <source>Dilute with cold water and give the sample a blank of its own; treat with PVPP only in a closed vessel in the cold.</source>
-            <translation type="unfinished" />
+            <translation>Mit kaltem Wasser verdünnen und einen eigenen Probenblindwert mitführen; mit PVPP nur in der Kälte in einem verschlossenen Gefäß behandeln.</translation>
         </message>
         <message>
             <source>Centrifuge in a full, closed, cooled tube; don't filter under suction.</source>
-            <translation type="unfinished" />
+            <translation>In einem vollen, verschlossenen, gekühlten Röhrchen zentrifugieren; nicht unter Saugen filtrieren.</translation>
         </message>
         <message>
             <source>Don't degas by warming or stirring: acetaldehyde goes with the gas. Cool to 4 °C, bring to pH 9 with sodium hydroxide in a closed vessel, which binds the carbon dioxide, use at once, and note the dilution.</source>
-            <translation type="unfinished" />
+            <translation>Nicht durch Erwärmen oder Rühren entgasen: Acetaldehyd entweicht mit dem Gas. Auf 4 °C kühlen, in einem verschlossenen Gefäß mit Natronlauge auf pH 9 bringen, was das Kohlendioxid bindet, sofort verwenden und die Verdünnung notieren.</translation>
         </message>
         <message>
             <source>Distil or extract closed and cold with water, chill and filter cold; check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Geschlossen und kalt destillieren oder mit Wasser extrahieren, kühlen und kalt filtrieren; die Wiederfindung mit einer aufgestockten Probe prüfen.</translation>
         </message>
         <message>
             <source>Cool to 4 °C; precipitate with perchloric acid, 1 mol/L, in a closed tube, centrifuge cold, bring to pH 8 to 9 with potassium hydroxide, use at once. Check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Auf 4 °C kühlen; in einem verschlossenen Röhrchen mit Perchlorsäure, 1 mol/L, fällen, kalt zentrifugieren, mit Kalilauge auf pH 8 bis 9 bringen, sofort verwenden. Die Wiederfindung mit einer aufgestockten Probe prüfen.</translation>
         </message>
         <message>
             <source>Homogenise frozen with ice-cold water in a closed vessel, centrifuge cold, use at once. Enter mass and extract volume with the sample; check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Gefroren mit eiskaltem Wasser in einem verschlossenen Gefäß homogenisieren, kalt zentrifugieren, sofort verwenden. Masse und Extraktvolumen bei der Probe eingeben; die Wiederfindung mit einer aufgestockten Probe prüfen.</translation>
         </message>
         <message>
             <source>Acetic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Essigsäure (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes: MEBAK B-590.31.112, acetic acid. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Enzyme: MEBAK B-590.31.112, Essigsäure. Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>Acetyl-CoA synthetase turns acetate into acetyl-CoA, citrate synthase joins it to oxaloacetate, and malate dehydrogenase makes that oxaloacetate anew from L-malate with one NADH for each acetate. The malate dehydrogenase equilibrium stands before the measured reaction and gives NADH of its own, so the signal is (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</source>
-            <translation type="unfinished" />
+            <translation>Acetyl-CoA-Synthetase setzt Acetat zu Acetyl-CoA um, Citrat-Synthase verbindet dieses mit Oxalacetat, und Malat-Dehydrogenase bildet das Oxalacetat aus L-Malat neu, mit einem NADH je Acetat. Das Gleichgewicht der Malat-Dehydrogenase ist der gemessenen Reaktion vorgelagert und liefert selbst NADH; das Signal ist daher (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</translation>
         </message>
         <message>
             <source>Buffer pH 8.4 with L-malate</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 8,4 mit L-Malat</translation>
         </message>
         <message>
             <source>ATP, CoA and NAD solution</source>
-            <translation type="unfinished" />
+            <translation>ATP/CoA/NAD-Lösung</translation>
         </message>
         <message>
             <source>Malate dehydrogenase and citrate synthase suspension</source>
-            <translation type="unfinished" />
+            <translation>Malat-Dehydrogenase/Citrat-Synthase-Suspension</translation>
         </message>
         <message>
             <source>Acetyl-CoA synthetase suspension</source>
-            <translation type="unfinished" />
+            <translation>Acetyl-CoA-Synthetase-Suspension</translation>
         </message>
         <message>
             <source>Acetic acid</source>
-            <translation type="unfinished" />
+            <translation>Essigsäure</translation>
         </message>
         <message>
             <source>L-malate + NAD ⇌ oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-Malat + NAD ⇌ Oxalacetat + NADH + H+ (L-Malat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Acetate + ATP + CoA → acetyl-CoA + AMP + diphosphate (acetyl-CoA synthetase)</source>
-            <translation type="unfinished" />
+            <translation>Acetat + ATP + CoA → Acetyl-CoA + AMP + Diphosphat (Acetyl-CoA-Synthetase)</translation>
         </message>
         <message>
             <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA (citrate synthase)</source>
-            <translation type="unfinished" />
+            <translation>Acetyl-CoA + Oxalacetat + H2O → Citrat + CoA (Citrat-Synthase)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetate, less what the malate equilibrium had formed before.</source>
-            <translation type="unfinished" />
+            <translation>Je Acetat entsteht ein NADH, abzüglich dessen, was das Malat-Gleichgewicht zuvor gebildet hat.</translation>
         </message>
         <message>
             <source>Propionate is taken slowly. Free acetate in reagents and water shows in the blank.</source>
-            <translation type="unfinished" />
+            <translation>Propionat wird langsam umgesetzt. Freies Acetat in Reagenzien und Wasser zeigt sich im Blindwert.</translation>
         </message>
         <message>
             <source>The result is that of free acetate; esters and acetylated polymers do not react unless they were split before.</source>
-            <translation type="unfinished" />
+            <translation>Das Ergebnis ist das freie Acetat; Ester und acetylierte Polymere reagieren nicht, wenn sie nicht zuvor gespalten wurden.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method.</source>
-            <translation type="unfinished" />
+            <translation>Unverändert pipettieren oder mit Wasser in den Bereich der Methode verdünnen.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows; colour alone adds the same to A0, A1 and A2. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>So weit verdünnen, wie der Bereich es zulässt; Farbe allein trägt zu A0, A1 und A2 dasselbe bei. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) oder Polyamid rühren, dann filtrieren.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a fluted filter or a membrane of 0.45 µm; throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Zentrifugieren oder durch ein Faltenfilter oder eine Membran von 0,45 µm filtrieren; die ersten Milliliter verwerfen.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled, loosely closed flask until no more gas comes; don't warm: acetic acid is volatile. Filter.</source>
-            <translation type="unfinished" />
+            <translation>In einem halb gefüllten, lose verschlossenen Kolben rühren oder schütteln, bis kein Gas mehr kommt; nicht erwärmen: Essigsäure ist flüchtig. Filtrieren.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit aufgesetztem Stopfen mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter.</source>
-            <translation type="unfinished" />
+            <translation>1 bis 10 g nehmen: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water and filter. Enter mass and extract volume with the sample. Vinegar and pickles: dilute 1 to 100 or more.</source>
-            <translation type="unfinished" />
+            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit aufgesetztem Stopfen mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben. Essig und sauer Eingelegtes: 1 auf 100 oder stärker verdünnen.</translation>
         </message>
         <message>
             <source>Ammonia and urea (template)</source>
-            <translation type="unfinished" />
+            <translation>Ammoniak und Harnstoff (Vorlage)</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase joins ammonia to 2-oxoglutarate with one NADH for each ammonia (A1 to A2). Urease then splits urea into two ammonia and carbon dioxide, and two NADH are used for each urea (A2 to A3). The equilibrium lies on the side of glutamate. The absorbance falls; the NADH has to last for both.</source>
-            <translation type="unfinished" />
+            <translation>Glutamat-Dehydrogenase verbindet Ammoniak mit 2-Oxoglutarat, mit einem NADH je Ammoniak (A1 bis A2). Dann spaltet Urease Harnstoff in zwei Ammoniak und Kohlendioxid, und je Harnstoff werden zwei NADH verbraucht (A2 bis A3). Das Gleichgewicht liegt auf der Seite des Glutamats. Die Extinktion fällt; das NADH muss für beide reichen.</translation>
         </message>
         <message>
             <source>Buffer pH 8 with 2-oxoglutarate and ADP</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 8 mit 2-Oxoglutarat und ADP</translation>
         </message>
         <message>
             <source>NADH solution</source>
-            <translation type="unfinished" />
+            <translation>NADH-Lösung</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase in glycerol</source>
-            <translation type="unfinished" />
+            <translation>Glutamat-Dehydrogenase in Glycerin</translation>
         </message>
         <message>
             <source>Urease solution</source>
-            <translation type="unfinished" />
+            <translation>Urease-Lösung</translation>
         </message>
         <message>
             <source>Ammonia as NH3</source>
-            <translation type="unfinished" />
+            <translation>Ammoniak als NH3</translation>
         </message>
         <message>
             <source>Urea</source>
-            <translation type="unfinished" />
+            <translation>Harnstoff</translation>
         </message>
         <message>
             <source>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>NH4+ + 2-Oxoglutarat + NADH + H+ → L-Glutamat + NAD + H2O (Glutamat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Urea + H2O → 2 NH3 + CO2 (urease)</source>
-            <translation type="unfinished" />
+            <translation>Harnstoff + H2O → 2 NH3 + CO2 (Urease)</translation>
         </message>
         <message>
             <source>One NADH used for each ammonia, two for each urea.</source>
-            <translation type="unfinished" />
+            <translation>Je Ammoniak wird ein NADH verbraucht, je Harnstoff zwei.</translation>
         </message>
         <message>
             <source>Enzymes kept in ammonium sulphate bring ammonia with them: take glutamate dehydrogenase and urease free of ammonium.</source>
-            <translation type="unfinished" />
+            <translation>In Ammoniumsulfat aufbewahrte Enzyme bringen Ammoniak mit: Glutamat-Dehydrogenase und Urease ohne Ammonium nehmen.</translation>
         </message>
         <message>
             <source>Ammonia in the air, from cleaning agents and smoke, dissolves in every open vessel: the blank shows it.</source>
-            <translation type="unfinished" />
+            <translation>Ammoniak aus der Luft, von Reinigungsmitteln und Rauch, löst sich in jedem offenen Gefäß: Der Blindwert zeigt es.</translation>
         </message>
         <message>
             <source>Much tannin stops both enzymes: treat with PVPP.</source>
-            <translation type="unfinished" />
+            <translation>Viel Gerbstoff hemmt beide Enzyme: mit PVPP behandeln.</translation>
         </message>
         <message>
             <source>Fluoride and heavy metals stop urease.</source>
-            <translation type="unfinished" />
+            <translation>Fluorid und Schwermetalle hemmen Urease.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) oder Polyamid rühren, dann filtrieren.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold ammonium. Throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Zentrifugieren oder durch ein gewaschenes Filter filtrieren: Papier kann Ammonium enthalten. Die ersten Milliliter verwerfen.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, at its own pH: an alkaline sample loses ammonia. Filter.</source>
-            <translation type="unfinished" />
+            <translation>In einem halb gefüllten Kolben rühren oder schütteln, bis kein Gas mehr kommt, beim eigenen pH-Wert der Probe: Eine alkalische Probe verliert Ammoniak. Filtrieren.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 40 °C extrahieren, abkühlen, auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: precipitate with 10 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 7 to 8 with potassium hydroxide, make up to 50 mL, stand in ice for 20 min, filter. Alkaline clarification loses ammonia and hot acid splits amides.</source>
-            <translation type="unfinished" />
+            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit 10 mL Perchlorsäure, 1 mol/L, fällen, zentrifugieren, mit Kalilauge auf pH 7 bis 8 bringen, auf 50 mL auffüllen, 20 min in Eis stellen, filtrieren. Bei alkalischer Klärung geht Ammoniak verloren, und heiße Säure spaltet Amide.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Kalt zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 40 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Citric acid in wine</source>
-            <translation type="unfinished" />
+            <translation>Citronensäure in Wein</translation>
         </message>
         <message>
             <source>Commission Regulation (EEC) No 2676/90, Annex, citric acid (consolidated text of 13.08.2005, Italian): volumes of sample, water and the solutions 2.1 to 2.4, 340 nm and 10 mm, readings about 5 min after mixing and about 5 min after solution 2.4, range of 20 to 400 mg/L in the pipetted solution. Molar mass and absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8. From memory: what the solutions 2.1 to 2.4 hold and the difference A1 - A2 less that of the blank. The signal window is the range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the reserve, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Verordnung (EWG) Nr. 2676/90 der Kommission, Anhang, Citronensäure (konsolidierte Fassung vom 13.08.2005, italienisch): Volumina von Probe, Wasser und den Lösungen 2.1 bis 2.4, 340 nm und 10 mm, Ablesungen etwa 5 min nach dem Mischen und etwa 5 min nach Lösung 2.4, Bereich von 20 bis 400 mg/L in der pipettierten Lösung. Molare Masse und Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8. Aus dem Gedächtnis: was die Lösungen 2.1 bis 2.4 enthalten und die Differenz A1 - A2 abzüglich der des Blindwerts. Das Messfenster ist der Bereich als Extinktion bei 340 nm, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die größte Extinktion, die Reserve, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate; malate and lactate dehydrogenase use one NADH for each oxaloacetate or the pyruvate that comes of it. The absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>Citrat-Lyase spaltet Citrat in Oxalacetat und Acetat; Malat- und Lactat-Dehydrogenase verbrauchen je Oxalacetat, oder je Pyruvat, das daraus entsteht, ein NADH. Die Extinktion fällt.</translation>
         </message>
         <message>
             <source>Solution 2.1 (buffer)</source>
-            <translation type="unfinished" />
+            <translation>Lösung 2.1 (Puffer)</translation>
         </message>
         <message>
             <source>Solution 2.2 (NADH)</source>
-            <translation type="unfinished" />
+            <translation>Lösung 2.2 (NADH)</translation>
         </message>
         <message>
             <source>Solution 2.3 (malate and lactate dehydrogenase suspension)</source>
-            <translation type="unfinished" />
+            <translation>Lösung 2.3 (Malat-/Lactat-Dehydrogenase-Suspension)</translation>
         </message>
         <message>
             <source>Solution 2.4 (citrate lyase)</source>
-            <translation type="unfinished" />
+            <translation>Lösung 2.4 (Citrat-Lyase)</translation>
         </message>
         <message>
             <source>Citric acid</source>
-            <translation type="unfinished" />
+            <translation>Citronensäure</translation>
         </message>
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase)</source>
-            <translation type="unfinished" />
+            <translation>Citrat → Oxalacetat + Acetat (Citrat-Lyase)</translation>
         </message>
         <message>
             <source>Oxaloacetate + NADH + H+ → L-malate + NAD (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Oxalacetat + NADH + H+ → L-Malat + NAD (L-Malat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
-            <translation type="unfinished" />
+            <translation>Pyruvat + NADH + H+ → L-Lactat + NAD (L-Lactat-Dehydrogenase), für Oxalacetat, das Kohlendioxid verloren hat</translation>
         </message>
         <message>
             <source>One NADH used for each citrate.</source>
-            <translation type="unfinished" />
+            <translation>Je Citrat wird ein NADH verbraucht.</translation>
         </message>
         <message>
             <source>Oxaloacetate and pyruvate of the wine are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>Oxalacetat und Pyruvat des Weins werden vor A1 verbraucht und zählen nicht.</translation>
         </message>
         <message>
             <source>Malate, tartrate and isocitrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>Malat, Tartrat und Isocitrat reagieren nicht.</translation>
         </message>
         <message>
             <source>Much tannin slows the lyase: treat with PVPP.</source>
-            <translation type="unfinished" />
+            <translation>Viel Gerbstoff verlangsamt die Lyase: mit PVPP behandeln.</translation>
         </message>
         <message>
             <source>Below 400 mg/L pipette as it is; otherwise dilute with water to 20 to 400 mg/L (same Regulation).</source>
-            <translation type="unfinished" />
+            <translation>Unter 400 mg/L unverändert pipettieren; sonst mit Wasser auf 20 bis 400 mg/L verdünnen (dieselbe Verordnung).</translation>
         </message>
         <message>
             <source>Red wine: about 0.2 g of PVPP with 10 mL of wine, then filter (same Regulation).</source>
-            <translation type="unfinished" />
+            <translation>Rotwein: etwa 0,2 g PVPP auf 10 mL Wein, dann filtrieren (dieselbe Verordnung).</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter.</source>
-            <translation type="unfinished" />
+            <translation>In einem halb gefüllten Kolben rühren oder schütteln, bis kein Gas mehr kommt, dann filtrieren.</translation>
         </message>
         <message>
             <source>Citric acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Citronensäure (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry, molar mass: Russian standard for citric acid in juices, document 1200102279, section 8. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Prinzip und Stöchiometrie, molare Masse: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8. Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate. L-malate dehydrogenase, and L-lactate dehydrogenase for the oxaloacetate that has turned into pyruvate, use one NADH for each. Both reductions go to their end by themselves. The absorbance falls by one NADH for each citrate.</source>
-            <translation type="unfinished" />
+            <translation>Citrat-Lyase spaltet Citrat in Oxalacetat und Acetat. L-Malat-Dehydrogenase und, für das zu Pyruvat gewordene Oxalacetat, L-Lactat-Dehydrogenase verbrauchen jeweils ein NADH. Beide Reduktionen laufen von selbst bis zum Ende. Die Extinktion fällt um ein NADH je Citrat.</translation>
         </message>
         <message>
             <source>Buffer pH 7.8 with zinc</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 7,8 mit Zink</translation>
         </message>
         <message>
             <source>Malate and lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Malat-/Lactat-Dehydrogenase-Suspension</translation>
         </message>
         <message>
             <source>Citrate lyase solution</source>
-            <translation type="unfinished" />
+            <translation>Citrat-Lyase-Lösung</translation>
         </message>
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase, zinc)</source>
-            <translation type="unfinished" />
+            <translation>Citrat → Oxalacetat + Acetat (Citrat-Lyase, Zink)</translation>
         </message>
         <message>
             <source>Oxaloacetate and pyruvate of the sample are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>Oxalacetat und Pyruvat der Probe werden vor A1 verbraucht und zählen nicht.</translation>
         </message>
         <message>
             <source>Isocitrate, malate and tartrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>Isocitrat, Malat und Tartrat reagieren nicht.</translation>
         </message>
         <message>
             <source>Much tannin or a strongly acid sample slows the lyase: treat with PVPP, bring to pH 8.</source>
-            <translation type="unfinished" />
+            <translation>Viel Gerbstoff oder eine stark saure Probe verlangsamt die Lyase: mit PVPP behandeln, auf pH 8 bringen.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method. Bring lemon juice and other strongly acid samples to about pH 8 with sodium hydroxide first.</source>
-            <translation type="unfinished" />
+            <translation>Unverändert pipettieren oder mit Wasser in den Bereich der Methode verdünnen. Zitronensaft und andere stark saure Proben zuerst mit Natronlauge auf etwa pH 8 bringen.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Red wine and red juice: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Rotwein und roter Saft: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) rühren, dann filtrieren.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, warm to 30 °C if need be, then filter.</source>
-            <translation type="unfinished" />
+            <translation>In einem halb gefüllten Kolben rühren oder schütteln, bis kein Gas mehr kommt, bei Bedarf auf 30 °C erwärmen, dann filtrieren.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>D-gluconic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>D-Gluconsäure (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
         </message>
         <message>
             <source>Gluconate kinase phosphorylates D-gluconate with ATP; 6-phosphogluconate dehydrogenase turns that into ribulose-5-phosphate, carbon dioxide and NADPH. The loss of carbon dioxide takes the reaction to its end. One NADPH for each D-gluconate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>Gluconat-Kinase phosphoryliert D-Gluconat mit ATP; 6-Phosphogluconat-Dehydrogenase setzt das Produkt zu Ribulose-5-phosphat, Kohlendioxid und NADPH um. Der Verlust von Kohlendioxid führt die Reaktion zu Ende. Ein NADPH je D-Gluconat; die Extinktion steigt.</translation>
         </message>
         <message>
             <source>Buffer pH 8 with magnesium</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 8 mit Magnesium</translation>
         </message>
         <message>
             <source>NADP solution</source>
-            <translation type="unfinished" />
+            <translation>NADP-Lösung</translation>
         </message>
         <message>
             <source>ATP solution</source>
-            <translation type="unfinished" />
+            <translation>ATP-Lösung</translation>
         </message>
         <message>
             <source>6-Phosphogluconate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>6-Phosphogluconat-Dehydrogenase-Suspension</translation>
         </message>
         <message>
             <source>Gluconate kinase suspension</source>
-            <translation type="unfinished" />
+            <translation>Gluconat-Kinase-Suspension</translation>
         </message>
         <message>
             <source>D-gluconic acid</source>
-            <translation type="unfinished" />
+            <translation>D-Gluconsäure</translation>
         </message>
         <message>
             <source>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</source>
-            <translation type="unfinished" />
+            <translation>D-Gluconat + ATP → 6-Phosphogluconat + ADP (Gluconat-Kinase)</translation>
         </message>
         <message>
             <source>6-Phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>6-Phosphogluconat + NADP → Ribulose-5-phosphat + CO2 + NADPH (6-Phosphogluconat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-gluconate.</source>
-            <translation type="unfinished" />
+            <translation>Je D-Gluconat entsteht ein NADPH.</translation>
         </message>
         <message>
             <source>D-glucono-lactone does not react as it is: for the total, hold the sample at pH 10 to 11 for 10 min first, then bring it to pH 8.</source>
-            <translation type="unfinished" />
+            <translation>D-Gluconolacton reagiert nicht unmittelbar: für die Gesamtmenge die Probe zuerst 10 min bei pH 10 bis 11 halten, dann auf pH 8 bringen.</translation>
         </message>
         <message>
             <source>6-Phosphogluconate of the sample is used up before A1 and does not count.</source>
-            <translation type="unfinished" />
+            <translation>6-Phosphogluconat der Probe wird vor A1 verbraucht und zählt nicht.</translation>
         </message>
         <message>
             <source>D-lactic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>D-Milchsäure (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle, stoichiometry and the buffer of pH 10 with L-glutamate: OIV-MA-AS313-07, lactic acid. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Prinzip, Stöchiometrie und der Puffer pH 10 mit L-Glutamat: OIV-MA-AS313-07, Milchsäure. Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>D-lactate dehydrogenase turns D-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each D-lactate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>D-Lactat-Dehydrogenase setzt D-Lactat und NAD zu Pyruvat und NADH um. Dieses Gleichgewicht liegt auf der Seite des Lactats; der alkalische Puffer und die Transaminase, die das Pyruvat mit L-Glutamat abfängt, verschieben es auf die andere. Ein NADH je D-Lactat; die Extinktion steigt.</translation>
         </message>
         <message>
             <source>Buffer pH 10 with L-glutamate</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 10 mit L-Glutamat</translation>
         </message>
         <message>
             <source>Glutamate-pyruvate transaminase suspension</source>
-            <translation type="unfinished" />
+            <translation>Glutamat-Pyruvat-Transaminase-Suspension</translation>
         </message>
         <message>
             <source>D-lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>D-Lactat-Dehydrogenase-Suspension</translation>
         </message>
         <message>
             <source>D-lactic acid</source>
-            <translation type="unfinished" />
+            <translation>D-Milchsäure</translation>
         </message>
         <message>
             <source>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>D-Lactat + NAD → Pyruvat + NADH + H+ (D-Lactat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Pyruvate + L-glutamate → L-alanine + 2-oxoglutarate (glutamate-pyruvate transaminase)</source>
-            <translation type="unfinished" />
+            <translation>Pyruvat + L-Glutamat → L-Alanin + 2-Oxoglutarat (Glutamat-Pyruvat-Transaminase)</translation>
         </message>
         <message>
             <source>One NADH formed for each D-lactate.</source>
-            <translation type="unfinished" />
+            <translation>Je D-Lactat entsteht ein NADH.</translation>
         </message>
         <message>
             <source>L-lactate does not react. D-2-hydroxybutyrate is taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>L-Lactat reagiert nicht. D-2-Hydroxybutyrat wird langsam umgesetzt.</translation>
         </message>
         <message>
             <source>Sweat holds lactate: touch neither pipette tips nor the inside of cuvettes.</source>
-            <translation type="unfinished" />
+            <translation>Schweiß enthält Lactat: weder Pipettenspitzen noch das Innere von Küvetten berühren.</translation>
         </message>
         <message>
             <source>A small creep after the end is usual: read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>Eine kleine Schleichreaktion nach dem Ende ist üblich: in jedem Ansatz nach derselben Zeit ablesen oder als Ablesereihe ablesen und extrapolieren.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Meat, 5 g: homogenise in the cold with 20 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 10 with potassium hydroxide, make up to 100 mL with water, stand in ice for 20 min, filter. A sample treated with acid never goes into the waste of the hexacyanoferrate clarification.</source>
-            <translation type="unfinished" />
+            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Fleisch, 5 g: in der Kälte mit 20 mL Perchlorsäure, 1 mol/L, homogenisieren, zentrifugieren, mit Kalilauge auf pH 10 bringen, mit Wasser auf 100 mL auffüllen, 20 min in Eis stellen, filtrieren. Eine mit Säure behandelte Probe kommt nie in den Abfall der Hexacyanidoferrat-Klärung.</translation>
         </message>
         <message>
             <source>D-malic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>D-Äpfelsäure (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry: OIV resolution OENO 6/98. Molar mass: OIV resolution OENO 30/2004. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Prinzip und Stöchiometrie: OIV-Resolution OENO 6/98. Molare Masse: OIV-Resolution OENO 30/2004. Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>D-malate dehydrogenase oxidises D-malate and splits carbon dioxide off: pyruvate, carbon dioxide and NADH. The loss of carbon dioxide and the alkaline buffer pull the reaction to its end. One NADH for each D-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>D-Malat-Dehydrogenase oxidiert D-Malat und spaltet Kohlendioxid ab: Pyruvat, Kohlendioxid und NADH. Der Verlust von Kohlendioxid und der alkalische Puffer führen die Reaktion zu Ende. Ein NADH je D-Malat; die Extinktion steigt.</translation>
         </message>
         <message>
             <source>Buffer pH 9 with magnesium and potassium</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 9 mit Magnesium und Kalium</translation>
         </message>
         <message>
             <source>D-malate dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>D-Malat-Dehydrogenase-Lösung</translation>
         </message>
         <message>
             <source>D-malic acid</source>
-            <translation type="unfinished" />
+            <translation>D-Äpfelsäure</translation>
         </message>
         <message>
             <source>D-malate + NAD → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
-            <translation type="unfinished" />
+            <translation>D-Malat + NAD → Pyruvat + CO2 + NADH (D-Malat-Dehydrogenase, decarboxylierend)</translation>
         </message>
         <message>
             <source>One NADH formed for each D-malate.</source>
-            <translation type="unfinished" />
+            <translation>Je D-Malat entsteht ein NADH.</translation>
         </message>
         <message>
             <source>L-tartrate is taken slowly: the absorbance goes on creeping after the end. Read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>L-Tartrat wird langsam umgesetzt: Die Extinktion kriecht nach dem Ende weiter. In jedem Ansatz nach derselben Zeit ablesen oder als Ablesereihe ablesen und extrapolieren.</translation>
         </message>
         <message>
             <source>Fifty times as much L-malate or more slows the reaction.</source>
-            <translation type="unfinished" />
+            <translation>L-Malat in fünfzigfacher oder größerer Menge verlangsamt die Reaktion.</translation>
         </message>
         <message>
             <source>D-sorbitol in foods</source>
-            <translation type="unfinished" />
+            <translation>D-Sorbit in Lebensmitteln</translation>
         </message>
         <message>
             <source>French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol: volumes of the three solutions, water, sample and sorbitol dehydrogenase, 492 nm, 10 mm, 19.9 L/(mmol cm), molar mass 182.17 g/mol, about 3 g of sample in 100 mL, readings at 2 min and 2 min later, then 45 min in the dark and 15 min more. From memory: what the three solutions hold. Our own: one reading A1 (the second of the first two), one reading A2 (the larger of the last two). The signal window is the stated optimum of 20 to 350 mg/100 g with 3 g in 100 mL, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Französische Verordnung vom 7. Oktober 1987 (ECOC8700071A), Anhang X, D-Sorbit: Volumina der drei Lösungen, von Wasser, Probe und Sorbit-Dehydrogenase, 492 nm, 10 mm, 19,9 L/(mmol cm), molare Masse 182,17 g/mol, etwa 3 g Probe in 100 mL, Ablesungen nach 2 min und 2 min später, dann 45 min im Dunkeln und weitere 15 min. Aus dem Gedächtnis: was die drei Lösungen enthalten. Eigenes: eine Ablesung A1 (die zweite der ersten beiden), eine Ablesung A2 (die größere der letzten beiden). Das Messfenster ist das genannte Optimum von 20 bis 350 mg/100 g mit 3 g in 100 mL, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase turns D-sorbitol and NAD into fructose and NADH; diaphorase passes the hydrogen on to the tetrazolium salt INT, one formazan for each D-sorbitol. The absorbance at 492 nm rises. Xylitol is measured as well.</source>
-            <translation type="unfinished" />
+            <translation>Sorbit-Dehydrogenase setzt D-Sorbit und NAD zu Fructose und NADH um; Diaphorase überträgt den Wasserstoff auf das Tetrazoliumsalz INT, ein Formazan je D-Sorbit. Die Extinktion bei 492 nm steigt. Xylit wird mitgemessen.</translation>
         </message>
         <message>
             <source>First solution (buffer)</source>
-            <translation type="unfinished" />
+            <translation>Erste Lösung (Puffer)</translation>
         </message>
         <message>
             <source>Second solution (NAD and diaphorase)</source>
-            <translation type="unfinished" />
+            <translation>Zweite Lösung (NAD und Diaphorase)</translation>
         </message>
         <message>
             <source>Third solution (INT)</source>
-            <translation type="unfinished" />
+            <translation>Dritte Lösung (INT)</translation>
         </message>
         <message>
             <source>Sample extract</source>
-            <translation type="unfinished" />
+            <translation>Probenextrakt</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>Sorbit-Dehydrogenase-Lösung</translation>
         </message>
         <message>
             <source>D-sorbitol</source>
-            <translation type="unfinished" />
+            <translation>D-Sorbit</translation>
         </message>
         <message>
             <source>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>D-Sorbit + NAD → D-Fructose + NADH + H+ (Sorbit-Dehydrogenase)</translation>
         </message>
         <message>
             <source>NADH + INT → NAD + formazan (diaphorase)</source>
-            <translation type="unfinished" />
+            <translation>NADH + INT → NAD + Formazan (Diaphorase)</translation>
         </message>
         <message>
             <source>One formazan formed for each D-sorbitol.</source>
-            <translation type="unfinished" />
+            <translation>Je D-Sorbit entsteht ein Formazan.</translation>
         </message>
         <message>
             <source>Xylitol is measured as well (same order).</source>
-            <translation type="unfinished" />
+            <translation>Xylit wird mitgemessen (dieselbe Verordnung).</translation>
         </message>
         <message>
             <source>Ascorbic acid, sulphite and other reducing substances reduce INT: wait until A1 stands.</source>
-            <translation type="unfinished" />
+            <translation>Ascorbinsäure, Sulfit und andere reduzierende Stoffe reduzieren INT: warten, bis A1 konstant ist.</translation>
         </message>
         <message>
             <source>Dilute with water until the pipetted solution holds 0.006 to 0.105 g/L.</source>
-            <translation type="unfinished" />
+            <translation>Mit Wasser verdünnen, bis die pipettierte Lösung 0,006 bis 0,105 g/L enthält.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter and dilute.</source>
-            <translation type="unfinished" />
+            <translation>In einem halb gefüllten Kolben rühren oder schütteln, bis kein Gas mehr kommt, dann filtrieren und verdünnen.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, extract with 60 mL of water at 60 °C for 1 h, cool, make up to 100 mL, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Etwa 3 g auf 0,01 g genau einwiegen, mit 60 mL Wasser 1 h bei 60 °C extrahieren, abkühlen, auf 100 mL auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, leave with 60 mL of water for 1 h, make up to 100 mL, filter (same order). Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Etwa 3 g auf 0,01 g genau einwiegen, 1 h mit 60 mL Wasser stehen lassen, auf 100 mL auffüllen, filtrieren (dieselbe Verordnung). Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Ethanol (template)</source>
-            <translation type="unfinished" />
+            <translation>Ethanol (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry: MEBAK B-590.11.112, ethanol (alcohol and aldehyde dehydrogenase). Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Prinzip und Stöchiometrie: MEBAK B-590.11.112, Ethanol (Alkohol- und Aldehyd-Dehydrogenase). Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>Alcohol dehydrogenase turns ethanol into acetaldehyde. That equilibrium lies on the side of ethanol; the alkaline buffer and aldehyde dehydrogenase, which oxidises the acetaldehyde on to acetate, pull it over. Two NADH for each ethanol; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>Alkohol-Dehydrogenase setzt Ethanol zu Acetaldehyd um. Dieses Gleichgewicht liegt auf der Seite des Ethanols; der alkalische Puffer und Aldehyd-Dehydrogenase, die den Acetaldehyd weiter zu Acetat oxidiert, verschieben es auf die andere. Zwei NADH je Ethanol; die Extinktion steigt.</translation>
         </message>
         <message>
             <source>Buffer pH 9</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 9</translation>
         </message>
         <message>
             <source>Alcohol dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Alkohol-Dehydrogenase-Suspension</translation>
         </message>
         <message>
             <source>Ethanol</source>
-            <translation type="unfinished" />
+            <translation>Ethanol</translation>
         </message>
         <message>
             <source>Ethanol + NAD → acetaldehyde + NADH + H+ (alcohol dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Ethanol + NAD → Acetaldehyd + NADH + H+ (Alkohol-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Two NADH formed for each ethanol.</source>
-            <translation type="unfinished" />
+            <translation>Je Ethanol entstehen zwei NADH.</translation>
         </message>
         <message>
             <source>Acetaldehyde of the sample is used up before A1 and does not count.</source>
-            <translation type="unfinished" />
+            <translation>Acetaldehyd der Probe wird vor A1 verbraucht und zählt nicht.</translation>
         </message>
         <message>
             <source>1-Propanol, 1-butanol and other primary alcohols react, more slowly the longer they are; methanol does not.</source>
-            <translation type="unfinished" />
+            <translation>1-Propanol, 1-Butanol und andere primäre Alkohole reagieren, je länger, desto langsamer; Methanol nicht.</translation>
         </message>
         <message>
             <source>Ethanol in the air of the room, from disinfectants and squeeze bottles, shows in the blank.</source>
-            <translation type="unfinished" />
+            <translation>Ethanol aus der Raumluft, von Desinfektionsmitteln und Spritzflaschen, zeigt sich im Blindwert.</translation>
         </message>
         <message>
             <source>Keep closed. Dilute with cold water into the range: wine 1 to 1000 and more, beer and cider 1 to 500, juice as it is.</source>
-            <translation type="unfinished" />
+            <translation>Verschlossen halten. Mit kaltem Wasser in den Bereich verdünnen: Wein 1 auf 1000 und mehr, Bier und Cidre 1 auf 500, Saft unverändert.</translation>
         </message>
         <message>
             <source>The dilution takes care of the colour. Low-alcohol samples: give the sample a blank of its own, or stir with PVPP in a closed vessel and filter covered.</source>
-            <translation type="unfinished" />
+            <translation>Die Verdünnung beseitigt den Einfluss der Farbe. Alkoholarme Proben: einen eigenen Probenblindwert mitführen oder in einem verschlossenen Gefäß mit PVPP rühren und abgedeckt filtrieren.</translation>
         </message>
         <message>
             <source>Centrifuge in a closed tube, or filter through a covered funnel; no suction.</source>
-            <translation type="unfinished" />
+            <translation>In einem verschlossenen Röhrchen zentrifugieren oder durch einen abgedeckten Trichter filtrieren; nicht absaugen.</translation>
         </message>
         <message>
             <source>Stir gently at room temperature in a covered flask, or filter through a covered fluted filter; don't warm: ethanol goes with the gas.</source>
-            <translation type="unfinished" />
+            <translation>Bei Raumtemperatur in einem abgedeckten Kolben sanft rühren oder durch ein abgedecktes Faltenfilter filtrieren; nicht erwärmen: Ethanol entweicht mit dem Gas.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up, stand in ice for 20 min and filter cold through a covered funnel.</source>
-            <translation type="unfinished" />
+            <translation>1 bis 5 g in einen 100-mL-Messkolben einwiegen, verschlossen mit 60 mL Wasser 20 min bei 40 °C extrahieren, verschlossen abkühlen, auffüllen, 20 min in Eis stellen und kalt durch einen abgedeckten Trichter filtrieren.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g, keep closed: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter through a covered funnel.</source>
-            <translation type="unfinished" />
+            <translation>1 bis 10 g nehmen, verschlossen halten: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, durch einen abgedeckten Trichter filtrieren.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up and filter through a covered funnel. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Kalt zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, verschlossen mit 60 mL Wasser 20 min bei 40 °C extrahieren, verschlossen abkühlen, auffüllen und durch einen abgedeckten Trichter filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Free sulphite (template)</source>
-            <translation type="unfinished" />
+            <translation>Freies Sulfit (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Interferences: EN 1988-2:1998, scope. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Störungen: EN 1988-2:1998, Anwendungsbereich. Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>The same two reactions as for total sulphite, in a weakly acid buffer, in the cold and with a short wait, so that sulphite bound to acetaldehyde stays bound. Weakly bound sulphite is set free while the free is used up: what is found depends on the waiting time. Keep it the same for standard and samples. One NADH used for each sulphite; the absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>Dieselben zwei Reaktionen wie beim Gesamtsulfit, in schwach saurem Puffer, in der Kälte und mit kurzer Wartezeit, damit an Acetaldehyd gebundenes Sulfit gebunden bleibt. Schwach gebundenes Sulfit wird frei, während das freie verbraucht wird: Was gefunden wird, hängt von der Wartezeit ab. Sie für Standard und Proben gleich halten. Je Sulfit wird ein NADH verbraucht; die Extinktion fällt.</translation>
         </message>
         <message>
             <source>Buffer pH 6</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 6</translation>
         </message>
         <message>
             <source>NADH and NADH peroxidase solution</source>
-            <translation type="unfinished" />
+            <translation>NADH/NADH-Peroxidase-Lösung</translation>
         </message>
         <message>
             <source>Sulphite oxidase suspension</source>
-            <translation type="unfinished" />
+            <translation>Sulfit-Oxidase-Suspension</translation>
         </message>
         <message>
             <source>Free sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Freies Sulfit als SO2</translation>
         </message>
         <message>
             <source>Sulphite + O2 + H2O → sulphate + H2O2 (sulphite oxidase)</source>
-            <translation type="unfinished" />
+            <translation>Sulfit + O2 + H2O → Sulfat + H2O2 (Sulfit-Oxidase)</translation>
         </message>
         <message>
             <source>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidase)</source>
-            <translation type="unfinished" />
+            <translation>H2O2 + NADH + H+ → 2 H2O + NAD (NADH-Peroxidase)</translation>
         </message>
         <message>
             <source>One NADH used for each sulphite.</source>
-            <translation type="unfinished" />
+            <translation>Je Sulfit wird ein NADH verbraucht.</translation>
         </message>
         <message>
             <source>Sulphite bound to sugars, pyruvate and pigments comes free during the reaction and counts in part: the result is an upper bound of what is free.</source>
-            <translation type="unfinished" />
+            <translation>An Zucker, Pyruvat und Farbstoffe gebundenes Sulfit wird während der Reaktion frei und zählt zum Teil mit: Das Ergebnis ist eine obere Schranke für das freie Sulfit.</translation>
         </message>
         <message>
             <source>Sulphate, sulphide and thiosulphate do not interfere; isothiocyanates do. Not for cabbage, dried garlic, dried onion, ginger, leek and soy protein (EN 1988-2:1998, scope).</source>
-            <translation type="unfinished" />
+            <translation>Sulfat, Sulfid und Thiosulfat stören nicht, Isothiocyanate schon. Nicht für Kohl, getrockneten Knoblauch, getrocknete Zwiebeln, Ingwer, Lauch und Sojaprotein (EN 1988-2:1998, Anwendungsbereich).</translation>
         </message>
         <message>
             <source>Ascorbic acid above about 0.1 g/L slows the reaction and uses NADH: treat the sample with ascorbate oxidase first.</source>
-            <translation type="unfinished" />
+            <translation>Ascorbinsäure über etwa 0,1 g/L verlangsamt die Reaktion und verbraucht NADH: die Probe zuerst mit Ascorbat-Oxidase behandeln.</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Work cold and at once: what is free changes with temperature, dilution and air.</source>
-            <translation type="unfinished" />
+            <translation>Aus einem vollen, verschlossenen Gefäß pipettieren, ohne Luft einzuschütteln. Kalt und sofort arbeiten: Was frei ist, ändert sich mit Temperatur, Verdünnung und Luft.</translation>
         </message>
         <message>
             <source>Give the sample a blank of its own and dilute as far as the range allows. Don't treat it with charcoal or long with PVPP: sulphite is lost and oxidised.</source>
-            <translation type="unfinished" />
+            <translation>Einen eigenen Probenblindwert mitführen und so weit verdünnen, wie der Bereich es zulässt. Nicht mit Aktivkohle und nicht lange mit PVPP behandeln: Sulfit geht verloren und wird oxidiert.</translation>
         </message>
         <message>
             <source>Let it settle, or centrifuge in a full, closed tube; suction filtration draws sulphur dioxide off. Work cold and at once: what is free changes with temperature, dilution and air.</source>
-            <translation type="unfinished" />
+            <translation>Absitzen lassen oder in einem vollen, verschlossenen Röhrchen zentrifugieren; Saugfiltration zieht Schwefeldioxid ab. Kalt und sofort arbeiten: Was frei ist, ändert sich mit Temperatur, Verdünnung und Luft.</translation>
         </message>
         <message>
             <source>Neither heat nor acidify, and don't shake: sulphur dioxide goes with the gas. Pour slowly into a beaker and stir gently in the cold until the bubbles are few; don't make it alkaline, which sets bound sulphite free.</source>
-            <translation type="unfinished" />
+            <translation>Weder erwärmen noch ansäuern und nicht schütteln: Schwefeldioxid entweicht mit dem Gas. Langsam in ein Becherglas gießen und in der Kälte sanft rühren, bis nur noch wenige Blasen kommen; nicht alkalisch machen, das setzt gebundenes Sulfit frei.</translation>
         </message>
         <message>
             <source>D-glucose after starch digestion</source>
-            <translation type="unfinished" />
+            <translation>D-Glucose nach Stärkeaufschluss</translation>
         </message>
         <message>
             <source>Commission Regulation (EC) No 900/2008, Annex I, sections 5.1 and 5.2: volumes of buffer, NADP, ATP, test solution, water and enzymes, the first reading after about 3 min, the second after about 15 min, readings every 5 min until the rise is steady and the extrapolation to the addition where the reaction has not ended, masses and flasks by starch content. Molar mass and absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. From memory: the wavelength of 340 nm and the path length of 10 mm in this text, what the solutions hold. Our own: four readings for the extrapolation. Common practice, no source: the waiting limits around the stated times, the signal window, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range (of the digest as made up), interferences and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Verordnung (EG) Nr. 900/2008 der Kommission, Anhang I, Abschnitte 5.1 und 5.2: Volumina von Puffer, NADP, ATP, Untersuchungslösung, Wasser und Enzymen, die erste Ablesung nach etwa 3 min, die zweite nach etwa 15 min, Ablesungen alle 5 min, bis der Anstieg gleichmäßig ist, und die Extrapolation auf die Zugabe, wo die Reaktion nicht beendet ist, Massen und Kolben nach dem Stärkegehalt. Molare Masse und Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Aus dem Gedächtnis: die Wellenlänge von 340 nm und die Schichtdicke von 10 mm in diesem Text, was die Lösungen enthalten. Eigenes: vier Ablesungen für die Extrapolation. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, das Messfenster, die größte Extinktion, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich (des aufgefüllten Aufschlusses), Störungen und Warnhinweise, wo sie keine Quelle nennen.</translation>
         </message>
         <message>
             <source>Amyloglucosidase has turned starch and its breakdown products into D-glucose. Hexokinase phosphorylates it with ATP, and glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose; both go to their end. The absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>Amyloglucosidase hat Stärke und ihre Abbauprodukte in D-Glucose umgewandelt. Hexokinase phosphoryliert diese mit ATP, und Glucose-6-phosphat-Dehydrogenase bildet ein NADPH je D-Glucose; beide Reaktionen laufen bis zum Ende. Die Extinktion steigt.</translation>
         </message>
         <message>
             <source>Buffer</source>
-            <translation type="unfinished" />
+            <translation>Puffer</translation>
         </message>
         <message>
             <source>Test solution</source>
-            <translation type="unfinished" />
+            <translation>Untersuchungslösung</translation>
         </message>
         <message>
             <source>Hexokinase and glucose-6-phosphate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Hexokinase/Glucose-6-phosphat-Dehydrogenase-Suspension</translation>
         </message>
         <message>
             <source>D-glucose</source>
-            <translation type="unfinished" />
+            <translation>D-Glucose</translation>
         </message>
         <message>
             <source>Starch + n H2O → n D-glucose (amyloglucosidase), before the test</source>
-            <translation type="unfinished" />
+            <translation>Stärke + n H2O → n D-Glucose (Amyloglucosidase), vor dem Test</translation>
         </message>
         <message>
             <source>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</source>
-            <translation type="unfinished" />
+            <translation>D-Glucose + ATP → Glucose-6-phosphat + ADP (Hexokinase)</translation>
         </message>
         <message>
             <source>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Glucose-6-phosphat + NADP → 6-Phosphogluconat + NADPH + H+ (Glucose-6-phosphat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose.</source>
-            <translation type="unfinished" />
+            <translation>Je D-Glucose entsteht ein NADPH.</translation>
         </message>
         <message>
             <source>Free D-glucose, and that of sucrose where the digestion splits it, counts too; the conversion to starch takes it off (Regulation (EEC) No 4154/87).</source>
-            <translation type="unfinished" />
+            <translation>Freie D-Glucose und die der Saccharose, wo der Aufschluss diese spaltet, zählen mit; die Umrechnung auf Stärke zieht sie ab (Verordnung (EWG) Nr. 4154/87).</translation>
         </message>
         <message>
             <source>Amyloglucosidase holds some D-glucose of its own: digest a blank with every series.</source>
-            <translation type="unfinished" />
+            <translation>Amyloglucosidase enthält selbst etwas D-Glucose: in jedem Durchgang einen Blindwert mit aufschließen.</translation>
         </message>
         <message>
             <source>By the starch, or its breakdown products, expected: above 70 % weigh 0.35 to 0.4 g, 20 to 70 % at most 0.5 g, 5 to 20 % at most 1 g, below 5 % at most 2 g; make up to 500, 500, 250 and 200 mL (same Regulation). Digest as the Regulation says. Enter mass and flask volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Je nach erwartetem Gehalt an Stärke oder ihren Abbauprodukten: bei über 70 % 0,35 bis 0,4 g einwiegen, bei 20 bis 70 % höchstens 0,5 g, bei 5 bis 20 % höchstens 1 g, bei unter 5 % höchstens 2 g; auf 500, 500, 250 und 200 mL auffüllen (dieselbe Verordnung). Aufschließen, wie die Verordnung es sagt. Masse und Kolbenvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>D-glucose and D-fructose (template)</source>
-            <translation type="unfinished" />
+            <translation>D-Glucose und D-Fructose (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.18.112, glucose, fructose and sucrose. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Enzyme und Stöchiometrie: MEBAK B-590.18.112, Glucose, Fructose und Saccharose. Molare Massen: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
         </message>
         <message>
             <source>Hexokinase phosphorylates both sugars; glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose (A1 to A2). Phosphoglucose isomerase then turns fructose-6-phosphate over, and one NADPH is formed for each D-fructose (A2 to A3).</source>
-            <translation type="unfinished" />
+            <translation>Hexokinase phosphoryliert beide Zucker; Glucose-6-phosphat-Dehydrogenase bildet ein NADPH je D-Glucose (A1 bis A2). Dann wandelt Phosphoglucose-Isomerase das Fructose-6-phosphat um, und je D-Fructose entsteht ein NADPH (A2 bis A3).</translation>
         </message>
         <message>
             <source>Buffer pH 7.6</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 7,6</translation>
         </message>
         <message>
             <source>NADP and ATP solution</source>
-            <translation type="unfinished" />
+            <translation>NADP/ATP-Lösung</translation>
         </message>
         <message>
             <source>Phosphoglucose isomerase suspension</source>
-            <translation type="unfinished" />
+            <translation>Phosphoglucose-Isomerase-Suspension</translation>
         </message>
         <message>
             <source>D-fructose</source>
-            <translation type="unfinished" />
+            <translation>D-Fructose</translation>
         </message>
         <message>
             <source>D-glucose + ATP → glucose-6-phosphate + ADP; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</source>
-            <translation type="unfinished" />
+            <translation>D-Glucose + ATP → Glucose-6-phosphat + ADP; D-Fructose + ATP → Fructose-6-phosphat + ADP (Hexokinase)</translation>
         </message>
         <message>
             <source>Fructose-6-phosphate → glucose-6-phosphate (phosphoglucose isomerase)</source>
-            <translation type="unfinished" />
+            <translation>Fructose-6-phosphat → Glucose-6-phosphat (Phosphoglucose-Isomerase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose, and one for each D-fructose.</source>
-            <translation type="unfinished" />
+            <translation>Je D-Glucose und je D-Fructose entsteht ein NADPH.</translation>
         </message>
         <message>
             <source>Glucose-6-phosphate of the sample counts as D-glucose, fructose-6-phosphate as D-fructose.</source>
-            <translation type="unfinished" />
+            <translation>Glucose-6-phosphat der Probe zählt als D-Glucose, Fructose-6-phosphat als D-Fructose.</translation>
         </message>
         <message>
             <source>A small creep after the end comes from other sugars and enzymes: read at the same time in every tube.</source>
-            <translation type="unfinished" />
+            <translation>Eine kleine Schleichreaktion nach dem Ende stammt von anderen Zuckern und Enzymen: in jedem Ansatz nach derselben Zeit ablesen.</translation>
         </message>
         <message>
             <source>Yeast and its enzymes go on working in an unfiltered sample: filter at once, or heat to 80 °C for 10 min, loosely stoppered.</source>
-            <translation type="unfinished" />
+            <translation>Hefe und ihre Enzyme arbeiten in einer unfiltrierten Probe weiter: sofort filtrieren oder lose verschlossen 10 min auf 80 °C erhitzen.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Dried fruit and honey: dilute the extract 10 to 50 times. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, mit Wasser auffüllen und filtrieren. Trockenfrüchte und Honig: den Extrakt 10- bis 50-fach verdünnen. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Glycerol (template)</source>
-            <translation type="unfinished" />
+            <translation>Glycerin (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.58.112, glycerol in beverages. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Enzyme und Stöchiometrie: MEBAK B-590.58.112, Glycerin in Getränken. Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>Glycerol kinase phosphorylates glycerol with ATP; pyruvate kinase makes the ATP anew from ADP and phosphoenolpyruvate and sets pyruvate free, and lactate dehydrogenase uses one NADH for each. All three go to their end by themselves. The absorbance falls by one NADH for each glycerol.</source>
-            <translation type="unfinished" />
+            <translation>Glycerokinase phosphoryliert Glycerin mit ATP; Pyruvat-Kinase bildet das ATP aus ADP und Phosphoenolpyruvat neu und setzt Pyruvat frei, und Lactat-Dehydrogenase verbraucht je Pyruvat ein NADH. Alle drei Reaktionen laufen von selbst bis zum Ende. Die Extinktion fällt um ein NADH je Glycerin.</translation>
         </message>
         <message>
             <source>Buffer with NADH, ATP and phosphoenolpyruvate</source>
-            <translation type="unfinished" />
+            <translation>Puffer mit NADH, ATP und Phosphoenolpyruvat</translation>
         </message>
         <message>
             <source>Pyruvate kinase and lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Pyruvat-Kinase/Lactat-Dehydrogenase-Suspension</translation>
         </message>
         <message>
             <source>Glycerol kinase suspension</source>
-            <translation type="unfinished" />
+            <translation>Glycerokinase-Suspension</translation>
         </message>
         <message>
             <source>Glycerol</source>
-            <translation type="unfinished" />
+            <translation>Glycerin</translation>
         </message>
         <message>
             <source>Glycerol + ATP → glycerol-3-phosphate + ADP (glycerol kinase)</source>
-            <translation type="unfinished" />
+            <translation>Glycerin + ATP → Glycerin-3-phosphat + ADP (Glycerokinase)</translation>
         </message>
         <message>
             <source>ADP + phosphoenolpyruvate → ATP + pyruvate (pyruvate kinase)</source>
-            <translation type="unfinished" />
+            <translation>ADP + Phosphoenolpyruvat → ATP + Pyruvat (Pyruvat-Kinase)</translation>
         </message>
         <message>
             <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Pyruvat + NADH + H+ → L-Lactat + NAD (L-Lactat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>One NADH used for each glycerol.</source>
-            <translation type="unfinished" />
+            <translation>Je Glycerin wird ein NADH verbraucht.</translation>
         </message>
         <message>
             <source>Dihydroxyacetone and glyceraldehyde are phosphorylated too.</source>
-            <translation type="unfinished" />
+            <translation>Dihydroxyaceton und Glycerinaldehyd werden ebenfalls phosphoryliert.</translation>
         </message>
         <message>
             <source>ADP and pyruvate of the sample and of the reagents are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>ADP und Pyruvat der Probe und der Reagenzien werden vor A1 verbraucht und zählen nicht.</translation>
         </message>
         <message>
             <source>Traces of ATPase let the absorbance creep: read at the same time in every tube.</source>
-            <translation type="unfinished" />
+            <translation>Spuren von ATPase lassen die Extinktion weiterkriechen: in jedem Ansatz nach derselben Zeit ablesen.</translation>
         </message>
         <message>
             <source>Some enzymes are kept in glycerol: take ammonium sulphate suspensions.</source>
-            <translation type="unfinished" />
+            <translation>Manche Enzyme werden in Glycerin aufbewahrt: Suspensionen in Ammoniumsulfat nehmen.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Or precipitate with perchloric acid, 1 mol/L, centrifuge and bring to pH 8 with potassium hydroxide; never both in one flask.</source>
-            <translation type="unfinished" />
+            <translation>1 bis 10 g nehmen: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Oder mit Perchlorsäure, 1 mol/L, fällen, zentrifugieren und mit Kalilauge auf pH 8 bringen; nie beides in einem Kolben.</translation>
         </message>
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
-            <translation type="unfinished" />
+            <translation>L-Ascorbinsäure bei 265 nm (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory. The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis. Der Extinktionskoeffizient von L-Ascorbat bei 265 nm und pH 6 bis 7 steht in Listen mit 14000 bis 16500 L/(mol cm): mit einem Standard des Tages kalibrieren.</translation>
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
-            <translation type="unfinished" />
+            <translation>L-Ascorbat selbst absorbiert bei 265 nm, Dehydroascorbat nicht. Ascorbat-Oxidase setzt es mit dem im Ansatz gelösten Sauerstoff vollständig zu Dehydroascorbat um; die Reaktion läuft von selbst bis zum Ende. Die Extinktion fällt um ein L-Ascorbat je L-Ascorbinsäure. Nötig sind Küvetten aus Quarz oder aus Kunststoff für das Ultraviolett.</translation>
         </message>
         <message>
             <source>Buffer pH 6 with EDTA</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 6 mit EDTA</translation>
         </message>
         <message>
             <source>Ascorbate oxidase solution</source>
-            <translation type="unfinished" />
+            <translation>Ascorbat-Oxidase-Lösung</translation>
         </message>
         <message>
             <source>L-ascorbic acid</source>
-            <translation type="unfinished" />
+            <translation>L-Ascorbinsäure</translation>
         </message>
         <message>
             <source>2 L-ascorbic acid + O2 → 2 dehydroascorbic acid + 2 H2O (ascorbate oxidase)</source>
-            <translation type="unfinished" />
+            <translation>2 L-Ascorbinsäure + O2 → 2 Dehydroascorbinsäure + 2 H2O (Ascorbat-Oxidase)</translation>
         </message>
         <message>
             <source>One L-ascorbate lost for each L-ascorbic acid.</source>
-            <translation type="unfinished" />
+            <translation>Je L-Ascorbinsäure verschwindet ein L-Ascorbat.</translation>
         </message>
         <message>
             <source>D-Isoascorbic acid (erythorbic acid) reacts too, more slowly.</source>
-            <translation type="unfinished" />
+            <translation>D-Isoascorbinsäure (Erythorbinsäure) reagiert ebenfalls, langsamer.</translation>
         </message>
         <message>
             <source>Polyphenols, proteins and preservatives absorb at 265 nm: dilute until A1 stays below 2.</source>
-            <translation type="unfinished" />
+            <translation>Polyphenole, Proteine und Konservierungsmittel absorbieren bei 265 nm: verdünnen, bis A1 unter 2 bleibt.</translation>
         </message>
         <message>
             <source>The enzyme absorbs at 265 nm itself: every series needs blanks.</source>
-            <translation type="unfinished" />
+            <translation>Das Enzym absorbiert selbst bei 265 nm: Jeder Durchgang braucht Blindwerte.</translation>
         </message>
         <message>
             <source>Dehydroascorbic acid does not count unless it was reduced before.</source>
-            <translation type="unfinished" />
+            <translation>Dehydroascorbinsäure zählt nicht, wenn sie nicht zuvor reduziert wurde.</translation>
         </message>
         <message>
             <source>L-ascorbic acid oxidises in minutes in a dilute neutral solution: dilute with metaphosphoric acid, 15 g/L, keep dark and cold, and pipette within the hour.</source>
-            <translation type="unfinished" />
+            <translation>L-Ascorbinsäure oxidiert in verdünnter neutraler Lösung binnen Minuten: mit Metaphosphorsäure, 15 g/L, verdünnen, dunkel und kalt halten und innerhalb einer Stunde pipettieren.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, as far as the range allows; give the sample a blank of its own. PVPP takes some of the ascorbic acid away: check with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Mit Metaphosphorsäure, 15 g/L, so weit verdünnen, wie der Bereich es zulässt; einen eigenen Probenblindwert mitführen. PVPP entfernt einen Teil der Ascorbinsäure: mit einer aufgestockten Probe prüfen.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, then centrifuge or filter at once.</source>
-            <translation type="unfinished" />
+            <translation>Mit Metaphosphorsäure, 15 g/L, verdünnen, dann sofort zentrifugieren oder filtrieren.</translation>
         </message>
         <message>
             <source>Stir in the cold under cover until no more gas comes, then dilute with metaphosphoric acid, 15 g/L.</source>
-            <translation type="unfinished" />
+            <translation>In der Kälte abgedeckt rühren, bis kein Gas mehr kommt, dann mit Metaphosphorsäure, 15 g/L, verdünnen.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL, stand in ice for 20 min and filter cold. Don't extract hot.</source>
-            <translation type="unfinished" />
+            <translation>5 g in der Kälte mit Metaphosphorsäure, 15 g/L, homogenisieren, auf 100 mL auffüllen, 20 min in Eis stellen und kalt filtrieren. Nicht heiß extrahieren.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 50 g/L, which precipitates protein too, make up to 100 mL, filter and dilute.</source>
-            <translation type="unfinished" />
+            <translation>5 g in der Kälte mit Metaphosphorsäure, 50 g/L, die auch Protein fällt, homogenisieren, auf 100 mL auffüllen, filtrieren und verdünnen.</translation>
         </message>
         <message>
             <source>Mince frozen, homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL and filter at once; don't extract hot. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Gefroren zerkleinern, 5 g in der Kälte mit Metaphosphorsäure, 15 g/L, homogenisieren, auf 100 mL auffüllen und sofort filtrieren; nicht heiß extrahieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>L-glutamic acid at 492 nm (template)</source>
-            <translation type="unfinished" />
+            <translation>L-Glutaminsäure bei 492 nm (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivity of the formazan of INT: French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Extinktionskoeffizient des Formazans von INT: französische Verordnung vom 7. Oktober 1987 (ECOC8700071A), Anhang X, D-Sorbit.</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase turns L-glutamate and NAD into 2-oxoglutarate, ammonium and NADH. That equilibrium lies on the side of glutamate; diaphorase pulls it over by passing the hydrogen on to the tetrazolium salt INT, one formazan for each L-glutamate. The absorbance at 492 nm rises.</source>
-            <translation type="unfinished" />
+            <translation>Glutamat-Dehydrogenase setzt L-Glutamat und NAD zu 2-Oxoglutarat, Ammonium und NADH um. Dieses Gleichgewicht liegt auf der Seite des Glutamats; Diaphorase verschiebt es auf die andere, indem sie den Wasserstoff auf das Tetrazoliumsalz INT überträgt, ein Formazan je L-Glutamat. Die Extinktion bei 492 nm steigt.</translation>
         </message>
         <message>
             <source>Buffer pH 8.6 with detergent</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 8,6 mit Detergens</translation>
         </message>
         <message>
             <source>NAD and diaphorase solution</source>
-            <translation type="unfinished" />
+            <translation>NAD/Diaphorase-Lösung</translation>
         </message>
         <message>
             <source>INT solution</source>
-            <translation type="unfinished" />
+            <translation>INT-Lösung</translation>
         </message>
         <message>
             <source>L-glutamic acid</source>
-            <translation type="unfinished" />
+            <translation>L-Glutaminsäure</translation>
         </message>
         <message>
             <source>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-Glutamat + NAD + H2O → 2-Oxoglutarat + NH4+ + NADH + H+ (Glutamat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>One formazan formed for each L-glutamate.</source>
-            <translation type="unfinished" />
+            <translation>Je L-Glutamat entsteht ein Formazan.</translation>
         </message>
         <message>
             <source>Ascorbic acid, sulphite, thiols and other reducing substances reduce INT: wait until A1 stands, or oxidise them first with hydrogen peroxide in alkali and destroy the rest with catalase.</source>
-            <translation type="unfinished" />
+            <translation>Ascorbinsäure, Sulfit, Thiole und andere reduzierende Stoffe reduzieren INT: warten, bis A1 konstant ist, oder sie zuerst mit Wasserstoffperoxid in alkalischer Lösung oxidieren und den Rest des Peroxids mit Katalase zerstören.</translation>
         </message>
         <message>
             <source>L-Glutamine and L-aspartate do not react.</source>
-            <translation type="unfinished" />
+            <translation>L-Glutamin und L-Aspartat reagieren nicht.</translation>
         </message>
         <message>
             <source>Light reduces INT: keep the tubes in the dark.</source>
-            <translation type="unfinished" />
+            <translation>Licht reduziert INT: die Ansätze im Dunkeln halten.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter; no charcoal.</source>
-            <translation type="unfinished" />
+            <translation>So weit verdünnen, wie der Bereich es zulässt, und einen eigenen Probenblindwert mitführen. Stark gefärbt: 10 mL eine Minute mit 0,2 g Polyvinylpolypyrrolidon (PVPP) rühren, dann filtrieren; keine Aktivkohle.</translation>
         </message>
         <message>
             <source>L-lactic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>L-Milchsäure (Vorlage)</translation>
         </message>
         <message>
             <source>L-lactate dehydrogenase turns L-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each L-lactate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>L-Lactat-Dehydrogenase setzt L-Lactat und NAD zu Pyruvat und NADH um. Dieses Gleichgewicht liegt auf der Seite des Lactats; der alkalische Puffer und die Transaminase, die das Pyruvat mit L-Glutamat abfängt, verschieben es auf die andere. Ein NADH je L-Lactat; die Extinktion steigt.</translation>
         </message>
         <message>
             <source>L-lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>L-Lactat-Dehydrogenase-Suspension</translation>
         </message>
         <message>
             <source>L-lactic acid</source>
-            <translation type="unfinished" />
+            <translation>L-Milchsäure</translation>
         </message>
         <message>
             <source>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-Lactat + NAD → Pyruvat + NADH + H+ (L-Lactat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>One NADH formed for each L-lactate.</source>
-            <translation type="unfinished" />
+            <translation>Je L-Lactat entsteht ein NADH.</translation>
         </message>
         <message>
             <source>D-lactate does not react. L-2-hydroxybutyrate is taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>D-Lactat reagiert nicht. L-2-Hydroxybutyrat wird langsam umgesetzt.</translation>
         </message>
         <message>
             <source>L-malic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>L-Äpfelsäure (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Stoichiometry: OIV-MA-AS313-11, L-malic acid. Molar mass: OIV resolution OENO 30/2004. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Stöchiometrie: OIV-MA-AS313-11, L-Äpfelsäure. Molare Masse: OIV-Resolution OENO 30/2004. Extinktionskoeffizienten: russische Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the alkaline buffer and the transaminase, which takes the oxaloacetate away with L-glutamate, pull it over. One NADH for each L-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>L-Malat-Dehydrogenase setzt L-Malat und NAD zu Oxalacetat und NADH um. Dieses Gleichgewicht liegt auf der Seite des Malats; der alkalische Puffer und die Transaminase, die das Oxalacetat mit L-Glutamat abfängt, verschieben es auf die andere. Ein NADH je L-Malat; die Extinktion steigt.</translation>
         </message>
         <message>
             <source>Glutamate-oxaloacetate transaminase suspension</source>
-            <translation type="unfinished" />
+            <translation>Glutamat-Oxalacetat-Transaminase-Suspension</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>L-Malat-Dehydrogenase-Suspension</translation>
         </message>
         <message>
             <source>L-malic acid</source>
-            <translation type="unfinished" />
+            <translation>L-Äpfelsäure</translation>
         </message>
         <message>
             <source>L-malate + NAD → oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-Malat + NAD → Oxalacetat + NADH + H+ (L-Malat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (glutamate-oxaloacetate transaminase)</source>
-            <translation type="unfinished" />
+            <translation>Oxalacetat + L-Glutamat → L-Aspartat + 2-Oxoglutarat (Glutamat-Oxalacetat-Transaminase)</translation>
         </message>
         <message>
             <source>One NADH formed for each L-malate.</source>
-            <translation type="unfinished" />
+            <translation>Je L-Malat entsteht ein NADH.</translation>
         </message>
         <message>
             <source>The enzyme takes L-malate alone: D-malate, lactate, tartrate, citrate and aspartate do not react.</source>
-            <translation type="unfinished" />
+            <translation>Das Enzym setzt nur L-Malat um: D-Malat, Lactat, Tartrat, Citrat und Aspartat reagieren nicht.</translation>
         </message>
         <message>
             <source>Much tannin slows the enzymes; treat the sample with PVPP and wait until the absorbance stands.</source>
-            <translation type="unfinished" />
+            <translation>Viel Gerbstoff verlangsamt die Enzyme; die Probe mit PVPP behandeln und warten, bis die Extinktion konstant ist.</translation>
         </message>
         <message>
             <source>L-malic acid in wine</source>
-            <translation type="unfinished" />
+            <translation>L-Äpfelsäure in Wein</translation>
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>OIV-MA-AS313-11 (R2009), L-Äpfelsäure, enzymatische Methode, Abschnitte 3.3 bis 5 (französischer Text): Volumina von Puffer, NAD, Wasser, GOT und Probe, die erste Ablesung nach etwa 3 min und der Bereich von 30 bis 350 mg/L in der pipettierten Lösung, darunter bis zu 1 mL Probe. Molare Masse: OIV-Resolution OENO 30/2004. Aus dem Gedächtnis: die 0,01 mL L-Malat-Dehydrogenase, die zweite Ablesung nach 5 bis 10 min, die Differenz A2 - A1 abzüglich der des Blindwerts, dass die Extinktionskoeffizienten dieselben sind (6180, 6300 und 3400 L/(mol cm), wie in der russischen Norm für Citronensäure in Säften, Dokument 1200102279, Abschnitt 8). Das Messfenster ist jener Bereich als Extinktion bei 340 nm, nach eigener Rechnung. Gängige Praxis, ohne Quelle: die Grenzen der Wartezeiten um die genannten Zeiten, die größte Extinktion, die Annahmegrenzen, der Verlust des Standards, die übliche Zahl der Ansätze, der typische Bereich, Störungen, Probenvorbereitung und Warnhinweise, wo sie keine Quelle nennen.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>L-Malat-Dehydrogenase setzt L-Malat und NAD zu Oxalacetat und NADH um. Dieses Gleichgewicht liegt auf der Seite des Malats; die Transaminase GOT verschiebt es auf die andere, indem sie das Oxalacetat mit L-Glutamat abfängt. Ein NADH je L-Malat; die Extinktion steigt.</translation>
         </message>
         <message>
             <source>GOT suspension</source>
-            <translation type="unfinished" />
+            <translation>GOT-Suspension</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (GOT)</source>
-            <translation type="unfinished" />
+            <translation>Oxalacetat + L-Glutamat → L-Aspartat + 2-Oxoglutarat (GOT)</translation>
         </message>
         <message>
             <source>The enzyme takes L-malate alone: D-malate, lactate, tartrate and citrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>Das Enzym setzt nur L-Malat um: D-Malat, Lactat, Tartrat und Citrat reagieren nicht.</translation>
         </message>
         <message>
             <source>Lactose (template)</source>
-            <translation type="unfinished" />
+            <translation>Lactose (Vorlage)</translation>
         </message>
         <message>
             <source>Hexokinase and glucose-6-phosphate dehydrogenase first use up the free D-glucose (before A1). Beta-galactosidase then splits lactose, and one NADPH is formed for each D-glucose set free, one for each lactose. The phosphorylation takes the reaction to its end. The absorbance rises. Results are anhydrous lactose; times 360.31 / 342.30 gives the monohydrate.</source>
-            <translation type="unfinished" />
+            <translation>Hexokinase und Glucose-6-phosphat-Dehydrogenase verbrauchen zuerst die freie D-Glucose (vor A1). Dann spaltet Beta-Galactosidase Lactose, und je freigesetzter D-Glucose entsteht ein NADPH, eines je Lactose. Die Phosphorylierung führt die Reaktion zu Ende. Die Extinktion steigt. Die Ergebnisse sind wasserfreie Lactose; mal 360,31 / 342,30 ergibt das Monohydrat.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with magnesium</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 7,5 mit Magnesium</translation>
         </message>
         <message>
             <source>Beta-galactosidase suspension</source>
-            <translation type="unfinished" />
+            <translation>Beta-Galactosidase-Suspension</translation>
         </message>
         <message>
             <source>Lactose, anhydrous</source>
-            <translation type="unfinished" />
+            <translation>Lactose, wasserfrei</translation>
         </message>
         <message>
             <source>Lactose + H2O → D-galactose + D-glucose (beta-galactosidase)</source>
-            <translation type="unfinished" />
+            <translation>Lactose + H2O → D-Galactose + D-Glucose (Beta-Galactosidase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each lactose.</source>
-            <translation type="unfinished" />
+            <translation>Je Lactose entsteht ein NADPH.</translation>
         </message>
         <message>
             <source>Lactulose gives fructose instead of glucose and does not count; other beta-galactosides with glucose are taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>Lactulose liefert Fructose statt Glucose und zählt nicht; andere Beta-Galactoside mit Glucose werden langsam umgesetzt.</translation>
         </message>
         <message>
             <source>Much free D-glucose raises A1 and uses NADP up: dilute until A1 stays below 1, or remove the glucose first.</source>
-            <translation type="unfinished" />
+            <translation>Viel freie D-Glucose erhöht A1 und verbraucht NADP: verdünnen, bis A1 unter 1 bleibt, oder die Glucose zuerst entfernen.</translation>
         </message>
         <message>
             <source>The enzyme splits a little sucrose or maltose where it is impure: try a solution of either.</source>
-            <translation type="unfinished" />
+            <translation>Ist das Enzym unrein, spaltet es etwas Saccharose oder Maltose: mit je einer Lösung davon ausprobieren.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method; whey is diluted 50 to 100 times.</source>
-            <translation type="unfinished" />
+            <translation>Unverändert pipettieren oder mit Wasser in den Bereich der Methode verdünnen; Molke wird 50- bis 100-fach verdünnt.</translation>
         </message>
         <message>
             <source>Cream, cheese, chocolate: weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, clarify as a protein-rich sample, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Sahne, Käse, Schokolade: 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren, abkühlen, klären wie eine proteinreiche Probe, auffüllen, 20 min in Eis stellen und kalt filtrieren: Das Fett bleibt zurück.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Dilute the filtrate into the range.</source>
-            <translation type="unfinished" />
+            <translation>Milch und Milcherzeugnisse, 1 bis 10 g: mit etwa 60 mL Wasser in einen 100-mL-Messkolben überführen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, schütteln, filtrieren. Das Filtrat in den Bereich verdünnen.</translation>
         </message>
         <message>
             <source>Nitrate (template)</source>
-            <translation type="unfinished" />
+            <translation>Nitrat (Vorlage)</translation>
         </message>
         <message>
             <source>Nitrate reductase reduces nitrate to nitrite with one NADPH for each nitrate; FAD helps. The reaction goes to its end by itself. The absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>Nitrat-Reduktase reduziert Nitrat zu Nitrit, mit einem NADPH je Nitrat; FAD hilft dabei. Die Reaktion läuft von selbst bis zum Ende. Die Extinktion fällt.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with FAD</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 7,5 mit FAD</translation>
         </message>
         <message>
             <source>NADPH solution</source>
-            <translation type="unfinished" />
+            <translation>NADPH-Lösung</translation>
         </message>
         <message>
             <source>Nitrate reductase solution</source>
-            <translation type="unfinished" />
+            <translation>Nitrat-Reduktase-Lösung</translation>
         </message>
         <message>
             <source>Nitrate</source>
-            <translation type="unfinished" />
+            <translation>Nitrat</translation>
         </message>
         <message>
             <source>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate reductase)</source>
-            <translation type="unfinished" />
+            <translation>NO3- + NADPH + H+ → NO2- + NADP + H2O (Nitrat-Reduktase)</translation>
         </message>
         <message>
             <source>One NADPH used for each nitrate.</source>
-            <translation type="unfinished" />
+            <translation>Je Nitrat wird ein NADPH verbraucht.</translation>
         </message>
         <message>
             <source>Nitrite does not react. Chlorate is reduced too.</source>
-            <translation type="unfinished" />
+            <translation>Nitrit reagiert nicht. Chlorat wird ebenfalls reduziert.</translation>
         </message>
         <message>
             <source>The enzyme uses NADPH slowly without nitrate: run blanks in every series, read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>Das Enzym verbraucht NADPH langsam auch ohne Nitrat: in jedem Durchgang Blindwerte mitführen, in jedem Ansatz nach derselben Zeit ablesen oder als Ablesereihe ablesen und extrapolieren.</translation>
         </message>
         <message>
             <source>Glassware and filters rinsed with nitric acid or tap water hold nitrate.</source>
-            <translation type="unfinished" />
+            <translation>Mit Salpetersäure oder Leitungswasser gespülte Glasgeräte und Filter enthalten Nitrat.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold nitrate. Throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Zentrifugieren oder durch ein gewaschenes Filter filtrieren: Papier kann Nitrat enthalten. Die ersten Milliliter verwerfen.</translation>
         </message>
         <message>
             <source>Vegetables, meat: mince, weigh 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 80 °C for 15 min, which also stops the sample's own enzymes, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Gemüse, Fleisch: zerkleinern, 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 15 min bei 80 °C extrahieren, was auch die eigenen Enzyme der Probe inaktiviert, abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Sucrose by difference after inversion (template)</source>
-            <translation type="unfinished" />
+            <translation>Saccharose als Differenz nach Inversion (Vorlage)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: TCVN 10697:2015 (EN 12146:1996), sucrose in juices. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis außer den hier genannten. Enzyme und Stöchiometrie: TCVN 10697:2015 (EN 12146:1996), Saccharose in Säften. Molare Massen: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9. Extinktionskoeffizienten: russische Norm für Saccharose und Glucose in Lebensmitteln, Dokument 1200111376, Abschnitt 9; andere Listen geben 3500 bei 365 nm für NADPH an (aus dem Gedächtnis).</translation>
         </message>
         <message>
             <source>Beta-fructosidase splits sucrose into D-glucose and D-fructose at pH 4.6. The buffer of pH 7.6 then ends the inversion, and hexokinase and glucose-6-phosphate dehydrogenase form one NADPH for each D-glucose, that of the sucrose and that which was free. Sucrose is the difference from the free D-glucose, which the method D-glucose and D-fructose measures in the same sample, times 342.3 / 180.16. The absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>Beta-Fructosidase spaltet Saccharose bei pH 4,6 in D-Glucose und D-Fructose. Der Puffer mit pH 7,6 beendet dann die Inversion, und Hexokinase und Glucose-6-phosphat-Dehydrogenase bilden ein NADPH je D-Glucose, der aus der Saccharose und der schon freien. Saccharose ist die Differenz zur freien D-Glucose, die die Methode D-Glucose und D-Fructose in derselben Probe misst, mal 342,3 / 180,16. Die Extinktion steigt.</translation>
         </message>
         <message>
             <source>Beta-fructosidase in buffer pH 4.6</source>
-            <translation type="unfinished" />
+            <translation>Beta-Fructosidase in Puffer pH 4,6</translation>
         </message>
         <message>
             <source>D-glucose after inversion</source>
-            <translation type="unfinished" />
+            <translation>D-Glucose nach Inversion</translation>
         </message>
         <message>
             <source>Sucrose</source>
-            <translation type="unfinished" />
+            <translation>Saccharose</translation>
         </message>
         <message>
             <source>Sucrose + H2O → D-glucose + D-fructose (beta-fructosidase)</source>
-            <translation type="unfinished" />
+            <translation>Saccharose + H2O → D-Glucose + D-Fructose (Beta-Fructosidase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose: one for each sucrose.</source>
-            <translation type="unfinished" />
+            <translation>Je D-Glucose entsteht ein NADPH: eines je Saccharose.</translation>
         </message>
         <message>
             <source>Beta-fructosidase also splits raffinose, kestoses and short inulins; of these, kestoses and inulins that end in glucose set glucose free.</source>
-            <translation type="unfinished" />
+            <translation>Beta-Fructosidase spaltet auch Raffinose, Kestosen und kurze Inuline; davon setzen Kestosen und Inuline, die auf Glucose enden, Glucose frei.</translation>
         </message>
         <message>
             <source>Much free D-glucose makes the difference uncertain: sucrose below 5 g/L beside much glucose cannot be measured accurately (EN 12146:1996).</source>
-            <translation type="unfinished" />
+            <translation>Viel freie D-Glucose macht die Differenz unsicher: Saccharose unter 5 g/L neben viel Glucose lässt sich nicht genau messen (EN 12146:1996).</translation>
         </message>
         <message>
             <source>A sample of its own acid or buffer holds the pH away from 4.6: dilute or neutralise.</source>
-            <translation type="unfinished" />
+            <translation>Eine Probe mit eigener Säure oder eigenem Puffer hält den pH-Wert von 4,6 fern: verdünnen oder neutralisieren.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method; take the same dilution for the free D-glucose where both fit. Bring strongly acid juices to pH 4 to 7 at once: sucrose inverts in acid.</source>
-            <translation type="unfinished" />
+            <translation>Unverändert pipettieren oder mit Wasser in den Bereich der Methode verdünnen; für die freie D-Glucose dieselbe Verdünnung nehmen, wo beides passt. Stark saure Säfte sofort auf pH 4 bis 7 bringen: Saccharose wird in Säure invertiert.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, without warming: sucrose inverts in warm acid. Filter.</source>
-            <translation type="unfinished" />
+            <translation>In einem halb gefüllten Kolben rühren oder schütteln, bis kein Gas mehr kommt, ohne zu erwärmen: Saccharose wird in warmer Säure invertiert. Filtrieren.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min (acid fruit: neutralise first), cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Zerkleinern und mischen, 1 bis 5 g in einen 100-mL-Messkolben einwiegen, mit 60 mL Wasser 20 min bei 60 °C extrahieren (saures Obst: zuerst neutralisieren), abkühlen, mit Wasser auffüllen und filtrieren. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
         <message>
             <source>Total sulphite (template)</source>
-            <translation type="unfinished" />
+            <translation>Gesamtsulfit (Vorlage)</translation>
         </message>
         <message>
             <source>Sulphite oxidase turns sulphite into sulphate and hydrogen peroxide; NADH peroxidase uses the peroxide up together with one NADH for each sulphite. The absorbance falls. Bound sulphite is set free by the alkaline buffer. The oxidation needs the oxygen dissolved in the tube, and both steps go to their end by themselves.</source>
-            <translation type="unfinished" />
+            <translation>Sulfit-Oxidase setzt Sulfit zu Sulfat und Wasserstoffperoxid um; NADH-Peroxidase verbraucht das Peroxid zusammen mit einem NADH je Sulfit. Die Extinktion fällt. Gebundenes Sulfit wird durch den alkalischen Puffer freigesetzt. Die Oxidation braucht den im Ansatz gelösten Sauerstoff, und beide Schritte laufen von selbst bis zum Ende.</translation>
         </message>
         <message>
             <source>Buffer pH 8</source>
-            <translation type="unfinished" />
+            <translation>Puffer pH 8</translation>
         </message>
         <message>
             <source>Total sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Gesamtsulfit als SO2</translation>
         </message>
         <message>
             <source>Bound sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Gebundenes Sulfit als SO2</translation>
         </message>
         <message>
             <source>Sulphite bound to carbonyl compounds reacts and counts (EN 1988-2:1998, scope).</source>
-            <translation type="unfinished" />
+            <translation>An Carbonylverbindungen gebundenes Sulfit reagiert und zählt mit (EN 1988-2:1998, Anwendungsbereich).</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Dilute with water right before pipetting.</source>
-            <translation type="unfinished" />
+            <translation>Aus einem vollen, verschlossenen Gefäß pipettieren, ohne Luft einzuschütteln. Unmittelbar vor dem Pipettieren mit Wasser verdünnen.</translation>
         </message>
         <message>
             <source>Let it settle, or centrifuge in a full, closed tube; suction filtration draws sulphur dioxide off.</source>
-            <translation type="unfinished" />
+            <translation>Absitzen lassen oder in einem vollen, verschlossenen Röhrchen zentrifugieren; Saugfiltration zieht Schwefeldioxid ab.</translation>
         </message>
         <message>
             <source>Neither heat nor acidify, and don't shake: sulphur dioxide goes with the gas. Pour slowly into a beaker and stir gently in the cold until the bubbles are few, or bring to pH 8 with sodium hydroxide first, then degas.</source>
-            <translation type="unfinished" />
+            <translation>Weder erwärmen noch ansäuern und nicht schütteln: Schwefeldioxid entweicht mit dem Gas. Langsam in ein Becherglas gießen und in der Kälte sanft rühren, bis nur noch wenige Blasen kommen, oder zuerst mit Natronlauge auf pH 8 bringen, dann entgasen.</translation>
         </message>
         <message>
             <source>Shake 5 g with water at pH 8 in a closed 100 mL flask at 60 °C for 5 min, cool closed, make up, chill in ice and filter cold.</source>
-            <translation type="unfinished" />
+            <translation>5 g mit Wasser bei pH 8 in einem verschlossenen 100-mL-Kolben 5 min bei 60 °C schütteln, verschlossen abkühlen, auffüllen, in Eis kühlen und kalt filtrieren.</translation>
         </message>
         <message>
             <source>Take 5 to 10 g: bring into a 100 mL volumetric flask with 60 mL of water, bring to pH 8, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, filter, use at once. Acid deproteinisation drives sulphur dioxide off.</source>
-            <translation type="unfinished" />
+            <translation>5 bis 10 g nehmen: mit 60 mL Wasser in einen 100-mL-Messkolben überführen, auf pH 8 bringen, dann nacheinander, unter Mischen nach jeder Zugabe, 5 mL Kaliumhexacyanidoferrat(II)-Lösung (3,6 g des Trihydrats in 100 mL), 5 mL Zinksulfat-Lösung (7,2 g des Heptahydrats in 100 mL) und 10 mL Natronlauge, 0,1 mol/L, zugeben; auffüllen, filtrieren, sofort verwenden. Enteiweißung mit Säure treibt Schwefeldioxid aus.</translation>
         </message>
         <message>
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Trockenfrüchte, Kartoffelerzeugnisse, 1 bis 5 g: in der Kälte zerkleinern, mit 60 mL Wasser von pH 8 in einem verschlossenen 100-mL-Kolben 15 min bei 60 °C schütteln, verschlossen abkühlen, mit Wasser auffüllen und durch einen abgedeckten Trichter filtrieren; sofort verwenden. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
     </context>
     <context>
@@ -9886,23 +9886,23 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>C&amp;lose</source>
-            <translation>Sch&amp;ließen</translation>
+            <translation>&amp;Schließen</translation>
         </message>
         <message>
             <source>Plateau: another notebook</source>
-            <translation type="unfinished" />
+            <translation>Plateau: anderes Laborjournal</translation>
         </message>
         <message>
             <source>Which notebook?</source>
-            <translation type="unfinished" />
+            <translation>Welches Laborjournal?</translation>
         </message>
         <message>
             <source>It opens in a window of its own; the one that is open now stays as it is.</source>
-            <translation type="unfinished" />
+            <translation>Es öffnet sich in einem eigenen Fenster; das jetzt geöffnete bleibt, wie es ist.</translation>
         </message>
         <message>
             <source>From now on the program starts &amp;with it</source>
-            <translation type="unfinished" />
+            <translation>Ab jetzt startet das Programm da&amp;mit</translation>
         </message>
     </context>
     <context>
@@ -16718,9 +16718,9 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message numerus="yes">
             <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Sie wurden innerhalb von %n Tag angenommen. Falls sie von zwei Proben eines Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
+                <numerusform>Sie wurden über %n Tage verteilt angenommen. Falls sie von zwei Proben eines Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
             </translation>
         </message>
     </context>
@@ -21047,7 +21047,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Another note&amp;book…</source>
-            <translation type="unfinished" />
+            <translation>Anderes Labor&amp;journal…</translation>
         </message>
     </context>
     <context>
