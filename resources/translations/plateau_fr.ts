@@ -5,15 +5,15 @@
         <name>plateau::app::FirstRun</name>
         <message>
             <source>Another notebook</source>
-            <translation type="unfinished" />
+            <translation>Un autre cahier</translation>
         </message>
         <message>
             <source>It could not be kept that the program is to start with %1; the next start opens the same notebook as before.</source>
-            <translation type="unfinished" />
+            <translation>Le programme n’a pas pu retenir qu’il doit démarrer avec %1 ; le prochain démarrage ouvre le même cahier qu’auparavant.</translation>
         </message>
         <message>
             <source>No other window could be opened. Close this one and open the notebook by itself: %1</source>
-            <translation type="unfinished" />
+            <translation>Aucune autre fenêtre n’a pu être ouverte. Fermez celle-ci, puis ouvrez ce cahier : %1</translation>
         </message>
     </context>
     <context>
@@ -74,7 +74,7 @@
         </message>
         <message>
             <source>--person needs a name</source>
-            <translation type="unfinished" />
+            <translation>--person demande un nom</translation>
         </message>
     </context>
     <context>
@@ -363,11 +363,11 @@
         <name>plateau::assay::Template</name>
         <message>
             <source>still begins with "%1"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
-            <translation type="unfinished" />
+            <translation>commence encore par « %1 » ; commencez par l’origine des volumes employés ici (document, paragraphe, date). Jusque-là, ses résultats sont marqués comme ceux d’un modèle</translation>
         </message>
         <message>
             <source>still says "%1"; take that out once the volumes are yours</source>
-            <translation type="unfinished" />
+            <translation>porte encore « %1 » ; enlevez cette mention une fois que les volumes sont les vôtres</translation>
         </message>
     </context>
     <context>
@@ -3568,7 +3568,7 @@
         </message>
         <message>
             <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
-            <translation>Traitez d’abord le vin rouge avec environ 0.2 g de PVPP pour 10 mL et filtrez-le (règlement (CEE) n° 2676/90, annexe).</translation>
+            <translation>Traitez d’abord le vin rouge avec environ 0,2 g de PVPP pour 10 mL et filtrez-le (règlement (CEE) n° 2676/90, annexe).</translation>
         </message>
         <message>
             <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
@@ -3580,7 +3580,7 @@
         </message>
         <message>
             <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
-            <translation>Lisez à 2 min puis à 4 min avant l’enzyme : une dérive de plus de 0.002 demande d’attendre, non d’ajouter l’enzyme. Gardez ensuite les tubes à l’obscurité, lisez à 45 et à 60 min, et saisissez la plus grande valeur (arrêté français du 7 octobre 1987, annexe X).</translation>
+            <translation>Lisez à 2 min puis à 4 min avant l’enzyme : une dérive de plus de 0,002 demande d’attendre, non d’ajouter l’enzyme. Gardez ensuite les tubes à l’obscurité, lisez à 45 et à 60 min, et saisissez la plus grande valeur (arrêté français du 7 octobre 1987, annexe X).</translation>
         </message>
         <message>
             <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
@@ -3628,1355 +3628,1355 @@
         </message>
         <message>
             <source>Acetaldehyde (template)</source>
-            <translation type="unfinished" />
+            <translation>Acétaldéhyde (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>Aldehyde dehydrogenase oxidises acetaldehyde to acetate; the reaction runs to its end in the alkaline buffer, which also frees acetaldehyde bound to sulphite. One NADH for each acetaldehyde; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>L’aldéhyde déshydrogénase oxyde l’acétaldéhyde en acétate ; la réaction va à son terme dans le tampon alcalin, qui libère aussi l’acétaldéhyde combiné au sulfite. Un NADH par molécule d’acétaldéhyde ; l’absorbance monte.</translation>
         </message>
         <message>
             <source>Buffer pH 9 with potassium</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 9 au potassium</translation>
         </message>
         <message>
             <source>NAD solution</source>
-            <translation type="unfinished" />
+            <translation>Solution de NAD</translation>
         </message>
         <message>
             <source>Water</source>
-            <translation type="unfinished">Eau</translation>
+            <translation>Eau</translation>
         </message>
         <message>
             <source>Sample</source>
-            <translation type="unfinished">Échantillon</translation>
+            <translation>Échantillon</translation>
         </message>
         <message>
             <source>Aldehyde dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>Aldéhyde déshydrogénase en solution</translation>
         </message>
         <message>
             <source>Acetaldehyde</source>
-            <translation type="unfinished" />
+            <translation>Acétaldéhyde</translation>
         </message>
         <message>
             <source>Acetaldehyde + NAD + H2O → acetate + NADH + 2 H+ (aldehyde dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Acétaldéhyde + NAD + H2O → acétate + NADH + 2 H+ (aldéhyde déshydrogénase)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetaldehyde.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH formé par molécule d’acétaldéhyde.</translation>
         </message>
         <message>
             <source>Other aldehydes, such as propionaldehyde and benzaldehyde, react too, some of them slowly.</source>
-            <translation type="unfinished" />
+            <translation>D’autres aldéhydes, tels que le propionaldéhyde et le benzaldéhyde, réagissent aussi, certains lentement.</translation>
         </message>
         <message>
             <source>Traces of alcohol dehydrogenase in the enzyme let ethanol creep: read at the same time in every tube and compare with a sample blank.</source>
-            <translation type="unfinished" />
+            <translation>Des traces d’alcool déshydrogénase dans l’enzyme font réagir lentement l’éthanol : lisez tous les tubes après le même temps et comparez avec un blanc échantillon.</translation>
         </message>
         <message>
             <source>Keep closed and cool. Dilute with cold water in a full flask right before pipetting.</source>
-            <translation type="unfinished" />
+            <translation>Gardez fermé et au frais. Diluez à l’eau froide dans une fiole pleine, juste avant de pipeter.</translation>
         </message>
         <message>
             <source>Dilute with cold water and give the sample a blank of its own; treat with PVPP only in a closed vessel in the cold.</source>
-            <translation type="unfinished" />
+            <translation>Diluez à l’eau froide et prévoyez un blanc échantillon ; ne traitez à la PVPP qu’en récipient fermé et à froid.</translation>
         </message>
         <message>
             <source>Centrifuge in a full, closed, cooled tube; don't filter under suction.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugez en tube plein, fermé et refroidi ; ne filtrez pas sous vide.</translation>
         </message>
         <message>
             <source>Don't degas by warming or stirring: acetaldehyde goes with the gas. Cool to 4 °C, bring to pH 9 with sodium hydroxide in a closed vessel, which binds the carbon dioxide, use at once, and note the dilution.</source>
-            <translation type="unfinished" />
+            <translation>Ne dégazez ni en chauffant ni en agitant : l’acétaldéhyde part avec le gaz. Refroidissez à 4 °C, amenez à pH 9 avec de l’hydroxyde de sodium en récipient fermé, ce qui fixe le dioxyde de carbone, employez aussitôt et notez la dilution.</translation>
         </message>
         <message>
             <source>Distil or extract closed and cold with water, chill and filter cold; check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Distillez ou extrayez à l’eau en récipient fermé et à froid, refroidissez dans la glace et filtrez à froid ; vérifiez la récupération par un ajout dosé.</translation>
         </message>
         <message>
             <source>Cool to 4 °C; precipitate with perchloric acid, 1 mol/L, in a closed tube, centrifuge cold, bring to pH 8 to 9 with potassium hydroxide, use at once. Check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Refroidissez à 4 °C ; précipitez par l’acide perchlorique à 1 mol/L en tube fermé, centrifugez à froid, amenez à un pH de 8 à 9 avec de l’hydroxyde de potassium, employez aussitôt. Vérifiez la récupération par un ajout dosé.</translation>
         </message>
         <message>
             <source>Homogenise frozen with ice-cold water in a closed vessel, centrifuge cold, use at once. Enter mass and extract volume with the sample; check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Homogénéisez l’échantillon congelé dans de l’eau glacée, en récipient fermé, centrifugez à froid, employez aussitôt. Saisissez avec l’échantillon la masse et le volume d’extrait ; vérifiez la récupération par un ajout dosé.</translation>
         </message>
         <message>
             <source>Acetic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide acétique (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes: MEBAK B-590.31.112, acetic acid. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Enzymes : MEBAK B-590.31.112, acide acétique. Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>Acetyl-CoA synthetase turns acetate into acetyl-CoA, citrate synthase joins it to oxaloacetate, and malate dehydrogenase makes that oxaloacetate anew from L-malate with one NADH for each acetate. The malate dehydrogenase equilibrium stands before the measured reaction and gives NADH of its own, so the signal is (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</source>
-            <translation type="unfinished" />
+            <translation>L’acétyl-CoA synthétase transforme l’acétate en acétyl-CoA, la citrate synthase unit celui-ci à l’oxaloacétate, et la malate déshydrogénase reforme cet oxaloacétate à partir du L-malate, avec un NADH par molécule d’acétate. L’équilibre de la malate déshydrogénase précède la réaction mesurée et fournit lui-même du NADH ; le signal est donc (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</translation>
         </message>
         <message>
             <source>Buffer pH 8.4 with L-malate</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 8,4 au L-malate</translation>
         </message>
         <message>
             <source>ATP, CoA and NAD solution</source>
-            <translation type="unfinished" />
+            <translation>Solution d’ATP, CoA et NAD</translation>
         </message>
         <message>
             <source>Malate dehydrogenase and citrate synthase suspension</source>
-            <translation type="unfinished" />
+            <translation>Malate déshydrogénase et citrate synthase en suspension</translation>
         </message>
         <message>
             <source>Acetyl-CoA synthetase suspension</source>
-            <translation type="unfinished" />
+            <translation>Acétyl-CoA synthétase en suspension</translation>
         </message>
         <message>
             <source>Acetic acid</source>
-            <translation type="unfinished" />
+            <translation>Acide acétique</translation>
         </message>
         <message>
             <source>L-malate + NAD ⇌ oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-malate + NAD ⇌ oxaloacétate + NADH + H+ (L-malate déshydrogénase)</translation>
         </message>
         <message>
             <source>Acetate + ATP + CoA → acetyl-CoA + AMP + diphosphate (acetyl-CoA synthetase)</source>
-            <translation type="unfinished" />
+            <translation>Acétate + ATP + CoA → acétyl-CoA + AMP + diphosphate (acétyl-CoA synthétase)</translation>
         </message>
         <message>
             <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA (citrate synthase)</source>
-            <translation type="unfinished" />
+            <translation>Acétyl-CoA + oxaloacétate + H2O → citrate + CoA (citrate synthase)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetate, less what the malate equilibrium had formed before.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH formé par molécule d’acétate, moins ce que l’équilibre du malate avait formé auparavant.</translation>
         </message>
         <message>
             <source>Propionate is taken slowly. Free acetate in reagents and water shows in the blank.</source>
-            <translation type="unfinished" />
+            <translation>Le propionate réagit lentement. L’acétate libre des réactifs et de l’eau se voit dans le blanc.</translation>
         </message>
         <message>
             <source>The result is that of free acetate; esters and acetylated polymers do not react unless they were split before.</source>
-            <translation type="unfinished" />
+            <translation>Le résultat est celui de l’acétate libre ; les esters et les polymères acétylés ne réagissent que s’ils ont été hydrolysés auparavant.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method.</source>
-            <translation type="unfinished" />
+            <translation>Pipetez tel quel, ou dilué à l’eau pour entrer dans le domaine de la méthode.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows; colour alone adds the same to A0, A1 and A2. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Diluez autant que le domaine le permet ; la couleur à elle seule ajoute autant à A0, A1 et A2. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) ou de polyamide pendant une minute, puis filtrez.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a fluted filter or a membrane of 0.45 µm; throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugez, ou filtrez sur filtre plissé ou sur membrane de 0,45 µm ; rejetez les premiers millilitres.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled, loosely closed flask until no more gas comes; don't warm: acetic acid is volatile. Filter.</source>
-            <translation type="unfinished" />
+            <translation>Agitez ou secouez dans une fiole à moitié remplie, bouchée sans serrer, jusqu’à ce qu’il ne se dégage plus de gaz ; ne chauffez pas : l’acide acétique est volatil. Filtrez.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, fiole bouchée, refroidissez, complétez au trait avec de l’eau, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter.</source>
-            <translation type="unfinished" />
+            <translation>Prenez 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water and filter. Enter mass and extract volume with the sample. Vinegar and pickles: dilute 1 to 100 or more.</source>
-            <translation type="unfinished" />
+            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, fiole bouchée, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait. Vinaigre et conserves au vinaigre : diluez au 1/100 ou davantage.</translation>
         </message>
         <message>
             <source>Ammonia and urea (template)</source>
-            <translation type="unfinished" />
+            <translation>Ammoniac et urée (modèle)</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase joins ammonia to 2-oxoglutarate with one NADH for each ammonia (A1 to A2). Urease then splits urea into two ammonia and carbon dioxide, and two NADH are used for each urea (A2 to A3). The equilibrium lies on the side of glutamate. The absorbance falls; the NADH has to last for both.</source>
-            <translation type="unfinished" />
+            <translation>La glutamate déshydrogénase unit l’ammoniac au 2-oxoglutarate, avec un NADH par molécule d’ammoniac (A1 à A2). L’uréase scinde ensuite l’urée en deux molécules d’ammoniac et du dioxyde de carbone, et deux NADH sont consommés par molécule d’urée (A2 à A3). L’équilibre est en faveur du glutamate. L’absorbance baisse ; le NADH doit suffire pour les deux.</translation>
         </message>
         <message>
             <source>Buffer pH 8 with 2-oxoglutarate and ADP</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 8 au 2-oxoglutarate et ADP</translation>
         </message>
         <message>
             <source>NADH solution</source>
-            <translation type="unfinished" />
+            <translation>Solution de NADH</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase in glycerol</source>
-            <translation type="unfinished" />
+            <translation>Glutamate déshydrogénase dans le glycérol</translation>
         </message>
         <message>
             <source>Urease solution</source>
-            <translation type="unfinished" />
+            <translation>Uréase en solution</translation>
         </message>
         <message>
             <source>Ammonia as NH3</source>
-            <translation type="unfinished" />
+            <translation>Ammoniac en NH3</translation>
         </message>
         <message>
             <source>Urea</source>
-            <translation type="unfinished" />
+            <translation>Urée</translation>
         </message>
         <message>
             <source>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate déshydrogénase)</translation>
         </message>
         <message>
             <source>Urea + H2O → 2 NH3 + CO2 (urease)</source>
-            <translation type="unfinished" />
+            <translation>Urée + H2O → 2 NH3 + CO2 (uréase)</translation>
         </message>
         <message>
             <source>One NADH used for each ammonia, two for each urea.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH consommé par molécule d’ammoniac, deux par molécule d’urée.</translation>
         </message>
         <message>
             <source>Enzymes kept in ammonium sulphate bring ammonia with them: take glutamate dehydrogenase and urease free of ammonium.</source>
-            <translation type="unfinished" />
+            <translation>Les enzymes conservées dans le sulfate d’ammonium apportent de l’ammoniac : prenez une glutamate déshydrogénase et une uréase exemptes d’ammonium.</translation>
         </message>
         <message>
             <source>Ammonia in the air, from cleaning agents and smoke, dissolves in every open vessel: the blank shows it.</source>
-            <translation type="unfinished" />
+            <translation>L’ammoniac de l’air, venant de produits de nettoyage ou de fumée, se dissout dans tout récipient ouvert : le blanc s’en ressent.</translation>
         </message>
         <message>
             <source>Much tannin stops both enzymes: treat with PVPP.</source>
-            <translation type="unfinished" />
+            <translation>Une forte teneur en tanins bloque les deux enzymes : traitez à la PVPP.</translation>
         </message>
         <message>
             <source>Fluoride and heavy metals stop urease.</source>
-            <translation type="unfinished" />
+            <translation>Le fluorure et les métaux lourds bloquent l’uréase.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) ou de polyamide pendant une minute, puis filtrez.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold ammonium. Throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugez, ou filtrez sur un filtre lavé : le papier peut contenir de l’ammonium. Rejetez les premiers millilitres.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, at its own pH: an alkaline sample loses ammonia. Filter.</source>
-            <translation type="unfinished" />
+            <translation>Agitez ou secouez dans une fiole à moitié remplie jusqu’à ce qu’il ne se dégage plus de gaz, sans modifier le pH : un échantillon alcalin perd de l’ammoniac. Filtrez.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 15 min, refroidissez, complétez au trait, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: precipitate with 10 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 7 to 8 with potassium hydroxide, make up to 50 mL, stand in ice for 20 min, filter. Alkaline clarification loses ammonia and hot acid splits amides.</source>
-            <translation type="unfinished" />
+            <translation>Lait et produits laitiers, 1 à 10 g : précipitez par 10 mL d’acide perchlorique à 1 mol/L, centrifugez, amenez à un pH de 7 à 8 avec de l’hydroxyde de potassium, complétez à 50 mL, laissez 20 min dans la glace, filtrez. La clarification alcaline fait perdre de l’ammoniac, et l’acide chaud scinde les amides.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Hachez à froid et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 15 min, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Citric acid in wine</source>
-            <translation type="unfinished" />
+            <translation>Acide citrique dans le vin</translation>
         </message>
         <message>
             <source>Commission Regulation (EEC) No 2676/90, Annex, citric acid (consolidated text of 13.08.2005, Italian): volumes of sample, water and the solutions 2.1 to 2.4, 340 nm and 10 mm, readings about 5 min after mixing and about 5 min after solution 2.4, range of 20 to 400 mg/L in the pipetted solution. Molar mass and absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8. From memory: what the solutions 2.1 to 2.4 hold and the difference A1 - A2 less that of the blank. The signal window is the range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the reserve, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Règlement (CEE) n° 2676/90 de la Commission, annexe, acide citrique (texte consolidé du 13.08.2005, en italien) : volumes d’échantillon, d’eau et des solutions 2.1 à 2.4, 340 nm et 10 mm, lectures environ 5 min après le mélange et environ 5 min après la solution 2.4, domaine de 20 à 400 mg/L dans la solution pipetée. Masse molaire et absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8. De mémoire : ce que contiennent les solutions 2.1 à 2.4, et la différence A1 - A2 diminuée de celle du blanc. La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, l’absorbance qui doit rester, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate; malate and lactate dehydrogenase use one NADH for each oxaloacetate or the pyruvate that comes of it. The absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>La citrate lyase scinde le citrate en oxaloacétate et acétate ; la malate déshydrogénase et la lactate déshydrogénase consomment un NADH par molécule d’oxaloacétate, ou du pyruvate qui en provient. L’absorbance baisse.</translation>
         </message>
         <message>
             <source>Solution 2.1 (buffer)</source>
-            <translation type="unfinished" />
+            <translation>Solution 2.1 (tampon)</translation>
         </message>
         <message>
             <source>Solution 2.2 (NADH)</source>
-            <translation type="unfinished" />
+            <translation>Solution 2.2 (NADH)</translation>
         </message>
         <message>
             <source>Solution 2.3 (malate and lactate dehydrogenase suspension)</source>
-            <translation type="unfinished" />
+            <translation>Solution 2.3 (malate et lactate déshydrogénases en suspension)</translation>
         </message>
         <message>
             <source>Solution 2.4 (citrate lyase)</source>
-            <translation type="unfinished" />
+            <translation>Solution 2.4 (citrate lyase)</translation>
         </message>
         <message>
             <source>Citric acid</source>
-            <translation type="unfinished" />
+            <translation>Acide citrique</translation>
         </message>
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase)</source>
-            <translation type="unfinished" />
+            <translation>Citrate → oxaloacétate + acétate (citrate lyase)</translation>
         </message>
         <message>
             <source>Oxaloacetate + NADH + H+ → L-malate + NAD (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Oxaloacétate + NADH + H+ → L-malate + NAD (L-malate déshydrogénase)</translation>
         </message>
         <message>
             <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
-            <translation type="unfinished" />
+            <translation>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate déshydrogénase), pour l’oxaloacétate qui a perdu du dioxyde de carbone</translation>
         </message>
         <message>
             <source>One NADH used for each citrate.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH consommé par molécule de citrate.</translation>
         </message>
         <message>
             <source>Oxaloacetate and pyruvate of the wine are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>L’oxaloacétate et le pyruvate du vin sont consommés avant A1 et ne comptent pas.</translation>
         </message>
         <message>
             <source>Malate, tartrate and isocitrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>Le malate, le tartrate et l’isocitrate ne réagissent pas.</translation>
         </message>
         <message>
             <source>Much tannin slows the lyase: treat with PVPP.</source>
-            <translation type="unfinished" />
+            <translation>Une forte teneur en tanins ralentit la lyase : traitez à la PVPP.</translation>
         </message>
         <message>
             <source>Below 400 mg/L pipette as it is; otherwise dilute with water to 20 to 400 mg/L (same Regulation).</source>
-            <translation type="unfinished" />
+            <translation>Au-dessous de 400 mg/L, pipetez tel quel ; sinon, diluez à l’eau jusqu’à 20 à 400 mg/L (même règlement).</translation>
         </message>
         <message>
             <source>Red wine: about 0.2 g of PVPP with 10 mL of wine, then filter (same Regulation).</source>
-            <translation type="unfinished" />
+            <translation>Vin rouge : environ 0,2 g de PVPP pour 10 mL de vin, puis filtrez (même règlement).</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Agitez ou secouez dans une fiole à moitié remplie jusqu’à ce qu’il ne se dégage plus de gaz, puis filtrez.</translation>
         </message>
         <message>
             <source>Citric acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide citrique (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry, molar mass: Russian standard for citric acid in juices, document 1200102279, section 8. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Principe et stœchiométrie, masse molaire : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8. Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate. L-malate dehydrogenase, and L-lactate dehydrogenase for the oxaloacetate that has turned into pyruvate, use one NADH for each. Both reductions go to their end by themselves. The absorbance falls by one NADH for each citrate.</source>
-            <translation type="unfinished" />
+            <translation>La citrate lyase scinde le citrate en oxaloacétate et acétate. La L-malate déshydrogénase, et la L-lactate déshydrogénase pour l’oxaloacétate devenu pyruvate, consomment chaque fois un NADH. Les deux réductions vont d’elles-mêmes à leur terme. L’absorbance baisse d’un NADH par molécule de citrate.</translation>
         </message>
         <message>
             <source>Buffer pH 7.8 with zinc</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 7,8 au zinc</translation>
         </message>
         <message>
             <source>Malate and lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Malate et lactate déshydrogénases en suspension</translation>
         </message>
         <message>
             <source>Citrate lyase solution</source>
-            <translation type="unfinished" />
+            <translation>Citrate lyase en solution</translation>
         </message>
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase, zinc)</source>
-            <translation type="unfinished" />
+            <translation>Citrate → oxaloacétate + acétate (citrate lyase, zinc)</translation>
         </message>
         <message>
             <source>Oxaloacetate and pyruvate of the sample are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>L’oxaloacétate et le pyruvate de l’échantillon sont consommés avant A1 et ne comptent pas.</translation>
         </message>
         <message>
             <source>Isocitrate, malate and tartrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>L’isocitrate, le malate et le tartrate ne réagissent pas.</translation>
         </message>
         <message>
             <source>Much tannin or a strongly acid sample slows the lyase: treat with PVPP, bring to pH 8.</source>
-            <translation type="unfinished" />
+            <translation>Une forte teneur en tanins ou un échantillon très acide ralentissent la lyase : traitez à la PVPP, amenez à pH 8.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method. Bring lemon juice and other strongly acid samples to about pH 8 with sodium hydroxide first.</source>
-            <translation type="unfinished" />
+            <translation>Pipetez tel quel, ou dilué à l’eau pour entrer dans le domaine de la méthode. Amenez d’abord le jus de citron et les autres échantillons très acides à un pH d’environ 8 avec de l’hydroxyde de sodium.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Red wine and red juice: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Vin rouge et jus rouge : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) pendant une minute, puis filtrez.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, warm to 30 °C if need be, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Agitez ou secouez dans une fiole à moitié remplie jusqu’à ce qu’il ne se dégage plus de gaz, chauffez à 30 °C s’il le faut, puis filtrez.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>D-gluconic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide D-gluconique (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
         </message>
         <message>
             <source>Gluconate kinase phosphorylates D-gluconate with ATP; 6-phosphogluconate dehydrogenase turns that into ribulose-5-phosphate, carbon dioxide and NADPH. The loss of carbon dioxide takes the reaction to its end. One NADPH for each D-gluconate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La gluconate kinase phosphoryle le D-gluconate par l’ATP ; la 6-phosphogluconate déshydrogénase en fait du ribulose-5-phosphate, du dioxyde de carbone et du NADPH. La perte du dioxyde de carbone mène la réaction à son terme. Un NADPH par molécule de D-gluconate ; l’absorbance monte.</translation>
         </message>
         <message>
             <source>Buffer pH 8 with magnesium</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 8 au magnésium</translation>
         </message>
         <message>
             <source>NADP solution</source>
-            <translation type="unfinished" />
+            <translation>Solution de NADP</translation>
         </message>
         <message>
             <source>ATP solution</source>
-            <translation type="unfinished" />
+            <translation>Solution d’ATP</translation>
         </message>
         <message>
             <source>6-Phosphogluconate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>6-phosphogluconate déshydrogénase en suspension</translation>
         </message>
         <message>
             <source>Gluconate kinase suspension</source>
-            <translation type="unfinished" />
+            <translation>Gluconate kinase en suspension</translation>
         </message>
         <message>
             <source>D-gluconic acid</source>
-            <translation type="unfinished" />
+            <translation>Acide D-gluconique</translation>
         </message>
         <message>
             <source>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</source>
-            <translation type="unfinished" />
+            <translation>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</translation>
         </message>
         <message>
             <source>6-Phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>6-phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate déshydrogénase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-gluconate.</source>
-            <translation type="unfinished" />
+            <translation>Un NADPH formé par molécule de D-gluconate.</translation>
         </message>
         <message>
             <source>D-glucono-lactone does not react as it is: for the total, hold the sample at pH 10 to 11 for 10 min first, then bring it to pH 8.</source>
-            <translation type="unfinished" />
+            <translation>La D-gluconolactone ne réagit pas telle quelle : pour le total, maintenez d’abord l’échantillon à un pH de 10 à 11 pendant 10 min, puis amenez-le à pH 8.</translation>
         </message>
         <message>
             <source>6-Phosphogluconate of the sample is used up before A1 and does not count.</source>
-            <translation type="unfinished" />
+            <translation>Le 6-phosphogluconate de l’échantillon est consommé avant A1 et ne compte pas.</translation>
         </message>
         <message>
             <source>D-lactic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide D-lactique (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle, stoichiometry and the buffer of pH 10 with L-glutamate: OIV-MA-AS313-07, lactic acid. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Principe, stœchiométrie et tampon de pH 10 au L-glutamate : OIV-MA-AS313-07, acide lactique. Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>D-lactate dehydrogenase turns D-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each D-lactate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La D-lactate déshydrogénase transforme le D-lactate et le NAD en pyruvate et NADH. Cet équilibre est en faveur du lactate ; le tampon alcalin et la transaminase, qui enlève le pyruvate avec le L-glutamate, le déplacent. Un NADH par molécule de D-lactate ; l’absorbance monte.</translation>
         </message>
         <message>
             <source>Buffer pH 10 with L-glutamate</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 10 au L-glutamate</translation>
         </message>
         <message>
             <source>Glutamate-pyruvate transaminase suspension</source>
-            <translation type="unfinished" />
+            <translation>Glutamate-pyruvate transaminase en suspension</translation>
         </message>
         <message>
             <source>D-lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>D-lactate déshydrogénase en suspension</translation>
         </message>
         <message>
             <source>D-lactic acid</source>
-            <translation type="unfinished" />
+            <translation>Acide D-lactique</translation>
         </message>
         <message>
             <source>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate déshydrogénase)</translation>
         </message>
         <message>
             <source>Pyruvate + L-glutamate → L-alanine + 2-oxoglutarate (glutamate-pyruvate transaminase)</source>
-            <translation type="unfinished" />
+            <translation>Pyruvate + L-glutamate → L-alanine + 2-oxoglutarate (glutamate-pyruvate transaminase)</translation>
         </message>
         <message>
             <source>One NADH formed for each D-lactate.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH formé par molécule de D-lactate.</translation>
         </message>
         <message>
             <source>L-lactate does not react. D-2-hydroxybutyrate is taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>Le L-lactate ne réagit pas. Le D-2-hydroxybutyrate réagit lentement.</translation>
         </message>
         <message>
             <source>Sweat holds lactate: touch neither pipette tips nor the inside of cuvettes.</source>
-            <translation type="unfinished" />
+            <translation>La sueur contient du lactate : ne touchez ni les cônes de pipette ni l’intérieur des cuves.</translation>
         </message>
         <message>
             <source>A small creep after the end is usual: read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>Une légère dérive après la fin est habituelle : lisez tous les tubes après le même temps, ou lisez une suite et extrapolez.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Meat, 5 g: homogenise in the cold with 20 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 10 with potassium hydroxide, make up to 100 mL with water, stand in ice for 20 min, filter. A sample treated with acid never goes into the waste of the hexacyanoferrate clarification.</source>
-            <translation type="unfinished" />
+            <translation>Lait et produits laitiers, 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Viande, 5 g : homogénéisez à froid avec 20 mL d’acide perchlorique à 1 mol/L, centrifugez, amenez à pH 10 avec de l’hydroxyde de potassium, complétez à 100 mL avec de l’eau, laissez 20 min dans la glace, filtrez. Un échantillon traité à l’acide ne va jamais dans les déchets de la clarification à l’hexacyanoferrate.</translation>
         </message>
         <message>
             <source>D-malic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide D-malique (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry: OIV resolution OENO 6/98. Molar mass: OIV resolution OENO 30/2004. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Principe et stœchiométrie : résolution OIV OENO 6/98. Masse molaire : résolution OIV OENO 30/2004. Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>D-malate dehydrogenase oxidises D-malate and splits carbon dioxide off: pyruvate, carbon dioxide and NADH. The loss of carbon dioxide and the alkaline buffer pull the reaction to its end. One NADH for each D-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La D-malate déshydrogénase oxyde le D-malate et en détache du dioxyde de carbone : pyruvate, dioxyde de carbone et NADH. La perte du dioxyde de carbone et le tampon alcalin mènent la réaction à son terme. Un NADH par molécule de D-malate ; l’absorbance monte.</translation>
         </message>
         <message>
             <source>Buffer pH 9 with magnesium and potassium</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 9 au magnésium et potassium</translation>
         </message>
         <message>
             <source>D-malate dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>D-malate déshydrogénase en solution</translation>
         </message>
         <message>
             <source>D-malic acid</source>
-            <translation type="unfinished" />
+            <translation>Acide D-malique</translation>
         </message>
         <message>
             <source>D-malate + NAD → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
-            <translation type="unfinished" />
+            <translation>D-malate + NAD → pyruvate + CO2 + NADH (D-malate déshydrogénase décarboxylante)</translation>
         </message>
         <message>
             <source>One NADH formed for each D-malate.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH formé par molécule de D-malate.</translation>
         </message>
         <message>
             <source>L-tartrate is taken slowly: the absorbance goes on creeping after the end. Read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>Le L-tartrate réagit lentement : l’absorbance continue de dériver après la fin. Lisez tous les tubes après le même temps, ou lisez une suite et extrapolez.</translation>
         </message>
         <message>
             <source>Fifty times as much L-malate or more slows the reaction.</source>
-            <translation type="unfinished" />
+            <translation>Un excès de L-malate de cinquante fois ou plus ralentit la réaction.</translation>
         </message>
         <message>
             <source>D-sorbitol in foods</source>
-            <translation type="unfinished" />
+            <translation>D-sorbitol dans les aliments</translation>
         </message>
         <message>
             <source>French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol: volumes of the three solutions, water, sample and sorbitol dehydrogenase, 492 nm, 10 mm, 19.9 L/(mmol cm), molar mass 182.17 g/mol, about 3 g of sample in 100 mL, readings at 2 min and 2 min later, then 45 min in the dark and 15 min more. From memory: what the three solutions hold. Our own: one reading A1 (the second of the first two), one reading A2 (the larger of the last two). The signal window is the stated optimum of 20 to 350 mg/100 g with 3 g in 100 mL, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Arrêté français du 7 octobre 1987 (ECOC8700071A), annexe X, D-sorbitol : volumes des trois solutions, de l’eau, de l’échantillon et de la sorbitol déshydrogénase, 492 nm, 10 mm, 19,9 L/(mmol cm), masse molaire 182,17 g/mol, environ 3 g d’échantillon dans 100 mL, lectures à 2 min et 2 min plus tard, puis après 45 min à l’obscurité et 15 min de plus. De mémoire : ce que contiennent les trois solutions. De notre choix : une seule lecture A1 (la seconde des deux premières), une seule lecture A2 (la plus grande des deux dernières). La fenêtre de mesure est l’optimum indiqué de 20 à 350 mg/100 g avec 3 g dans 100 mL, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase turns D-sorbitol and NAD into fructose and NADH; diaphorase passes the hydrogen on to the tetrazolium salt INT, one formazan for each D-sorbitol. The absorbance at 492 nm rises. Xylitol is measured as well.</source>
-            <translation type="unfinished" />
+            <translation>La sorbitol déshydrogénase transforme le D-sorbitol et le NAD en fructose et NADH ; la diaphorase transmet l’hydrogène au sel de tétrazolium INT, un formazan par molécule de D-sorbitol. L’absorbance à 492 nm monte. Le xylitol est également dosé.</translation>
         </message>
         <message>
             <source>First solution (buffer)</source>
-            <translation type="unfinished" />
+            <translation>Première solution (tampon)</translation>
         </message>
         <message>
             <source>Second solution (NAD and diaphorase)</source>
-            <translation type="unfinished" />
+            <translation>Deuxième solution (NAD et diaphorase)</translation>
         </message>
         <message>
             <source>Third solution (INT)</source>
-            <translation type="unfinished" />
+            <translation>Troisième solution (INT)</translation>
         </message>
         <message>
             <source>Sample extract</source>
-            <translation type="unfinished" />
+            <translation>Extrait d’échantillon</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>Sorbitol déshydrogénase en solution</translation>
         </message>
         <message>
             <source>D-sorbitol</source>
-            <translation type="unfinished" />
+            <translation>D-sorbitol</translation>
         </message>
         <message>
             <source>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol déshydrogénase)</translation>
         </message>
         <message>
             <source>NADH + INT → NAD + formazan (diaphorase)</source>
-            <translation type="unfinished" />
+            <translation>NADH + INT → NAD + formazan (diaphorase)</translation>
         </message>
         <message>
             <source>One formazan formed for each D-sorbitol.</source>
-            <translation type="unfinished" />
+            <translation>Un formazan formé par molécule de D-sorbitol.</translation>
         </message>
         <message>
             <source>Xylitol is measured as well (same order).</source>
-            <translation type="unfinished" />
+            <translation>Le xylitol est également dosé (même arrêté).</translation>
         </message>
         <message>
             <source>Ascorbic acid, sulphite and other reducing substances reduce INT: wait until A1 stands.</source>
-            <translation type="unfinished" />
+            <translation>L’acide ascorbique, le sulfite et d’autres substances réductrices réduisent l’INT : attendez que A1 soit stable.</translation>
         </message>
         <message>
             <source>Dilute with water until the pipetted solution holds 0.006 to 0.105 g/L.</source>
-            <translation type="unfinished" />
+            <translation>Diluez à l’eau jusqu’à ce que la solution pipetée contienne 0,006 à 0,105 g/L.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter and dilute.</source>
-            <translation type="unfinished" />
+            <translation>Agitez ou secouez dans une fiole à moitié remplie jusqu’à ce qu’il ne se dégage plus de gaz, puis filtrez et diluez.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, extract with 60 mL of water at 60 °C for 1 h, cool, make up to 100 mL, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Pesez environ 3 g à 0,01 g près, extrayez avec 60 mL d’eau à 60 °C pendant 1 h, refroidissez, complétez à 100 mL, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, leave with 60 mL of water for 1 h, make up to 100 mL, filter (same order). Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Pesez environ 3 g à 0,01 g près, laissez 1 h dans 60 mL d’eau, complétez à 100 mL, filtrez (même arrêté). Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Ethanol (template)</source>
-            <translation type="unfinished" />
+            <translation>Éthanol (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry: MEBAK B-590.11.112, ethanol (alcohol and aldehyde dehydrogenase). Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Principe et stœchiométrie : MEBAK B-590.11.112, éthanol (alcool déshydrogénase et aldéhyde déshydrogénase). Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>Alcohol dehydrogenase turns ethanol into acetaldehyde. That equilibrium lies on the side of ethanol; the alkaline buffer and aldehyde dehydrogenase, which oxidises the acetaldehyde on to acetate, pull it over. Two NADH for each ethanol; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>L’alcool déshydrogénase transforme l’éthanol en acétaldéhyde. Cet équilibre est en faveur de l’éthanol ; le tampon alcalin et l’aldéhyde déshydrogénase, qui oxyde ensuite l’acétaldéhyde en acétate, le déplacent. Deux NADH par molécule d’éthanol ; l’absorbance monte.</translation>
         </message>
         <message>
             <source>Buffer pH 9</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 9</translation>
         </message>
         <message>
             <source>Alcohol dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Alcool déshydrogénase en suspension</translation>
         </message>
         <message>
             <source>Ethanol</source>
-            <translation type="unfinished" />
+            <translation>Éthanol</translation>
         </message>
         <message>
             <source>Ethanol + NAD → acetaldehyde + NADH + H+ (alcohol dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Éthanol + NAD → acétaldéhyde + NADH + H+ (alcool déshydrogénase)</translation>
         </message>
         <message>
             <source>Two NADH formed for each ethanol.</source>
-            <translation type="unfinished" />
+            <translation>Deux NADH formés par molécule d’éthanol.</translation>
         </message>
         <message>
             <source>Acetaldehyde of the sample is used up before A1 and does not count.</source>
-            <translation type="unfinished" />
+            <translation>L’acétaldéhyde de l’échantillon est consommé avant A1 et ne compte pas.</translation>
         </message>
         <message>
             <source>1-Propanol, 1-butanol and other primary alcohols react, more slowly the longer they are; methanol does not.</source>
-            <translation type="unfinished" />
+            <translation>Le 1-propanol, le 1-butanol et d’autres alcools primaires réagissent, d’autant plus lentement que leur chaîne est longue ; le méthanol ne réagit pas.</translation>
         </message>
         <message>
             <source>Ethanol in the air of the room, from disinfectants and squeeze bottles, shows in the blank.</source>
-            <translation type="unfinished" />
+            <translation>L’éthanol de l’air de la pièce, venant de désinfectants ou de pissettes, se voit dans le blanc.</translation>
         </message>
         <message>
             <source>Keep closed. Dilute with cold water into the range: wine 1 to 1000 and more, beer and cider 1 to 500, juice as it is.</source>
-            <translation type="unfinished" />
+            <translation>Gardez fermé. Diluez à l’eau froide pour entrer dans le domaine : vin au 1/1000 et davantage, bière et cidre au 1/500, jus tel quel.</translation>
         </message>
         <message>
             <source>The dilution takes care of the colour. Low-alcohol samples: give the sample a blank of its own, or stir with PVPP in a closed vessel and filter covered.</source>
-            <translation type="unfinished" />
+            <translation>La dilution suffit contre la couleur. Échantillons peu alcoolisés : prévoyez un blanc échantillon, ou agitez avec de la PVPP en récipient fermé et filtrez à couvert.</translation>
         </message>
         <message>
             <source>Centrifuge in a closed tube, or filter through a covered funnel; no suction.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugez en tube fermé, ou filtrez sur un entonnoir couvert ; ne filtrez pas sous vide.</translation>
         </message>
         <message>
             <source>Stir gently at room temperature in a covered flask, or filter through a covered fluted filter; don't warm: ethanol goes with the gas.</source>
-            <translation type="unfinished" />
+            <translation>Agitez doucement à température ambiante en fiole couverte, ou filtrez sur un filtre plissé couvert ; ne chauffez pas : l’éthanol part avec le gaz.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up, stand in ice for 20 min and filter cold through a covered funnel.</source>
-            <translation type="unfinished" />
+            <translation>Pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 20 min, fiole bouchée, refroidissez sans déboucher, complétez au trait, laissez 20 min dans la glace et filtrez à froid sur un entonnoir couvert.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g, keep closed: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter through a covered funnel.</source>
-            <translation type="unfinished" />
+            <translation>Prenez 1 à 10 g, gardez fermé : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez sur un entonnoir couvert.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up and filter through a covered funnel. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Hachez à froid et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 40 °C pendant 20 min, fiole bouchée, refroidissez sans déboucher, complétez au trait et filtrez sur un entonnoir couvert. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Free sulphite (template)</source>
-            <translation type="unfinished" />
+            <translation>Sulfite libre (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Interferences: EN 1988-2:1998, scope. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Interférences : EN 1988-2:1998, domaine d’application. Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>The same two reactions as for total sulphite, in a weakly acid buffer, in the cold and with a short wait, so that sulphite bound to acetaldehyde stays bound. Weakly bound sulphite is set free while the free is used up: what is found depends on the waiting time. Keep it the same for standard and samples. One NADH used for each sulphite; the absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>Les deux mêmes réactions que pour le sulfite total, dans un tampon faiblement acide, à froid et avec une attente courte, afin que le sulfite combiné à l’acétaldéhyde le reste. Le sulfite faiblement combiné se libère à mesure que le libre est consommé : ce qui est trouvé dépend du temps d’attente. Gardez-le identique pour l’étalon et les échantillons. Un NADH consommé par molécule de sulfite ; l’absorbance baisse.</translation>
         </message>
         <message>
             <source>Buffer pH 6</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 6</translation>
         </message>
         <message>
             <source>NADH and NADH peroxidase solution</source>
-            <translation type="unfinished" />
+            <translation>Solution de NADH et de NADH peroxydase</translation>
         </message>
         <message>
             <source>Sulphite oxidase suspension</source>
-            <translation type="unfinished" />
+            <translation>Sulfite oxydase en suspension</translation>
         </message>
         <message>
             <source>Free sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Sulfite libre en SO2</translation>
         </message>
         <message>
             <source>Sulphite + O2 + H2O → sulphate + H2O2 (sulphite oxidase)</source>
-            <translation type="unfinished" />
+            <translation>Sulfite + O2 + H2O → sulfate + H2O2 (sulfite oxydase)</translation>
         </message>
         <message>
             <source>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidase)</source>
-            <translation type="unfinished" />
+            <translation>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxydase)</translation>
         </message>
         <message>
             <source>One NADH used for each sulphite.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH consommé par molécule de sulfite.</translation>
         </message>
         <message>
             <source>Sulphite bound to sugars, pyruvate and pigments comes free during the reaction and counts in part: the result is an upper bound of what is free.</source>
-            <translation type="unfinished" />
+            <translation>Le sulfite combiné aux sucres, au pyruvate et aux pigments se libère pendant la réaction et compte en partie : le résultat est une borne supérieure de ce qui est libre.</translation>
         </message>
         <message>
             <source>Sulphate, sulphide and thiosulphate do not interfere; isothiocyanates do. Not for cabbage, dried garlic, dried onion, ginger, leek and soy protein (EN 1988-2:1998, scope).</source>
-            <translation type="unfinished" />
+            <translation>Le sulfate, le sulfure et le thiosulfate n’interfèrent pas ; les isothiocyanates, si. Ne convient pas au chou, à l’ail séché, à l’oignon séché, au gingembre, au poireau ni à la protéine de soja (EN 1988-2:1998, domaine d’application).</translation>
         </message>
         <message>
             <source>Ascorbic acid above about 0.1 g/L slows the reaction and uses NADH: treat the sample with ascorbate oxidase first.</source>
-            <translation type="unfinished" />
+            <translation>L’acide ascorbique au-dessus d’environ 0,1 g/L ralentit la réaction et consomme du NADH : traitez d’abord l’échantillon à l’ascorbate oxydase.</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Work cold and at once: what is free changes with temperature, dilution and air.</source>
-            <translation type="unfinished" />
+            <translation>Pipetez d’un récipient plein et fermé, sans y faire entrer d’air. Travaillez à froid et sans attendre : ce qui est libre change avec la température, la dilution et l’air.</translation>
         </message>
         <message>
             <source>Give the sample a blank of its own and dilute as far as the range allows. Don't treat it with charcoal or long with PVPP: sulphite is lost and oxidised.</source>
-            <translation type="unfinished" />
+            <translation>Prévoyez un blanc échantillon et diluez autant que le domaine le permet. Ne traitez ni au charbon, ni longtemps à la PVPP : du sulfite se perd et s’oxyde.</translation>
         </message>
         <message>
             <source>Let it settle, or centrifuge in a full, closed tube; suction filtration draws sulphur dioxide off. Work cold and at once: what is free changes with temperature, dilution and air.</source>
-            <translation type="unfinished" />
+            <translation>Laissez décanter, ou centrifugez en tube plein et fermé ; la filtration sous vide entraîne du dioxyde de soufre. Travaillez à froid et sans attendre : ce qui est libre change avec la température, la dilution et l’air.</translation>
         </message>
         <message>
             <source>Neither heat nor acidify, and don't shake: sulphur dioxide goes with the gas. Pour slowly into a beaker and stir gently in the cold until the bubbles are few; don't make it alkaline, which sets bound sulphite free.</source>
-            <translation type="unfinished" />
+            <translation>Ne chauffez pas, n’acidifiez pas et ne secouez pas : le dioxyde de soufre part avec le gaz. Versez lentement dans un bécher et agitez doucement à froid jusqu’à ce que les bulles soient rares ; n’alcalinisez pas, ce qui libérerait le sulfite combiné.</translation>
         </message>
         <message>
             <source>D-glucose after starch digestion</source>
-            <translation type="unfinished" />
+            <translation>D-glucose après hydrolyse de l’amidon</translation>
         </message>
         <message>
             <source>Commission Regulation (EC) No 900/2008, Annex I, sections 5.1 and 5.2: volumes of buffer, NADP, ATP, test solution, water and enzymes, the first reading after about 3 min, the second after about 15 min, readings every 5 min until the rise is steady and the extrapolation to the addition where the reaction has not ended, masses and flasks by starch content. Molar mass and absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. From memory: the wavelength of 340 nm and the path length of 10 mm in this text, what the solutions hold. Our own: four readings for the extrapolation. Common practice, no source: the waiting limits around the stated times, the signal window, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range (of the digest as made up), interferences and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Règlement (CE) n° 900/2008 de la Commission, annexe I, sections 5.1 et 5.2 : volumes de tampon, de NADP, d’ATP, de solution d’essai, d’eau et d’enzymes, première lecture après environ 3 min, seconde après environ 15 min, lectures toutes les 5 min jusqu’à une hausse régulière et extrapolation à l’ajout si la réaction n’est pas terminée, masses et fioles selon la teneur en amidon. Masse molaire et absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. De mémoire : la longueur d’onde de 340 nm et le trajet optique de 10 mm dans ce texte, ce que contiennent les solutions. De notre choix : quatre lectures pour l’extrapolation. Usage courant, sans source : les limites des attentes autour des temps indiqués, la fenêtre de mesure, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel (de l’hydrolysat complété), les interférences et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>Amyloglucosidase has turned starch and its breakdown products into D-glucose. Hexokinase phosphorylates it with ATP, and glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose; both go to their end. The absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>L’amyloglucosidase a transformé l’amidon et ses produits de dégradation en D-glucose. L’hexokinase le phosphoryle par l’ATP, et la glucose-6-phosphate déshydrogénase forme un NADPH par molécule de D-glucose ; les deux réactions vont à leur terme. L’absorbance monte.</translation>
         </message>
         <message>
             <source>Buffer</source>
-            <translation type="unfinished" />
+            <translation>Tampon</translation>
         </message>
         <message>
             <source>Test solution</source>
-            <translation type="unfinished" />
+            <translation>Solution d’essai</translation>
         </message>
         <message>
             <source>Hexokinase and glucose-6-phosphate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Hexokinase et glucose-6-phosphate déshydrogénase en suspension</translation>
         </message>
         <message>
             <source>D-glucose</source>
-            <translation type="unfinished" />
+            <translation>D-glucose</translation>
         </message>
         <message>
             <source>Starch + n H2O → n D-glucose (amyloglucosidase), before the test</source>
-            <translation type="unfinished" />
+            <translation>Amidon + n H2O → n D-glucose (amyloglucosidase), avant le dosage</translation>
         </message>
         <message>
             <source>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</source>
-            <translation type="unfinished" />
+            <translation>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</translation>
         </message>
         <message>
             <source>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate déshydrogénase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose.</source>
-            <translation type="unfinished" />
+            <translation>Un NADPH formé par molécule de D-glucose.</translation>
         </message>
         <message>
             <source>Free D-glucose, and that of sucrose where the digestion splits it, counts too; the conversion to starch takes it off (Regulation (EEC) No 4154/87).</source>
-            <translation type="unfinished" />
+            <translation>Le D-glucose libre, et celui du saccharose si l’hydrolyse le scinde, comptent aussi ; la conversion en amidon les déduit (règlement (CEE) n° 4154/87).</translation>
         </message>
         <message>
             <source>Amyloglucosidase holds some D-glucose of its own: digest a blank with every series.</source>
-            <translation type="unfinished" />
+            <translation>L’amyloglucosidase contient elle-même un peu de D-glucose : hydrolysez un blanc avec chaque série.</translation>
         </message>
         <message>
             <source>By the starch, or its breakdown products, expected: above 70 % weigh 0.35 to 0.4 g, 20 to 70 % at most 0.5 g, 5 to 20 % at most 1 g, below 5 % at most 2 g; make up to 500, 500, 250 and 200 mL (same Regulation). Digest as the Regulation says. Enter mass and flask volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Selon l’amidon, ou ses produits de dégradation, attendus : au-dessus de 70 %, pesez 0,35 à 0,4 g, de 20 à 70 % au plus 0,5 g, de 5 à 20 % au plus 1 g, au-dessous de 5 % au plus 2 g ; complétez à 500, 500, 250 et 200 mL (même règlement). Hydrolysez comme l’indique le règlement. Saisissez avec l’échantillon la masse et le volume de la fiole.</translation>
         </message>
         <message>
             <source>D-glucose and D-fructose (template)</source>
-            <translation type="unfinished" />
+            <translation>D-glucose et D-fructose (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.18.112, glucose, fructose and sucrose. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Enzymes et stœchiométrie : MEBAK B-590.18.112, glucose, fructose et saccharose. Masses molaires : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
         </message>
         <message>
             <source>Hexokinase phosphorylates both sugars; glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose (A1 to A2). Phosphoglucose isomerase then turns fructose-6-phosphate over, and one NADPH is formed for each D-fructose (A2 to A3).</source>
-            <translation type="unfinished" />
+            <translation>L’hexokinase phosphoryle les deux sucres ; la glucose-6-phosphate déshydrogénase forme un NADPH par molécule de D-glucose (A1 à A2). La phosphoglucose isomérase convertit ensuite le fructose-6-phosphate, et un NADPH est formé par molécule de D-fructose (A2 à A3).</translation>
         </message>
         <message>
             <source>Buffer pH 7.6</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 7,6</translation>
         </message>
         <message>
             <source>NADP and ATP solution</source>
-            <translation type="unfinished" />
+            <translation>Solution de NADP et d’ATP</translation>
         </message>
         <message>
             <source>Phosphoglucose isomerase suspension</source>
-            <translation type="unfinished" />
+            <translation>Phosphoglucose isomérase en suspension</translation>
         </message>
         <message>
             <source>D-fructose</source>
-            <translation type="unfinished" />
+            <translation>D-fructose</translation>
         </message>
         <message>
             <source>D-glucose + ATP → glucose-6-phosphate + ADP; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</source>
-            <translation type="unfinished" />
+            <translation>D-glucose + ATP → glucose-6-phosphate + ADP ; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</translation>
         </message>
         <message>
             <source>Fructose-6-phosphate → glucose-6-phosphate (phosphoglucose isomerase)</source>
-            <translation type="unfinished" />
+            <translation>Fructose-6-phosphate → glucose-6-phosphate (phosphoglucose isomérase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose, and one for each D-fructose.</source>
-            <translation type="unfinished" />
+            <translation>Un NADPH formé par molécule de D-glucose, et un par molécule de D-fructose.</translation>
         </message>
         <message>
             <source>Glucose-6-phosphate of the sample counts as D-glucose, fructose-6-phosphate as D-fructose.</source>
-            <translation type="unfinished" />
+            <translation>Le glucose-6-phosphate de l’échantillon compte comme D-glucose, le fructose-6-phosphate comme D-fructose.</translation>
         </message>
         <message>
             <source>A small creep after the end comes from other sugars and enzymes: read at the same time in every tube.</source>
-            <translation type="unfinished" />
+            <translation>Une légère dérive après la fin vient d’autres sucres et d’autres enzymes : lisez tous les tubes après le même temps.</translation>
         </message>
         <message>
             <source>Yeast and its enzymes go on working in an unfiltered sample: filter at once, or heat to 80 °C for 10 min, loosely stoppered.</source>
-            <translation type="unfinished" />
+            <translation>Les levures et leurs enzymes continuent d’agir dans un échantillon non filtré : filtrez aussitôt, ou chauffez à 80 °C pendant 10 min, bouché sans serrer.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Dried fruit and honey: dilute the extract 10 to 50 times. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, complétez au trait avec de l’eau et filtrez. Fruits secs et miel : diluez l’extrait 10 à 50 fois. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Glycerol (template)</source>
-            <translation type="unfinished" />
+            <translation>Glycérol (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.58.112, glycerol in beverages. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Enzymes et stœchiométrie : MEBAK B-590.58.112, glycérol dans les boissons. Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>Glycerol kinase phosphorylates glycerol with ATP; pyruvate kinase makes the ATP anew from ADP and phosphoenolpyruvate and sets pyruvate free, and lactate dehydrogenase uses one NADH for each. All three go to their end by themselves. The absorbance falls by one NADH for each glycerol.</source>
-            <translation type="unfinished" />
+            <translation>La glycérol kinase phosphoryle le glycérol par l’ATP ; la pyruvate kinase reforme l’ATP à partir d’ADP et de phosphoénolpyruvate et libère du pyruvate, et la lactate déshydrogénase consomme un NADH par molécule de pyruvate. Les trois réactions vont d’elles-mêmes à leur terme. L’absorbance baisse d’un NADH par molécule de glycérol.</translation>
         </message>
         <message>
             <source>Buffer with NADH, ATP and phosphoenolpyruvate</source>
-            <translation type="unfinished" />
+            <translation>Tampon au NADH, ATP et phosphoénolpyruvate</translation>
         </message>
         <message>
             <source>Pyruvate kinase and lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Pyruvate kinase et lactate déshydrogénase en suspension</translation>
         </message>
         <message>
             <source>Glycerol kinase suspension</source>
-            <translation type="unfinished" />
+            <translation>Glycérol kinase en suspension</translation>
         </message>
         <message>
             <source>Glycerol</source>
-            <translation type="unfinished" />
+            <translation>Glycérol</translation>
         </message>
         <message>
             <source>Glycerol + ATP → glycerol-3-phosphate + ADP (glycerol kinase)</source>
-            <translation type="unfinished" />
+            <translation>Glycérol + ATP → glycérol-3-phosphate + ADP (glycérol kinase)</translation>
         </message>
         <message>
             <source>ADP + phosphoenolpyruvate → ATP + pyruvate (pyruvate kinase)</source>
-            <translation type="unfinished" />
+            <translation>ADP + phosphoénolpyruvate → ATP + pyruvate (pyruvate kinase)</translation>
         </message>
         <message>
             <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate déshydrogénase)</translation>
         </message>
         <message>
             <source>One NADH used for each glycerol.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH consommé par molécule de glycérol.</translation>
         </message>
         <message>
             <source>Dihydroxyacetone and glyceraldehyde are phosphorylated too.</source>
-            <translation type="unfinished" />
+            <translation>La dihydroxyacétone et le glycéraldéhyde sont phosphorylés aussi.</translation>
         </message>
         <message>
             <source>ADP and pyruvate of the sample and of the reagents are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>L’ADP et le pyruvate de l’échantillon et des réactifs sont consommés avant A1 et ne comptent pas.</translation>
         </message>
         <message>
             <source>Traces of ATPase let the absorbance creep: read at the same time in every tube.</source>
-            <translation type="unfinished" />
+            <translation>Des traces d’ATPase font dériver l’absorbance : lisez tous les tubes après le même temps.</translation>
         </message>
         <message>
             <source>Some enzymes are kept in glycerol: take ammonium sulphate suspensions.</source>
-            <translation type="unfinished" />
+            <translation>Certaines enzymes sont conservées dans le glycérol : prenez des suspensions dans le sulfate d’ammonium.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Or precipitate with perchloric acid, 1 mol/L, centrifuge and bring to pH 8 with potassium hydroxide; never both in one flask.</source>
-            <translation type="unfinished" />
+            <translation>Prenez 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Ou précipitez par l’acide perchlorique à 1 mol/L, centrifugez et amenez à pH 8 avec de l’hydroxyde de potassium ; jamais les deux dans une même fiole.</translation>
         </message>
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide L-ascorbique à 265 nm (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory. The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire. L’absorptivité du L-ascorbate à 265 nm et à un pH de 6 à 7 va, selon les tables, de 14000 à 16500 L/(mol cm) : étalonnez avec un étalon du jour.</translation>
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
-            <translation type="unfinished" />
+            <translation>Le L-ascorbate absorbe lui-même à 265 nm, le déshydroascorbate non. L’ascorbate oxydase le transforme entièrement en déshydroascorbate avec l’oxygène dissous dans le tube ; la réaction va d’elle-même à son terme. L’absorbance baisse d’un L-ascorbate par molécule d’acide L-ascorbique. Demande des cuves en quartz, ou en plastique pour l’ultraviolet.</translation>
         </message>
         <message>
             <source>Buffer pH 6 with EDTA</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 6 à l’EDTA</translation>
         </message>
         <message>
             <source>Ascorbate oxidase solution</source>
-            <translation type="unfinished" />
+            <translation>Ascorbate oxydase en solution</translation>
         </message>
         <message>
             <source>L-ascorbic acid</source>
-            <translation type="unfinished" />
+            <translation>Acide L-ascorbique</translation>
         </message>
         <message>
             <source>2 L-ascorbic acid + O2 → 2 dehydroascorbic acid + 2 H2O (ascorbate oxidase)</source>
-            <translation type="unfinished" />
+            <translation>2 acide L-ascorbique + O2 → 2 acide déshydroascorbique + 2 H2O (ascorbate oxydase)</translation>
         </message>
         <message>
             <source>One L-ascorbate lost for each L-ascorbic acid.</source>
-            <translation type="unfinished" />
+            <translation>Un L-ascorbate perdu par molécule d’acide L-ascorbique.</translation>
         </message>
         <message>
             <source>D-Isoascorbic acid (erythorbic acid) reacts too, more slowly.</source>
-            <translation type="unfinished" />
+            <translation>L’acide D-isoascorbique (acide érythorbique) réagit aussi, plus lentement.</translation>
         </message>
         <message>
             <source>Polyphenols, proteins and preservatives absorb at 265 nm: dilute until A1 stays below 2.</source>
-            <translation type="unfinished" />
+            <translation>Les polyphénols, les protéines et les conservateurs absorbent à 265 nm : diluez jusqu’à ce que A1 reste au-dessous de 2.</translation>
         </message>
         <message>
             <source>The enzyme absorbs at 265 nm itself: every series needs blanks.</source>
-            <translation type="unfinished" />
+            <translation>L’enzyme absorbe elle-même à 265 nm : chaque série demande des blancs.</translation>
         </message>
         <message>
             <source>Dehydroascorbic acid does not count unless it was reduced before.</source>
-            <translation type="unfinished" />
+            <translation>L’acide déshydroascorbique ne compte que s’il a été réduit auparavant.</translation>
         </message>
         <message>
             <source>L-ascorbic acid oxidises in minutes in a dilute neutral solution: dilute with metaphosphoric acid, 15 g/L, keep dark and cold, and pipette within the hour.</source>
-            <translation type="unfinished" />
+            <translation>L’acide L-ascorbique s’oxyde en quelques minutes en solution neutre diluée : diluez avec de l’acide métaphosphorique à 15 g/L, gardez à l’obscurité et au froid, et pipetez dans l’heure.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, as far as the range allows; give the sample a blank of its own. PVPP takes some of the ascorbic acid away: check with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Diluez avec de l’acide métaphosphorique à 15 g/L autant que le domaine le permet ; prévoyez un blanc échantillon. La PVPP enlève une partie de l’acide ascorbique : vérifiez par un ajout dosé.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, then centrifuge or filter at once.</source>
-            <translation type="unfinished" />
+            <translation>Diluez avec de l’acide métaphosphorique à 15 g/L, puis centrifugez ou filtrez aussitôt.</translation>
         </message>
         <message>
             <source>Stir in the cold under cover until no more gas comes, then dilute with metaphosphoric acid, 15 g/L.</source>
-            <translation type="unfinished" />
+            <translation>Agitez à froid et à couvert jusqu’à ce qu’il ne se dégage plus de gaz, puis diluez avec de l’acide métaphosphorique à 15 g/L.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL, stand in ice for 20 min and filter cold. Don't extract hot.</source>
-            <translation type="unfinished" />
+            <translation>Homogénéisez 5 g à froid avec de l’acide métaphosphorique à 15 g/L, complétez à 100 mL, laissez 20 min dans la glace et filtrez à froid. N’extrayez pas à chaud.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 50 g/L, which precipitates protein too, make up to 100 mL, filter and dilute.</source>
-            <translation type="unfinished" />
+            <translation>Homogénéisez 5 g à froid avec de l’acide métaphosphorique à 50 g/L, qui précipite aussi les protéines, complétez à 100 mL, filtrez et diluez.</translation>
         </message>
         <message>
             <source>Mince frozen, homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL and filter at once; don't extract hot. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Hachez l’échantillon congelé, homogénéisez-en 5 g à froid avec de l’acide métaphosphorique à 15 g/L, complétez à 100 mL et filtrez aussitôt ; n’extrayez pas à chaud. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>L-glutamic acid at 492 nm (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide L-glutamique à 492 nm (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivity of the formazan of INT: French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Absorptivité du formazan de l’INT : arrêté français du 7 octobre 1987 (ECOC8700071A), annexe X, D-sorbitol.</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase turns L-glutamate and NAD into 2-oxoglutarate, ammonium and NADH. That equilibrium lies on the side of glutamate; diaphorase pulls it over by passing the hydrogen on to the tetrazolium salt INT, one formazan for each L-glutamate. The absorbance at 492 nm rises.</source>
-            <translation type="unfinished" />
+            <translation>La glutamate déshydrogénase transforme le L-glutamate et le NAD en 2-oxoglutarate, ammonium et NADH. Cet équilibre est en faveur du glutamate ; la diaphorase le déplace en transmettant l’hydrogène au sel de tétrazolium INT, un formazan par molécule de L-glutamate. L’absorbance à 492 nm monte.</translation>
         </message>
         <message>
             <source>Buffer pH 8.6 with detergent</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 8,6 au détergent</translation>
         </message>
         <message>
             <source>NAD and diaphorase solution</source>
-            <translation type="unfinished" />
+            <translation>Solution de NAD et de diaphorase</translation>
         </message>
         <message>
             <source>INT solution</source>
-            <translation type="unfinished" />
+            <translation>Solution d’INT</translation>
         </message>
         <message>
             <source>L-glutamic acid</source>
-            <translation type="unfinished" />
+            <translation>Acide L-glutamique</translation>
         </message>
         <message>
             <source>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate déshydrogénase)</translation>
         </message>
         <message>
             <source>One formazan formed for each L-glutamate.</source>
-            <translation type="unfinished" />
+            <translation>Un formazan formé par molécule de L-glutamate.</translation>
         </message>
         <message>
             <source>Ascorbic acid, sulphite, thiols and other reducing substances reduce INT: wait until A1 stands, or oxidise them first with hydrogen peroxide in alkali and destroy the rest with catalase.</source>
-            <translation type="unfinished" />
+            <translation>L’acide ascorbique, le sulfite, les thiols et d’autres substances réductrices réduisent l’INT : attendez que A1 soit stable, ou oxydez-les d’abord par le peroxyde d’hydrogène en milieu alcalin et détruisez l’excès par la catalase.</translation>
         </message>
         <message>
             <source>L-Glutamine and L-aspartate do not react.</source>
-            <translation type="unfinished" />
+            <translation>La L-glutamine et le L-aspartate ne réagissent pas.</translation>
         </message>
         <message>
             <source>Light reduces INT: keep the tubes in the dark.</source>
-            <translation type="unfinished" />
+            <translation>La lumière réduit l’INT : gardez les tubes à l’obscurité.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter; no charcoal.</source>
-            <translation type="unfinished" />
+            <translation>Diluez autant que le domaine le permet et prévoyez un blanc échantillon. Fortement coloré : agitez 10 mL avec 0,2 g de polyvinylpolypyrrolidone (PVPP) pendant une minute, puis filtrez ; pas de charbon.</translation>
         </message>
         <message>
             <source>L-lactic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide L-lactique (modèle)</translation>
         </message>
         <message>
             <source>L-lactate dehydrogenase turns L-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each L-lactate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La L-lactate déshydrogénase transforme le L-lactate et le NAD en pyruvate et NADH. Cet équilibre est en faveur du lactate ; le tampon alcalin et la transaminase, qui enlève le pyruvate avec le L-glutamate, le déplacent. Un NADH par molécule de L-lactate ; l’absorbance monte.</translation>
         </message>
         <message>
             <source>L-lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>L-lactate déshydrogénase en suspension</translation>
         </message>
         <message>
             <source>L-lactic acid</source>
-            <translation type="unfinished" />
+            <translation>Acide L-lactique</translation>
         </message>
         <message>
             <source>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate déshydrogénase)</translation>
         </message>
         <message>
             <source>One NADH formed for each L-lactate.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH formé par molécule de L-lactate.</translation>
         </message>
         <message>
             <source>D-lactate does not react. L-2-hydroxybutyrate is taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>Le D-lactate ne réagit pas. Le L-2-hydroxybutyrate réagit lentement.</translation>
         </message>
         <message>
             <source>L-malic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Acide L-malique (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Stoichiometry: OIV-MA-AS313-11, L-malic acid. Molar mass: OIV resolution OENO 30/2004. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Stœchiométrie : OIV-MA-AS313-11, acide L-malique. Masse molaire : résolution OIV OENO 30/2004. Absorptivités : norme russe pour l’acide citrique dans les jus, document 1200102279, section 8.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the alkaline buffer and the transaminase, which takes the oxaloacetate away with L-glutamate, pull it over. One NADH for each L-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La L-malate déshydrogénase transforme le L-malate et le NAD en oxaloacétate et NADH. Cet équilibre est en faveur du malate ; le tampon alcalin et la transaminase, qui enlève l’oxaloacétate avec le L-glutamate, le déplacent. Un NADH par molécule de L-malate ; l’absorbance monte.</translation>
         </message>
         <message>
             <source>Glutamate-oxaloacetate transaminase suspension</source>
-            <translation type="unfinished" />
+            <translation>Glutamate-oxaloacétate transaminase en suspension</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>L-malate déshydrogénase en suspension</translation>
         </message>
         <message>
             <source>L-malic acid</source>
-            <translation type="unfinished" />
+            <translation>Acide L-malique</translation>
         </message>
         <message>
             <source>L-malate + NAD → oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-malate + NAD → oxaloacétate + NADH + H+ (L-malate déshydrogénase)</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (glutamate-oxaloacetate transaminase)</source>
-            <translation type="unfinished" />
+            <translation>Oxaloacétate + L-glutamate → L-aspartate + 2-oxoglutarate (glutamate-oxaloacétate transaminase)</translation>
         </message>
         <message>
             <source>One NADH formed for each L-malate.</source>
-            <translation type="unfinished" />
+            <translation>Un NADH formé par molécule de L-malate.</translation>
         </message>
         <message>
             <source>The enzyme takes L-malate alone: D-malate, lactate, tartrate, citrate and aspartate do not react.</source>
-            <translation type="unfinished" />
+            <translation>L’enzyme ne prend que le L-malate : le D-malate, le lactate, le tartrate, le citrate et l’aspartate ne réagissent pas.</translation>
         </message>
         <message>
             <source>Much tannin slows the enzymes; treat the sample with PVPP and wait until the absorbance stands.</source>
-            <translation type="unfinished" />
+            <translation>Une forte teneur en tanins ralentit les enzymes ; traitez l’échantillon à la PVPP et attendez que l’absorbance soit stable.</translation>
         </message>
         <message>
             <source>L-malic acid in wine</source>
-            <translation type="unfinished" />
+            <translation>Acide L-malique dans le vin</translation>
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>OIV-MA-AS313-11 (R2009), acide L-malique, méthode enzymatique, sections 3.3 à 5 (texte français) : volumes de tampon, de NAD, d’eau, de GOT et d’échantillon, première lecture après environ 3 min, et domaine de 30 à 350 mg/L dans la solution pipetée, au-dessous jusqu’à 1 mL d’échantillon. Masse molaire : résolution OIV OENO 30/2004. De mémoire : les 0,01 mL de L-malate déshydrogénase, la seconde lecture après 5 à 10 min, la différence A2 - A1 diminuée de celle du blanc, l’identité des absorptivités (6180, 6300 et 3400 L/(mol cm), comme dans la norme russe pour l’acide citrique dans les jus, document 1200102279, section 8). La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La L-malate déshydrogénase transforme le L-malate et le NAD en oxaloacétate et NADH. Cet équilibre est en faveur du malate ; la transaminase GOT le déplace en enlevant l’oxaloacétate avec le L-glutamate. Un NADH par molécule de L-malate ; l’absorbance monte.</translation>
         </message>
         <message>
             <source>GOT suspension</source>
-            <translation type="unfinished" />
+            <translation>GOT en suspension</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (GOT)</source>
-            <translation type="unfinished" />
+            <translation>Oxaloacétate + L-glutamate → L-aspartate + 2-oxoglutarate (GOT)</translation>
         </message>
         <message>
             <source>The enzyme takes L-malate alone: D-malate, lactate, tartrate and citrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>L’enzyme ne prend que le L-malate : le D-malate, le lactate, le tartrate et le citrate ne réagissent pas.</translation>
         </message>
         <message>
             <source>Lactose (template)</source>
-            <translation type="unfinished" />
+            <translation>Lactose (modèle)</translation>
         </message>
         <message>
             <source>Hexokinase and glucose-6-phosphate dehydrogenase first use up the free D-glucose (before A1). Beta-galactosidase then splits lactose, and one NADPH is formed for each D-glucose set free, one for each lactose. The phosphorylation takes the reaction to its end. The absorbance rises. Results are anhydrous lactose; times 360.31 / 342.30 gives the monohydrate.</source>
-            <translation type="unfinished" />
+            <translation>L’hexokinase et la glucose-6-phosphate déshydrogénase consomment d’abord le D-glucose libre (avant A1). La bêta-galactosidase scinde ensuite le lactose, et un NADPH est formé par molécule de D-glucose libérée, soit une par molécule de lactose. La phosphorylation mène la réaction à son terme. L’absorbance monte. Les résultats sont en lactose anhydre ; multipliés par 360,31 / 342,30, ils donnent le monohydrate.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with magnesium</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 7,5 au magnésium</translation>
         </message>
         <message>
             <source>Beta-galactosidase suspension</source>
-            <translation type="unfinished" />
+            <translation>Bêta-galactosidase en suspension</translation>
         </message>
         <message>
             <source>Lactose, anhydrous</source>
-            <translation type="unfinished" />
+            <translation>Lactose anhydre</translation>
         </message>
         <message>
             <source>Lactose + H2O → D-galactose + D-glucose (beta-galactosidase)</source>
-            <translation type="unfinished" />
+            <translation>Lactose + H2O → D-galactose + D-glucose (bêta-galactosidase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each lactose.</source>
-            <translation type="unfinished" />
+            <translation>Un NADPH formé par molécule de lactose.</translation>
         </message>
         <message>
             <source>Lactulose gives fructose instead of glucose and does not count; other beta-galactosides with glucose are taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>Le lactulose donne du fructose au lieu de glucose et ne compte pas ; d’autres bêta-galactosides du glucose réagissent lentement.</translation>
         </message>
         <message>
             <source>Much free D-glucose raises A1 and uses NADP up: dilute until A1 stays below 1, or remove the glucose first.</source>
-            <translation type="unfinished" />
+            <translation>Beaucoup de D-glucose libre élève A1 et épuise le NADP : diluez jusqu’à ce que A1 reste au-dessous de 1, ou éliminez d’abord le glucose.</translation>
         </message>
         <message>
             <source>The enzyme splits a little sucrose or maltose where it is impure: try a solution of either.</source>
-            <translation type="unfinished" />
+            <translation>Une enzyme impure scinde un peu de saccharose ou de maltose : essayez une solution de l’un ou de l’autre.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method; whey is diluted 50 to 100 times.</source>
-            <translation type="unfinished" />
+            <translation>Pipetez tel quel, ou dilué à l’eau pour entrer dans le domaine de la méthode ; le lactosérum se dilue 50 à 100 fois.</translation>
         </message>
         <message>
             <source>Cream, cheese, chocolate: weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, clarify as a protein-rich sample, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Crème, fromage, chocolat : pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min, refroidissez, clarifiez comme un échantillon riche en protéines, complétez au trait, laissez 20 min dans la glace et filtrez à froid : la matière grasse est retenue.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Dilute the filtrate into the range.</source>
-            <translation type="unfinished" />
+            <translation>Lait et produits laitiers, 1 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec environ 60 mL d’eau, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, agitez, filtrez. Diluez le filtrat pour entrer dans le domaine.</translation>
         </message>
         <message>
             <source>Nitrate (template)</source>
-            <translation type="unfinished" />
+            <translation>Nitrate (modèle)</translation>
         </message>
         <message>
             <source>Nitrate reductase reduces nitrate to nitrite with one NADPH for each nitrate; FAD helps. The reaction goes to its end by itself. The absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>La nitrate réductase réduit le nitrate en nitrite, avec un NADPH par molécule de nitrate ; le FAD y aide. La réaction va d’elle-même à son terme. L’absorbance baisse.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with FAD</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 7,5 au FAD</translation>
         </message>
         <message>
             <source>NADPH solution</source>
-            <translation type="unfinished" />
+            <translation>Solution de NADPH</translation>
         </message>
         <message>
             <source>Nitrate reductase solution</source>
-            <translation type="unfinished" />
+            <translation>Nitrate réductase en solution</translation>
         </message>
         <message>
             <source>Nitrate</source>
-            <translation type="unfinished" />
+            <translation>Nitrate</translation>
         </message>
         <message>
             <source>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate reductase)</source>
-            <translation type="unfinished" />
+            <translation>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate réductase)</translation>
         </message>
         <message>
             <source>One NADPH used for each nitrate.</source>
-            <translation type="unfinished" />
+            <translation>Un NADPH consommé par molécule de nitrate.</translation>
         </message>
         <message>
             <source>Nitrite does not react. Chlorate is reduced too.</source>
-            <translation type="unfinished" />
+            <translation>Le nitrite ne réagit pas. Le chlorate est réduit aussi.</translation>
         </message>
         <message>
             <source>The enzyme uses NADPH slowly without nitrate: run blanks in every series, read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>L’enzyme consomme lentement du NADPH même sans nitrate : passez des blancs dans chaque série, lisez tous les tubes après le même temps, ou lisez une suite et extrapolez.</translation>
         </message>
         <message>
             <source>Glassware and filters rinsed with nitric acid or tap water hold nitrate.</source>
-            <translation type="unfinished" />
+            <translation>La verrerie et les filtres rincés à l’acide nitrique ou à l’eau du robinet retiennent du nitrate.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold nitrate. Throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugez, ou filtrez sur un filtre lavé : le papier peut contenir du nitrate. Rejetez les premiers millilitres.</translation>
         </message>
         <message>
             <source>Vegetables, meat: mince, weigh 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 80 °C for 15 min, which also stops the sample's own enzymes, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Légumes, viande : hachez, pesez 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 80 °C pendant 15 min, ce qui arrête aussi les enzymes de l’échantillon, refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Sucrose by difference after inversion (template)</source>
-            <translation type="unfinished" />
+            <translation>Saccharose par différence après inversion (modèle)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: TCVN 10697:2015 (EN 12146:1996), sucrose in juices. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire, sauf celles nommées ici. Enzymes et stœchiométrie : TCVN 10697:2015 (EN 12146:1996), saccharose dans les jus. Masses molaires : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9. Absorptivités : norme russe pour le saccharose et le glucose dans les aliments, document 1200111376, section 9 ; d’autres tables donnent 3500 à 365 nm pour le NADPH (de mémoire).</translation>
         </message>
         <message>
             <source>Beta-fructosidase splits sucrose into D-glucose and D-fructose at pH 4.6. The buffer of pH 7.6 then ends the inversion, and hexokinase and glucose-6-phosphate dehydrogenase form one NADPH for each D-glucose, that of the sucrose and that which was free. Sucrose is the difference from the free D-glucose, which the method D-glucose and D-fructose measures in the same sample, times 342.3 / 180.16. The absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La bêta-fructosidase scinde le saccharose en D-glucose et D-fructose à pH 4,6. Le tampon de pH 7,6 arrête ensuite l’inversion, et l’hexokinase et la glucose-6-phosphate déshydrogénase forment un NADPH par molécule de D-glucose, celui du saccharose et celui qui était libre. Le saccharose est la différence avec le D-glucose libre, que la méthode D-glucose et D-fructose mesure dans le même échantillon, multipliée par 342,3 / 180,16. L’absorbance monte.</translation>
         </message>
         <message>
             <source>Beta-fructosidase in buffer pH 4.6</source>
-            <translation type="unfinished" />
+            <translation>Bêta-fructosidase en tampon pH 4,6</translation>
         </message>
         <message>
             <source>D-glucose after inversion</source>
-            <translation type="unfinished" />
+            <translation>D-glucose après inversion</translation>
         </message>
         <message>
             <source>Sucrose</source>
-            <translation type="unfinished" />
+            <translation>Saccharose</translation>
         </message>
         <message>
             <source>Sucrose + H2O → D-glucose + D-fructose (beta-fructosidase)</source>
-            <translation type="unfinished" />
+            <translation>Saccharose + H2O → D-glucose + D-fructose (bêta-fructosidase)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose: one for each sucrose.</source>
-            <translation type="unfinished" />
+            <translation>Un NADPH formé par molécule de D-glucose : un par molécule de saccharose.</translation>
         </message>
         <message>
             <source>Beta-fructosidase also splits raffinose, kestoses and short inulins; of these, kestoses and inulins that end in glucose set glucose free.</source>
-            <translation type="unfinished" />
+            <translation>La bêta-fructosidase scinde aussi le raffinose, les kestoses et les inulines courtes ; parmi eux, les kestoses et les inulines terminés par un glucose en libèrent.</translation>
         </message>
         <message>
             <source>Much free D-glucose makes the difference uncertain: sucrose below 5 g/L beside much glucose cannot be measured accurately (EN 12146:1996).</source>
-            <translation type="unfinished" />
+            <translation>Beaucoup de D-glucose libre rend la différence incertaine : au-dessous de 5 g/L à côté de beaucoup de glucose, le saccharose ne peut pas être mesuré avec exactitude (EN 12146:1996).</translation>
         </message>
         <message>
             <source>A sample of its own acid or buffer holds the pH away from 4.6: dilute or neutralise.</source>
-            <translation type="unfinished" />
+            <translation>L’acide ou le tampon propres à l’échantillon écartent le pH de 4,6 : diluez ou neutralisez.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method; take the same dilution for the free D-glucose where both fit. Bring strongly acid juices to pH 4 to 7 at once: sucrose inverts in acid.</source>
-            <translation type="unfinished" />
+            <translation>Pipetez tel quel, ou dilué à l’eau pour entrer dans le domaine de la méthode ; prenez la même dilution pour le D-glucose libre si elle convient aux deux. Amenez aussitôt les jus très acides à un pH de 4 à 7 : le saccharose s’hydrolyse en milieu acide.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, without warming: sucrose inverts in warm acid. Filter.</source>
-            <translation type="unfinished" />
+            <translation>Agitez ou secouez dans une fiole à moitié remplie jusqu’à ce qu’il ne se dégage plus de gaz, sans chauffer : le saccharose s’hydrolyse en milieu acide chaud. Filtrez.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min (acid fruit: neutralise first), cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Hachez et mélangez, pesez 1 à 5 g dans une fiole jaugée de 100 mL, extrayez avec 60 mL d’eau à 60 °C pendant 20 min (fruits acides : neutralisez d’abord), refroidissez, complétez au trait avec de l’eau et filtrez. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
         <message>
             <source>Total sulphite (template)</source>
-            <translation type="unfinished" />
+            <translation>Sulfite total (modèle)</translation>
         </message>
         <message>
             <source>Sulphite oxidase turns sulphite into sulphate and hydrogen peroxide; NADH peroxidase uses the peroxide up together with one NADH for each sulphite. The absorbance falls. Bound sulphite is set free by the alkaline buffer. The oxidation needs the oxygen dissolved in the tube, and both steps go to their end by themselves.</source>
-            <translation type="unfinished" />
+            <translation>La sulfite oxydase transforme le sulfite en sulfate et peroxyde d’hydrogène ; la NADH peroxydase consomme ce peroxyde avec un NADH par molécule de sulfite. L’absorbance baisse. Le sulfite combiné est libéré par le tampon alcalin. L’oxydation demande l’oxygène dissous dans le tube, et les deux étapes vont d’elles-mêmes à leur terme.</translation>
         </message>
         <message>
             <source>Buffer pH 8</source>
-            <translation type="unfinished" />
+            <translation>Tampon pH 8</translation>
         </message>
         <message>
             <source>Total sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Sulfite total en SO2</translation>
         </message>
         <message>
             <source>Bound sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Sulfite combiné en SO2</translation>
         </message>
         <message>
             <source>Sulphite bound to carbonyl compounds reacts and counts (EN 1988-2:1998, scope).</source>
-            <translation type="unfinished" />
+            <translation>Le sulfite combiné aux composés carbonylés réagit et compte (EN 1988-2:1998, domaine d’application).</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Dilute with water right before pipetting.</source>
-            <translation type="unfinished" />
+            <translation>Pipetez d’un récipient plein et fermé, sans y faire entrer d’air. Diluez à l’eau juste avant de pipeter.</translation>
         </message>
         <message>
             <source>Let it settle, or centrifuge in a full, closed tube; suction filtration draws sulphur dioxide off.</source>
-            <translation type="unfinished" />
+            <translation>Laissez décanter, ou centrifugez en tube plein et fermé ; la filtration sous vide entraîne du dioxyde de soufre.</translation>
         </message>
         <message>
             <source>Neither heat nor acidify, and don't shake: sulphur dioxide goes with the gas. Pour slowly into a beaker and stir gently in the cold until the bubbles are few, or bring to pH 8 with sodium hydroxide first, then degas.</source>
-            <translation type="unfinished" />
+            <translation>Ne chauffez pas, n’acidifiez pas et ne secouez pas : le dioxyde de soufre part avec le gaz. Versez lentement dans un bécher et agitez doucement à froid jusqu’à ce que les bulles soient rares, ou amenez d’abord à pH 8 avec de l’hydroxyde de sodium, puis dégazez.</translation>
         </message>
         <message>
             <source>Shake 5 g with water at pH 8 in a closed 100 mL flask at 60 °C for 5 min, cool closed, make up, chill in ice and filter cold.</source>
-            <translation type="unfinished" />
+            <translation>Agitez 5 g avec de l’eau à pH 8 en fiole fermée de 100 mL à 60 °C pendant 5 min, refroidissez sans déboucher, complétez au trait, refroidissez dans la glace et filtrez à froid.</translation>
         </message>
         <message>
             <source>Take 5 to 10 g: bring into a 100 mL volumetric flask with 60 mL of water, bring to pH 8, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, filter, use at once. Acid deproteinisation drives sulphur dioxide off.</source>
-            <translation type="unfinished" />
+            <translation>Prenez 5 à 10 g : introduisez-les dans une fiole jaugée de 100 mL avec 60 mL d’eau, amenez à pH 8, puis ajoutez, en mélangeant après chaque ajout, 5 mL de solution d’hexacyanoferrate(II) de potassium (3,6 g du trihydrate dans 100 mL), 5 mL de solution de sulfate de zinc (7,2 g de l’heptahydrate dans 100 mL) et 10 mL d’hydroxyde de sodium à 0,1 mol/L ; complétez au trait, filtrez, employez aussitôt. La déprotéinisation acide chasse le dioxyde de soufre.</translation>
         </message>
         <message>
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Fruits secs, produits de pomme de terre, 1 à 5 g : hachez à froid, agitez avec 60 mL d’eau à pH 8 en fiole fermée de 100 mL à 60 °C pendant 15 min, refroidissez sans déboucher, complétez au trait avec de l’eau et filtrez sur un entonnoir couvert ; employez aussitôt. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
     </context>
     <context>
@@ -9890,19 +9890,19 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Plateau: another notebook</source>
-            <translation type="unfinished" />
+            <translation>Plateau : un autre cahier</translation>
         </message>
         <message>
             <source>Which notebook?</source>
-            <translation type="unfinished" />
+            <translation>Quel cahier ?</translation>
         </message>
         <message>
             <source>It opens in a window of its own; the one that is open now stays as it is.</source>
-            <translation type="unfinished" />
+            <translation>Il s’ouvre dans sa propre fenêtre ; celui qui est ouvert maintenant reste tel quel.</translation>
         </message>
         <message>
             <source>From now on the program starts &amp;with it</source>
-            <translation type="unfinished" />
+            <translation>Désormais, le programme &amp;démarre avec ce cahier</translation>
         </message>
     </context>
     <context>
@@ -16718,9 +16718,9 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message numerus="yes">
             <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Ils ont été acceptés en l’espace de %n jour. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
+                <numerusform>Ils ont été acceptés en l’espace de %n jours. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
             </translation>
         </message>
     </context>
@@ -21047,7 +21047,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Another note&amp;book…</source>
-            <translation type="unfinished" />
+            <translation>Un &amp;autre cahier…</translation>
         </message>
     </context>
     <context>
