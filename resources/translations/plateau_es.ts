@@ -5,15 +5,15 @@
         <name>plateau::app::FirstRun</name>
         <message>
             <source>Another notebook</source>
-            <translation type="unfinished" />
+            <translation>Otro cuaderno</translation>
         </message>
         <message>
             <source>It could not be kept that the program is to start with %1; the next start opens the same notebook as before.</source>
-            <translation type="unfinished" />
+            <translation>No se pudo guardar que el programa se inicie con %1; el próximo inicio abre el mismo cuaderno que hasta ahora.</translation>
         </message>
         <message>
             <source>No other window could be opened. Close this one and open the notebook by itself: %1</source>
-            <translation type="unfinished" />
+            <translation>No se pudo abrir otra ventana. Cierre esta y abra ese cuaderno por separado: %1</translation>
         </message>
     </context>
     <context>
@@ -74,7 +74,7 @@
         </message>
         <message>
             <source>--person needs a name</source>
-            <translation type="unfinished" />
+            <translation>--person necesita un nombre</translation>
         </message>
     </context>
     <context>
@@ -363,11 +363,11 @@
         <name>plateau::assay::Template</name>
         <message>
             <source>still begins with "%1"; begin it with where the volumes used here come from (document, section, date). Until then its results are marked as those of a template</source>
-            <translation type="unfinished" />
+            <translation>aún empieza por «%1»; empiécelo por la procedencia de los volúmenes que se usan aquí (documento, apartado, fecha). Hasta entonces sus resultados se señalan como los de una plantilla</translation>
         </message>
         <message>
             <source>still says "%1"; take that out once the volumes are yours</source>
-            <translation type="unfinished" />
+            <translation>aún dice «%1»; quítelo cuando los volúmenes sean los suyos</translation>
         </message>
     </context>
     <context>
@@ -3568,7 +3568,7 @@
         </message>
         <message>
             <source>Treat red wine with about 0.2 g of PVPP for 10 mL and filter it first (Regulation (EEC) No 2676/90, Annex).</source>
-            <translation>Trate primero el vino tinto con unos 0.2 g de PVPP por 10 mL y fíltrelo (Reglamento (CEE) n.º 2676/90, anexo).</translation>
+            <translation>Trate primero el vino tinto con unos 0,2 g de PVPP por 10 mL y fíltrelo (Reglamento (CEE) n.º 2676/90, anexo).</translation>
         </message>
         <message>
             <source>The buffer of pH 10 irritates skin and eyes: wear goggles and gloves.</source>
@@ -3580,7 +3580,7 @@
         </message>
         <message>
             <source>Read at 2 min and again at 4 min before the enzyme: a drift of more than 0.002 asks for a wait, not for the enzyme. Keep the tubes in the dark after it, read at 45 and at 60 min, and enter the larger value (French order of 7 October 1987, annex X).</source>
-            <translation>Lea a los 2 min y de nuevo a los 4 min antes de la enzima: una deriva de más de 0.002 pide esperar, no añadir la enzima. Mantenga después los tubos en la oscuridad, lea a los 45 y a los 60 min e introduzca el valor mayor (orden francesa del 7 de octubre de 1987, anexo X).</translation>
+            <translation>Lea a los 2 min y de nuevo a los 4 min antes de la enzima: una deriva de más de 0,002 pide esperar, no añadir la enzima. Mantenga después los tubos en la oscuridad, lea a los 45 y a los 60 min e introduzca el valor mayor (orden francesa del 7 de octubre de 1987, anexo X).</translation>
         </message>
         <message>
             <source>INT is a tetrazolium salt that stains and may irritate: wear gloves.</source>
@@ -3628,1355 +3628,1355 @@
         </message>
         <message>
             <source>Acetaldehyde (template)</source>
-            <translation type="unfinished" />
+            <translation>Acetaldehído (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>Aldehyde dehydrogenase oxidises acetaldehyde to acetate; the reaction runs to its end in the alkaline buffer, which also frees acetaldehyde bound to sulphite. One NADH for each acetaldehyde; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La aldehído deshidrogenasa oxida el acetaldehído a acetato; la reacción llega a su final en el tampón alcalino, que libera además el acetaldehído combinado con sulfito. Un NADH por cada acetaldehído; la absorbancia sube.</translation>
         </message>
         <message>
             <source>Buffer pH 9 with potassium</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 9 con potasio</translation>
         </message>
         <message>
             <source>NAD solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de NAD</translation>
         </message>
         <message>
             <source>Water</source>
-            <translation type="unfinished">Agua</translation>
+            <translation>Agua</translation>
         </message>
         <message>
             <source>Sample</source>
-            <translation type="unfinished">Muestra</translation>
+            <translation>Muestra</translation>
         </message>
         <message>
             <source>Aldehyde dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de aldehído deshidrogenasa</translation>
         </message>
         <message>
             <source>Acetaldehyde</source>
-            <translation type="unfinished" />
+            <translation>Acetaldehído</translation>
         </message>
         <message>
             <source>Acetaldehyde + NAD + H2O → acetate + NADH + 2 H+ (aldehyde dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Acetaldehído + NAD + H2O → acetato + NADH + 2 H+ (aldehído deshidrogenasa)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetaldehyde.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADH por cada acetaldehído.</translation>
         </message>
         <message>
             <source>Other aldehydes, such as propionaldehyde and benzaldehyde, react too, some of them slowly.</source>
-            <translation type="unfinished" />
+            <translation>Otros aldehídos, como el propionaldehído y el benzaldehído, también reaccionan, algunos lentamente.</translation>
         </message>
         <message>
             <source>Traces of alcohol dehydrogenase in the enzyme let ethanol creep: read at the same time in every tube and compare with a sample blank.</source>
-            <translation type="unfinished" />
+            <translation>Con trazas de alcohol deshidrogenasa en la enzima, el etanol causa una deriva lenta: lea todos los tubos tras el mismo tiempo y compare con un blanco de muestra.</translation>
         </message>
         <message>
             <source>Keep closed and cool. Dilute with cold water in a full flask right before pipetting.</source>
-            <translation type="unfinished" />
+            <translation>Mantenga la muestra cerrada y fría. Diluya con agua fría en un matraz lleno justo antes de pipetear.</translation>
         </message>
         <message>
             <source>Dilute with cold water and give the sample a blank of its own; treat with PVPP only in a closed vessel in the cold.</source>
-            <translation type="unfinished" />
+            <translation>Diluya con agua fría y lea un blanco de muestra propio; trate con PVPP solo en recipiente cerrado y en frío.</translation>
         </message>
         <message>
             <source>Centrifuge in a full, closed, cooled tube; don't filter under suction.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugue en un tubo lleno, cerrado y refrigerado; no filtre a vacío.</translation>
         </message>
         <message>
             <source>Don't degas by warming or stirring: acetaldehyde goes with the gas. Cool to 4 °C, bring to pH 9 with sodium hydroxide in a closed vessel, which binds the carbon dioxide, use at once, and note the dilution.</source>
-            <translation type="unfinished" />
+            <translation>No desgasifique calentando ni agitando: el acetaldehído se va con el gas. Enfríe a 4 °C, lleve a pH 9 con hidróxido de sodio en recipiente cerrado, lo que fija el dióxido de carbono, use la muestra enseguida y anote la dilución.</translation>
         </message>
         <message>
             <source>Distil or extract closed and cold with water, chill and filter cold; check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Destile o extraiga con agua en frío y en recipiente cerrado, enfríe y filtre en frío; compruebe la recuperación con una muestra fortificada.</translation>
         </message>
         <message>
             <source>Cool to 4 °C; precipitate with perchloric acid, 1 mol/L, in a closed tube, centrifuge cold, bring to pH 8 to 9 with potassium hydroxide, use at once. Check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Enfríe a 4 °C; precipite con ácido perclórico 1 mol/L en un tubo cerrado, centrifugue en frío, lleve a un pH de 8 a 9 con hidróxido de potasio y use la disolución enseguida. Compruebe la recuperación con una muestra fortificada.</translation>
         </message>
         <message>
             <source>Homogenise frozen with ice-cold water in a closed vessel, centrifuge cold, use at once. Enter mass and extract volume with the sample; check the recovery with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Homogeneice la muestra congelada con agua helada en recipiente cerrado, centrifugue en frío y use el extracto enseguida. Introduzca la masa y el volumen de extracto con la muestra; compruebe la recuperación con una muestra fortificada.</translation>
         </message>
         <message>
             <source>Acetic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido acético (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes: MEBAK B-590.31.112, acetic acid. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Enzimas: MEBAK B-590.31.112, ácido acético. Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>Acetyl-CoA synthetase turns acetate into acetyl-CoA, citrate synthase joins it to oxaloacetate, and malate dehydrogenase makes that oxaloacetate anew from L-malate with one NADH for each acetate. The malate dehydrogenase equilibrium stands before the measured reaction and gives NADH of its own, so the signal is (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</source>
-            <translation type="unfinished" />
+            <translation>La acetil-CoA sintetasa transforma el acetato en acetil-CoA, la citrato sintasa lo une al oxalacetato, y la malato deshidrogenasa vuelve a formar ese oxalacetato a partir de L-malato con un NADH por cada acetato. El equilibrio de la malato deshidrogenasa precede a la reacción medida y da NADH por sí mismo, así que la señal es (A2 - A0) - (A1 - A0)^2 / (A2 - A0).</translation>
         </message>
         <message>
             <source>Buffer pH 8.4 with L-malate</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 8,4 con L-malato</translation>
         </message>
         <message>
             <source>ATP, CoA and NAD solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de ATP, CoA y NAD</translation>
         </message>
         <message>
             <source>Malate dehydrogenase and citrate synthase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de malato deshidrogenasa y citrato sintasa</translation>
         </message>
         <message>
             <source>Acetyl-CoA synthetase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de acetil-CoA sintetasa</translation>
         </message>
         <message>
             <source>Acetic acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido acético</translation>
         </message>
         <message>
             <source>L-malate + NAD ⇌ oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-malato + NAD ⇌ oxalacetato + NADH + H+ (L-malato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Acetate + ATP + CoA → acetyl-CoA + AMP + diphosphate (acetyl-CoA synthetase)</source>
-            <translation type="unfinished" />
+            <translation>Acetato + ATP + CoA → acetil-CoA + AMP + difosfato (acetil-CoA sintetasa)</translation>
         </message>
         <message>
             <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA (citrate synthase)</source>
-            <translation type="unfinished" />
+            <translation>Acetil-CoA + oxalacetato + H2O → citrato + CoA (citrato sintasa)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetate, less what the malate equilibrium had formed before.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADH por cada acetato, menos lo que había formado antes el equilibrio del malato.</translation>
         </message>
         <message>
             <source>Propionate is taken slowly. Free acetate in reagents and water shows in the blank.</source>
-            <translation type="unfinished" />
+            <translation>El propionato reacciona lentamente. El acetato libre de los reactivos y del agua se nota en el blanco.</translation>
         </message>
         <message>
             <source>The result is that of free acetate; esters and acetylated polymers do not react unless they were split before.</source>
-            <translation type="unfinished" />
+            <translation>El resultado es el del acetato libre; los ésteres y los polímeros acetilados no reaccionan si no se hidrolizan antes.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method.</source>
-            <translation type="unfinished" />
+            <translation>Pipetee la muestra tal cual, o diluida con agua hasta el intervalo del método.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows; colour alone adds the same to A0, A1 and A2. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Diluya cuanto permita el intervalo; el color por sí solo suma lo mismo a A0, A1 y A2. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) o poliamida durante un minuto y filtre.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a fluted filter or a membrane of 0.45 µm; throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugue, o filtre con filtro de pliegues o membrana de 0,45 µm; deseche los primeros mililitros.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled, loosely closed flask until no more gas comes; don't warm: acetic acid is volatile. Filter.</source>
-            <translation type="unfinished" />
+            <translation>Remueva o agite en un matraz medio lleno y poco tapado hasta que no se desprenda más gas; no caliente: el ácido acético es volátil. Filtre.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min con el tapón puesto, enfríe, enrase con agua, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter.</source>
-            <translation type="unfinished" />
+            <translation>Tome de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min with the stopper on, cool, make up with water and filter. Enter mass and extract volume with the sample. Vinegar and pickles: dilute 1 to 100 or more.</source>
-            <translation type="unfinished" />
+            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min con el tapón puesto, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra. Vinagre y encurtidos: diluya 1 a 100 o más.</translation>
         </message>
         <message>
             <source>Ammonia and urea (template)</source>
-            <translation type="unfinished" />
+            <translation>Amoníaco y urea (plantilla)</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase joins ammonia to 2-oxoglutarate with one NADH for each ammonia (A1 to A2). Urease then splits urea into two ammonia and carbon dioxide, and two NADH are used for each urea (A2 to A3). The equilibrium lies on the side of glutamate. The absorbance falls; the NADH has to last for both.</source>
-            <translation type="unfinished" />
+            <translation>La glutamato deshidrogenasa une el amoníaco al 2-oxoglutarato con un NADH por cada amoníaco (de A1 a A2). Después la ureasa descompone la urea en dos moléculas de amoníaco y dióxido de carbono, y se consumen dos NADH por cada urea (de A2 a A3). El equilibrio está del lado del glutamato. La absorbancia baja; el NADH tiene que alcanzar para ambos.</translation>
         </message>
         <message>
             <source>Buffer pH 8 with 2-oxoglutarate and ADP</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 8 con 2-oxoglutarato y ADP</translation>
         </message>
         <message>
             <source>NADH solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de NADH</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase in glycerol</source>
-            <translation type="unfinished" />
+            <translation>Glutamato deshidrogenasa en glicerol</translation>
         </message>
         <message>
             <source>Urease solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de ureasa</translation>
         </message>
         <message>
             <source>Ammonia as NH3</source>
-            <translation type="unfinished" />
+            <translation>Amoníaco como NH3</translation>
         </message>
         <message>
             <source>Urea</source>
-            <translation type="unfinished" />
+            <translation>Urea</translation>
         </message>
         <message>
             <source>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>NH4+ + 2-oxoglutarato + NADH + H+ → L-glutamato + NAD + H2O (glutamato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Urea + H2O → 2 NH3 + CO2 (urease)</source>
-            <translation type="unfinished" />
+            <translation>Urea + H2O → 2 NH3 + CO2 (ureasa)</translation>
         </message>
         <message>
             <source>One NADH used for each ammonia, two for each urea.</source>
-            <translation type="unfinished" />
+            <translation>Se consume un NADH por cada amoníaco y dos por cada urea.</translation>
         </message>
         <message>
             <source>Enzymes kept in ammonium sulphate bring ammonia with them: take glutamate dehydrogenase and urease free of ammonium.</source>
-            <translation type="unfinished" />
+            <translation>Las enzimas conservadas en sulfato de amonio aportan amoníaco: tome glutamato deshidrogenasa y ureasa sin amonio.</translation>
         </message>
         <message>
             <source>Ammonia in the air, from cleaning agents and smoke, dissolves in every open vessel: the blank shows it.</source>
-            <translation type="unfinished" />
+            <translation>El amoníaco del aire, de los productos de limpieza y del humo se disuelve en cualquier recipiente abierto: se nota en el blanco.</translation>
         </message>
         <message>
             <source>Much tannin stops both enzymes: treat with PVPP.</source>
-            <translation type="unfinished" />
+            <translation>Mucho tanino inhibe ambas enzimas: trate con PVPP.</translation>
         </message>
         <message>
             <source>Fluoride and heavy metals stop urease.</source>
-            <translation type="unfinished" />
+            <translation>El fluoruro y los metales pesados inhiben la ureasa.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) or polyamide for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) o poliamida durante un minuto y filtre.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold ammonium. Throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugue, o filtre por un filtro lavado: el papel puede contener amonio. Deseche los primeros mililitros.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, at its own pH: an alkaline sample loses ammonia. Filter.</source>
-            <translation type="unfinished" />
+            <translation>Remueva o agite en un matraz medio lleno hasta que no se desprenda más gas, a su propio pH: una muestra alcalina pierde amoníaco. Filtre.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 40 °C durante 15 min, enfríe, enrase, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: precipitate with 10 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 7 to 8 with potassium hydroxide, make up to 50 mL, stand in ice for 20 min, filter. Alkaline clarification loses ammonia and hot acid splits amides.</source>
-            <translation type="unfinished" />
+            <translation>Leche y productos lácteos, de 1 a 10 g: precipite con 10 mL de ácido perclórico 1 mol/L, centrifugue, lleve a un pH de 7 a 8 con hidróxido de potasio, enrase a 50 mL, deje 20 min en hielo y filtre. Con la clarificación alcalina se pierde amoníaco, y el ácido caliente hidroliza las amidas.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 40 °C for 15 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Triture en frío y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 40 °C durante 15 min, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Citric acid in wine</source>
-            <translation type="unfinished" />
+            <translation>Ácido cítrico en vino</translation>
         </message>
         <message>
             <source>Commission Regulation (EEC) No 2676/90, Annex, citric acid (consolidated text of 13.08.2005, Italian): volumes of sample, water and the solutions 2.1 to 2.4, 340 nm and 10 mm, readings about 5 min after mixing and about 5 min after solution 2.4, range of 20 to 400 mg/L in the pipetted solution. Molar mass and absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8. From memory: what the solutions 2.1 to 2.4 hold and the difference A1 - A2 less that of the blank. The signal window is the range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the reserve, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Reglamento (CEE) n.º 2676/90 de la Comisión, anexo, ácido cítrico (texto consolidado de 13.08.2005, en italiano): volúmenes de muestra, agua y las disoluciones 2.1 a 2.4, 340 nm y 10 mm, lecturas unos 5 min después de mezclar y unos 5 min después de la disolución 2.4, intervalo de 20 a 400 mg/L en la disolución pipeteada. Masa molar y absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8. De memoria: lo que contienen las disoluciones 2.1 a 2.4 y la diferencia A1 - A2 menos la del blanco. El intervalo de medida es ese intervalo en absorbancia a 340 nm, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, la absorbancia máxima, el reactivo que debe quedar, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate; malate and lactate dehydrogenase use one NADH for each oxaloacetate or the pyruvate that comes of it. The absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>La citrato liasa descompone el citrato en oxalacetato y acetato; la malato y la lactato deshidrogenasa consumen un NADH por cada oxalacetato o por el piruvato que se forma de él. La absorbancia baja.</translation>
         </message>
         <message>
             <source>Solution 2.1 (buffer)</source>
-            <translation type="unfinished" />
+            <translation>Disolución 2.1 (tampón)</translation>
         </message>
         <message>
             <source>Solution 2.2 (NADH)</source>
-            <translation type="unfinished" />
+            <translation>Disolución 2.2 (NADH)</translation>
         </message>
         <message>
             <source>Solution 2.3 (malate and lactate dehydrogenase suspension)</source>
-            <translation type="unfinished" />
+            <translation>Disolución 2.3 (suspensión de malato y lactato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Solution 2.4 (citrate lyase)</source>
-            <translation type="unfinished" />
+            <translation>Disolución 2.4 (citrato liasa)</translation>
         </message>
         <message>
             <source>Citric acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido cítrico</translation>
         </message>
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase)</source>
-            <translation type="unfinished" />
+            <translation>Citrato → oxalacetato + acetato (citrato liasa)</translation>
         </message>
         <message>
             <source>Oxaloacetate + NADH + H+ → L-malate + NAD (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Oxalacetato + NADH + H+ → L-malato + NAD (L-malato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
-            <translation type="unfinished" />
+            <translation>Piruvato + NADH + H+ → L-lactato + NAD (L-lactato deshidrogenasa), para el oxalacetato que ha perdido dióxido de carbono</translation>
         </message>
         <message>
             <source>One NADH used for each citrate.</source>
-            <translation type="unfinished" />
+            <translation>Se consume un NADH por cada citrato.</translation>
         </message>
         <message>
             <source>Oxaloacetate and pyruvate of the wine are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>El oxalacetato y el piruvato del vino se consumen antes de A1 y no cuentan.</translation>
         </message>
         <message>
             <source>Malate, tartrate and isocitrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>El malato, el tartrato y el isocitrato no reaccionan.</translation>
         </message>
         <message>
             <source>Much tannin slows the lyase: treat with PVPP.</source>
-            <translation type="unfinished" />
+            <translation>Mucho tanino frena la liasa: trate con PVPP.</translation>
         </message>
         <message>
             <source>Below 400 mg/L pipette as it is; otherwise dilute with water to 20 to 400 mg/L (same Regulation).</source>
-            <translation type="unfinished" />
+            <translation>Por debajo de 400 mg/L, pipetee la muestra tal cual; si no, diluya con agua hasta una concentración de 20 a 400 mg/L (mismo Reglamento).</translation>
         </message>
         <message>
             <source>Red wine: about 0.2 g of PVPP with 10 mL of wine, then filter (same Regulation).</source>
-            <translation type="unfinished" />
+            <translation>Vino tinto: unos 0,2 g de PVPP con 10 mL de vino, y filtre (mismo Reglamento).</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Remueva o agite en un matraz medio lleno hasta que no se desprenda más gas y filtre.</translation>
         </message>
         <message>
             <source>Citric acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido cítrico (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry, molar mass: Russian standard for citric acid in juices, document 1200102279, section 8. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Principio y estequiometría, masa molar: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8. Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>Citrate lyase splits citrate into oxaloacetate and acetate. L-malate dehydrogenase, and L-lactate dehydrogenase for the oxaloacetate that has turned into pyruvate, use one NADH for each. Both reductions go to their end by themselves. The absorbance falls by one NADH for each citrate.</source>
-            <translation type="unfinished" />
+            <translation>La citrato liasa descompone el citrato en oxalacetato y acetato. La L-malato deshidrogenasa, y la L-lactato deshidrogenasa para el oxalacetato que se ha convertido en piruvato, consumen un NADH por cada uno. Ambas reducciones llegan por sí solas a su final. La absorbancia baja en un NADH por cada citrato.</translation>
         </message>
         <message>
             <source>Buffer pH 7.8 with zinc</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 7,8 con zinc</translation>
         </message>
         <message>
             <source>Malate and lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de malato y lactato deshidrogenasa</translation>
         </message>
         <message>
             <source>Citrate lyase solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de citrato liasa</translation>
         </message>
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase, zinc)</source>
-            <translation type="unfinished" />
+            <translation>Citrato → oxalacetato + acetato (citrato liasa, zinc)</translation>
         </message>
         <message>
             <source>Oxaloacetate and pyruvate of the sample are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>El oxalacetato y el piruvato de la muestra se consumen antes de A1 y no cuentan.</translation>
         </message>
         <message>
             <source>Isocitrate, malate and tartrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>El isocitrato, el malato y el tartrato no reaccionan.</translation>
         </message>
         <message>
             <source>Much tannin or a strongly acid sample slows the lyase: treat with PVPP, bring to pH 8.</source>
-            <translation type="unfinished" />
+            <translation>Mucho tanino o una muestra muy ácida frenan la liasa: trate con PVPP, lleve a pH 8.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method. Bring lemon juice and other strongly acid samples to about pH 8 with sodium hydroxide first.</source>
-            <translation type="unfinished" />
+            <translation>Pipetee la muestra tal cual, o diluida con agua hasta el intervalo del método. Lleve antes el zumo de limón y otras muestras muy ácidas a pH 8, aproximadamente, con hidróxido de sodio.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Red wine and red juice: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Vino tinto y zumos rojos: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) durante un minuto y filtre.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, warm to 30 °C if need be, then filter.</source>
-            <translation type="unfinished" />
+            <translation>Remueva o agite en un matraz medio lleno hasta que no se desprenda más gas, caliente a 30 °C si hace falta y filtre.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>D-gluconic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido D-glucónico (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
         </message>
         <message>
             <source>Gluconate kinase phosphorylates D-gluconate with ATP; 6-phosphogluconate dehydrogenase turns that into ribulose-5-phosphate, carbon dioxide and NADPH. The loss of carbon dioxide takes the reaction to its end. One NADPH for each D-gluconate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La gluconato quinasa fosforila el D-gluconato con ATP; la 6-fosfogluconato deshidrogenasa convierte el producto en ribulosa-5-fosfato, dióxido de carbono y NADPH. La pérdida de dióxido de carbono lleva la reacción a su final. Un NADPH por cada D-gluconato; la absorbancia sube.</translation>
         </message>
         <message>
             <source>Buffer pH 8 with magnesium</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 8 con magnesio</translation>
         </message>
         <message>
             <source>NADP solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de NADP</translation>
         </message>
         <message>
             <source>ATP solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de ATP</translation>
         </message>
         <message>
             <source>6-Phosphogluconate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de 6-fosfogluconato deshidrogenasa</translation>
         </message>
         <message>
             <source>Gluconate kinase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de gluconato quinasa</translation>
         </message>
         <message>
             <source>D-gluconic acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido D-glucónico</translation>
         </message>
         <message>
             <source>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</source>
-            <translation type="unfinished" />
+            <translation>D-gluconato + ATP → 6-fosfogluconato + ADP (gluconato quinasa)</translation>
         </message>
         <message>
             <source>6-Phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>6-Fosfogluconato + NADP → ribulosa-5-fosfato + CO2 + NADPH (6-fosfogluconato deshidrogenasa)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-gluconate.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADPH por cada D-gluconato.</translation>
         </message>
         <message>
             <source>D-glucono-lactone does not react as it is: for the total, hold the sample at pH 10 to 11 for 10 min first, then bring it to pH 8.</source>
-            <translation type="unfinished" />
+            <translation>La D-gluconolactona no reacciona como tal: para el total, mantenga antes la muestra a un pH de 10 a 11 durante 10 min y llévela después a pH 8.</translation>
         </message>
         <message>
             <source>6-Phosphogluconate of the sample is used up before A1 and does not count.</source>
-            <translation type="unfinished" />
+            <translation>El 6-fosfogluconato de la muestra se consume antes de A1 y no cuenta.</translation>
         </message>
         <message>
             <source>D-lactic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido D-láctico (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle, stoichiometry and the buffer of pH 10 with L-glutamate: OIV-MA-AS313-07, lactic acid. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Principio, estequiometría y el tampón de pH 10 con L-glutamato: OIV-MA-AS313-07, ácido láctico. Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>D-lactate dehydrogenase turns D-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each D-lactate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La D-lactato deshidrogenasa transforma el D-lactato y el NAD en piruvato y NADH. Ese equilibrio está del lado del lactato; lo desplazan el tampón alcalino y la transaminasa, que retira el piruvato con L-glutamato. Un NADH por cada D-lactato; la absorbancia sube.</translation>
         </message>
         <message>
             <source>Buffer pH 10 with L-glutamate</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 10 con L-glutamato</translation>
         </message>
         <message>
             <source>Glutamate-pyruvate transaminase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de glutamato-piruvato transaminasa</translation>
         </message>
         <message>
             <source>D-lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de D-lactato deshidrogenasa</translation>
         </message>
         <message>
             <source>D-lactic acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido D-láctico</translation>
         </message>
         <message>
             <source>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>D-lactato + NAD → piruvato + NADH + H+ (D-lactato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Pyruvate + L-glutamate → L-alanine + 2-oxoglutarate (glutamate-pyruvate transaminase)</source>
-            <translation type="unfinished" />
+            <translation>Piruvato + L-glutamato → L-alanina + 2-oxoglutarato (glutamato-piruvato transaminasa)</translation>
         </message>
         <message>
             <source>One NADH formed for each D-lactate.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADH por cada D-lactato.</translation>
         </message>
         <message>
             <source>L-lactate does not react. D-2-hydroxybutyrate is taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>El L-lactato no reacciona. El D-2-hidroxibutirato reacciona lentamente.</translation>
         </message>
         <message>
             <source>Sweat holds lactate: touch neither pipette tips nor the inside of cuvettes.</source>
-            <translation type="unfinished" />
+            <translation>El sudor contiene lactato: no toque las puntas de pipeta ni el interior de las cubetas.</translation>
         </message>
         <message>
             <source>A small creep after the end is usual: read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>Una pequeña deriva después del final es habitual: lea todos los tubos tras el mismo tiempo, o lea una serie y extrapole.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Meat, 5 g: homogenise in the cold with 20 mL of perchloric acid, 1 mol/L, centrifuge, bring to pH 10 with potassium hydroxide, make up to 100 mL with water, stand in ice for 20 min, filter. A sample treated with acid never goes into the waste of the hexacyanoferrate clarification.</source>
-            <translation type="unfinished" />
+            <translation>Leche y productos lácteos, de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. Carne, 5 g: homogeneice en frío con 20 mL de ácido perclórico 1 mol/L, centrifugue, lleve a pH 10 con hidróxido de potasio, enrase a 100 mL con agua, deje 20 min en hielo y filtre. Una muestra tratada con ácido no va nunca a los residuos de la clarificación con hexacianoferrato.</translation>
         </message>
         <message>
             <source>D-malic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido D-málico (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry: OIV resolution OENO 6/98. Molar mass: OIV resolution OENO 30/2004. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Principio y estequiometría: resolución OENO 6/98 de la OIV. Masa molar: resolución OENO 30/2004 de la OIV. Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>D-malate dehydrogenase oxidises D-malate and splits carbon dioxide off: pyruvate, carbon dioxide and NADH. The loss of carbon dioxide and the alkaline buffer pull the reaction to its end. One NADH for each D-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La D-malato deshidrogenasa oxida el D-malato y separa dióxido de carbono: piruvato, dióxido de carbono y NADH. La pérdida de dióxido de carbono y el tampón alcalino llevan la reacción a su final. Un NADH por cada D-malato; la absorbancia sube.</translation>
         </message>
         <message>
             <source>Buffer pH 9 with magnesium and potassium</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 9 con magnesio y potasio</translation>
         </message>
         <message>
             <source>D-malate dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de D-malato deshidrogenasa</translation>
         </message>
         <message>
             <source>D-malic acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido D-málico</translation>
         </message>
         <message>
             <source>D-malate + NAD → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
-            <translation type="unfinished" />
+            <translation>D-malato + NAD → piruvato + CO2 + NADH (D-malato deshidrogenasa descarboxilante)</translation>
         </message>
         <message>
             <source>One NADH formed for each D-malate.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADH por cada D-malato.</translation>
         </message>
         <message>
             <source>L-tartrate is taken slowly: the absorbance goes on creeping after the end. Read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>El L-tartrato reacciona lentamente: la absorbancia sigue derivando después del final. Lea todos los tubos tras el mismo tiempo, o lea una serie y extrapole.</translation>
         </message>
         <message>
             <source>Fifty times as much L-malate or more slows the reaction.</source>
-            <translation type="unfinished" />
+            <translation>Una cantidad de L-malato cincuenta veces mayor, o más, frena la reacción.</translation>
         </message>
         <message>
             <source>D-sorbitol in foods</source>
-            <translation type="unfinished" />
+            <translation>D-sorbitol en alimentos</translation>
         </message>
         <message>
             <source>French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol: volumes of the three solutions, water, sample and sorbitol dehydrogenase, 492 nm, 10 mm, 19.9 L/(mmol cm), molar mass 182.17 g/mol, about 3 g of sample in 100 mL, readings at 2 min and 2 min later, then 45 min in the dark and 15 min more. From memory: what the three solutions hold. Our own: one reading A1 (the second of the first two), one reading A2 (the larger of the last two). The signal window is the stated optimum of 20 to 350 mg/100 g with 3 g in 100 mL, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Orden francesa del 7 de octubre de 1987 (ECOC8700071A), anexo X, D-sorbitol: volúmenes de las tres disoluciones, agua, muestra y sorbitol deshidrogenasa, 492 nm, 10 mm, 19,9 L/(mmol cm), masa molar 182,17 g/mol, unos 3 g de muestra en 100 mL, lecturas a los 2 min y 2 min después, luego 45 min en la oscuridad y 15 min más. De memoria: lo que contienen las tres disoluciones. Decisión propia: una lectura A1 (la segunda de las dos primeras), una lectura A2 (la mayor de las dos últimas). El intervalo de medida es el óptimo indicado de 20 a 350 mg/100 g con 3 g en 100 mL, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase turns D-sorbitol and NAD into fructose and NADH; diaphorase passes the hydrogen on to the tetrazolium salt INT, one formazan for each D-sorbitol. The absorbance at 492 nm rises. Xylitol is measured as well.</source>
-            <translation type="unfinished" />
+            <translation>La sorbitol deshidrogenasa transforma el D-sorbitol y el NAD en fructosa y NADH; la diaforasa cede el hidrógeno a la sal de tetrazolio INT, un formazán por cada D-sorbitol. La absorbancia a 492 nm sube. El xilitol también se mide.</translation>
         </message>
         <message>
             <source>First solution (buffer)</source>
-            <translation type="unfinished" />
+            <translation>Primera disolución (tampón)</translation>
         </message>
         <message>
             <source>Second solution (NAD and diaphorase)</source>
-            <translation type="unfinished" />
+            <translation>Segunda disolución (NAD y diaforasa)</translation>
         </message>
         <message>
             <source>Third solution (INT)</source>
-            <translation type="unfinished" />
+            <translation>Tercera disolución (INT)</translation>
         </message>
         <message>
             <source>Sample extract</source>
-            <translation type="unfinished" />
+            <translation>Extracto de la muestra</translation>
         </message>
         <message>
             <source>Sorbitol dehydrogenase solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de sorbitol deshidrogenasa</translation>
         </message>
         <message>
             <source>D-sorbitol</source>
-            <translation type="unfinished" />
+            <translation>D-sorbitol</translation>
         </message>
         <message>
             <source>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>D-sorbitol + NAD → D-fructosa + NADH + H+ (sorbitol deshidrogenasa)</translation>
         </message>
         <message>
             <source>NADH + INT → NAD + formazan (diaphorase)</source>
-            <translation type="unfinished" />
+            <translation>NADH + INT → NAD + formazán (diaforasa)</translation>
         </message>
         <message>
             <source>One formazan formed for each D-sorbitol.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un formazán por cada D-sorbitol.</translation>
         </message>
         <message>
             <source>Xylitol is measured as well (same order).</source>
-            <translation type="unfinished" />
+            <translation>El xilitol también se mide (misma orden).</translation>
         </message>
         <message>
             <source>Ascorbic acid, sulphite and other reducing substances reduce INT: wait until A1 stands.</source>
-            <translation type="unfinished" />
+            <translation>El ácido ascórbico, el sulfito y otras sustancias reductoras reducen el INT: espere hasta que A1 sea estable.</translation>
         </message>
         <message>
             <source>Dilute with water until the pipetted solution holds 0.006 to 0.105 g/L.</source>
-            <translation type="unfinished" />
+            <translation>Diluya con agua hasta que la disolución pipeteada contenga de 0,006 a 0,105 g/L.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, then filter and dilute.</source>
-            <translation type="unfinished" />
+            <translation>Remueva o agite en un matraz medio lleno hasta que no se desprenda más gas, filtre y diluya.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, extract with 60 mL of water at 60 °C for 1 h, cool, make up to 100 mL, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Pese unos 3 g con una precisión de 0,01 g, extraiga con 60 mL de agua a 60 °C durante 1 h, enfríe, enrase a 100 mL, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Weigh about 3 g to 0.01 g, leave with 60 mL of water for 1 h, make up to 100 mL, filter (same order). Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Pese unos 3 g con una precisión de 0,01 g, deje 1 h con 60 mL de agua, enrase a 100 mL y filtre (misma orden). Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Ethanol (template)</source>
-            <translation type="unfinished" />
+            <translation>Etanol (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Principle and stoichiometry: MEBAK B-590.11.112, ethanol (alcohol and aldehyde dehydrogenase). Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Principio y estequiometría: MEBAK B-590.11.112, etanol (alcohol y aldehído deshidrogenasa). Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>Alcohol dehydrogenase turns ethanol into acetaldehyde. That equilibrium lies on the side of ethanol; the alkaline buffer and aldehyde dehydrogenase, which oxidises the acetaldehyde on to acetate, pull it over. Two NADH for each ethanol; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La alcohol deshidrogenasa transforma el etanol en acetaldehído. Ese equilibrio está del lado del etanol; lo desplazan el tampón alcalino y la aldehído deshidrogenasa, que sigue oxidando el acetaldehído a acetato. Dos NADH por cada etanol; la absorbancia sube.</translation>
         </message>
         <message>
             <source>Buffer pH 9</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 9</translation>
         </message>
         <message>
             <source>Alcohol dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de alcohol deshidrogenasa</translation>
         </message>
         <message>
             <source>Ethanol</source>
-            <translation type="unfinished" />
+            <translation>Etanol</translation>
         </message>
         <message>
             <source>Ethanol + NAD → acetaldehyde + NADH + H+ (alcohol dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Etanol + NAD → acetaldehído + NADH + H+ (alcohol deshidrogenasa)</translation>
         </message>
         <message>
             <source>Two NADH formed for each ethanol.</source>
-            <translation type="unfinished" />
+            <translation>Se forman dos NADH por cada etanol.</translation>
         </message>
         <message>
             <source>Acetaldehyde of the sample is used up before A1 and does not count.</source>
-            <translation type="unfinished" />
+            <translation>El acetaldehído de la muestra se consume antes de A1 y no cuenta.</translation>
         </message>
         <message>
             <source>1-Propanol, 1-butanol and other primary alcohols react, more slowly the longer they are; methanol does not.</source>
-            <translation type="unfinished" />
+            <translation>El 1-propanol, el 1-butanol y otros alcoholes primarios también reaccionan, más despacio cuanto más larga es su cadena; el metanol no.</translation>
         </message>
         <message>
             <source>Ethanol in the air of the room, from disinfectants and squeeze bottles, shows in the blank.</source>
-            <translation type="unfinished" />
+            <translation>El etanol del aire del local, de desinfectantes y frascos lavadores, se nota en el blanco.</translation>
         </message>
         <message>
             <source>Keep closed. Dilute with cold water into the range: wine 1 to 1000 and more, beer and cider 1 to 500, juice as it is.</source>
-            <translation type="unfinished" />
+            <translation>Mantenga la muestra cerrada. Diluya con agua fría hasta el intervalo: vino 1 a 1000 y más, cerveza y sidra 1 a 500, zumo tal cual.</translation>
         </message>
         <message>
             <source>The dilution takes care of the colour. Low-alcohol samples: give the sample a blank of its own, or stir with PVPP in a closed vessel and filter covered.</source>
-            <translation type="unfinished" />
+            <translation>La dilución resuelve el color. Muestras de bajo contenido alcohólico: lea un blanco de muestra propio, o agite con PVPP en recipiente cerrado y filtre tapado.</translation>
         </message>
         <message>
             <source>Centrifuge in a closed tube, or filter through a covered funnel; no suction.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugue en un tubo cerrado, o filtre por un embudo tapado; sin vacío.</translation>
         </message>
         <message>
             <source>Stir gently at room temperature in a covered flask, or filter through a covered fluted filter; don't warm: ethanol goes with the gas.</source>
-            <translation type="unfinished" />
+            <translation>Remueva suavemente a temperatura ambiente en un matraz tapado, o filtre con filtro de pliegues tapado; no caliente: el etanol se va con el gas.</translation>
         </message>
         <message>
             <source>Weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up, stand in ice for 20 min and filter cold through a covered funnel.</source>
-            <translation type="unfinished" />
+            <translation>Pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga tapado con 60 mL de agua a 40 °C durante 20 min, enfríe tapado, enrase, deje 20 min en hielo y filtre en frío por un embudo tapado.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g, keep closed: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter through a covered funnel.</source>
-            <translation type="unfinished" />
+            <translation>Tome de 1 a 10 g, siempre tapado: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre por un embudo tapado.</translation>
         </message>
         <message>
             <source>Mince cold and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract closed with 60 mL of water at 40 °C for 20 min, cool closed, make up and filter through a covered funnel. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Triture en frío y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga tapado con 60 mL de agua a 40 °C durante 20 min, enfríe tapado, enrase y filtre por un embudo tapado. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Free sulphite (template)</source>
-            <translation type="unfinished" />
+            <translation>Sulfito libre (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Interferences: EN 1988-2:1998, scope. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Interferencias: EN 1988-2:1998, campo de aplicación. Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>The same two reactions as for total sulphite, in a weakly acid buffer, in the cold and with a short wait, so that sulphite bound to acetaldehyde stays bound. Weakly bound sulphite is set free while the free is used up: what is found depends on the waiting time. Keep it the same for standard and samples. One NADH used for each sulphite; the absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>Las mismas dos reacciones que para el sulfito total, en un tampón débilmente ácido, en frío y con una espera corta, para que el sulfito combinado con acetaldehído siga combinado. El sulfito débilmente combinado se libera a medida que se consume el libre: lo que se halla depende del tiempo de espera. Manténgalo igual para el patrón y las muestras. Se consume un NADH por cada sulfito; la absorbancia baja.</translation>
         </message>
         <message>
             <source>Buffer pH 6</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 6</translation>
         </message>
         <message>
             <source>NADH and NADH peroxidase solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de NADH y NADH peroxidasa</translation>
         </message>
         <message>
             <source>Sulphite oxidase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de sulfito oxidasa</translation>
         </message>
         <message>
             <source>Free sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Sulfito libre como SO2</translation>
         </message>
         <message>
             <source>Sulphite + O2 + H2O → sulphate + H2O2 (sulphite oxidase)</source>
-            <translation type="unfinished" />
+            <translation>Sulfito + O2 + H2O → sulfato + H2O2 (sulfito oxidasa)</translation>
         </message>
         <message>
             <source>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidase)</source>
-            <translation type="unfinished" />
+            <translation>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidasa)</translation>
         </message>
         <message>
             <source>One NADH used for each sulphite.</source>
-            <translation type="unfinished" />
+            <translation>Se consume un NADH por cada sulfito.</translation>
         </message>
         <message>
             <source>Sulphite bound to sugars, pyruvate and pigments comes free during the reaction and counts in part: the result is an upper bound of what is free.</source>
-            <translation type="unfinished" />
+            <translation>El sulfito combinado con azúcares, piruvato y pigmentos se libera durante la reacción y cuenta en parte: el resultado es una cota superior del sulfito libre.</translation>
         </message>
         <message>
             <source>Sulphate, sulphide and thiosulphate do not interfere; isothiocyanates do. Not for cabbage, dried garlic, dried onion, ginger, leek and soy protein (EN 1988-2:1998, scope).</source>
-            <translation type="unfinished" />
+            <translation>El sulfato, el sulfuro y el tiosulfato no interfieren; los isotiocianatos sí. No sirve para col, ajo desecado, cebolla desecada, jengibre, puerro y proteína de soja (EN 1988-2:1998, campo de aplicación).</translation>
         </message>
         <message>
             <source>Ascorbic acid above about 0.1 g/L slows the reaction and uses NADH: treat the sample with ascorbate oxidase first.</source>
-            <translation type="unfinished" />
+            <translation>El ácido ascórbico por encima de unos 0,1 g/L frena la reacción y consume NADH: trate antes la muestra con ascorbato oxidasa.</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Work cold and at once: what is free changes with temperature, dilution and air.</source>
-            <translation type="unfinished" />
+            <translation>Pipetee de un recipiente lleno y cerrado, sin que entre aire al agitar. Trabaje en frío y enseguida: lo que está libre cambia con la temperatura, la dilución y el aire.</translation>
         </message>
         <message>
             <source>Give the sample a blank of its own and dilute as far as the range allows. Don't treat it with charcoal or long with PVPP: sulphite is lost and oxidised.</source>
-            <translation type="unfinished" />
+            <translation>Lea un blanco de muestra propio y diluya cuanto permita el intervalo. No la trate con carbón ni mucho tiempo con PVPP: se pierde y se oxida sulfito.</translation>
         </message>
         <message>
             <source>Let it settle, or centrifuge in a full, closed tube; suction filtration draws sulphur dioxide off. Work cold and at once: what is free changes with temperature, dilution and air.</source>
-            <translation type="unfinished" />
+            <translation>Deje sedimentar, o centrifugue en un tubo lleno y cerrado; la filtración a vacío arrastra el dióxido de azufre. Trabaje en frío y enseguida: lo que está libre cambia con la temperatura, la dilución y el aire.</translation>
         </message>
         <message>
             <source>Neither heat nor acidify, and don't shake: sulphur dioxide goes with the gas. Pour slowly into a beaker and stir gently in the cold until the bubbles are few; don't make it alkaline, which sets bound sulphite free.</source>
-            <translation type="unfinished" />
+            <translation>No caliente ni acidifique, y no agite: el dióxido de azufre se va con el gas. Vierta despacio en un vaso de precipitados y remueva suavemente en frío hasta que queden pocas burbujas; no alcalinice, porque se libera el sulfito combinado.</translation>
         </message>
         <message>
             <source>D-glucose after starch digestion</source>
-            <translation type="unfinished" />
+            <translation>D-glucosa tras digestión del almidón</translation>
         </message>
         <message>
             <source>Commission Regulation (EC) No 900/2008, Annex I, sections 5.1 and 5.2: volumes of buffer, NADP, ATP, test solution, water and enzymes, the first reading after about 3 min, the second after about 15 min, readings every 5 min until the rise is steady and the extrapolation to the addition where the reaction has not ended, masses and flasks by starch content. Molar mass and absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. From memory: the wavelength of 340 nm and the path length of 10 mm in this text, what the solutions hold. Our own: four readings for the extrapolation. Common practice, no source: the waiting limits around the stated times, the signal window, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range (of the digest as made up), interferences and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>Reglamento (CE) n.º 900/2008 de la Comisión, anexo I, apartados 5.1 y 5.2: volúmenes de tampón, NADP, ATP, disolución de ensayo, agua y enzimas, la primera lectura a los 3 min aproximadamente, la segunda a los 15 min aproximadamente, lecturas cada 5 min hasta que el aumento sea constante y la extrapolación a la adición cuando la reacción no ha terminado, masas y matraces según el contenido de almidón. Masa molar y absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. De memoria: la longitud de onda de 340 nm y el camino óptico de 10 mm en este texto, lo que contienen las disoluciones. Decisión propia: cuatro lecturas para la extrapolación. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, el intervalo de medida, la absorbancia máxima, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico (del digerido ya enrasado), interferencias y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>Amyloglucosidase has turned starch and its breakdown products into D-glucose. Hexokinase phosphorylates it with ATP, and glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose; both go to their end. The absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La amiloglucosidasa ha convertido el almidón y sus productos de degradación en D-glucosa. La hexoquinasa la fosforila con ATP, y la glucosa-6-fosfato deshidrogenasa forma un NADPH por cada D-glucosa; ambas reacciones llegan a su final. La absorbancia sube.</translation>
         </message>
         <message>
             <source>Buffer</source>
-            <translation type="unfinished" />
+            <translation>Tampón</translation>
         </message>
         <message>
             <source>Test solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de ensayo</translation>
         </message>
         <message>
             <source>Hexokinase and glucose-6-phosphate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de hexoquinasa y glucosa-6-fosfato deshidrogenasa</translation>
         </message>
         <message>
             <source>D-glucose</source>
-            <translation type="unfinished" />
+            <translation>D-glucosa</translation>
         </message>
         <message>
             <source>Starch + n H2O → n D-glucose (amyloglucosidase), before the test</source>
-            <translation type="unfinished" />
+            <translation>Almidón + n H2O → n D-glucosa (amiloglucosidasa), antes del ensayo</translation>
         </message>
         <message>
             <source>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</source>
-            <translation type="unfinished" />
+            <translation>D-glucosa + ATP → glucosa-6-fosfato + ADP (hexoquinasa)</translation>
         </message>
         <message>
             <source>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Glucosa-6-fosfato + NADP → 6-fosfogluconato + NADPH + H+ (glucosa-6-fosfato deshidrogenasa)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADPH por cada D-glucosa.</translation>
         </message>
         <message>
             <source>Free D-glucose, and that of sucrose where the digestion splits it, counts too; the conversion to starch takes it off (Regulation (EEC) No 4154/87).</source>
-            <translation type="unfinished" />
+            <translation>La D-glucosa libre, y la de la sacarosa cuando la digestión la hidroliza, también cuenta; la conversión a almidón la descuenta (Reglamento (CEE) n.º 4154/87).</translation>
         </message>
         <message>
             <source>Amyloglucosidase holds some D-glucose of its own: digest a blank with every series.</source>
-            <translation type="unfinished" />
+            <translation>La amiloglucosidasa contiene algo de D-glucosa propia: digiera un blanco con cada serie.</translation>
         </message>
         <message>
             <source>By the starch, or its breakdown products, expected: above 70 % weigh 0.35 to 0.4 g, 20 to 70 % at most 0.5 g, 5 to 20 % at most 1 g, below 5 % at most 2 g; make up to 500, 500, 250 and 200 mL (same Regulation). Digest as the Regulation says. Enter mass and flask volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Según el almidón, o sus productos de degradación, que se espera: por encima del 70 % pese de 0,35 a 0,4 g, del 20 al 70 % como máximo 0,5 g, del 5 al 20 % como máximo 1 g, por debajo del 5 % como máximo 2 g; enrase a 500, 500, 250 y 200 mL (mismo Reglamento). Digiera como dice el Reglamento. Introduzca la masa y el volumen del matraz con la muestra.</translation>
         </message>
         <message>
             <source>D-glucose and D-fructose (template)</source>
-            <translation type="unfinished" />
+            <translation>D-glucosa y D-fructosa (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.18.112, glucose, fructose and sucrose. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Enzimas y estequiometría: MEBAK B-590.18.112, glucosa, fructosa y sacarosa. Masas molares: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
         </message>
         <message>
             <source>Hexokinase phosphorylates both sugars; glucose-6-phosphate dehydrogenase forms one NADPH for each D-glucose (A1 to A2). Phosphoglucose isomerase then turns fructose-6-phosphate over, and one NADPH is formed for each D-fructose (A2 to A3).</source>
-            <translation type="unfinished" />
+            <translation>La hexoquinasa fosforila ambos azúcares; la glucosa-6-fosfato deshidrogenasa forma un NADPH por cada D-glucosa (de A1 a A2). Después la fosfoglucosa isomerasa convierte la fructosa-6-fosfato, y se forma un NADPH por cada D-fructosa (de A2 a A3).</translation>
         </message>
         <message>
             <source>Buffer pH 7.6</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 7,6</translation>
         </message>
         <message>
             <source>NADP and ATP solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de NADP y ATP</translation>
         </message>
         <message>
             <source>Phosphoglucose isomerase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de fosfoglucosa isomerasa</translation>
         </message>
         <message>
             <source>D-fructose</source>
-            <translation type="unfinished" />
+            <translation>D-fructosa</translation>
         </message>
         <message>
             <source>D-glucose + ATP → glucose-6-phosphate + ADP; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</source>
-            <translation type="unfinished" />
+            <translation>D-glucosa + ATP → glucosa-6-fosfato + ADP; D-fructosa + ATP → fructosa-6-fosfato + ADP (hexoquinasa)</translation>
         </message>
         <message>
             <source>Fructose-6-phosphate → glucose-6-phosphate (phosphoglucose isomerase)</source>
-            <translation type="unfinished" />
+            <translation>Fructosa-6-fosfato → glucosa-6-fosfato (fosfoglucosa isomerasa)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose, and one for each D-fructose.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADPH por cada D-glucosa, y uno por cada D-fructosa.</translation>
         </message>
         <message>
             <source>Glucose-6-phosphate of the sample counts as D-glucose, fructose-6-phosphate as D-fructose.</source>
-            <translation type="unfinished" />
+            <translation>La glucosa-6-fosfato de la muestra cuenta como D-glucosa; la fructosa-6-fosfato, como D-fructosa.</translation>
         </message>
         <message>
             <source>A small creep after the end comes from other sugars and enzymes: read at the same time in every tube.</source>
-            <translation type="unfinished" />
+            <translation>Una pequeña deriva después del final viene de otros azúcares y enzimas: lea todos los tubos tras el mismo tiempo.</translation>
         </message>
         <message>
             <source>Yeast and its enzymes go on working in an unfiltered sample: filter at once, or heat to 80 °C for 10 min, loosely stoppered.</source>
-            <translation type="unfinished" />
+            <translation>La levadura y sus enzimas siguen actuando en una muestra sin filtrar: filtre enseguida, o caliente a 80 °C durante 10 min con el tapón flojo.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, make up with water and filter. Dried fruit and honey: dilute the extract 10 to 50 times. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, enrase con agua y filtre. Frutas desecadas y miel: diluya el extracto de 10 a 50 veces. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Glycerol (template)</source>
-            <translation type="unfinished" />
+            <translation>Glicerol (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: MEBAK B-590.58.112, glycerol in beverages. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Enzimas y estequiometría: MEBAK B-590.58.112, glicerol en bebidas. Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>Glycerol kinase phosphorylates glycerol with ATP; pyruvate kinase makes the ATP anew from ADP and phosphoenolpyruvate and sets pyruvate free, and lactate dehydrogenase uses one NADH for each. All three go to their end by themselves. The absorbance falls by one NADH for each glycerol.</source>
-            <translation type="unfinished" />
+            <translation>La glicerol quinasa fosforila el glicerol con ATP; la piruvato quinasa regenera el ATP a partir de ADP y fosfoenolpiruvato y libera piruvato, y la lactato deshidrogenasa consume un NADH por cada uno. Las tres reacciones llegan por sí solas a su final. La absorbancia baja en un NADH por cada glicerol.</translation>
         </message>
         <message>
             <source>Buffer with NADH, ATP and phosphoenolpyruvate</source>
-            <translation type="unfinished" />
+            <translation>Tampón con NADH, ATP y fosfoenolpiruvato</translation>
         </message>
         <message>
             <source>Pyruvate kinase and lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de piruvato quinasa y lactato deshidrogenasa</translation>
         </message>
         <message>
             <source>Glycerol kinase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de glicerol quinasa</translation>
         </message>
         <message>
             <source>Glycerol</source>
-            <translation type="unfinished" />
+            <translation>Glicerol</translation>
         </message>
         <message>
             <source>Glycerol + ATP → glycerol-3-phosphate + ADP (glycerol kinase)</source>
-            <translation type="unfinished" />
+            <translation>Glicerol + ATP → glicerol-3-fosfato + ADP (glicerol quinasa)</translation>
         </message>
         <message>
             <source>ADP + phosphoenolpyruvate → ATP + pyruvate (pyruvate kinase)</source>
-            <translation type="unfinished" />
+            <translation>ADP + fosfoenolpiruvato → ATP + piruvato (piruvato quinasa)</translation>
         </message>
         <message>
             <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>Piruvato + NADH + H+ → L-lactato + NAD (L-lactato deshidrogenasa)</translation>
         </message>
         <message>
             <source>One NADH used for each glycerol.</source>
-            <translation type="unfinished" />
+            <translation>Se consume un NADH por cada glicerol.</translation>
         </message>
         <message>
             <source>Dihydroxyacetone and glyceraldehyde are phosphorylated too.</source>
-            <translation type="unfinished" />
+            <translation>La dihidroxiacetona y el gliceraldehído también se fosforilan.</translation>
         </message>
         <message>
             <source>ADP and pyruvate of the sample and of the reagents are used up before A1 and do not count.</source>
-            <translation type="unfinished" />
+            <translation>El ADP y el piruvato de la muestra y de los reactivos se consumen antes de A1 y no cuentan.</translation>
         </message>
         <message>
             <source>Traces of ATPase let the absorbance creep: read at the same time in every tube.</source>
-            <translation type="unfinished" />
+            <translation>Con trazas de ATPasa la absorbancia deriva lentamente: lea todos los tubos tras el mismo tiempo.</translation>
         </message>
         <message>
             <source>Some enzymes are kept in glycerol: take ammonium sulphate suspensions.</source>
-            <translation type="unfinished" />
+            <translation>Algunas enzimas se conservan en glicerol: tome suspensiones en sulfato de amonio.</translation>
         </message>
         <message>
             <source>Take 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Or precipitate with perchloric acid, 1 mol/L, centrifuge and bring to pH 8 with potassium hydroxide; never both in one flask.</source>
-            <translation type="unfinished" />
+            <translation>Tome de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. O precipite con ácido perclórico 1 mol/L, centrifugue y lleve a pH 8 con hidróxido de potasio; nunca ambas cosas en un mismo matraz.</translation>
         </message>
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-ascórbico a 265 nm (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory. The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria. La absortividad del L-ascorbato a 265 nm y pH 6 a 7 figura en las listas entre 14000 y 16500 L/(mol cm): calibre frente a un patrón del día.</translation>
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
-            <translation type="unfinished" />
+            <translation>El propio L-ascorbato absorbe a 265 nm; el deshidroascorbato no. La ascorbato oxidasa lo convierte todo en deshidroascorbato con el oxígeno disuelto en el tubo; la reacción llega por sí sola a su final. La absorbancia baja en un L-ascorbato por cada ácido L-ascórbico. Necesita cubetas de cuarzo o de plástico para el ultravioleta.</translation>
         </message>
         <message>
             <source>Buffer pH 6 with EDTA</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 6 con EDTA</translation>
         </message>
         <message>
             <source>Ascorbate oxidase solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de ascorbato oxidasa</translation>
         </message>
         <message>
             <source>L-ascorbic acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-ascórbico</translation>
         </message>
         <message>
             <source>2 L-ascorbic acid + O2 → 2 dehydroascorbic acid + 2 H2O (ascorbate oxidase)</source>
-            <translation type="unfinished" />
+            <translation>2 ácido L-ascórbico + O2 → 2 ácido deshidroascórbico + 2 H2O (ascorbato oxidasa)</translation>
         </message>
         <message>
             <source>One L-ascorbate lost for each L-ascorbic acid.</source>
-            <translation type="unfinished" />
+            <translation>Se pierde un L-ascorbato por cada ácido L-ascórbico.</translation>
         </message>
         <message>
             <source>D-Isoascorbic acid (erythorbic acid) reacts too, more slowly.</source>
-            <translation type="unfinished" />
+            <translation>El ácido D-isoascórbico (ácido eritórbico) también reacciona, más despacio.</translation>
         </message>
         <message>
             <source>Polyphenols, proteins and preservatives absorb at 265 nm: dilute until A1 stays below 2.</source>
-            <translation type="unfinished" />
+            <translation>Los polifenoles, las proteínas y los conservantes absorben a 265 nm: diluya hasta que A1 quede por debajo de 2.</translation>
         </message>
         <message>
             <source>The enzyme absorbs at 265 nm itself: every series needs blanks.</source>
-            <translation type="unfinished" />
+            <translation>La propia enzima absorbe a 265 nm: cada serie necesita blancos.</translation>
         </message>
         <message>
             <source>Dehydroascorbic acid does not count unless it was reduced before.</source>
-            <translation type="unfinished" />
+            <translation>El ácido deshidroascórbico no cuenta si no se reduce antes.</translation>
         </message>
         <message>
             <source>L-ascorbic acid oxidises in minutes in a dilute neutral solution: dilute with metaphosphoric acid, 15 g/L, keep dark and cold, and pipette within the hour.</source>
-            <translation type="unfinished" />
+            <translation>El ácido L-ascórbico se oxida en minutos en una disolución neutra diluida: diluya con ácido metafosfórico, 15 g/L, mantenga en frío y en la oscuridad y pipetee antes de una hora.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, as far as the range allows; give the sample a blank of its own. PVPP takes some of the ascorbic acid away: check with a spiked sample.</source>
-            <translation type="unfinished" />
+            <translation>Diluya con ácido metafosfórico, 15 g/L, cuanto permita el intervalo; lea un blanco de muestra propio. La PVPP retiene algo de ácido ascórbico: compruébelo con una muestra fortificada.</translation>
         </message>
         <message>
             <source>Dilute with metaphosphoric acid, 15 g/L, then centrifuge or filter at once.</source>
-            <translation type="unfinished" />
+            <translation>Diluya con ácido metafosfórico, 15 g/L, y centrifugue o filtre enseguida.</translation>
         </message>
         <message>
             <source>Stir in the cold under cover until no more gas comes, then dilute with metaphosphoric acid, 15 g/L.</source>
-            <translation type="unfinished" />
+            <translation>Remueva tapado y en frío hasta que no se desprenda más gas y diluya con ácido metafosfórico, 15 g/L.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL, stand in ice for 20 min and filter cold. Don't extract hot.</source>
-            <translation type="unfinished" />
+            <translation>Homogeneice 5 g en frío con ácido metafosfórico, 15 g/L, enrase a 100 mL, deje 20 min en hielo y filtre en frío. No extraiga en caliente.</translation>
         </message>
         <message>
             <source>Homogenise 5 g in the cold with metaphosphoric acid, 50 g/L, which precipitates protein too, make up to 100 mL, filter and dilute.</source>
-            <translation type="unfinished" />
+            <translation>Homogeneice 5 g en frío con ácido metafosfórico, 50 g/L, que también precipita la proteína, enrase a 100 mL, filtre y diluya.</translation>
         </message>
         <message>
             <source>Mince frozen, homogenise 5 g in the cold with metaphosphoric acid, 15 g/L, make up to 100 mL and filter at once; don't extract hot. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Triture la muestra congelada, homogeneice 5 g en frío con ácido metafosfórico, 15 g/L, enrase a 100 mL y filtre enseguida; no extraiga en caliente. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>L-glutamic acid at 492 nm (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-glutámico a 492 nm (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Absorptivity of the formazan of INT: French order of 7 October 1987 (ECOC8700071A), annex X, D-sorbitol.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Absortividad del formazán del INT: orden francesa del 7 de octubre de 1987 (ECOC8700071A), anexo X, D-sorbitol.</translation>
         </message>
         <message>
             <source>Glutamate dehydrogenase turns L-glutamate and NAD into 2-oxoglutarate, ammonium and NADH. That equilibrium lies on the side of glutamate; diaphorase pulls it over by passing the hydrogen on to the tetrazolium salt INT, one formazan for each L-glutamate. The absorbance at 492 nm rises.</source>
-            <translation type="unfinished" />
+            <translation>La glutamato deshidrogenasa transforma el L-glutamato y el NAD en 2-oxoglutarato, amonio y NADH. Ese equilibrio está del lado del glutamato; lo desplaza la diaforasa al ceder el hidrógeno a la sal de tetrazolio INT, un formazán por cada L-glutamato. La absorbancia a 492 nm sube.</translation>
         </message>
         <message>
             <source>Buffer pH 8.6 with detergent</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 8,6 con detergente</translation>
         </message>
         <message>
             <source>NAD and diaphorase solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de NAD y diaforasa</translation>
         </message>
         <message>
             <source>INT solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de INT</translation>
         </message>
         <message>
             <source>L-glutamic acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-glutámico</translation>
         </message>
         <message>
             <source>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-glutamato + NAD + H2O → 2-oxoglutarato + NH4+ + NADH + H+ (glutamato deshidrogenasa)</translation>
         </message>
         <message>
             <source>One formazan formed for each L-glutamate.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un formazán por cada L-glutamato.</translation>
         </message>
         <message>
             <source>Ascorbic acid, sulphite, thiols and other reducing substances reduce INT: wait until A1 stands, or oxidise them first with hydrogen peroxide in alkali and destroy the rest with catalase.</source>
-            <translation type="unfinished" />
+            <translation>El ácido ascórbico, el sulfito, los tioles y otras sustancias reductoras reducen el INT: espere hasta que A1 sea estable, u oxídelas antes con peróxido de hidrógeno en medio alcalino y destruya el resto con catalasa.</translation>
         </message>
         <message>
             <source>L-Glutamine and L-aspartate do not react.</source>
-            <translation type="unfinished" />
+            <translation>La L-glutamina y el L-aspartato no reaccionan.</translation>
         </message>
         <message>
             <source>Light reduces INT: keep the tubes in the dark.</source>
-            <translation type="unfinished" />
+            <translation>La luz reduce el INT: mantenga los tubos en la oscuridad.</translation>
         </message>
         <message>
             <source>Dilute as far as the range allows and give the sample a blank of its own. Strongly coloured: stir 10 mL with 0.2 g of polyvinylpolypyrrolidone (PVPP) for a minute, then filter; no charcoal.</source>
-            <translation type="unfinished" />
+            <translation>Diluya cuanto permita el intervalo y lea un blanco de muestra propio. Muy coloreada: agite 10 mL con 0,2 g de polivinilpolipirrolidona (PVPP) durante un minuto y filtre; sin carbón.</translation>
         </message>
         <message>
             <source>L-lactic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-láctico (plantilla)</translation>
         </message>
         <message>
             <source>L-lactate dehydrogenase turns L-lactate and NAD into pyruvate and NADH. That equilibrium lies on the side of lactate; the alkaline buffer and the transaminase, which takes the pyruvate away with L-glutamate, pull it over. One NADH for each L-lactate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La L-lactato deshidrogenasa transforma el L-lactato y el NAD en piruvato y NADH. Ese equilibrio está del lado del lactato; lo desplazan el tampón alcalino y la transaminasa, que retira el piruvato con L-glutamato. Un NADH por cada L-lactato; la absorbancia sube.</translation>
         </message>
         <message>
             <source>L-lactate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de L-lactato deshidrogenasa</translation>
         </message>
         <message>
             <source>L-lactic acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-láctico</translation>
         </message>
         <message>
             <source>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-lactato + NAD → piruvato + NADH + H+ (L-lactato deshidrogenasa)</translation>
         </message>
         <message>
             <source>One NADH formed for each L-lactate.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADH por cada L-lactato.</translation>
         </message>
         <message>
             <source>D-lactate does not react. L-2-hydroxybutyrate is taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>El D-lactato no reacciona. El L-2-hidroxibutirato reacciona lentamente.</translation>
         </message>
         <message>
             <source>L-malic acid (template)</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-málico (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Stoichiometry: OIV-MA-AS313-11, L-malic acid. Molar mass: OIV resolution OENO 30/2004. Absorptivities: Russian standard for citric acid in juices, document 1200102279, section 8.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Estequiometría: OIV-MA-AS313-11, ácido L-málico. Masa molar: resolución OENO 30/2004 de la OIV. Absortividades: norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the alkaline buffer and the transaminase, which takes the oxaloacetate away with L-glutamate, pull it over. One NADH for each L-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La L-malato deshidrogenasa transforma el L-malato y el NAD en oxalacetato y NADH. Ese equilibrio está del lado del malato; lo desplazan el tampón alcalino y la transaminasa, que retira el oxalacetato con L-glutamato. Un NADH por cada L-malato; la absorbancia sube.</translation>
         </message>
         <message>
             <source>Glutamate-oxaloacetate transaminase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de glutamato-oxalacetato transaminasa</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de L-malato deshidrogenasa</translation>
         </message>
         <message>
             <source>L-malic acid</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-málico</translation>
         </message>
         <message>
             <source>L-malate + NAD → oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation type="unfinished" />
+            <translation>L-malato + NAD → oxalacetato + NADH + H+ (L-malato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (glutamate-oxaloacetate transaminase)</source>
-            <translation type="unfinished" />
+            <translation>Oxalacetato + L-glutamato → L-aspartato + 2-oxoglutarato (glutamato-oxalacetato transaminasa)</translation>
         </message>
         <message>
             <source>One NADH formed for each L-malate.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADH por cada L-malato.</translation>
         </message>
         <message>
             <source>The enzyme takes L-malate alone: D-malate, lactate, tartrate, citrate and aspartate do not react.</source>
-            <translation type="unfinished" />
+            <translation>La enzima solo transforma el L-malato: el D-malato, el lactato, el tartrato, el citrato y el aspartato no reaccionan.</translation>
         </message>
         <message>
             <source>Much tannin slows the enzymes; treat the sample with PVPP and wait until the absorbance stands.</source>
-            <translation type="unfinished" />
+            <translation>Mucho tanino frena las enzimas; trate la muestra con PVPP y espere hasta que la absorbancia sea estable.</translation>
         </message>
         <message>
             <source>L-malic acid in wine</source>
-            <translation type="unfinished" />
+            <translation>Ácido L-málico en vino</translation>
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation type="unfinished" />
+            <translation>OIV-MA-AS313-11 (R2009), ácido L-málico, método enzimático, apartados 3.3 a 5 (texto francés): volúmenes de tampón, NAD, agua, GOT y muestra, la primera lectura a los 3 min aproximadamente y el intervalo de 30 a 350 mg/L en la disolución pipeteada (por debajo de él, hasta 1 mL de muestra). Masa molar: resolución OENO 30/2004 de la OIV. De memoria: los 0,01 mL de L-malato deshidrogenasa, la segunda lectura después de 5 a 10 min, la diferencia A2 - A1 menos la del blanco, la identidad de las absortividades (6180, 6300 y 3400 L/(mol cm), como en la norma rusa para ácido cítrico en zumos, documento 1200102279, apartado 8). El intervalo de medida es ese intervalo en absorbancia a 340 nm, según cálculo propio. Práctica habitual, sin fuente: los límites de las esperas en torno a los tiempos indicados, la absorbancia máxima, los límites de aceptación, la pérdida del patrón, el número habitual de tubos, el intervalo típico, interferencias, preparación de la muestra y precauciones cuando no indican ninguna fuente.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La L-malato deshidrogenasa transforma el L-malato y el NAD en oxalacetato y NADH. Ese equilibrio está del lado del malato; lo desplaza la transaminasa GOT al retirar el oxalacetato con L-glutamato. Un NADH por cada L-malato; la absorbancia sube.</translation>
         </message>
         <message>
             <source>GOT suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de GOT</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (GOT)</source>
-            <translation type="unfinished" />
+            <translation>Oxalacetato + L-glutamato → L-aspartato + 2-oxoglutarato (GOT)</translation>
         </message>
         <message>
             <source>The enzyme takes L-malate alone: D-malate, lactate, tartrate and citrate do not react.</source>
-            <translation type="unfinished" />
+            <translation>La enzima solo transforma el L-malato: el D-malato, el lactato, el tartrato y el citrato no reaccionan.</translation>
         </message>
         <message>
             <source>Lactose (template)</source>
-            <translation type="unfinished" />
+            <translation>Lactosa (plantilla)</translation>
         </message>
         <message>
             <source>Hexokinase and glucose-6-phosphate dehydrogenase first use up the free D-glucose (before A1). Beta-galactosidase then splits lactose, and one NADPH is formed for each D-glucose set free, one for each lactose. The phosphorylation takes the reaction to its end. The absorbance rises. Results are anhydrous lactose; times 360.31 / 342.30 gives the monohydrate.</source>
-            <translation type="unfinished" />
+            <translation>La hexoquinasa y la glucosa-6-fosfato deshidrogenasa consumen primero la D-glucosa libre (antes de A1). Después la beta-galactosidasa hidroliza la lactosa, y se forma un NADPH por cada D-glucosa liberada, uno por cada lactosa. La fosforilación lleva la reacción a su final. La absorbancia sube. Los resultados son lactosa anhidra; multiplicados por 360,31 / 342,30 dan el monohidrato.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with magnesium</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 7,5 con magnesio</translation>
         </message>
         <message>
             <source>Beta-galactosidase suspension</source>
-            <translation type="unfinished" />
+            <translation>Suspensión de beta-galactosidasa</translation>
         </message>
         <message>
             <source>Lactose, anhydrous</source>
-            <translation type="unfinished" />
+            <translation>Lactosa anhidra</translation>
         </message>
         <message>
             <source>Lactose + H2O → D-galactose + D-glucose (beta-galactosidase)</source>
-            <translation type="unfinished" />
+            <translation>Lactosa + H2O → D-galactosa + D-glucosa (beta-galactosidasa)</translation>
         </message>
         <message>
             <source>One NADPH formed for each lactose.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADPH por cada lactosa.</translation>
         </message>
         <message>
             <source>Lactulose gives fructose instead of glucose and does not count; other beta-galactosides with glucose are taken slowly.</source>
-            <translation type="unfinished" />
+            <translation>La lactulosa da fructosa en lugar de glucosa y no cuenta; otros beta-galactósidos con glucosa reaccionan lentamente.</translation>
         </message>
         <message>
             <source>Much free D-glucose raises A1 and uses NADP up: dilute until A1 stays below 1, or remove the glucose first.</source>
-            <translation type="unfinished" />
+            <translation>Mucha D-glucosa libre eleva A1 y consume NADP: diluya hasta que A1 quede por debajo de 1, o elimine antes la glucosa.</translation>
         </message>
         <message>
             <source>The enzyme splits a little sucrose or maltose where it is impure: try a solution of either.</source>
-            <translation type="unfinished" />
+            <translation>Si la enzima es impura, hidroliza algo de sacarosa o maltosa: ensaye una disolución de cada una.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method; whey is diluted 50 to 100 times.</source>
-            <translation type="unfinished" />
+            <translation>Pipetee la muestra tal cual, o diluida con agua hasta el intervalo del método; el suero lácteo se diluye de 50 a 100 veces.</translation>
         </message>
         <message>
             <source>Cream, cheese, chocolate: weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min, cool, clarify as a protein-rich sample, make up, stand in ice for 20 min and filter cold: the fat stays behind.</source>
-            <translation type="unfinished" />
+            <translation>Nata, queso, chocolate: pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min, enfríe, clarifique como una muestra rica en proteína, enrase, deje 20 min en hielo y filtre en frío: la grasa queda retenida.</translation>
         </message>
         <message>
             <source>Milk and milk products, 1 to 10 g: bring it into a 100 mL volumetric flask with about 60 mL of water, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, shake, filter. Dilute the filtrate into the range.</source>
-            <translation type="unfinished" />
+            <translation>Leche y productos lácteos, de 1 a 10 g: páselos a un matraz aforado de 100 mL con unos 60 mL de agua y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, agite y filtre. Diluya el filtrado hasta el intervalo.</translation>
         </message>
         <message>
             <source>Nitrate (template)</source>
-            <translation type="unfinished" />
+            <translation>Nitrato (plantilla)</translation>
         </message>
         <message>
             <source>Nitrate reductase reduces nitrate to nitrite with one NADPH for each nitrate; FAD helps. The reaction goes to its end by itself. The absorbance falls.</source>
-            <translation type="unfinished" />
+            <translation>La nitrato reductasa reduce el nitrato a nitrito con un NADPH por cada nitrato y con ayuda del FAD. La reacción llega por sí sola a su final. La absorbancia baja.</translation>
         </message>
         <message>
             <source>Buffer pH 7.5 with FAD</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 7,5 con FAD</translation>
         </message>
         <message>
             <source>NADPH solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de NADPH</translation>
         </message>
         <message>
             <source>Nitrate reductase solution</source>
-            <translation type="unfinished" />
+            <translation>Disolución de nitrato reductasa</translation>
         </message>
         <message>
             <source>Nitrate</source>
-            <translation type="unfinished" />
+            <translation>Nitrato</translation>
         </message>
         <message>
             <source>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate reductase)</source>
-            <translation type="unfinished" />
+            <translation>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrato reductasa)</translation>
         </message>
         <message>
             <source>One NADPH used for each nitrate.</source>
-            <translation type="unfinished" />
+            <translation>Se consume un NADPH por cada nitrato.</translation>
         </message>
         <message>
             <source>Nitrite does not react. Chlorate is reduced too.</source>
-            <translation type="unfinished" />
+            <translation>El nitrito no reacciona. El clorato también se reduce.</translation>
         </message>
         <message>
             <source>The enzyme uses NADPH slowly without nitrate: run blanks in every series, read at the same time in every tube, or read a series and extrapolate.</source>
-            <translation type="unfinished" />
+            <translation>La enzima consume NADPH lentamente aun sin nitrato: incluya blancos en cada serie, lea todos los tubos tras el mismo tiempo, o lea una serie y extrapole.</translation>
         </message>
         <message>
             <source>Glassware and filters rinsed with nitric acid or tap water hold nitrate.</source>
-            <translation type="unfinished" />
+            <translation>El material de vidrio y los filtros enjuagados con ácido nítrico o agua del grifo contienen nitrato.</translation>
         </message>
         <message>
             <source>Centrifuge, or filter through a washed filter: paper may hold nitrate. Throw the first millilitres away.</source>
-            <translation type="unfinished" />
+            <translation>Centrifugue, o filtre por un filtro lavado: el papel puede contener nitrato. Deseche los primeros mililitros.</translation>
         </message>
         <message>
             <source>Vegetables, meat: mince, weigh 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 80 °C for 15 min, which also stops the sample's own enzymes, cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Hortalizas, carne: triture, pese 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 80 °C durante 15 min, lo que detiene además las enzimas propias de la muestra, enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Sucrose by difference after inversion (template)</source>
-            <translation type="unfinished" />
+            <translation>Sacarosa por diferencia tras inversión (plantilla)</translation>
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory except those named here. Enzymes and stoichiometry: TCVN 10697:2015 (EN 12146:1996), sucrose in juices. Molar masses: Russian standard for sucrose and glucose in foods, document 1200111376, section 9. Absorptivities: Russian standard for sucrose and glucose in foods, document 1200111376, section 9; other lists give 3500 at 365 nm for NADPH (from memory).</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria salvo los que se indican aquí. Enzimas y estequiometría: TCVN 10697:2015 (EN 12146:1996), sacarosa en zumos. Masas molares: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9. Absortividades: norma rusa para sacarosa y glucosa en alimentos, documento 1200111376, apartado 9; otras listas dan 3500 a 365 nm para el NADPH (de memoria).</translation>
         </message>
         <message>
             <source>Beta-fructosidase splits sucrose into D-glucose and D-fructose at pH 4.6. The buffer of pH 7.6 then ends the inversion, and hexokinase and glucose-6-phosphate dehydrogenase form one NADPH for each D-glucose, that of the sucrose and that which was free. Sucrose is the difference from the free D-glucose, which the method D-glucose and D-fructose measures in the same sample, times 342.3 / 180.16. The absorbance rises.</source>
-            <translation type="unfinished" />
+            <translation>La beta-fructosidasa hidroliza la sacarosa en D-glucosa y D-fructosa a pH 4,6. Después el tampón de pH 7,6 detiene la inversión, y la hexoquinasa y la glucosa-6-fosfato deshidrogenasa forman un NADPH por cada D-glucosa, la de la sacarosa y la que estaba libre. La sacarosa es la diferencia con la D-glucosa libre, que el método D-glucosa y D-fructosa mide en la misma muestra, multiplicada por 342,3 / 180,16. La absorbancia sube.</translation>
         </message>
         <message>
             <source>Beta-fructosidase in buffer pH 4.6</source>
-            <translation type="unfinished" />
+            <translation>Beta-fructosidasa en tampón pH 4,6</translation>
         </message>
         <message>
             <source>D-glucose after inversion</source>
-            <translation type="unfinished" />
+            <translation>D-glucosa tras inversión</translation>
         </message>
         <message>
             <source>Sucrose</source>
-            <translation type="unfinished" />
+            <translation>Sacarosa</translation>
         </message>
         <message>
             <source>Sucrose + H2O → D-glucose + D-fructose (beta-fructosidase)</source>
-            <translation type="unfinished" />
+            <translation>Sacarosa + H2O → D-glucosa + D-fructosa (beta-fructosidasa)</translation>
         </message>
         <message>
             <source>One NADPH formed for each D-glucose: one for each sucrose.</source>
-            <translation type="unfinished" />
+            <translation>Se forma un NADPH por cada D-glucosa: uno por cada sacarosa.</translation>
         </message>
         <message>
             <source>Beta-fructosidase also splits raffinose, kestoses and short inulins; of these, kestoses and inulins that end in glucose set glucose free.</source>
-            <translation type="unfinished" />
+            <translation>La beta-fructosidasa también hidroliza la rafinosa, las kestosas y las inulinas cortas; de estas, las kestosas y las inulinas que terminan en glucosa liberan glucosa.</translation>
         </message>
         <message>
             <source>Much free D-glucose makes the difference uncertain: sucrose below 5 g/L beside much glucose cannot be measured accurately (EN 12146:1996).</source>
-            <translation type="unfinished" />
+            <translation>Mucha D-glucosa libre hace incierta la diferencia: la sacarosa por debajo de 5 g/L junto a mucha glucosa no se puede medir con exactitud (EN 12146:1996).</translation>
         </message>
         <message>
             <source>A sample of its own acid or buffer holds the pH away from 4.6: dilute or neutralise.</source>
-            <translation type="unfinished" />
+            <translation>Una muestra con ácido o tampón propios mantiene el pH lejos de 4,6: diluya o neutralice.</translation>
         </message>
         <message>
             <source>Pipette as it is, or diluted with water into the range of the method; take the same dilution for the free D-glucose where both fit. Bring strongly acid juices to pH 4 to 7 at once: sucrose inverts in acid.</source>
-            <translation type="unfinished" />
+            <translation>Pipetee la muestra tal cual, o diluida con agua hasta el intervalo del método; tome la misma dilución para la D-glucosa libre si ambas caben en él. Lleve enseguida los zumos muy ácidos a un pH de 4 a 7: la sacarosa se invierte en medio ácido.</translation>
         </message>
         <message>
             <source>Stir or shake in a half-filled flask until no more gas comes, without warming: sucrose inverts in warm acid. Filter.</source>
-            <translation type="unfinished" />
+            <translation>Remueva o agite en un matraz medio lleno hasta que no se desprenda más gas, sin calentar: la sacarosa se invierte en medio ácido caliente. Filtre.</translation>
         </message>
         <message>
             <source>Mince and mix, weigh 1 to 5 g into a 100 mL volumetric flask, extract with 60 mL of water at 60 °C for 20 min (acid fruit: neutralise first), cool, make up with water and filter. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Triture y mezcle, pese de 1 a 5 g en un matraz aforado de 100 mL, extraiga con 60 mL de agua a 60 °C durante 20 min (frutas ácidas: neutralice antes), enfríe, enrase con agua y filtre. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
         <message>
             <source>Total sulphite (template)</source>
-            <translation type="unfinished" />
+            <translation>Sulfito total (plantilla)</translation>
         </message>
         <message>
             <source>Sulphite oxidase turns sulphite into sulphate and hydrogen peroxide; NADH peroxidase uses the peroxide up together with one NADH for each sulphite. The absorbance falls. Bound sulphite is set free by the alkaline buffer. The oxidation needs the oxygen dissolved in the tube, and both steps go to their end by themselves.</source>
-            <translation type="unfinished" />
+            <translation>La sulfito oxidasa transforma el sulfito en sulfato y peróxido de hidrógeno; la NADH peroxidasa consume el peróxido junto con un NADH por cada sulfito. La absorbancia baja. El tampón alcalino libera el sulfito combinado. La oxidación necesita el oxígeno disuelto en el tubo, y ambas reacciones llegan por sí solas a su final.</translation>
         </message>
         <message>
             <source>Buffer pH 8</source>
-            <translation type="unfinished" />
+            <translation>Tampón pH 8</translation>
         </message>
         <message>
             <source>Total sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Sulfito total como SO2</translation>
         </message>
         <message>
             <source>Bound sulphite as SO2</source>
-            <translation type="unfinished" />
+            <translation>Sulfito combinado como SO2</translation>
         </message>
         <message>
             <source>Sulphite bound to carbonyl compounds reacts and counts (EN 1988-2:1998, scope).</source>
-            <translation type="unfinished" />
+            <translation>El sulfito combinado con compuestos carbonílicos reacciona y cuenta (EN 1988-2:1998, campo de aplicación).</translation>
         </message>
         <message>
             <source>Pipette from a full, closed vessel, without shaking air in. Dilute with water right before pipetting.</source>
-            <translation type="unfinished" />
+            <translation>Pipetee de un recipiente lleno y cerrado, sin que entre aire al agitar. Diluya con agua justo antes de pipetear.</translation>
         </message>
         <message>
             <source>Let it settle, or centrifuge in a full, closed tube; suction filtration draws sulphur dioxide off.</source>
-            <translation type="unfinished" />
+            <translation>Deje sedimentar, o centrifugue en un tubo lleno y cerrado; la filtración a vacío arrastra el dióxido de azufre.</translation>
         </message>
         <message>
             <source>Neither heat nor acidify, and don't shake: sulphur dioxide goes with the gas. Pour slowly into a beaker and stir gently in the cold until the bubbles are few, or bring to pH 8 with sodium hydroxide first, then degas.</source>
-            <translation type="unfinished" />
+            <translation>No caliente ni acidifique, y no agite: el dióxido de azufre se va con el gas. Vierta despacio en un vaso de precipitados y remueva suavemente en frío hasta que queden pocas burbujas, o lleve antes a pH 8 con hidróxido de sodio y desgasifique después.</translation>
         </message>
         <message>
             <source>Shake 5 g with water at pH 8 in a closed 100 mL flask at 60 °C for 5 min, cool closed, make up, chill in ice and filter cold.</source>
-            <translation type="unfinished" />
+            <translation>Agite 5 g con agua a pH 8 en un matraz cerrado de 100 mL a 60 °C durante 5 min, enfríe cerrado, enrase, enfríe en hielo y filtre en frío.</translation>
         </message>
         <message>
             <source>Take 5 to 10 g: bring into a 100 mL volumetric flask with 60 mL of water, bring to pH 8, then add, mixing after each, 5 mL of potassium hexacyanoferrate(II) solution (3.6 g of the trihydrate in 100 mL), 5 mL of zinc sulphate solution (7.2 g of the heptahydrate in 100 mL) and 10 mL of sodium hydroxide, 0.1 mol/L; make up, filter, use at once. Acid deproteinisation drives sulphur dioxide off.</source>
-            <translation type="unfinished" />
+            <translation>Tome de 5 a 10 g: páselos a un matraz aforado de 100 mL con 60 mL de agua, lleve a pH 8 y añada, mezclando después de cada adición, 5 mL de disolución de hexacianoferrato(II) de potasio (3,6 g del trihidrato en 100 mL), 5 mL de disolución de sulfato de zinc (7,2 g del heptahidrato en 100 mL) y 10 mL de hidróxido de sodio 0,1 mol/L; enrase, filtre y use el filtrado enseguida. La desproteinización con ácido expulsa el dióxido de azufre.</translation>
         </message>
         <message>
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
-            <translation type="unfinished" />
+            <translation>Frutas desecadas, productos de patata, de 1 a 5 g: triture en frío, agite con 60 mL de agua de pH 8 en un matraz cerrado de 100 mL a 60 °C durante 15 min, enfríe cerrado, enrase con agua y filtre por un embudo tapado; use el filtrado enseguida. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
     </context>
     <context>
@@ -9890,19 +9890,19 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Plateau: another notebook</source>
-            <translation type="unfinished" />
+            <translation>Plateau: otro cuaderno</translation>
         </message>
         <message>
             <source>Which notebook?</source>
-            <translation type="unfinished" />
+            <translation>¿Qué cuaderno?</translation>
         </message>
         <message>
             <source>It opens in a window of its own; the one that is open now stays as it is.</source>
-            <translation type="unfinished" />
+            <translation>Se abre en una ventana propia; el que está abierto ahora sigue como está.</translation>
         </message>
         <message>
             <source>From now on the program starts &amp;with it</source>
-            <translation type="unfinished" />
+            <translation>De&amp;sde ahora el programa se inicia con este cuaderno</translation>
         </message>
     </context>
     <context>
@@ -15508,7 +15508,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>All readings are in</source>
-            <translation>Todas las lecturas están dentro</translation>
+            <translation>Todas las lecturas están introducidas</translation>
         </message>
         <message>
             <source>Enter opens the review. To correct a reading, go to it in the table with the arrow keys and press Enter there.</source>
@@ -16718,9 +16718,9 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message numerus="yes">
             <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Se aceptaron a lo largo de %n día. Si son de dos muestras con un mismo nombre, dé a cada una su día de recepción en el plan: un nombre recibido otro día es otra muestra.</numerusform>
+                <numerusform>Se aceptaron a lo largo de %n días. Si son de dos muestras con un mismo nombre, dé a cada una su día de recepción en el plan: un nombre recibido otro día es otra muestra.</numerusform>
             </translation>
         </message>
     </context>
@@ -21047,7 +21047,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Another note&amp;book…</source>
-            <translation type="unfinished" />
+            <translation>&amp;Otro cuaderno…</translation>
         </message>
     </context>
     <context>
