@@ -1127,7 +1127,7 @@
         </message>
         <message>
             <source>Potassium dichromate, dried, in 0.005 mol/L sulphuric acid, against the same acid at 25 °C. Weigh 57.0 to 63.0 mg for 1000 mL; for 430 nm 57.0 to 63.0 mg for 100 mL. Wavelengths your photometer does not have are left out.</source>
-            <translation>Kaliumdichromat, getrocknet, in Schwefelsäure 0.005 mol/L, gegen dieselbe Säure bei 25 °C. 57.0 bis 63.0 mg für 1000 mL einwiegen; für 430 nm 57.0 bis 63.0 mg für 100 mL. Wellenlängen, die das Photometer nicht hat, werden weggelassen.</translation>
+            <translation>Kaliumdichromat, getrocknet, in Schwefelsäure 0,005 mol/L, gegen dieselbe Säure bei 25 °C. 57,0 bis 63,0 mg für 1000 mL einwiegen; für 430 nm 57,0 bis 63,0 mg für 100 mL. Wellenlängen, die das Photometer nicht hat, werden weggelassen.</translation>
         </message>
         <message>
             <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
@@ -1171,7 +1171,7 @@
         </message>
         <message>
             <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
-            <translation>Bei der verwendeten Wellenlänge: der Nullpunkt, mit einer einmal auf null gesetzten Küvette mit Wasser, immer wieder abgelesen; und eine gefärbte Küvette (Extinktion 0.5 bis 1), die jedes Mal herausgenommen und wieder eingesetzt wird.</translation>
+            <translation>Bei der verwendeten Wellenlänge: der Nullpunkt, mit einer einmal auf null gesetzten Küvette mit Wasser, immer wieder abgelesen; und eine gefärbte Küvette (Extinktion 0,5 bis 1), die jedes Mal herausgenommen und wieder eingesetzt wird.</translation>
         </message>
         <message>
             <source>Standard deviation at most</source>
@@ -1243,7 +1243,7 @@
         </message>
         <message>
             <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
-            <translation>Aus dem Zertifikat der Küvetten: die halbe Breite. Vorschlag: 10.00 ± 0.01 mm (gängige Praxis, ohne Quelle).</translation>
+            <translation>Aus dem Zertifikat der Küvetten: die halbe Breite. Vorschlag: 10,00 ± 0,01 mm (gängige Praxis, ohne Quelle).</translation>
         </message>
         <message>
             <source>Absorbance with water</source>
@@ -2110,6 +2110,10 @@
             <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
             <translation>%1: Damit beträgt das Signal %2, aber %3 mit demselben Inhalt ergab %4, und höchstens %6 ist dazwischen zulässig (%5). Auf einen Tippfehler, einen verwechselten Ansatz oder einen Pipettierfehler achten.</translation>
         </message>
+        <message>
+            <source>%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped decimal point, and that the photometer was set to zero as always.</source>
+            <translation>%1: %2 ist %3, Leerwerte früherer Läufe mit dieser Methode lagen aber bei etwa %4. Prüfen, ob das Dezimalzeichen verrutscht ist und das Photometer wie immer auf null gesetzt wurde.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2611,11 +2615,11 @@
         </message>
         <message>
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
-            <translation>t bei 95.45 % für %1 effektive Freiheitsgrade</translation>
+            <translation>t bei 95,45 % für %1 effektive Freiheitsgrade</translation>
         </message>
         <message>
             <source>t(95.45 %, ν)</source>
-            <translation>t(95.45 %, ν)</translation>
+            <translation>t(95,45 %; ν)</translation>
         </message>
         <message>
             <source>effective degrees of freedom (Welch-Satterthwaite)</source>
@@ -7004,7 +7008,7 @@
         </message>
         <message>
             <source>piston pipette 0.5 to 5 mL</source>
-            <translation>Kolbenhubpipette 0.5 bis 5 mL</translation>
+            <translation>Kolbenhubpipette 0,5 bis 5 mL</translation>
         </message>
         <message>
             <source>a mistake in pipetting</source>
@@ -7932,7 +7936,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Quantification: 10/3.3 of that difference, %1 (common practice, no source), as the window names no smallest net signal.</source>
-            <translation>Bestimmung: 10/3.3 dieser Differenz, %1 (gängige Praxis, ohne Quelle), da das Fenster kein kleinstes Nettosignal nennt.</translation>
+            <translation>Bestimmung: 10/3,3 dieser Differenz, %1 (gängige Praxis, ohne Quelle), da das Fenster kein kleinstes Nettosignal nennt.</translation>
         </message>
     </context>
     <context>
@@ -8023,7 +8027,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Digits alone are thousandths: 512 is 0.512</source>
-            <translation>&amp;Ziffern allein sind Tausendstel: 512 ist 0.512</translation>
+            <translation>&amp;Ziffern allein sind Tausendstel: 512 ist 0,512</translation>
         </message>
         <message>
             <source>&amp;Keep</source>
@@ -8835,10 +8839,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>wiederhergestellt.plateau</translation>
         </message>
         <message>
-            <source>%1 is the notebook as it was then; this one is kept as it is. Open it with plateau --notebook.</source>
-            <translation>%1 ist das Laborjournal, wie es damals war; dieses bleibt, wie es ist. Öffnen mit plateau --notebook.</translation>
-        </message>
-        <message>
             <source>Folder for backups</source>
             <translation>Ordner für Sicherungen</translation>
         </message>
@@ -8903,6 +8903,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Stop the ba&amp;ckup</source>
             <translation>Si&amp;cherung anhalten</translation>
+        </message>
+        <message>
+            <source>%1 is the notebook as it was then; this one is kept as it is. Open it by File, Another notebook.</source>
+            <translation>%1 ist das Laborjournal, wie es damals war; dieses bleibt, wie es ist. Öffnen mit Datei, Anderes Laborjournal.</translation>
         </message>
     </context>
     <context>
@@ -10767,7 +10771,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Letter, 8.5 x 11 inch</source>
-            <translation>Letter, 8.5 x 11 inch</translation>
+            <translation>Letter, 8,5 x 11 inch</translation>
         </message>
         <message>
             <source>&amp;Paper</source>
@@ -11582,7 +11586,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>one-sided 95 % (1.64 u, more for few readings)</source>
-            <translation>einseitig 95 % (1.64 u, bei wenigen Ablesungen mehr)</translation>
+            <translation>einseitig 95 % (1,64 u, bei wenigen Ablesungen mehr)</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty U</source>
@@ -12181,10 +12185,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Läufe, die daraus entnahmen</translation>
         </message>
         <message>
-            <source>No run took from it yet. A run does so when a dose is ticked with this lot.</source>
-            <translation>Noch hat kein Lauf daraus entnommen. Ein Lauf tut es, wenn eine Zugabe mit dieser Charge abgehakt wird.</translation>
-        </message>
-        <message>
             <source>Ledger</source>
             <translation>Bestandsliste</translation>
         </message>
@@ -12291,6 +12291,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>It was moved</source>
             <translation>Es wurde umgestellt</translation>
+        </message>
+        <message>
+            <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
+            <translation>Noch keine Gabe eines Laufs wurde mit dieser Charge abgehakt. Was sonst entnommen wurde, steht in der Bestandsliste.</translation>
         </message>
     </context>
     <context>
@@ -13764,8 +13768,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::OfferField</name>
         <message>
-            <source>Down offers the usual ones</source>
-            <translation>Pfeil nach unten bietet die üblichen an</translation>
+            <source>Down: the usual ones</source>
+            <translation>Pfeil ab: die üblichen</translation>
         </message>
     </context>
     <context>
@@ -14978,7 +14982,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>several portions as 50.3; 49.8</source>
-            <translation>mehrere Portionen wie 50.3; 49.8</translation>
+            <translation>mehrere Portionen wie 50,3; 49,8</translation>
         </message>
         <message>
             <source>Name on the flas&amp;k</source>
@@ -15977,11 +15981,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
-            <translation>eine Verdünnung wie 20 eingeben, ihre Schritte wie 5 auf 100 oder das Probenvolumen wie 0.5 mL</translation>
+            <translation>eine Verdünnung wie 20 eingeben, ihre Schritte wie 5 auf 100 oder das Probenvolumen wie 0,5 mL</translation>
         </message>
         <message>
             <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
-            <translation>eine Verdünnung ist größer als 1; für mehr Probe ihr Volumen eingeben, etwa 0.5 mL</translation>
+            <translation>eine Verdünnung ist größer als 1; für mehr Probe ihr Volumen eingeben, etwa 0,5 mL</translation>
         </message>
         <message>
             <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
@@ -15997,7 +16001,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
-            <translation>kein Ansatz fasst dieses Probenvolumen; in mL eingeben, etwa 0.5 mL</translation>
+            <translation>kein Ansatz fasst dieses Probenvolumen; in mL eingeben, etwa 0,5 mL</translation>
         </message>
         <message>
             <source>fold|times</source>
@@ -16284,7 +16288,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>U is the expanded uncertainty of the result, in its unit: the standard uncertainty multiplied by the coverage factor k of its line, for a level of confidence of about 95 % (95.45 %). A result with &lt; or &gt; is a bound and has no U.</source>
-            <translation>U ist die erweiterte Unsicherheit des Ergebnisses, in dessen Einheit: die Standardunsicherheit multipliziert mit dem Erweiterungsfaktor k der jeweiligen Zeile, für einen Grad des Vertrauens von etwa 95 % (95.45 %). Ein Ergebnis mit &lt; oder &gt; ist eine Schranke und hat kein U.</translation>
+            <translation>U ist die erweiterte Unsicherheit des Ergebnisses, in dessen Einheit: die Standardunsicherheit multipliziert mit dem Erweiterungsfaktor k der jeweiligen Zeile, für einen Grad des Vertrauens von etwa 95 % (95,45 %). Ein Ergebnis mit &lt; oder &gt; ist eine Schranke und hat kein U.</translation>
         </message>
         <message>
             <source>Comparison with specifications</source>
@@ -16722,6 +16726,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
                 <numerusform>Sie wurden innerhalb von %n Tag angenommen. Falls sie von zwei Proben eines Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
                 <numerusform>Sie wurden über %n Tage verteilt angenommen. Falls sie von zwei Proben eines Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>On the report: %1.</source>
+            <translation>Im Bericht: %1.</translation>
         </message>
     </context>
     <context>
@@ -18632,7 +18640,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <name>plateau::ui::SampleChoicesTable</name>
         <message>
             <source>20, 5 to 100, or 0.5 mL</source>
-            <translation>20, 5 auf 100 oder 0.5 mL</translation>
+            <translation>20, 5 auf 100 oder 0,5 mL</translation>
         </message>
         <message>
             <source>Decisions of single samples</source>
@@ -18640,7 +18648,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung gibt eine Zahl eine andere Verdünnung ein (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0.5 mL).</translation>
+            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung gibt eine Zahl eine andere Verdünnung ein (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19425,7 +19433,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>the method's; several make a line: 0.05; 0.1; 0.2</source>
-            <translation>das der Methode; mehrere ergeben eine Gerade: 0.05; 0.1; 0.2</translation>
+            <translation>das der Methode; mehrere ergeben eine Gerade: 0,05; 0,1; 0,2</translation>
         </message>
         <message>
             <source>Volumes in the tube (mL)</source>
@@ -20814,6 +20822,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1; registered again</source>
             <translation>%1; neu angemeldet</translation>
+        </message>
+        <message>
+            <source>failed: %1</source>
+            <translation>nicht bestanden: %1</translation>
+        </message>
+        <message>
+            <source>repeat of run %1 (%2)</source>
+            <translation>Wiederholung von Lauf %1 (%2)</translation>
         </message>
     </context>
     <context>

@@ -1127,7 +1127,7 @@
         </message>
         <message>
             <source>Potassium dichromate, dried, in 0.005 mol/L sulphuric acid, against the same acid at 25 °C. Weigh 57.0 to 63.0 mg for 1000 mL; for 430 nm 57.0 to 63.0 mg for 100 mL. Wavelengths your photometer does not have are left out.</source>
-            <translation>Dicromato de potasio, seco, en ácido sulfúrico 0.005 mol/L, frente al mismo ácido a 25 °C. Pese de 57.0 a 63.0 mg para 1000 mL; para 430 nm, de 57.0 a 63.0 mg para 100 mL. Las longitudes de onda que su fotómetro no tiene se omiten.</translation>
+            <translation>Dicromato de potasio, seco, en ácido sulfúrico 0,005 mol/L, frente al mismo ácido a 25 °C. Pese de 57,0 a 63,0 mg para 1000 mL; para 430 nm, de 57,0 a 63,0 mg para 100 mL. Las longitudes de onda que su fotómetro no tiene se omiten.</translation>
         </message>
         <message>
             <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
@@ -1171,7 +1171,7 @@
         </message>
         <message>
             <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
-            <translation>A la longitud de onda con la que trabaja: el cero, con una cubeta de agua ajustada a cero una vez y leída una y otra vez; y una cubeta coloreada (absorbancia de 0.5 a 1) sacada y puesta de nuevo cada vez.</translation>
+            <translation>A la longitud de onda con la que trabaja: el cero, con una cubeta de agua ajustada a cero una vez y leída una y otra vez; y una cubeta coloreada (absorbancia de 0,5 a 1) sacada y puesta de nuevo cada vez.</translation>
         </message>
         <message>
             <source>Standard deviation at most</source>
@@ -1243,7 +1243,7 @@
         </message>
         <message>
             <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
-            <translation>Del certificado de las cubetas: la mitad de la anchura. Se propone: 10.00 ± 0.01 mm (práctica habitual, sin fuente).</translation>
+            <translation>Del certificado de las cubetas: la mitad de la anchura. Se propone: 10,00 ± 0,01 mm (práctica habitual, sin fuente).</translation>
         </message>
         <message>
             <source>Absorbance with water</source>
@@ -2110,6 +2110,10 @@
             <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
             <translation>%1: con esto su señal es %2, pero en %3 con el mismo contenido fue %4, y se admite como máximo %6 entre ellos (%5). Busque un error de tecleo, un tubo confundido o un error de pipeteo.</translation>
         </message>
+        <message>
+            <source>%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped decimal point, and that the photometer was set to zero as always.</source>
+            <translation>%1: %2 es %3, pero los blancos de tandas anteriores con este método dieron alrededor de %4. Busque un signo decimal desplazado y compruebe que el fotómetro se puso a cero como siempre.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2611,11 +2615,11 @@
         </message>
         <message>
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
-            <translation>t al 95.45 % para %1 grados de libertad efectivos</translation>
+            <translation>t al 95,45 % para %1 grados de libertad efectivos</translation>
         </message>
         <message>
             <source>t(95.45 %, ν)</source>
-            <translation>t(95.45 %, ν)</translation>
+            <translation>t(95,45 %; ν)</translation>
         </message>
         <message>
             <source>effective degrees of freedom (Welch-Satterthwaite)</source>
@@ -7004,7 +7008,7 @@
         </message>
         <message>
             <source>piston pipette 0.5 to 5 mL</source>
-            <translation>pipeta de pistón de 0.5 a 5 mL</translation>
+            <translation>pipeta de pistón de 0,5 a 5 mL</translation>
         </message>
         <message>
             <source>a mistake in pipetting</source>
@@ -7932,7 +7936,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Quantification: 10/3.3 of that difference, %1 (common practice, no source), as the window names no smallest net signal.</source>
-            <translation>Cuantificación: 10/3.3 de esa diferencia, %1 (práctica habitual, sin fuente), porque el intervalo de medida no indica ninguna señal neta mínima.</translation>
+            <translation>Cuantificación: 10/3,3 de esa diferencia, %1 (práctica habitual, sin fuente), porque el intervalo de medida no indica ninguna señal neta mínima.</translation>
         </message>
     </context>
     <context>
@@ -8023,7 +8027,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Digits alone are thousandths: 512 is 0.512</source>
-            <translation>Las ci&amp;fras solas son milésimas: 512 es 0.512</translation>
+            <translation>Las ci&amp;fras solas son milésimas: 512 es 0,512</translation>
         </message>
         <message>
             <source>&amp;Keep</source>
@@ -8835,10 +8839,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>restaurado.plateau</translation>
         </message>
         <message>
-            <source>%1 is the notebook as it was then; this one is kept as it is. Open it with plateau --notebook.</source>
-            <translation>%1 es el cuaderno tal como era entonces; este se conserva como está. Ábralo con plateau --notebook.</translation>
-        </message>
-        <message>
             <source>Folder for backups</source>
             <translation>Carpeta para las copias de seguridad</translation>
         </message>
@@ -8903,6 +8903,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Stop the ba&amp;ckup</source>
             <translation>Detener la co&amp;pia</translation>
+        </message>
+        <message>
+            <source>%1 is the notebook as it was then; this one is kept as it is. Open it by File, Another notebook.</source>
+            <translation>%1 es el cuaderno tal como era entonces; este se conserva tal como está. Ábralo con Archivo, Otro cuaderno.</translation>
         </message>
     </context>
     <context>
@@ -10767,7 +10771,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Letter, 8.5 x 11 inch</source>
-            <translation>Carta, 8.5 x 11 pulgadas</translation>
+            <translation>Carta, 8,5 x 11 pulgadas</translation>
         </message>
         <message>
             <source>&amp;Paper</source>
@@ -11483,7 +11487,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Nothing is saved yet: say why the list changes; the reason stands in the record.</source>
-            <translation>Aún no se ha guardado nada: indique por qué cambia la lista; el motivo figura en el registro.</translation>
+            <translation>Aún no se ha guardado nada: indique por qué cambia la lista; el motivo figura en los movimientos.</translation>
         </message>
         <message>
             <source>Nothing is saved yet: first put right what the list names.</source>
@@ -11582,7 +11586,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>one-sided 95 % (1.64 u, more for few readings)</source>
-            <translation>unilateral 95 % (1.64 u, más con pocas lecturas)</translation>
+            <translation>unilateral 95 % (1,64 u, más con pocas lecturas)</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty U</source>
@@ -12181,10 +12185,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Tandas que tomaron de él</translation>
         </message>
         <message>
-            <source>No run took from it yet. A run does so when a dose is ticked with this lot.</source>
-            <translation>Aún no tomó de él ninguna tanda. Una tanda lo hace cuando se marca una dosis con este lote.</translation>
-        </message>
-        <message>
             <source>Ledger</source>
             <translation>Movimientos</translation>
         </message>
@@ -12291,6 +12291,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>It was moved</source>
             <translation>Se ha cambiado de lugar</translation>
+        </message>
+        <message>
+            <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
+            <translation>Todavía no se ha marcado ninguna dosis de una tanda con este lote. Lo que se tomó de otro modo figura en los movimientos.</translation>
         </message>
     </context>
     <context>
@@ -13764,8 +13768,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::OfferField</name>
         <message>
-            <source>Down offers the usual ones</source>
-            <translation>Abajo propone los habituales</translation>
+            <source>Down: the usual ones</source>
+            <translation>Abajo: los habituales</translation>
         </message>
     </context>
     <context>
@@ -13953,7 +13957,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Say why: the reason stands in the record.</source>
-            <translation>Indique por qué: el motivo figura en el registro.</translation>
+            <translation>Indique por qué: el motivo figura en los movimientos.</translation>
         </message>
         <message>
             <source>It needs the passphrase of %1: type it.</source>
@@ -14978,7 +14982,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>several portions as 50.3; 49.8</source>
-            <translation>varias porciones como 50.3; 49.8</translation>
+            <translation>varias porciones como 50,3; 49,8</translation>
         </message>
         <message>
             <source>Name on the flas&amp;k</source>
@@ -15977,11 +15981,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
-            <translation>escriba una dilución como 20, sus pasos como 5 a 100 o el volumen de muestra como 0.5 mL</translation>
+            <translation>escriba una dilución como 20, sus pasos como 5 a 100 o el volumen de muestra como 0,5 mL</translation>
         </message>
         <message>
             <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
-            <translation>una dilución es de más de 1; para más muestra escriba su volumen, como 0.5 mL</translation>
+            <translation>una dilución es de más de 1; para más muestra escriba su volumen, como 0,5 mL</translation>
         </message>
         <message>
             <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
@@ -15997,7 +16001,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
-            <translation>ningún tubo admite ese volumen de muestra; escríbalo en mL, como 0.5 mL</translation>
+            <translation>ningún tubo admite ese volumen de muestra; escríbalo en mL, como 0,5 mL</translation>
         </message>
         <message>
             <source>fold|times</source>
@@ -16284,7 +16288,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>U is the expanded uncertainty of the result, in its unit: the standard uncertainty multiplied by the coverage factor k of its line, for a level of confidence of about 95 % (95.45 %). A result with &lt; or &gt; is a bound and has no U.</source>
-            <translation>U es la incertidumbre expandida del resultado, en su unidad: la incertidumbre típica multiplicada por el factor de cobertura k de su línea, para un nivel de confianza de aproximadamente el 95 % (95.45 %). Un resultado con &lt; o &gt; es una cota y no tiene U.</translation>
+            <translation>U es la incertidumbre expandida del resultado, en su unidad: la incertidumbre típica multiplicada por el factor de cobertura k de su línea, para un nivel de confianza de aproximadamente el 95 % (95,45 %). Un resultado con &lt; o &gt; es una cota y no tiene U.</translation>
         </message>
         <message>
             <source>Comparison with specifications</source>
@@ -16722,6 +16726,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
                 <numerusform>Se aceptaron a lo largo de %n día. Si son de dos muestras con un mismo nombre, dé a cada una su día de recepción en el plan: un nombre recibido otro día es otra muestra.</numerusform>
                 <numerusform>Se aceptaron a lo largo de %n días. Si son de dos muestras con un mismo nombre, dé a cada una su día de recepción en el plan: un nombre recibido otro día es otra muestra.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>On the report: %1.</source>
+            <translation>En el informe: %1.</translation>
         </message>
     </context>
     <context>
@@ -18632,7 +18640,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::SampleChoicesTable</name>
         <message>
             <source>20, 5 to 100, or 0.5 mL</source>
-            <translation>20, 5 a 100 o 0.5 mL</translation>
+            <translation>20, 5 a 100 o 0,5 mL</translation>
         </message>
         <message>
             <source>Decisions of single samples</source>
@@ -18640,7 +18648,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja a la tanda; Intro edita, Ctrl+A elige todas. En una repetición, un número escribe otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0.5 mL).</translation>
+            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja a la tanda; Intro edita, Ctrl+A elige todas. En una repetición, un número escribe otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19425,7 +19433,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>the method's; several make a line: 0.05; 0.1; 0.2</source>
-            <translation>el del método; varios forman una recta: 0.05; 0.1; 0.2</translation>
+            <translation>el del método; varios forman una recta: 0,05; 0,1; 0,2</translation>
         </message>
         <message>
             <source>Volumes in the tube (mL)</source>
@@ -20814,6 +20822,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1; registered again</source>
             <translation>%1; registrada de nuevo</translation>
+        </message>
+        <message>
+            <source>failed: %1</source>
+            <translation>no superado: %1</translation>
+        </message>
+        <message>
+            <source>repeat of run %1 (%2)</source>
+            <translation>repetición de la tanda %1 (%2)</translation>
         </message>
     </context>
     <context>

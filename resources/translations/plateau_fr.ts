@@ -1127,7 +1127,7 @@
         </message>
         <message>
             <source>Potassium dichromate, dried, in 0.005 mol/L sulphuric acid, against the same acid at 25 °C. Weigh 57.0 to 63.0 mg for 1000 mL; for 430 nm 57.0 to 63.0 mg for 100 mL. Wavelengths your photometer does not have are left out.</source>
-            <translation>Dichromate de potassium, séché, dans l’acide sulfurique à 0.005 mol/L, contre le même acide à 25 °C. Pesez 57.0 à 63.0 mg pour 1000 mL ; pour 430 nm, 57.0 à 63.0 mg pour 100 mL. Les longueurs d’onde que votre photomètre n’a pas sont omises.</translation>
+            <translation>Dichromate de potassium, séché, dans l’acide sulfurique à 0,005 mol/L, contre le même acide à 25 °C. Pesez 57,0 à 63,0 mg pour 1000 mL ; pour 430 nm, 57,0 à 63,0 mg pour 100 mL. Les longueurs d’onde que votre photomètre n’a pas sont omises.</translation>
         </message>
         <message>
             <source>Follow your local rules and the supplier's instructions first. Potassium dichromate is toxic, may cause cancer and allergy, may damage fertility, is very toxic to aquatic life, and intensifies fire: do not breathe the dust, wear gloves, weigh in a fume hood, and dispose of the solution as hazardous waste. Sealed cuvettes with a certificate spare you from weighing it; then key the concentration that the certificate states.</source>
@@ -1171,7 +1171,7 @@
         </message>
         <message>
             <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
-            <translation>À la longueur d’onde employée : le zéro, avec une cuve d’eau mise à zéro une fois, lu encore et encore ; et une même cuve colorée (absorbance de 0.5 à 1) retirée et remise à chaque fois.</translation>
+            <translation>À la longueur d’onde employée : le zéro, avec une cuve d’eau mise à zéro une fois, lu encore et encore ; et une même cuve colorée (absorbance de 0,5 à 1) retirée et remise à chaque fois.</translation>
         </message>
         <message>
             <source>Standard deviation at most</source>
@@ -1243,7 +1243,7 @@
         </message>
         <message>
             <source>From the certificate of the cuvettes: half the width. Suggested: 10.00 ± 0.01 mm (common practice, no source).</source>
-            <translation>D’après le certificat des cuves : la demi-largeur. Proposé : 10.00 ± 0.01 mm (usage courant, sans source).</translation>
+            <translation>D’après le certificat des cuves : la demi-largeur. Proposé : 10,00 ± 0,01 mm (usage courant, sans source).</translation>
         </message>
         <message>
             <source>Absorbance with water</source>
@@ -2110,6 +2110,10 @@
             <source>%1: with this its signal is %2, but %3 with the same contents gave %4, and at most %6 is allowed between them (%5). Look for a typing error, the wrong tube or a pipetting error.</source>
             <translation>%1 : avec cela son signal est %2, mais %3 de même contenu a donné %4, et %6 au plus est permis entre les deux (%5). Recherchez une faute de frappe, une inversion de tubes ou une erreur de pipetage.</translation>
         </message>
+        <message>
+            <source>%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped decimal point, and that the photometer was set to zero as always.</source>
+            <translation>%1 : %2 est %3, mais les blancs des séries précédentes par cette méthode donnaient environ %4. Cherchez un séparateur décimal déplacé, et vérifiez que le photomètre a été mis à zéro comme toujours.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::evaluation::Compliance</name>
@@ -2611,11 +2615,11 @@
         </message>
         <message>
             <source>t at 95.45 % for %1 effective degrees of freedom</source>
-            <translation>t à 95.45 % pour %1 degrés de liberté effectifs</translation>
+            <translation>t à 95,45 % pour %1 degrés de liberté effectifs</translation>
         </message>
         <message>
             <source>t(95.45 %, ν)</source>
-            <translation>t(95.45 %, ν)</translation>
+            <translation>t(95,45 %, ν)</translation>
         </message>
         <message>
             <source>effective degrees of freedom (Welch-Satterthwaite)</source>
@@ -7004,7 +7008,7 @@
         </message>
         <message>
             <source>piston pipette 0.5 to 5 mL</source>
-            <translation>pipette à piston 0.5 à 5 mL</translation>
+            <translation>pipette à piston 0,5 à 5 mL</translation>
         </message>
         <message>
             <source>a mistake in pipetting</source>
@@ -7932,7 +7936,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Quantification: 10/3.3 of that difference, %1 (common practice, no source), as the window names no smallest net signal.</source>
-            <translation>Quantification : 10/3.3 de cette différence, %1 (usage courant, sans source), car la fenêtre ne nomme pas de plus petit signal net.</translation>
+            <translation>Quantification : 10/3,3 de cette différence, %1 (usage courant, sans source), car la fenêtre ne nomme pas de plus petit signal net.</translation>
         </message>
     </context>
     <context>
@@ -8023,7 +8027,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Digits alone are thousandths: 512 is 0.512</source>
-            <translation>Les &amp;chiffres seuls sont des millièmes : 512 est 0.512</translation>
+            <translation>Les &amp;chiffres seuls sont des millièmes : 512 est 0,512</translation>
         </message>
         <message>
             <source>&amp;Keep</source>
@@ -8835,10 +8839,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>restaure.plateau</translation>
         </message>
         <message>
-            <source>%1 is the notebook as it was then; this one is kept as it is. Open it with plateau --notebook.</source>
-            <translation>%1 est le cahier tel qu’il était alors ; celui-ci est gardé tel quel. Ouvrez-le avec plateau --notebook.</translation>
-        </message>
-        <message>
             <source>Folder for backups</source>
             <translation>Dossier des sauvegardes</translation>
         </message>
@@ -8903,6 +8903,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Stop the ba&amp;ckup</source>
             <translation>Arrêter la sauvegar&amp;de</translation>
+        </message>
+        <message>
+            <source>%1 is the notebook as it was then; this one is kept as it is. Open it by File, Another notebook.</source>
+            <translation>%1 est le cahier tel qu’il était alors ; celui-ci est conservé tel quel. Ouvrez-le par Fichier, Un autre cahier.</translation>
         </message>
     </context>
     <context>
@@ -10767,7 +10771,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Letter, 8.5 x 11 inch</source>
-            <translation>Letter, 8.5 x 11 pouces</translation>
+            <translation>Letter, 8,5 x 11 pouces</translation>
         </message>
         <message>
             <source>&amp;Paper</source>
@@ -11582,7 +11586,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>one-sided 95 % (1.64 u, more for few readings)</source>
-            <translation>unilatérale à 95 % (1.64 u, plus s’il y a peu de lectures)</translation>
+            <translation>unilatérale à 95 % (1,64 u, plus s’il y a peu de lectures)</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty U</source>
@@ -12181,10 +12185,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Séries qui y ont puisé</translation>
         </message>
         <message>
-            <source>No run took from it yet. A run does so when a dose is ticked with this lot.</source>
-            <translation>Aucune série n’y a encore puisé. Une série le fait quand un ajout est coché avec ce lot.</translation>
-        </message>
-        <message>
             <source>Ledger</source>
             <translation>Journal</translation>
         </message>
@@ -12291,6 +12291,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>It was moved</source>
             <translation>Il a été déplacé</translation>
+        </message>
+        <message>
+            <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
+            <translation>Aucun ajout d’une série n’a encore été coché avec ce lot. Ce qui a été pris autrement figure au journal.</translation>
         </message>
     </context>
     <context>
@@ -13764,8 +13768,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::OfferField</name>
         <message>
-            <source>Down offers the usual ones</source>
-            <translation>La flèche vers le bas propose les usuels</translation>
+            <source>Down: the usual ones</source>
+            <translation>Bas : les habituels</translation>
         </message>
     </context>
     <context>
@@ -14978,7 +14982,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>several portions as 50.3; 49.8</source>
-            <translation>plusieurs portions comme 50.3; 49.8</translation>
+            <translation>plusieurs portions comme 50,3; 49,8</translation>
         </message>
         <message>
             <source>Name on the flas&amp;k</source>
@@ -15977,11 +15981,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>type a dilution as 20, its steps as 5 to 100, or the sample volume as 0.5 mL</source>
-            <translation>tapez une dilution comme 20, ses étapes comme 5 à 100, ou le volume d’échantillon comme 0.5 mL</translation>
+            <translation>tapez une dilution comme 20, ses étapes comme 5 à 100, ou le volume d’échantillon comme 0,5 mL</translation>
         </message>
         <message>
             <source>a dilution is by more than 1; for more sample type its volume, as 0.5 mL</source>
-            <translation>une dilution est de plus de 1 ; pour plus d’échantillon, tapez son volume, comme 0.5 mL</translation>
+            <translation>une dilution est de plus de 1 ; pour plus d’échantillon, tapez son volume, comme 0,5 mL</translation>
         </message>
         <message>
             <source>usual pipettes and flasks make no dilution of %1; type its steps, as 5 to 100</source>
@@ -15997,7 +16001,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>no tube takes that volume of sample; type it in mL, as 0.5 mL</source>
-            <translation>aucun tube ne reçoit ce volume d’échantillon ; tapez-le en mL, comme 0.5 mL</translation>
+            <translation>aucun tube ne reçoit ce volume d’échantillon ; tapez-le en mL, comme 0,5 mL</translation>
         </message>
         <message>
             <source>fold|times</source>
@@ -16284,7 +16288,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>U is the expanded uncertainty of the result, in its unit: the standard uncertainty multiplied by the coverage factor k of its line, for a level of confidence of about 95 % (95.45 %). A result with &lt; or &gt; is a bound and has no U.</source>
-            <translation>U est l’incertitude élargie du résultat, dans son unité : l’incertitude-type multipliée par le facteur d’élargissement k de sa ligne, pour un niveau de confiance d’environ 95 % (95.45 %). Un résultat avec &lt; ou &gt; est une borne et n’a pas de U.</translation>
+            <translation>U est l’incertitude élargie du résultat, dans son unité : l’incertitude-type multipliée par le facteur d’élargissement k de sa ligne, pour un niveau de confiance d’environ 95 % (95,45 %). Un résultat avec &lt; ou &gt; est une borne et n’a pas de U.</translation>
         </message>
         <message>
             <source>Comparison with specifications</source>
@@ -16722,6 +16726,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
                 <numerusform>Ils ont été acceptés en l’espace de %n jour. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
                 <numerusform>Ils ont été acceptés en l’espace de %n jours. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>On the report: %1.</source>
+            <translation>Sur le rapport : %1.</translation>
         </message>
     </context>
     <context>
@@ -18632,7 +18640,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::SampleChoicesTable</name>
         <message>
             <source>20, 5 to 100, or 0.5 mL</source>
-            <translation>20, 5 à 100, ou 0.5 mL</translation>
+            <translation>20, 5 à 100, ou 0,5 mL</translation>
         </message>
         <message>
             <source>Decisions of single samples</source>
@@ -18640,7 +18648,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A accepte, R rejette, W répète les échantillons choisis, Suppr les laisse à la série ; Entrée modifie, Ctrl+A choisit tout. Pour une répétition, un nombre donne une autre dilution (20), ses étapes (5 à 100) ou un autre volume d’échantillon (0.5 mL).</translation>
+            <translation>A accepte, R rejette, W répète les échantillons choisis, Suppr les laisse à la série ; Entrée modifie, Ctrl+A choisit tout. Pour une répétition, un nombre donne une autre dilution (20), ses étapes (5 à 100) ou un autre volume d’échantillon (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19425,7 +19433,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>the method's; several make a line: 0.05; 0.1; 0.2</source>
-            <translation>celui de la méthode ; plusieurs font une droite : 0.05; 0.1; 0.2</translation>
+            <translation>celui de la méthode ; plusieurs font une droite : 0,05; 0,1; 0,2</translation>
         </message>
         <message>
             <source>Volumes in the tube (mL)</source>
@@ -20814,6 +20822,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1; registered again</source>
             <translation>%1 ; inscrit à nouveau</translation>
+        </message>
+        <message>
+            <source>failed: %1</source>
+            <translation>échec : %1</translation>
+        </message>
+        <message>
+            <source>repeat of run %1 (%2)</source>
+            <translation>répétition de la série %1 (%2)</translation>
         </message>
     </context>
     <context>

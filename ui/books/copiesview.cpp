@@ -216,7 +216,7 @@ void CopiesView::restore()
     startWithFiles(
         tr("Restoring"),
         [backup, target](const notebook::Watch &watch) { notebook::restoreBackup(backup, target, watch); },
-        tr("%1 is the notebook as it was then; this one is kept as it is. Open it with plateau --notebook.")
+        tr("%1 is the notebook as it was then; this one is kept as it is. Open it by File, Another notebook.")
             .arg(QDir::toNativeSeparators(target)));
 }
 
