@@ -2112,7 +2112,7 @@
         </message>
         <message>
             <source>%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped decimal point, and that the photometer was set to zero as always.</source>
-            <translation>%1: %2 ist %3, Leerwerte früherer Läufe mit dieser Methode lagen aber bei etwa %4. Prüfen, ob das Dezimalzeichen verrutscht ist und das Photometer wie immer auf null gesetzt wurde.</translation>
+            <translation>%1: %2 ist %3, Blindwerte früherer Läufe mit dieser Methode lagen aber bei etwa %4. Prüfen, ob das Dezimalzeichen verrutscht ist und das Photometer wie immer auf null gesetzt wurde.</translation>
         </message>
     </context>
     <context>
