@@ -218,6 +218,20 @@ std::vector<Stop> rulesOfTheHouse()
     };
 }
 
+Stop firstStart(const QString &name, const ui::StartOccasion &occasion)
+{
+    return {name, [occasion](SampleWindow &, const Look &look) {
+                const ui::Theme theme;
+                QuietDialogs::Log log;
+                QuietDialogs answers(log);
+                ui::FirstStart first(theme, answers, occasion);
+                first.setPalette(theme.adjustments());
+                first.show();
+                settle();
+                look(first);
+            }};
+}
+
 std::vector<Stop> dialogs()
 {
     return {
@@ -243,17 +257,8 @@ std::vector<Stop> dialogs()
          }},
         {u"listen"_s,
          [](SampleWindow &sample, const Look &look) { lookAtOpen(sample, look, u"actionListen"_s); }},
-        {u"firststart"_s,
-         [](SampleWindow &, const Look &look) {
-             const ui::Theme theme;
-             QuietDialogs::Log log;
-             QuietDialogs answers(log);
-             ui::FirstStart first(theme, answers, u"/home/ilka/Documents/acids.plateau"_s, {});
-             first.setPalette(theme.adjustments());
-             first.show();
-             settle();
-             look(first);
-         }},
+        firstStart(u"firststart"_s, {u"/home/ilka/Documents/acids.plateau"_s}),
+        firstStart(u"anothernotebook"_s, {u"/home/ilka/Documents/notebook-2.plateau"_s, {}, true}),
     };
 }
 

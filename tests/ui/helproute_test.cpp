@@ -203,7 +203,7 @@ TEST(HelpOfFirstStart, LeadsToTheFirstRackAndSaysWhatIsRead)
     QuietDialogs::Log log;
     QuietDialogs dialogs(log);
     const ui::Theme theme;
-    ui::FirstStart page(theme, dialogs, u"/nowhere/new.plateau"_s, {});
+    ui::FirstStart page(theme, dialogs, {u"/nowhere/new.plateau"_s});
     page.show();
     EXPECT_TRUE(page.helpOnShow().page.isEmpty());
     page.findChild<QPushButton *>(u"firstRackHelp"_s)->click();
