@@ -113,7 +113,12 @@ QString upperBoundText(double bound, int figures)
 
 QString plainText(double value)
 {
-    return QString::number(value, 'g', QLocale::FloatingPointShortest);
+    const QString text = QString::number(value, 'g', QLocale::FloatingPointShortest);
+    // What somebody may have to key is no power of ten; what no bench has stays short.
+    constexpr double least = 1e-12;
+    constexpr double most = 1e15;
+    const bool isReadable = std::abs(value) > least && std::abs(value) < most;
+    return text.contains(u'e') && isReadable ? QString::number(value, 'f', QLocale::FloatingPointShortest) : text;
 }
 
 QString roundedText(double value, int figures)

@@ -26,7 +26,7 @@ QString spreadText(double spread, double value, int figures);
 /// "<" upwards.
 QString lowerBoundText(double bound, int figures);
 QString upperBoundText(double bound, int figures);
-/// A volume or mass as keyed: shortest form.
+/// A volume or mass as keyed: shortest form, without an exponent between 1e-12 and 1e15.
 QString plainText(double value);
 /// Of something that was computed: no more than so many significant figures, without trailing zeros.
 QString roundedText(double value, int figures);

@@ -307,15 +307,12 @@ std::vector<Stop> changes()
 
 } // namespace
 
-const std::vector<Stop> &tour()
+std::vector<Stop> tour()
 {
-    static const std::vector<Stop> stops = [] {
-        std::vector<Stop> all;
-        for (const auto &part : {bench(), notebook(), stores(), rulesOfTheHouse(), dialogs(), changes()})
-            all.insert(all.end(), part.begin(), part.end());
-        return all;
-    }();
-    return stops;
+    std::vector<Stop> all;
+    for (const auto &part : {bench(), notebook(), stores(), rulesOfTheHouse(), dialogs(), changes()})
+        all.insert(all.end(), part.begin(), part.end());
+    return all;
 }
 
 } // namespace plateau::test

@@ -21,6 +21,6 @@ struct Stop {
 
 /// Every page and dialog of the program. In this order, which leaves what changes the notebook for the end;
 /// single ones in any order.
-const std::vector<Stop> &tour();
+std::vector<Stop> tour();
 
 } // namespace plateau::test

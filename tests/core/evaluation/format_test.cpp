@@ -40,6 +40,10 @@ TEST(Format, PlainNumbersAreAsShortAsTheyWereKeyed)
 {
     EXPECT_EQ(plainText(0.1), u"0.1"_s);
     EXPECT_EQ(plainText(50), u"50"_s);
+    EXPECT_EQ(plainText(0.00005), u"0.00005"_s) << "as it would be keyed";
+    EXPECT_EQ(plainText(-1e-7), u"-0.0000001"_s);
+    EXPECT_EQ(plainText(2.5e6), u"2500000"_s);
+    EXPECT_EQ(plainText(1e-300), u"1e-300"_s);
 }
 
 TEST(Format, NumberAndUnitStayTogether)

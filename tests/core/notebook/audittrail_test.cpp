@@ -55,7 +55,7 @@ TEST_F(AuditTrail, TellsOldAndNewValueAndReasonOfACorrection)
     const auto changes = newest(u"readingCorrected"_s);
     ASSERT_THAT(changes, SizeIs(1));
     EXPECT_EQ(changes[0],
-              (AuditChange{u"tube 2, A2"_s, QString::number(old), u"0.631"_s, u"tubes mixed up"_s}));
+              (AuditChange{u"tube 2, A2"_s, QString::number(old, 'f', 3), u"0.631"_s, u"tubes mixed up"_s}));
 }
 
 TEST_F(AuditTrail, TellsWhatBecameOfARunAndWhy)
