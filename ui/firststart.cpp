@@ -18,6 +18,8 @@
 #include <QPushButton>
 #include <QRadioButton>
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -56,6 +58,7 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const StartOccasion
     m_sample->setObjectName(u"firstSample"_s);
     QWidget *make = makePart(occasion.newPath);
     QWidget *use = usePart(missing);
+    alignParts(*make, *use);
     setHelp(*this, {u"first-rack"_s, {}});
     auto *firstRack = button(theme, tr("A first rac&k in ten minutes"), u"firstRackHelp"_s, this);
     firstRack->setToolTip(tr("The help for the first minutes with the sample notebook; F1 opens it as well"));
@@ -73,7 +76,7 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const StartOccasion
          std::initializer_list<QWidget *>{heading, lead, m_make, make, m_use, use, m_sample, sampleText})
         ways->addWidget(part);
     if (occasion.isBesideAnother) {
-        m_next = new QCheckBox(tr("From now on the program starts &with it"), this);
+        m_next = new QCheckBox(tr("&Open this notebook whenever the program starts"), this);
         m_next->setObjectName(u"firstNext"_s);
         ways->addSpacing(theme.wideGap());
         ways->addWidget(m_next);
@@ -163,6 +166,22 @@ QWidget *FirstStart::usePart(const QString &missing)
     addFormRow(form, tr("F&ile"), withChooser(m_oldPath, tr("&Choose…"), u"firstOldChoose"_s, false),
                u"firstOldPath"_s);
     return part;
+}
+
+/// The fields of both parts stand below each other, as if they were one form.
+void FirstStart::alignParts(QWidget &make, QWidget &use)
+{
+    const auto *upper = static_cast<QFormLayout *>(make.layout());
+    const auto *lower = static_cast<QFormLayout *>(use.layout());
+    int widest = 0;
+    for (const QLineEdit *line : {m_laboratory, m_person, m_newPath})
+        widest = std::max(widest, captionOf(*upper, line)->sizeHint().width());
+    captionOf(*lower, m_oldPath)->setMinimumWidth(widest);
+    auto *elsewhere = make.findChild<QPushButton *>(u"firstNewChoose"_s);
+    auto *choose = use.findChild<QPushButton *>(u"firstOldChoose"_s);
+    const int width = std::max(elsewhere->sizeHint().width(), choose->sizeHint().width());
+    elsewhere->setMinimumWidth(width);
+    choose->setMinimumWidth(width);
 }
 
 void FirstStart::judge()

@@ -59,6 +59,7 @@ private:
     QWidget *withChooser(QLineEdit *line, const QString &buttonText, const QString &buttonName, bool isNew);
     QWidget *makePart(const QString &newPath);
     QWidget *usePart(const QString &missing);
+    void alignParts(QWidget &make, QWidget &use);
     void judge();
     /// Empty, or what is still wrong, as a sentence.
     QString fault() const;

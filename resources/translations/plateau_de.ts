@@ -9905,8 +9905,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Es öffnet sich in einem eigenen Fenster; das jetzt geöffnete bleibt, wie es ist.</translation>
         </message>
         <message>
-            <source>From now on the program starts &amp;with it</source>
-            <translation>Ab jetzt startet das Programm da&amp;mit</translation>
+            <source>&amp;Open this notebook whenever the program starts</source>
+            <translation>Beim Start &amp;öffnet das Programm künftig dieses Laborjournal</translation>
         </message>
     </context>
     <context>

@@ -9905,8 +9905,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Se abre en una ventana propia; el que está abierto ahora sigue como está.</translation>
         </message>
         <message>
-            <source>From now on the program starts &amp;with it</source>
-            <translation>De&amp;sde ahora el programa se inicia con este cuaderno</translation>
+            <source>&amp;Open this notebook whenever the program starts</source>
+            <translation>Abrir &amp;siempre este cuaderno al iniciar el programa</translation>
         </message>
     </context>
     <context>

@@ -9905,8 +9905,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Il s’ouvre dans sa propre fenêtre ; celui qui est ouvert maintenant reste tel quel.</translation>
         </message>
         <message>
-            <source>From now on the program starts &amp;with it</source>
-            <translation>Désormais, le programme &amp;démarre avec ce cahier</translation>
+            <source>&amp;Open this notebook whenever the program starts</source>
+            <translation>Ouvrir &amp;désormais ce cahier au démarrage du programme</translation>
         </message>
     </context>
     <context>

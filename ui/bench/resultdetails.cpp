@@ -11,6 +11,7 @@
 #include "ui/bench/reviewedresult.h"
 #include "ui/bench/workingtext.h"
 #include "ui/shared/barchart.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -143,7 +144,7 @@ void ResultDetails::showBudget(const evaluation::Result &result)
     std::vector<BarChart::Bar> bars;
     for (const evaluation::BudgetTerm &term : result.budget)
         bars.push_back(
-            {tr("%1 % %2").arg(QString::number(100 * term.share, 'f', 1), term.term), 100 * term.share});
+            {tr("%1 % %2").arg(shownNumber(QString::number(100 * term.share, 'f', 1)), term.term), 100 * term.share});
     m_budget->setBars(std::move(bars), tr("Share of the variance of %1 (%)").arg(result.sample));
 }
 

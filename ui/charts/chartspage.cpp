@@ -208,12 +208,12 @@ void ChartsPage::drawChart(const charts::Settings &settings)
                  m_source.productLimits(subject, chart.series.front().unit)) {
                 if (limit.lower)
                     limits.push_back({LevelLine::Kind::Limit, *limit.lower,
-                                      tr("limit %1").arg(charts::valueText(chart, *limit.lower, {}))});
+                                      tr("limit %1").arg(shownNumber(charts::valueText(chart, *limit.lower, {})))});
                 if (limit.upper)
                     limits.push_back({limit.isThreshold ? LevelLine::Kind::Warning : LevelLine::Kind::Limit,
                                       *limit.upper,
                                       (limit.isThreshold ? tr("threshold %1") : tr("limit %1"))
-                                          .arg(charts::valueText(chart, *limit.upper, {}))});
+                                          .arg(shownNumber(charts::valueText(chart, *limit.upper, {})))});
                 if (!limit.isThreshold)
                     charts::holdAgainst(chart, limit.lower, limit.upper);
                 sources << limit.text;

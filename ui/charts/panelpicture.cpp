@@ -4,6 +4,7 @@
 
 #include "core/charts/chartwords.h"
 #include "core/evaluation/format.h"
+#include "ui/shared/shownnumbers.h"
 
 #include <QCoreApplication>
 
@@ -85,7 +86,7 @@ void addMarks(const ControlChart &chart, const Panel &panel, PanelPicture &pictu
 
 LevelLine level(LevelLine::Kind kind, double value, const QString &name, int decimals)
 {
-    return {kind, value, u"%1 %2"_s.arg(name, QString::number(value, 'f', decimals))};
+    return {kind, value, u"%1 %2"_s.arg(name, shownNumber(QString::number(value, 'f', decimals)))};
 }
 
 void addLevels(const Panel &panel, PanelPicture &picture)

@@ -6,6 +6,7 @@
 #include "ui/bench/samplesignals.h"
 #include "ui/bench/samplesmodel.h"
 #include "ui/plan/samplestable.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -155,7 +156,7 @@ int SampleSection::fillExpectations()
             if (!sample.expected[measurand].trimmed().isEmpty())
                 continue;
             if (const auto past = m_pastResult(product, m_method->measurands[measurand].id)) {
-                sample.expected[measurand] = QString::number(*past, 'g', 3);
+                sample.expected[measurand] = keyedText(evaluation::roundedText(*past, 3));
                 ++filled;
             }
         }

@@ -3,6 +3,7 @@
 #include "ui/shared/pointchart.h"
 
 #include "ui/shared/chartaxes.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -166,7 +167,7 @@ void PointChart::drawBand()
     const auto write = [&](QScatterSeries *series, const std::optional<double> &limit) {
         series->replace(limit ? QList<QPointF>{{inside, *limit}} : QList<QPointF>{});
         if (limit)
-            series->setPointLabelsFormat(QString::number(*limit, 'f', m_history.decimals));
+            series->setPointLabelsFormat(shownNumber(QString::number(*limit, 'f', m_history.decimals)));
     };
     write(m_lower, m_history.lower);
     write(m_upper, m_history.upper);
@@ -219,7 +220,7 @@ void PointChart::drawPoints()
     m_within->replace(within);
     m_outside->replace(outside);
     m_newest->replace({newest});
-    m_newest->setPointLabelsFormat(QString::number(newest.y(), 'f', m_history.decimals));
+    m_newest->setPointLabelsFormat(shownNumber(QString::number(newest.y(), 'f', m_history.decimals)));
 }
 
 void PointChart::dress()
