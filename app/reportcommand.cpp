@@ -89,7 +89,7 @@ int writeReport(const QStringList &arguments)
     if (const QString fault = strangerIn(*content, given.fields); !fault.isEmpty())
         return wrongUse(fault);
     content->fields = given.fields;
-    ui::stampReport(*content, given.person, QLocale::system());
+    ui::stampReport(*content, QDateTime::currentDateTime(), given.person, QLocale::system());
     content->decimalSign = given.decimalSign;
     if (!given.pdf.isEmpty()) {
         const QByteArray pdf = given.isRecord ? ui::runRecordPdf(*content, given.paper)

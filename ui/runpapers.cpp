@@ -71,7 +71,8 @@ void RunPapers::saveReport(notebook::RunId id, ReportKind kind, QWidget *over)
 {
     m_notice.clear();
     guarded(m_notice, [&] {
-        saveReportAs(over, m_theme, m_dialogs, m_notice, m_session.report(id), kind, m_session.person());
+        saveReportAs(over, m_theme, m_dialogs, m_notice, m_session.report(id), kind, m_session.now().at,
+                     m_session.person());
     });
 }
 

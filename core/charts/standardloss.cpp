@@ -41,11 +41,17 @@ QString tooFewSentence(std::size_t recoveries)
     return Wording::tr("The loss per hour cannot be told yet: all these standards were used at one age.");
 }
 
+bool isNone(const QString &stated)
+{
+    return stated.left(stated.indexOf(QChar::Nbsp)).toDouble() == 0;
+}
+
 QString verdictText(StandardLoss::Verdict verdict, const QString &stated)
 {
     switch (verdict) {
     case StandardLoss::Verdict::Agrees:
-        return Wording::tr("which agrees with the %1 stated").arg(stated);
+        return isNone(stated) ? Wording::tr("which agrees with a standard that keeps its strength")
+                              : Wording::tr("which agrees with the %1 stated").arg(stated);
     case StandardLoss::Verdict::LosesFaster:
         return Wording::tr("so the standard loses its strength faster than the %1 stated").arg(stated);
     case StandardLoss::Verdict::LosesSlower:

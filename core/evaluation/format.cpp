@@ -94,7 +94,9 @@ QString minutesText(double time_min)
 
 QString spreadText(double spread, double value, int figures)
 {
-    return spread <= 1e-9 * std::abs(value) ? plainText(0) : significantText(spread, figures);
+    // None: to as many decimals as the value has to four figures, which a spread of it would be read to.
+    return spread <= 1e-9 * std::abs(value) ? QString::number(0.0, 'f', value == 0 ? 0 : decimalsFor(value, 4))
+                                            : significantText(spread, figures);
 }
 
 QString lowerBoundText(double bound, int figures)

@@ -19,8 +19,8 @@ QString valueText(double value, std::optional<double> expandedUncertainty = std:
 QString uncertaintyText(double expandedUncertainty);
 /// A number to so many significant figures, never in exponent form, trailing zeros kept.
 QString significantText(double value, int figures);
-/// The spread of values near value, to so many significant figures; "0" where it is but what the last bits of
-/// the computation leave.
+/// The spread of values near value, to so many significant figures; "0.0000" where it is but what the last bits
+/// of the computation leave.
 QString spreadText(double spread, double value, int figures);
 /// A bound to so many significant figures, rounded to its safe side: what stands behind ">" downwards, behind
 /// "<" upwards.

@@ -78,7 +78,7 @@ LotOutlook outlookOf(const Lot &lot, const QDateTime &from, const QDateTime &to,
     if (counts)
         outlook.daysLeft = daysIfNear(outlook.useBy, to.date());
     if (outlook.fitness == LotFitness::Good)
-        outlook.tubesLeft = tubesIfLow(lot, demand);
+        outlook.tubesLeft = lot.aliquot && !lot.opened ? std::nullopt : tubesIfLow(lot, demand); // small on purpose
     return outlook;
 }
 
@@ -143,7 +143,7 @@ QString outlookText(const Lot &lot, const LotOutlook &outlook)
     if (outlook.tubesLeft)
         parts << (*outlook.tubesLeft == 0
                       ? LotOutlookWords::tr("too little for a tube")
-                      : LotOutlookWords::tr("low, enough for tubes: %1").arg(*outlook.tubesLeft));
+                      : LotOutlookWords::tr("low, enough for %n tubes", nullptr, *outlook.tubesLeft));
     return parts.isEmpty() ? restingText(lot) : parts.join(LotOutlookWords::tr("; "));
 }
 

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_GB" sourcelanguage="en">
     <context>
+        <name>plateau::planning::LotOutlook</name>
+        <message numerus="yes">
+            <source>low, enough for %n tubes</source>
+            <translation>
+                <numerusform>low, enough for %n tube</numerusform>
+                <numerusform>low, enough for %n tubes</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::CopiesView</name>
         <message numerus="yes">
             <source>%n findings. The first: %1: %2. plateau verify lists them all.</source>
@@ -58,10 +68,10 @@
     <context>
         <name>plateau::ui::ReportedResult</name>
         <message numerus="yes">
-            <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
+            <source>These results were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
             <translation>
-                <numerusform>They were accepted over %n day. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</numerusform>
-                <numerusform>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</numerusform>
+                <numerusform>These results were accepted over %n day. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</numerusform>
+                <numerusform>These results were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</numerusform>
             </translation>
         </message>
     </context>

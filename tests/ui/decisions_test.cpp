@@ -41,9 +41,9 @@ TEST_F(Choices, StartWithWhatTheEvaluationSays)
     EXPECT_TRUE(rows[1].advice.startsWith(u"dilute "_s)) << rows[1].advice.toStdString();
     EXPECT_EQ(
         ui::whatHappens(rows, DecisionKind::Accepted),
-        u"Accepts 1 sample, repeats 1 (back to the samples that wait: %1), leaves 1 to decide."_s.arg(rows[1].advice));
+        u"If accepted: reports 1 sample, repeats 1 (back to the samples that wait: %1), leaves 1 undecided."_s.arg(rows[1].advice));
     EXPECT_EQ(ui::whatHappens(rows, DecisionKind::Rejected),
-              u"Repeats 1 sample (back to the samples that wait: %1), rejects 2."_s.arg(rows[1].advice));
+              u"If rejected: repeats 1 sample (back to the samples that wait: %1), rejects 2."_s.arg(rows[1].advice));
     ASSERT_EQ(ui::sampleDecisions(rows).size(), 1U) << "what follows the run is not said twice";
     EXPECT_EQ(ui::sampleDecisions(rows)[0].kind, SampleDecisionKind::Repeat);
     EXPECT_EQ(ui::undecidedSamples(rows), QStringList{u"P-3"_s});
@@ -159,7 +159,7 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
     press(Qt::Key_Down);
     press(Qt::Key_W);
     press(Qt::Key_Delete);
-    EXPECT_TRUE(labelText(u"decisionHappens"_s).startsWith(u"Accepts 2 samples, repeats 2 (back to"_s))
+    EXPECT_TRUE(labelText(u"decisionHappens"_s).startsWith(u"If accepted: reports 2 samples, repeats 2 (back to"_s))
         << labelText(u"decisionHappens"_s).toStdString();
     EXPECT_TRUE(labelText(u"decisionHappens"_s).endsWith(u"rejects 1."_s));
     decideAs(u"M. Lindqvist"_s); // what did not pass is answered sample by sample: no reason is asked for again
@@ -241,7 +241,7 @@ TEST_F(Decisions, SeveralSamplesAtATimeShareOneReason)
     press(Qt::Key_R);
     type(u"rack fell over"_s);
     press(Qt::Key_Return);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"Rejects 3 samples."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If accepted: rejects 3 samples."_s);
     giveReason(u"all spilt"_s);
     decideAs(u"M. Lindqvist"_s);
     ASSERT_TRUE(isDecided());
@@ -382,11 +382,11 @@ TEST_F(Decisions, WhatWasChosenForARackWaitsThere)
     giveReason(u"cloudy"_s);
     press(Qt::Key_PageDown, Qt::ControlModifier);
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"Accepts 1 sample."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If accepted: reports 1 sample."_s);
     EXPECT_TRUE(find<QLineEdit>(u"decisionReason"_s)->text().isEmpty());
     press(Qt::Key_PageDown, Qt::ControlModifier);
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"Accepts 1 sample, repeats 1 (back to the samples that wait)."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"If accepted: reports 1 sample, repeats 1 (back to the samples that wait)."_s);
     EXPECT_EQ(find<QLineEdit>(u"decisionReason"_s)->text(), u"cloudy"_s);
 }
 
@@ -403,7 +403,7 @@ TEST_F(Decisions, ANewRevisionBeginsAndTheOldOneStaysReadable)
     press(Qt::Key_Return);
     ASSERT_FALSE(isDecided());
     press(Qt::Key_3, Qt::ControlModifier);
-    EXPECT_EQ(labelText(u"decisionHappens"_s), u"This becomes revision 2. Accepts 1 sample."_s);
+    EXPECT_EQ(labelText(u"decisionHappens"_s), u"This becomes revision 2. If accepted: reports 1 sample."_s);
     book->correctReading(id, 2, u"A2"_s, 0.612, u"0.612"_s, u"R. Okafor"_s, u"misread"_s);
     decideAs(u"M. Lindqvist"_s);
     ASSERT_TRUE(isDecided());

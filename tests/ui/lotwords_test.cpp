@@ -88,7 +88,7 @@ TEST(LotWords, LowIsLessThanARackOfTubes)
 {
     EXPECT_EQ(ui::standingOf(lotOf(24), now, {1.0, 24}).shape, State::Good);
     EXPECT_EQ(ui::standingOf(lotOf(23.9), now, {1.0, 24}),
-              (ui::LotStanding{State::Attention, u"low, enough for tubes: 23"_s}));
+              (ui::LotStanding{State::Attention, u"low, enough for 23 tubes"_s}));
     EXPECT_EQ(ui::standingOf(lotOf(0.1), now, {std::nullopt, 24}).shape, State::Good)
         << "nobody knows what a tube takes";
 }

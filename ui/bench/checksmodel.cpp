@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/checksmodel.h"
 
+#include "ui/shared/shownnumbers.h"
+
 namespace plateau::ui {
 
 Sentence outcomeOf(evaluation::CheckOutcome outcome)
@@ -52,6 +54,8 @@ QString ChecksModel::text(const evaluation::CheckLine &line, int column) const
 
 QVariant ChecksModel::look(const evaluation::CheckLine &line, int column, int role) const
 {
+    if (role == FigureRole)
+        return column == Found || column == Limit;
     const bool failed =
         line.outcome == evaluation::CheckOutcome::Failed || line.outcome == evaluation::CheckOutcome::Repeat;
     if (role == Qt::FontRole && failed && (column == Check || column == Outcome))

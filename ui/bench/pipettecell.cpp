@@ -106,7 +106,7 @@ void PipetteCell::paintShapes(QPainter &painter, const QRectF &line, const QMode
 }
 
 void PipetteCell::paintWords(QPainter &painter, const QRectF &area, const QModelIndex &index,
-                             const QFont &font) const
+                             const QFont &font, bool next) const
 {
     QFont firm = font;
     firm.setBold(true);
@@ -129,7 +129,10 @@ void PipetteCell::paintWords(QPainter &painter, const QRectF &area, const QModel
         large = firm;
     for (const QString &part : inTwoLines(name, QFontMetricsF(large), area.width()).lines)
         line(part, large, m_theme.text());
-    line(which, font, m_theme.mutedText());
+    // The muted ink reads on the plain ground alone.
+    const Sheet state = sheetState(index);
+    const bool isTinted = next || state == Sheet::Ticked || state == Sheet::Passed;
+    line(which, font, isTinted ? m_theme.text() : m_theme.mutedText());
     if (spoilt) {
         for (const QString &part : inTwoLines(volume, QFontMetricsF(firm), area.width()).lines)
             line(part, firm, m_theme.text());
@@ -140,7 +143,7 @@ void PipetteCell::paintWords(QPainter &painter, const QRectF &area, const QModel
     // A unit that is cut off is a wrong volume.
     if (const double width = QFontMetricsF(own).horizontalAdvance(volume); width > area.width())
         own.setPointSizeF(own.pointSizeF() * area.width() / width);
-    line(volume, own, sheetState(index) == Sheet::Nothing ? m_theme.mutedText() : m_theme.text());
+    line(volume, own, state == Sheet::Nothing && !isTinted ? m_theme.mutedText() : m_theme.text());
     for (const QString &part : inTwoLines(detail, QFontMetricsF(firm), area.width()).lines)
         line(part, firm, m_theme.text());
 }
@@ -165,7 +168,7 @@ void PipetteCell::paint(QPainter *painter, const QStyleOptionViewItem &option, c
     painter->drawText(line, Qt::AlignLeft | Qt::AlignVCenter, number);
     paintShapes(*painter, line, index);
     paintWords(*painter, QRectF(QPointF(inner.left(), line.bottom()), inner.bottomRight()), index,
-               option.font);
+               option.font, next);
     painter->restore();
 }
 

@@ -35,7 +35,8 @@ public:
 private:
     void paintGround(QPainter &painter, const QRectF &area, const QModelIndex &index, bool next) const;
     void paintShapes(QPainter &painter, const QRectF &line, const QModelIndex &index) const;
-    void paintWords(QPainter &painter, const QRectF &area, const QModelIndex &index, const QFont &font) const;
+    void paintWords(QPainter &painter, const QRectF &area, const QModelIndex &index, const QFont &font,
+                    bool next) const;
 
     const Theme &m_theme;
 };

@@ -41,10 +41,10 @@ void saveTable(QWidget *parent, Dialogs &dialogs, Notice &notice, const ReportCo
 } // namespace
 
 void saveReportAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice &notice,
-                  ReportContent content, ReportKind kind, const QString &person)
+                  ReportContent content, ReportKind kind, const QDateTime &now, const QString &person)
 {
     const QLocale locale = QLocale::system();
-    stampReport(content, person, locale);
+    stampReport(content, now, person, locale);
     if (kind == ReportKind::Results) {
         ReportDialog form(theme, knownFields(content), parent);
         if (!dialogs.isAccepted(form))

@@ -18,6 +18,6 @@ enum class ReportKind { Results, Record, Table };
 /// Asks for what the program cannot know (of the results' report only) and for the file, and writes it; the
 /// notice says what became of it.
 void saveReportAs(QWidget *parent, const Theme &theme, Dialogs &dialogs, Notice &notice,
-                  ReportContent content, ReportKind kind, const QString &person);
+                  ReportContent content, ReportKind kind, const QDateTime &now, const QString &person);
 
 } // namespace plateau::ui

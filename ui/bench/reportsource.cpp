@@ -259,10 +259,10 @@ ReportContent reportOf(const notebook::Notebook &notebook, notebook::RunId run, 
     return content;
 }
 
-void stampReport(ReportContent &content, const QString &person, const QLocale &locale)
+void stampReport(ReportContent &content, const QDateTime &now, const QString &person, const QLocale &locale)
 {
     content.programVersion = QCoreApplication::applicationVersion();
-    content.madeAt = QDateTime::currentDateTime();
+    content.madeAt = now;
     content.madeBy = person;
     content.decimalSign = usualDecimalSign(locale);
 }

@@ -22,7 +22,7 @@ ReportContent reportOf(const notebook::StoredRun &stored, const planning::Labora
 ReportContent reportOf(const notebook::Notebook &notebook, notebook::RunId run,
                        std::optional<int> revision = {});
 
-/// Now, by that person, with this program, in the decimal sign of the locale.
-void stampReport(ReportContent &content, const QString &person, const QLocale &locale);
+/// By that person, with this program, in the decimal sign of the locale.
+void stampReport(ReportContent &content, const QDateTime &now, const QString &person, const QLocale &locale);
 
 } // namespace plateau::ui

@@ -14,6 +14,7 @@
 
 #include <QHeaderView>
 #include <QItemSelectionModel>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -62,12 +63,38 @@ QWidget *ResultView::buildLists()
     for (const int column : {ResultsModel::Verdict, ResultsModel::Limits, ResultsModel::Dilution,
                              ResultsModel::Tubes, ResultsModel::Spread})
         header->moveSection(header->visualIndex(column), ++place);
-    auto *lists = new QSplitter(Qt::Vertical, this);
-    lists->setChildrenCollapsible(false);
-    lists->addWidget(m_resultsTable);
-    lists->addWidget(m_ofRun);
-    lists->setSizes({1000, 1000});
-    return lists;
+    m_lists = new QSplitter(Qt::Vertical, this);
+    m_lists->setChildrenCollapsible(false);
+    m_lists->addWidget(m_resultsTable);
+    m_lists->addWidget(m_ofRun);
+    m_lists->setSizes({1000, 1000});
+    connect(m_lists, &QSplitter::splitterMoved, this, [this] { m_isDividedByHand = true; });
+    return m_lists;
+}
+
+/// The results take the height of their rows and half of the room at most: below them the checks are read.
+void ResultView::divideLists()
+{
+    if (m_isDividedByHand || !m_lists->isVisible())
+        return;
+    int rows = m_resultsTable->horizontalHeader()->height() + 2 * m_resultsTable->frameWidth() +
+               m_resultsTable->horizontalScrollBar()->sizeHint().height();
+    for (int row = 0; row < m_results->rowCount() && rows < m_lists->height(); ++row)
+        rows += m_resultsTable->rowHeight(row);
+    const int upper = std::min(rows, m_lists->height() / 2);
+    m_lists->setSizes({upper, m_lists->height() - upper});
+}
+
+void ResultView::resizeEvent(QResizeEvent *event)
+{
+    QWidget::resizeEvent(event);
+    divideLists();
+}
+
+void ResultView::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    divideLists();
 }
 
 void ResultView::showVerdict()
@@ -112,6 +139,7 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     if (another || !m_resultsTable->currentIndex().isValid())
         m_resultsTable->selectRow(0);
     m_resultsTable->fit();
+    divideLists();
     chooseResult(m_resultsTable->currentIndex().row());
 }
 

@@ -8,6 +8,8 @@
 
 #include <QWidget>
 
+class QSplitter;
+
 namespace plateau::ui {
 
 class ResultDetails;
@@ -39,8 +41,13 @@ Q_SIGNALS:
     /// Another result is chosen, and it is that sample's.
     void sampleChosen(const QString &sample);
 
+protected:
+    void resizeEvent(QResizeEvent *event) override;
+    void showEvent(QShowEvent *event) override;
+
 private:
     QWidget *buildLists();
+    void divideLists();
     void chooseResult(int row);
     /// Nothing chosen and nothing scrolled, as for a run that was never looked at.
     void startAtTheTop();
@@ -51,6 +58,8 @@ private:
     ResultsModel *m_results;
     SentenceList *m_decisions;
     VerdictBand *m_verdict;
+    QSplitter *m_lists = nullptr;
+    bool m_isDividedByHand = false;
     Table *m_resultsTable;
     RunDetails *m_ofRun;
     ResultDetails *m_ofResult;

@@ -45,7 +45,7 @@ QString dilutionOf(const run::Run &run, const QString &id)
     const run::Sample *sample = run::findSample(run, id);
     return sample && !sample->dilution.empty()
                ? ReviewedResultWords::tr("%1-fold").arg(
-                     evaluation::significantText(run::dilutionFactor(sample->dilution), 3))
+                     evaluation::roundedText(run::dilutionFactor(sample->dilution), 3))
                : u"–"_s;
 }
 

@@ -62,8 +62,8 @@ QString whoMayNotDecide(const planning::ReviewRules &rules, const std::vector<no
     if (rules.secondPersonReviews) {
         if (const QStringList names = workedAtTheBench(history); !names.isEmpty())
             sentences << (names.size() == 1
-                              ? ReviewRuleWords::tr("Nobody reviews their own run here, and %1 worked on it.")
-                              : ReviewRuleWords::tr("Nobody reviews their own run here, and %1 have worked on it."))
+                              ? ReviewRuleWords::tr("Nobody reviews their own run: %1 worked on this one.")
+                              : ReviewRuleWords::tr("Nobody reviews their own run: %1 have worked on this one."))
                              .arg(listed(names));
     }
     QStringList analysts;

@@ -256,14 +256,15 @@ QString whatHappens(const std::vector<SampleChoiceRow> &rows, DecisionKind ofRun
         if (count > 0)
             parts << what.arg(parts.isEmpty() ? samplesText(count) : QString::number(count));
     };
-    say(accepted, SampleChoicesWords::tr("accepts %1"));
+    say(accepted, SampleChoicesWords::tr("reports %1"));
     say(repeated, SampleChoicesWords::tr("repeats %1 (%2)").arg(u"%1"_s, shelfText(advices)));
     say(rejected, SampleChoicesWords::tr("rejects %1"));
-    say(open, SampleChoicesWords::tr("leaves %1 to decide"));
+    say(open, SampleChoicesWords::tr("leaves %1 undecided"));
     if (parts.isEmpty())
         return SampleChoicesWords::tr("There is no sample in this run.");
-    return SampleChoicesWords::tr("%1.").arg(
-        evaluation::capitalised(parts.join(SampleChoicesWords::tr(", "))));
+    return (ofRun == DecisionKind::Accepted ? SampleChoicesWords::tr("If accepted: %1.")
+                                                : SampleChoicesWords::tr("If rejected: %1."))
+        .arg(parts.join(SampleChoicesWords::tr(", ")));
 }
 
 } // namespace plateau::ui

@@ -4,6 +4,7 @@
 
 #include "ui/bench/samplechoicesmodel.h"
 #include "ui/shared/offerfield.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 
 #include <QComboBox>
@@ -21,11 +22,11 @@ namespace plateau::ui {
 namespace {
 
 /// A list of the choices, or a line that offers the usual reasons.
-class ChoiceEditor : public QStyledItemDelegate
+class ChoiceEditor : public ShownNumbersDelegate
 {
 public:
     explicit ChoiceEditor(SampleChoicesTable *table)
-        : QStyledItemDelegate(table)
+        : ShownNumbersDelegate(table)
         , m_table(table)
     {
     }

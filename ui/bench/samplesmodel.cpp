@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/bench/samplesignals.h"
+#include "ui/shared/keyednumber.h"
 #include "ui/shared/matrixtext.h"
 #include "ui/shared/theme.h"
 
@@ -219,7 +220,7 @@ QVariant SamplesModel::shown(const SampleDraft &sample, const Column &column) co
     case Kind::Volume:
         if (m_method && typed->trimmed().isEmpty())
             if (const assay::Component *component = assay::findComponent(*m_method, m_method->sample))
-                return tr("%1 (method)").arg(evaluation::plainText(component->volume_mL));
+                return tr("%1 (method)").arg(keyedText(component->volume_mL));
         break;
     default:
         break;

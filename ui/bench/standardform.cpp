@@ -8,6 +8,7 @@
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/numberreader.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -132,7 +133,7 @@ void StandardForm::preset(NumberField *field, QString &before, const std::option
 
 void StandardForm::setWorth(const QString &sentence)
 {
-    m_worth->setText(sentence);
+    m_worth->setText(withDecimalSigns(sentence));
     m_worth->setVisible(!sentence.isEmpty());
 }
 

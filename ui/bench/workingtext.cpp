@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/workingtext.h"
 
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 
 using namespace Qt::StringLiterals;
@@ -18,7 +19,7 @@ QString workingRow(const Theme &theme, const evaluation::WorkingLine &line)
         written << u"<span style='color: %1'>%2</span>"_s.arg(theme.mutedText().name(),
                                                               line.formula.toHtmlEscaped());
     if (!line.numbers.isEmpty())
-        written << line.numbers.toHtmlEscaped();
+        written << shownNumber(line.numbers).toHtmlEscaped();
     return u"<tr><td width='32%' style='padding: 2px 10px 2px 0'>%1</td><td style='padding: 2px 10px 2px "
            u"0'>%2</td>"
            "<td width='20%' align='right' style='white-space: nowrap'><b>%3</b></td></tr>"_s.arg(

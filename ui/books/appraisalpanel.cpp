@@ -9,6 +9,7 @@
 #include "ui/books/methoddraft.h"
 #include "ui/books/tubedrawing.h"
 #include "ui/shared/numberentry.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -183,7 +184,7 @@ void AppraisalPanel::appraise()
     showFacts(m_factors, factorFacts(m_method, m_appraisal));
     showFacts(m_ranges, rangeFacts(m_method, m_appraisal));
     showFacts(m_limits, limitFacts(m_method, m_appraisal));
-    m_rule->setText(limitRule(m_appraisal, given.smallestAbsorbance));
+    m_rule->setText(shownNumbers(limitRule(m_appraisal, given.smallestAbsorbance)));
     showBottles();
     Q_EMIT appraised();
 }

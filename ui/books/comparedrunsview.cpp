@@ -4,6 +4,7 @@
 
 #include "ui/bench/benchsession.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/table.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
@@ -55,6 +56,8 @@ QVariant ComparedRunsModel::data(const QModelIndex &index, int role) const
         // To be seen, and no warning: two runs may well differ.
         return index.column() == What && line.differs() ? QVariant(m_theme.icon(State::Info))
                                                         : QVariant();
+    case FigureRole:
+        return index.column() != What;
     case Qt::FontRole:
         return line.differs() ? QVariant(m_theme.bold()) : QVariant();
     case Qt::AccessibleDescriptionRole:

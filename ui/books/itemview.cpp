@@ -9,6 +9,7 @@
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/sentencelist.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -170,7 +171,7 @@ void ItemView::show(const equipment::HeldItem &held, const QDate &today)
         if (!part.isEmpty())
             parts << part;
     }
-    m_subtitle->setText(parts.join(tr("; ")));
+    m_subtitle->setText(withDecimalSigns(parts.join(tr("; "))));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(stateOf(worst.standing)).pixmap(side, side));
     m_shape->setAccessibleName(m_subtitle->text());
@@ -232,7 +233,7 @@ void ItemView::showChosen()
         parts << tr("Source: %1.").arg(check->check.source);
     if (!check->check.note.isEmpty())
         parts << tr("Note: %1").arg(check->check.note);
-    m_about->setText(parts.join(u' '));
+    m_about->setText(shownNumbers(parts.join(u' ')));
     m_findingsTable->fit();
 }
 

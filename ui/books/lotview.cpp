@@ -10,6 +10,7 @@
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -42,7 +43,7 @@ void LotView::show(const Facts &facts, const QDate &today)
     m_facts = facts;
     m_title->setText(tr("%1, lot %2").arg(facts.lot.reagent, facts.lot.lot));
     const QStringList parts = factsInWords();
-    m_subtitle->setText(parts.join(tr("; ")));
+    m_subtitle->setText(withDecimalSigns(parts.join(tr("; "))));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(facts.standing.shape).pixmap(side, side));
     m_shape->setAccessibleName(m_subtitle->text());
@@ -53,7 +54,7 @@ void LotView::show(const Facts &facts, const QDate &today)
     m_takingsTable->setVisible(!facts.takings.empty());
     m_noTakings->setVisible(facts.takings.empty());
     m_trace->setEnabled(!facts.takings.empty());
-    m_balance->setText(balanceText());
+    m_balance->setText(withDecimalSigns(balanceText()));
     m_keeping->setLots(m_lots, facts.lot.id);
     if (!another)
         return;
@@ -103,6 +104,8 @@ QString LotView::balanceText() const
     double taken_mL = 0;
     for (const notebook::LotTaking &taking : m_facts.takings)
         taken_mL += taking.through.isEmpty() ? taking.volume_mL : 0; // that left it when it was divided
+    if (taken_mL == 0)
+        return tr("Left according to the ledger: %1; runs took nothing from it.").arg(lotVolume(m_facts.lot.remaining_mL));
     return tr("According to the ledger %1, of which runs took %2; left: %3.")
         .arg(lotVolume(noted_mL), lotVolume(taken_mL), lotVolume(m_facts.lot.remaining_mL));
 }

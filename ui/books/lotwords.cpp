@@ -78,7 +78,7 @@ QString movementText(notebook::LotMovementKind kind)
     case notebook::LotMovementKind::Received:
         return LotWords::tr("received");
     case notebook::LotMovementKind::Used:
-        return LotWords::tr("taken outside a run");
+        return LotWords::tr("taken, keyed by hand");
     case notebook::LotMovementKind::Discarded:
         return LotWords::tr("thrown away");
     case notebook::LotMovementKind::Corrected:

@@ -86,6 +86,10 @@ void MethodsModel::setCatalogue(const std::vector<notebook::StoredMethod> &catal
         if (id.isEmpty() || method.method.id == id)
             fresh.push_back(methodRow(catalogue, method));
     }
+    if (id.isEmpty())
+        std::ranges::stable_sort(fresh, [](const MethodRow &one, const MethodRow &other) {
+            return one.name.localeAwareCompare(other.name) < 0;
+        });
     setRows(std::move(fresh));
 }
 

@@ -7,6 +7,7 @@
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/losspanel.h"
 #include "ui/shared/notice.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -194,7 +195,7 @@ void PreparationView::tick(const QDateTime &now)
 {
     const PreparationStanding standing = standingOf(m_held, now);
     m_now->setText(m_held.discarded ? evaluation::capitalised(standing.words) + u'.'
-                                    : tr("Now %1; %2.").arg(strengthNowText(m_held, now), standing.words));
+                                    : withDecimalSigns(tr("Now %1; %2.").arg(strengthNowText(m_held, now), standing.words)));
     const int side = fontMetrics().height() * 5 / 4;
     m_shape->setPixmap(m_theme.icon(standing.shape).pixmap(side, side));
     m_shape->setAccessibleName(standing.words);

@@ -58,7 +58,9 @@ void ReportedModel::show(const notebook::SampleResults &results)
         const QString by = accepted.isSigned ? tr("%1, signed").arg(accepted.decidedBy)
                                              : tr("%1, unsigned").arg(accepted.decidedBy);
         rows.push_back({accepted.from, momentText(accepted.decidedAt), by,
-                        tr("%1-fold").arg(evaluation::plainText(accepted.dilutionFactor)),
+                        accepted.dilutionFactor == 1
+                            ? tr("undiluted")
+                            : tr("%1-fold").arg(evaluation::roundedText(accepted.dilutionFactor, 3)),
                         resultText(accepted.result), partText(results, accepted.from)});
     }
     setRows(std::move(rows));
@@ -159,7 +161,7 @@ std::vector<Sentence> reportedSentences(const notebook::SampleResults &results, 
     if (const auto days = daysBetween(results.accepted); days > daysOfOneSample)
         sentences.push_back(
             {State::Info,
-             ReportedmodelWords::tr("They were accepted over %n days. Should they be of two samples of one name, give each "
+             ReportedmodelWords::tr("These results were accepted over %n days. Should they be of two samples of one name, give each "
                                     "its day of receipt in the plan: a name received on another day is another sample.",
                                     nullptr, static_cast<int>(days))});
     if (!results.choice) {

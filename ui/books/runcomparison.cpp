@@ -119,7 +119,7 @@ Facts resultsOf(const notebook::StoredRun &stored, const evaluation::Evaluation 
             facts.emplace_back(
                 RunComparisonWords::tr("Recovery of %1, %2")
                     .arg(standard.standard, measurandName(stored.method, standard.measurand)),
-                evaluation::withUnit(evaluation::significantText(*standard.recovery_percent, 4), u"%"_s));
+                evaluation::withUnit(QString::number(*standard.recovery_percent, 'f', 1), u"%"_s));
     }
     return facts;
 }

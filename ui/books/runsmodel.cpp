@@ -167,7 +167,7 @@ QString RunsModel::text(const notebook::FoundRun &found, int column) const
     case Method:
         return tr("%1, version %2").arg(run.methodName).arg(run.methodVersion);
     case Samples:
-        return run.samples.join(u", "_s);
+        return run.samples.join(u"; "_s); // a name may hold a comma
     case Tubes:
         return QString::number(run.tubes);
     case Readings:

@@ -35,7 +35,7 @@ QString leftText(qint64 seconds)
     const qint64 minutes = seconds / 60;
     if (minutes < 60)
         return StandardWords::tr("%1 min").arg(minutes);
-    if (minutes < 48 * 60)
+    if (minutes < 72 * 60)
         return StandardWords::tr("%1 h %2 min").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
     return StandardWords::tr("%1 days").arg(minutes / (24 * 60));
 }

@@ -40,15 +40,18 @@ SubstanceForm::SubstanceForm(const Theme &theme, QWidget *parent)
     m_lot = addLine(tr("&Lot"), u"substanceLot"_s);
     m_certificate = addLine(tr("&Certificate"), u"substanceCertificate"_s);
     m_purity = addNumber(tr("Pur&ity (%)"), u"%"_s, u"substancePurity"_s);
-    m_purityWidth = addNumber(tr("Uncertainty ± (%)"), u"%"_s, u"substancePurityWidth"_s);
+    m_purityWidth = addNumber(tr("Purity, half-width ± (%)"), u"%"_s, u"substancePurityWidth"_s);
     m_water = addNumber(tr("&Water beyond the formula (%)"), u"%"_s, u"substanceWater"_s);
-    m_waterWidth = addNumber(tr("Uncertainty of the water ± (%)"), u"%"_s, u"substanceWaterWidth"_s);
+    m_waterWidth = addNumber(tr("Water, half-width ± (%)"), u"%"_s, u"substanceWaterWidth"_s);
     m_molarMass =
         addNumber(tr("&Molar mass, crystal water included (g/mol)"), u"g/mol"_s, u"substanceMolarMass"_s);
     m_density = addNumber(tr("Densit&y of a liquid (g/mL)"), u"g/mL"_s, u"substanceDensity"_s);
     m_expires = addLine(tr("Last good &day"), u"substanceExpires"_s);
     m_reason = addLine(tr("&Reason for the change"), u"substanceReason"_s);
     m_purity->entry()->setToolTip(tr("Of the substance without the water below."));
+    for (NumberField *width : {m_purityWidth, m_waterWidth})
+        width->entry()->setToolTip(tr("Half of the width in which the value lies for certain, as a certificate states it; "
+                                      "taken as a rectangular distribution."));
     m_expires->setToolTip(tr("As 2026-12-31, or a month as 2026-12. Empty where none is stated."));
     auto *keep = button(theme, tr("&Store it in the book"), u"storeSubstance"_s, this);
     auto *row = new QHBoxLayout;
@@ -90,8 +93,12 @@ void SubstanceForm::fill(const planning::Substance &substance)
     m_supplier->setText(substance.supplier);
     m_lot->setText(substance.lot);
     m_certificate->setText(substance.certificate);
-    m_purity->entry()->setValue(100 * substance.purity);
-    m_purityWidth->entry()->setValue(100 * substance.purityHalfWidth);
+    m_purity->entry()->clear();
+    m_purityWidth->entry()->clear();
+    if (!substance.name.isEmpty()) { // nobody's purity is taken for granted
+        m_purity->entry()->setValue(100 * substance.purity);
+        m_purityWidth->entry()->setValue(100 * substance.purityHalfWidth);
+    }
     m_water->entry()->setValue(100 * substance.water);
     m_waterWidth->entry()->setValue(100 * substance.waterHalfWidth);
     m_molarMass->entry()->clear();

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/tubedrawing.h"
 
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 
 #include <QEvent>
@@ -157,7 +158,7 @@ void TubeDrawing::paintLabels(QPainter &painter) const
         painter.drawLine(QPointF(area.right() + 2, middles[i]), QPointF(textLeft - m_theme.gap(), places[i]));
         painter.setPen(m_theme.text());
         painter.drawText(QRectF(textLeft, places[i] - line / 2, room, line), Qt::AlignLeft | Qt::AlignVCenter,
-                         fontMetrics().elidedText(layerLabel(m_picture.layers[i]), Qt::ElideRight, room));
+                         fontMetrics().elidedText(withDecimalSigns(layerLabel(m_picture.layers[i])), Qt::ElideRight, room));
     }
 }
 

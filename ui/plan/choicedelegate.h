@@ -2,12 +2,14 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/shared/shownnumbers.h"
+
 #include <QStyledItemDelegate>
 
 namespace plateau::ui {
 
 /// Chooses a cell's value from a list that the model gives under a role, as pairs of value and words.
-class ChoiceDelegate : public QStyledItemDelegate
+class ChoiceDelegate : public ShownNumbersDelegate
 {
     Q_OBJECT
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/plan/rackgrid.h"
 
+#include "ui/bench/pipettecell.h"
 #include "ui/plan/rackmodel.h"
 #include "ui/shared/theme.h"
 
@@ -37,8 +38,8 @@ public:
             painter->fillRect(cell, m_theme.tint(State::Info));
         const double line = option.fontMetrics.height();
         const bool named = cell.height() >= 2.6 * line && cell.width() >= 3 * line;
-        const double side =
-            std::min(named ? cell.height() - 1.3 * line : cell.height() - 6, cell.width() - 6);
+        const int lines = cell.height() >= 5 * line ? 2 : 1; // the same of all, for circles of one size
+        const double side = std::min(cell.height() - (named ? (lines + 0.3) * line : 6), cell.width() - 6);
         const QRectF ring(cell.center().x() - side / 2, cell.top() + 3, side, side);
         const QVariant role = index.data(RackModel::TubeRole);
         if (role.isValid()) {
@@ -48,10 +49,11 @@ public:
             if (named) {
                 const QRectF below(cell.left() + 2, ring.bottom(), cell.width() - 4,
                                    cell.bottom() - ring.bottom());
-                painter->drawText(below, Qt::AlignCenter,
-                                  option.fontMetrics.elidedText(index.data(RackModel::NameRole).toString(),
-                                                                Qt::ElideMiddle,
-                                                                static_cast<int>(below.width())));
+                const QString name = index.data(RackModel::NameRole).toString();
+                painter->drawText(below, Qt::AlignHCenter | (lines == 2 ? Qt::AlignTop : Qt::AlignVCenter),
+                                  lines == 2 ? inTwoLines(name, option.fontMetrics, below.width()).lines.join(u'\n')
+                                             : option.fontMetrics.elidedText(name, Qt::ElideMiddle,
+                                                                             static_cast<int>(below.width())));
             }
         } else {
             QPen pen(m_theme.mutedText(), 1, Qt::DotLine);

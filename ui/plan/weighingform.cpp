@@ -7,6 +7,7 @@
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/numberreader.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -162,10 +163,10 @@ void WeighingForm::answer()
                              "of more than 0 and at most 100 %: then the mass to weigh stands here."));
     } else {
         const double mass_mg = planning::massToWeigh_mg(*wanted, *recipe);
-        m_recipe->setText(
+        m_recipe->setText(withDecimalSigns(
             tr("Weigh %1 and make up to %2.")
                 .arg(withUnit(QString::number(mass_mg, 'f', evaluation::decimalsFor(mass_mg, 4)), u"mg"_s),
-                     withUnit(evaluation::plainText(recipe->flask_mL), u"mL"_s)));
+                     withUnit(evaluation::plainText(recipe->flask_mL), u"mL"_s))));
     }
     const std::optional<planning::StrengthMade> made = strength();
     m_take->setEnabled(made.has_value());
@@ -185,7 +186,7 @@ void WeighingForm::answer()
         text += u' ' + tr("Largest contribution to it: %1, %2 of the variance.")
                            .arg(made->budget.front().term,
                                 withUnit(QString::number(100 * made->budget.front().share, 'f', 0), u"%"_s));
-    m_result->setText(text);
+    m_result->setText(withDecimalSigns(text));
 }
 
 void WeighingForm::takeOver()

@@ -61,7 +61,7 @@ void NumberField::answer()
 {
     if (!m_entry->fault().isEmpty())
         m_reply->setText(m_entry->fault());
-    else if (const auto value = m_entry->value())
+    else if (const auto value = m_entry->value(); value && keyedText(*value) != keyedText(m_entry->text().trimmed()))
         m_reply->setText(u"= %1 %2"_s.arg(keyedText(*value), m_unit).trimmed());
     else
         m_reply->setText(m_unit);

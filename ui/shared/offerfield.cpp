@@ -27,7 +27,7 @@ void OfferField::setOffers(const QStringList &offers)
     if (offers == m_offers->stringList())
         return;
     m_offers->setStringList(offers);
-    setPlaceholderText(offers.isEmpty() ? QString() : tr("Down: the usual ones"));
+    setPlaceholderText(offers.isEmpty() ? QString() : tr("↓ for a list"));
 }
 
 void OfferField::keyPressEvent(QKeyEvent *event)

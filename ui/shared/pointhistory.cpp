@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/pointchart.h"
 
+#include "ui/shared/shownnumbers.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -17,7 +19,7 @@ struct PointhistoryWords {
 
 QString numberText(const PointHistory &history, double value)
 {
-    return QString::number(value, 'f', history.decimals);
+    return shownNumber(QString::number(value, 'f', history.decimals));
 }
 
 QString bandText(const PointHistory &history)

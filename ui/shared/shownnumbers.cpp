@@ -22,7 +22,7 @@ bool hasComma()
 /// All of a text that is no sentence: "2.104" is what somebody calls a sample.
 bool isNameLikeANumber(const QString &text)
 {
-    return std::ranges::all_of(text, [](QChar sign) { return sign.isDigit() || sign == u'.'; });
+    return std::ranges::all_of(text, [](QChar sign) { return sign.isDigit() || sign == u'.' || sign == u'-'; });
 }
 
 QString withMinusSigns(QString text)
@@ -35,12 +35,14 @@ QString withMinusSigns(QString text)
 
 QString withDecimalSigns(const QString &text)
 {
-    // Only evaluation::withUnit puts a no-break space between a number and its unit: a name has none. The first number of
-    // a range or of a value with its uncertainty goes with the one that has the unit. An absorbance has no unit, but
-    // three decimals always and never more than one figure before them.
-    static const QRegularExpression numbers(u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=\u00a0|(?: (?:±|\\+|to|bis|à|a) |\u2013)"
-                                            "\\d+(?:\\.\\d+)?\u00a0)|\\d\\.\\d{3}(?![\\w/-]|[.,]\\d))"_s,
-                                            QRegularExpression::UseUnicodePropertiesOption);
+    // A number that a unit follows, which evaluation::withUnit parts from it by a no-break space: no name does that. The
+    // first number of a range or of a value with its uncertainty goes with the one that has the unit. An absorbance has no
+    // unit, but three decimals at least and never more than one figure before them.
+    static const QString unit = u"[\\u00a0 ](?:%|°C|[kmµ]?g\\b|[mµ]?L\\b|[cmn]?m\\b|min\\b|mmol\\b|[hs]\\b|ppm\\b)"_s;
+    static const QRegularExpression numbers(
+        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|(?: (?:±|\\+|to|bis|à|a) |\\u2013)\\d+(?:\\.\\d+)?%1)|"
+        "\\d\\.\\d{3,5}(?![\\w/-]|[.,]\\d))"_s.arg(unit),
+        QRegularExpression::UseUnicodePropertiesOption);
     if (!hasComma() || !text.contains(u'.'))
         return text;
     if (isNameLikeANumber(text))
@@ -71,7 +73,8 @@ void ShownNumbersDelegate::initStyleOption(QStyleOptionViewItem *option, const Q
 {
     QStyledItemDelegate::initStyleOption(option, index);
     // Numbers stand to the right, words to the left.
-    const bool isNumber = option->displayAlignment & Qt::AlignRight;
+    const bool isNumber = (option->displayAlignment & Qt::AlignRight) ||
+                          (index.data(FigureRole).toBool() && isNameLikeANumber(option->text));
     option->text = isNumber ? shownNumber(option->text) : shownNumbers(option->text);
 }
 

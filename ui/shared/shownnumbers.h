@@ -17,6 +17,9 @@ QString withDecimalSigns(const QString &text);
 /// The same of a cell that holds a number and nothing else.
 QString shownNumber(const QString &cell);
 
+/// True of a cell to the left whose text may be a number alone, and then is one: a name is none there.
+constexpr int FigureRole = Qt::UserRole + 71;
+
 /// Paints a cell so: a number where it stands to the right. What the model holds, and what is copied or exported, is as
 /// it was.
 class ShownNumbersDelegate : public QStyledItemDelegate

@@ -163,7 +163,12 @@ QFormLayout *foldingForm(QGroupBox *group)
     form->setContentsMargins({});
     auto *layout = new QVBoxLayout(group);
     layout->addWidget(host);
-    QObject::connect(group, &QGroupBox::toggled, host, &QWidget::setVisible);
+    // Folded it is its box and nothing more: an empty frame looks like a field.
+    QObject::connect(group, &QGroupBox::toggled, host, [group, host, layout, usual = layout->contentsMargins()](bool open) {
+        host->setVisible(open);
+        group->setFlat(!open);
+        layout->setContentsMargins(open ? usual : QMargins());
+    });
     return form;
 }
 

@@ -3,10 +3,12 @@
 #include "ui/today/todaylines.h"
 
 #include "core/equipment/standing.h"
+#include "core/evaluation/format.h"
 #include "ui/bench/actionwords.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/timewords.h"
 #include "ui/bench/waitingwords.h"
+#include "ui/books/equipmentwords.h"
 #include "ui/books/lotwords.h"
 #include "ui/books/standardwords.h"
 #include "ui/shared/widgets.h"
@@ -42,19 +44,6 @@ TodayLine lineOf(const BenchSession &session, const Rack &rack)
                                    .arg(how, what, countdownText(next->times->opens_s, next->times->closes_s))
                              : TodayLinesWords::tr("%1 %2.").arg(how, what);
     return line;
-}
-
-State shapeOf(equipment::Standing standing)
-{
-    switch (standing) {
-    case equipment::Standing::Failed:
-        return State::Bad;
-    case equipment::Standing::Overdue:
-    case equipment::Standing::Unchecked:
-        return State::Attention;
-    default:
-        return State::Info;
-    }
 }
 
 QString decisionText(const notebook::RunSummary &run)
@@ -128,8 +117,9 @@ std::vector<TodayLine> equipmentLines(const std::vector<equipment::HeldItem> &it
     std::ranges::stable_sort(found, std::greater(), [](const auto &one) { return one.first.standing; });
     std::vector<TodayLine> lines;
     for (const auto &[standing, title] : found)
-        lines.push_back({{shapeOf(standing.standing),
-                          TodayLinesWords::tr("%1: %2").arg(title, equipment::standingText(standing, today))},
+        lines.push_back({{stateOf(standing.standing),
+                          TodayLinesWords::tr("%1: %2").arg(evaluation::capitalised(title),
+                                                            equipment::standingText(standing, today))},
                          {},
                          Book::Equipment});
     return lines;

@@ -23,6 +23,13 @@ namespace plateau::ui {
 
 namespace {
 
+/// What is worst stands first.
+int weightOf(State state)
+{
+    return state == State::Bad ? 0 : state == State::Attention ? 1 : 2;
+}
+
+
 /// More than fit on the page are in the notebook.
 constexpr std::size_t mostDecisions = 8;
 
@@ -127,6 +134,7 @@ void TodayPage::refresh()
         const QDateTime now = m_clock.now();
         std::vector<TodayLine> due = equipmentLines(m_stores.equipment(), now.date());
         std::ranges::move(linesOfLots(now), std::back_inserter(due));
+        std::ranges::stable_sort(due, {}, [](const TodayLine &line) { return weightOf(line.sentence.state); });
         m_due->setLines(std::move(due));
         m_waiting->setLines(waitingLines(m_stores.waiting()));
         std::vector<notebook::RunSummary> latest;

@@ -62,7 +62,7 @@ TEST(Format, AValueNeverLooksLikeTheLimitItMissed)
 
 TEST(Format, ASpreadOfTheLastBitsIsNone)
 {
-    EXPECT_EQ(spreadText(2.8e-17, 0.136, 2), u"0"_s);
+    EXPECT_EQ(spreadText(2.8e-17, 0.136, 2), u"0.0000"_s);
     EXPECT_EQ(spreadText(0, 0, 2), u"0"_s);
     EXPECT_EQ(spreadText(0.000338, 0.1487, 2), u"0.00034"_s);
 }

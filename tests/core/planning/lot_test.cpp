@@ -118,7 +118,7 @@ TEST(LotOutlookOf, WarnsAWeekAheadAndBelowARack)
     EXPECT_EQ(near.daysLeft, 7);
     EXPECT_EQ(near.tubesLeft, 10);
     EXPECT_TRUE(near.isNear());
-    EXPECT_EQ(outlookText(lot, near), u"good until 2026-03-09; low, enough for tubes: 10"_s);
+    EXPECT_EQ(outlookText(lot, near), u"good until 2026-03-09; low, enough for 10 tubes"_s);
     lot.keepsDissolved_days = 9;
     EXPECT_FALSE(outlookOf(lot, runAt, runAt).isNear());
     EXPECT_EQ(words(lot), u"in use, dissolved"_s);
