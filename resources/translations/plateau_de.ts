@@ -1310,7 +1310,7 @@
         </message>
         <message>
             <source>check %1 of %2</source>
-            <translation>Prüfung %1 von %2</translation>
+            <translation>Prüfung %1 vom %2</translation>
         </message>
     </context>
     <context>
@@ -1483,7 +1483,7 @@
         </message>
         <message>
             <source>nearest of %1</source>
-            <translation>knappste von %1</translation>
+            <translation>knappster Fall von %1</translation>
         </message>
         <message>
             <source>laboratory's rule</source>
@@ -2269,7 +2269,7 @@
         </message>
         <message>
             <source>a label threshold of %1</source>
-            <translation>ein Kennzeichnungsschwellenwert von %1</translation>
+            <translation>Kennzeichnungsschwelle %1</translation>
         </message>
     </context>
     <context>
@@ -2776,7 +2776,7 @@
         <name>plateau::exchange::FileReader</name>
         <message>
             <source>there is no such file</source>
-            <translation>es gibt keine solche Datei</translation>
+            <translation>die Datei ist nicht vorhanden</translation>
         </message>
         <message>
             <source>the file may not be read; check its permissions</source>
@@ -2857,7 +2857,7 @@
         <name>plateau::exchange::KeyedMoment</name>
         <message>
             <source>Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.</source>
-            <translation>Eine Zeit eingeben, etwa 8:10, oder mit Tag, etwa 2026-03-02 8:10.</translation>
+            <translation>Eine Zeit eingeben, z. B. 8:10, oder mit Tag, z. B. 2026-03-02 8:10.</translation>
         </message>
         <message>
             <source>That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
@@ -3520,7 +3520,7 @@
         <name>plateau::exchange::ShippedMethods</name>
         <message>
             <source>The supplier's instructions, the local safety rules and licensed practice come first.</source>
-            <translation>Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die erlaubte Berufsausübung.</translation>
+            <translation>Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die berufsrechtlichen Vorschriften.</translation>
         </message>
         <message>
             <source>Volatile: keep samples, dilutions and cuvettes closed and cool, pipette below the surface, and take every tube to its reading without delay.</source>
@@ -5094,7 +5094,7 @@
         </message>
         <message>
             <source>Kept are the newest %1 backups, and the last one of each of the latest %2 days and %3 months that have one, and of every year.</source>
-            <translation>Aufbewahrt werden die neuesten %1 Sicherungen und die jeweils letzte der jüngsten %2 Tage und %3 Monate, die eine haben, sowie jedes Jahres.</translation>
+            <translation>Aufbewahrt werden die neuesten %1 Sicherungen, dazu die jeweils letzte der jüngsten %2 Tage und %3 Monate mit einer Sicherung und die letzte jedes Jahres.</translation>
         </message>
         <message>
             <source>No backup was made in %1; the notebook itself is whole and nothing of it is lost: see that the folder is there, may be written to and has room.</source>
@@ -7815,7 +7815,7 @@ Läuft mit:
 %2
 Statusfarben: Okabe und Ito, Color Universal Design, 2008.
 
-Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die erlaubte Berufsausübung. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
+Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschriften und die berufsrechtlichen Vorschriften. Der Name der Person auf einer Aufzeichnung ist, was eingegeben wurde, kein Identitätsnachweis.</translation>
         </message>
     </context>
     <context>
@@ -8031,7 +8031,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>&amp;Keep</source>
-            <translation>&amp;Behalten</translation>
+            <translation>Spei&amp;chern</translation>
         </message>
         <message>
             <source>Sound, lead time and keying</source>
@@ -10331,7 +10331,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Check %1 of %2: %3.</source>
-            <translation>Prüfung %1 von %2: %3.</translation>
+            <translation>Prüfung %1 vom %2: %3.</translation>
         </message>
         <message>
             <source>Standard uncertainty (k = 1): %1.</source>
@@ -10402,7 +10402,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Down</source>
-            <translation>Ab</translation>
+            <translation>Pfeil ab</translation>
         </message>
         <message>
             <source>In a field with an arrow: what is offered; in a search: into the list</source>
@@ -10466,7 +10466,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Up, Down</source>
-            <translation>Auf, Ab</translation>
+            <translation>Pfeil auf, Pfeil ab</translation>
         </message>
         <message>
             <source>The tube before, the next one</source>
@@ -10486,7 +10486,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Up, Down, Page Up, Page Down, Home, End</source>
-            <translation>Auf, Ab, Bild auf, Bild ab, Pos1, Ende</translation>
+            <translation>Pfeil auf, Pfeil ab, Bild auf, Bild ab, Pos1, Ende</translation>
         </message>
         <message>
             <source>From tube to tube</source>
@@ -12126,7 +12126,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>According to the ledger %1, of which runs took %2; left: %3.</source>
-            <translation>Laut Bestandsliste %1, davon durch Läufe entnommen %2; übrig: %3.</translation>
+            <translation>Bestandsliste: %1; davon in Läufen verbraucht: %2; übrig: %3.</translation>
         </message>
         <message>
             <source>It was opened</source>
@@ -12134,7 +12134,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Some was taken outside a run</source>
-            <translation>Außerhalb eines Laufs wurde etwas entnommen</translation>
+            <translation>Außerhalb eines Laufs entnommen</translation>
         </message>
         <message>
             <source>Some was spilt or thrown away</source>
@@ -12294,7 +12294,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
-            <translation>Noch keine Gabe eines Laufs wurde mit dieser Charge abgehakt. Was sonst entnommen wurde, steht in der Bestandsliste.</translation>
+            <translation>Noch keine Zugabe eines Laufs wurde mit dieser Charge abgehakt. Was sonst entnommen wurde, steht in der Bestandsliste.</translation>
         </message>
     </context>
     <context>
@@ -12669,7 +12669,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Quantities that come from others</source>
-            <translation>Größen, die aus anderen stammen</translation>
+            <translation>Abgeleitete Größen</translation>
         </message>
         <message>
             <source>One row for each part: its result times a number, -1 to subtract. Rows of one name are added up.</source>
@@ -12991,7 +12991,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>quantities that come from others</source>
-            <translation>Größen, die aus anderen stammen</translation>
+            <translation>abgeleitete Größen</translation>
         </message>
         <message>
             <source>measurand</source>
@@ -13663,7 +13663,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>as 8:10, or with its day</source>
-            <translation>etwa 8:10, oder mit Tag</translation>
+            <translation>z. B. 8:10, auch mit Tag</translation>
         </message>
     </context>
     <context>
@@ -13807,7 +13807,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>such as ABS</source>
-            <translation>etwa ABS</translation>
+            <translation>z. B. ABS</translation>
         </message>
         <message>
             <source>every line</source>
@@ -13972,7 +13972,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>signs</source>
-            <translation>signiert</translation>
+            <translation>darf signieren</translation>
         </message>
         <message>
             <source>Name</source>
@@ -15109,7 +15109,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Share of %1</source>
-            <translation>Anteil von %1</translation>
+            <translation>Varianzanteil: %1</translation>
         </message>
         <message>
             <source>Weighed (u of each)</source>
@@ -15209,7 +15209,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Age at use</source>
-            <translation>Alter bei Verwendung</translation>
+            <translation>Alter</translation>
         </message>
         <message>
             <source>Recovery</source>
@@ -15233,7 +15233,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 of %2</source>
-            <translation>%1 von %2</translation>
+            <translation>%1 aus %2</translation>
         </message>
         <message>
             <source>Now %1; %2.</source>
@@ -15253,7 +15253,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Analyte molecules in one of the substance</source>
-            <translation>Moleküle des Analyten in einem der Substanz</translation>
+            <translation>Analytmoleküle in einem der Substanz</translation>
         </message>
     </context>
     <context>
@@ -15540,7 +15540,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>From what is stored:</source>
-            <translation>Aus dem Gespeicherten:</translation>
+            <translation>Aus gespeicherten Ablesungen:</translation>
         </message>
         <message>
             <source>Tube %1: it is too early for %2. The method waits %3, of which %4 are left: read it after that.</source>
@@ -15637,7 +15637,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>enough: %1 tubes</source>
-            <translation>reicht: %1 Ansätze</translation>
+            <translation>für %1 Ansätze</translation>
         </message>
         <message>
             <source>short by %1: in hand %2, for tubes: %3</source>
@@ -15673,7 +15673,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 more in lot %2</source>
-            <translation>%1 weitere in Charge %2</translation>
+            <translation>weitere %1 in %2</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -15696,7 +15696,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Vol&amp;ume in it (mL)</source>
-            <translation>&amp;Volumen darin (mL)</translation>
+            <translation>&amp;Volumen im Gebinde (mL)</translation>
         </message>
         <message>
             <source>&amp;Store it in the book</source>
@@ -15802,7 +15802,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Locked. R&amp;eason to put it back on the bench, where revision %1 begins</source>
-            <translation>Gesperrt. &amp;Grund, ihn wieder in Arbeit zu nehmen; dort beginnt Revision %1</translation>
+            <translation>Gesperrt. &amp;Grund, den Lauf wieder in Arbeit zu nehmen; damit beginnt Revision %1</translation>
         </message>
         <message>
             <source>%1: on the bench now</source>
@@ -16348,7 +16348,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Tested at</source>
-            <translation>Geprüft in</translation>
+            <translation>Ort der Prüfung</translation>
         </message>
         <message>
             <source>Tested on</source>
@@ -16372,7 +16372,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Results from elsewhere</source>
-            <translation>Ergebnisse von anderswo</translation>
+            <translation>Ergebnisse externer Anbieter</translation>
         </message>
         <message>
             <source>Opinions and interpretations</source>
@@ -16380,15 +16380,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Whatever else was asked for</source>
-            <translation>Was sonst noch verlangt wurde</translation>
+            <translation>Weitere verlangte Angaben</translation>
         </message>
         <message>
             <source>What the samples are</source>
-            <translation>Was die Proben sind</translation>
+            <translation>Beschreibung der Proben</translation>
         </message>
         <message>
             <source>Their condition</source>
-            <translation>Ihr Zustand</translation>
+            <translation>Zustand der Proben</translation>
         </message>
         <message>
             <source>Received on</source>
@@ -16416,7 +16416,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Where something stands in grey, the report says that unless you type over it. Whatever else is left empty becomes a line to write on.</source>
-            <translation>Wo etwas in Grau steht, sagt der Bericht dies, wenn Sie nichts anderes eingeben. Was sonst leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
+            <translation>Was grau vorgegeben ist, steht so im Bericht, wenn Sie nichts anderes eingeben. Was sonst leer bleibt, wird zu einer Zeile zum Ausfüllen.</translation>
         </message>
     </context>
     <context>
@@ -16723,8 +16723,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message numerus="yes">
             <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
             <translation>
-                <numerusform>Sie wurden innerhalb von %n Tag angenommen. Falls sie von zwei Proben eines Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
-                <numerusform>Sie wurden über %n Tage verteilt angenommen. Falls sie von zwei Proben eines Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
+                <numerusform>Sie wurden innerhalb von %n Tag angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
+                <numerusform>Sie wurden über %n Tage verteilt angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
             </translation>
         </message>
         <message>
@@ -17273,7 +17273,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Say when it was made, as 8:10, so that its strength at use can be worked out.</source>
-            <translation>Angeben, wann er hergestellt wurde, etwa 8:10, damit sein Gehalt bei Verwendung berechnet werden kann.</translation>
+            <translation>Angeben, wann er hergestellt wurde, z. B. 8:10, damit sein Gehalt bei Verwendung berechnet werden kann.</translation>
         </message>
     </context>
     <context>
@@ -17414,7 +17414,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Keep filter</source>
-            <translation>&amp;Filter behalten</translation>
+            <translation>&amp;Filter speichern</translation>
         </message>
         <message>
             <source>Forget it</source>
@@ -17458,7 +17458,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Kept filters</source>
-            <translation>Behaltene Filter</translation>
+            <translation>Gespeicherte Filter</translation>
         </message>
         <message>
             <source>name of a filter</source>
@@ -17466,7 +17466,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Name of a kept filter</source>
-            <translation>Name eines behaltenen Filters</translation>
+            <translation>Name eines gespeicherten Filters</translation>
         </message>
         <message>
             <source>Notebook</source>
@@ -17478,7 +17478,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Kept filter</source>
-            <translation>Behaltener Filter</translation>
+            <translation>Gespeicherter Filter</translation>
         </message>
         <message>
             <source>Order</source>
@@ -18570,19 +18570,19 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>accepts %1</source>
-            <translation>nimmt %1 an</translation>
+            <translation>zum Annehmen: %1</translation>
         </message>
         <message>
             <source>repeats %1 (%2)</source>
-            <translation>wiederholt %1 (%2)</translation>
+            <translation>zum Wiederholen: %1 (%2)</translation>
         </message>
         <message>
             <source>rejects %1</source>
-            <translation>verwirft %1</translation>
+            <translation>zum Verwerfen: %1</translation>
         </message>
         <message>
             <source>leaves %1 to decide</source>
-            <translation>lässt %1 offen</translation>
+            <translation>noch offen: %1</translation>
         </message>
         <message>
             <source>There is no sample in this run.</source>
@@ -18648,7 +18648,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung gibt eine Zahl eine andere Verdünnung ein (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0,5 mL).</translation>
+            <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung lassen sich eine andere Verdünnung (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0,5 mL) eintippen.</translation>
         </message>
     </context>
     <context>
@@ -19492,7 +19492,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>good for %1, until %2</source>
-            <translation>verwendbar noch %1, bis %2</translation>
+            <translation>bis %2 verwendbar, noch %1</translation>
         </message>
         <message>
             <source>%1 ± %2</source>
@@ -19677,7 +19677,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;measured</source>
-            <translation>&amp;gemessen</translation>
+            <translation>&amp;Messgröße</translation>
         </message>
         <message>
             <source>&amp;in</source>
@@ -19756,7 +19756,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Uncertainty ± (%)</source>
-            <translation>Unsicherheit ± (%)</translation>
+            <translation>Unsicherheit der Reinheit ± (%)</translation>
         </message>
         <message>
             <source>&amp;Water beyond the formula (%)</source>
@@ -19788,7 +19788,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
-            <translation>Etwa 2026-12-31, oder ein Monat wie 2026-12. Leer, wo keiner angegeben ist.</translation>
+            <translation>Wie 2026-12-31, oder ein Monat wie 2026-12. Leer, wo keiner angegeben ist.</translation>
         </message>
         <message>
             <source>&amp;Store it in the book</source>
@@ -20139,7 +20139,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Falling due</source>
-            <translation>Demnächst fällig</translation>
+            <translation>Fällig oder knapp</translation>
         </message>
         <message>
             <source>No check of equipment falls due, and no lot runs out, in the next days.</source>
@@ -20727,7 +20727,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>No check failed.</source>
-            <translation>Keine nicht bestandene Prüfung.</translation>
+            <translation>Jede mögliche Prüfung wurde bestanden.</translation>
         </message>
         <message>
             <source>repeated</source>
@@ -20817,7 +20817,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>registered, not run yet</source>
-            <translation>angemeldet, noch nicht gemessen</translation>
+            <translation>noch nicht gemessen</translation>
         </message>
         <message>
             <source>%1; registered again</source>
