@@ -634,7 +634,7 @@
         </message>
         <message>
             <source>, begun with run %1</source>
-            <translation>, commencé à la série %1</translation>
+            <translation>, à partir de la série %1</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -1171,7 +1171,7 @@
         </message>
         <message>
             <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
-            <translation>À la longueur d’onde employée : le zéro, avec une cuve d’eau mise à zéro une fois, lu encore et encore ; et une même cuve colorée (absorbance de 0,5 à 1) retirée et remise à chaque fois.</translation>
+            <translation>À la longueur d’onde employée : le zéro, réglé une seule fois sur une cuve d’eau, puis lu à plusieurs reprises ; et une même cuve colorée (absorbance de 0,5 à 1) retirée et remise à chaque fois.</translation>
         </message>
         <message>
             <source>Standard deviation at most</source>
@@ -1199,7 +1199,7 @@
         </message>
         <message>
             <source>One load, near what you weigh most, put on and taken off repeatedly; and weights with a certificate, each once.</source>
-            <translation>Une même charge, proche de ce que vous pesez le plus, posée et retirée encore et encore ; et des masses étalons avec certificat, une fois chacune.</translation>
+            <translation>Une même charge, proche de ce que vous pesez le plus, posée et retirée à plusieurs reprises ; et des masses étalons avec certificat, une fois chacune.</translation>
         </message>
         <message>
             <source>Deviation from a weight at most</source>
@@ -1427,7 +1427,7 @@
         </message>
         <message>
             <source>up to %1, %2 left</source>
-            <translation>jusqu’à %1, reste %2</translation>
+            <translation>jusqu’à %1, reste ≥ %2</translation>
         </message>
         <message>
             <source>at least %1</source>
@@ -1435,7 +1435,7 @@
         </message>
         <message>
             <source>none</source>
-            <translation>aucun</translation>
+            <translation>aucun tube</translation>
         </message>
         <message>
             <source>%1 from %2</source>
@@ -1483,7 +1483,7 @@
         </message>
         <message>
             <source>nearest of %1</source>
-            <translation>le plus proche parmi %1</translation>
+            <translation>le plus critique sur %1</translation>
         </message>
         <message>
             <source>laboratory's rule</source>
@@ -4756,7 +4756,7 @@
         </message>
         <message>
             <source>OIV-MA-AS313-11 (R2009), L-malic acid, enzymatic method, sections 3.3 to 5 (French text): volumes of buffer, NAD, water, GOT and sample, the first reading after about 3 min, and the range of 30 to 350 mg/L in the pipetted solution, below it up to 1 mL of sample. Molar mass: OIV resolution OENO 30/2004. From memory: the 0.01 mL of L-malate dehydrogenase, the second reading after 5 to 10 min, the difference A2 - A1 less that of the blank, the identity of the absorptivities (6180, 6300 and 3400 L/(mol cm), as in the Russian standard for citric acid in juices, document 1200102279, section 8). The signal window is that range in absorbance at 340 nm, by our own arithmetic. Common practice, no source: the waiting limits around the stated times, the absorbance limit, the acceptance limits, the loss of the standard, the usual number of tubes, the typical range, interferences, sample preparation and cautions where they name no source.</source>
-            <translation>OIV-MA-AS313-11 (R2009), acide L-malique, méthode enzymatique, sections 3.3 à 5 (texte français) : volumes de tampon, de NAD, d’eau, de GOT et d’échantillon, première lecture après environ 3 min, et domaine de 30 à 350 mg/L dans la solution pipetée, au-dessous jusqu’à 1 mL d’échantillon. Masse molaire : résolution OIV OENO 30/2004. De mémoire : les 0,01 mL de L-malate déshydrogénase, la seconde lecture après 5 à 10 min, la différence A2 - A1 diminuée de celle du blanc, l’identité des absorptivités (6180, 6300 et 3400 L/(mol cm), comme dans la norme russe pour l’acide citrique dans les jus, document 1200102279, section 8). La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
+            <translation>OIV-MA-AS313-11 (R2009), acide L-malique, méthode enzymatique, sections 3.3 à 5 (texte français) : volumes de tampon, de NAD, d’eau, de GOT et d’échantillon, première lecture après environ 3 min, et domaine de 30 à 350 mg/L dans la solution pipetée et, en dessous, jusqu’à 1 mL d’échantillon. Masse molaire : résolution OIV OENO 30/2004. De mémoire : les 0,01 mL de L-malate déshydrogénase, la seconde lecture après 5 à 10 min, la différence A2 - A1 diminuée de celle du blanc, l’identité des absorptivités (6180, 6300 et 3400 L/(mol cm), comme dans la norme russe pour l’acide citrique dans les jus, document 1200102279, section 8). La fenêtre de mesure est ce domaine exprimé en absorbance à 340 nm, par notre propre calcul. Usage courant, sans source : les limites des attentes autour des temps indiqués, la limite d’absorbance, les limites d’acceptation, la perte de l’étalon, le nombre usuel de tubes, le domaine habituel, les interférences, la préparation des échantillons et les précautions, lorsqu’elles ne nomment pas de source.</translation>
         </message>
         <message>
             <source>L-malate dehydrogenase turns L-malate and NAD into oxaloacetate and NADH. That equilibrium lies on the side of malate; the transaminase GOT pulls it over by taking the oxaloacetate away with L-glutamate. One NADH for each L-malate; the absorbance rises.</source>
@@ -7150,7 +7150,7 @@
         </message>
         <message>
             <source>low, enough for tubes: %1</source>
-            <translation>presque vide, suffit pour tubes : %1</translation>
+            <translation>presque vide, tubes encore possibles : %1</translation>
         </message>
         <message>
             <source>; </source>
@@ -7369,7 +7369,7 @@
         </message>
         <message>
             <source>it has %1 kB; at most %2 kB are allowed</source>
-            <translation>elle fait %1 kB ; %2 kB au plus sont permis</translation>
+            <translation>elle fait %1 ko ; %2 ko au plus sont permis</translation>
         </message>
     </context>
     <context>
@@ -7955,11 +7955,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Bottle, mL</source>
-            <translation>Bouteille, mL</translation>
+            <translation>Flacon, mL</translation>
         </message>
         <message>
             <source>Contents of the bottle (mL)</source>
-            <translation>Contenu de la bouteille (mL)</translation>
+            <translation>Contenu du flacon (mL)</translation>
         </message>
         <message>
             <source>Tubes</source>
@@ -7983,7 +7983,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Tubes that a bottle serves</source>
-            <translation>Tubes que sert une bouteille</translation>
+            <translation>Tubes réalisables avec un flacon</translation>
         </message>
     </context>
     <context>
@@ -8027,7 +8027,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>&amp;Digits alone are thousandths: 512 is 0.512</source>
-            <translation>Les &amp;chiffres seuls sont des millièmes : 512 est 0,512</translation>
+            <translation>Les &amp;chiffres seuls sont des millièmes : 512 vaut 0,512</translation>
         </message>
         <message>
             <source>&amp;Keep</source>
@@ -8063,7 +8063,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Soon is one low tone, now two, late three high ones.</source>
-            <translation>Bientôt est un son grave, maintenant deux, en retard trois sons aigus.</translation>
+            <translation>Bientôt : un son grave ; maintenant : deux ; en retard : trois sons aigus.</translation>
         </message>
         <message>
             <source>The lead time has to be a whole number of seconds from 0 to %1.</source>
@@ -8218,11 +8218,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Up</source>
-            <translation>Haut</translation>
+            <translation>Monter</translation>
         </message>
         <message>
             <source>Down</source>
-            <translation>Bas</translation>
+            <translation>Descendre</translation>
         </message>
     </context>
     <context>
@@ -8406,7 +8406,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Check of %1</source>
-            <translation>Vérification de %1</translation>
+            <translation>Vérification : %1</translation>
         </message>
         <message>
             <source>Line</source>
@@ -8732,7 +8732,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 kB</source>
-            <translation>%1 kB</translation>
+            <translation>%1 ko</translation>
         </message>
         <message>
             <source>Stopped; nothing was made, and nothing is known of the rest.</source>
@@ -8784,7 +8784,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>An archive is a notebook of everything up to the end of a year, read-only; nothing is taken out of this one. An export is everything as JSON and CSV, with a page that says how to read it without the program; imported, it is the same notebook again.</source>
-            <translation>Une archive est un cahier de tout ce qui précède la fin d’une année, à lire seulement ; rien n’est retiré de celui-ci. Un export est l’ensemble en JSON et CSV, avec une page qui explique comment le lire sans le programme ; importé, c’est à nouveau le même cahier.</translation>
+            <translation>Une archive est un cahier de tout ce qui précède la fin d’une année, en lecture seule ; rien n’est retiré de celui-ci. Un export est l’ensemble en JSON et CSV, avec une page qui explique comment le lire sans le programme ; importé, c’est à nouveau le même cahier.</translation>
         </message>
         <message>
             <source>&amp;Archive of the year…</source>
@@ -9587,7 +9587,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Out of &amp;use too</source>
-            <translation>Également &amp;hors service</translation>
+            <translation>&amp;Hors service compris</translation>
         </message>
         <message>
             <source>&amp;Add an item…</source>
@@ -9728,11 +9728,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Start a tube every %1: then every tube is read within its waiting times.</source>
-            <translation>Démarrez un tube tous les %1 : chaque tube est alors lu dans ses attentes.</translation>
+            <translation>Démarrez un tube tous les %1 : chaque tube est alors lu dans ses délais.</translation>
         </message>
         <message>
             <source>The tube can be read within its waiting times.</source>
-            <translation>Le tube peut être lu dans ses attentes.</translation>
+            <translation>Le tube peut être lu dans ses délais.</translation>
         </message>
         <message>
             <source>Pipetting before the first start takes about %1.</source>
@@ -9748,7 +9748,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>One person cannot read %1 tubes within their waiting times in %2: at most %3.</source>
-            <translation>Une seule personne ne peut pas lire %1 tubes dans leurs attentes en %2 : %3 au plus.</translation>
+            <translation>Une seule personne ne peut pas lire %1 tubes dans leurs délais en %2 : %3 au plus.</translation>
         </message>
         <message>
             <source>Blanks and standards alone fill such a rack; fewer of them, or more time, leave room for samples.</source>
@@ -9772,11 +9772,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>A %1 does not fit into the waiting times of this one: it can start at %2, when this one is done.</source>
-            <translation>Un %1 ne trouve pas de place dans les attentes de celui-ci : il peut démarrer à %2, quand celui-ci est terminé.</translation>
+            <translation>Un %1 ne trouve pas de place dans les délais de celui-ci : il peut démarrer à %2, quand celui-ci est terminé.</translation>
         </message>
         <message>
             <source>A %1 can start at %2, a tube every %3; both racks keep their waiting times, and the last reading is done at %4.</source>
-            <translation>Un %1 peut démarrer à %2, un tube tous les %3 ; les deux portoirs restent dans leurs attentes, et la dernière lecture est terminée à %4.</translation>
+            <translation>Un %1 peut démarrer à %2, un tube tous les %3 ; les deux portoirs respectent leurs délais, et la dernière lecture est terminée à %4.</translation>
         </message>
     </context>
     <context>
@@ -10180,7 +10180,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and runs that use them carry a warning.</source>
-            <translation>Donnez aux pipettes, fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et les séries qui les emploient reçoivent un avertissement.</translation>
+            <translation>Donnez aux pipettes, aux fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et les séries qui les emploient reçoivent un avertissement.</translation>
         </message>
         <message>
             <source>&amp;What it is</source>
@@ -10208,7 +10208,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Check %1 every (days)</source>
-            <translation>Vérifier %1 tous les (jours)</translation>
+            <translation>Intervalle en jours : %1</translation>
         </message>
         <message>
             <source>&amp;Reason for the change</source>
@@ -10478,7 +10478,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>What is next is done now</source>
-            <translation>La suite est faite maintenant</translation>
+            <translation>Marquer la suite comme faite</translation>
         </message>
         <message>
             <source>Type the reading again; leave it as it was</source>
@@ -11483,7 +11483,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>A result is held against it as: %1, %2 in %3.</source>
-            <translation>Un résultat y est confronté ainsi : %1, %2 en %3.</translation>
+            <translation>Un résultat y est confronté ainsi : %1, %2 (%3).</translation>
         </message>
         <message>
             <source>Nothing is saved yet: say why the list changes; the reason stands in the record.</source>
@@ -11918,7 +11918,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1 was not taken: %2. Choose a PNG or SVG picture of at most %3 kB.</source>
-            <translation>%1 n’a pas été pris : %2. Choisissez une image PNG ou SVG d’au plus %3 kB.</translation>
+            <translation>%1 n’a pas été pris : %2. Choisissez une image PNG ou SVG d’au plus %3 ko.</translation>
         </message>
         <message>
             <source>it cannot be opened (%1)</source>
@@ -11926,7 +11926,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>it has %1 kB</source>
-            <translation>elle fait %1 kB</translation>
+            <translation>elle fait %1 ko</translation>
         </message>
         <message>
             <source>it is neither a PNG nor an SVG picture</source>
@@ -11934,11 +11934,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>SVG, %1 kB</source>
-            <translation>SVG, %1 kB</translation>
+            <translation>SVG, %1 ko</translation>
         </message>
         <message>
             <source>PNG, %1 x %2 pixels, %3 kB</source>
-            <translation>PNG, %1 x %2 pixels, %3 kB</translation>
+            <translation>PNG, %1 x %2 pixels, %3 ko</translation>
         </message>
     </context>
     <context>
@@ -12415,7 +12415,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Used &amp;up too</source>
-            <translation>Également ép&amp;uisés</translation>
+            <translation>Ép&amp;uisés compris</translation>
         </message>
         <message>
             <source>&amp;Receive a container…</source>
@@ -12669,7 +12669,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Quantities that come from others</source>
-            <translation>Grandeurs issues d’autres</translation>
+            <translation>Grandeurs calculées à partir d’autres</translation>
         </message>
         <message>
             <source>One row for each part: its result times a number, -1 to subtract. Rows of one name are added up.</source>
@@ -13815,7 +13815,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>none</source>
-            <translation>aucun</translation>
+            <translation>aucune</translation>
         </message>
         <message>
             <source>&amp;Absorbance is</source>
@@ -13839,7 +13839,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>S&amp;kip lines with</source>
-            <translation>Passer les lignes a&amp;vec</translation>
+            <translation>Ignorer les lignes a&amp;vec</translation>
         </message>
         <message>
             <source>&amp;Encoding</source>
@@ -15125,7 +15125,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Made at, by</source>
-            <translation>Préparé à, par</translation>
+            <translation>Préparé le, par</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -15253,7 +15253,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Analyte molecules in one of the substance</source>
-            <translation>Molécules d’analyte dans une de la substance</translation>
+            <translation>Molécules d’analyte par molécule</translation>
         </message>
     </context>
     <context>
@@ -15692,7 +15692,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
-            <translation>Chaque bouteille a sa propre ligne dans le registre ; l’eau et les tampons comptent aussi. Nommez le réactif comme le font les méthodes, pour que les plans le trouvent.</translation>
+            <translation>Chaque flacon a sa propre ligne dans le registre ; l’eau et les tampons comptent aussi. Nommez le réactif comme le font les méthodes, pour que les plans le trouvent.</translation>
         </message>
         <message>
             <source>Vol&amp;ume in it (mL)</source>
@@ -15708,7 +15708,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>It is dr&amp;y and will be dissolved</source>
-            <translation>Il est &amp;sec et sera dissous</translation>
+            <translation>Produit &amp;sec, à dissoudre</translation>
         </message>
         <message>
             <source>&amp;Mass in it (mg, may be empty)</source>
@@ -15845,7 +15845,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Intact, and kept</source>
-            <translation>Intacts, et gardés</translation>
+            <translation>Intégrité et sauvegardes</translation>
         </message>
     </context>
     <context>
@@ -15887,7 +15887,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <name>plateau::ui::RecoveryHistory</name>
         <message>
             <source>Recovery (%)</source>
-            <translation>Récupération (%)</translation>
+            <translation>Taux (%)</translation>
         </message>
     </context>
     <context>
@@ -16372,7 +16372,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Results from elsewhere</source>
-            <translation>Résultats d’ailleurs</translation>
+            <translation>Résultats de prestataires externes</translation>
         </message>
         <message>
             <source>Opinions and interpretations</source>
@@ -16723,8 +16723,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message numerus="yes">
             <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
             <translation>
-                <numerusform>Ils ont été acceptés en l’espace de %n jour. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
-                <numerusform>Ils ont été acceptés en l’espace de %n jours. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
+                <numerusform>Ces résultats ont été acceptés en l’espace de %n jour. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
+                <numerusform>Ces résultats ont été acceptés en l’espace de %n jours. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
             </translation>
         </message>
         <message>
@@ -16955,7 +16955,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Who may: %1.</source>
-            <translation>Peut décider : %1.</translation>
+            <translation>Qui peut décider : %1.</translation>
         </message>
         <message>
             <source>accepted: read again, and the reading is right</source>
@@ -18675,7 +18675,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Type what is expected, Enter goes down, and let the dilutions be proposed, or type them. Left empty: undiluted, and the method's own volume in the tube.</source>
-            <translation>Tapez ce qui est attendu, Entrée descend, et faites proposer les dilutions, ou tapez-les. Laissé vide : non dilué, et le volume propre à la méthode dans le tube.</translation>
+            <translation>Tapez la teneur attendue (Entrée descend), puis faites proposer les dilutions ou tapez-les. Laissé vide : non dilué, et le volume propre à la méthode dans le tube.</translation>
         </message>
         <message>
             <source>First type what is expected of at least one sample, or a product that was run before: the dilution follows from it.</source>
@@ -18793,7 +18793,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Received at</source>
-            <translation>Reçu à</translation>
+            <translation>Reçu le</translation>
         </message>
         <message>
             <source>From</source>
@@ -19155,7 +19155,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Received at</source>
-            <translation>Reçu à</translation>
+            <translation>Reçu le</translation>
         </message>
         <message>
             <source>Received from</source>
@@ -19488,7 +19488,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>past its time since %1</source>
-            <translation>périmé depuis %1</translation>
+            <translation>périmé depuis le %1</translation>
         </message>
         <message>
             <source>good for %1, until %2</source>
@@ -19607,11 +19607,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Made at</source>
-            <translation>Préparé à</translation>
+            <translation>Préparé le</translation>
         </message>
         <message>
             <source>Made of</source>
-            <translation>Préparé de</translation>
+            <translation>Préparé à partir de</translation>
         </message>
         <message>
             <source>By</source>
@@ -19984,7 +19984,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Judge a second rack in its waiting times</source>
-            <translation>&amp;Juger un second portoir dans ses attentes</translation>
+            <translation>&amp;Juger un second portoir dans ses délais</translation>
         </message>
         <message>
             <source>Time at the bench</source>
@@ -20221,7 +20221,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Old&amp;er ones too</source>
-            <translation>Également les plus &amp;anciens</translation>
+            <translation>Afficher aussi les plus &amp;anciens</translation>
         </message>
         <message>
             <source>To its ra&amp;ck or record</source>
@@ -20581,7 +20581,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Common practice, until the laboratory says its own under Books, Laboratory: %1 of %2.</source>
-            <translation>Usage courant, tant que le laboratoire n’indique pas le sien sous Registres, Laboratoire : %1 sur %2.</translation>
+            <translation>Usage courant, tant que le laboratoire n’indique pas les siennes sous Registres, Laboratoire : %1 sur %2.</translation>
         </message>
         <message>
             <source>Typed for this run: %1.</source>
@@ -20735,7 +20735,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Not every check could be made</source>
-            <translation>Toutes les vérifications n’ont pas pu être faites</translation>
+            <translation>Certaines vérifications n’ont pas pu être faites</translation>
         </message>
         <message>
             <source>All are reportable, %1 by a repeat in the rack</source>
@@ -20786,7 +20786,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Received at</source>
-            <translation>Reçu à</translation>
+            <translation>Reçu le</translation>
         </message>
     </context>
     <context>
