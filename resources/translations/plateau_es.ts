@@ -406,7 +406,7 @@
         </message>
         <message>
             <source>individuals with moving range</source>
-            <translation>valores individuales con recorrido móvil</translation>
+            <translation>individuales con recorrido móvil</translation>
         </message>
         <message>
             <source>means with range</source>
@@ -1171,7 +1171,7 @@
         </message>
         <message>
             <source>At the wavelength you work at: the zero, with a cuvette of water set to zero once, read repeatedly; and one coloured cuvette (absorbance 0.5 to 1) taken out and put back each time.</source>
-            <translation>A la longitud de onda con la que trabaja: el cero, con una cubeta de agua ajustada a cero una vez y leída una y otra vez; y una cubeta coloreada (absorbancia de 0,5 a 1) sacada y puesta de nuevo cada vez.</translation>
+            <translation>A la longitud de onda con la que trabaja: el cero, con una cubeta de agua ajustada a cero una vez y leída repetidas veces; y una cubeta coloreada (absorbancia de 0,5 a 1) que se saca y se vuelve a poner cada vez.</translation>
         </message>
         <message>
             <source>Standard deviation at most</source>
@@ -1483,7 +1483,7 @@
         </message>
         <message>
             <source>nearest of %1</source>
-            <translation>el más próximo de %1</translation>
+            <translation>el más cercano al límite, de %1</translation>
         </message>
         <message>
             <source>laboratory's rule</source>
@@ -1808,7 +1808,7 @@
         </message>
         <message>
             <source>%1 found, %2 at use</source>
-            <translation>hallado %1, %2 al usarlo</translation>
+            <translation>hallado %1; esperado al usarlo %2</translation>
         </message>
         <message>
             <source>This standard calibrates the run and cannot judge itself; a second standard or a control would.</source>
@@ -2072,7 +2072,7 @@
         </message>
         <message>
             <source>reportable</source>
-            <translation>informable</translation>
+            <translation>válido</translation>
         </message>
         <message>
             <source>repeat</source>
@@ -2245,15 +2245,15 @@
         </message>
         <message>
             <source>guard band for acceptance</source>
-            <translation>banda de guarda para la aceptación</translation>
+            <translation>aceptación con banda de guarda</translation>
         </message>
         <message>
             <source>guard band for rejection</source>
-            <translation>banda de guarda para el rechazo</translation>
+            <translation>rechazo con banda de guarda</translation>
         </message>
         <message>
             <source>guard band for acceptance and rejection</source>
-            <translation>banda de guarda para la aceptación y el rechazo</translation>
+            <translation>aceptación y rechazo con banda de guarda</translation>
         </message>
         <message>
             <source>at most %1</source>
@@ -2479,7 +2479,7 @@
         </message>
         <message>
             <source>spread</source>
-            <translation>amplitud</translation>
+            <translation>recorrido</translation>
         </message>
         <message>
             <source>largest - smallest</source>
@@ -2776,7 +2776,7 @@
         <name>plateau::exchange::FileReader</name>
         <message>
             <source>there is no such file</source>
-            <translation>no existe tal archivo</translation>
+            <translation>el archivo no existe</translation>
         </message>
         <message>
             <source>the file may not be read; check its permissions</source>
@@ -2865,7 +2865,7 @@
         </message>
         <message>
             <source>There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.</source>
-            <translation>No existe tal hora: escriba horas hasta 23 y minutos hasta 59, de un día que exista.</translation>
+            <translation>Esa hora no existe: escriba horas hasta 23 y minutos hasta 59, de un día que exista.</translation>
         </message>
         <message>
             <source>That time is still to come; give the time when it was done.</source>
@@ -5702,7 +5702,7 @@
         </message>
         <message>
             <source>it is blank; several words that only you would put together make a good one</source>
-            <translation>está en blanco; varias palabras que solo usted juntaría hacen una buena</translation>
+            <translation>está en blanco; varias palabras que solo usted juntaría dan una buena frase</translation>
         </message>
         <message>
             <source>it has %1 characters; at least %2 are needed, such as several words make</source>
@@ -6786,11 +6786,11 @@
         </message>
         <message>
             <source>highest (°C)</source>
-            <translation>la más alta (°C)</translation>
+            <translation>temperatura más alta (°C)</translation>
         </message>
         <message>
             <source>lowest (°C)</source>
-            <translation>la más baja (°C)</translation>
+            <translation>temperatura más baja (°C)</translation>
         </message>
     </context>
     <context>
@@ -7118,7 +7118,7 @@
         </message>
         <message>
             <source>%1 (as stored)</source>
-            <translation>%1 (así guardado)</translation>
+            <translation>%1 (guardado así)</translation>
         </message>
         <message>
             <source>%1 (its source)</source>
@@ -7150,7 +7150,7 @@
         </message>
         <message>
             <source>low, enough for tubes: %1</source>
-            <translation>poco, alcanza para tubos: %1</translation>
+            <translation>queda poco (tubos: %1)</translation>
         </message>
         <message>
             <source>; </source>
@@ -7975,7 +7975,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Smallest that can be determined, in g/L</source>
-            <translation>Lo mínimo que se puede determinar, en g/L</translation>
+            <translation>Límites de detección y cuantificación, en g/L</translation>
         </message>
         <message>
             <source>Smallest difference in absorbance that can be resolved</source>
@@ -8019,7 +8019,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::BenchSettingsDialog</name>
         <message>
             <source>&amp;Sound when something is due</source>
-            <translation>&amp;Sonar cuando toca algo</translation>
+            <translation>Avi&amp;sar con sonido cuando toca algo</translation>
         </message>
         <message>
             <source>s</source>
@@ -8027,11 +8027,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>&amp;Digits alone are thousandths: 512 is 0.512</source>
-            <translation>Las ci&amp;fras solas son milésimas: 512 es 0,512</translation>
+            <translation>Las ci&amp;fras sin signo decimal son milésimas: 512 es 0,512</translation>
         </message>
         <message>
             <source>&amp;Keep</source>
-            <translation>&amp;Conservar</translation>
+            <translation>&amp;Guardar</translation>
         </message>
         <message>
             <source>Sound, lead time and keying</source>
@@ -8059,7 +8059,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Lead ti&amp;me, before it is due</source>
-            <translation>Ante&amp;lación, antes de que toque</translation>
+            <translation>Antelació&amp;n del aviso</translation>
         </message>
         <message>
             <source>Soon is one low tone, now two, late three high ones.</source>
@@ -8398,7 +8398,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>What it gives</source>
-            <translation>Qué resulta</translation>
+            <translation>Resultado</translation>
         </message>
         <message>
             <source>Verdict</source>
@@ -8406,7 +8406,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Check of %1</source>
-            <translation>Comprobación de %1</translation>
+            <translation>Comprobación: %1</translation>
         </message>
         <message>
             <source>Line</source>
@@ -8430,7 +8430,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Failed. Once it is stored, runs that use it carry a warning. Take it out of use, or have it put right and check it again.</source>
-            <translation>No superada. Una vez guardada, se advierte a las tandas que lo usan. Póngalo fuera de uso, o haga que lo reparen y compruébelo de nuevo.</translation>
+            <translation>No superada. Una vez guardada, las tandas que lo usen llevan una advertencia. Póngalo fuera de uso, o haga que lo reparen y compruébelo de nuevo.</translation>
         </message>
         <message>
             <source>Standard uncertainty for the budgets (k = 1): %1.</source>
@@ -8586,7 +8586,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>none</source>
-            <translation>ninguna</translation>
+            <translation>ninguno</translation>
         </message>
         <message>
             <source>Text and CSV (*.txt *.csv *.tsv *.dat);;All files (*)</source>
@@ -9548,7 +9548,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Checked until</source>
-            <translation>Comprobado hasta</translation>
+            <translation>Vigente hasta</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -9669,7 +9669,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>What it gives</source>
-            <translation>Qué resulta</translation>
+            <translation>Resultado</translation>
         </message>
         <message>
             <source>The calculation written out</source>
@@ -9728,11 +9728,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Start a tube every %1: then every tube is read within its waiting times.</source>
-            <translation>Inicie un tubo cada %1: así cada tubo se lee dentro de sus esperas.</translation>
+            <translation>Inicie un tubo cada %1: así cada tubo se lee dentro de sus tiempos de espera.</translation>
         </message>
         <message>
             <source>The tube can be read within its waiting times.</source>
-            <translation>El tubo se puede leer dentro de sus esperas.</translation>
+            <translation>El tubo se puede leer dentro de sus tiempos de espera.</translation>
         </message>
         <message>
             <source>Pipetting before the first start takes about %1.</source>
@@ -9740,7 +9740,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>First reading %1 after the first start, last one done after %2.</source>
-            <translation>Primera lectura %1 después del primer inicio, la última terminada después de %2.</translation>
+            <translation>Primera lectura %1 después del primer inicio; la última queda hecha al cabo de %2.</translation>
         </message>
         <message>
             <source>Not even one tube is done within %1: this method takes longer. Allow more time.</source>
@@ -9748,7 +9748,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>One person cannot read %1 tubes within their waiting times in %2: at most %3.</source>
-            <translation>Una persona no puede leer %1 tubos dentro de sus esperas en %2: como máximo %3.</translation>
+            <translation>Una persona no puede leer %1 tubos dentro de sus tiempos de espera en %2: como máximo %3.</translation>
         </message>
         <message>
             <source>Blanks and standards alone fill such a rack; fewer of them, or more time, leave room for samples.</source>
@@ -9814,7 +9814,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Plateau keeps runs, readings, lots and decisions in one file, the notebook. It is only ever added to, and backed up automatically.</source>
-            <translation>Plateau guarda tandas, lecturas, lotes y decisiones en un solo archivo, el cuaderno. Solo se le añade, y se hacen copias de seguridad de él por sí solas.</translation>
+            <translation>Plateau guarda tandas, lecturas, lotes y decisiones en un solo archivo, el cuaderno. A este solo se le añaden datos, y sus copias de seguridad se hacen solas.</translation>
         </message>
         <message>
             <source>The bench, the books and the control charts of an invented company that makes cider and packs dried fruit. It is a copy, thrown away when the window closes.</source>
@@ -10180,7 +10180,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and runs that use them carry a warning.</source>
-            <translation>Dé a las pipetas, los matraces y el fotómetro los nombres que tienen en Laboratorio: lo que halla una comprobación ocupa entonces el lugar de la incertidumbre de la lista, y se advierte a las tandas que los usan.</translation>
+            <translation>Dé a las pipetas, los matraces y el fotómetro los nombres que tienen en Laboratorio: lo que halla una comprobación ocupa entonces el lugar de la incertidumbre de la lista, y las tandas que los usan llevan una advertencia.</translation>
         </message>
         <message>
             <source>&amp;What it is</source>
@@ -10402,7 +10402,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Down</source>
-            <translation>Abajo</translation>
+            <translation>Flecha abajo</translation>
         </message>
         <message>
             <source>In a field with an arrow: what is offered; in a search: into the list</source>
@@ -10478,7 +10478,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>What is next is done now</source>
-            <translation>Lo siguiente está hecho ahora</translation>
+            <translation>Marcar lo siguiente como hecho</translation>
         </message>
         <message>
             <source>Type the reading again; leave it as it was</source>
@@ -10767,11 +10767,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>A4, 210 x 297 mm</source>
-            <translation>A4, 210 x 297 mm</translation>
+            <translation>A4, 210 × 297 mm</translation>
         </message>
         <message>
             <source>Letter, 8.5 x 11 inch</source>
-            <translation>Carta, 8,5 x 11 pulgadas</translation>
+            <translation>Carta, 8,5 × 11 pulgadas</translation>
         </message>
         <message>
             <source>&amp;Paper</source>
@@ -10823,7 +10823,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>a line to write on</source>
-            <translation>una línea para escribir</translation>
+            <translation>una línea para rellenar a mano</translation>
         </message>
         <message>
             <source>Cancel</source>
@@ -10854,7 +10854,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Labels to print: %1, from label %2 of %3 on (row %4, column %5). Sheets needed: %6. Hatched: gone.</source>
-            <translation>Etiquetas que se imprimen: %1, desde la etiqueta %2 de %3 (fila %4, columna %5). Hojas necesarias: %6. Rayado: ya gastadas.</translation>
+            <translation>Etiquetas por imprimir: %1, desde la %2 de %3 (fila %4, columna %5). Hojas necesarias: %6. Rayadas: ya gastadas.</translation>
         </message>
     </context>
     <context>
@@ -11483,7 +11483,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>A result is held against it as: %1, %2 in %3.</source>
-            <translation>Un resultado se compara con él como: %1, %2 en %3.</translation>
+            <translation>Un resultado se compara así con este límite: %1, %2 en %3.</translation>
         </message>
         <message>
             <source>Nothing is saved yet: say why the list changes; the reason stands in the record.</source>
@@ -11614,15 +11614,15 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Inside only up to the guard band before the limit, outside beyond the limit; between the two it cannot be decided.</source>
-            <translation>Dentro solo hasta la banda de guarda antes del límite, fuera más allá del límite; entre ambas no se puede decidir.</translation>
+            <translation>Dentro solo hasta la banda de guarda anterior al límite, fuera más allá del límite; en la banda no se puede decidir.</translation>
         </message>
         <message>
             <source>Inside up to the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
-            <translation>Dentro hasta el límite, fuera solo desde la banda de guarda más allá de él; entre ambos no se puede decidir.</translation>
+            <translation>Dentro hasta el límite, fuera solo más allá de la banda de guarda posterior a él; en la banda no se puede decidir.</translation>
         </message>
         <message>
             <source>Inside only up to the guard band before the limit, outside only from the guard band beyond it; between the two it cannot be decided.</source>
-            <translation>Dentro solo hasta la banda de guarda antes del límite, fuera solo desde la banda de guarda más allá de él; entre ambas no se puede decidir.</translation>
+            <translation>Dentro solo hasta la banda de guarda anterior al límite, fuera solo más allá de la posterior; en las bandas no se puede decidir.</translation>
         </message>
     </context>
     <context>
@@ -12669,7 +12669,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Quantities that come from others</source>
-            <translation>Magnitudes que proceden de otras</translation>
+            <translation>Magnitudes calculadas a partir de otras</translation>
         </message>
         <message>
             <source>One row for each part: its result times a number, -1 to subtract. Rows of one name are added up.</source>
@@ -12991,7 +12991,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>quantities that come from others</source>
-            <translation>magnitudes que proceden de otras</translation>
+            <translation>magnitudes calculadas a partir de otras</translation>
         </message>
         <message>
             <source>measurand</source>
@@ -13569,7 +13569,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Where it comes from</source>
-            <translation>De dónde viene</translation>
+            <translation>Procedencia</translation>
         </message>
         <message>
             <source>Runs</source>
@@ -13592,7 +13592,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Fin&amp;d by name, state or origin</source>
-            <translation>&amp;Buscar nombre, estado o de dónde viene</translation>
+            <translation>&amp;Buscar nombre, estado o procedencia</translation>
         </message>
         <message>
             <source>There is no method yet. Import one from a file, or write a new one.</source>
@@ -13689,7 +13689,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>there is no such host; check the name</source>
-            <translation>no existe tal host; compruebe el nombre</translation>
+            <translation>el host no existe; compruebe el nombre</translation>
         </message>
         <message>
             <source>nothing answers on this port number</source>
@@ -13716,11 +13716,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Sound is off</source>
-            <translation>El sonido está apagado</translation>
+            <translation>Sonido desactivado</translation>
         </message>
         <message>
             <source>Sound is on</source>
-            <translation>El sonido está encendido</translation>
+            <translation>Sonido activado</translation>
         </message>
         <message>
             <source>Press to hear when something is due</source>
@@ -13769,7 +13769,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <name>plateau::ui::OfferField</name>
         <message>
             <source>Down: the usual ones</source>
-            <translation>Abajo: los habituales</translation>
+            <translation>↓: los habituales</translation>
         </message>
     </context>
     <context>
@@ -13885,7 +13885,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>At least 8 characters; several words that only its owner would put together make a good one. Its owner types it.</source>
-            <translation>Al menos 8 caracteres; varias palabras que solo su titular juntaría hacen una buena. La escribe su titular.</translation>
+            <translation>Al menos 8 caracteres; varias palabras que solo su titular juntaría dan una buena frase. La escribe su titular.</translation>
         </message>
         <message>
             <source>&amp;Reason</source>
@@ -14666,7 +14666,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Run a control of ke&amp;yed value</source>
-            <translation>Usar un control de &amp;valor introducido</translation>
+            <translation>Usar un control con &amp;valor introducido</translation>
         </message>
         <message>
             <source>Liquid</source>
@@ -14946,7 +14946,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>What it gives</source>
-            <translation>Qué resulta</translation>
+            <translation>Resultado</translation>
         </message>
         <message>
             <source>&amp;Store it in the book</source>
@@ -14978,7 +14978,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>W&amp;eighed (mg)</source>
-            <translation>&amp;Pesado (mg)</translation>
+            <translation>Masa &amp;pesada (mg)</translation>
         </message>
         <message>
             <source>several portions as 50.3; 49.8</source>
@@ -15078,7 +15078,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>u of flask and filling</source>
-            <translation>u del matraz y del llenado</translation>
+            <translation>u del matraz y del enrase</translation>
         </message>
         <message>
             <source>u of one weighing</source>
@@ -15109,11 +15109,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Share of %1</source>
-            <translation>Parte de %1</translation>
+            <translation>Parte debida a %1</translation>
         </message>
         <message>
             <source>Weighed (u of each)</source>
-            <translation>Pesado (u de cada pesada)</translation>
+            <translation>Masa pesada (u de cada pesada)</translation>
         </message>
         <message>
             <source>%1 (%2)</source>
@@ -15193,11 +15193,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>What</source>
-            <translation>Qué</translation>
+            <translation>Dato</translation>
         </message>
         <message>
             <source>How</source>
-            <translation>Cómo</translation>
+            <translation>Valor</translation>
         </message>
         <message>
             <source>Run</source>
@@ -15249,7 +15249,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Recovery over its life, for all of this substance</source>
-            <translation>Recuperación a lo largo de su vida, de todo lo de esta sustancia</translation>
+            <translation>Recuperación según la antigüedad, de todos los patrones de esta sustancia</translation>
         </message>
         <message>
             <source>Analyte molecules in one of the substance</source>
@@ -15692,7 +15692,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
-            <translation>Cada frasco tiene su propia línea en el libro; el agua y los tampones cuentan también. Nombre el reactivo como lo hacen los métodos, para que los planes lo encuentren.</translation>
+            <translation>Cada frasco tiene su propia línea en el libro; el agua y los tampones también cuentan. Escriba el nombre del reactivo tal como figura en los métodos, para que los planes lo encuentren.</translation>
         </message>
         <message>
             <source>Vol&amp;ume in it (mL)</source>
@@ -15914,7 +15914,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Key a line for each sample, or copy one or more columns from a spreadsheet and paste them here (Ctrl+V). The first line may name the columns, a measurand too; otherwise they are, in this order: %1.</source>
-            <translation>Introduzca una línea por cada muestra, o copie una columna o varias de una hoja de cálculo y péguelas aquí (Ctrl+V). La primera línea puede nombrar las columnas, también un mensurando; si no, son, en este orden: %1.</translation>
+            <translation>Introduzca una línea por cada muestra, o copie una columna o varias de una hoja de cálculo y péguelas aquí (Ctrl+V). La primera línea puede llevar los nombres de las columnas, también el de un mensurando; si no, son, en este orden: %1.</translation>
         </message>
         <message>
             <source>What was stated before stays in the notebook's history.</source>
@@ -16084,7 +16084,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>whatever else was asked for</source>
-            <translation>cualquier otra cosa solicitada</translation>
+            <translation>otra información solicitada</translation>
         </message>
         <message>
             <source>Tube %1 was pipetted differently from what the method says, and is calculated as pipetted.</source>
@@ -16332,7 +16332,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Issued on</source>
-            <translation>Emitido el</translation>
+            <translation>Fecha de emisión</translation>
         </message>
         <message>
             <source>Customer</source>
@@ -16348,11 +16348,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Tested at</source>
-            <translation>Ensayado en</translation>
+            <translation>Lugar del ensayo</translation>
         </message>
         <message>
             <source>Tested on</source>
-            <translation>Ensayado el</translation>
+            <translation>Fecha del ensayo</translation>
         </message>
         <message>
             <source>Authorised by</source>
@@ -16372,7 +16372,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Results from elsewhere</source>
-            <translation>Resultados de otro lugar</translation>
+            <translation>Resultados externos</translation>
         </message>
         <message>
             <source>Opinions and interpretations</source>
@@ -16380,15 +16380,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Whatever else was asked for</source>
-            <translation>Cualquier otra cosa solicitada</translation>
+            <translation>Otra información solicitada</translation>
         </message>
         <message>
             <source>What the samples are</source>
-            <translation>Qué son las muestras</translation>
+            <translation>Descripción de las muestras</translation>
         </message>
         <message>
             <source>Their condition</source>
-            <translation>Su estado</translation>
+            <translation>Estado de las muestras</translation>
         </message>
         <message>
             <source>Received on</source>
@@ -16416,7 +16416,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Where something stands in grey, the report says that unless you type over it. Whatever else is left empty becomes a line to write on.</source>
-            <translation>Donde hay un texto en gris, el informe lo dice si no escribe otra cosa. Todo lo demás que quede vacío se convierte en una línea para escribir.</translation>
+            <translation>Donde hay un texto en gris, el informe lleva ese texto si no escribe otro. Lo demás que quede vacío será una línea para rellenar a mano.</translation>
         </message>
     </context>
     <context>
@@ -16435,7 +16435,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>the field %1 has no value; leave it out for a line to write on</source>
-            <translation>el campo %1 no tiene valor; omítalo para dejar una línea para escribir</translation>
+            <translation>el campo %1 no tiene valor; omítalo para dejar una línea para rellenar a mano</translation>
         </message>
         <message>
             <source>the value of the field %1 is longer than %2 characters; shorten it</source>
@@ -16454,7 +16454,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>These stand at the head of every report. What is left empty becomes a line to write on.</source>
-            <translation>Esto figura en la cabecera de cada informe. Lo que queda vacío se convierte en una línea para escribir.</translation>
+            <translation>Esto figura en la cabecera de cada informe. Lo que quede vacío será una línea para rellenar a mano.</translation>
         </message>
         <message>
             <source>telephone, e-mail, a person</source>
@@ -16635,7 +16635,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1-fold</source>
-            <translation>%1 veces</translation>
+            <translation>factor %1</translation>
         </message>
         <message>
             <source>Run</source>
@@ -16723,8 +16723,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message numerus="yes">
             <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
             <translation>
-                <numerusform>Se aceptaron a lo largo de %n día. Si son de dos muestras con un mismo nombre, dé a cada una su día de recepción en el plan: un nombre recibido otro día es otra muestra.</numerusform>
-                <numerusform>Se aceptaron a lo largo de %n días. Si son de dos muestras con un mismo nombre, dé a cada una su día de recepción en el plan: un nombre recibido otro día es otra muestra.</numerusform>
+                <numerusform>Los resultados se aceptaron a lo largo de %n día. Si son de dos muestras con el mismo nombre, indique en el plan el día de recepción de cada una: el mismo nombre recibido otro día es otra muestra.</numerusform>
+                <numerusform>Los resultados se aceptaron a lo largo de %n días. Si son de dos muestras con el mismo nombre, indique en el plan el día de recepción de cada una: el mismo nombre recibido otro día es otra muestra.</numerusform>
             </translation>
         </message>
         <message>
@@ -16847,7 +16847,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Recovery of %1: %2 expected at use</source>
-            <translation>Recuperación de %1: %2 esperado en el uso</translation>
+            <translation>Recuperación de %1: %2 esperados al usarlo</translation>
         </message>
     </context>
     <context>
@@ -16909,7 +16909,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Spread</source>
-            <translation>Amplitud</translation>
+            <translation>Recorrido</translation>
         </message>
         <message>
             <source>Verdict</source>
@@ -16943,15 +16943,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Nobody reviews their own run here, and %1 worked on it.</source>
-            <translation>Aquí nadie revisa su propia tanda, y %1 trabajó en ella.</translation>
+            <translation>Aquí nadie revisa su propia tanda, pero %1 trabajó en ella.</translation>
         </message>
         <message>
             <source>A reviewer or a head decides here, and %1 is an analyst.</source>
-            <translation>Aquí decide un revisor o un jefe, y %1 es analista.</translation>
+            <translation>Aquí decide un revisor o un jefe, pero %1 es analista.</translation>
         </message>
         <message>
             <source>A reviewer or a head decides here, and %1 are analysts.</source>
-            <translation>Aquí decide un revisor o un jefe, y %1 son analistas.</translation>
+            <translation>Aquí decide un revisor o un jefe, pero %1 son analistas.</translation>
         </message>
         <message>
             <source>Who may: %1.</source>
@@ -16979,7 +16979,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Nobody reviews their own run here, and %1 have worked on it.</source>
-            <translation>Aquí nadie revisa su propia tanda, y %1 trabajaron en ella.</translation>
+            <translation>Aquí nadie revisa su propia tanda, pero %1 trabajaron en ella.</translation>
         </message>
     </context>
     <context>
@@ -17021,7 +17021,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1-fold</source>
-            <translation>%1 veces</translation>
+            <translation>factor %1</translation>
         </message>
         <message>
             <source>%1; %2</source>
@@ -17296,7 +17296,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>The file cannot be used as it is, and nothing was taken from it. To put right in it:</source>
-            <translation>El archivo no se puede usar como está, y no se ha tomado nada de él. Por corregir en él:</translation>
+            <translation>El archivo no se puede usar como está, y no se ha tomado nada de él. Hay que corregir:</translation>
         </message>
         <message>
             <source>First say who is at the bench: type your name on the left and press Enter.</source>
@@ -17414,7 +17414,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Keep filter</source>
-            <translation>&amp;Conservar filtro</translation>
+            <translation>&amp;Guardar filtro</translation>
         </message>
         <message>
             <source>Forget it</source>
@@ -17434,19 +17434,19 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>newest in the notebook first</source>
-            <translation>la más reciente del cuaderno primero</translation>
+            <translation>primero las más nuevas del cuaderno</translation>
         </message>
         <message>
             <source>oldest in the notebook first</source>
-            <translation>la más antigua del cuaderno primero</translation>
+            <translation>primero las más antiguas del cuaderno</translation>
         </message>
         <message>
             <source>latest day first</source>
-            <translation>el último día primero</translation>
+            <translation>primero el último día</translation>
         </message>
         <message>
             <source>latest decision first</source>
-            <translation>la última decisión primero</translation>
+            <translation>primero la última decisión</translation>
         </message>
         <message>
             <source>by title</source>
@@ -17458,7 +17458,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Kept filters</source>
-            <translation>Filtros conservados</translation>
+            <translation>Filtros guardados</translation>
         </message>
         <message>
             <source>name of a filter</source>
@@ -17466,7 +17466,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Name of a kept filter</source>
-            <translation>Nombre de un filtro conservado</translation>
+            <translation>Nombre de un filtro guardado</translation>
         </message>
         <message>
             <source>Notebook</source>
@@ -17478,7 +17478,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Kept filter</source>
-            <translation>Filtro conservado</translation>
+            <translation>Filtro guardado</translation>
         </message>
         <message>
             <source>Order</source>
@@ -18309,7 +18309,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>spread</source>
-            <translation>amplitud</translation>
+            <translation>recorrido</translation>
         </message>
         <message>
             <source>verdict</source>
@@ -18570,19 +18570,19 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>accepts %1</source>
-            <translation>acepta %1</translation>
+            <translation>aceptación de %1</translation>
         </message>
         <message>
             <source>repeats %1 (%2)</source>
-            <translation>repite %1 (%2)</translation>
+            <translation>repetición de %1 (%2)</translation>
         </message>
         <message>
             <source>rejects %1</source>
-            <translation>rechaza %1</translation>
+            <translation>rechazo de %1</translation>
         </message>
         <message>
             <source>leaves %1 to decide</source>
-            <translation>deja %1 por decidir</translation>
+            <translation>%1 por decidir</translation>
         </message>
         <message>
             <source>There is no sample in this run.</source>
@@ -18937,7 +18937,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>there is no such port; check cable and name</source>
-            <translation>no existe tal puerto; compruebe el cable y el nombre</translation>
+            <translation>el puerto no existe; compruebe el cable y el nombre</translation>
         </message>
         <message>
             <source>another program has it, or your account may not use serial ports (on Debian the group dialout may)</source>
@@ -19488,7 +19488,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>past its time since %1</source>
-            <translation>fuera de plazo desde %1</translation>
+            <translation>caducado desde %1</translation>
         </message>
         <message>
             <source>good for %1, until %2</source>
@@ -19673,11 +19673,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>b&amp;y</source>
-            <translation>&amp;por</translation>
+            <translation>&amp;por método</translation>
         </message>
         <message>
             <source>&amp;measured</source>
-            <translation>&amp;medido</translation>
+            <translation>&amp;mensurando</translation>
         </message>
         <message>
             <source>&amp;in</source>
@@ -19685,7 +19685,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Only lo&amp;t</source>
-            <translation>Solo &amp;lote</translation>
+            <translation>Solo el &amp;lote</translation>
         </message>
         <message>
             <source>by p&amp;erson</source>
@@ -19760,7 +19760,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Water beyond the formula (%)</source>
-            <translation>&amp;Agua aparte de la fórmula (%)</translation>
+            <translation>&amp;Agua no incluida en la fórmula (%)</translation>
         </message>
         <message>
             <source>Uncertainty of the water ± (%)</source>
@@ -20225,7 +20225,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>To its ra&amp;ck or record</source>
-            <translation>A su gradi&amp;lla o registro</translation>
+            <translation>Ir a su gradi&amp;lla o registro</translation>
         </message>
         <message>
             <source>The chosen act in full</source>
@@ -20639,7 +20639,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>reportable</source>
-            <translation>informable</translation>
+            <translation>válido</translation>
         </message>
         <message>
             <source>repeat</source>
@@ -20671,7 +20671,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>All results are reportable</source>
-            <translation>Todos los resultados son informables</translation>
+            <translation>Todos los resultados son válidos</translation>
         </message>
         <message>
             <source>The run itself failed a check</source>
@@ -20715,7 +20715,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 is worked out as soon as a run by %2 with the same samples, of the same week, is accepted.</source>
-            <translation>%1 se calcula en cuanto se acepta una tanda con %2 de las mismas muestras, de la misma semana.</translation>
+            <translation>%1: se calcula en cuanto se acepte una tanda con %2 de las mismas muestras, de la misma semana.</translation>
         </message>
         <message>
             <source> and </source>
@@ -20727,7 +20727,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>No check failed.</source>
-            <translation>Ninguna comprobación sin superar.</translation>
+            <translation>Ninguna comprobación ha fallado.</translation>
         </message>
         <message>
             <source>repeated</source>
@@ -20739,7 +20739,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>All are reportable, %1 by a repeat in the rack</source>
-            <translation>Todos son informables, %1 por una repetición en la gradilla</translation>
+            <translation>Todos son válidos, %1 por una repetición en la gradilla</translation>
         </message>
         <message>
             <source>%1 Not made, though the method asks for it: %2.</source>
@@ -20836,7 +20836,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <name>plateau::ui::WeighingForm</name>
         <message>
             <source>Weigh a fresh standard e&amp;xactly</source>
-            <translation>Pesar e&amp;xactamente un patrón nuevo</translation>
+            <translation>Pesar con e&amp;xactitud un patrón nuevo</translation>
         </message>
         <message>
             <source>g/L</source>
@@ -20900,7 +20900,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>u of flask and filling</source>
-            <translation>u del matraz y del llenado</translation>
+            <translation>u del matraz y del enrase</translation>
         </message>
         <message>
             <source>Molar mass as weighed: a monohydrate with its water. u: standard uncertainty (k = 1).</source>
@@ -20983,7 +20983,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>What is next is &amp;done now</source>
-            <translation>Lo siguiente está &amp;hecho ahora</translation>
+            <translation>Marcar lo siguiente como &amp;hecho</translation>
         </message>
         <message>
             <source>&amp;Take back the last mark</source>
