@@ -57,6 +57,8 @@ KeysDialog::KeysDialog(const Theme &theme, Dialogs &dialogs, std::vector<KeyEntr
     auto *table = new Table(theme, model, tr("Keys"), u"keys"_s, this);
     table->setFlexibleColumn(2);
     table->setFlexibleMinimum(40);
+    table->setLimit(22);
+    table->setWholeColumn(2);
     table->fit();
     auto *print = button(theme, tr("&Save as PDF, to print…"), u"saveKeys"_s, this);
     auto *close = button(theme, tr("&Close"), u"closeKeys"_s, this);

@@ -136,11 +136,16 @@ void lookAtForm(SampleWindow &sample, const Look &look, const QString &action)
     sample.dialogs().fillIn = {};
 }
 
-void lookAtOpen(SampleWindow &sample, const Look &look, const QString &action)
+void lookAtOpen(SampleWindow &sample, const Look &look, const QString &action,
+                const std::function<void(QDialog &)> &fill)
 {
     trigger(sample, action);
     for (QDialog *dialog : sample.window().findChildren<QDialog *>()) {
         if (dialog->isVisible()) {
+            if (fill) {
+                fill(*dialog);
+                settle();
+            }
             look(*dialog);
             dialog->reject();
             settle();

@@ -4,6 +4,8 @@
 
 #include "tests/pictures/tour.h"
 
+#include <functional>
+
 class QTabWidget;
 
 /// How one goes from place to place on the tour. A name that is not on show ends the program: a tour that
@@ -27,6 +29,8 @@ void goToRack(SampleWindow &sample, const QString &title);
 /// A dialog that the action opens and waits for.
 void lookAtForm(SampleWindow &sample, const Look &look, const QString &action);
 /// A dialog that the action leaves open beside the window.
-void lookAtOpen(SampleWindow &sample, const Look &look, const QString &action);
+/// fill: what is typed into it before.
+void lookAtOpen(SampleWindow &sample, const Look &look, const QString &action,
+                const std::function<void(QDialog &)> &fill = {});
 
 } // namespace plateau::test

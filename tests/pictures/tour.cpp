@@ -8,7 +8,9 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QDialog>
 #include <QFile>
+#include <QSpinBox>
 #include <QTableView>
 #include <QTemporaryDir>
 
@@ -253,7 +255,10 @@ std::vector<Stop> dialogs()
              goToRack(sample, halfReadRack);
              trigger(sample, u"actionRead"_s);
              QApplication::clipboard()->setText(u"1;0,612\n2;0,618\n3;0,597\n4;0.60x\n"_s);
-             lookAtOpen(sample, look, u"actionPasteReadings"_s);
+             lookAtOpen(sample, look, u"actionPasteReadings"_s, [](QDialog &dialog) {
+                 dialog.findChild<QSpinBox *>(u"mappingTube"_s)->setValue(1);
+                 dialog.findChild<QSpinBox *>(u"mappingAbsorbance"_s)->setValue(2);
+             });
          }},
         {u"listen"_s,
          [](SampleWindow &sample, const Look &look) { lookAtOpen(sample, look, u"actionListen"_s); }},
@@ -284,7 +289,18 @@ std::vector<Stop> changes()
     return {
         {u"runfile"_s,
          [](SampleWindow &sample, const Look &look) {
-             sample.window().openRunFile(u"/home/ilka/Documents/tanks.json"_s);
+             // As somebody may have written it by hand.
+             const QTemporaryDir folder;
+             const QString path = folder.filePath(u"tanks.json"_s);
+             QFile file(path);
+             if (!file.open(QIODevice::WriteOnly))
+                 qFatal("no file");
+             file.write(R"({"format": "plateau-run/1", "title": "Perry tanks", "method": "total-sulphite",
+                           "samples": [{"id": "P-104", "form": "liquid", "dilution": [{"take_mL": 50, "makeUpTo_mL": 5}]}],
+                           "tubes": [{"role": "blank", "readings": {"A1": 1.387, "A2": "1,376"}},
+                                     {"role": "sample", "sample": "P-105", "readings": {"A1": 1.385}}]})");
+             file.close();
+             sample.window().openRunFile(path);
              settle();
              look(sample.window());
          }},

@@ -330,7 +330,7 @@ TEST_F(Decisions, NobodyReviewsTheirOwnRunWhereTheLaboratorySaysSo)
     setRules(false, true);
     openReview({good});
     EXPECT_EQ(labelText(u"decisionRules"_s),
-              u"Nobody reviews their own run here, and R. Okafor worked on it."_s);
+              u"Nobody reviews their own run: R. Okafor worked on this one."_s);
     decideAs(u"R. Okafor"_s);
     expectRefused(u"nobody reviews their own run here"_s);
     decideAs(u"M. Lindqvist"_s);

@@ -252,14 +252,14 @@ TEST_F(LimitsBook, TheListIsAModel)
     QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Warning);
     QSignalSpy inserted(&model, &QAbstractItemModel::rowsInserted);
     QSignalSpy removed(&model, &QAbstractItemModel::rowsRemoved);
-    model.setLimits({perryLimit()});
+    model.setLimits({perryLimit()}, {});
     ASSERT_EQ(model.rowCount(), 1);
     EXPECT_EQ(model.index(0, Model::Product).data(), u"perry"_s);
     EXPECT_EQ(model.index(0, Model::Kind).data(), u"Maximum"_s);
     EXPECT_EQ(model.index(0, Model::Limit).data(), evaluation::limitText(perryLimit()));
     EXPECT_EQ(model.index(0, Model::Rule).data(), u"simple acceptance"_s);
     EXPECT_EQ(model.index(0, Model::Date).data(), u"2026-02-01"_s);
-    model.setLimits({});
+    model.setLimits({}, {});
     EXPECT_EQ(inserted.count(), 1);
     EXPECT_EQ(removed.count(), 1);
 }

@@ -159,7 +159,7 @@ TEST_F(ShelfText, OneColumnIsTheSamplesAndSeveralAreByTheirOrder)
     EXPECT_EQ(column.understood, u"Lines pasted: 3. By their order, column 1 is sample."_s);
 
     const ui::PastedSamples several =
-        ui::readPasted(u"P-1\tPerry\tturbid\t8:10\tTank 3\tL-malic acid 2\tliquid\tspare"_s, names);
+        ui::readPasted(u"P-1\tPerry\tturbid\tliquid\t8:10\tTank 3\tL-malic acid 2\tspare"_s, names);
     ASSERT_EQ(several.rows.size(), 1U);
     EXPECT_EQ(several.rows[0], (std::vector<QString>{u"P-1"_s, u"Perry"_s, u"turbid"_s, u"liquid"_s,
                                                      u"8:10"_s, u"Tank 3"_s, u"L-malic acid 2"_s}));

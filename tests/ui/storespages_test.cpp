@@ -99,7 +99,7 @@ TEST_F(StoresWindow, PastedSamplesAreShownAndStoredAllOrNone)
     EXPECT_EQ(shown(model(u"shelfRows"_s), 0, ui::shelf::Expected), u"Example acid 3,5"_s);
     EXPECT_EQ(shown(model(u"shelfRows"_s), 0, ui::shelf::Received), u"2026-03-02 08:10"_s) << "as understood";
     EXPECT_EQ(labelText(u"shelfSummary"_s), u"Samples: 3. Still to be put right (1), Enter goes there:"_s);
-    EXPECT_TRUE(shown(model(u"shelfProblems"_s), 0, 0).startsWith(u"Line 2, expected: "_s));
+    EXPECT_TRUE(shown(model(u"shelfProblems"_s), 0, 0).startsWith(u"Line 2, Expected: "_s));
 
     press(Qt::Key_S, Qt::ControlModifier);
     EXPECT_TRUE(book->shelf().waiting().empty()) << "nothing half stored";
@@ -129,7 +129,7 @@ TEST_F(StoresWindow, AnIdThatWaitsIsNotRegisteredTwice)
     click(u"registerSamples"_s);
     paste(u"P-0\np-1"_s);
     EXPECT_TRUE(
-        shown(model(u"shelfProblems"_s), 0, 0).startsWith(u"Line 2, sample: \"p-1\" is among the samples that wait"_s))
+        shown(model(u"shelfProblems"_s), 0, 0).startsWith(u"Line 2, Sample: \"p-1\" is among the samples that wait"_s))
         << shown(model(u"shelfProblems"_s), 0, 0).toStdString();
     click(u"storeSamples"_s);
     EXPECT_EQ(book->shelf().waiting().size(), 1U);
@@ -276,7 +276,7 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     EXPECT_EQ(book->lots().all()[0].remaining_mL, 0);
     EXPECT_EQ(model(u"lotLedger"_s).rowCount(), 5);
     EXPECT_EQ(labelText(u"lotBalance"_s),
-              u"According to the ledger 0\u00a0mL, of which runs took 0\u00a0mL; left: 0\u00a0mL."_s);
+              u"Left according to the ledger: 0\u00a0mL; runs took nothing from it."_s);
 
     what->setCurrentIndex(3);
     enter(u"labelLot"_s, u"4712"_s);

@@ -77,7 +77,7 @@ void RunFilePage::showProblems(const QString &fileName, const assay::Problems &p
                                             : tr("The file can be used. Worth knowing first:"));
     else
         m_summary->setText(
-            tr("The file cannot be used as it is, and nothing was taken from it. To put right in it:"));
+            tr("The file cannot be used, and nothing was taken from it:"));
     (m_document ? m_put : m_another)->setFocus();
 }
 

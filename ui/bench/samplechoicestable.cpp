@@ -126,7 +126,7 @@ QString SampleChoicesTable::keysHint()
 {
     return tr(
         "A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, "
-        "Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or "
+        "Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or "
         "another sample volume (0.5 mL).");
 }
 

@@ -23,7 +23,7 @@ QString workingRow(const Theme &theme, const evaluation::WorkingLine &line)
     return u"<tr><td width='32%' style='padding: 2px 10px 2px 0'>%1</td><td style='padding: 2px 10px 2px "
            u"0'>%2</td>"
            "<td width='20%' align='right' style='white-space: nowrap'><b>%3</b></td></tr>"_s.arg(
-               line.what.toHtmlEscaped(), written.join(u"<br>"_s), line.value.toHtmlEscaped());
+               line.what.toHtmlEscaped(), written.join(u"<br>"_s), shownNumber(line.value).toHtmlEscaped());
 }
 
 } // namespace

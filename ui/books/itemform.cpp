@@ -80,7 +80,7 @@ ItemForm::ItemForm(const Theme &theme, QWidget *parent)
     head->addWidget(back);
     auto *how = plainLabel(
         tr("Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds "
-           "then replaces the list's uncertainty, and runs that use them carry a warning."),
+           "then replaces the list's uncertainty, and a run that used one which failed or was overdue says so."),
         this);
     how->setWordWrap(true);
     auto *host = new QWidget(this);

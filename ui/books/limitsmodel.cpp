@@ -12,7 +12,7 @@ QString LimitsModel::text(const evaluation::Specification &limit, int column) co
     case Product:
         return limit.product;
     case Measurand:
-        return limit.measurand;
+        return m_names.nameOf(limit.measurand);
     case Kind:
         return limitKindText(limit.kind);
     case Limit:

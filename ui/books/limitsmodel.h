@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/evaluation/specification.h"
+#include "ui/books/measurandnames.h"
 #include "ui/shared/columnsmodel.h"
 
 namespace plateau::ui {
@@ -17,12 +18,21 @@ public:
 
     using ColumnsModel::ColumnsModel;
 
-    void setLimits(std::vector<evaluation::Specification> limits) { setRows(std::move(limits)); }
+    /// names: of the measurands, which a limit may name by id.
+    void setLimits(std::vector<evaluation::Specification> limits, MeasurandNames names)
+    {
+        m_names = std::move(names);
+        setRows(std::move(limits));
+        touchAll();
+    }
 
 protected:
     int columns() const override { return ColumnCount; }
     QString text(const evaluation::Specification &limit, int column) const override;
     QString heading(int column) const override;
+
+private:
+    MeasurandNames m_names;
 };
 
 } // namespace plateau::ui

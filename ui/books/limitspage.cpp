@@ -53,6 +53,14 @@ QStringList measurandNames(const MethodBook &methods)
     return names;
 }
 
+MeasurandNames namesIn(const MethodBook &methods)
+{
+    std::vector<assay::Method> all;
+    for (const notebook::StoredMethod &stored : methods.catalogue())
+        all.push_back(stored.method);
+    return MeasurandNames(all);
+}
+
 } // namespace
 
 LimitsPage::LimitsPage(const Theme &theme, const Clock &clock, const BenchSession &session, Stores &stores,
@@ -96,6 +104,7 @@ void LimitsPage::buildList()
     m_list->table().setFlexibleColumn(LimitsModel::Source);
     m_list->table().setFlexibleMinimum(14);
     m_list->table().setLimit(40);
+    m_list->table().setWholeColumn(LimitsModel::Limit);
     m_origin->setObjectName(u"limitsOrigin"_s);
     m_origin->setWordWrap(true);
     m_origin->setMargin(m_theme.gap());
@@ -128,7 +137,7 @@ void LimitsPage::refresh()
         measurands.sort(Qt::CaseInsensitive);
         m_view->setNames(products, measurands);
     });
-    m_model->setLimits(m_limits);
+    m_model->setLimits(m_limits, namesIn(m_methods));
     m_list->refresh();
 }
 

@@ -125,7 +125,7 @@ void LimitsView::showProblems()
             tr("Still to be put right (%1), Enter goes there:").arg(static_cast<int>(inWords.size())));
     else
         m_summary->setText(
-            tr("A result is held against it as: %1, %2 in %3.")
+            tr("A result is judged as: %1, %2 in %3.")
                 .arg(limitText(m_outcome.limit), m_outcome.limit.measurand, m_outcome.limit.product));
     m_problems->setProblems(inWords);
     m_problems->setVisible(!sound);

@@ -90,6 +90,7 @@ void LotsPage::buildList()
     m_list->table().setFlexibleColumn(LotsModel::Standing);
     m_list->table().setFlexibleMinimum(26);
     m_list->table().setLimit(36);
+    m_list->table().setWholeColumn(LotsModel::Reagent);
     m_list->table().setTextElideMode(Qt::ElideMiddle); // the number of an aliquot stands at the end
     connect(m_usedUp, &QCheckBox::toggled, this, &LotsPage::fillList);
     connect(fresh, &QPushButton::clicked, this, [this] {

@@ -265,7 +265,7 @@ void RegisterView::showProblems()
         sentences.push_back(
             {State::Bad, tr("Line %1, %2: %3")
                              .arg(problem.row + 1)
-                             .arg(shelfColumnName(problem.column).toLower(), problem.message)});
+                             .arg(shelfColumnName(problem.column), problem.message)});
     for (std::size_t i = 0; i < m_reading.samples.size(); ++i) {
         if (m_repeats.contains(foldedName(m_reading.samples[i].id)))
             sentences.push_back(

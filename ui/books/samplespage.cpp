@@ -71,7 +71,8 @@ QWidget *SamplesPage::buildListPage()
     auto *fresh = button(m_theme, tr("&Register samples…"), u"registerSamples"_s, m_list);
     m_list->addButton(fresh);
     m_list->table().setFlexibleColumn(ShelfModel::Why);
-    m_list->table().setFlexibleMinimum(28);
+    m_list->table().setFlexibleMinimum(18);
+    m_list->table().setWholeColumn(ShelfModel::Sample);
     m_list->table().setLimit(23);
     auto *layout = new QVBoxLayout(page);
     layout->setContentsMargins({});

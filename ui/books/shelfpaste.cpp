@@ -30,8 +30,9 @@ using Meanings = std::vector<std::optional<Meaning>>;
 
 const std::vector<int> &usualOrder()
 {
-    static const std::vector<int> order{shelf::Id,   shelf::Product,  shelf::Matrix, shelf::Received,
-                                        shelf::From, shelf::Expected, shelf::Form};
+    // As they stand in the table.
+    static const std::vector<int> order{shelf::Id,       shelf::Product, shelf::Matrix,  shelf::Form,
+                                        shelf::Received, shelf::From,    shelf::Expected};
     return order;
 }
 
@@ -154,7 +155,7 @@ QString pastedOrder()
 {
     QStringList names;
     for (const int column : usualOrder())
-        names << shelfColumnName(column).toLower();
+        names << shelfColumnName(column);
     return names.join(ShelfPasteWords::tr(", "));
 }
 

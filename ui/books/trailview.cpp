@@ -63,6 +63,7 @@ TrailView::TrailView(const Theme &theme, const notebook::Notebook &notebook, Not
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(TrailModel::After);
     m_table->setLimit(36);
+    m_table->setWholeColumn(TrailModel::Of);
     m_details->setObjectName(u"trailDetails"_s);
     m_details->setAccessibleName(tr("The chosen act in full"));
     m_details->setReadOnly(true);

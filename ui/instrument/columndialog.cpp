@@ -32,6 +32,21 @@ namespace plateau::ui {
 using exchange::ColumnMapping;
 using exchange::ColumnRow;
 
+namespace {
+
+/// 1, 2, 3 and so on: no photometer reads like that.
+bool isCount(const exchange::ReadingColumn &column)
+{
+    int next = 1;
+    for (const exchange::ColumnRow &row : column.rows) {
+        if (row.kind == exchange::ColumnRow::Kind::Reading && row.absorbance != next++)
+            return false;
+    }
+    return next > 3; // two of them may be chance
+}
+
+} // namespace
+
 ColumnDialog::ColumnDialog(const Theme &theme, Kind kind, PhotometerStore &store, Dialogs &dialogs,
                            QWidget *parent)
     : QDialog(parent)
@@ -245,7 +260,7 @@ void ColumnDialog::read()
 void ColumnDialog::judge()
 {
     say();
-    m_take->setEnabled(m_column.isAccepted() && (m_name->text().trimmed().isEmpty() ||
+    m_take->setEnabled(m_column.isAccepted() && !isCount(m_column) && (m_name->text().trimmed().isEmpty() ||
                                                  nameFault(m_name->text().simplified()).isEmpty()));
 }
 
@@ -269,6 +284,10 @@ void ColumnDialog::say()
     if (!name.isEmpty() && !nameFault(name).isEmpty())
         return m_notice->say(State::Bad, nameFault(name));
     const int readings = m_column.readings();
+    if (isCount(m_column))
+        return m_notice->say(State::Bad,
+                             tr("Nothing can be taken yet: the column counts the tubes. Choose the one of the absorbance, and "
+                                "this one for the tube."));
     m_notice->say(readings > 0 ? State::Good : State::Attention,
                   readings == 1   ? tr("1 reading.")
                   : readings == 0 ? tr("There is no reading in it; look at the lines of heading.")

@@ -23,12 +23,23 @@ void add(std::vector<Sentence> &sentences, State state, const QString &text)
     sentences.push_back({state, text});
 }
 
+/// In minutes, as the axis beside it counts them.
+QString durationOf(int seconds)
+{
+    return evaluation::withUnit(QString::number(seconds / 60), u"min"_s);
+}
+
+QString spanStart(const planning::Span &span)
+{
+    return QString::number((span.start_s + 59) / 60); // a minute begun is not free
+}
+
 void sayFree(std::vector<Sentence> &sentences, const planning::Schedule &schedule)
 {
     QStringList spans;
     for (const planning::Span &span : schedule.free)
         spans
-            << FeasibilityWords::tr("%1 to %2").arg(afterStartText(span.start_s), afterStartText(span.end_s));
+            << FeasibilityWords::tr("%1 to %2").arg(spanStart(span), durationOf(span.end_s));
     if (spans.isEmpty())
         add(sentences, State::Info,
             FeasibilityWords::tr("The hands are never free for a minute until the last reading."));

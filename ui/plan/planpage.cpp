@@ -145,7 +145,8 @@ QWidget *PlanPage::buildQueue()
     auto *page = new QWidget(this);
     m_waitingTable = new Table(m_theme, m_waiting, tr("Samples that wait"), u"planQueue"_s, page);
     m_waitingTable->setFlexibleColumn(WaitingModel::Why);
-    m_waitingTable->setFlexibleMinimum(30);
+    m_waitingTable->setFlexibleMinimum(18);
+    m_waitingTable->setWholeColumn(WaitingModel::Sample);
     m_waitingTable->setLimit(26);
     m_queueText = plainLabel({}, page);
     m_queueText->setWordWrap(true);

@@ -67,6 +67,11 @@ void Table::setLimit(int characters)
     m_limit = characters;
 }
 
+void Table::setWholeColumn(int column)
+{
+    m_whole = column;
+}
+
 bool Table::isText(int column) const
 {
     const QVariant alignment = model()->headerData(column, Qt::Horizontal, Qt::TextAlignmentRole);
@@ -80,7 +85,11 @@ ColumnNeed Table::needOf(int column) const
     need.wanted = std::max(sizeHintForColumn(column), heading);
     need.usual = std::max(std::min(need.wanted, charactersWide(m_limit)), heading);
     need.least = need.usual;
-    if (column == m_flexible) {
+    if (column == m_whole) {
+        constexpr int mostOfWhole = 44;
+        need.wanted = std::max(std::min(need.wanted, charactersWide(mostOfWhole)), heading);
+        need.usual = need.least = need.wanted;
+    } else if (column == m_flexible) {
         need.least = std::max(charactersWide(m_flexibleMinimum), heading);
         need.usual = std::max(need.usual, need.least);
         need.wanted = std::max(need.wanted, need.usual);

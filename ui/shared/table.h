@@ -28,6 +28,8 @@ public:
     void setFlexibleMinimum(int characters);
     /// Widest that a column may be at the cost of another, in characters.
     void setLimit(int characters);
+    /// What tells the rows apart: cut only where the others cannot give way any more.
+    void setWholeColumn(int column);
     /// Measures the columns anew; to be called when their contents changed for good.
     void fit();
     /// The same where a cell in sight is cut that need not be: of a table whose contents change as somebody
@@ -48,6 +50,7 @@ private:
     bool isText(int column) const;
     int charactersWide(int count) const;
 
+    int m_whole = -1;
     int m_flexible = 0;
     int m_flexibleMinimum = 18;
     int m_limit = 34;
