@@ -71,7 +71,7 @@ void RunPapers::saveReport(notebook::RunId id, ReportKind kind, QWidget *over)
 {
     m_notice.clear();
     guarded(m_notice, [&] {
-        saveReportAs(over, m_theme, m_dialogs, m_notice, m_session.report(id), kind, m_session.now().at,
+        saveReportAs(over, m_theme, m_dialogs, m_notice, m_session.report(id), kind, m_session.now().wall,
                      m_session.person());
     });
 }

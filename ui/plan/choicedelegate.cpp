@@ -7,7 +7,7 @@
 namespace plateau::ui {
 
 ChoiceDelegate::ChoiceDelegate(int offersRole, QObject *parent)
-    : QStyledItemDelegate(parent)
+    : ShownNumbersDelegate(parent)
     , m_offersRole(offersRole)
 {
 }
