@@ -768,6 +768,10 @@
             <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
             <translation>das ist zu weit, um zu sagen, ob die angegebenen %1 stimmen: Es braucht Standards von unterschiedlicherem Alter</translation>
         </message>
+        <message>
+            <source>which agrees with a standard that keeps its strength</source>
+            <translation>was zu einem Standard passt, der seinen Gehalt behält</translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -7149,10 +7153,6 @@
             <translation>zu wenig für einen Ansatz</translation>
         </message>
         <message>
-            <source>low, enough for tubes: %1</source>
-            <translation>knapp, reicht für Ansätze: %1</translation>
-        </message>
-        <message>
             <source>; </source>
             <translation>; </translation>
         </message>
@@ -7167,6 +7167,13 @@
         <message>
             <source>%1: good until %2; a repeat after that takes another.</source>
             <translation>%1: verwendbar bis %2; eine Wiederholung danach nimmt ein anderes.</translation>
+        </message>
+        <message numerus="yes">
+            <source>low, enough for %n tubes</source>
+            <translation>
+                <numerusform>knapp, reicht für %n Ansatz</numerusform>
+                <numerusform>knapp, reicht für %n Ansätze</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -8619,6 +8626,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>%1 readings.</source>
             <translation>%1 Ablesungen.</translation>
+        </message>
+        <message>
+            <source>Nothing can be taken yet: the column counts the tubes. Choose the one of the absorbance, and this one for the tube.</source>
+            <translation>Es kann noch nichts übernommen werden: Die Spalte zählt die Ansätze. Die Spalte der Extinktion wählen und diese als Spalte des Ansatzes.</translation>
         </message>
     </context>
     <context>
@@ -10179,10 +10190,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Zurück zur &amp;Liste</translation>
         </message>
         <message>
-            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and runs that use them carry a warning.</source>
-            <translation>Pipetten, Messkolben und dem Photometer die Namen geben, die sie unter Labor haben: Was eine Prüfung findet, ersetzt dann die Unsicherheit der Liste, und Läufe, die sie verwenden, werden gewarnt.</translation>
-        </message>
-        <message>
             <source>&amp;What it is</source>
             <translation>&amp;Was es ist</translation>
         </message>
@@ -10229,6 +10236,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Say why it is changed; the book keeps it.</source>
             <translation>Angeben, warum geändert wird; das Buch bewahrt es auf.</translation>
+        </message>
+        <message>
+            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and a run that used one which failed or was overdue says so.</source>
+            <translation>Pipetten, Messkolben und dem Photometer die Namen geben, die sie unter Labor haben: Was eine Prüfung findet, ersetzt dann die Unsicherheit der Liste, und ein Lauf sagt es, wenn eines davon nicht bestanden hatte oder überfällig war.</translation>
         </message>
     </context>
     <context>
@@ -11482,10 +11493,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Noch zu berichtigen (%1), Enter führt dorthin:</translation>
         </message>
         <message>
-            <source>A result is held against it as: %1, %2 in %3.</source>
-            <translation>Ein Ergebnis wird damit verglichen als: %1, %2 in %3.</translation>
-        </message>
-        <message>
             <source>Nothing is saved yet: say why the list changes; the reason stands in the record.</source>
             <translation>Noch ist nichts gespeichert: angeben, warum sich die Liste ändert; der Grund steht in der Aufzeichnung.</translation>
         </message>
@@ -11564,6 +11571,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>As it is called where samples are registered.</source>
             <translation>Wie es bei der Anmeldung der Proben heißt.</translation>
+        </message>
+        <message>
+            <source>A result is judged as: %1, %2 in %3.</source>
+            <translation>Ein Ergebnis wird beurteilt als: %1, %2 in %3.</translation>
         </message>
     </context>
     <context>
@@ -12296,6 +12307,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
             <translation>Noch keine Zugabe eines Laufs wurde mit dieser Charge abgehakt. Was sonst entnommen wurde, steht in der Bestandsliste.</translation>
         </message>
+        <message>
+            <source>Left according to the ledger: %1; runs took nothing from it.</source>
+            <translation>Laut Bestandsliste übrig: %1; Läufe haben nichts entnommen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
@@ -12310,10 +12325,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>received</source>
             <translation>eingegangen</translation>
-        </message>
-        <message>
-            <source>taken outside a run</source>
-            <translation>außerhalb eines Laufs entnommen</translation>
         </message>
         <message>
             <source>thrown away</source>
@@ -12354,6 +12365,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>noted</source>
             <translation>vermerkt</translation>
+        </message>
+        <message>
+            <source>taken, keyed by hand</source>
+            <translation>entnommen, von Hand eingetragen</translation>
         </message>
     </context>
     <context>
@@ -13768,8 +13783,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::OfferField</name>
         <message>
-            <source>Down: the usual ones</source>
-            <translation>Pfeil ab: die üblichen</translation>
+            <source>↓ for a list</source>
+            <translation>↓ für eine Liste</translation>
         </message>
     </context>
     <context>
@@ -16665,6 +16680,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Reported</source>
             <translation>Berichtet</translation>
         </message>
+        <message>
+            <source>undiluted</source>
+            <translation>unverdünnt</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReportedResult</name>
@@ -16720,16 +16739,16 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>A result was accepted since: see whether the choice still holds.</source>
             <translation>Seitdem wurde ein Ergebnis angenommen: prüfen, ob die Wahl noch gilt.</translation>
         </message>
-        <message numerus="yes">
-            <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
-            <translation>
-                <numerusform>Sie wurden innerhalb von %n Tag angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
-                <numerusform>Sie wurden über %n Tage verteilt angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
-            </translation>
-        </message>
         <message>
             <source>On the report: %1.</source>
             <translation>Im Bericht: %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>These results were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
+            <translation>
+                <numerusform>Diese Ergebnisse wurden innerhalb von %n Tag angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
+                <numerusform>Diese Ergebnisse wurden über %n Tage verteilt angenommen. Falls sie von zwei Proben desselben Namens stammen, im Plan jeder ihren Eingangstag geben: Ein Name, der an einem anderen Tag einging, ist eine andere Probe.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -16942,10 +16961,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>, </translation>
         </message>
         <message>
-            <source>Nobody reviews their own run here, and %1 worked on it.</source>
-            <translation>Hier bewertet niemand den eigenen Lauf, und %1 hat daran gearbeitet.</translation>
-        </message>
-        <message>
             <source>A reviewer or a head decides here, and %1 is an analyst.</source>
             <translation>Hier entscheidet ein Bewerter oder die Laborleitung, und %1 hat die Rolle Analytiker.</translation>
         </message>
@@ -16978,8 +16993,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Niemand, der eingerichtet ist, darf ihn entscheiden.</translation>
         </message>
         <message>
-            <source>Nobody reviews their own run here, and %1 have worked on it.</source>
-            <translation>Hier bewertet niemand den eigenen Lauf, und %1 haben daran gearbeitet.</translation>
+            <source>Nobody reviews their own run: %1 worked on this one.</source>
+            <translation>Niemand bewertet den eigenen Lauf: %1 hat an diesem gearbeitet.</translation>
+        </message>
+        <message>
+            <source>Nobody reviews their own run: %1 have worked on this one.</source>
+            <translation>Niemand bewertet den eigenen Lauf: %1 haben an diesem gearbeitet.</translation>
         </message>
     </context>
     <context>
@@ -17295,10 +17314,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die Datei ist verwendbar. Zuvor zu wissen:</translation>
         </message>
         <message>
-            <source>The file cannot be used as it is, and nothing was taken from it. To put right in it:</source>
-            <translation>Die Datei ist so nicht verwendbar, und nichts davon wurde übernommen. Darin zu berichtigen:</translation>
-        </message>
-        <message>
             <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Zuerst angeben, wer am Arbeitsplatz ist: links den Namen eingeben und Enter drücken.</translation>
         </message>
@@ -17317,6 +17332,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>The notebook already has this very run, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
             <translation>Das Laborjournal enthält genau diesen Lauf bereits, mit denselben Ablesungen: Lauf %1, „%2“, in Arbeit genommen am %3. %4</translation>
+        </message>
+        <message>
+            <source>The file cannot be used, and nothing was taken from it:</source>
+            <translation>Die Datei kann nicht verwendet werden, und nichts wurde daraus übernommen:</translation>
         </message>
     </context>
     <context>
@@ -17404,6 +17423,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Wählen, wovon das Ergebnis ist, damit der Wert zählt.</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>Jahr-Monat-Tag</translation>
         </message>
     </context>
     <context>
@@ -18569,28 +18592,16 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>berichtet</translation>
         </message>
         <message>
-            <source>accepts %1</source>
-            <translation>zum Annehmen: %1</translation>
-        </message>
-        <message>
             <source>repeats %1 (%2)</source>
-            <translation>zum Wiederholen: %1 (%2)</translation>
+            <translation>%1 wiederholt (%2)</translation>
         </message>
         <message>
             <source>rejects %1</source>
-            <translation>zum Verwerfen: %1</translation>
-        </message>
-        <message>
-            <source>leaves %1 to decide</source>
-            <translation>noch offen: %1</translation>
+            <translation>%1 verworfen</translation>
         </message>
         <message>
             <source>There is no sample in this run.</source>
             <translation>In diesem Lauf ist keine Probe.</translation>
-        </message>
-        <message>
-            <source>%1.</source>
-            <translation>%1.</translation>
         </message>
         <message>
             <source>back to the samples that wait</source>
@@ -18599,6 +18610,22 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>back to the samples that wait: %1</source>
             <translation>zurück zu den wartenden Proben: %1</translation>
+        </message>
+        <message>
+            <source>reports %1</source>
+            <translation>%1 berichtet</translation>
+        </message>
+        <message>
+            <source>leaves %1 undecided</source>
+            <translation>%1 offen</translation>
+        </message>
+        <message>
+            <source>If accepted: %1.</source>
+            <translation>Bei Annahme: %1.</translation>
+        </message>
+        <message>
+            <source>If rejected: %1.</source>
+            <translation>Bei Verwerfen: %1.</translation>
         </message>
     </context>
     <context>
@@ -18647,7 +18674,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Entscheidungen über einzelne Proben</translation>
         </message>
         <message>
-            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
+            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
             <translation>A nimmt die gewählten Proben an, R verwirft, W wiederholt sie, Entf überlässt sie dem Lauf; Enter bearbeitet, Strg+A wählt alle. Bei einer Wiederholung lassen sich eine andere Verdünnung (20), ihre Schritte (5 auf 100) oder ein anderes Probenvolumen (0,5 mL) eintippen.</translation>
         </message>
     </context>
@@ -19755,16 +19782,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Reinheit (%)</translation>
         </message>
         <message>
-            <source>Uncertainty ± (%)</source>
-            <translation>Unsicherheit der Reinheit ± (%)</translation>
-        </message>
-        <message>
             <source>&amp;Water beyond the formula (%)</source>
             <translation>&amp;Wasser über die Formel hinaus (%)</translation>
-        </message>
-        <message>
-            <source>Uncertainty of the water ± (%)</source>
-            <translation>Unsicherheit des Wassers ± (%)</translation>
         </message>
         <message>
             <source>&amp;Molar mass, crystal water included (g/mol)</source>
@@ -19805,6 +19824,18 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Say why it is changed; the book keeps it.</source>
             <translation>Angeben, warum geändert wird; das Buch bewahrt es auf.</translation>
+        </message>
+        <message>
+            <source>Purity, half-width ± (%)</source>
+            <translation>Reinheit, halbe Breite ± (%)</translation>
+        </message>
+        <message>
+            <source>Water, half-width ± (%)</source>
+            <translation>Wasser, halbe Breite ± (%)</translation>
+        </message>
+        <message>
+            <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
+            <translation>Die halbe Breite des Bereichs, in dem der Wert sicher liegt, wie ein Zertifikat sie nennt; als Rechteckverteilung genommen.</translation>
         </message>
     </context>
     <context>

@@ -768,6 +768,10 @@
             <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
             <translation>lo que es demasiado ancho para saber si el %1 indicado es correcto: hacen falta patrones de edades más distintas</translation>
         </message>
+        <message>
+            <source>which agrees with a standard that keeps its strength</source>
+            <translation>lo que concuerda con un patrón que conserva su fuerza</translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -7149,10 +7153,6 @@
             <translation>demasiado poco para un tubo</translation>
         </message>
         <message>
-            <source>low, enough for tubes: %1</source>
-            <translation>queda poco (tubos: %1)</translation>
-        </message>
-        <message>
             <source>; </source>
             <translation>; </translation>
         </message>
@@ -7167,6 +7167,13 @@
         <message>
             <source>%1: good until %2; a repeat after that takes another.</source>
             <translation>%1: válido hasta %2; una repetición posterior toma otro.</translation>
+        </message>
+        <message numerus="yes">
+            <source>low, enough for %n tubes</source>
+            <translation>
+                <numerusform>queda poco, alcanza para %n tubo</numerusform>
+                <numerusform>queda poco, alcanza para %n tubos</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -8619,6 +8626,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>%1 readings.</source>
             <translation>%1 lecturas.</translation>
+        </message>
+        <message>
+            <source>Nothing can be taken yet: the column counts the tubes. Choose the one of the absorbance, and this one for the tube.</source>
+            <translation>Todavía no se puede tomar nada: la columna cuenta los tubos. Elija la de la absorbancia, y esta para el tubo.</translation>
         </message>
     </context>
     <context>
@@ -10179,10 +10190,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>&amp;Volver a la lista</translation>
         </message>
         <message>
-            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and runs that use them carry a warning.</source>
-            <translation>Dé a las pipetas, los matraces y el fotómetro los nombres que tienen en Laboratorio: lo que halla una comprobación ocupa entonces el lugar de la incertidumbre de la lista, y las tandas que los usan llevan una advertencia.</translation>
-        </message>
-        <message>
             <source>&amp;What it is</source>
             <translation>&amp;Qué es</translation>
         </message>
@@ -10229,6 +10236,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Say why it is changed; the book keeps it.</source>
             <translation>Indique por qué se cambia; el libro lo conserva.</translation>
+        </message>
+        <message>
+            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and a run that used one which failed or was overdue says so.</source>
+            <translation>Dé a las pipetas, los matraces y el fotómetro los nombres que tienen en Laboratorio: lo que halla una comprobación ocupa entonces el lugar de la incertidumbre de la lista, y una tanda lo dice si alguno había fallado o tenía la comprobación vencida.</translation>
         </message>
     </context>
     <context>
@@ -11482,10 +11493,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Aún por corregir (%1), Intro lleva allí:</translation>
         </message>
         <message>
-            <source>A result is held against it as: %1, %2 in %3.</source>
-            <translation>Un resultado se compara así con este límite: %1, %2 en %3.</translation>
-        </message>
-        <message>
             <source>Nothing is saved yet: say why the list changes; the reason stands in the record.</source>
             <translation>Aún no se ha guardado nada: indique por qué cambia la lista; el motivo figura en los movimientos.</translation>
         </message>
@@ -11564,6 +11571,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>As it is called where samples are registered.</source>
             <translation>Como se llama donde se registran las muestras.</translation>
+        </message>
+        <message>
+            <source>A result is judged as: %1, %2 in %3.</source>
+            <translation>Un resultado se juzga así: %1, %2 en %3.</translation>
         </message>
     </context>
     <context>
@@ -12296,6 +12307,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
             <translation>Todavía no se ha marcado ninguna dosis de una tanda con este lote. Lo que se tomó de otro modo figura en los movimientos.</translation>
         </message>
+        <message>
+            <source>Left according to the ledger: %1; runs took nothing from it.</source>
+            <translation>Quedan según los movimientos: %1; las tandas no tomaron nada.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
@@ -12310,10 +12325,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>received</source>
             <translation>recibido</translation>
-        </message>
-        <message>
-            <source>taken outside a run</source>
-            <translation>tomado fuera de una tanda</translation>
         </message>
         <message>
             <source>thrown away</source>
@@ -12354,6 +12365,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>noted</source>
             <translation>anotado</translation>
+        </message>
+        <message>
+            <source>taken, keyed by hand</source>
+            <translation>tomado, anotado a mano</translation>
         </message>
     </context>
     <context>
@@ -13768,8 +13783,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::OfferField</name>
         <message>
-            <source>Down: the usual ones</source>
-            <translation>↓: los habituales</translation>
+            <source>↓ for a list</source>
+            <translation>↓ para una lista</translation>
         </message>
     </context>
     <context>
@@ -16665,6 +16680,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Reported</source>
             <translation>Informado</translation>
         </message>
+        <message>
+            <source>undiluted</source>
+            <translation>sin diluir</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReportedResult</name>
@@ -16720,16 +16739,16 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>A result was accepted since: see whether the choice still holds.</source>
             <translation>Desde entonces se ha aceptado un resultado: vea si la elección sigue valiendo.</translation>
         </message>
-        <message numerus="yes">
-            <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
-            <translation>
-                <numerusform>Los resultados se aceptaron a lo largo de %n día. Si son de dos muestras con el mismo nombre, indique en el plan el día de recepción de cada una: el mismo nombre recibido otro día es otra muestra.</numerusform>
-                <numerusform>Los resultados se aceptaron a lo largo de %n días. Si son de dos muestras con el mismo nombre, indique en el plan el día de recepción de cada una: el mismo nombre recibido otro día es otra muestra.</numerusform>
-            </translation>
-        </message>
         <message>
             <source>On the report: %1.</source>
             <translation>En el informe: %1.</translation>
+        </message>
+        <message numerus="yes">
+            <source>These results were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
+            <translation>
+                <numerusform>Estos resultados se aceptaron a lo largo de %n día. Si son de dos muestras con el mismo nombre, indique en el plan el día de recepción de cada una: el mismo nombre recibido otro día es otra muestra.</numerusform>
+                <numerusform>Estos resultados se aceptaron a lo largo de %n días. Si son de dos muestras con el mismo nombre, indique en el plan el día de recepción de cada una: el mismo nombre recibido otro día es otra muestra.</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -16942,10 +16961,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>, </translation>
         </message>
         <message>
-            <source>Nobody reviews their own run here, and %1 worked on it.</source>
-            <translation>Aquí nadie revisa su propia tanda, pero %1 trabajó en ella.</translation>
-        </message>
-        <message>
             <source>A reviewer or a head decides here, and %1 is an analyst.</source>
             <translation>Aquí decide un revisor o un jefe, pero %1 es analista.</translation>
         </message>
@@ -16978,8 +16993,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Nadie de los dados de alta puede decidirla.</translation>
         </message>
         <message>
-            <source>Nobody reviews their own run here, and %1 have worked on it.</source>
-            <translation>Aquí nadie revisa su propia tanda, pero %1 trabajaron en ella.</translation>
+            <source>Nobody reviews their own run: %1 worked on this one.</source>
+            <translation>Nadie revisa su propia tanda: %1 trabajó en esta.</translation>
+        </message>
+        <message>
+            <source>Nobody reviews their own run: %1 have worked on this one.</source>
+            <translation>Nadie revisa su propia tanda: %1 trabajaron en esta.</translation>
         </message>
     </context>
     <context>
@@ -17295,10 +17314,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El archivo se puede usar. Conviene saber antes:</translation>
         </message>
         <message>
-            <source>The file cannot be used as it is, and nothing was taken from it. To put right in it:</source>
-            <translation>El archivo no se puede usar como está, y no se ha tomado nada de él. Hay que corregir:</translation>
-        </message>
-        <message>
             <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Indique primero quién está en la mesa: escriba su nombre a la izquierda y pulse Intro.</translation>
         </message>
@@ -17317,6 +17332,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>The notebook already has this very run, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
             <translation>El cuaderno ya tiene esta misma tanda, con las mismas lecturas: tanda %1, «%2», puesta en la mesa el %3. %4</translation>
+        </message>
+        <message>
+            <source>The file cannot be used, and nothing was taken from it:</source>
+            <translation>El archivo no se puede usar, y no se tomó nada de él:</translation>
         </message>
     </context>
     <context>
@@ -17404,6 +17423,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Elija de qué es el resultado, para que cuente su valor.</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>año-mes-día</translation>
         </message>
     </context>
     <context>
@@ -18569,28 +18592,16 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>informado</translation>
         </message>
         <message>
-            <source>accepts %1</source>
-            <translation>aceptación de %1</translation>
-        </message>
-        <message>
             <source>repeats %1 (%2)</source>
-            <translation>repetición de %1 (%2)</translation>
+            <translation>repite %1 (%2)</translation>
         </message>
         <message>
             <source>rejects %1</source>
-            <translation>rechazo de %1</translation>
-        </message>
-        <message>
-            <source>leaves %1 to decide</source>
-            <translation>%1 por decidir</translation>
+            <translation>rechaza %1</translation>
         </message>
         <message>
             <source>There is no sample in this run.</source>
             <translation>No hay ninguna muestra en esta tanda.</translation>
-        </message>
-        <message>
-            <source>%1.</source>
-            <translation>%1.</translation>
         </message>
         <message>
             <source>back to the samples that wait</source>
@@ -18599,6 +18610,22 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>back to the samples that wait: %1</source>
             <translation>de vuelta a las muestras en espera: %1</translation>
+        </message>
+        <message>
+            <source>reports %1</source>
+            <translation>informa de %1</translation>
+        </message>
+        <message>
+            <source>leaves %1 undecided</source>
+            <translation>deja %1 sin decidir</translation>
+        </message>
+        <message>
+            <source>If accepted: %1.</source>
+            <translation>Si se acepta: %1.</translation>
+        </message>
+        <message>
+            <source>If rejected: %1.</source>
+            <translation>Si se rechaza: %1.</translation>
         </message>
     </context>
     <context>
@@ -18647,8 +18674,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Decisiones de muestras individuales</translation>
         </message>
         <message>
-            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja a la tanda; Intro edita, Ctrl+A elige todas. En una repetición, un número escribe otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
+            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
+            <translation>A acepta, R rechaza, W repite las muestras elegidas, Supr las deja a la tanda; Intro edita, Ctrl+A elige todas. Para una repetición, escriba otra dilución (20), sus pasos (5 a 100) u otro volumen de muestra (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19755,16 +19782,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Pure&amp;za (%)</translation>
         </message>
         <message>
-            <source>Uncertainty ± (%)</source>
-            <translation>Incertidumbre ± (%)</translation>
-        </message>
-        <message>
             <source>&amp;Water beyond the formula (%)</source>
             <translation>&amp;Agua no incluida en la fórmula (%)</translation>
-        </message>
-        <message>
-            <source>Uncertainty of the water ± (%)</source>
-            <translation>Incertidumbre del agua ± (%)</translation>
         </message>
         <message>
             <source>&amp;Molar mass, crystal water included (g/mol)</source>
@@ -19805,6 +19824,18 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Say why it is changed; the book keeps it.</source>
             <translation>Indique por qué se cambia; el libro lo conserva.</translation>
+        </message>
+        <message>
+            <source>Purity, half-width ± (%)</source>
+            <translation>Pureza, semiancho ± (%)</translation>
+        </message>
+        <message>
+            <source>Water, half-width ± (%)</source>
+            <translation>Agua, semiancho ± (%)</translation>
+        </message>
+        <message>
+            <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
+            <translation>La mitad del ancho en el que el valor está con seguridad, como lo da un certificado; se toma como distribución rectangular.</translation>
         </message>
     </context>
     <context>

@@ -768,6 +768,10 @@
             <source>which is too wide to tell whether the %1 stated are right: it takes standards of more different ages</source>
             <translation>ce qui est trop large pour dire si les %1 indiqués sont justes : il faut des étalons d’âges plus différents</translation>
         </message>
+        <message>
+            <source>which agrees with a standard that keeps its strength</source>
+            <translation>ce qui s’accorde avec un étalon qui garde son titre</translation>
+        </message>
     </context>
     <context>
         <name>plateau::equipment::Item</name>
@@ -7149,10 +7153,6 @@
             <translation>trop peu pour un tube</translation>
         </message>
         <message>
-            <source>low, enough for tubes: %1</source>
-            <translation>presque vide, tubes encore possibles : %1</translation>
-        </message>
-        <message>
             <source>; </source>
             <translation> ; </translation>
         </message>
@@ -7167,6 +7167,13 @@
         <message>
             <source>%1: good until %2; a repeat after that takes another.</source>
             <translation>%1 : bon jusqu’au %2 ; une répétition après cela en prend un autre.</translation>
+        </message>
+        <message numerus="yes">
+            <source>low, enough for %n tubes</source>
+            <translation>
+                <numerusform>presque vide, suffit pour %n tube</numerusform>
+                <numerusform>presque vide, suffit pour %n tubes</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -8619,6 +8626,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>%1 readings.</source>
             <translation>%1 lectures.</translation>
+        </message>
+        <message>
+            <source>Nothing can be taken yet: the column counts the tubes. Choose the one of the absorbance, and this one for the tube.</source>
+            <translation>Rien ne peut encore être repris : la colonne compte les tubes. Choisissez celle de l’absorbance, et celle-ci pour le tube.</translation>
         </message>
     </context>
     <context>
@@ -10179,10 +10190,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Retour à la liste</translation>
         </message>
         <message>
-            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and runs that use them carry a warning.</source>
-            <translation>Donnez aux pipettes, aux fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et les séries qui les emploient reçoivent un avertissement.</translation>
-        </message>
-        <message>
             <source>&amp;What it is</source>
             <translation>&amp;Type d’équipement</translation>
         </message>
@@ -10229,6 +10236,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Say why it is changed; the book keeps it.</source>
             <translation>Indiquez pourquoi il est modifié ; le registre le garde.</translation>
+        </message>
+        <message>
+            <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and a run that used one which failed or was overdue says so.</source>
+            <translation>Donnez aux pipettes, aux fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et une série le dit si l’un d’eux avait échoué ou était en retard de vérification.</translation>
         </message>
     </context>
     <context>
@@ -11482,10 +11493,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Encore à corriger (%1), Entrée y mène :</translation>
         </message>
         <message>
-            <source>A result is held against it as: %1, %2 in %3.</source>
-            <translation>Un résultat y est confronté ainsi : %1, %2 (%3).</translation>
-        </message>
-        <message>
             <source>Nothing is saved yet: say why the list changes; the reason stands in the record.</source>
             <translation>Rien n’est encore enregistré : indiquez pourquoi la liste change ; le motif figure dans l’enregistrement.</translation>
         </message>
@@ -11564,6 +11571,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>As it is called where samples are registered.</source>
             <translation>Comme il est nommé à l’inscription des échantillons.</translation>
+        </message>
+        <message>
+            <source>A result is judged as: %1, %2 in %3.</source>
+            <translation>Un résultat est jugé ainsi : %1, %2 (%3).</translation>
         </message>
     </context>
     <context>
@@ -12296,6 +12307,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>No dose of a run was ticked with this lot yet. What was taken otherwise stands in the ledger.</source>
             <translation>Aucun ajout d’une série n’a encore été coché avec ce lot. Ce qui a été pris autrement figure au journal.</translation>
         </message>
+        <message>
+            <source>Left according to the ledger: %1; runs took nothing from it.</source>
+            <translation>Reste d’après le journal : %1 ; les séries n’en ont rien pris.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
@@ -12310,10 +12325,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>received</source>
             <translation>reçu</translation>
-        </message>
-        <message>
-            <source>taken outside a run</source>
-            <translation>pris hors d’une série</translation>
         </message>
         <message>
             <source>thrown away</source>
@@ -12354,6 +12365,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>noted</source>
             <translation>noté</translation>
+        </message>
+        <message>
+            <source>taken, keyed by hand</source>
+            <translation>pris, saisi à la main</translation>
         </message>
     </context>
     <context>
@@ -13768,8 +13783,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::OfferField</name>
         <message>
-            <source>Down: the usual ones</source>
-            <translation>Bas : les habituels</translation>
+            <source>↓ for a list</source>
+            <translation>↓ pour une liste</translation>
         </message>
     </context>
     <context>
@@ -16665,6 +16680,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Reported</source>
             <translation>Rapporté</translation>
         </message>
+        <message>
+            <source>undiluted</source>
+            <translation>non dilué</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReportedResult</name>
@@ -16720,16 +16739,16 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>A result was accepted since: see whether the choice still holds.</source>
             <translation>Un résultat a été accepté depuis : voyez si le choix vaut encore.</translation>
         </message>
+        <message>
+            <source>On the report: %1.</source>
+            <translation>Sur le rapport : %1.</translation>
+        </message>
         <message numerus="yes">
-            <source>They were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
+            <source>These results were accepted over %n days. Should they be of two samples of one name, give each its day of receipt in the plan: a name received on another day is another sample.</source>
             <translation>
                 <numerusform>Ces résultats ont été acceptés en l’espace de %n jour. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
                 <numerusform>Ces résultats ont été acceptés en l’espace de %n jours. S’il s’agit de deux échantillons de même nom, donnez à chacun son jour de réception dans le plan : un nom reçu un autre jour est un autre échantillon.</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>On the report: %1.</source>
-            <translation>Sur le rapport : %1.</translation>
         </message>
     </context>
     <context>
@@ -16942,10 +16961,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>, </translation>
         </message>
         <message>
-            <source>Nobody reviews their own run here, and %1 worked on it.</source>
-            <translation>Personne ne revoit ici sa propre série, et %1 y a travaillé.</translation>
-        </message>
-        <message>
             <source>A reviewer or a head decides here, and %1 is an analyst.</source>
             <translation>Un réviseur ou un responsable statue ici, et %1 est analyste.</translation>
         </message>
@@ -16978,8 +16993,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Aucune personne enregistrée n’a le droit d’en décider.</translation>
         </message>
         <message>
-            <source>Nobody reviews their own run here, and %1 have worked on it.</source>
-            <translation>Personne ne revoit ici sa propre série, et %1 y ont travaillé.</translation>
+            <source>Nobody reviews their own run: %1 worked on this one.</source>
+            <translation>Personne ne revoit sa propre série : %1 a travaillé à celle-ci.</translation>
+        </message>
+        <message>
+            <source>Nobody reviews their own run: %1 have worked on this one.</source>
+            <translation>Personne ne revoit sa propre série : %1 ont travaillé à celle-ci.</translation>
         </message>
     </context>
     <context>
@@ -17295,10 +17314,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Le fichier est utilisable. À savoir d’abord :</translation>
         </message>
         <message>
-            <source>The file cannot be used as it is, and nothing was taken from it. To put right in it:</source>
-            <translation>Le fichier n’est pas utilisable tel quel, et rien n’en a été repris. À y corriger :</translation>
-        </message>
-        <message>
             <source>First say who is at the bench: type your name on the left and press Enter.</source>
             <translation>Indiquez d’abord qui est à la paillasse : tapez votre nom à gauche et appuyez sur Entrée.</translation>
         </message>
@@ -17317,6 +17332,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>The notebook already has this very run, with the same readings: run %1, "%2", put on the bench on %3. %4</source>
             <translation>Le cahier a déjà cette même série, avec les mêmes lectures : série %1, « %2 », mise à la paillasse le %3. %4</translation>
+        </message>
+        <message>
+            <source>The file cannot be used, and nothing was taken from it:</source>
+            <translation>Le fichier ne peut pas être utilisé, et rien n’en a été repris :</translation>
         </message>
     </context>
     <context>
@@ -17404,6 +17423,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Choisissez de quoi est le résultat, pour que sa valeur compte.</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>année-mois-jour</translation>
         </message>
     </context>
     <context>
@@ -18569,10 +18592,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>rapporté</translation>
         </message>
         <message>
-            <source>accepts %1</source>
-            <translation>accepte %1</translation>
-        </message>
-        <message>
             <source>repeats %1 (%2)</source>
             <translation>répète %1 (%2)</translation>
         </message>
@@ -18581,16 +18600,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>rejette %1</translation>
         </message>
         <message>
-            <source>leaves %1 to decide</source>
-            <translation>laisse %1 à décider</translation>
-        </message>
-        <message>
             <source>There is no sample in this run.</source>
             <translation>Il n’y a pas d’échantillon dans cette série.</translation>
-        </message>
-        <message>
-            <source>%1.</source>
-            <translation>%1.</translation>
         </message>
         <message>
             <source>back to the samples that wait</source>
@@ -18599,6 +18610,22 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>back to the samples that wait: %1</source>
             <translation>de retour parmi les échantillons en attente : %1</translation>
+        </message>
+        <message>
+            <source>reports %1</source>
+            <translation>rapporte %1</translation>
+        </message>
+        <message>
+            <source>leaves %1 undecided</source>
+            <translation>laisse %1 en suspens</translation>
+        </message>
+        <message>
+            <source>If accepted: %1.</source>
+            <translation>Si la série est acceptée : %1.</translation>
+        </message>
+        <message>
+            <source>If rejected: %1.</source>
+            <translation>Si la série est rejetée : %1.</translation>
         </message>
     </context>
     <context>
@@ -18647,8 +18674,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Décisions sur chaque échantillon</translation>
         </message>
         <message>
-            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. Of a repeat, a number types another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
-            <translation>A accepte, R rejette, W répète les échantillons choisis, Suppr les laisse à la série ; Entrée modifie, Ctrl+A choisit tout. Pour une répétition, un nombre donne une autre dilution (20), ses étapes (5 à 100) ou un autre volume d’échantillon (0,5 mL).</translation>
+            <source>A accepts, R rejects, W repeats the chosen samples, Delete leaves them to the run; Enter edits, Ctrl+A chooses all. For a repeat, type another dilution (20), its steps (5 to 100) or another sample volume (0.5 mL).</source>
+            <translation>A accepte, R rejette, W répète les échantillons choisis, Suppr les laisse à la série ; Entrée modifie, Ctrl+A choisit tout. Pour une répétition, tapez une autre dilution (20), ses étapes (5 à 100) ou un autre volume d’échantillon (0,5 mL).</translation>
         </message>
     </context>
     <context>
@@ -19755,16 +19782,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Pureté (%)</translation>
         </message>
         <message>
-            <source>Uncertainty ± (%)</source>
-            <translation>Incertitude ± (%)</translation>
-        </message>
-        <message>
             <source>&amp;Water beyond the formula (%)</source>
             <translation>&amp;Eau au-delà de la formule (%)</translation>
-        </message>
-        <message>
-            <source>Uncertainty of the water ± (%)</source>
-            <translation>Incertitude sur l’eau ± (%)</translation>
         </message>
         <message>
             <source>&amp;Molar mass, crystal water included (g/mol)</source>
@@ -19805,6 +19824,18 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Say why it is changed; the book keeps it.</source>
             <translation>Indiquez pourquoi elle est modifiée ; le registre le garde.</translation>
+        </message>
+        <message>
+            <source>Purity, half-width ± (%)</source>
+            <translation>Pureté, demi-largeur ± (%)</translation>
+        </message>
+        <message>
+            <source>Water, half-width ± (%)</source>
+            <translation>Eau, demi-largeur ± (%)</translation>
+        </message>
+        <message>
+            <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
+            <translation>La moitié de la largeur dans laquelle la valeur se trouve à coup sûr, telle qu’un certificat la donne ; prise comme loi rectangulaire.</translation>
         </message>
     </context>
     <context>
