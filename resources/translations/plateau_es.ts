@@ -770,7 +770,7 @@
         </message>
         <message>
             <source>which agrees with a standard that keeps its strength</source>
-            <translation>lo que concuerda con un patrón que conserva su fuerza</translation>
+            <translation>lo que concuerda con un patrón que conserva su concentración</translation>
         </message>
     </context>
     <context>
