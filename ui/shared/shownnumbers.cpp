@@ -38,9 +38,9 @@ QString withDecimalSigns(const QString &text)
     // A number that a unit follows, which evaluation::withUnit parts from it by a no-break space: no name does that. The
     // first number of a range or of a value with its uncertainty goes with the one that has the unit. An absorbance has no
     // unit, but three decimals at least and never more than one figure before them.
-    static const QString unit = u"[\\u00a0 ](?:%|°C|[kmµ]?g\\b|[mµ]?L\\b|[cmn]?m\\b|min\\b|mmol\\b|[hs]\\b|ppm\\b)"_s;
+    static const QString unit = u"[\u00a0 ](?:%|°C|[kmµ]?g\\b|[mµ]?L\\b|[cmn]?m\\b|min\\b|mmol\\b|[hs]\\b|ppm\\b)"_s;
     static const QRegularExpression numbers(
-        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|(?: (?:±|\\+|to|bis|à|a) |\\u2013)\\d+(?:\\.\\d+)?%1)|"
+        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|(?: (?:±|\\+|to|bis|à|a) |\u2013)\\d+(?:\\.\\d+)?%1)|"
         "\\d\\.\\d{3,5}(?![\\w/-]|[.,]\\d))"_s.arg(unit),
         QRegularExpression::UseUnicodePropertiesOption);
     if (!hasComma() || !text.contains(u'.'))
