@@ -114,7 +114,7 @@ TEST_F(Choices, AReportedResultIsAModelAndSentences)
     EXPECT_EQ(model.index(0, ui::ReportedModel::Part).data(), QString());
     EXPECT_EQ(model.index(1, ui::ReportedModel::Part).data(), u"reported"_s);
     EXPECT_EQ(model.index(1, ui::ReportedModel::By).data(), u"M. Lindqvist, unsigned"_s);
-    EXPECT_EQ(model.index(1, ui::ReportedModel::Dilution).data(), u"1-fold"_s);
+    EXPECT_EQ(model.index(1, ui::ReportedModel::Dilution).data(), u"undiluted"_s);
     EXPECT_EQ(model.reportedRow(), 1);
     EXPECT_TRUE(
         ui::reportedSentences(two)[0].text.endsWith(u"the last accepted result (run 2, revision 1)."_s));

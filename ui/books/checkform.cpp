@@ -227,6 +227,7 @@ void CheckForm::buildCells()
     }
     m_table = new CellsTable(m_theme, m_cells, tr("Lines of the check"), u"checkRows"_s, m_cellsHost);
     m_table->setRowsFixed();
+    m_table->setFlexibleColumn(m_cells->columnCount() - 1); // not the numbers of the lines
     m_cellsHost->layout()->addWidget(m_table);
     m_table->show(); // else it comes into view an event later
     auto *shortcut = new QShortcut(QKeySequence::Paste, m_table);

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <map>
 
 using namespace Qt::StringLiterals;
 
@@ -36,6 +37,18 @@ QString cellText(const MethodRow &row, int column)
     default:
         return {};
     }
+}
+
+/// By the names of the newest versions, the older ones below them. rows: by id, newest first.
+void sortByName(std::vector<MethodRow> &rows)
+{
+    std::map<QString, QString> names;
+    for (const MethodRow &row : rows)
+        names.try_emplace(row.id, row.name);
+    std::ranges::stable_sort(rows, [&names](const MethodRow &one, const MethodRow &other) {
+        const int order = names[one.id].localeAwareCompare(names[other.id]);
+        return order != 0 ? order < 0 : one.id < other.id;
+    });
 }
 
 } // namespace
@@ -87,9 +100,7 @@ void MethodsModel::setCatalogue(const std::vector<notebook::StoredMethod> &catal
             fresh.push_back(methodRow(catalogue, method));
     }
     if (id.isEmpty())
-        std::ranges::stable_sort(fresh, [](const MethodRow &one, const MethodRow &other) {
-            return one.name.localeAwareCompare(other.name) < 0;
-        });
+        sortByName(fresh);
     setRows(std::move(fresh));
 }
 

@@ -59,6 +59,11 @@ QColor DarkStyle::outline(const QPalette &palette)
 void DarkStyle::drawPrimitive(PrimitiveElement element, const QStyleOption *option, QPainter *painter,
                               const QWidget *widget) const
 {
+    if (element == PE_FrameTabWidget) { // the style's own shines on a dark page
+        painter->fillRect(option->rect, option->palette.color(QPalette::Window));
+        drawOutline(*painter, option->rect, outline(option->palette), false);
+        return;
+    }
     RoomyStyle::drawPrimitive(element, option, painter, widget);
     switch (element) {
     case PE_PanelLineEdit:

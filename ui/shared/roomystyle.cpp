@@ -62,6 +62,17 @@ int RoomyStyle::missingBeside(const QStyleOption &option, const QWidget &heading
     return std::max(0, margin - QProxyStyle::pixelMetric(PM_HeaderMargin, &option, &heading));
 }
 
+void RoomyStyle::drawComplexControl(ComplexControl control, const QStyleOptionComplex *option, QPainter *painter,
+                                    const QWidget *widget) const
+{
+    const auto *group = control == CC_GroupBox ? qstyleoption_cast<const QStyleOptionGroupBox *>(option) : nullptr;
+    if (!group || !(group->features & QStyleOptionFrame::Flat))
+        return QProxyStyle::drawComplexControl(control, option, painter, widget);
+    QStyleOptionGroupBox bare = *group; // a flat one has no frame, here too
+    bare.subControls &= ~SC_GroupBoxFrame;
+    QProxyStyle::drawComplexControl(control, &bare, painter, widget);
+}
+
 QSize RoomyStyle::sizeFromContents(ContentsType type, const QStyleOption *option, const QSize &contents,
                                    const QWidget *widget) const
 {
