@@ -138,7 +138,7 @@ QString toldColumns(const Row &row, const Row &other, bool onlyChanged)
     for (const auto &[column, text] : row) {
         if (!isTold(column) || text.isEmpty() || (onlyChanged && valueOf(other, column) == text))
             continue;
-        texts << u"%1: %2"_s.arg(fieldWord(column), text);
+        texts << Sentence::tr("%1: %2").arg(fieldWord(column), text);
     }
     return texts.join(u'\n');
 }
@@ -176,12 +176,24 @@ int numberOfTube(const Database &database, const QString &id)
     return tube.next() ? int(tube.integer(0)) : 0;
 }
 
-/// What refers to a tube does so by its row, which says nothing at the bench.
-Row withTubeNumber(const Database &database, Row row)
+/// What stands on the container, as it was last told.
+QString nameOfLot(const Database &database, const QString &id)
+{
+    Statement lot(database, u"SELECT name FROM lot_version WHERE lot = ? ORDER BY id DESC LIMIT 1"_s);
+    lot.run(id.toLongLong());
+    return lot.next() ? lot.text(0) : id;
+}
+
+/// What refers to a tube or a container does so by its row, which says nothing at the bench.
+Row withNames(const Database &database, Row row)
 {
     for (auto &[column, text] : row) {
-        if (column == "tube"_L1 && !text.isEmpty())
+        if (text.isEmpty())
+            continue;
+        if (column == "tube"_L1)
             text = QString::number(numberOfTube(database, text));
+        else if (column == "lot"_L1)
+            text = nameOfLot(database, text);
     }
     return row;
 }
@@ -223,8 +235,8 @@ AuditChange changeOf(const Database &database, const Covered &covered)
         const auto [was, is] = documentChange(valueOf(before, u"content"_s), content);
         return {subject, was, is, why};
     }
-    const Row now = withTubeNumber(database, row);
-    return {subject, old ? toldColumns(withTubeNumber(database, before), now, true) : QString(),
+    const Row now = withNames(database, row);
+    return {subject, old ? toldColumns(withNames(database, before), now, true) : QString(),
             toldColumns(now, before, old != 0), why};
 }
 

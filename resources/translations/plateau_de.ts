@@ -12112,6 +12112,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where none is stated.</source>
             <translation>Gelöst haltbar: ganze Tage angeben, 0 für nur diesen Tag, oder nichts, wo niemand etwas angibt.</translation>
         </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>Jahr-Monat-Tag</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotView</name>
@@ -19836,6 +19840,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
             <translation>Die halbe Breite des Bereichs, in dem der Wert sicher liegt, wie ein Zertifikat sie nennt; als Rechteckverteilung genommen.</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>Jahr-Monat-Tag</translation>
         </message>
     </context>
     <context>

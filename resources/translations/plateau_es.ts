@@ -12112,6 +12112,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where none is stated.</source>
             <translation>Se conserva disuelto: indique días enteros, 0 para ese único día, o nada si nadie lo dice.</translation>
         </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>año-mes-día</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotView</name>
@@ -19836,6 +19840,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
             <translation>La mitad del ancho en el que el valor está con seguridad, como lo da un certificado; se toma como distribución rectangular.</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>año-mes-día</translation>
         </message>
     </context>
     <context>

@@ -12112,6 +12112,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>Keeps once dissolved: give whole days, 0 for that day only, or nothing where none is stated.</source>
             <translation>Conservation dissous : donnez des jours entiers, 0 pour ce seul jour, ou rien si personne ne l’indique.</translation>
         </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>année-mois-jour</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotView</name>
@@ -19836,6 +19840,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Half of the width in which the value lies for certain, as a certificate states it; taken as a rectangular distribution.</source>
             <translation>La moitié de la largeur dans laquelle la valeur se trouve à coup sûr, telle qu’un certificat la donne ; prise comme loi rectangulaire.</translation>
+        </message>
+        <message>
+            <source>year-month-day</source>
+            <translation>année-mois-jour</translation>
         </message>
     </context>
     <context>

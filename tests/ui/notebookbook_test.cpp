@@ -156,7 +156,7 @@ TEST_F(RunsList, TwoRunsSideBySideShowFirstWhatDiffers)
     other.lots[0].lot = u"B-2"_s;
     other.wavelength_nm = 365;
     const std::vector<ui::ComparedLine> lines =
-        ui::compareRuns(book->load(addRun(one)), book->load(addRun(other)));
+        ui::compareRuns(book->load(addRun(one)), {}, book->load(addRun(other)), {});
     ASSERT_GT(lines.size(), 8U);
     EXPECT_TRUE(std::ranges::is_sorted(lines, std::greater(), &ui::ComparedLine::differs));
     const auto line = [&lines](const QString &what) {

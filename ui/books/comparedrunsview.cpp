@@ -3,6 +3,7 @@
 #include "ui/books/comparedrunsview.h"
 
 #include "ui/bench/benchsession.h"
+#include "ui/bench/recoveryhistory.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/shownnumbers.h"
 #include "ui/shared/table.h"
@@ -113,7 +114,7 @@ bool ComparedRunsView::show(notebook::RunId one, notebook::RunId other)
     return guarded(*m_notice, [&] {
         const notebook::StoredRun first = m_session.load(one);
         const notebook::StoredRun second = m_session.load(other);
-        m_lines = compareRuns(first, second);
+        m_lines = compareRuns(first, reviewBasisOf(m_session, first), second, reviewBasisOf(m_session, second));
         const auto name = [](const notebook::StoredRun &run) {
             return tr("%1, %2").arg(run.run.title,
                                     momentText(run.run.startedAt.value_or(run.summary.createdAt)));

@@ -31,6 +31,7 @@ LotLabelForm::LotLabelForm(const Theme &theme, QFormLayout *form, const QString 
     addFormRow(form, tr("&Reagent"), m_reagent, objectName + u"Reagent"_s);
     m_lot = addLine(theme, tr("&Lot"), objectName + u"Lot"_s);
     m_expires = addLine(theme, tr("Last good &day"), objectName + u"Expires"_s);
+    m_expires->setPlaceholderText(tr("year-month-day"));
     m_keeps_days = addLine(theme, tr("&Keeps once opened (days)"), objectName + u"Keeps"_s);
     m_dissolved_days = addLine(theme, tr("Keeps once d&issolved (days)"), objectName + u"KeepsDissolved"_s);
     m_dissolved_days->setToolTip(tr("For what comes dry; 0: on that day only. Empty where none is stated."));

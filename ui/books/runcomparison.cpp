@@ -5,6 +5,7 @@
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
 #include "ui/bench/places.h"
+#include "ui/bench/reviewedresult.h"
 #include "ui/bench/verdicts.h"
 #include "ui/books/measurandnames.h"
 #include "ui/books/runsmodel.h"
@@ -106,13 +107,13 @@ Facts signalsOf(const notebook::StoredRun &stored, const evaluation::Evaluation 
     return facts;
 }
 
-Facts resultsOf(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+Facts resultsOf(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation, const ReviewBasis &basis)
 {
     Facts facts;
     for (const evaluation::Result &result : evaluation.results)
         facts.emplace_back(RunComparisonWords::tr("%1, %2").arg(result.sample,
                                                                 measurandName(stored.method, result.measurand)),
-                           RunComparisonWords::tr("%1 (%2)").arg(resultText(result),
+                           RunComparisonWords::tr("%1 (%2)").arg(reviewed(stored, evaluation, result, basis).value,
                                                                  evaluation::verdictText(result.verdict)));
     for (const evaluation::StandardRecovery &standard : evaluation.standards) {
         if (standard.recovery_percent)
@@ -164,7 +165,8 @@ void append(std::vector<ComparedLine> &lines, const QString &section, const Fact
 
 } // namespace
 
-std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const notebook::StoredRun &other)
+std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const ReviewBasis &basisOfOne,
+                                      const notebook::StoredRun &other, const ReviewBasis &basisOfOther)
 {
     const evaluation::Evaluation ofOne = notebook::evaluationOf(one);
     const evaluation::Evaluation ofOther = notebook::evaluationOf(other);
@@ -173,7 +175,8 @@ std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const note
     append(lines, RunComparisonWords::tr("Standards"), standardsOf(one), standardsOf(other));
     append(lines, RunComparisonWords::tr("Lots"), lotsOf(one), lotsOf(other));
     append(lines, RunComparisonWords::tr("Signals"), signalsOf(one, ofOne), signalsOf(other, ofOther));
-    append(lines, RunComparisonWords::tr("Results"), resultsOf(one, ofOne), resultsOf(other, ofOther));
+    append(lines, RunComparisonWords::tr("Results"), resultsOf(one, ofOne, basisOfOne),
+           resultsOf(other, ofOther, basisOfOther));
     append(lines, RunComparisonWords::tr("Checks"), checksOf(one.run, ofOne), checksOf(other.run, ofOther));
     std::ranges::stable_sort(lines, std::greater(), &ComparedLine::differs);
     return lines;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/records.h"
+#include "ui/bench/reviewbasis.h"
 
 namespace plateau::ui {
 
@@ -17,6 +18,8 @@ struct ComparedLine {
 };
 
 /// Conditions, standards, lots, signals, results and checks; what differs first, else in that order.
-std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const notebook::StoredRun &other);
+/// Results stand in the units of their products, as the bases name them.
+std::vector<ComparedLine> compareRuns(const notebook::StoredRun &one, const ReviewBasis &basisOfOne,
+                                      const notebook::StoredRun &other, const ReviewBasis &basisOfOther);
 
 } // namespace plateau::ui

@@ -366,7 +366,7 @@ void PlanPage::showTimes(const DraftOutcome &outcome)
     rack.together = std::max(m_form->draft().replicates, 1);
     QStringList names;
     for (int tube = 0; tube < rack.tubes; ++tube)
-        names << contentsText(outcome.run, tube);
+        names << briefContentsText(outcome.run, tube);
     m_times->show(rack, names, m_laboratory.handling);
 }
 
