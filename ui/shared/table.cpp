@@ -86,7 +86,7 @@ ColumnNeed Table::needOf(int column) const
     need.usual = std::max(std::min(need.wanted, charactersWide(m_limit)), heading);
     need.least = need.usual;
     if (column == m_whole) {
-        constexpr int mostOfWhole = 44;
+        constexpr int mostOfWhole = 54;
         need.wanted = std::max(std::min(need.wanted, charactersWide(mostOfWhole)), heading);
         need.usual = need.least = need.wanted;
     } else if (column == m_flexible) {
