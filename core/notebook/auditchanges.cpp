@@ -235,9 +235,9 @@ AuditChange changeOf(const Database &database, const Covered &covered)
         const auto [was, is] = documentChange(valueOf(before, u"content"_s), content);
         return {subject, was, is, why};
     }
+    const Row was = withNames(database, before);
     const Row now = withNames(database, row);
-    return {subject, old ? toldColumns(withNames(database, before), now, true) : QString(),
-            toldColumns(now, before, old != 0), why};
+    return {subject, old ? toldColumns(was, now, true) : QString(), toldColumns(now, was, old != 0), why};
 }
 
 /// Parts of something else, which say nothing by themselves.
