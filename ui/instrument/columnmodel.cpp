@@ -3,6 +3,7 @@
 #include "ui/instrument/columnmodel.h"
 
 #include "ui/instrument/linesmodel.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 
 namespace plateau::ui {
@@ -36,6 +37,8 @@ QVariant ColumnModel::data(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};
+    if (role == FigureRole)
+        return index.column() == Result;
     if (role == Qt::DecorationRole && index.column() == Result)
         return m_theme.icon(stateOf(row(index.row()).kind));
     if (role == Qt::DisplayRole)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/instrument/linesmodel.h"
 
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 
 #include <QLocale>
@@ -24,6 +25,8 @@ QVariant LinesModel::data(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};
+    if (role == FigureRole)
+        return index.column() == Result;
     const ReceivedLine &line = row(index.row());
     if (role == Qt::DecorationRole && index.column() == Result)
         return m_theme.icon(line.absorbance             ? State::Good
