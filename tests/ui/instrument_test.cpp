@@ -394,6 +394,19 @@ TEST_F(Column, IsTakenWholeOrNotAtAll)
     EXPECT_EQ(column.size(), 3u);
 }
 
+TEST_F(Column, ThatCountsTheTubesIsNoColumnOfReadings)
+{
+    pasteText(u"1;0,612\n2;0,618\n3;0,597"_s);
+    EXPECT_TRUE(sentence().contains(u"the column counts the tubes"_s)) << sentence().toStdString();
+    EXPECT_FALSE(take()->isEnabled());
+    form->findChild<QSpinBox *>(u"mappingAbsorbance"_s)->setValue(2);
+    EXPECT_EQ(sentence(), u"3 readings."_s);
+    EXPECT_TRUE(take()->isEnabled());
+    form->findChild<QPlainTextEdit *>(u"columnText"_s)->setPlainText(u"1\n2"_s); // two may be chance
+    form->findChild<QSpinBox *>(u"mappingAbsorbance"_s)->setValue(1);
+    EXPECT_TRUE(take()->isEnabled());
+}
+
 TEST_F(Column, OfAFileIsFoundByAMappingThatIsRemembered)
 {
     const QByteArray content = "Tube;nm;A\r\n1;340;0,512\r\n2;340;0,498\r\n";

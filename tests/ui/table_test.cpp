@@ -212,6 +212,10 @@ TEST_F(ATable, PaintsAMinusAndKeepsTheHyphenOfFiles)
     const InLocale french(u"fr_FR"_s);
     EXPECT_EQ(painted(model.index(0, 1)), u"\u22120,002"_s);
     EXPECT_EQ(painted(model.index(0, 0)), u"3.2"_s);
+    model.item(0, 0)->setData(true, FigureRole); // where no name can stand
+    EXPECT_EQ(painted(model.index(0, 0)), u"3,2"_s);
+    model.item(0, 0)->setText(u"1.2 of Tank 3.2"_s);
+    EXPECT_EQ(painted(model.index(0, 0)), u"1.2 of Tank 3.2"_s);
 }
 
 TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyHaveAUnit)
