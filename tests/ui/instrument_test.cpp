@@ -405,6 +405,7 @@ TEST_F(Column, ThatCountsTheTubesIsNoColumnOfReadings)
     form->findChild<QPlainTextEdit *>(u"columnText"_s)->setPlainText(u"1\n2"_s); // two may be chance
     form->findChild<QSpinBox *>(u"mappingAbsorbance"_s)->setValue(1);
     EXPECT_TRUE(take()->isEnabled());
+    form->reject();
 }
 
 TEST_F(Column, OfAFileIsFoundByAMappingThatIsRemembered)
