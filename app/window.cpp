@@ -94,6 +94,7 @@ int showWindow(const Beginning &beginning)
     try {
         if (!isBroughtUpToDate(beginning.notebook))
             return Sound;
+        const bool isNew = notebook::isMissing(beginning.notebook);
         const auto opened = notebook::Notebook::openOrCreate(beginning.notebook);
         ui::MainWindow window(*opened, installedMethods());
         OneWindow calls;
@@ -111,6 +112,8 @@ int showWindow(const Beginning &beginning)
         QSettings settings = programSettings();
         ui::restorePlace(window, settings);
         window.show();
+        if (isNew)
+            window.sayNotebookIsNew();
         if (beginning.mark.isEmpty()) { // what is thrown away is neither kept nor called
             window.keepBackups();
             if (!calls.listen(beginning.notebook))

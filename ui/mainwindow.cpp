@@ -54,6 +54,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDir>
 #include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -521,6 +522,13 @@ void MainWindow::comeForward()
 void MainWindow::openHelp(const HelpPlace &place)
 {
     m_help->desk().open(place);
+}
+
+void MainWindow::sayNotebookIsNew()
+{
+    m_notice->say(State::Info, tr("There was no notebook %1; a new one was made. If yours was expected here, close the window "
+                                  "and see that the name is right.")
+                                   .arg(QDir::toNativeSeparators(m_open.path())));
 }
 
 void MainWindow::setPerson(const QString &name)

@@ -70,6 +70,8 @@ public:
     void keepBackups();
     /// Who is at the bench, as if the name had been typed.
     void setPerson(const QString &name);
+    /// Its file was not there before.
+    void sayNotebookIsNew();
     /// As by File, Open run file.
     void openRunFile(const QString &path);
     /// A method file joins the laboratory's methods, whatever else is read as a run file.

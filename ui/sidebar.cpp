@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/sidebar.h"
 
+#include "core/exchange/decimal.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/namedoubts.h"
 #include "ui/shared/fieldnote.h"
@@ -151,6 +152,12 @@ void SideBar::setPerson(const QString &name)
 
 void SideBar::takePerson()
 {
+    if (const QString typed = m_person->text().trimmed();
+        std::holds_alternative<double>(exchange::parseDecimal(typed))) {
+        m_person->setText(m_session.person());
+        m_oddName->say({tr("%1 is a number and no name: was a reading meant?").arg(typed)});
+        return;
+    }
     m_session.setPerson(m_person->text());
     followPersons();
 }

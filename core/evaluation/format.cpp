@@ -20,7 +20,9 @@ QString fixed(double value, int decimals)
         value = std::round(value / unit) * unit;
         decimals = 0;
     }
-    const QString text = QString::number(value, 'f', decimals);
+    // Half a unit of the last decimal, which a binary number only comes near, goes away from zero like any other half.
+    constexpr double hair = 1e-12;
+    const QString text = QString::number(value * (1 + hair), 'f', decimals);
     const bool isZero = std::ranges::none_of(text, [](QChar c) { return c >= u'1' && c <= u'9'; });
     return isZero && text.startsWith(u'-') ? text.mid(1) : text;
 }

@@ -68,7 +68,7 @@ std::optional<double> numberIn(const QString &text)
 QString factorText(const SampleDraft &sample)
 {
     const auto read = sampleSoFar(sample, run::Form::Liquid);
-    return read ? evaluation::plainText(run::dilutionFactor(read->dilution)) : u"–"_s;
+    return read ? evaluation::roundedText(run::dilutionFactor(read->dilution), 4) : u"–"_s;
 }
 
 SignalShown signalOf(const SampleDraft &sample, run::Form form, const assay::Method &method, int measurand,

@@ -365,7 +365,7 @@ void PreparationForm::answer()
     });
     if (matters != problems.end()) {
         sentences.push_back({State::Pending, standardSentence(*matters)});
-    } else {
+    } else if (!made.masses_mg.empty()) {
         const planning::StrengthMade strength = planning::strengthOf(*of, made);
         const std::vector<Sentence> doubts = doubtsAbout(*of, made, strength.concentration_g_per_L);
         sentences.push_back({doubts.empty() ? State::Good : State::Info,

@@ -11,7 +11,6 @@ using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
 
-using evaluation::plainText;
 using planning::OwnedInput;
 using planning::UncertaintyInput;
 
@@ -59,7 +58,7 @@ QStringList ownerCells(const std::vector<OwnedInput> &known, const Stated &state
         return {owned->owner, owned->source};
     return {RecordinputsWords::tr("the run"),
             owned->value ? RecordinputsWords::tr("stated with it; the laboratory has %1 now, from %2 (%3)")
-                               .arg(plainText(*owned->value), owned->owner, owned->source)
+                               .arg(evaluation::roundedText(*owned->value, 4), owned->owner, owned->source)
                          : RecordinputsWords::tr("stated with it")};
 }
 
@@ -73,7 +72,7 @@ void addStandards(PrintedTable &table, const RecordPart &part)
         });
         const bool isOwned = standard.uncertainty_percent && owned != part.inputs.end();
         table.rows.push_back({RecordinputsWords::tr("concentration of the standard %1").arg(standard.id),
-                              part.local(plainText(standard.uncertainty_percent.value_or(0))),
+                              part.local(evaluation::roundedText(standard.uncertainty_percent.value_or(0), 4)),
                               RecordinputsWords::tr("% of it"), RecordinputsWords::tr("the standard"),
                               isOwned ? owned->source
                               : standard.uncertainty_percent
@@ -98,7 +97,7 @@ void writeUncertainties(PageFlow &flow, const RecordPart &part)
         {RecordinputsWords::tr("who answers for it"), Fit::Wrap, false, false, 0.22},
         {RecordinputsWords::tr("where it comes from"), Fit::Wrap, false, false, 0.34}};
     for (const Stated &stated : statedIn(part.run))
-        table.rows.push_back(QStringList{stated.name, part.local(plainText(stated.value)), stated.unit} +
+        table.rows.push_back(QStringList{stated.name, part.local(evaluation::roundedText(stated.value, 4)), stated.unit} +
                              ownerCells(part.inputs, stated));
     addStandards(table, part);
     flow.table(table);

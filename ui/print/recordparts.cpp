@@ -134,7 +134,7 @@ QString stepsText(const std::vector<run::DilutionStep> &steps)
         const QString made = dilutionOnPaper({step});
         parts << (step.uncertainty_percent
                       ? RecordpartsWords::tr("%1 (u = %2)")
-                            .arg(made, withUnit(plainText(*step.uncertainty_percent), u"%"_s))
+                            .arg(made, withUnit(evaluation::roundedText(*step.uncertainty_percent, 4), u"%"_s))
                       : made);
     }
     return parts.join(u", "_s);

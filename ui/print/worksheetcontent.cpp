@@ -3,6 +3,7 @@
 #include "ui/print/worksheetcontent.h"
 
 #include "core/evaluation/format.h"
+#include "ui/shared/keyednumber.h"
 
 #include <QCoreApplication>
 
@@ -40,7 +41,7 @@ QString preparationOf(const run::Sample &sample)
 
 QString strengthOf(const run::Standard &standard)
 {
-    return withUnit(evaluation::roundedText(standard.concentration_g_per_L, 6), u"g/L"_s);
+    return withUnit(keyedText(evaluation::roundedText(standard.concentration_g_per_L, 6)), u"g/L"_s);
 }
 
 TubeGroup groupOf(const run::Run &run, int index)
@@ -112,7 +113,7 @@ QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps)
     QStringList parts;
     for (const run::DilutionStep &step : steps)
         parts << WorksheetcontentWords::tr("%1 → %2", "millilitres taken, made up to")
-                     .arg(plainText(step.take_mL), withUnit(plainText(step.makeUpTo_mL), u"mL"_s));
+                     .arg(keyedText(step.take_mL), withUnit(keyedText(step.makeUpTo_mL), u"mL"_s));
     return parts.join(u", "_s);
 }
 

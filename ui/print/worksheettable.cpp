@@ -3,6 +3,7 @@
 #include "ui/print/worksheettable.h"
 
 #include "core/evaluation/format.h"
+#include "ui/shared/keyednumber.h"
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
@@ -152,7 +153,7 @@ QString doseText(const planning::Round &round, double volume_mL)
         if (dose)
             decimals = std::max(decimals, decimalsOf(dose->volume_mL));
     }
-    return QString::number(volume_mL, 'f', decimals);
+    return keyedText(QString::number(volume_mL, 'f', decimals));
 }
 
 QString standIn(const run::Run &run, const planning::Round::Dose &dose, int tube)
