@@ -12581,6 +12581,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>&amp;Stay</source>
             <translation>&amp;Bleiben</translation>
         </message>
+        <message>
+            <source>There was no notebook %1; a new one was made. If yours was expected here, close the window and see that the name is right.</source>
+            <translation>Es gab kein Laborjournal %1; ein neues wurde angelegt. Wenn hier Ihres erwartet wurde, das Fenster schließen und den Namen prüfen.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::MappingForm</name>
@@ -19316,6 +19320,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>&amp;Open run file…</source>
             <translation>&amp;Laufdatei öffnen…</translation>
+        </message>
+        <message>
+            <source>%1 is a number and no name: was a reading meant?</source>
+            <translation>%1 ist eine Zahl und kein Name: War eine Ablesung gemeint?</translation>
         </message>
     </context>
     <context>

@@ -12581,6 +12581,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>&amp;Stay</source>
             <translation>&amp;Quedarse</translation>
         </message>
+        <message>
+            <source>There was no notebook %1; a new one was made. If yours was expected here, close the window and see that the name is right.</source>
+            <translation>No había ningún cuaderno %1; se creó uno nuevo. Si esperaba aquí el suyo, cierre la ventana y compruebe el nombre.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::MappingForm</name>
@@ -19316,6 +19320,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>&amp;Open run file…</source>
             <translation>Abr&amp;ir archivo de tanda…</translation>
+        </message>
+        <message>
+            <source>%1 is a number and no name: was a reading meant?</source>
+            <translation>%1 es un número y no un nombre de persona: ¿era una lectura?</translation>
         </message>
     </context>
     <context>

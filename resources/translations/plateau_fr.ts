@@ -12581,6 +12581,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>&amp;Stay</source>
             <translation>&amp;Rester</translation>
         </message>
+        <message>
+            <source>There was no notebook %1; a new one was made. If yours was expected here, close the window and see that the name is right.</source>
+            <translation>Il n’y avait pas de cahier %1 ; un nouveau a été créé. Si vous attendiez le vôtre ici, fermez la fenêtre et vérifiez le nom.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::MappingForm</name>
@@ -19316,6 +19320,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>&amp;Open run file…</source>
             <translation>&amp;Ouvrir un fichier de série…</translation>
+        </message>
+        <message>
+            <source>%1 is a number and no name: was a reading meant?</source>
+            <translation>%1 est un nombre, pas un nom : s’agissait-il d’une lecture ?</translation>
         </message>
     </context>
     <context>
