@@ -3,9 +3,10 @@
 #include "ui/print/worksheetcontent.h"
 
 #include "core/evaluation/format.h"
-#include "ui/shared/keyednumber.h"
+#include "ui/print/decimalsign.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 using namespace Qt::StringLiterals;
 
@@ -15,6 +16,12 @@ using evaluation::plainText;
 using evaluation::withUnit;
 
 namespace {
+
+QString byLocale(const QString &number)
+{
+    return localNumbers(number, usualDecimalSign(QLocale()));
+}
+
 
 struct WorksheetcontentWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
@@ -41,7 +48,7 @@ QString preparationOf(const run::Sample &sample)
 
 QString strengthOf(const run::Standard &standard)
 {
-    return withUnit(keyedText(evaluation::roundedText(standard.concentration_g_per_L, 6)), u"g/L"_s);
+    return withUnit(byLocale(evaluation::roundedText(standard.concentration_g_per_L, 6)), u"g/L"_s);
 }
 
 TubeGroup groupOf(const run::Run &run, int index)
@@ -113,7 +120,7 @@ QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps)
     QStringList parts;
     for (const run::DilutionStep &step : steps)
         parts << WorksheetcontentWords::tr("%1 → %2", "millilitres taken, made up to")
-                     .arg(keyedText(step.take_mL), withUnit(keyedText(step.makeUpTo_mL), u"mL"_s));
+                     .arg(byLocale(plainText(step.take_mL)), withUnit(byLocale(plainText(step.makeUpTo_mL)), u"mL"_s));
     return parts.join(u", "_s);
 }
 

@@ -3,9 +3,10 @@
 #include "ui/print/worksheettable.h"
 
 #include "core/evaluation/format.h"
-#include "ui/shared/keyednumber.h"
+#include "ui/print/decimalsign.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -153,7 +154,7 @@ QString doseText(const planning::Round &round, double volume_mL)
         if (dose)
             decimals = std::max(decimals, decimalsOf(dose->volume_mL));
     }
-    return keyedText(QString::number(volume_mL, 'f', decimals));
+    return localNumbers(QString::number(volume_mL, 'f', decimals), usualDecimalSign(QLocale()));
 }
 
 QString standIn(const run::Run &run, const planning::Round::Dose &dose, int tube)
