@@ -82,6 +82,8 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
     connect(m_signature, &SignatureFields::returnPressed, this,
             [this] { (m_accept->isEnabled() ? m_accept : m_reject)->setFocus(); });
     connect(m_reason, &QLineEdit::textEdited, m_notice, &Notice::clear);
+    connect(m_reason, &QLineEdit::returnPressed, this,
+            [this] { (m_accept->isEnabled() ? m_accept : m_reject)->setFocus(); });
 }
 
 void DecisionPanel::build(const Theme &theme)

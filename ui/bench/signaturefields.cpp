@@ -53,10 +53,16 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
     m_kept.setInterval(keptFor_ms);
     connect(&m_kept, &QTimer::timeout, this, &SignatureFields::clearPassphrase);
     connect(m_passphrase, &QLineEdit::textChanged, &m_kept, qOverload<>(&QTimer::start));
-    for (QLineEdit *field : std::initializer_list<QLineEdit *>{m_name, m_passphrase}) {
+    for (QLineEdit *field : std::initializer_list<QLineEdit *>{m_name, m_passphrase})
         connect(field, &QLineEdit::textEdited, this, &SignatureFields::edited);
-        connect(field, &QLineEdit::returnPressed, this, &SignatureFields::returnPressed);
-    }
+    // A name that is to sign leads to its passphrase, not past it.
+    connect(m_name, &QLineEdit::returnPressed, this, [this] {
+        if (!m_passphrase->isHidden() && m_passphrase->isEnabled() && m_passphrase->text().isEmpty())
+            m_passphrase->setFocus();
+        else
+            Q_EMIT returnPressed();
+    });
+    connect(m_passphrase, &QLineEdit::returnPressed, this, &SignatureFields::returnPressed);
 }
 
 void SignatureFields::setPersons(const std::vector<notebook::Person> &persons)
