@@ -261,7 +261,7 @@ private:
                     (check.passed && other.passed && other.id == check.id && other.message == check.message))
                     scopes.push_back(other.scope);
             }
-            table.rows.push_back({evaluation::checkWord(check.id).replace(u'-', u' '),
+            table.rows.push_back({evaluation::checkTitle(check.id),
                                   check.passed ? RunRecordWords::tr("passed") : RunRecordWords::tr("failed"),
                                   scopesText(scopes, m_part.run), m_part.local(check.message)});
         }
