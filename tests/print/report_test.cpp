@@ -3,6 +3,7 @@
 #include "ui/print/resultsreport.h"
 #include "ui/print/runrecord.h"
 
+#include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
 #include "core/evaluation/working.h"
 #include "tests/print/printed.h"
@@ -218,7 +219,7 @@ TEST(RunRecord, NamesEveryCheckWithItsVerdict)
         const QString pages = packed(Printed(runRecordPdf(content, Paper::A4)).text());
         for (const evaluation::Check &check : content.evaluation.checks) {
             expectIn(pages, check.message);
-            expectIn(pages, evaluation::checkWord(check.id).replace(u'-', u' ') +
+            expectIn(pages, evaluation::checkTitle(check.id) +
                                 (check.passed ? u"passed"_s : u"failed"_s));
         }
     }
