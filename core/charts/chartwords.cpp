@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/charts/chartwords.h"
 
+#include "core/assay/localday.h"
 #include "core/charts/wording.h"
 #include "core/evaluation/format.h"
 
@@ -134,7 +135,7 @@ QString valueText(const ControlChart &chart, double value, const QString &unit)
 QString runText(const RunFacts &run)
 {
     return Wording::tr("run %1 (%2, %3)")
-        .arg(QString::number(run.run), run.title(), run.at.toString(u"yyyy-MM-dd"_s));
+        .arg(QString::number(run.run), run.title(), assay::shownDay(run.at.date()));
 }
 
 QString basisSentence(const ControlChart &chart)
@@ -153,7 +154,7 @@ QString basisSentence(const ControlChart &chart)
     if (basis.isFixed) {
         const auto &fixed = std::get<FixedLimits>(chart.settings.limits);
         return Wording::tr("Limits fixed by the laboratory: %1 (%2, %3).")
-            .arg(numbers, fixed.source, fixed.date.toString(Qt::ISODate));
+            .arg(numbers, fixed.source, assay::shownDay(fixed.date));
     }
     QString sentence = Wording::tr("Limits from %1 values, run %2 to run %3: %4.")
                            .arg(QString::number(basis.values), QString::number(basis.firstRun),

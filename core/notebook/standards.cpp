@@ -3,6 +3,7 @@
 #include "core/notebook/standards.h"
 
 #include "core/assay/label.h"
+#include "core/assay/localday.h"
 #include "core/notebook/charts.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/sentence.h"
@@ -88,7 +89,7 @@ PreparationId StandardBook::prepare(SubstanceId of, const planning::Preparation 
             throw refused(
                 Sentence::tr("The standard was not stored: the name %1 is taken by one made on %2; "
                              "give this one another, since runs tell them apart by it.")
-                    .arg(quoted(preparation.name), held.preparation.madeAt.date().toString(Qt::ISODate)));
+                    .arg(quoted(preparation.name), assay::shownDay(held.preparation.madeAt.date())));
     }
     const PreparationId id = storePreparation(act, of, preparation);
     act.note(Sentence::tr("%1 of %2").arg(preparation.name, substance.substance.name));

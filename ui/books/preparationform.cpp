@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/preparationform.h"
 
+#include "core/assay/localday.h"
 #include "core/equipment/standing.h"
 #include "core/evaluation/format.h"
 #include "core/exchange/keyedmoment.h"
@@ -387,7 +388,7 @@ void PreparationForm::answer()
     if (of->expires && *of->expires < m_clock.now().date())
         sentences.push_back(
             {State::Attention,
-             tr("The last good day of %1, %2, is past.").arg(of->name, of->expires->toString(Qt::ISODate))});
+             tr("The last good day of %1, %2, is past.").arg(of->name, assay::shownDay(*of->expires))});
     sentences.push_back(
         {State::Attention, tr("Wear what your local safety rules and the supplier's sheet ask "
                               "for; they come first.")});

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/charts/settingsform.h"
 
+#include "core/assay/localday.h"
 #include "core/charts/chartwords.h"
 #include "core/evaluation/format.h"
+#include "ui/shared/dayexample.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/theme.h"
@@ -148,7 +150,7 @@ void SettingsForm::buildFixed(const Theme &theme)
     addFormRow(form, tr("Standard deviation"), m_deviation, u"chartDeviation"_s);
     addFormRow(form, tr("Source"), m_source, u"chartSource"_s);
     addFormRow(form, tr("As of"), m_date, u"chartDate"_s);
-    m_date->setPlaceholderText(tr("year-month-day"));
+    m_date->setPlaceholderText(dayExample());
     for (const NumberField *field : {m_centre, m_deviation})
         connect(field->entry(), &NumberEntry::judged, this, &SettingsForm::onChange);
     for (const QLineEdit *field : {m_source, m_date})
@@ -197,7 +199,7 @@ void SettingsForm::setSettings(charts::Quantity quantity, const charts::Settings
         m_deviation->entry()->setValue(fixed->deviation);
     }
     m_source->setText(fixed ? fixed->source : QString());
-    m_date->setText(fixed ? fixed->date.toString(Qt::ISODate) : QString());
+    m_date->setText(fixed ? assay::shownDay(fixed->date) : QString());
     m_numbers[u"subgroup"_s]->entry()->setValue(settings.subgroup);
     m_numbers[u"lambda"_s]->entry()->setValue(settings.lambda);
     m_numbers[u"width"_s]->entry()->setValue(settings.width);
@@ -290,7 +292,7 @@ charts::Settings SettingsForm::read(assay::Problems &problems) const
     if (static_cast<From>(m_basis->currentData().toInt()) == From::Fixed && settings.kind != Kind::Trend)
         settings.limits = FixedLimits{settings.kind == Kind::Ranges ? 0 : number(m_centre, u"centre"_s),
                                       number(m_deviation, u"deviation"_s), m_source->text().trimmed(),
-                                      QDate::fromString(m_date->text().trimmed(), Qt::ISODate)};
+                                      assay::readDay(m_date->text()).value_or(QDate())};
     else
         settings.limits = EarlierRuns{m_firstRun, whole(m_values, u"values"_s),
                                       static_cast<quality::SpreadFrom>(m_spread->currentData().toInt())};

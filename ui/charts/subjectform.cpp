@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/charts/subjectform.h"
 
+#include "core/assay/localday.h"
 #include "core/charts/chartwords.h"
 #include "core/evaluation/format.h"
 #include "ui/charts/chartsource.h"
+#include "ui/shared/dayexample.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -116,7 +118,7 @@ void SubjectForm::build(const Theme &theme)
     m_from->setObjectName(u"chartFrom"_s);
     m_to->setObjectName(u"chartTo"_s);
     for (QLineEdit *day : {m_from, m_to})
-        day->setPlaceholderText(tr("year-month-day"));
+        day->setPlaceholderText(dayExample());
     add(grid, 1, 2, tr("on photometer"), m_photometer, this);
     add(grid, 2, 0, tr("f&rom"), m_from, this);
     add(grid, 2, 1, tr("to"), m_to, this);
@@ -252,10 +254,8 @@ charts::Filter SubjectForm::filter() const
     }
     filter.person = m_person->currentData().toString();
     filter.photometer = m_photometer->currentData().toString();
-    if (const QDate day = QDate::fromString(m_from->text().trimmed(), Qt::ISODate); day.isValid())
-        filter.from = day;
-    if (const QDate day = QDate::fromString(m_to->text().trimmed(), Qt::ISODate); day.isValid())
-        filter.to = day;
+    filter.from = assay::readDay(m_from->text(), assay::MonthAlone::FirstDay);
+    filter.to = assay::readDay(m_to->text());
     filter.withRejected = m_rejected->isChecked();
     return filter;
 }
@@ -264,8 +264,8 @@ QString SubjectForm::fault() const
 {
     for (const QLineEdit *field : {m_from, m_to}) {
         const QString text = field->text().trimmed();
-        if (!text.isEmpty() && !QDate::fromString(text, Qt::ISODate).isValid())
-            return tr("%1 is not a date yet: write it as 2026-03-02.").arg(text);
+        if (!text.isEmpty() && !assay::readDay(text))
+            return tr("%1 is not a date yet: write it as %2.").arg(text, assay::shownDay({2026, 12, 31}));
     }
     return {};
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/worksheethead.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/run/runcode.h"
 
@@ -76,7 +77,7 @@ void paintFields(Canvas &canvas, const WorksheetContent &content, const QRectF &
         QString known;
         double part;
     } fields[] = {
-        {WorksheetheadWords::tr("date"), started ? started->toString(u"yyyy-MM-dd"_s) : QString(), 0.2},
+        {WorksheetheadWords::tr("date"), started ? assay::shownDay(started->date()) : QString(), 0.2},
         {WorksheetheadWords::tr("started at"), started ? started->toString(u"HH:mm"_s) : QString(), 0.19},
         {WorksheetheadWords::tr("by"), content.person, 0.25},
         {WorksheetheadWords::tr("photometer"), {}, 0.22},
@@ -108,7 +109,7 @@ void paintLot(Canvas &canvas, const QRectF &area, const WorksheetContent &conten
     if (lot && lot->expires)
         canvas.shrunkText({name.right(), area.top(), area.width() * 0.48, area.height()},
                           WorksheetheadWords::tr("until %1", "the last good day of a lot")
-                              .arg(lot->expires->toString(Qt::ISODate)),
+                              .arg(assay::shownDay(*lot->expires)),
                           {7.5}, 6);
 }
 
