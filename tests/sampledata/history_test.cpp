@@ -6,6 +6,7 @@
 
 #include "core/charts/controlchart.h"
 #include "core/equipment/outcome.h"
+#include "core/evaluation/doubts.h"
 #include "core/exchange/library.h"
 
 #include <gmock/gmock.h>
@@ -123,6 +124,26 @@ TEST(SampleHistory, IsSoundWhenVerified)
         sentences.append(finding.place + u": "_s + finding.message);
     EXPECT_THAT(sentences, IsEmpty());
     EXPECT_EQ(verification.runsChecked, runsOfTheHistory);
+}
+
+TEST(SampleHistory, BeginsNoRunWithAReadingThatTheMethodQuestions)
+{
+    const notebook::Notebook &made = madeHistory();
+    int asked = 0;
+    for (const notebook::RunSummary &summary : made.runs()) {
+        const notebook::StoredRun stored = made.load(summary.id);
+        run::Run unread = stored.run;
+        for (run::Tube &tube : unread.tubes)
+            tube.readings.clear();
+        const QString first = assay::readingsInOrder(stored.method).front();
+        const auto read = stored.run.tubes.front().readings.find(first);
+        if (read == stored.run.tubes.front().readings.end() || !std::holds_alternative<double>(read->second))
+            continue;
+        ++asked;
+        EXPECT_EQ(evaluation::doubtAbout(stored.method, unread, 0, first, std::get<double>(read->second)), QString())
+            << summary.id.value;
+    }
+    EXPECT_GT(asked, runsOfTheHistory / 2);
 }
 
 TEST(SampleHistory, HoldsWhatALaboratoryHasOverTheYears)
