@@ -185,7 +185,13 @@ TEST(SampleHistory, KeepsWithEveryPlanWhoseTheUncertaintiesAre)
 
 TEST(SampleHistory, ShowsTheWeakLotByTheRunRulesOfTheControlChart)
 {
-    const charts::Subject subject{charts::Quantity::StandardRecovery, u"total-sulphite"_s, u"sulphite"_s};
+    const auto offers = madeHistory().charts().offers(charts::Quantity::StandardRecovery);
+    const auto offer = std::ranges::find_if(offers, [](const notebook::ChartOffer &one) {
+        return one.preparations > 1 && one.subject.methodId == "total-sulphite"_L1 &&
+               one.subject.measurand == "sulphite"_L1;
+    });
+    ASSERT_NE(offer, offers.end()) << "the substance that its standards are made of";
+    const charts::Subject subject = offer->subject;
     const charts::Series series = madeHistory().charts().series(subject);
     const charts::Settings settings = charts::usualSettings(subject.quantity);
     charts::Filter all;

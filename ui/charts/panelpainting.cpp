@@ -20,7 +20,7 @@ namespace {
 constexpr double roomyPixels = 6;
 constexpr double panelMarkSize = 7;
 
-Qt::PenStyle styleOf(LevelLine::Kind kind)
+Qt::PenStyle styleOf(LevelLine::Kind kind, bool isProvisional)
 {
     switch (kind) {
     case LevelLine::Kind::Centre:
@@ -28,6 +28,7 @@ Qt::PenStyle styleOf(LevelLine::Kind kind)
     case LevelLine::Kind::Warning:
         return Qt::DotLine;
     case LevelLine::Kind::Action:
+        return isProvisional ? Qt::DashDotDotLine : Qt::DashLine;
     case LevelLine::Kind::Limit:
         return Qt::DashLine;
     }
@@ -51,8 +52,8 @@ void paintLevels(QPainter &painter, const Theme &theme, const PanelScene &scene)
     for (const LevelLine &level : levels) {
         const double y = scene.y(level.value);
         const bool isAction = rankOf(level.kind) == 0;
-        painter.setPen(
-            QPen(isAction ? theme.text() : theme.mutedText(), isAction ? 1.5 : 1, styleOf(level.kind)));
+        painter.setPen(QPen(isAction ? theme.text() : theme.mutedText(), isAction ? 1.5 : 1,
+                            styleOf(level.kind, scene.picture.isProvisional)));
         painter.drawLine(QPointF(scene.plot.left(), y), QPointF(scene.plot.right(), y));
         // Where its neighbour stands already, the sentence below the chart has the numbers.
         if (std::ranges::any_of(written,

@@ -20,6 +20,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace Qt::StringLiterals;
@@ -63,6 +64,7 @@ SettingsForm::SettingsForm(const Theme &theme, QWidget *parent)
     , m_earlier(new QGroupBox(tr("Earlier runs"), this))
     , m_values(new NumberField(theme, tr("values"), this))
     , m_spread(narrowBox(this))
+    , m_fewest(plainLabel({}, this))
     , m_begin(plainLabel({}, this))
     , m_beginHere(button(theme, tr("Begin at the chosen point"), u"chartBeginHere"_s, this))
     , m_beginFirst(button(theme, tr("Begin at the first run"), u"chartBeginFirst"_s, this))
@@ -130,6 +132,9 @@ void SettingsForm::buildEarlier(const Theme &theme)
     form->setSpacing(theme.gap());
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     addFormRow(form, tr("Number"), m_values, u"chartValues"_s);
+    m_fewest->setObjectName(u"chartFewest"_s);
+    m_fewest->setWordWrap(true);
+    form->addRow(m_fewest);
     offer(m_spread, quality::SpreadFrom::MovingRange, tr("from the moving range"));
     offer(m_spread, quality::SpreadFrom::StandardDeviation, tr("from all values"));
     addFormRow(form, tr("Scatter"), m_spread, u"chartSpread"_s);
@@ -229,6 +234,19 @@ void SettingsForm::sayFirstRun()
     m_beginFirst->setEnabled(m_firstRun != 0);
 }
 
+/// Of what is typed: of means it depends on the subgroup.
+void SettingsForm::sayFewest()
+{
+    charts::Settings typed;
+    typed.kind = static_cast<Kind>(m_kind->currentData().toInt());
+    const double subgroup = m_numbers.at(u"subgroup"_s)->entry()->value().value_or(typed.subgroup);
+    typed.subgroup = static_cast<int>(std::clamp(subgroup, 2.0, double(quality::largestSubgroup)));
+    m_fewest->setText(tr("At least %1. With fewer than %2 the limits are provisional.")
+                          .arg(charts::valuesForLimits(typed))
+                          .arg(charts::valuesForVerdict(typed)));
+    m_values->entry()->setAccessibleDescription(m_fewest->text());
+}
+
 void SettingsForm::setOrigin(const QString &sentence)
 {
     m_origin->setText(sentence);
@@ -257,6 +275,7 @@ void SettingsForm::showWhatApplies()
     const bool hasRules = kind == Kind::Individuals || kind == Kind::MeanAndRange || kind == Kind::Ranges;
     m_rules->setVisible(hasRules);
     m_rulesTitle->setVisible(hasRules);
+    sayFewest();
     // Of ranges a centre would be nothing to hold them against.
     m_centre->setEnabled(kind != Kind::Ranges);
 }
