@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/assay/label.h"
 #include "core/notebook/lotkeepingstore.h"
+#include "core/notebook/lotopening.h"
 #include "core/notebook/lotrules.h"
 #include "core/notebook/lots.h"
 #include "core/notebook/opennotebook.h"
@@ -102,6 +103,8 @@ void Lots::dissolve(LotId lot, const LotDissolving &how, const QString &person)
     }
     storeDissolving(act, lot, told, solvent);
     act.note(nameOf(label));
+    if (how.solventLot)
+        openTaken(act, {*how.solventLot}, how.day);
     act.commit();
 }
 
