@@ -53,36 +53,32 @@ bool mayStand(const Database &database, const QString &hash)
 Act::Act(const Session &session, const QString &person, const QString &action)
     : m_session(session)
     , m_person(person)
-    , m_action(action)
     , m_at(momentOf(session.surroundings.now()))
     , m_boot(session.surroundings.boot ? session.surroundings.boot() : timing::BootTime{})
+    , m_deeds({Deed{action, {}, {}}})
     , m_transaction(session.database, Transaction::Kind::Write)
 {
     requirePerson(person);
 }
 
-std::vector<QString> Act::hashRecords() const
+std::vector<AuditedRecord> Act::hashed(const std::vector<Record> &records) const
 {
-    std::vector<QString> hashes;
+    std::vector<AuditedRecord> hashed;
     std::map<QString, std::unique_ptr<RowReader>> readers;
-    for (const Record &record : m_records) {
+    for (const Record &record : records) {
         auto &reader = readers[record.table];
         if (!reader)
             reader = std::make_unique<RowReader>(database(), record.table,
                                                  m_session.layout.columns.at(record.table));
         // A row just inserted in this transaction; were it not there, the empty hash would break a CHECK.
-        hashes.push_back(reader->hashOf(record.id).value_or(QString()));
+        hashed.push_back({record.table, record.id, reader->hashOf(record.id).value_or(QString())});
     }
-    return hashes;
+    return hashed;
 }
 
-void Act::commit()
+QString Act::write(const Deed &deed, std::optional<RunId> run)
 {
-    const std::vector<QString> hashes = hashRecords();
-    std::vector<AuditedRecord> records;
-    for (size_t i = 0; i < m_records.size(); ++i)
-        records.push_back({m_records[i].table, m_records[i].id, hashes[i]});
-
+    const std::vector<AuditedRecord> records = hashed(deed.records);
     const AuditHead head = readAuditHead(database());
     const Surroundings &around = m_session.surroundings;
     AuditFields entry{head.hash,
@@ -93,17 +89,33 @@ void Act::commit()
                       around.host,
                       around.programVersion,
                       m_session.schemaVersion,
-                      m_action,
+                      deed.action,
                       std::nullopt,
-                      m_details};
-    if (m_run)
-        entry.run = m_run->value;
+                      deed.details};
+    if (run)
+        entry.run = run->value;
     const QString hash = auditHash(entry, records);
     insertEntry(database(), entry, hash);
     insertRecords(database(), entry.id, records);
+    return hash;
+}
+
+void Act::commit()
+{
+    QString hash = write(m_deeds.front(), m_run);
+    for (auto deed = m_deeds.begin() + 1; deed != m_deeds.end(); ++deed)
+        hash = write(*deed, {});
     if (m_run && m_session.layout.columns.contains(u"search_run"_s))
         refreshSearchOf(*m_run);
     commitOrTell(hash);
+}
+
+bool Act::bearsOnRepeats() const
+{
+    return std::ranges::any_of(m_deeds, [](const Deed &deed) {
+        return std::ranges::any_of(
+            deed.records, [](const Record &record) { return notebook::bearsOnRepeats(record.table); });
+    });
 }
 
 void Act::refreshSearchOf(RunId run)
@@ -112,8 +124,7 @@ void Act::refreshSearchOf(RunId run)
         countReading(database(), run, m_person);
     else
         refreshSearch(database(), run);
-    if (m_session.layout.columns.contains(u"search_repeat"_s) &&
-        std::ranges::any_of(m_records, [](const Record &record) { return bearsOnRepeats(record.table); }))
+    if (m_session.layout.columns.contains(u"search_repeat"_s) && bearsOnRepeats())
         refreshOpenRepeats(database(), run);
 }
 

@@ -20,8 +20,16 @@ struct Session {
     const Surroundings &surroundings;
 };
 
+/// A row that an audit entry covers.
+struct AuditedRecord {
+    QString table;
+    qint64 id = 0;
+    QString contentHash;
+};
+
 /// One act on the notebook, from its first row to its audit entry: a writing transaction that only commits
-/// together with an audit entry covering every row the act added. Without commit nothing is stored.
+/// together with an audit entry covering every row the act added. Without commit nothing is stored. What an
+/// act brings about besides (a lot is open, since something was taken from it) has an entry of its own.
 class Act
 {
 public:
@@ -36,10 +44,13 @@ public:
     timing::Stamp stamp() const { return {timeOf(m_at), m_boot}; }
 
     void concerns(RunId run) { m_run = run; }
-    void note(const QString &details) { m_details = details; }
+    void note(const QString &details) { m_deeds.back().details = details; }
     /// What the act did to the run is that it took one reading more.
     void onlyTakesReading() { m_onlyTakesReading = true; }
-    void covers(const QString &table, qint64 id) { m_records.push_back({table, id}); }
+    void covers(const QString &table, qint64 id) { m_deeds.back().records.push_back({table, id}); }
+    /// What is noted and covered from here on stands in an entry of its own behind the one before, in the
+    /// same transaction; it concerns no run.
+    void bringsAbout(const QString &action) { m_deeds.push_back({action, {}, {}}); }
     void commit();
 
 private:
@@ -48,19 +59,28 @@ private:
         qint64 id;
     };
 
-    std::vector<QString> hashRecords() const;
+    /// One entry of the audit trail.
+    struct Deed {
+        QString action;
+        QString details;
+        std::vector<Record> records;
+    };
+
+    std::vector<AuditedRecord> hashed(const std::vector<Record> &records) const;
+    /// Gives the entry's hash.
+    QString write(const Deed &deed, std::optional<RunId> run);
+    bool bearsOnRepeats() const;
     void refreshSearchOf(RunId run);
     void commitOrTell(const QString &hash);
 
     Session m_session;
     QString m_person;
-    QString m_action;
     Moment m_at;
     timing::BootTime m_boot;
     std::optional<RunId> m_run;
     bool m_onlyTakesReading = false;
-    QString m_details;
-    std::vector<Record> m_records;
+    /// The act itself, then what it brought about.
+    std::vector<Deed> m_deeds;
     Transaction m_transaction;
 };
 
@@ -77,11 +97,6 @@ struct AuditFields {
     QString action;
     std::optional<qint64> run;
     QString details;
-};
-struct AuditedRecord {
-    QString table;
-    qint64 id = 0;
-    QString contentHash;
 };
 QString auditHash(const AuditFields &fields, const std::vector<AuditedRecord> &records);
 

@@ -198,6 +198,23 @@ Row withNames(const Database &database, Row row)
     return row;
 }
 
+QString openingText(const QString &day)
+{
+    return day.isEmpty() ? Sentence::tr("not opened") : Sentence::tr("opened on %1").arg(day);
+}
+
+AuditChange openingChange(const Database &database, qint64 id, const Row &row)
+{
+    const QString lot = valueOf(row, u"lot"_s);
+    Statement before(database,
+                     u"SELECT day FROM (SELECT 0 AS id, lot, day FROM lot_opening UNION ALL SELECT id, lot, day FROM "
+                     "lot_opening_change) WHERE lot = ? AND id < ? ORDER BY id DESC LIMIT 1"_s);
+    before.run(lot.toLongLong(), id);
+    const QString was = before.next() ? before.text(0) : QString();
+    return {Sentence::tr("lot %1").arg(nameOfLot(database, lot)), openingText(was),
+            openingText(valueOf(row, u"day"_s)), valueOf(row, u"reason"_s)};
+}
+
 AuditChange readingChange(const Database &database, qint64 id, const Row &row)
 {
     const qint64 old = predecessorOf(database, u"reading"_s, id, row);
@@ -217,6 +234,8 @@ AuditChange changeOf(const Database &database, const Covered &covered)
     const Row row = rowOf(database, covered.table, covered.id);
     if (covered.table == "reading"_L1)
         return readingChange(database, covered.id, row);
+    if (covered.table == "lot_opening_change"_L1)
+        return openingChange(database, covered.id, row);
     const QString why =
         valueOf(row, u"reason"_s).isEmpty() ? valueOf(row, u"note"_s) : valueOf(row, u"reason"_s);
     if (covered.table == "decision"_L1)
@@ -244,7 +263,8 @@ AuditChange changeOf(const Database &database, const Covered &covered)
 bool isPart(const QString &table)
 {
     static const QStringList parts{u"bench_stamp"_s,   u"reading_point"_s, u"decision_mark"_s,
-                                   u"decision_size"_s, u"reading_again"_s, u"decision_repeat"_s};
+                                   u"decision_size"_s, u"reading_again"_s, u"decision_repeat"_s,
+                                   u"mark_lot_day"_s};
     return parts.contains(table);
 }
 

@@ -38,9 +38,12 @@ the clock on the wall in minutes.
 run, sample, dilution, standard, tube, lot_use, uncertainty   a run as it was put on the bench
 reading, reading_point      what was read; "corrects" names the reading that one replaces, "reason" says why
 reading_origin, reading_again, bench_stamp   where a reading came from, that it continues a series, when it was made
-pipetting_mark              what was ticked, taken back or spoilt in a tube
+pipetting_mark, mark_lot_day   what was ticked, taken back or spoilt in a tube; how long the container was good
+                            that it was taken from, where its label says otherwise
 decision, decision_sample, decision_companion, reopening   what was decided, by whom, why, and what was taken back
-lot, lot_version, lot_keeping, lot_opening   containers of reagents, their labels as they were noted, when they were opened
+lot, lot_version, lot_keeping, lot_opening, lot_opening_change   containers of reagents, their labels as they were
+                            noted, when they were opened, and what was said of that later: the last word counts, a
+                            row without a day says that it is not opened
 lot_movement, lot_dry, lot_dry_disposal, lot_dissolving, lot_division, lot_aliquot, lot_place, lot_note   what
                             happened to them: their volume is the sum of movements, solutions and aliquots filled,
                             less what was divided, given as solvent and ticked in pipetting_mark

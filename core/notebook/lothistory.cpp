@@ -22,6 +22,9 @@ constexpr auto everythingOfALot =
     "at_utc, at_offset_min FROM lot_dry_disposal WHERE lot = (SELECT wanted FROM own) "
     "UNION ALL SELECT 'opened', 0, day, NULL, NULL, NULL, '', 'lot_opening', id, person, at_utc, "
     "at_offset_min FROM lot_opening WHERE lot = (SELECT wanted FROM own) "
+    "UNION ALL SELECT CASE WHEN reason = '' THEN 'opened' WHEN day IS NULL THEN 'closed' ELSE 'redated' END, 0, "
+    "coalesce(day, ''), NULL, NULL, NULL, reason, 'lot_opening_change', id, person, at_utc, at_offset_min FROM "
+    "lot_opening_change WHERE lot = (SELECT wanted FROM own) "
     "UNION ALL SELECT 'dissolved', volume_mL, solvent, NULL, NULL, NULL, note, 'lot_dissolving', id, "
     "person, at_utc, at_offset_min FROM lot_dissolving WHERE lot = (SELECT wanted FROM own) "
     "UNION ALL SELECT 'solvent', -volume_mL, (SELECT reagent || ', ' || name FROM lot_version AS "
@@ -70,6 +73,10 @@ LotMovement lotLineOf(const Statement &row)
            row.isNull(3) ? QString() : evaluation::withUnit(evaluation::plainText(row.real(3)), u"mg"_s));
     } else if (kind == "opened"_L1) {
         as(Kind::Opened, Sentence::tr("on %1").arg(text));
+    } else if (kind == "redated"_L1) {
+        as(Kind::OpeningCorrected, lotLineTold(Sentence::tr("on %1").arg(text), note));
+    } else if (kind == "closed"_L1) {
+        as(Kind::OpeningCorrected, lotLineTold(Sentence::tr("not opened"), note));
     } else if (kind == "dissolved"_L1) {
         as(Kind::Dissolved, lotLineTold(Sentence::tr("in %1").arg(text), note));
     } else if (kind == "solvent"_L1) {

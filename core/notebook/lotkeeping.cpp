@@ -3,6 +3,7 @@
 #include "core/assay/label.h"
 #include "core/assay/localday.h"
 #include "core/notebook/lotkeepingstore.h"
+#include "core/notebook/lotopening.h"
 #include "core/notebook/lotrules.h"
 #include "core/notebook/lots.h"
 #include "core/notebook/opennotebook.h"
@@ -103,6 +104,8 @@ void Lots::dissolve(LotId lot, const LotDissolving &how, const QString &person)
     }
     storeDissolving(act, lot, told, solvent);
     act.note(nameOf(label));
+    if (how.solventLot)
+        openTaken(act, {*how.solventLot}, how.day);
     act.commit();
 }
 

@@ -6,6 +6,7 @@
 #include "core/assay/limits.h"
 #include "core/assay/localday.h"
 #include "core/notebook/lotkeepingstore.h"
+#include "core/notebook/lotopening.h"
 #include "core/notebook/lotrules.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/sentence.h"
@@ -25,6 +26,8 @@ void take(Act &act, LotId lot, LotMovementKind kind, double volume_mL, const QSt
     requireLeft(act, lot, label, volume_mL);
     act.note(nameOf(label));
     storeLotMovement(act, lot, kind, -volume_mL, note);
+    if (kind == LotMovementKind::Used)
+        openTaken(act, {lot}, timeOf(act.at()).date());
     act.commit();
 }
 
@@ -89,6 +92,35 @@ void Lots::open(LotId lot, const QDate &day, const QString &person)
                 "The lot %1 is not noted as opened: the day must be a real date that is not in the future.")
                 .arg(quoted(label.lot)));
     storeLotOpening(act, lot, day);
+    act.note(nameOf(label));
+    act.commit();
+}
+
+void Lots::correctOpening(LotId lot, const std::optional<QDate> &day, const QString &person,
+                          const QString &reason)
+{
+    requireReason(
+        reason,
+        Sentence::tr("The opening stays as it was noted, since a correction needs a reason: say why."));
+    Act act = m_open.act(person, u"lotOpeningCorrected"_s);
+    const LotVersion label = currentLotVersion(act.database(), lot);
+    const planning::Lot stored = loadLots(act.database(), lot).at(0);
+    if (!stored.opened)
+        throw refused(
+            Sentence::tr("Nothing was stored: the lot %1 is not noted as opened.").arg(quoted(label.lot)));
+    if (stored.opened == day)
+        throw refused(Sentence::tr("The lot %1 was opened on %2 already; nothing was stored.")
+                          .arg(quoted(label.lot), day->toString(Qt::ISODate)));
+    if (day)
+        requireDay(act, *day, label.lot);
+    const std::optional<QDate> taken = firstTakenFrom(act.database(), lot);
+    if (taken && (!day || *day > *taken))
+        throw refused(
+            Sentence::tr("Nothing was stored: something was taken from the lot %1 on %2, so that it was "
+                         "open by then; give that day or an earlier one, or take back first what was "
+                         "ticked with it by mistake.")
+                .arg(quoted(label.lot), taken->toString(Qt::ISODate)));
+    storeLotOpeningChange(act, lot, day, reason);
     act.note(nameOf(label));
     act.commit();
 }

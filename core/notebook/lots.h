@@ -33,6 +33,8 @@ enum class LotMovementKind {
     Corrected,
     ReceivedDry,
     Opened,
+    /// The day of opening, or that it is not opened after all.
+    OpeningCorrected,
     Dissolved,
     /// Something else was dissolved in it.
     GaveSolvent,
@@ -114,8 +116,14 @@ public:
     /// Another label in place of the one that was noted, with a reason. What was decided on the old one keeps
     /// it.
     void relabel(LotId lot, const LotLabel &label, const QString &person, const QString &reason);
-    /// Once, on a day that is not to come.
+    /// Once, on a day that is not to come. Who takes from one that is not opened opens it by that: doses and
+    /// readings of a run (Pipetting::markDone, Notebook::addReading), use, and dissolving in it.
     void open(LotId lot, const QDate &day, const QString &person);
+    /// It was opened on another day, or, without one, it is not opened after all, with a reason. Refused: a
+    /// day after one on which something was taken from it by a tick, or it was dissolved or divided. What was
+    /// pipetted keeps what was known then.
+    void correctOpening(LotId lot, const std::optional<QDate> &day, const QString &person,
+                        const QString &reason);
     /// Once, of one that came dry; it counts as opened then.
     void dissolve(LotId lot, const LotDissolving &how, const QString &person);
     /// Into aliquots, which are containers of the same reagent; the lot counts as opened then. In the order

@@ -93,11 +93,25 @@ void storeLotVersion(Act &act, LotId lot, const LotLabel &label, const QString &
 
 void storeLotOpening(Act &act, LotId lot, const QDate &day)
 {
+    Statement before(act.database(), u"SELECT 1 FROM lot_opening WHERE lot = ?"_s);
+    before.run(lot.value);
+    if (before.next()) { // that was taken back
+        storeLotOpeningChange(act, lot, day, {});
+        return;
+    }
     Statement insert(
         act.database(),
         u"INSERT INTO lot_opening (lot, day, person, at_utc, at_offset_min) VALUES (?, ?, ?, ?, ?)"_s);
     insert.run(lot.value, day.toString(Qt::ISODate), act.person(), act.at());
     act.covers(u"lot_opening"_s, insert.insertedId());
+}
+
+void storeLotOpeningChange(Act &act, LotId lot, const std::optional<QDate> &day, const QString &reason)
+{
+    Statement insert(act.database(), u"INSERT INTO lot_opening_change (lot, day, person, reason, at_utc, "
+                                     "at_offset_min) VALUES (?, ?, ?, ?, ?, ?)"_s);
+    insert.run(lot.value, dayText(day), act.person(), reason, act.at());
+    act.covers(u"lot_opening_change"_s, insert.insertedId());
 }
 
 void storeLotMovement(Act &act, LotId lot, LotMovementKind kind, double change_mL, const QString &note)
@@ -108,11 +122,25 @@ void storeLotMovement(Act &act, LotId lot, LotMovementKind kind, double change_m
     act.covers(u"lot_movement"_s, insert.insertedId());
 }
 
+std::optional<QDate> firstTakenFrom(const Database &database, LotId lot)
+{
+    Statement query(
+        database,
+        u"WITH own (lot) AS (VALUES (?)) SELECT min(day) FROM (SELECT day FROM own JOIN lot_dissolving ON "
+        "lot_dissolving.lot = own.lot UNION ALL SELECT day FROM own JOIN lot_division ON source = own.lot UNION ALL "
+        "SELECT date(mark.at_utc, mark.at_offset_min || ' minutes') FROM own JOIN lot_version ON lot_version.lot = "
+        "own.lot JOIN pipetting_mark AS mark ON mark.lot_version = lot_version.id WHERE mark.kind = 'done' AND "
+        "mark.volume_mL > 0 AND %1)"_s.arg(lastOfItsDose));
+    query.run(lot.value);
+    return query.next() ? dayOf(query, 0) : std::nullopt;
+}
+
 std::vector<planning::Lot> loadLots(const Database &database, std::optional<LotId> which)
 {
     Statement query(
         database,
-        u"SELECT version.lot, reagent, name, expires, day, keeps_opened_days, "
+        u"SELECT version.lot, reagent, name, expires, CASE WHEN said.id IS NULL THEN lot_opening.day ELSE said.day "
+        "END, keeps_opened_days, "
         "(SELECT total(change_mL) FROM lot_movement WHERE lot_movement.lot = version.lot) + "
         "(SELECT total(volume_mL) FROM lot_dissolving WHERE lot_dissolving.lot = version.lot) + "
         "(SELECT total(volume_mL) FROM lot_aliquot JOIN lot_division ON lot_division.id = division WHERE "
@@ -124,6 +152,8 @@ std::vector<planning::Lot> loadLots(const Database &database, std::optional<LotI
         "ON mark.lot_version = any_version.id WHERE any_version.lot = version.lot AND mark.kind = "
         "'done' AND %1), dissolved_days "
         "FROM lot_version AS version LEFT JOIN lot_opening ON lot_opening.lot = version.lot "
+        "LEFT JOIN lot_opening_change AS said ON said.id = (SELECT max(id) FROM lot_opening_change AS newer WHERE "
+        "newer.lot = version.lot) "
         "LEFT JOIN lot_keeping ON lot_keeping.version = version.id "
         "WHERE version.id IN %2 AND %3 ORDER BY version.lot"_s.arg(lastOfItsDose, newestVersions,
                                                                    which ? u"version.lot = ?"_s : u"true"_s));

@@ -17,7 +17,12 @@ LotVersion currentLotVersion(const Database &database, LotId lot);
 LotId storeLot(Act &act);
 void storeLotVersion(Act &act, LotId lot, const LotLabel &label, const QString &reason);
 void storeLotOpening(Act &act, LotId lot, const QDate &day);
+/// Of one that was noted as opened; without a day it is not opened. Only what is opened anew has no reason.
+void storeLotOpeningChange(Act &act, LotId lot, const std::optional<QDate> &day, const QString &reason);
 void storeLotMovement(Act &act, LotId lot, LotMovementKind kind, double change_mL, const QString &note);
+
+/// The first day on which a tick that counts took from it, or it was dissolved or divided.
+std::optional<QDate> firstTakenFrom(const Database &database, LotId lot);
 
 /// Every lot as it stands, or the one.
 std::vector<planning::Lot> loadLots(const Database &database, std::optional<LotId> which = {});

@@ -49,7 +49,7 @@ struct StoredMark {
     double volume_mL = 0;
     double planned_mL = 0;
     std::optional<LotId> lot;
-    /// What was known of the lot then.
+    /// What was known of the lot then; lotExpires is its last good day by all that limits it (planning::useByOf).
     QString lotName;
     std::optional<QDate> lotExpires;
     QString pipette;

@@ -73,17 +73,25 @@ MarkId storeMark(Act &act, RunId run, const StoredMark &mark, std::optional<qint
     return id;
 }
 
+void storeLotDay(Act &act, MarkId mark, const QDate &lastGood)
+{
+    Statement insert(act.database(), u"INSERT INTO mark_lot_day (mark, day) VALUES (?, ?)"_s);
+    insert.run(mark.value, lastGood.toString(Qt::ISODate));
+    act.covers(u"mark_lot_day"_s, insert.insertedId());
+}
+
 std::vector<StoredMark> loadMarks(const Database &database, RunId run)
 {
     Statement query(
         database,
         u"SELECT pipetting_mark.id, tube.position, kind, component, spike, volume_mL, planned_mL, "
-        "lot_version.lot, lot_version.name, lot_version.expires, pipette, note, pipetting_mark.person, "
+        "lot_version.lot, lot_version.name, coalesce(mark_lot_day.day, lot_version.expires), pipette, note, pipetting_mark.person, "
         "pipetting_mark.at_utc, pipetting_mark.at_offset_min, coalesce(bench_stamp.id, 0), boot_id, boot_ms "
         "FROM pipetting_mark "
         "JOIN tube ON tube.id = pipetting_mark.tube "
         "LEFT JOIN bench_stamp ON bench_stamp.mark = pipetting_mark.id "
         "LEFT JOIN lot_version ON lot_version.id = pipetting_mark.lot_version "
+        "LEFT JOIN mark_lot_day ON mark_lot_day.mark = pipetting_mark.id "
         "WHERE tube.run = ? ORDER BY pipetting_mark.id"_s);
     query.run(run.value);
     std::vector<StoredMark> marks;

@@ -11,6 +11,9 @@ namespace plateau::notebook {
 /// id, person, time, order and what is known of the lot are not read; lotVersion names the lot instead.
 MarkId storeMark(Act &act, RunId run, const StoredMark &mark, std::optional<qint64> lotVersion);
 
+/// The last good day of the lot that the mark names, where it is not its label's.
+void storeLotDay(Act &act, MarkId mark, const QDate &lastGood);
+
 /// All marks of the run, oldest first.
 std::vector<StoredMark> loadMarks(const Database &database, RunId run);
 

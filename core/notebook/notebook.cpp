@@ -13,6 +13,7 @@
 #include "core/notebook/files.h"
 #include "core/notebook/inputs.h"
 #include "core/notebook/laboratorystore.h"
+#include "core/notebook/lotopening.h"
 #include "core/notebook/markstore.h"
 #include "core/notebook/methodacts.h"
 #include "core/notebook/methodrecords.h"
@@ -37,6 +38,7 @@
 
 #include <QFileInfo>
 
+#include <algorithm>
 #include <utility>
 
 namespace plateau::notebook {
@@ -65,6 +67,16 @@ void storeMarksOf(Act &act, RunId id, const run::Run &run, const assay::Method &
             storeMark(act, id, mark, {});
         }
     }
+}
+
+/// What a run that is read or pipetted already took from was open when it began.
+void openLotsOf(Act &act, RunId id, const run::Run &run, const assay::Method &method)
+{
+    if (!namesClosedLot(act.database(), id))
+        return;
+    const QDate today = timeOf(act.at()).date();
+    const QDate day = run.startedAt ? std::min(run.startedAt->date(), today) : today;
+    openTaken(act, lotsTakenIn(act.database(), method, run), day);
 }
 
 void requireReasonToCorrect(const QString &reason)
@@ -149,6 +161,7 @@ RunId Notebook::addRun(const run::Run &run, const assay::Method &method, const Q
             storeReading(act, {tubeRow(act.database(), id, tube), name, value, {}});
     }
     act.concerns(id);
+    openLotsOf(act, id, run, method);
     act.commit();
     return id;
 }

@@ -6,6 +6,7 @@
 #include "core/assay/limits.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
+#include "core/notebook/lotopening.h"
 #include "core/notebook/lotstore.h"
 #include "core/notebook/markstore.h"
 #include "core/notebook/opennotebook.h"
@@ -16,6 +17,8 @@
 #include "core/run/soundness.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 namespace plateau::notebook {
 
@@ -71,8 +74,21 @@ public:
         mark.note = what.note;
         requireTexts(mark);
         requireNews(mark);
-        add(mark, what.lot ? std::optional(lotVersion(what)) : std::nullopt);
+        std::optional<LotVersion> version;
+        if (what.lot)
+            version = lotVersion(what);
+        const MarkId id = add(mark, version ? std::optional(version->row) : std::nullopt);
+        if (version)
+            keepLotDay(id, *what.lot, version->expires);
         requireSoundTube(what.dose.tube);
+        if (mark.volume_mL > 0)
+            take(what);
+    }
+
+    /// Comes last, after the act's own note.
+    std::vector<LotId> openWhatWasTaken()
+    {
+        return openTaken(m_act, {m_taken.begin(), m_taken.end()}, today());
     }
 
     void undone(const Dose &dose)
@@ -135,7 +151,7 @@ private:
                               .arg(mark.dose.tube + 1));
     }
 
-    qint64 lotVersion(const DoneDose &what) const
+    LotVersion lotVersion(const DoneDose &what) const
     {
         const LotVersion version = currentLotVersion(m_act.database(), *what.lot);
         const QString component = takenFrom(m_inputs.method, tube(what.dose.tube), what.dose);
@@ -151,7 +167,37 @@ private:
                              "that reagent.")
                     .arg(what.dose.tube + 1)
                     .arg(assay::quoted(version.lot), version.reagent, reagent));
-        return version.row;
+        return version;
+    }
+
+    QDate today() const { return timeOf(m_act.at()).date(); }
+
+    /// The mark names the day that counts from now on, this dose having opened the lot.
+    void keepLotDay(MarkId mark, LotId lot, const std::optional<QDate> &onLabel)
+    {
+        auto found = m_lastGood.find(lot);
+        if (found == m_lastGood.end()) {
+            planning::Lot stored = loadLots(m_act.database(), lot).at(0);
+            if (!stored.opened && !stored.isDry)
+                stored.opened = today();
+            found = m_lastGood.emplace(lot, planning::lastGoodDay(stored)).first;
+        }
+        if (found->second && found->second != onLabel)
+            storeLotDay(m_act, mark, *found->second);
+    }
+
+    void take(const DoneDose &what)
+    {
+        if (what.lot) {
+            m_taken.insert(*what.lot);
+            return;
+        }
+        const QString component = takenFrom(m_inputs.method, tube(what.dose.tube), what.dose);
+        if (component.isEmpty() || !m_asked.insert(component).second ||
+            !namesClosedLot(m_act.database(), m_run))
+            return;
+        if (const auto lot = plannedLot(m_act.database(), m_inputs.method, m_inputs.plan, component))
+            m_taken.insert(*lot);
     }
 
     /// The run with its marks is as sound as it was planned, so far as this tube goes.
@@ -167,15 +213,21 @@ private:
         }
     }
 
-    void add(const StoredMark &mark, std::optional<qint64> version)
+    MarkId add(const StoredMark &mark, std::optional<qint64> version)
     {
-        storeStamp(m_act, storeMark(m_act, m_run, mark, version));
+        const MarkId id = storeMark(m_act, m_run, mark, version);
+        storeStamp(m_act, id);
         m_inputs.marks = loadMarks(m_act.database(), m_run);
+        return id;
     }
 
     Act &m_act;
     RunId m_run;
     Inputs m_inputs;
+    std::set<LotId> m_taken;
+    /// Components of which it is known from which planned lot they come.
+    std::set<QString> m_asked;
+    std::map<LotId, std::optional<QDate>> m_lastGood;
 };
 
 void requireSome(bool some)
@@ -205,7 +257,7 @@ void changeSpoiling(Act &act, RunId run, int tube, MarkKind kind, const QString 
 
 } // namespace
 
-void Pipetting::markDone(RunId run, const std::vector<DoneDose> &doses, const QString &person)
+std::vector<LotId> Pipetting::markDone(RunId run, const std::vector<DoneDose> &doses, const QString &person)
 {
     requireSome(!doses.empty());
     Act act = m_open.act(person, u"dosesDone"_s);
@@ -213,7 +265,9 @@ void Pipetting::markDone(RunId run, const std::vector<DoneDose> &doses, const QS
     for (const DoneDose &dose : doses)
         ticking.done(dose);
     act.note(detailsOf(ticking.inputs().method, doses, [](const DoneDose &done) { return done.dose; }));
+    std::vector<LotId> opened = ticking.openWhatWasTaken();
     act.commit();
+    return opened;
 }
 
 void Pipetting::markUndone(RunId run, const std::vector<Dose> &doses, const QString &person)

@@ -21,7 +21,9 @@ public:
 
     /// Doses of one component or several, a row of tubes with one key. A dose that is done already takes
     /// other details. Refused: a dose the tube does not get, a lot of another reagent, what is so already.
-    void markDone(RunId run, const std::vector<DoneDose> &doses, const QString &person);
+    /// Gives the lots that were not opened yet and are noted as opened today by this; of a dose without a lot
+    /// the one counts that the run names for it.
+    std::vector<LotId> markDone(RunId run, const std::vector<DoneDose> &doses, const QString &person);
     /// Takes back the ticks of doses that are done.
     void markUndone(RunId run, const std::vector<Dose> &doses, const QString &person);
     /// The tube does not count, with a reason; its marks and readings stay.

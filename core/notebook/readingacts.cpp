@@ -5,6 +5,7 @@
 #include "core/assay/label.h"
 #include "core/notebook/decisionstore.h"
 #include "core/notebook/inputs.h"
+#include "core/notebook/lotopening.h"
 #include "core/notebook/methodstore.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/rawline.h"
@@ -93,8 +94,12 @@ public:
         requireOrigin(reading.origin);
         const ReadingId id = storeReading(m_act, reading);
         storeStamp(m_act, id);
-        if (!reading.corrects)
+        if (!reading.corrects) {
             m_act.onlyTakesReading();
+            if (namesClosedLot(m_act.database(), m_place.run))
+                openTaken(m_act, lotsTakenUntil(m_act.database(), inputs(), m_place.tube, m_place.reading),
+                          timeOf(m_act.at()).date());
+        }
         m_act.commit();
         return id;
     }

@@ -269,7 +269,7 @@ struct AuditEntry {
     /// "runRejected", "runReopened", "methodSaved", "methodImported", "methodRetired", "methodReinstated",
     /// "readingAgain", "tubesAdded", "clockJumped",
     /// "dosesDone", "dosesUndone", "tubeSpoilt", "tubeUnspoilt", "sampleRegistered", "sampleChanged",
-    /// "sampleWithdrawn", "repeatWaived", "lotReceived", "lotChanged", "lotOpened", "lotUsed",
+    /// "sampleWithdrawn", "repeatWaived", "lotReceived", "lotChanged", "lotOpened", "lotOpeningCorrected", "lotUsed",
     /// "lotDiscarded", "lotCorrected", "equipmentAdded", "equipmentChanged", "equipmentChecked",
     /// "equipmentCheckWithdrawn", "substanceAdded", "substanceChanged", "standardPrepared",
     /// "standardDiscarded", "laboratorySaved", "personAdded", "personChanged",

@@ -54,6 +54,7 @@ QString recordWord(const QString &table)
         {u"lot_movement"_s, Sentence::tr("volume in or out of a container")},
         {u"lot_note"_s, Sentence::tr("note on a container")},
         {u"lot_opening"_s, Sentence::tr("opening of a container")},
+        {u"lot_opening_change"_s, Sentence::tr("correction of when a container was opened")},
         {u"lot_place"_s, Sentence::tr("place of a container")},
         {u"lot_use"_s, Sentence::tr("lot of the run")},
         {u"lot_version"_s, Sentence::tr("label of a container")},

@@ -14,13 +14,13 @@ namespace plateau::notebook {
 using namespace Qt::StringLiterals;
 
 const QLatin1StringView newestFingerprint =
-    "58bec27218fce7aa9f562465ddb31462436097f71bb7cb6c3f2a15c0ac03ffeb"_L1;
+    "7afe713a52d7597251ee31dce1337bcdf51e21ef4f66a26666e64ab6f6536207"_L1;
 
 const std::vector<SchemaStep> &schemaSteps()
 {
     static const std::vector<SchemaStep> steps{firstSchemaStep(),  secondSchemaStep(), thirdSchemaStep(),
                                                fourthSchemaStep(), fifthSchemaStep(),  sixthSchemaStep(),
-                                               seventhSchemaStep()};
+                                               seventhSchemaStep(), eighthSchemaStep()};
     return steps;
 }
 

@@ -38,6 +38,7 @@ SchemaStep fourthSchemaStep();
 SchemaStep fifthSchemaStep();
 SchemaStep sixthSchemaStep();
 SchemaStep seventhSchemaStep();
+SchemaStep eighthSchemaStep();
 
 /// A table, or the storage of one, that follows from the records and can be made anew from them at any time
 /// (searchindex.h): it is not protected, and no audit entry covers it.

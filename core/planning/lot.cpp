@@ -7,6 +7,7 @@
 #include <QCoreApplication>
 
 #include <array>
+#include <tuple>
 #include <utility>
 
 namespace plateau::planning {
@@ -98,6 +99,15 @@ std::optional<QDate> lastGoodDay(const Lot &lot)
 std::optional<QDate> passedOn(const Lot &source, bool aliquotKeepsAreKnown)
 {
     return aliquotKeepsAreKnown ? source.expires : lastGoodDay(source);
+}
+
+bool isUsedBefore(const Lot &one, const Lot &other)
+{
+    const auto order = [](const Lot &lot) {
+        const std::optional<QDate> last = lastGoodDay(lot);
+        return std::tuple(isUsedUp(lot), !last.has_value(), last.value_or(QDate()), !lot.opened.has_value());
+    };
+    return order(one) < order(other);
 }
 
 LotFitness fitnessOf(const Lot &lot, const QDateTime &from, const QDateTime &to)

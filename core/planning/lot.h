@@ -88,6 +88,10 @@ std::optional<QDate> lastGoodDay(const Lot &lot);
 /// What an aliquot of it takes over as sourceLastGood.
 std::optional<QDate> passedOn(const Lot &source, bool aliquotKeepsAreKnown);
 
+/// Of containers of one lot the one that is used first: what is used up comes last, then by the last good
+/// day, then what is opened before what is not.
+bool isUsedBefore(const Lot &one, const Lot &other);
+
 enum class LotFitness {
     Good,
     Empty,

@@ -232,7 +232,7 @@ notebook::RunId bringIn(notebook::Notebook &notebook, Rack &rack, const RackRead
     for (const assay::Component &component : rack.method.components) {
         const auto lot = rack.lots.find(component.id);
         if (lot != rack.lots.end())
-            rack.run.lots.push_back({component.id, lot->second.label.lot, lot->second.label.expires});
+            rack.run.lots.push_back({component.id, lot->second.label.lot, lot->second.lastGood()});
     }
     return notebook.addRun(rack.run, rack.method, rack.analyst, rack.plan);
 }

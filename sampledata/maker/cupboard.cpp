@@ -43,6 +43,11 @@ double OpenLot::activityOn(const QDate &day) const
     return activity - fade_per_day * double(opened.daysTo(day));
 }
 
+QDate OpenLot::lastGood() const
+{
+    return std::min(*label.expires, opened.addDays(keepsOpened_days));
+}
+
 bool Cupboard::isWeak(const QString &reagent) const
 {
     const auto found = m_shelves.find(reagent);

@@ -25,6 +25,8 @@ struct OpenLot {
     double activity = 1;
     double fade_per_day = 0;
     double activityOn(const QDate &day) const;
+    /// By label and opening.
+    QDate lastGood() const;
 };
 
 /// The reagents of the house, container after container: received in time, opened when the one before is used

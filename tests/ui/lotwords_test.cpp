@@ -62,6 +62,13 @@ TEST(LotWords, StateSaysWhatCountsMost)
     EXPECT_EQ(standing(lot), (ui::LotStanding{State::Bad, u"more taken than it held"_s}));
 }
 
+TEST(LotWords, WhatIsOverdrawnHasAMinusSign)
+{
+    EXPECT_EQ(ui::lotVolume(-0.1), u"\u22120.1\u00a0mL"_s);
+    EXPECT_EQ(ui::lotVolume(-0.0001), u"0\u00a0mL"_s);
+    EXPECT_EQ(ui::lotVolume(12.5), u"12.5\u00a0mL"_s);
+}
+
 TEST(LotWords, WhatIsDryWaitsToBeDissolved)
 {
     planning::Lot lot = lotOf(0);

@@ -473,5 +473,21 @@ TEST_F(PipetteScreen, TicksCarryTheLotAndThePipetteThatAreChosen)
     EXPECT_EQ(book->load(id).marks[2].lot, second) << "the lot in use is still that";
 }
 
+TEST_F(PipetteScreen, TheTickThatOpensALotSaysSoOnce)
+{
+    addRun(exampleRun());
+    book->lots().receive({u"Buffer pH 9"_s, u"B-1"_s, QDate(2027, 1, 31), 14}, 100, u"M. Lindqvist"_s);
+    open();
+    press(Qt::Key_L, Qt::AltModifier);
+    ASSERT_EQ(focusName(), u"pipetteLot"_s);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    press(Qt::Key_Space);
+    EXPECT_EQ(noticeText(), u"Lot B-1 is noted as opened today; it keeps 14 days from now."_s);
+    EXPECT_TRUE(book->lots().all()[0].opened);
+    press(Qt::Key_Space);
+    EXPECT_TRUE(noticeText().isEmpty()) << noticeText().toStdString();
+}
+
 } // namespace
 } // namespace plateau::test

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/planning/lotoutlook.h"
 #include "tests/ui/bench.h"
 #include "ui/bench/rundraft.h"
 #include "ui/bench/samplesignals.h"
@@ -264,6 +265,21 @@ TEST_F(Plan, ReagentsSayWhatIsEnoughAndTakeTheLotThatIsChosen)
     EXPECT_EQ(uses[0], (run::LotUse{u"buffer"_s, u"B-1"_s, QDate(2026, 12, 31)}));
     model.startAnew();
     EXPECT_EQ(text(0, ui::ReagentsModel::LotColumn), u"B-2"_s);
+}
+
+TEST_F(Plan, AnOpenedLotSaysSinceWhenAndUntilWhenItIsGood)
+{
+    ui::ReagentsModel model(theme);
+    const run::Run run = ui::runOf(draft, method()).run;
+    const QDateTime now = StoppedClock().now();
+    const QDate opened = now.date().addDays(-3);
+    const std::vector<planning::Lot> lots{{1, u"Buffer pH 9"_s, u"B-1"_s, QDate(2026, 12, 31), opened, 14, 50}};
+    model.setNeeds(planning::reagentNeeds(method(), run, 10, lots, now, now.addSecs(3600)), lots, now.addSecs(3600));
+    EXPECT_EQ(model.index(0, ui::ReagentsModel::Remark).data().toString(),
+              u"enough: 50 tubes; opened on %1, good until %2"_s.arg(planning::lotDayText(opened),
+                                                                   planning::lotDayText(opened.addDays(14))));
+    ASSERT_EQ(model.lotUses().size(), 1U);
+    EXPECT_EQ(model.lotUses()[0].expires, opened.addDays(14)) << "the day that counts, not the label's";
 }
 
 TEST_F(Plan, WaitingSamplesBecomeRowsWithTheirAdvice)

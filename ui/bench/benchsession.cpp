@@ -188,10 +188,12 @@ void BenchSession::correctReading(notebook::RunId id, const Place &place, double
     refresh(id);
 }
 
-void BenchSession::tick(notebook::RunId id, const std::vector<notebook::DoneDose> &doses)
+std::vector<notebook::LotId> BenchSession::tick(notebook::RunId id,
+                                                const std::vector<notebook::DoneDose> &doses)
 {
-    m_notebook.pipetting().markDone(id, doses, m_person);
+    std::vector<notebook::LotId> opened = m_notebook.pipetting().markDone(id, doses, m_person);
     refresh(id);
+    return opened;
 }
 
 void BenchSession::untick(notebook::RunId id, const std::vector<notebook::Dose> &doses)

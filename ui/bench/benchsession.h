@@ -86,7 +86,8 @@ public:
     void correctReading(notebook::RunId id, const Place &place, double absorbance, const QString &typed,
                         const QString &reason);
     /// One act each, on disk together.
-    void tick(notebook::RunId id, const std::vector<notebook::DoneDose> &doses);
+    /// Gives the lots that were opened by it, see notebook::Pipetting::markDone.
+    std::vector<notebook::LotId> tick(notebook::RunId id, const std::vector<notebook::DoneDose> &doses);
     void untick(notebook::RunId id, const std::vector<notebook::Dose> &doses);
     void spoilTube(notebook::RunId id, int tube, const QString &reason);
     void restoreTube(notebook::RunId id, int tube, const QString &reason);

@@ -13,6 +13,8 @@
 #include "ui/bench/volumewords.h"
 #include "ui/shared/notice.h"
 
+#include <algorithm>
+
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
@@ -66,9 +68,25 @@ void PipettePage::tick(const std::vector<Dosing> &dosings)
         std::vector<notebook::DoneDose> doses;
         for (const Dosing &dosing : dosings)
             doses.push_back(doneDose(dosing));
-        if (store([&] { m_session.tick(m_id, doses); }))
-            moveOnFrom(dosings.back());
+        std::vector<notebook::LotId> opened;
+        if (!store([&] { opened = m_session.tick(m_id, doses); }))
+            return;
+        moveOnFrom(dosings.back());
+        sayOpened(opened);
     });
+}
+
+void PipettePage::sayOpened(const std::vector<notebook::LotId> &lots)
+{
+    QStringList sentences;
+    for (const planning::Lot &lot : m_inHand) {
+        if (lot.keepsOpened_days && std::ranges::find(lots, notebook::LotId{lot.id}) != lots.end())
+            sentences << tr("Lot %1 is noted as opened today; it keeps %n days from now.", nullptr,
+                            *lot.keepsOpened_days)
+                             .arg(lot.lot);
+    }
+    if (!sentences.isEmpty())
+        m_panel->notice().say(State::Info, sentences.join(u' '));
 }
 
 void PipettePage::tickAtCursor()
@@ -233,10 +251,12 @@ void PipettePage::keepVolume()
         notebook::DoneDose dose = doneDose(m_noted);
         dose.volume_mL = volume_mL;
         dose.note = m_note->reason();
-        if (!store([&] { m_session.tick(m_id, {dose}); }))
+        std::vector<notebook::LotId> opened;
+        if (!store([&] { opened = m_session.tick(m_id, {dose}); }))
             return;
         closeNote();
         moveOnFrom(m_noted);
+        sayOpened(opened);
     });
 }
 

@@ -86,6 +86,8 @@ private:
     /// Asks once before several tubes are ticked as started at one moment.
     bool mayTickTogether(const std::vector<Dosing> &dosings);
     notebook::DoneDose doneDose(const Dosing &dosing) const;
+    /// Of lots that were opened by a tick, where opening begins a life of its own.
+    void sayOpened(const std::vector<notebook::LotId> &lots);
 
     void beginVolume(const QString &text);
     void beginSpoilt();

@@ -7,8 +7,6 @@
 
 #include <QCoreApplication>
 
-#include <tuple>
-
 namespace plateau::ui {
 
 namespace {
@@ -80,18 +78,11 @@ PipettePanel::Source plannedSource(const PipetteSheet &sheet, const Dosing &dosi
         return source;
     // Of several containers of the planned lot the one that is to be used up first, as the plan counts on it.
     const planning::Lot *best = nullptr;
-    const auto comesBefore = [](const planning::Lot &one, const planning::Lot &other) {
-        const auto order = [](const planning::Lot &lot) {
-            const std::optional<QDate> last = planning::lastGoodDay(lot);
-            return std::tuple(planning::isUsedUp(lot), !last.has_value(), last.value_or(QDate()), !lot.opened.has_value());
-        };
-        return order(one) < order(other);
-    };
     for (const planning::Lot &lot : inHand) {
         if (lot.isDry || lot.reagent.compare(reagent, Qt::CaseInsensitive) != 0)
             continue;
         source.lots.push_back({LotId{lot.id}, lotWords(lot)});
-        if (lot.lot == own->lot && (!best || comesBefore(lot, *best)))
+        if (lot.lot == own->lot && (!best || planning::isUsedBefore(lot, *best)))
             best = &lot;
     }
     const std::optional<LotId> planned = best ? std::optional(LotId{best->id}) : std::nullopt;

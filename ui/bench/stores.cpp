@@ -129,6 +129,12 @@ void Stores::openLot(notebook::LotId lot, const QDate &day)
     Q_EMIT lotsChanged();
 }
 
+void Stores::correctOpening(notebook::LotId lot, const std::optional<QDate> &day, const QString &reason)
+{
+    m_notebook.lots().correctOpening(lot, day, m_session.person(), reason);
+    Q_EMIT lotsChanged();
+}
+
 void Stores::use(notebook::LotId lot, double volume_mL, const QString &note)
 {
     m_notebook.lots().use(lot, volume_mL, m_session.person(), note);

@@ -47,6 +47,7 @@ public:
     void discardDry(notebook::LotId lot, const QString &reason);
     void relabel(notebook::LotId lot, const notebook::LotLabel &label, const QString &reason);
     void openLot(notebook::LotId lot, const QDate &day);
+    void correctOpening(notebook::LotId lot, const std::optional<QDate> &day, const QString &reason);
     void use(notebook::LotId lot, double volume_mL, const QString &note);
     void discard(notebook::LotId lot, double volume_mL, const QString &reason);
     void correct(notebook::LotId lot, double found_mL, const QString &reason);

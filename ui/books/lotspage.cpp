@@ -117,6 +117,11 @@ void LotsPage::connectLot()
     connect(m_lot, &LotView::openWanted, this, [this, lot](const QDate &day) {
         note([&] { m_stores.openLot(lot(), day); }, tr("Noted as opened on %1.").arg(dayText(day)));
     });
+    connect(m_lot, &LotView::openingWanted, this,
+            [this, lot](const std::optional<QDate> &day, const QString &why) {
+                note([&] { m_stores.correctOpening(lot(), day, why); },
+                     day ? tr("Noted as opened on %1.").arg(dayText(day)) : tr("Noted as not opened."));
+            });
     connectKeeping();
     connect(m_lot, &LotView::useWanted, this, [this, lot](double volume_mL, const QString &why) {
         note([&] { m_stores.use(lot(), volume_mL, why); }, tr("%1 taken.").arg(lotVolume(volume_mL)));

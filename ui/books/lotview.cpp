@@ -79,7 +79,7 @@ QStringList LotView::factsInWords() const
     if (lot.expires)
         parts << tr("the label says: %1").arg(dayText(lot.expires));
     if (lot.opened)
-        parts << tr("opened: %1").arg(dayText(lot.opened));
+        parts << tr("opened on %1").arg(dayText(lot.opened));
     if (lot.keepsOpened_days)
         parts << tr("keeps once opened: %1 days").arg(*lot.keepsOpened_days);
     if (lot.dissolved)
@@ -111,7 +111,7 @@ QString LotView::balanceText() const
         .arg(lotVolume(noted_mL), lotVolume(taken_mL), lotVolume(m_facts.lot.remaining_mL));
 }
 
-/// Opening and dissolving are offered once; what is dry has no volume to take.
+/// Opening and dissolving are offered once, then what corrects an opening; what is dry has no volume to take.
 void LotView::addChoices()
 {
     m_what->clear();
@@ -129,6 +129,10 @@ void LotView::addChoices()
     if (!lot.isDry)
         add(Event::Corrected, tr("Another volume was found in it"));
     add(Event::Relabelled, tr("Its label was noted wrongly"));
+    if (lot.opened)
+        add(Event::OpenedOtherwise, tr("It was opened on another day"));
+    if (lot.opened && !lot.dissolved)
+        add(Event::NotOpened, tr("It was not opened after all"));
     if (!lot.isDry && !lot.aliquot)
         add(Event::Divided, tr("It was divided into aliquots"));
     add(Event::Placed, tr("It was moved"));
@@ -180,7 +184,8 @@ void LotView::showFields()
 {
     using Subject = LotKeepingForm::Subject;
     const Event event = chosen();
-    const bool onADay = event == Event::Opened || event == Event::Dissolved || event == Event::Divided;
+    const bool onADay = event == Event::Opened || event == Event::OpenedOtherwise ||
+                         event == Event::Dissolved || event == Event::Divided;
     showRow(*m_form, m_day, onADay);
     showRow(*m_form, m_volume_mL, takesVolume(event));
     showRow(*m_form, m_reason, event != Event::Opened);
@@ -272,6 +277,15 @@ void LotView::storeOpening()
         Q_EMIT openWanted(*on);
 }
 
+void LotView::storeOpeningOtherwise(Event event)
+{
+    const auto on = event == Event::NotOpened ? std::optional<QDate>() : day();
+    if (event != Event::NotOpened && !on)
+        return;
+    if (const auto why = reason(true))
+        Q_EMIT openingWanted(on, *why);
+}
+
 void LotView::storeDissolving()
 {
     const auto on = day();
@@ -335,6 +349,10 @@ void LotView::store()
     switch (event) {
     case Event::Opened:
         storeOpening();
+        return;
+    case Event::OpenedOtherwise:
+    case Event::NotOpened:
+        storeOpeningOtherwise(event);
         return;
     case Event::Dissolved:
         storeDissolving();

@@ -55,6 +55,8 @@ public:
 
 Q_SIGNALS:
     void openWanted(const QDate &day);
+    /// On another day than was noted, or, without one, not at all.
+    void openingWanted(const std::optional<QDate> &day, const QString &reason);
     void dissolveWanted(const plateau::notebook::LotDissolving &how);
     void divideWanted(const plateau::notebook::LotDivision &how);
     void placeWanted(const plateau::planning::StoragePlace &place, const QString &note);
@@ -74,7 +76,19 @@ protected:
     void keyPressEvent(QKeyEvent *event) override;
 
 private:
-    enum class Event { Opened, Dissolved, Divided, Placed, Used, Discarded, Corrected, Noted, Relabelled };
+    enum class Event {
+        Opened,
+        OpenedOtherwise,
+        NotOpened,
+        Dissolved,
+        Divided,
+        Placed,
+        Used,
+        Discarded,
+        Corrected,
+        Noted,
+        Relabelled
+    };
 
     QWidget *buildHeader();
     QWidget *buildTables();
@@ -89,6 +103,7 @@ private:
     std::optional<double> volume_mL();
     std::optional<QString> reason(bool needed);
     void storeOpening();
+    void storeOpeningOtherwise(Event event);
     void storeDissolving();
     void storeDivision();
     void storePlace();

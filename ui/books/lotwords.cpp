@@ -40,7 +40,8 @@ LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const Lot
 QString lotVolume(double volume_mL)
 {
     const double rounded = std::round(volume_mL * 1000) / 1000;
-    return evaluation::withUnit(evaluation::plainText(rounded == 0 ? 0 : rounded), u"mL"_s);
+    QString text = evaluation::plainText(rounded == 0 ? 0 : rounded);
+    return evaluation::withUnit(text.replace(u'-', u'\u2212'), u"mL"_s);
 }
 
 QString dayText(const std::optional<QDate> &day)
@@ -81,6 +82,8 @@ QString movementText(notebook::LotMovementKind kind)
         return LotWords::tr("received dry");
     case notebook::LotMovementKind::Opened:
         return LotWords::tr("opened");
+    case notebook::LotMovementKind::OpeningCorrected:
+        return LotWords::tr("opening corrected");
     case notebook::LotMovementKind::Dissolved:
         return LotWords::tr("dissolved");
     case notebook::LotMovementKind::GaveSolvent:

@@ -25,7 +25,7 @@ using LotUse = planning::LotDemand;
 
 /// As every page has it, see planning::outlookOf.
 LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const LotUse &use);
-/// "12.5 mL", to the microlitre.
+/// "12.5 mL", to the microlitre; what is overdrawn with a minus sign.
 QString lotVolume(double volume_mL);
 /// As assay::shownDay has it; empty for none.
 QString dayText(const std::optional<QDate> &day);

@@ -62,6 +62,7 @@ QString actText(const QString &action)
         {u"lotReceived"_s, TrailWords::tr("lot received")},
         {u"lotStored"_s, TrailWords::tr("lot put in its place")},
         {u"lotOpened"_s, TrailWords::tr("lot opened")},
+        {u"lotOpeningCorrected"_s, TrailWords::tr("opening of a lot corrected")},
         {u"lotDissolved"_s, TrailWords::tr("lot dissolved")},
         {u"lotDivided"_s, TrailWords::tr("lot divided into aliquots")},
         {u"lotUsed"_s, TrailWords::tr("taken from a lot")},

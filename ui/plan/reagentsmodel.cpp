@@ -45,9 +45,15 @@ QString fitnessText(LotFitness fitness, const planning::Lot &lot)
     return {};
 }
 
-/// "; good until 2026-03-04": of a lot that is fit for this run, but not for long.
-QString nearEndText(const planning::Lot &lot, const QDateTime &to)
+/// "; good until 2026-03-04": of a lot that is fit for this run, where it is open or not good for long.
+QString endOfLifeText(const planning::Lot &lot, const QDateTime &to)
 {
+    const std::optional<planning::UseBy> useBy = planning::useByOf(lot);
+    if (lot.opened && useBy)
+        return ReagentsModel::tr("; opened on %1, good until %2")
+            .arg(planning::lotDayText(*lot.opened), planning::lotDayText(useBy->day));
+    if (lot.opened)
+        return ReagentsModel::tr("; opened on %1").arg(planning::lotDayText(*lot.opened));
     const planning::LotOutlook outlook = planning::outlookOf(lot, to, to);
     return outlook.daysLeft && outlook.useBy
                ? ReagentsModel::tr("; good until %1").arg(planning::lotDayText(outlook.useBy->day))
@@ -150,7 +156,7 @@ ReagentRow ReagentsModel::rowOf(const planning::ReagentNeed &need) const
         row.remark = fitnessText(fitness, *lot);
     } else if (lot->remaining_mL >= need.withOverage_mL) {
         row.state = State::Good;
-        row.remark = enoughText(need, row.chosen) + nearEndText(*lot, m_to);
+        row.remark = enoughText(need, row.chosen) + endOfLifeText(*lot, m_to);
     } else if (need.short_mL > 0) {
         row.state = State::Bad;
         row.remark = tr("short by %1: in hand %2, for tubes: %3")

@@ -10,6 +10,7 @@ namespace plateau::test {
 
 using namespace Qt::StringLiterals;
 using namespace notebook;
+using ::testing::ElementsAre;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
@@ -34,7 +35,8 @@ protected:
 TEST_F(AuditTrail, HasAWordForEveryKindOfRecord)
 {
     const QStringList told{u"bench_stamp"_s,   u"reading_point"_s, u"decision_mark"_s,
-                           u"decision_size"_s, u"reading_again"_s, u"decision_repeat"_s}; // with what they are part of
+                           u"decision_size"_s, u"reading_again"_s, u"decision_repeat"_s,
+                           u"mark_lot_day"_s}; // with what they are part of
     int seen = 0;
     for (const auto &[table, columns] : layoutAfter(schemaSteps(), schemaSteps().back().number).columns) {
         if (isDerived(table) || table.startsWith("audit"_L1) || table.startsWith("sqlite_"_L1) || told.contains(table))
@@ -91,6 +93,23 @@ TEST_F(AuditTrail, TellsWhatWasWrittenOnAContainerBefore)
     EXPECT_EQ(changes[0].before, u"last good day: 2026-09-30"_s);
     EXPECT_EQ(changes[0].after, u"last good day: 2027-09-30"_s);
     EXPECT_EQ(changes[0].reason, u"year misread"_s);
+}
+
+TEST_F(AuditTrail, TellsWhenALotWasOpenedInsteadAndWhy)
+{
+    const LotId lot = m_book->lots().receive({u"Buffer"_s, u"B-17"_s, {}, 28}, 50, person);
+    m_book->lots().open(lot, QDate(2026, 3, 1), person);
+    m_book->lots().correctOpening(lot, QDate(2026, 2, 27), person, u"on Friday"_s);
+    EXPECT_THAT(newest(u"lotOpeningCorrected"_s),
+                ElementsAre(AuditChange{u"lot B-17"_s, u"opened on 2026-03-01"_s, u"opened on 2026-02-27"_s,
+                                        u"on Friday"_s}));
+    m_book->lots().correctOpening(lot, std::nullopt, person, u"it was B-18"_s);
+    EXPECT_THAT(newest(u"lotOpeningCorrected"_s),
+                ElementsAre(AuditChange{u"lot B-17"_s, u"opened on 2026-02-27"_s, u"not opened"_s,
+                                        u"it was B-18"_s}));
+    m_book->lots().open(lot, QDate(2026, 3, 2), person);
+    EXPECT_THAT(newest(u"lotOpened"_s),
+                ElementsAre(AuditChange{u"lot B-17"_s, u"not opened"_s, u"opened on 2026-03-02"_s, {}}));
 }
 
 TEST_F(AuditTrail, NeverShowsAPassphrase)

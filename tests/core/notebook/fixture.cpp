@@ -131,6 +131,7 @@ void NotebookTest::fillStores(Notebook &notebook)
     const LotId lot = notebook.lots().receive({u"Buffer"_s, u"B-17"_s, QDate(2026, 9, 30), 28}, 50, person);
     notebook.lots().relabel(lot, {u"Buffer"_s, u"B-17"_s, QDate(2027, 9, 30), 28}, person, u"year misread"_s);
     notebook.lots().open(lot, QDate(2026, 3, 1), person);
+    notebook.lots().correctOpening(lot, QDate(2026, 2, 28), person, u"a Sunday"_s);
     notebook.lots().use(lot, 1, person, {});
     notebook.lots().discard(lot, 2, person, u"spilt"_s);
     notebook.lots().correct(lot, 46.5, person, u"measured"_s);

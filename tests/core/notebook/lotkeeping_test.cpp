@@ -111,8 +111,9 @@ TEST_F(LotKeepingTest, ASolventFromTheBookGivesItsVolume)
     EXPECT_EQ(lotOf(lot).remaining_mL, 4);
     EXPECT_EQ(lotOf(lot).dissolved->solvent, u"Buffer, lot B-17"_s);
     const std::vector<LotMovement> ledger = lots().movements(buffer);
-    ASSERT_THAT(ledger, SizeIs(2));
+    ASSERT_THAT(ledger, SizeIs(3));
     EXPECT_EQ(ledger[1].kind, Kind::GaveSolvent);
+    EXPECT_EQ(ledger[2].kind, Kind::Opened) << "to take from it";
     EXPECT_EQ(ledger[1].change_mL, -4);
     EXPECT_EQ(ledger[1].note, u"Coenzyme, N-12"_s);
 }

@@ -78,7 +78,7 @@ TEST_F(MigrationTest, EveryTableIsStrictAndProtected)
                 .toInt(),
             3);
     }
-    EXPECT_EQ(records, 80);
+    EXPECT_EQ(records, 82);
 }
 
 TEST_F(MigrationTest, FingerprintIsThatOfAllSteps)
