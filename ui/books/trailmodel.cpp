@@ -70,7 +70,7 @@ int TrailModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant TrailModel::data(const QModelIndex &index, int role) const
+QVariant TrailModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid() || role != Qt::DisplayRole)
         return {};
