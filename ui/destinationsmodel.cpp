@@ -50,7 +50,7 @@ QModelIndex DestinationsModel::bookIndex(Book book) const
     return {};
 }
 
-QVariant DestinationsModel::data(const QModelIndex &index, int role) const
+QVariant DestinationsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

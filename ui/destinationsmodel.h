@@ -38,7 +38,7 @@ public:
     QModelIndex rackIndex(notebook::RunId id) const;
     QModelIndex bookIndex(Book book) const;
 
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     Qt::ItemFlags flags(const QModelIndex &index) const override;
 
 private:

@@ -2,15 +2,18 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/notebook/audittrail.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/notebook/database.h"
+#include "core/notebook/moment.h"
+#include "core/notebook/recordnames.h"
+#include "core/notebook/recordvalues.h"
 #include "core/notebook/recordwords.h"
 #include "core/notebook/sentence.h"
 #include "core/notebook/statement.h"
 
 #include <nlohmann/json.hpp>
 
-#include <array>
 #include <map>
 
 namespace plateau::notebook {
@@ -28,22 +31,35 @@ struct Covered {
     qint64 id = 0;
 };
 
-/// A row as texts, in the order of its columns; empty for NULL.
-using Row = std::vector<std::pair<QString, QString>>;
+struct AuditField {
+    QString column;
+    /// Empty for NULL.
+    QString text;
+    bool isInteger = false;
+    bool isReal = false;
+};
 
-QString textOf(const QVariant &value)
+/// In the order of its columns.
+using AuditRow = std::vector<AuditField>;
+
+AuditField fieldOf(const QString &column, const Statement &query, int place)
 {
-    return value.typeId() == QMetaType::Double ? evaluation::plainText(value.toDouble()) : value.toString();
+    if (query.isNull(place))
+        return {column, {}};
+    const QVariant value = query.value(place);
+    const bool isReal = value.typeId() == QMetaType::Double;
+    return {column, isReal ? evaluation::plainText(value.toDouble()) : value.toString(),
+            value.typeId() == QMetaType::LongLong || value.typeId() == QMetaType::Int, isReal};
 }
 
-Row rowOf(const Database &database, const QString &table, qint64 id)
+AuditRow rowOf(const Database &database, const QString &table, qint64 id)
 {
     QStringList columns;
     Statement names(database, u"SELECT name FROM pragma_table_info(?) ORDER BY cid"_s);
     names.run(table);
     while (names.next())
         columns << names.text(0);
-    Row row;
+    AuditRow row;
     if (columns.isEmpty())
         return row;
     Statement query(database, u"SELECT %1 FROM %2 WHERE id = ?"_s.arg(columns.join(u", "_s), table));
@@ -51,30 +67,21 @@ Row rowOf(const Database &database, const QString &table, qint64 id)
     if (!query.next())
         return row;
     for (int i = 0; i < columns.size(); ++i)
-        row.emplace_back(columns[i], query.isNull(i) ? QString() : textOf(query.value(i)));
+        row.push_back(fieldOf(columns[i], query, i));
     return row;
 }
 
-QString valueOf(const Row &row, const QString &column)
+QString valueOf(const AuditRow &row, const QString &column)
 {
-    for (const auto &[name, text] : row) {
-        if (name == column)
-            return text;
+    for (const AuditField &field : row) {
+        if (field.column == column)
+            return field.text;
     }
     return {};
 }
 
-/// Who and when stand with the entry, the reason apart; what names are compared by says nothing more.
-bool isTold(const QString &column)
-{
-    static const QStringList left{u"id"_s,           u"person"_s,     u"at_utc"_s,  u"at_offset_min"_s,
-                                  u"changed_by"_s,   u"reason"_s,     u"boot_id"_s, u"boot_ms"_s,
-                                  u"content_hash"_s, u"evaluation"_s, u"hash"_s,    u"note"_s};
-    return !left.contains(column) && !column.endsWith("_key"_L1) && !column.endsWith("_offset_min"_L1);
-}
-
 /// The row of the same subject before this one; 0 for none.
-qint64 predecessorOf(const Database &database, const QString &table, qint64 id, const Row &row)
+qint64 predecessorOf(const Database &database, const QString &table, qint64 id, const AuditRow &row)
 {
     if (table == "reading"_L1)
         return valueOf(row, u"corrects"_s).toLongLong();
@@ -86,10 +93,9 @@ qint64 predecessorOf(const Database &database, const QString &table, qint64 id, 
     if ((!table.endsWith("_version"_L1) && !chains.contains(table)) || row.size() < 2)
         return 0;
     // A version follows the one before of what its first column names.
-    const auto &[owner, of] = row[1];
     Statement query(database,
-                    u"SELECT coalesce(max(id), 0) FROM %1 WHERE id < ? AND %2 = ?"_s.arg(table, owner));
-    query.runWith({id, of});
+                    u"SELECT coalesce(max(id), 0) FROM %1 WHERE id < ? AND %2 = ?"_s.arg(table, row[1].column));
+    query.runWith({id, row[1].text});
     return query.next() ? query.integer(0) : 0;
 }
 
@@ -100,22 +106,33 @@ json flat(const QString &document)
     return read.is_discarded() || read.empty() ? json::object() : read.flatten();
 }
 
-QString leafText(const json &leaf)
+/// Nothing where there is nothing to read.
+std::optional<AuditValue> leafValue(const std::string &place, const json &leaf)
 {
     constexpr qsizetype longest = 60;
+    const QString pointer = QString::fromStdString(place);
+    const QString key = pointer.section(u'/', -1);
+    if (leaf.is_null() || key == "format"_L1)
+        return std::nullopt;
+    if (key == "base64"_L1)
+        return AuditValue{placeWord(pointer.section(u'/', 0, -2)), Sentence::tr("a picture")};
+    if (leaf.is_number())
+        return AuditValue{placeWord(pointer), evaluation::plainText(leaf.get<double>()), true};
     const QString text = QString::fromStdString(leaf.is_string() ? leaf.get<std::string>() : leaf.dump());
-    return text.size() > longest ? text.left(longest) + u"…"_s : text;
+    const QString words = valueWord(key, text).value_or(text);
+    return AuditValue{placeWord(pointer), words.size() > longest ? words.left(longest) + u"…"_s : words};
 }
 
 /// Of two documents what differs, place by place.
-std::pair<QString, QString> documentChange(const QString &before, const QString &after)
+std::pair<std::vector<AuditValue>, std::vector<AuditValue>> documentChange(const QString &before, const QString &after)
 {
     const json was = flat(before);
     const json is = flat(after);
-    QStringList old;
-    QStringList now;
-    const auto tell = [](QStringList &list, const std::string &place, const json &leaf) {
-        list << u"%1: %2"_s.arg(QString::fromStdString(place), leafText(leaf));
+    std::vector<AuditValue> old;
+    std::vector<AuditValue> now;
+    const auto tell = [](std::vector<AuditValue> &list, const std::string &place, const json &leaf) {
+        if (auto value = leafValue(place, leaf))
+            list.push_back(std::move(*value));
     };
     for (const auto &[place, leaf] : is.items()) {
         if (!was.contains(place)) {
@@ -129,19 +146,80 @@ std::pair<QString, QString> documentChange(const QString &before, const QString 
         if (!is.contains(place))
             tell(old, place, leaf);
     }
-    return {old.join(u'\n'), now.join(u'\n')};
+    return {std::move(old), std::move(now)};
 }
 
-QString toldColumns(const Row &row, const Row &other, bool onlyChanged)
+/// Tells the columns of the rows of one table.
+class RowTeller
 {
-    QStringList texts;
-    for (const auto &[column, text] : row) {
-        if (!isTold(column) || text.isEmpty() || (onlyChanged && valueOf(other, column) == text))
-            continue;
-        texts << Sentence::tr("%1: %2").arg(fieldWord(column), text);
+public:
+    /// run: that the act concerned, which the entry names already; empty for none.
+    RowTeller(const Database &database, const QString &table, QString run)
+        : m_database(database)
+        , m_references(referencesOf(database, table))
+        , m_run(std::move(run))
+    {
     }
-    return texts.join(u'\n');
-}
+
+    std::vector<AuditValue> told(const AuditRow &row, const AuditRow &other, bool onlyChanged) const
+    {
+        std::vector<AuditValue> values;
+        for (const AuditField &field : row) {
+            if (!isFieldTold(field.column) || field.text.isEmpty() ||
+                (onlyChanged && valueOf(other, field.column) == field.text))
+                continue;
+            if (const auto text = textOf(row, field))
+                values.push_back({wordOf(field), *text, field.isReal || field.column == "shift_ms"_L1});
+        }
+        return values;
+    }
+
+private:
+    QString wordOf(const AuditField &field) const
+    {
+        const auto of = m_references.find(field.column);
+        if (field.column != "version"_L1 || of == m_references.end())
+            return fieldWord(field.column);
+        return fieldWord(of->second == "lot_version"_L1 ? u"lot"_s : u"item"_s);
+    }
+
+    /// Nothing where a row is meant that has no name.
+    std::optional<QString> textOf(const AuditRow &row, const AuditField &field) const
+    {
+        if (field.column == "run"_L1)
+            return field.text == m_run ? std::nullopt : std::optional(field.text);
+        if (const auto of = m_references.find(field.column); of != m_references.end())
+            return nameOf(row, field, of->second);
+        if (field.column == "method_id"_L1)
+            return nameOfMethodId(m_database, field.text);
+        if (field.column.endsWith("_utc"_L1))
+            return assay::shownMoment(timeOf({field.text, 0}).toLocalTime());
+        static const QStringList days{u"day"_s, u"expires"_s};
+        if (days.contains(field.column))
+            return assay::shownDay(QDate::fromString(field.text, Qt::ISODate));
+        static const QStringList fromNought{u"position"_s, u"place"_s, u"column_place"_s};
+        if (field.isInteger && fromNought.contains(field.column))
+            return QString::number(field.text.toLongLong() + 1);
+        if (field.column == "shift_ms"_L1)
+            return evaluation::plainText(field.text.toDouble() / 1000);
+        return valueWord(field.column, field.text).value_or(field.text);
+    }
+
+    std::optional<QString> nameOf(const AuditRow &row, const AuditField &field, const QString &table) const
+    {
+        const qint64 id = field.text.toLongLong();
+        if (table == "decision"_L1) {
+            const QString run = valueOf(rowOf(m_database, table, id), u"run"_s);
+            return field.column == "named"_L1 ? recordName(m_database, u"run"_s, run.toLongLong()) : std::nullopt;
+        }
+        const std::optional<QString> name = recordName(m_database, table, id);
+        return name == valueOf(row, u"name"_s) ? std::nullopt : name; // a version of what has this name
+    }
+
+    const Database &m_database;
+    std::map<QString, QString> m_references;
+    QString m_run;
+};
 
 /// With its three decimals; more where it was keyed to more.
 QString keptAbsorbance(double absorbance)
@@ -150,78 +228,53 @@ QString keptAbsorbance(double absorbance)
     return three.toDouble() == absorbance ? three : evaluation::plainText(absorbance);
 }
 
-QString seriesText(const Database &database, qint64 reading)
+std::vector<AuditValue> seriesValues(const Database &database, qint64 reading)
 {
     Statement query(database,
                     u"SELECT at_min, absorbance FROM reading_point WHERE reading = ? ORDER BY position"_s);
     query.run(reading);
-    QStringList points;
+    std::vector<AuditValue> points;
     while (query.next())
-        points << Sentence::tr("%1 min: %2")
-                      .arg(evaluation::plainText(query.real(0)), keptAbsorbance(query.real(1)));
-    return points.join(u"; "_s);
+        points.push_back({evaluation::withUnit(evaluation::plainText(query.real(0)), u"min"_s),
+                          keptAbsorbance(query.real(1)), true});
+    return points;
 }
 
-QString readingText(const Database &database, qint64 id, const Row &row)
+std::vector<AuditValue> readingValues(const Database &database, qint64 id, const AuditRow &row)
 {
     const QString single = valueOf(row, u"absorbance"_s);
-    return single.isEmpty() ? seriesText(database, id) : keptAbsorbance(single.toDouble());
-}
-
-/// In the rack, from 1; 0 where there is no such tube.
-int numberOfTube(const Database &database, const QString &id)
-{
-    Statement tube(database, u"SELECT position + 1 FROM tube WHERE id = ?"_s);
-    tube.run(id.toLongLong());
-    return tube.next() ? int(tube.integer(0)) : 0;
-}
-
-/// What stands on the container, as it was last told.
-QString nameOfLot(const Database &database, const QString &id)
-{
-    Statement lot(database, u"SELECT name FROM lot_version WHERE lot = ? ORDER BY id DESC LIMIT 1"_s);
-    lot.run(id.toLongLong());
-    return lot.next() ? lot.text(0) : id;
-}
-
-/// What refers to a tube or a container does so by its row, which says nothing at the bench.
-Row withNames(const Database &database, Row row)
-{
-    for (auto &[column, text] : row) {
-        if (text.isEmpty())
-            continue;
-        if (column == "tube"_L1)
-            text = QString::number(numberOfTube(database, text));
-        else if (column == "lot"_L1)
-            text = nameOfLot(database, text);
-    }
-    return row;
+    if (single.isEmpty())
+        return seriesValues(database, id);
+    return {{{}, keptAbsorbance(single.toDouble()), true}};
 }
 
 QString openingText(const QString &day)
 {
-    return day.isEmpty() ? Sentence::tr("not opened") : Sentence::tr("opened on %1").arg(day);
+    return day.isEmpty() ? Sentence::tr("not opened")
+                         : Sentence::tr("opened on %1").arg(assay::shownDay(QDate::fromString(day, Qt::ISODate)));
 }
 
-AuditChange openingChange(const Database &database, qint64 id, const Row &row)
+AuditChange openingChange(const Database &database, qint64 id, const AuditRow &row)
 {
-    const QString lot = valueOf(row, u"lot"_s);
+    const qint64 lot = valueOf(row, u"lot"_s).toLongLong();
     Statement before(database,
                      u"SELECT day FROM (SELECT 0 AS id, lot, day FROM lot_opening UNION ALL SELECT id, lot, day FROM "
                      "lot_opening_change) WHERE lot = ? AND id < ? ORDER BY id DESC LIMIT 1"_s);
-    before.run(lot.toLongLong(), id);
+    before.run(lot, id);
     const QString was = before.next() ? before.text(0) : QString();
-    return {Sentence::tr("lot %1").arg(nameOfLot(database, lot)), openingText(was),
-            openingText(valueOf(row, u"day"_s)), valueOf(row, u"reason"_s)};
+    return {Sentence::tr("lot %1").arg(recordName(database, u"lot"_s, lot).value_or(QString())),
+            {{{}, openingText(was)}},
+            {{{}, openingText(valueOf(row, u"day"_s))}},
+            valueOf(row, u"reason"_s)};
 }
 
-AuditChange readingChange(const Database &database, qint64 id, const Row &row)
+AuditChange readingChange(const Database &database, qint64 id, const AuditRow &row)
 {
     const qint64 old = predecessorOf(database, u"reading"_s, id, row);
-    const int number = numberOfTube(database, valueOf(row, u"tube"_s));
+    const int number = numberOfTube(database, valueOf(row, u"tube"_s).toLongLong());
     return {Sentence::tr("tube %1, %2").arg(number).arg(valueOf(row, u"name"_s)),
-            old ? readingText(database, old, rowOf(database, u"reading"_s, old)) : QString(),
-            readingText(database, id, row), valueOf(row, u"reason"_s)};
+            old ? readingValues(database, old, rowOf(database, u"reading"_s, old)) : std::vector<AuditValue>(),
+            readingValues(database, id, row), valueOf(row, u"reason"_s)};
 }
 
 QString decisionText(const QString &kind)
@@ -229,34 +282,42 @@ QString decisionText(const QString &kind)
     return kind == "accepted"_L1 ? Sentence::tr("accepted") : Sentence::tr("rejected");
 }
 
-AuditChange changeOf(const Database &database, const Covered &covered)
+AuditChange decisionChange(const QString &before, const QString &after, const QString &why)
 {
-    const Row row = rowOf(database, covered.table, covered.id);
+    return {Sentence::tr("the run"), {{{}, before}}, {{{}, after}}, why};
+}
+
+AuditChange changeOf(const Database &database, const Covered &covered, const QString &run)
+{
+    const AuditRow row = rowOf(database, covered.table, covered.id);
     if (covered.table == "reading"_L1)
         return readingChange(database, covered.id, row);
     if (covered.table == "lot_opening_change"_L1)
         return openingChange(database, covered.id, row);
     const QString why =
         valueOf(row, u"reason"_s).isEmpty() ? valueOf(row, u"note"_s) : valueOf(row, u"reason"_s);
+    const QString onBench = Sentence::tr("on the bench");
     if (covered.table == "decision"_L1)
-        return {Sentence::tr("the run"), Sentence::tr("on the bench"), decisionText(valueOf(row, u"kind"_s)),
-                why};
+        return decisionChange(onBench, decisionText(valueOf(row, u"kind"_s)), why);
     if (covered.table == "reopening"_L1) {
-        const Row decision = rowOf(database, u"decision"_s, valueOf(row, u"decision"_s).toLongLong());
-        return {Sentence::tr("the run"), decisionText(valueOf(decision, u"kind"_s)),
-                Sentence::tr("on the bench"), why};
+        const AuditRow decision = rowOf(database, u"decision"_s, valueOf(row, u"decision"_s).toLongLong());
+        return decisionChange(decisionText(valueOf(decision, u"kind"_s)), onBench, why);
     }
-    const QString subject = Sentence::tr("%1 (number %2)").arg(recordWord(covered.table)).arg(covered.id);
+    const QString name = valueOf(row, u"name"_s);
+    if (covered.table == "equipment_condition"_L1)
+        return {recordWord(covered.table), {}, {{conditionWord(name), valueOf(row, u"value"_s), true}}, why};
+    const QString subject =
+        name.isEmpty() ? recordWord(covered.table) : Sentence::tr("%1: %2").arg(recordWord(covered.table), name);
     const qint64 old = predecessorOf(database, covered.table, covered.id, row);
-    const Row before = old ? rowOf(database, covered.table, old) : Row();
+    const AuditRow before = old ? rowOf(database, covered.table, old) : AuditRow();
     const QString content = valueOf(row, u"content"_s);
     if (!content.isEmpty() && (covered.table != "method"_L1)) {
-        const auto [was, is] = documentChange(valueOf(before, u"content"_s), content);
-        return {subject, was, is, why};
+        auto [was, is] = documentChange(valueOf(before, u"content"_s), content);
+        return {subject, std::move(was), std::move(is), why};
     }
-    const Row was = withNames(database, before);
-    const Row now = withNames(database, row);
-    return {subject, old ? toldColumns(was, now, true) : QString(), toldColumns(now, was, old != 0), why};
+    const RowTeller teller(database, covered.table, run);
+    return {subject, old ? teller.told(before, row, true) : std::vector<AuditValue>(),
+            teller.told(row, before, old != 0), why};
 }
 
 /// Parts of something else, which say nothing by themselves.
@@ -275,7 +336,7 @@ std::vector<AuditChange> counted(const std::vector<Covered> &records)
         ++counts[record.table];
     std::vector<AuditChange> changes;
     for (const auto &[table, count] : counts)
-        changes.push_back({recordWord(table), {}, QString::number(count), {}});
+        changes.push_back({recordWord(table), {}, {{{}, QString::number(count), true}}, {}});
     return changes;
 }
 
@@ -293,9 +354,12 @@ std::vector<AuditChange> auditChanges(const Database &database, qint64 entry)
     }
     if (records.size() > mostToldOneByOne)
         return counted(records);
+    Statement concerned(database, u"SELECT run FROM audit WHERE id = ?"_s);
+    concerned.run(entry);
+    const QString run = concerned.next() ? concerned.text(0) : QString();
     std::vector<AuditChange> changes;
     for (const Covered &record : records)
-        changes.push_back(changeOf(database, record));
+        changes.push_back(changeOf(database, record, run));
     return changes;
 }
 

@@ -41,13 +41,23 @@ struct AuditItem {
     bool operator==(const AuditItem &other) const { return entry.hash == other.entry.hash; }
 };
 
+/// A value with what it is of, both in words.
+struct AuditValue {
+    /// "last good day"; empty where the subject says it all.
+    QString field;
+    QString value;
+    /// Then it is in C format, without a unit.
+    bool isNumber = false;
+    bool operator==(const AuditValue &) const = default;
+};
+
 /// One thing that an act changed.
 struct AuditChange {
-    /// "tube 5, A2", "the run", "lot version 7".
+    /// "tube 5, A2", "the run", "label of a container: B-17".
     QString subject;
     /// Empty: there was nothing before.
-    QString before;
-    QString after;
+    std::vector<AuditValue> before;
+    std::vector<AuditValue> after;
     /// Why, where one is on record.
     QString reason;
     bool operator==(const AuditChange &) const = default;
@@ -60,7 +70,7 @@ QStringList auditPersons(const Database &database);
 QStringList auditActions(const Database &database);
 
 /// What the entry added, each with what stood there before. An act that added many rows (a run that was put
-/// on the bench) is told by how many of what.
+/// on the bench) is told by how many of what. Rows that are only there for the file, and their numbers, are left out.
 std::vector<AuditChange> auditChanges(const Database &database, qint64 entry);
 
 } // namespace plateau::notebook

@@ -8,6 +8,7 @@
 #include "ui/books/longtask.h"
 #include "ui/books/trailmodel.h"
 #include "ui/books/trailview.h"
+#include "ui/books/trailwords.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/theme.h"
 
@@ -18,8 +19,11 @@
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSignalSpy>
 #include <QTableView>
+
+#include <set>
 
 using namespace Qt::StringLiterals;
 
@@ -73,6 +77,48 @@ TEST_F(Records, ListsActsWithOldAndNewValueAndReason)
     EXPECT_EQ(cell(ui::TrailModel::Reason), u"digits were swapped"_s);
     EXPECT_EQ(table->model()->rowCount(), book->auditHead().entries);
     EXPECT_TRUE(in<QPlainTextEdit>(view, u"trailDetails"_s)->toPlainText().contains(book->auditHead().hash));
+}
+
+TEST(TrailWords, KnowEveryActThatTheNotebookWrites)
+{
+    const QDir sources(QStringLiteral(PLATEAU_SOURCE_DIR) + u"/core/notebook"_s);
+    const QRegularExpression begun(u"\\bact\\([^;]*;"_s, QRegularExpression::CaseInsensitiveOption);
+    const QRegularExpression named(u"u\"([a-z]+[A-Z]\\w*)\"_s"_s);
+    std::set<QString> acts;
+    for (const QString &name : sources.entryList({u"*.cpp"_s})) {
+        QFile file(sources.filePath(name));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        const QString text = QString::fromUtf8(file.readAll());
+        for (auto act = begun.globalMatch(text); act.hasNext();) {
+            const QString statement = act.next().captured();
+            for (auto word = named.globalMatch(statement); word.hasNext();)
+                acts.insert(word.next().captured(1));
+        }
+    }
+    EXPECT_GT(acts.size(), 50U);
+    for (const QString &act : acts)
+        EXPECT_TRUE(ui::hasActText(act)) << act.toStdString();
+    EXPECT_FALSE(ui::hasActText(u"lotWeighed"_s));
+    EXPECT_EQ(ui::actText(u"lotWeighed"_s), u"lot weighed"_s);
+}
+
+TEST(TrailWords, HaveTheDecimalSignOfTheWindowAndNothingOfTheFilesInside)
+{
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::German));
+    EXPECT_EQ(ui::valueText({{}, u"0.881"_s, true}), u"0,881"_s);
+    EXPECT_EQ(ui::valueText({u"volume (mL)"_s, u"-1.5"_s, true}), u"volume (mL): \u22121,5"_s);
+    EXPECT_EQ(ui::valueText({u"name"_s, u"2.104"_s}), u"name: 2.104"_s); // what somebody calls a sample
+    notebook::AuditEntry entry;
+    entry.action = u"schemaStep"_s;
+    entry.details = u"schema 6: what stands behind a decision"_s;
+    EXPECT_EQ(ui::detailsText(entry), u"form 6 of the file"_s);
+    entry.action = u"notebookCreated"_s;
+    EXPECT_TRUE(ui::detailsText(entry).isEmpty());
+    entry.action = u"reportChosen"_s;
+    entry.details = u"P-104, analyte: meanOfAccepted"_s;
+    EXPECT_EQ(ui::detailsText(entry), u"P-104, analyte: the mean of the accepted results"_s);
+    QLocale::setDefault(before);
 }
 
 TEST_F(Records, AreFilteredByWordsActsDaysAndRun)

@@ -7,8 +7,11 @@
 #include "ui/shared/keyednumber.h"
 #include "ui/shared/roomystyle.h"
 #include "ui/shared/shownnumbers.h"
+#include "ui/shared/syncrows.h"
 #include "ui/shared/theme.h"
 
+#include <QAbstractTableModel>
+#include <QAccessible>
 #include <QApplication>
 #include <QHeaderView>
 #include <QImage>
@@ -218,6 +221,47 @@ TEST_F(ATable, PaintsAMinusAndKeepsTheHyphenOfFiles)
     EXPECT_EQ(painted(model.index(0, 0)), u"1.2 of Tank 3.2"_s);
 }
 
+class SpokenRows : public RowsModel<QAbstractTableModel, double>
+{
+public:
+    explicit SpokenRows(std::vector<double> rows) { setRows(std::move(rows)); }
+    int columnCount(const QModelIndex &parent = {}) const override { return parent.isValid() ? 0 : 4; }
+    QVariant cellData(const QModelIndex &index, int role) const override
+    {
+        const QString number = QString::number(row(index.row()), 'f', 3);
+        if (role == Qt::DisplayRole)
+            return QStringList{number, number, u"Tank 3.2: %1\u00a0g/L"_s.arg(number), u"3.2"_s}.at(index.column());
+        if (role == Qt::TextAlignmentRole && index.column() == 0)
+            return QVariant::fromValue(Qt::AlignRight | Qt::AlignVCenter);
+        if (role == FigureRole && index.column() == 1)
+            return true;
+        return {};
+    }
+};
+
+TEST_F(ATable, IsReadOutAsItIsPaintedAndCopiedAsItIsHeld)
+{
+    SpokenRows rows({0.881, -0.5});
+    Table table(theme, &rows, u"Readings"_s, u"spoken"_s);
+    table.show();
+    const InLocale german(u"de_DE"_s);
+    QAccessibleInterface *accessible = QAccessible::queryAccessibleInterface(&table);
+    ASSERT_NE(accessible, nullptr);
+    ASSERT_NE(accessible->tableInterface(), nullptr);
+    for (int row = 0; row < rows.rowCount(); ++row) {
+        for (int column = 0; column < rows.columnCount(); ++column) {
+            const QAccessibleInterface *cell = accessible->tableInterface()->cellAt(row, column);
+            ASSERT_NE(cell, nullptr);
+            EXPECT_EQ(cell->text(QAccessible::Name), painted(rows.index(row, column))) << row << ", " << column;
+        }
+    }
+    EXPECT_EQ(rows.index(0, 0).data(Qt::AccessibleTextRole).toString(), u"0,881"_s);
+    EXPECT_EQ(rows.index(1, 1).data(Qt::AccessibleTextRole).toString(), u"\u22120,500"_s);
+    EXPECT_EQ(rows.index(0, 2).data(Qt::AccessibleTextRole).toString(), u"Tank 3.2: 0,881\u00a0g/L"_s);
+    EXPECT_EQ(rows.index(0, 3).data(Qt::AccessibleTextRole).toString(), u"3.2"_s);
+    EXPECT_EQ(rows.index(0, 0).data().toString(), u"0.881"_s);
+}
+
 TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyHaveAUnit)
 {
     const QString sentence = u"Recovery 84.1\u00a0% of 0.168 ± 0.002\u00a0g/L; A1 of Tank 3.2 is in section 4.2, 1.25."_s;
@@ -239,6 +283,23 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreAbsorbances)
     EXPECT_EQ(shownNumbers(u"A1 is 0.512, 0.100 above 0.412; -0.004 (1.250)."_s),
               u"A1 is 0,512, 0,100 above 0,412; \u22120,004 (1,250)."_s);
     for (const QString &name : {u"2.104"_s, u"version 1.2.345"_s, u"lot 12.345"_s, u"10.1021"_s, u"B1.204"_s, u"0.512-b"_s})
+        EXPECT_EQ(shownNumbers(name), name);
+}
+
+TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreFactors)
+{
+    const InLocale german(u"de_DE"_s);
+    EXPECT_EQ(shownNumbers(u"insgesamt 11.2-fach verdünnt (Verdünnung 1.25-fold)"_s),
+              u"insgesamt 11,2-fach verdünnt (Verdünnung 1,25-fold)"_s);
+    EXPECT_EQ(shownNumbers(u"2.5- bis 13.25-fach, 2.5- to 3-fold"_s), u"2,5- bis 13,25-fach, 2,5- to 3-fold"_s);
+    EXPECT_EQ(shownNumbers(u"2.5-mal so schwer; um den Faktor 11.2 auseinander"_s),
+              u"2,5-mal so schwer; um den Faktor 11,2 auseinander"_s);
+    EXPECT_EQ(shownNumbers(u"dilué 2.5 à 11.2 fois, dans un rapport de 1.5."_s),
+              u"dilué 2,5 à 11,2 fois, dans un rapport de 1,5."_s);
+    EXPECT_EQ(shownNumbers(u"diluida de 2.5 a 11.2 veces; factor 1.25"_s), u"diluida de 2,5 a 11,2 veces; factor 1,25"_s);
+    EXPECT_EQ(shownNumbers(u"A2 ist 13.850, außerhalb von -0.1 bis 4"_s), u"A2 ist 13,850, außerhalb von \u22120,1 bis 4"_s);
+    for (const QString &name : {u"AB-1.2"_s, u"section 4.2 to 4.4"_s, u"version 1.0.3"_s,
+                                u"factor AB-1.2"_s, u"factor 1.2.3"_s, u"2026.06.09"_s, u"11.20 Uhr"_s, u"lot 13.850"_s})
         EXPECT_EQ(shownNumbers(name), name);
 }
 

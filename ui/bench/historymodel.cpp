@@ -83,7 +83,7 @@ int HistoryModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant HistoryModel::data(const QModelIndex &index, int role) const
+QVariant HistoryModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -8,7 +8,7 @@
 namespace plateau::ui {
 
 PipetteStepsModel::PipetteStepsModel(const Theme &theme, QObject *parent)
-    : QAbstractTableModel(parent)
+    : ShownCells(parent)
     , m_theme(theme)
 {
     connect(&theme, &Theme::changed, this, &PipetteStepsModel::touch);
@@ -70,7 +70,7 @@ QVariant PipetteStepsModel::shape(int row) const
     return m_theme.icon(count.done == count.planned ? State::Good : State::Pending);
 }
 
-QVariant PipetteStepsModel::data(const QModelIndex &index, int role) const
+QVariant PipetteStepsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "ui/bench/pipettesheet.h"
+#include "ui/shared/showncells.h"
 
 #include <QAbstractTableModel>
 
@@ -11,7 +12,7 @@ namespace plateau::ui {
 class Theme;
 
 /// The method's steps in their order: rounds, mixing, waits and readings, and how many tubes are through.
-class PipetteStepsModel : public QAbstractTableModel
+class PipetteStepsModel : public ShownCells<QAbstractTableModel>
 {
     Q_OBJECT
 
@@ -26,7 +27,7 @@ public:
 
     int rowCount(const QModelIndex &parent = {}) const override;
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:

@@ -39,7 +39,7 @@ std::optional<run::Reading> replacedAt(const notebook::StoredRun &stored, const 
 } // namespace
 
 ReadingsModel::ReadingsModel(const Theme &theme, QObject *parent)
-    : QAbstractTableModel(parent)
+    : ShownCells(parent)
     , m_theme(theme)
 {
     connect(&theme, &Theme::changed, this, &ReadingsModel::touch);
@@ -179,7 +179,7 @@ QString ReadingsModel::text(int tube, const Column &column) const
     return {};
 }
 
-QVariant ReadingsModel::data(const QModelIndex &index, int role) const
+QVariant ReadingsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

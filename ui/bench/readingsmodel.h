@@ -4,6 +4,7 @@
 
 #include "core/notebook/records.h"
 #include "ui/bench/places.h"
+#include "ui/shared/showncells.h"
 
 #include <QAbstractTableModel>
 
@@ -13,7 +14,7 @@ class Theme;
 
 /// Tubes by readings, with what each holds in words and what comes of it so far. A corrected reading shows
 /// the value it replaced; the place being keyed shows what is typed.
-class ReadingsModel : public QAbstractTableModel
+class ReadingsModel : public ShownCells<QAbstractTableModel>
 {
     Q_OBJECT
 
@@ -34,7 +35,7 @@ public:
 
     int rowCount(const QModelIndex &parent = {}) const override;
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:

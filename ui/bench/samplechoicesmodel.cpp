@@ -131,7 +131,7 @@ QVariant SampleChoicesModel::decoration(const SampleChoiceRow &row, int column) 
     return {};
 }
 
-QVariant SampleChoicesModel::data(const QModelIndex &index, int role) const
+QVariant SampleChoicesModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

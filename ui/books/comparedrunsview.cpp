@@ -43,7 +43,7 @@ int ComparedRunsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant ComparedRunsModel::data(const QModelIndex &index, int role) const
+QVariant ComparedRunsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

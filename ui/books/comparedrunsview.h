@@ -30,7 +30,7 @@ public:
     void show(std::vector<ComparedLine> lines, const QString &one, const QString &other);
 
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:

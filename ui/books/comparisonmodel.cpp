@@ -27,7 +27,7 @@ int ComparisonModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant ComparisonModel::data(const QModelIndex &index, int role) const
+QVariant ComparisonModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

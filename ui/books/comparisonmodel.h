@@ -22,7 +22,7 @@ public:
     void show(std::vector<exchange::Difference> differences, const QString &before, const QString &after);
 
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:

@@ -51,7 +51,7 @@ int EquipmentModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant EquipmentModel::data(const QModelIndex &index, int role) const
+QVariant EquipmentModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -32,7 +32,7 @@ int FactsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : static_cast<int>(m_titles.size());
 }
 
-QVariant FactsModel::data(const QModelIndex &index, int role) const
+QVariant FactsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

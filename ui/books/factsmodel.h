@@ -22,7 +22,7 @@ public:
     /// Rows as long as the titles. Other titles are another table.
     void show(const QStringList &titles, std::vector<QStringList> rows);
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:

@@ -42,7 +42,7 @@ int LedgerModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant LedgerModel::data(const QModelIndex &index, int role) const
+QVariant LedgerModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};
@@ -105,7 +105,7 @@ int TakingsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant TakingsModel::data(const QModelIndex &index, int role) const
+QVariant TakingsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -32,7 +32,7 @@ public:
     void setMovements(const std::vector<notebook::LotMovement> &movements);
 
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 };
 
@@ -59,7 +59,7 @@ public:
     void setTakings(const std::vector<notebook::LotTaking> &takings);
 
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 };
 

@@ -104,7 +104,7 @@ int LotsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant LotsModel::data(const QModelIndex &index, int role) const
+QVariant LotsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

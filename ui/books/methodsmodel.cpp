@@ -115,7 +115,7 @@ int MethodsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant MethodsModel::data(const QModelIndex &index, int role) const
+QVariant MethodsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -59,7 +59,7 @@ QString flagsText(const std::vector<evaluation::CheckId> &flags)
 }
 
 RunsModel::RunsModel(const Theme &theme, Source source, QObject *parent)
-    : QAbstractTableModel(parent)
+    : ShownCells(parent)
     , m_theme(theme)
     , m_source(std::move(source))
 {
@@ -203,7 +203,7 @@ QString RunsModel::description(const notebook::FoundRun &found, int column) cons
     return titles.join(u"; "_s);
 }
 
-QVariant RunsModel::data(const QModelIndex &index, int role) const
+QVariant RunsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

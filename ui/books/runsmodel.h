@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/notebook/runsearch.h"
+#include "ui/shared/showncells.h"
 
 #include <QAbstractTableModel>
 
@@ -18,7 +19,7 @@ QString stateText(notebook::RunState state);
 QString flagsText(const std::vector<evaluation::CheckId> &flags);
 
 /// The runs that a search found, a page at a time as far as somebody looks.
-class RunsModel : public QAbstractTableModel
+class RunsModel : public ShownCells<QAbstractTableModel>
 {
     Q_OBJECT
 
@@ -40,7 +41,7 @@ public:
 
     int rowCount(const QModelIndex &parent = {}) const override;
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
     bool canFetchMore(const QModelIndex &parent) const override;
     void fetchMore(const QModelIndex &parent) override;

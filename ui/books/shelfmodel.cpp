@@ -69,7 +69,7 @@ int ShelfModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant ShelfModel::data(const QModelIndex &index, int role) const
+QVariant ShelfModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

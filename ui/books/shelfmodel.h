@@ -37,7 +37,7 @@ public:
     const notebook::WaitingSample &waiting(int row) const { return m_waiting[static_cast<std::size_t>(row)]; }
 
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:

@@ -38,7 +38,7 @@ int StandardsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant StandardsModel::data(const QModelIndex &index, int role) const
+QVariant StandardsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -34,7 +34,7 @@ public:
     void setPreparations(const std::vector<planning::HeldPreparation> &all, const QDateTime &now);
 
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:

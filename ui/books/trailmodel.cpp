@@ -14,37 +14,52 @@ namespace plateau::ui {
 namespace {
 
 /// In a cell of one line; all of them stand below the table.
-QString inOneLine(const std::vector<notebook::AuditChange> &changes, QString notebook::AuditChange::*part)
+QString inOneLine(const QStringList &texts)
+{
+    QStringList said = texts;
+    said.removeAll(QString());
+    said.removeDuplicates();
+    return said.join(u"; "_s).replace(u'\n', u"; "_s);
+}
+
+QString textsOf(const std::vector<notebook::AuditChange> &changes, QString notebook::AuditChange::*part)
+{
+    QStringList texts;
+    for (const notebook::AuditChange &change : changes)
+        texts << change.*part;
+    return inOneLine(texts);
+}
+
+QString valuesOf(const std::vector<notebook::AuditChange> &changes,
+                 std::vector<notebook::AuditValue> notebook::AuditChange::*part)
 {
     QStringList texts;
     for (const notebook::AuditChange &change : changes) {
-        if (!(change.*part).isEmpty() && !texts.contains(change.*part))
-            texts << change.*part;
+        for (const notebook::AuditValue &value : change.*part)
+            texts << valueText(value);
     }
-    return texts.join(u"; "_s).replace(u'\n', u"; "_s);
+    return inOneLine(texts);
 }
 
 /// What stands in its row; all that it changed is told below the table.
 bool hasReplaced(const std::vector<notebook::AuditChange> &changes)
 {
-    return std::ranges::any_of(changes,
-                               [](const notebook::AuditChange &change) { return !change.before.isEmpty(); });
+    return std::ranges::any_of(changes, [](const notebook::AuditChange &change) { return !change.before.empty(); });
 }
 
 /// The act's own words ("Water, lot W-48") say more than the rows that it made.
 QString subjectText(const TrailRow &row)
 {
-    const QString details = row.item.entry.details.simplified();
-    return hasReplaced(row.changes) || details.isEmpty()
-               ? inOneLine(row.changes, &notebook::AuditChange::subject)
-               : details;
+    const QString details = detailsText(row.item.entry).simplified();
+    return hasReplaced(row.changes) || details.isEmpty() ? textsOf(row.changes, &notebook::AuditChange::subject)
+                                                         : details;
 }
 
 QString afterText(const TrailRow &row)
 {
     constexpr std::size_t mostInARow = 2;
     return hasReplaced(row.changes) || row.changes.size() <= mostInARow
-               ? inOneLine(row.changes, &notebook::AuditChange::after)
+               ? valuesOf(row.changes, &notebook::AuditChange::after)
                : QString();
 }
 
@@ -55,7 +70,7 @@ int TrailModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant TrailModel::data(const QModelIndex &index, int role) const
+QVariant TrailModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid() || role != Qt::DisplayRole)
         return {};
@@ -73,11 +88,11 @@ QVariant TrailModel::data(const QModelIndex &index, int role) const
     case Of:
         return subjectText(row);
     case Before:
-        return inOneLine(row.changes, &notebook::AuditChange::before);
+        return valuesOf(row.changes, &notebook::AuditChange::before);
     case After:
         return afterText(row);
     case Reason:
-        return inOneLine(row.changes, &notebook::AuditChange::reason);
+        return textsOf(row.changes, &notebook::AuditChange::reason);
     default:
         return {};
     }

@@ -28,7 +28,7 @@ public:
     void show(std::vector<TrailRow> rows) { setRows(std::move(rows)); }
 
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 };
 

@@ -24,19 +24,27 @@ namespace plateau::ui {
 
 namespace {
 
+QString valueLines(const std::vector<notebook::AuditValue> &values)
+{
+    QStringList lines;
+    for (const notebook::AuditValue &value : values)
+        lines << valueText(value);
+    return lines.join(u'\n');
+}
+
 QString detailText(const TrailRow &row)
 {
     const notebook::AuditEntry &entry = row.item.entry;
     QStringList lines{
         TrailView::tr("%1, %2: %3").arg(momentText(entry.at), entry.person, actText(entry.action))};
-    if (!entry.details.isEmpty())
-        lines << entry.details;
+    if (const QString details = detailsText(entry); !details.isEmpty())
+        lines << details;
     for (const notebook::AuditChange &change : row.changes) {
         lines << QString() << change.subject;
-        if (!change.before.isEmpty())
-            lines << TrailView::tr("before: %1").arg(change.before);
-        if (!change.after.isEmpty())
-            lines << TrailView::tr("after: %1").arg(change.after);
+        if (!change.before.empty())
+            lines << TrailView::tr("before: %1").arg(valueLines(change.before));
+        if (!change.after.empty())
+            lines << TrailView::tr("after: %1").arg(valueLines(change.after));
         if (!change.reason.isEmpty())
             lines << TrailView::tr("reason: %1").arg(change.reason);
     }

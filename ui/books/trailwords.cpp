@@ -2,7 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/trailwords.h"
 
+#include "core/notebook/recordvalues.h"
+#include "ui/shared/shownnumbers.h"
+
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 #include <map>
 
@@ -28,9 +32,7 @@ QString takenApart(const QString &action)
     return text;
 }
 
-} // namespace
-
-QString actText(const QString &action)
+const std::map<QString, QString> &actTexts()
 {
     static const std::map<QString, QString> own{
         {u"notebookCreated"_s, TrailWords::tr("notebook made")},
@@ -88,8 +90,43 @@ QString actText(const QString &action)
         {u"personReinstated"_s, TrailWords::tr("person in use again")},
         {u"passphraseChanged"_s, TrailWords::tr("passphrase changed")},
     };
-    const auto found = own.find(action);
-    return found == own.end() ? takenApart(action) : found->second;
+    return own;
+}
+
+} // namespace
+
+QString actText(const QString &action)
+{
+    const auto found = actTexts().find(action);
+    return found == actTexts().end() ? takenApart(action) : found->second;
+}
+
+bool hasActText(const QString &action)
+{
+    return actTexts().contains(action);
+}
+
+QString detailsText(const notebook::AuditEntry &entry)
+{
+    static const QRegularExpression step(u"^schema (\\d+):"_s);
+    if (entry.action == "notebookCreated"_L1)
+        return {};
+    if (entry.action == "schemaStep"_L1) {
+        const QRegularExpressionMatch found = step.match(entry.details);
+        return found.hasMatch() ? TrailWords::tr("form %1 of the file").arg(found.captured(1)) : QString();
+    }
+    if (entry.action == "reportChosen"_L1) { // ends with the rule, as the file has it
+        const qsizetype end = entry.details.lastIndexOf(u' ') + 1;
+        const QString rule = entry.details.mid(end);
+        return entry.details.left(end) + notebook::valueWord(u"rule"_s, rule).value_or(rule);
+    }
+    return shownNumbers(entry.details);
+}
+
+QString valueText(const notebook::AuditValue &value)
+{
+    const QString text = value.isNumber ? shownNumber(value.value) : shownNumbers(value.value);
+    return value.field.isEmpty() ? text : TrailWords::tr("%1: %2").arg(shownNumbers(value.field), text);
 }
 
 } // namespace plateau::ui

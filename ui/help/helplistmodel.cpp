@@ -57,7 +57,7 @@ int HelpListModel::rowOf(const HelpPlace &place) const
     return at == rows().end() ? -1 : static_cast<int>(at - rows().begin());
 }
 
-QVariant HelpListModel::data(const QModelIndex &index, int role) const
+QVariant HelpListModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

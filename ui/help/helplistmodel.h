@@ -38,7 +38,7 @@ public:
     /// -1: no row leads to it. The row of its page where none leads to the section.
     int rowOf(const HelpPlace &place) const;
 
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     Qt::ItemFlags flags(const QModelIndex &index) const override;
 };
 

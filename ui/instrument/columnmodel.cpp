@@ -33,7 +33,7 @@ int ColumnModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant ColumnModel::data(const QModelIndex &index, int role) const
+QVariant ColumnModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

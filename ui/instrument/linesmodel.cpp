@@ -21,7 +21,7 @@ int LinesModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant LinesModel::data(const QModelIndex &index, int role) const
+QVariant LinesModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -200,7 +200,7 @@ int ReagentsModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant ReagentsModel::data(const QModelIndex &index, int role) const
+QVariant ReagentsModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -118,7 +118,7 @@ int WaitingModel::columnCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : ColumnCount;
 }
 
-QVariant WaitingModel::data(const QModelIndex &index, int role) const
+QVariant WaitingModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -4,6 +4,7 @@
 
 #include "core/notebook/shelf.h"
 #include "ui/bench/rundraft.h"
+#include "ui/shared/showncells.h"
 
 #include <QAbstractTableModel>
 
@@ -12,14 +13,14 @@
 namespace plateau::ui {
 
 /// The samples that wait, each with why; those to take into the plan are ticked.
-class WaitingModel : public QAbstractTableModel
+class WaitingModel : public ShownCells<QAbstractTableModel>
 {
     Q_OBJECT
 
 public:
     enum Column { Sample, Why, Product, Received, ColumnCount };
 
-    using QAbstractTableModel::QAbstractTableModel;
+    using ShownCells::ShownCells;
 
     /// Ticks stay with what is still there.
     void setWaiting(std::vector<notebook::WaitingSample> waiting);
@@ -30,7 +31,7 @@ public:
 
     int rowCount(const QModelIndex &parent = {}) const override;
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
     bool setData(const QModelIndex &index, const QVariant &value, int role) override;
     Qt::ItemFlags flags(const QModelIndex &index) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;

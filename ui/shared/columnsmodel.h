@@ -19,7 +19,7 @@ public:
     {
         return parent.isValid() ? 0 : columns();
     }
-    QVariant data(const QModelIndex &index, int role) const override
+    QVariant cellData(const QModelIndex &index, int role) const override
     {
         if (!index.isValid())
             return {};

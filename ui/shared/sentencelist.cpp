@@ -75,7 +75,7 @@ SentenceModel::SentenceModel(const Theme &theme, QObject *parent)
     connect(&theme, &Theme::changed, this, [this] { touchAll(); });
 }
 
-QVariant SentenceModel::data(const QModelIndex &index, int role) const
+QVariant SentenceModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

@@ -24,7 +24,7 @@ class SentenceModel : public RowsModel<QAbstractListModel, Sentence>
 public:
     explicit SentenceModel(const Theme &theme, QObject *parent = nullptr);
     void setSentences(std::vector<Sentence> sentences) { setRows(std::move(sentences)); }
-    QVariant data(const QModelIndex &index, int role) const override;
+    QVariant cellData(const QModelIndex &index, int role) const override;
 
 private:
     const Theme &m_theme;

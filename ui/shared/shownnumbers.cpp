@@ -37,11 +37,21 @@ QString withDecimalSigns(const QString &text)
 {
     // A number that a unit follows, which evaluation::withUnit parts from it by a no-break space: no name does that. The
     // first number of a range or of a value with its uncertainty goes with the one that has the unit. An absorbance has no
-    // unit, but three decimals at least and never more than one figure before them.
+    // unit, but three decimals at least and never more than one figure before them, unless it is said what it is (13.850, which
+    // no photometer shows, beside the limits that it is outside of). A factor is known by its word, behind or before it.
     static const QString unit = u"[\u00a0 ](?:%|°C|[kmµ]?g\\b|[mµ]?L\\b|[cmn]?m\\b|min\\b|mmol\\b|[hs]\\b|ppm\\b)"_s;
+    static const QString fold = u"(?:-(?:fold|fach|mal)(?![\\w-])|[\u00a0 ](?:times|fois|veces)\\b)"_s;
+    static const QString factor = u"(?<=factor |factor of |Faktor |facteur |rapport de |factor de )"_s;
+    static const QString reading = u"(?<=A\\d is |A\\d ist |A\\d vaut |A\\d es )"_s;
+    static const QString outside = u"(?<=outside |außerhalb von |hors de |fuera de )"_s;
     static const QRegularExpression numbers(
-        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|(?: (?:±|\\+|to|bis|à|a) |\u2013)\\d+(?:\\.\\d+)?%1)|"
-        "\\d\\.\\d{3,5}(?![\\w/-]|[.,]\\d))"_s.arg(unit),
+        u"(?<![\\w.,/-])(?:\\d+\\.\\d+(?=%1|%2|(?: (?:±|\\+|to|bis|à|a) |\u2013)\\d+(?:\\.\\d+)?%1|"
+        "-? (?:to|bis|à|a) \\d+(?:\\.\\d+)?%2)|"
+        "\\d\\.\\d{3,5}(?![\\w/-]|[.,]\\d)|"
+        "%4\\d+\\.\\d{3}(?![\\w/-]|[.,]\\d)|"
+        "%3\\d+\\.\\d+(?![\\w/-]|[.,]\\d))|"
+        "%5[-\u2212]?\\d+\\.\\d+(?= (?:to|bis|à|a) -?\\d+(?:\\.\\d+)?(?![\\w/-]|[.,]\\d))"_s.arg(unit, fold, factor, reading,
+                                                                                         outside),
         QRegularExpression::UseUnicodePropertiesOption);
     if (!hasComma() || !text.contains(u'.'))
         return text;
@@ -69,13 +79,21 @@ QString shownNumber(const QString &cell)
     return hasComma() ? QString(text).replace(point, u","_s) : text;
 }
 
+QString shownCell(const QString &text, Qt::Alignment alignment, bool isFigure)
+{
+    const bool isNumber = (alignment & Qt::AlignRight) || (isFigure && isNameLikeANumber(text));
+    return isNumber ? shownNumber(text) : shownNumbers(text);
+}
+
+Qt::Alignment alignmentOf(const QVariant &value)
+{
+    return value.typeId() == qMetaTypeId<Qt::Alignment>() ? value.value<Qt::Alignment>() : Qt::Alignment(value.toInt());
+}
+
 void ShownNumbersDelegate::initStyleOption(QStyleOptionViewItem *option, const QModelIndex &index) const
 {
     QStyledItemDelegate::initStyleOption(option, index);
-    // Numbers stand to the right, words to the left.
-    const bool isNumber = (option->displayAlignment & Qt::AlignRight) ||
-                          (index.data(FigureRole).toBool() && isNameLikeANumber(option->text));
-    option->text = isNumber ? shownNumber(option->text) : shownNumbers(option->text);
+    option->text = shownCell(option->text, option->displayAlignment, index.data(FigureRole).toBool());
 }
 
 } // namespace plateau::ui

@@ -17,6 +17,11 @@ QString withDecimalSigns(const QString &text);
 /// The same of a cell that holds a number and nothing else.
 QString shownNumber(const QString &cell);
 
+/// What is painted of a cell of a table: numbers stand to the right, words to the left.
+QString shownCell(const QString &text, Qt::Alignment alignment, bool isFigure);
+/// As a model gives it for Qt::TextAlignmentRole.
+Qt::Alignment alignmentOf(const QVariant &value);
+
 /// True of a cell to the left whose text may be a number alone, and then is one: a name is none there.
 constexpr int FigureRole = Qt::UserRole + 71;
 

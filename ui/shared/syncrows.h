@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "ui/shared/showncells.h"
+
 #include <QAbstractItemModel>
 
 #include <algorithm>
@@ -36,10 +38,10 @@ void syncRows(std::vector<Row> &rows, std::vector<Row> fresh, Signals signals_)
 }
 
 /// A model over a vector of equality-comparable rows. Base is QAbstractListModel or QAbstractTableModel.
-template <class Base, class Row> class RowsModel : public Base
+template <class Base, class Row> class RowsModel : public ShownCells<Base>
 {
 public:
-    using Base::Base;
+    using ShownCells<Base>::ShownCells;
 
     int rowCount(const QModelIndex &parent = {}) const override
     {
