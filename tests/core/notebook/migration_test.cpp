@@ -601,4 +601,38 @@ TEST_F(SchemaSixTest, TakesEveryActOnContainersAfterwards)
     EXPECT_THAT(recordedFindings(), IsEmpty());
 }
 
+class SchemaSevenTest : public OldFileTest
+{
+protected:
+    void SetUp() override { takeFile(7); }
+};
+
+TEST_F(SchemaSevenTest, IsBroughtUpToDateWithAllItHolds)
+{
+    ASSERT_EQ(RawFile(file()).value(u"PRAGMA user_version"_s).toInt(), 7);
+    const int entries = RawFile(file()).value(u"SELECT count(*) FROM audit"_s).toInt();
+    const auto openings = RawFile(file()).rows(u"SELECT lot, day FROM lot_opening"_s);
+    ASSERT_FALSE(openings.empty());
+    const auto before = rowsOfAllTables();
+    EXPECT_THAT(before, SizeIs(78));
+    for (const auto &[table, rows] : before)
+        EXPECT_FALSE(rows.empty()) << table.toStdString();
+    {
+        const auto notebook = reopen();
+        EXPECT_EQ(notebook->auditHead().entries, entries + now() - 7);
+        const std::vector<planning::Lot> lots = notebook->lots().all();
+        for (const QVariantList &opening : openings) {
+            const auto lot = std::ranges::find(lots, opening[0].toLongLong(),
+                                               [](const planning::Lot &each) { return each.id.value; });
+            ASSERT_NE(lot, lots.end());
+            EXPECT_EQ(lot->opened, QDate::fromString(opening[1].toString(), Qt::ISODate));
+        }
+        EXPECT_THAT(notebook->verify().findings, IsEmpty());
+    }
+    const auto after = rowsOfAllTables();
+    for (const auto &[table, rows] : before)
+        EXPECT_EQ(after.at(table), rows) << table.toStdString();
+    EXPECT_THAT(recordedFindings(), IsEmpty());
+}
+
 } // namespace plateau::test
