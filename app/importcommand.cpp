@@ -7,6 +7,7 @@
 #include "app/outcome.h"
 #include "app/runfile.h"
 #include "app/samplenotebook.h"
+#include "core/assay/localday.h"
 #include "core/exchange/documentformat.h"
 #include "core/notebook/files.h"
 #include "core/notebook/importfolder.h"
@@ -191,7 +192,7 @@ private:
                            "To have it there twice, import it with --again.")
                            .arg(file.path)
                            .arg(same->id.value)
-                           .arg(same->title, same->createdAt.toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s)));
+                           .arg(same->title, assay::shownMoment(same->createdAt.toLocalTime())));
     }
 
     notebook::Notebook &m_notebook;

@@ -33,9 +33,12 @@ Baselines fixedBaselines(const FixedLimits &limits, const Settings &settings,
 std::vector<double> earlierValues(const Series &whole, const EarlierRuns &earlier, Basis &basis)
 {
     const auto isFirst = [&](const Point &point) { return point.run->run == earlier.firstRun; };
+    const auto isLater = [&](const Point &point) { return point.run->run > earlier.firstRun; };
     auto point = whole.begin();
     if (earlier.firstRun != 0)
         point = std::ranges::find_if(whole, isFirst);
+    if (point == whole.end())
+        point = std::ranges::find_if(whole, isLater);
     std::vector<double> values;
     for (; point != whole.end() && static_cast<int>(values.size()) < earlier.values; ++point) {
         if (point->omission || !point->isAccepted)
@@ -55,6 +58,9 @@ std::optional<Baselines> earlierBaselines(const Series &whole, const EarlierRuns
 {
     Baselines baselines;
     const std::vector<double> values = earlierValues(whole, earlier, baselines.basis);
+    if (baselines.basis.values < valuesForLimits(settings))
+        return std::nullopt;
+    baselines.basis.isProvisional = baselines.basis.values < valuesForVerdict(settings);
     if (settings.kind == Kind::Ranges) {
         baselines.ranges = quality::baselineOfRanges(values, constants);
         if (!baselines.ranges)

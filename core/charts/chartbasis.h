@@ -15,7 +15,7 @@ struct Baselines {
     std::optional<quality::ControlBaseline> ranges;
 };
 
-/// Nothing where the earlier runs do not give enough values: two, or those of one subgroup; one of ranges.
+/// Nothing where the earlier runs give fewer values than valuesForLimits.
 std::optional<Baselines> baselinesOf(const Series &whole, const Settings &settings);
 
 } // namespace plateau::charts

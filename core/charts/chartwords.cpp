@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/charts/chartwords.h"
 
+#include "core/assay/localday.h"
 #include "core/charts/wording.h"
 #include "core/evaluation/format.h"
 
@@ -134,17 +135,34 @@ QString valueText(const ControlChart &chart, double value, const QString &unit)
 QString runText(const RunFacts &run)
 {
     return Wording::tr("run %1 (%2, %3)")
-        .arg(QString::number(run.run), run.title(), run.at.toString(u"yyyy-MM-dd"_s));
+        .arg(QString::number(run.run), run.title(), assay::shownDay(run.at.date()));
 }
+
+namespace {
+
+QString provisionalSentence(const Settings &settings)
+{
+    const int wanted = valuesForVerdict(settings);
+    if (std::get<EarlierRuns>(settings.limits).values < wanted)
+        return Wording::tr("They are provisional: whether nothing is out of control is said from %1 values on. Under "
+                           "Limits and rules, raise the number of values to %1.")
+            .arg(wanted);
+    return Wording::tr("They are provisional: whether nothing is out of control is said from %1 values on.").arg(wanted);
+}
+
+} // namespace
 
 QString basisSentence(const ControlChart &chart)
 {
     if (chart.settings.kind == Kind::Trend)
         return {};
+    if (chart.isMixed)
+        return Wording::tr("Values of several materials stand in this chart, so it has no limits: a control chart is "
+                           "of one material. Choose one above.");
     if (!chart.basis)
-        return Wording::tr(
-            "There are too few values for limits so far. Accept more runs, or enter limits that "
-            "the laboratory has fixed.");
+        return Wording::tr("There are too few values for limits so far. Accept more runs, or enter limits that "
+                           "the laboratory has fixed.") +
+               u' ' + Wording::tr("Limits need %1 values.").arg(valuesForLimits(chart.settings));
     const Basis &basis = *chart.basis;
     const QString unit = chart.series.empty() ? QString() : chart.series.front().unit;
     const QString numbers =
@@ -153,14 +171,16 @@ QString basisSentence(const ControlChart &chart)
     if (basis.isFixed) {
         const auto &fixed = std::get<FixedLimits>(chart.settings.limits);
         return Wording::tr("Limits fixed by the laboratory: %1 (%2, %3).")
-            .arg(numbers, fixed.source, fixed.date.toString(Qt::ISODate));
+            .arg(numbers, fixed.source, assay::shownDay(fixed.date));
     }
-    QString sentence = Wording::tr("Limits from %1 values, run %2 to run %3: %4.")
-                           .arg(QString::number(basis.values), QString::number(basis.firstRun),
-                                QString::number(basis.lastRun), numbers);
-    if (basis.values < fewValues)
-        sentence += u' ' + Wording::tr("From so few values they are provisional; 20 or more are usual.");
-    return sentence;
+    QStringList sentences{Wording::tr("Limits from %1 values, run %2 to run %3: %4.")
+                              .arg(QString::number(basis.values), QString::number(basis.firstRun),
+                                   QString::number(basis.lastRun), numbers)};
+    if (basis.isProvisional)
+        sentences << provisionalSentence(chart.settings);
+    if (chart.joinsSamples)
+        sentences << Wording::tr("The ranges are of many samples: the limits hold where these have similar amounts.");
+    return sentences.join(u' ');
 }
 
 } // namespace plateau::charts

@@ -95,7 +95,18 @@ void accumulate(Panel &panel, const Counted &counted, const Settings &settings)
     }
 }
 
+bool hasManyNames(const Subject &subject, const Series &series)
+{
+    return subject.name.isEmpty() &&
+           std::ranges::any_of(series, [&](const Point &point) { return point.name != series.front().name; });
+}
+
 } // namespace
+
+bool hasVerdict(const ControlChart &chart)
+{
+    return chart.basis && !chart.basis->isProvisional;
+}
 
 bool isWarning(const Finding &finding)
 {
@@ -110,10 +121,13 @@ ControlChart controlChart(const Subject &subject, const SharedSeries &whole, con
     chart.series = filtered(whole, filter);
     const bool namesCount =
         subject.quantity == Quantity::StandardRecovery || subject.quantity == Quantity::StandardStrength;
-    chart.changes = changesIn(chart.series, namesCount && subject.name.isEmpty());
+    chart.changes = changesIn(chart.series, namesCount);
     const Counted counted = countedOf(chart.series);
     chart.panels = panelsOf(settings, counted);
-    if (settings.kind == Kind::Trend)
+    const bool areMany = hasManyNames(subject, whole);
+    chart.isMixed = areMany && isOfOneMaterial(subject.quantity);
+    chart.joinsSamples = areMany && isRange(subject.quantity);
+    if (settings.kind == Kind::Trend || chart.isMixed)
         return chart;
     const std::optional<Baselines> baselines = baselinesOf(whole, settings);
     if (!baselines)

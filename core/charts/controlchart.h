@@ -63,6 +63,8 @@ struct Basis {
     qint64 lastRun = 0;
     /// Fewer values than wanted so far.
     bool isIncomplete = false;
+    /// Of earlier runs: fewer values than valuesForVerdict.
+    bool isProvisional = false;
     /// Centre and standard deviation of a single value; of ranges the mean range and what it says of one.
     double centre = 0;
     double deviation = 0;
@@ -77,7 +79,15 @@ struct ControlChart {
     std::vector<Change> changes;
     /// Absent where there is nothing to make limits of.
     std::optional<Basis> basis;
+    /// Values of several materials that no limits hold for: there are none, and no findings.
+    bool isMixed = false;
+    /// Ranges of many samples, which limits hold for where the amounts are alike.
+    bool joinsSamples = false;
 };
+
+/// Whether a chart without findings may say that nothing is out of control: not without limits, nor with provisional
+/// ones. Of a trend never.
+bool hasVerdict(const ControlChart &chart);
 
 /// whole: the series without a filter, in the order of time; limits from earlier runs come from its accepted
 /// runs, so that looking at a part of the chart does not move them. Rules look at what is shown, in its

@@ -7,6 +7,7 @@
 
 #include <QLatin1StringView>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <utility>
@@ -100,9 +101,18 @@ void checkSubgroup(assay::Problems &problems, const Settings &settings)
                                                                           : quality::largestSubgroup;
     check(problems, settings.subgroup >= 2 && settings.subgroup <= largest, u"subgroup"_s,
           Wording::tr("A subgroup has 2 to %1 values.").arg(largest));
-    if (const auto *earlier = std::get_if<EarlierRuns>(&settings.limits))
-        check(problems, earlier->values >= settings.subgroup, u"values"_s,
-              Wording::tr("Limits from earlier runs need the values of one subgroup at least."));
+}
+
+void checkEarlier(assay::Problems &problems, const EarlierRuns &earlier, int fewest)
+{
+    check(problems, earlier.values >= fewest && earlier.values <= mostValues, u"values"_s,
+          Wording::tr("Limits from earlier runs need %1 to %2 values.").arg(fewest).arg(mostValues));
+}
+
+/// How many values are plotted as one. What no subgroup can be is told as such and counts as the nearest that can.
+int valuesOfOne(const Settings &settings)
+{
+    return settings.kind == Kind::MeanAndRange ? std::clamp(settings.subgroup, 1, quality::largestSubgroup) : 1;
 }
 
 } // namespace
@@ -138,6 +148,12 @@ bool isRange(Quantity quantity)
     return quantity == Quantity::DuplicateRange || quantity == Quantity::RelativeDuplicateRange;
 }
 
+bool isOfOneMaterial(Quantity quantity)
+{
+    return quantity == Quantity::StandardRecovery || quantity == Quantity::StandardStrength ||
+           quantity == Quantity::ControlMaterial;
+}
+
 QString kindWord(Kind kind)
 {
     return wordIn(kindWords, kind);
@@ -169,16 +185,37 @@ Settings usualSettings(Quantity quantity)
     return settings;
 }
 
+int valuesForLimits(const Settings &settings)
+{
+    return fewestForLimits * valuesOfOne(settings);
+}
+
+int valuesForVerdict(const Settings &settings)
+{
+    return fewestForVerdict * valuesOfOne(settings);
+}
+
+Settings withEnoughValues(Settings settings)
+{
+    const int fewest = valuesForLimits(settings);
+    if (auto *earlier = std::get_if<EarlierRuns>(&settings.limits))
+        earlier->values = std::max(earlier->values, fewest);
+    return settings;
+}
+
+bool holdsForEach(Quantity quantity, const Settings &settings)
+{
+    // What is found of what is expected has one centre, whatever the strength.
+    return quantity == Quantity::StandardRecovery || std::holds_alternative<EarlierRuns>(settings.limits);
+}
+
 assay::Problems problemsOf(const Settings &settings)
 {
     assay::Problems problems;
     if (const auto *fixed = std::get_if<FixedLimits>(&settings.limits))
         checkFixed(problems, *fixed);
     else
-        check(problems,
-              std::get<EarlierRuns>(settings.limits).values >= 2 &&
-                  std::get<EarlierRuns>(settings.limits).values <= mostValues,
-              u"values"_s, Wording::tr("Limits from earlier runs need 2 to %1 values.").arg(mostValues));
+        checkEarlier(problems, std::get<EarlierRuns>(settings.limits), valuesForLimits(settings));
     if (settings.kind == Kind::MeanAndRange)
         checkSubgroup(problems, settings);
     check(problems, settings.lambda > 0 && settings.lambda <= 1, u"lambda"_s,

@@ -44,9 +44,13 @@ std::optional<Quantity> quantityFromWord(const QString &word);
 /// A trend has a product's limits, no control limits.
 bool isTrend(Quantity quantity);
 bool isRange(Quantity quantity);
+/// Its control chart is of one material, named by the subject: two materials have two centres, and no limits hold for
+/// both. Ranges say how the work scatters and may come from many samples; blanks have no name.
+bool isOfOneMaterial(Quantity quantity);
 
-/// What a chart is of. name: of the standard, control, sample or product; empty: whatever has been measured
-/// (never of a trend). Blanks have none.
+/// What a chart is of. name: of the standard, control, sample or product, or, of recoveries, of the substance that
+/// standards were made of, which stands for all of them; empty: whatever has been measured (never of a trend; no
+/// limits where isOfOneMaterial). Blanks have none.
 struct Subject {
     Quantity quantity = Quantity::StandardRecovery;
     QString methodId;
@@ -63,7 +67,7 @@ std::optional<Kind> kindFromWord(const QString &word);
 std::vector<Kind> kindsFor(Quantity quantity);
 
 /// Limits from earlier runs: so many values that were not left out, from this run on (0: from the first of
-/// the series).
+/// the series). A run that is not in the series stands for the first with a greater number.
 struct EarlierRuns {
     qint64 firstRun = 0;
     int values = 20;
@@ -102,9 +106,23 @@ struct Settings {
 };
 Settings usualSettings(Quantity quantity);
 
-/// Fewer values than these give limits that are themselves uncertain. Common practice, no source.
-inline constexpr int fewValues = 20;
+/// With fewer values, of means with fewer subgroups, there are no limits: from ten the standard deviation itself is
+/// known to a quarter, 1/sqrt(2(n - 1)). Common practice, no source.
+inline constexpr int fewestForLimits = 10;
+/// With fewer the limits are provisional and nobody is told that nothing is out of control. ISO 7870-2 (Shewhart
+/// control charts) takes 20 to 25 subgroups for the first limits, CLSI C24 20 values of a control material on as many
+/// days; both from memory.
+inline constexpr int fewestForVerdict = 20;
 inline constexpr int mostValues = 10000;
+
+/// The same in values: of means a subgroup counts once.
+int valuesForLimits(const Settings &settings);
+int valuesForVerdict(const Settings &settings);
+/// The same settings with as many earlier runs as limits need: a notebook may hold fewer.
+Settings withEnoughValues(Settings settings);
+/// Whether what was saved for all materials together holds for each by itself: all but a fixed centre that is another
+/// for each of them.
+bool holdsForEach(Quantity quantity, const Settings &settings);
 
 /// Places: "values", "centre", "deviation", "source", "date", "subgroup", "lambda", "width", "k", "h",
 /// "rules".

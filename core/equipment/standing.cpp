@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/equipment/standing.h"
 
+#include "core/assay/localday.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -71,12 +73,11 @@ AspectStanding standingOf(const HeldItem &held, const QDate &today)
 
 QString standingText(const AspectStanding &standing, const QDate &today)
 {
-    const auto day = [](const QDate &date) { return date.toString(Qt::ISODate); };
     switch (standing.standing) {
     case Standing::OutOfUse:
         return StandingWording::tr("out of use");
     case Standing::InDate:
-        return StandingWording::tr("in date until %1").arg(day(*standing.due));
+        return StandingWording::tr("in date until %1").arg(assay::shownDay(*standing.due));
     case Standing::DueSoon: {
         const auto left_days = static_cast<int>(today.daysTo(*standing.due));
         const QString when = left_days == 0   ? StandingWording::tr("due today")
@@ -86,10 +87,10 @@ QString standingText(const AspectStanding &standing, const QDate &today)
     }
     case Standing::Overdue:
         return StandingWording::tr("overdue since %1: %2")
-            .arg(day(*standing.due), aspectName(standing.aspect));
+            .arg(assay::shownDay(*standing.due), aspectName(standing.aspect));
     case Standing::Failed:
         return StandingWording::tr("failed on %1: %2")
-            .arg(day(standing.last->check.day), aspectName(standing.aspect));
+            .arg(assay::shownDay(standing.last->check.day), aspectName(standing.aspect));
     default:
         return StandingWording::tr("never checked: %1").arg(aspectName(standing.aspect));
     }
@@ -108,7 +109,7 @@ const HeldCheck *validCheck(const HeldItem &held, Aspect aspect, const QDate &to
 
 QString checkName(const HeldCheck &check)
 {
-    return StandingWording::tr("check %1 of %2").arg(check.id).arg(check.check.day.toString(Qt::ISODate));
+    return StandingWording::tr("check %1 of %2").arg(check.id).arg(assay::shownDay(check.check.day));
 }
 
 } // namespace plateau::equipment

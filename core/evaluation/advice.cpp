@@ -17,7 +17,7 @@ constexpr double aimedPart = 0.8;
 
 /// One-mark pipettes, and flasks with the handiest first.
 constexpr std::array pipettes_mL{1.0, 2.0, 5.0, 10.0, 20.0, 25.0, 50.0};
-constexpr std::array flasks_mL{50.0, 100.0, 25.0, 20.0, 10.0, 200.0, 250.0};
+constexpr std::array flasks_mL{50.0, 100.0, 25.0, 20.0, 10.0, 5.0};
 /// First steps of a longer chain, the most precise first.
 constexpr std::array firstFactors{10.0, 20.0, 5.0, 25.0, 50.0, 100.0, 4.0, 2.0};
 
@@ -63,6 +63,32 @@ bool withinAfter(double factor, const assay::Method &method, const TubeState &tu
     return tube.remainingWithoutSample - taken / factor >= *window.reserveAbsorbance;
 }
 
+bool isWhole(double steps)
+{
+    return std::abs(steps - std::round(steps)) < 1e-6;
+}
+
+/// What a pipette is set to without thought, up to that volume: by 0.05 mL, else by 0.01 mL, where that is more than the
+/// tube had, leaves as simple a volume of diluent and brings the signal into the window; else two figures. Common
+/// practice, no source.
+double settableBelow_mL(const assay::Method &method, const TubeState &tube, double exact_mL)
+{
+    constexpr std::array grids_mL{0.05, 0.01};
+    const assay::Component *diluent = assay::findComponent(method, method.diluent);
+    const double together_mL = diluent ? diluent->volume_mL + assay::findComponent(method, method.sample)->volume_mL : 0;
+    const auto onGrid = [exact_mL](double grid_mL) {
+        return std::round(std::floor(exact_mL / grid_mL + 1e-9) * grid_mL * 1e7) / 1e7;
+    };
+    for (const double grid_mL : grids_mL) {
+        const double volume_mL = onGrid(grid_mL);
+        const bool isMore = volume_mL > tube.sampleVolume_mL * (1 + 1e-9);
+        const bool isMeasured = tube.netSignal * volume_mL / tube.sampleVolume_mL >= method.window.minSignal;
+        if (isMore && isMeasured && (!diluent || isWhole((together_mL - volume_mL) / grid_mL)))
+            return volume_mL;
+    }
+    return onGrid(std::pow(10.0, std::floor(std::log10(exact_mL)) - 1));
+}
+
 /// The largest volume the method allows, but not one that would overshoot the aim; nothing if that is no more
 /// than what the tube had.
 std::optional<double> largerVolume_mL(const assay::Method &method, const TubeState &tube, double aimed)
@@ -72,10 +98,7 @@ std::optional<double> largerVolume_mL(const assay::Method &method, const TubeSta
         return std::nullopt;
     double volume_mL = component->range_mL->upper;
     if (tube.netSignal > 0 && tube.netSignal * volume_mL / tube.sampleVolume_mL > aimed) {
-        const double exact_mL = tube.sampleVolume_mL * aimed / tube.netSignal;
-        // Two figures are what a pipette can be set to.
-        const double unit_mL = std::pow(10.0, std::floor(std::log10(exact_mL)) - 1);
-        volume_mL = std::floor(exact_mL / unit_mL) * unit_mL;
+        volume_mL = settableBelow_mL(method, tube, tube.sampleVolume_mL * aimed / tube.netSignal);
     }
     if (volume_mL <= tube.sampleVolume_mL * (1 + 1e-9))
         return std::nullopt;

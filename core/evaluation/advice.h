@@ -32,13 +32,13 @@ double strongerDilution(const assay::Method &method, const TubeState &tube);
 /// Repeat more dilute: the total factor for the repeat with a chain of glassware that makes it.
 Advice diluteAdvice(const assay::Method &method, const run::Sample &sample, const TubeState &tube);
 
-/// For a net signal below the window: a larger sample volume if the method's range allows, else a smaller
+/// For a net signal below the window: a larger sample volume, by simple steps, if the method's range allows, else a smaller
 /// dilution, else nothing (it is below the limit of quantification).
 std::optional<Advice> strengthenAdvice(const assay::Method &method, const run::Sample &sample,
                                        const TubeState &tube);
 
 /// A chain of one-mark pipettes and flasks that dilutes by exactly this factor, in as few steps as it takes
-/// without a flask over 250 mL. Empty for a factor of 1. Nothing if no chain of up to three steps makes it.
+/// with flasks of 5 to 100 mL. Empty for a factor of 1. Nothing if no chain of up to three steps makes it.
 std::optional<std::vector<run::DilutionStep>> dilutionChain(double factor);
 
 } // namespace plateau::evaluation

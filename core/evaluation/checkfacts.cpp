@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/evaluation/checkfacts.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/quality/distributions.h"
 #include "core/quality/statistics.h"
@@ -134,8 +135,8 @@ CheckFact lotDate(const CheckContext &context, const run::LotUse *lot)
     const std::optional<QDateTime> &used = context.layout.run().startedAt;
     if (!lot || !lot->expires || !used)
         return {};
-    return {used->date().toString(Qt::ISODate),
-            CheckText::tr("until %1").arg(lot->expires->toString(Qt::ISODate)), LimitOrigin::Label,
+    return {assay::shownDay(used->date()),
+            CheckText::tr("until %1").arg(assay::shownDay(*lot->expires)), LimitOrigin::Label,
             // The lot that goes out of date first is the nearest.
             -static_cast<double>(lot->expires->toJulianDay())};
 }

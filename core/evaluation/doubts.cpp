@@ -8,6 +8,7 @@
 #include "core/evaluation/model.h"
 #include "core/evaluation/othertubes.h"
 #include "core/evaluation/sampleview.h"
+#include "core/evaluation/startbounds.h"
 
 #include <algorithm>
 #include <cmath>
@@ -73,7 +74,7 @@ public:
         addHighAbsorbance();
         addBlankSignal();
         addDistance();
-        addMissingReagent();
+        addStart();
         addRemarks();
         addNeighbour();
         return m_doubts;
@@ -187,12 +188,39 @@ private:
         }
     }
 
+    /// Nothing is beside it yet, so the method alone says what is plausible.
+    void addStart()
+    {
+        if (!m_others.isFirstReading() || !m_others.all().isEmpty())
+            return;
+        addMissingReagent();
+        if (has(Doubt::Kind::ReagentMissing) || has(Doubt::Kind::FarFromOthers) ||
+            has(Doubt::Kind::AbsorbanceHigh) || m_measurands.empty())
+            return; // said already, or no signal begins with it
+        const auto least = leastAtStart(method(), m_run);
+        if (least && isTenthOf(*least, m_absorbance)) {
+            const QStringList texts = comparedTexts(m_absorbance, {*least}, 3);
+            add(Doubt::Kind::ReagentMissing,
+                CheckText::tr("%1: %2 is %3, and %4 has to be there at the start for the largest signal and what "
+                              "must remain. Look for a slipped decimal point or a reagent left out.")
+                    .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], texts[1]),
+                true);
+        }
+        const auto most = mostAtStart(method());
+        if (most && m_others.isClear() && m_absorbance > *most) {
+            const QStringList texts = comparedTexts(m_absorbance, {*most}, 3);
+            add(Doubt::Kind::StartHigh,
+                CheckText::tr("%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look "
+                              "for a slipped decimal point, and that the photometer was set to zero.")
+                    .arg(capitalised(tubeName(m_tube)), m_reading, texts[0], texts[1]),
+                true);
+        }
+    }
+
     void addMissingReagent()
     {
         const auto &reserve = method().window.reserveAbsorbance;
-        const bool isStart = m_others.isFirstReading() && m_others.all().isEmpty();
-        if (method().direction != assay::Direction::Falling || !reserve || !isStart ||
-            m_absorbance >= *reserve - 1e-12)
+        if (method().direction != assay::Direction::Falling || !reserve || m_absorbance >= *reserve - 1e-12)
             return;
         const QStringList texts = comparedTexts(m_absorbance, {*reserve}, 3);
         add(Doubt::Kind::ReagentMissing,
@@ -214,6 +242,7 @@ private:
                 addAdvice(viewOf(measurand), checks);
             }
             addFailed(checks, CheckId::ReserveLow, Doubt::Kind::ReserveLow, m_replicates.empty());
+            addSlipOfUsedUp(measurand);
             addFailed(checks, CheckId::SignalHigh, Doubt::Kind::SignalHigh);
             // A replicate far away says why.
             if (!has(Doubt::Kind::FarFromReplicate))
@@ -227,6 +256,24 @@ private:
             checks, [id](const Check &check) { return check.id == id && !check.passed; });
         if (found != checks.end())
             add(kind, capitalised(found->message), asks);
+    }
+
+    /// A slipped decimal point looks like a reagent that is used up: ten times the value would be what a tube shows
+    /// in which some of it is left.
+    void addSlipOfUsedUp(size_t measurand)
+    {
+        const auto usedUp = std::ranges::find(m_doubts, Doubt::Kind::ReserveLow, &Doubt::kind);
+        const auto before = content().readings.find(assay::readingsOf(method().measurands[measurand].signal).front());
+        if (usedUp == m_doubts.end() || !usedUp->asks || m_slipSaid || before == content().readings.end())
+            return;
+        const double meant = 10 * m_absorbance;
+        const auto *series = std::get_if<run::ReadingSeries>(&before->second);
+        const double start = series ? series->back().absorbance : std::get<double>(before->second);
+        if (meant < *method().window.reserveAbsorbance || meant > start)
+            return;
+        usedUp->sentence = CheckText::tr("%1 Or the decimal point slipped: %2 would be plausible here.")
+                               .arg(usedUp->sentence, absorbanceText(meant));
+        m_slipSaid = true;
     }
 
     void addNearReserve(size_t measurand)
@@ -270,6 +317,7 @@ private:
     /// Those that rest on the reading.
     std::vector<size_t> m_measurands;
     std::vector<Doubt> m_doubts;
+    bool m_slipSaid = false;
 };
 
 } // namespace

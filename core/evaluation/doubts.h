@@ -22,14 +22,19 @@ struct Doubt {
         /// With it a blank's signal is beyond the method's maxBlankSignal.
         BlankHigh,
         FarFromReplicate,
-        /// Of a falling method: below what must remain at the end, before anything was used up. Nothing is
-        /// beside it yet that it could be held against.
+        /// Of a falling method, before anything was used up: below what must remain at the end, or nearer to a
+        /// tenth of what must be there at the start (startbounds.h). Nothing is beside it yet that it could be
+        /// held against.
         ReagentMissing,
+        /// Of a rising method, in the first tube, a blank or a standard: no room for the largest signal below the
+        /// photometer's limit (startbounds.h).
+        StartHigh,
         /// A first reading, where every tube holds the same reagents: far from the other tubes, or from the blanks of
         /// earlier runs where nothing is beside it yet.
         FarFromOthers,
         /// A falling reagent is used up (asked of the first tube of its contents, since a slipped decimal
-        /// point looks the same), or nearly so: less than 1.5 times the reserve is left.
+        /// point looks the same, which is said where ten times the value would lie between the reserve and what
+        /// the tube began with), or nearly so: less than 1.5 times the reserve is left.
         ReserveLow,
         ReserveNear,
         /// The net signal it completes lies past the method's window.

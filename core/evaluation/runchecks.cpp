@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/localday.h"
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/checks.h"
 
@@ -134,7 +135,7 @@ void addLotChecks(const CheckContext &context, std::vector<Check> &checks)
         const bool passed = run.startedAt->date() <= *lot.expires;
         const assay::Component *component = assay::findComponent(context.layout.method(), lot.component);
         const QString what = component ? component->name : lot.component;
-        const QString date = lot.expires->toString(Qt::ISODate);
+        const QString date = assay::shownDay(*lot.expires);
         checks.push_back(plainCheck(
             CheckId::LotExpired, {}, passed,
             passed ? CheckText::tr("%1, lot %2, is in date until %3.").arg(what, lot.lot, date)

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/keyedmoment.h"
 
+#include "core/assay/localday.h"
+
 #include <QCoreApplication>
 #include <QRegularExpression>
 
@@ -24,27 +26,33 @@ QDateTime localMoment(const QDate &date, const QTime &time)
     return local.toOffsetFromUtc(local.offsetFromUtc());
 }
 
+bool isIsoDay(const QString &text)
+{
+    static const QRegularExpression iso(u"^\\d{4}-\\d{2}-\\d{2}$"_s);
+    return iso.match(text).hasMatch();
+}
+
 } // namespace
 
 std::variant<QDateTime, MomentFault> parseKeyedMoment(const QString &text, const QDateTime &now)
 {
-    static const QRegularExpression form(
-        u"^(?:(\\d{4})-(\\d{2})-(\\d{2})[ T]\\s*)?(\\d{1,2})[:.](\\d{2})$"_s);
+    static const QRegularExpression form(u"^(?:([\\d./-]+)(?:T|,?\\s+))?(\\d{1,2})[:.](\\d{2})$"_s);
     const QString given = text.trimmed();
     if (given.isEmpty())
         return MomentFault::Empty;
     const QRegularExpressionMatch match = form.match(given);
     if (!match.hasMatch())
         return MomentFault::NotATime;
-    const QTime time(match.captured(4).toInt(), match.captured(5).toInt());
+    const QTime time(match.captured(2).toInt(), match.captured(3).toInt());
     const bool dated = !match.captured(1).isEmpty();
     const QDate today = now.toLocalTime().date();
-    const QDate date =
-        dated ? QDate(match.captured(1).toInt(), match.captured(2).toInt(), match.captured(3).toInt())
-              : today;
-    if (!time.isValid() || !date.isValid())
+    const std::optional<QDate> date =
+        dated ? assay::readDay(match.captured(1), assay::MonthAlone::NoDay) : today;
+    if (!date && !isIsoDay(match.captured(1)))
+        return MomentFault::NotATime; // most likely in another order
+    if (!date || !time.isValid())
         return MomentFault::NoSuchTime;
-    QDateTime moment = localMoment(date, time);
+    QDateTime moment = localMoment(*date, time);
     if (!dated && moment.isValid() && moment > now)
         moment = localMoment(today.addDays(-1), time);
     if (!moment.isValid())
@@ -56,12 +64,14 @@ std::variant<QDateTime, MomentFault> parseKeyedMoment(const QString &text, const
 
 QString faultSentence(MomentFault fault)
 {
+    const QString day = assay::shownDay({2026, 12, 31});
     switch (fault) {
     case MomentFault::Empty:
-        return KeyedMomentWording::tr("Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.");
+        return KeyedMomentWording::tr("Enter a time, as 8:10, or with its day, as %1 8:10.").arg(day);
     case MomentFault::NotATime:
         return KeyedMomentWording::tr(
-            "That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.");
+                   "That is not a time: write it as 8:10, or with its day, as %1 8:10.")
+            .arg(day);
     case MomentFault::NoSuchTime:
         return KeyedMomentWording::tr(
             "There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.");

@@ -14,7 +14,7 @@ enum class MomentFault { Empty, NotATime, NoSuchTime, InTheFuture };
 
 /// A time as it is keyed at the bench, when something was made: "8:10" or "08.10" is the latest such time of
 /// day that is not after now (so that "23:40" just after midnight is yesterday's), "2026-03-02 8:10" the time
-/// of that day. Both are read in now's local time and come back with the offset that holds then; a time after
+/// of that day, which assay::readDay reads. Both are read in now's local time and come back with the offset that holds then; a time after
 /// now is a fault, for nothing is noted before it happened.
 std::variant<QDateTime, MomentFault> parseKeyedMoment(const QString &text, const QDateTime &now);
 QString faultSentence(MomentFault fault);

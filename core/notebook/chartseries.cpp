@@ -9,6 +9,8 @@
 #include <QSet>
 
 #include <algorithm>
+#include <map>
+#include <span>
 #include <vector>
 
 namespace plateau::notebook {
@@ -187,6 +189,75 @@ void keepUnitOfNewest(charts::Series &series)
                       [unit = series.back().unit](const charts::Point &point) { return point.unit != unit; });
 }
 
+/// By the keys of the names of the standards in the book, what each was made of.
+using Substances = std::map<QString, QString>;
+
+/// None where the quantity depends on how much was weighed in.
+Substances substancesOf(const Database &database, Quantity quantity)
+{
+    Substances substances;
+    if (quantity != Quantity::StandardRecovery)
+        return substances;
+    Statement query(database, u"SELECT p.name_key, s.name FROM preparation AS p JOIN substance_version AS s ON s.id = "
+                              "p.substance_version"_s);
+    query.run();
+    while (query.next())
+        substances.emplace(query.text(0), query.text(1));
+    return substances;
+}
+
+/// Of one method and measurand, the substances of what is offered.
+std::vector<ChartOffer> offersOfSubstances(std::span<const ChartOffer> offers, const Substances &substances)
+{
+    std::map<QString, ChartOffer> byKey;
+    for (const ChartOffer &offer : offers) {
+        const auto substance = substances.find(comparisonKey(offer.subject.name));
+        if (substance == substances.end())
+            continue;
+        ChartOffer &joint = byKey[comparisonKey(substance->second)];
+        joint.subject = offer.subject;
+        joint.subject.name = substance->second;
+        joint.methodName = offer.methodName;
+        joint.values += offer.values;
+        ++joint.preparations;
+    }
+    std::vector<ChartOffer> joint;
+    for (auto &[key, offer] : byKey)
+        joint.push_back(std::move(offer));
+    return joint;
+}
+
+std::vector<ChartOffer> withSubstances(const std::vector<ChartOffer> &offers, const Substances &substances)
+{
+    std::vector<ChartOffer> all;
+    for (auto first = offers.begin(); first != offers.end();) {
+        const auto last = std::find_if(first, offers.end(), [&](const ChartOffer &offer) {
+            return offer.subject.methodId != first->subject.methodId ||
+                   offer.subject.measurand != first->subject.measurand;
+        });
+        for (ChartOffer &joint : offersOfSubstances({first, last}, substances))
+            all.push_back(std::move(joint));
+        all.insert(all.end(), first, last);
+        first = last;
+    }
+    return all;
+}
+
+/// Keeps what has the name, and standards made of the substance of that name.
+void keepNamed(charts::Series &series, const QString &name, const Substances &substances)
+{
+    const QString key = comparisonKey(name);
+    std::map<QString, bool> known;
+    std::erase_if(series, [&](const charts::Point &point) {
+        const auto [found, isNew] = known.try_emplace(point.name, point.name == name);
+        if (isNew && !found->second) {
+            const auto substance = substances.find(comparisonKey(point.name));
+            found->second = substance != substances.end() && comparisonKey(substance->second) == key;
+        }
+        return !found->second;
+    });
+}
+
 } // namespace
 
 std::vector<ChartOffer> loadChartOffers(const Database &database, Quantity quantity)
@@ -208,14 +279,17 @@ std::vector<ChartOffer> loadChartOffers(const Database &database, Quantity quant
         offers.push_back({{quantity, query.text(0), query.text(2), query.text(3)},
                           query.text(1),
                           static_cast<int>(query.integer(4))});
-    return offers;
+    const Substances substances = substancesOf(database, quantity);
+    return substances.empty() ? offers : withSubstances(offers, substances);
 }
 
 charts::Series loadChartSeries(const Database &database, const charts::Subject &subject,
                                const std::map<QString, QString> &componentNames)
 {
     const bool byKey = charts::isTrend(subject.quantity);
-    const QString name = byKey ? comparisonKey(subject.name) : subject.name;
+    const Substances substances = subject.name.isEmpty() ? Substances{} : substancesOf(database, subject.quantity);
+    // Where standards have substances, all are read and those of the name kept.
+    const QString name = !substances.empty() ? QString() : byKey ? comparisonKey(subject.name) : subject.name;
     Facts facts = loadFacts(database, subject.methodId, componentNames);
     Statement query(
         database, u"SELECT v.run, v.name, v.value, v.unit, v.uncertainty, v.accepted AND r.state = "
@@ -227,6 +301,8 @@ charts::Series loadChartSeries(const Database &database, const charts::Subject &
     Kept<QString> text;
     while (query.next())
         series.push_back(pointOf(query, facts, text));
+    if (!substances.empty())
+        keepNamed(series, subject.name, substances);
     keepUnitOfNewest(series);
     return series;
 }

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/assay/label.h"
+#include "core/assay/localday.h"
 #include "core/notebook/lotkeepingstore.h"
 #include "core/notebook/lotrules.h"
 #include "core/notebook/lots.h"
@@ -28,7 +29,7 @@ void openIfClosed(Act &act, LotId lot, const LotLabel &label, const QDate &day)
         throw refused(
             Sentence::tr("Nothing was stored: the lot %1 was opened on %2, so that this cannot have been "
                          "on %3.")
-                .arg(quoted(label.lot), stored.opened->toString(Qt::ISODate), day.toString(Qt::ISODate)));
+                .arg(quoted(label.lot), assay::shownDay(*stored.opened), assay::shownDay(day)));
     }
 }
 
@@ -42,7 +43,7 @@ void requireDry(const Act &act, LotId lot, const LotLabel &label)
             ? Sentence::tr(
                   "Nothing was stored: the lot %1 was dissolved on %2 already; correct what is left, if the "
                   "volume is wrong.")
-                  .arg(quoted(label.lot), stored.dissolved->day.toString(Qt::ISODate))
+                  .arg(quoted(label.lot), assay::shownDay(stored.dissolved->day))
             : Sentence::tr(
                   "Nothing was stored: the lot %1 is not in the book as dry; receive it as dry to note how "
                   "it is dissolved.")

@@ -4,6 +4,7 @@
 
 #include "core/assay/label.h"
 #include "core/assay/limits.h"
+#include "core/assay/localday.h"
 #include "core/notebook/lotkeepingstore.h"
 #include "core/notebook/lotrules.h"
 #include "core/notebook/opennotebook.h"
@@ -81,7 +82,7 @@ void Lots::open(LotId lot, const QDate &day, const QString &person)
     const planning::Lot stored = loadLots(act.database(), lot).at(0);
     if (stored.opened)
         throw refused(Sentence::tr("The lot %1 was opened on %2 already; nothing was stored.")
-                          .arg(quoted(label.lot), stored.opened->toString(Qt::ISODate)));
+                          .arg(quoted(label.lot), assay::shownDay(*stored.opened)));
     if (!day.isValid() || day > timeOf(act.at()).date())
         throw refused(
             Sentence::tr(

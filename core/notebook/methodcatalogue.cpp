@@ -3,6 +3,7 @@
 #include "core/notebook/methodcatalogue.h"
 
 #include "core/assay/label.h"
+#include "core/assay/localday.h"
 #include "core/exchange/writers.h"
 #include "core/notebook/content.h"
 #include "core/notebook/sentence.h"
@@ -50,7 +51,7 @@ bool isOfferedBeside(const StoredMethod &method, const Newest &newest)
 
 QString day(const QDateTime &time)
 {
-    return time.date().toString(Qt::ISODate);
+    return assay::shownDay(time.date());
 }
 
 /// "version 2, saved by Ines on 2026-03-02 (3fa9c1d2)"

@@ -3,6 +3,7 @@
 #include "core/notebook/standards.h"
 
 #include "core/assay/label.h"
+#include "core/assay/localday.h"
 #include "core/notebook/charts.h"
 #include "core/notebook/opennotebook.h"
 #include "core/notebook/sentence.h"
@@ -10,6 +11,7 @@
 #include "core/notebook/text.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace plateau::notebook {
 
@@ -88,7 +90,7 @@ PreparationId StandardBook::prepare(SubstanceId of, const planning::Preparation 
             throw refused(
                 Sentence::tr("The standard was not stored: the name %1 is taken by one made on %2; "
                              "give this one another, since runs tell them apart by it.")
-                    .arg(quoted(preparation.name), held.preparation.madeAt.date().toString(Qt::ISODate)));
+                    .arg(quoted(preparation.name), assay::shownDay(held.preparation.madeAt.date())));
     }
     const PreparationId id = storePreparation(act, of, preparation);
     act.note(Sentence::tr("%1 of %2").arg(preparation.name, substance.substance.name));
@@ -133,11 +135,13 @@ std::vector<RunId> StandardBook::runsOf(PreparationId id) const
 charts::Series StandardBook::recoveriesOfItsKind(PreparationId id) const
 {
     std::vector<QString> names;
+    QString substance;
     {
         const Transaction snapshot(*m_open.database, Transaction::Kind::Read);
         const HeldPreparation held = preparationOf(*m_open.database, id);
+        substance = comparisonKey(held.of.name);
         for (const HeldPreparation &one : loadPreparations(*m_open.database)) {
-            if (comparisonKey(one.of.name) == comparisonKey(held.of.name) &&
+            if (comparisonKey(one.of.name) == substance &&
                 one.preparation.measurand == held.preparation.measurand)
                 names.push_back(comparisonKey(one.preparation.name));
         }
@@ -145,10 +149,11 @@ charts::Series StandardBook::recoveriesOfItsKind(PreparationId id) const
     const Charts charts(m_open);
     charts::Series all;
     for (const ChartOffer &offer : charts.offers(charts::Quantity::StandardRecovery)) {
-        if (std::ranges::find(names, comparisonKey(offer.subject.name)) == names.end())
+        if (offer.preparations == 0 || comparisonKey(offer.subject.name) != substance)
             continue;
-        const charts::Series own = charts.series(offer.subject);
-        all.insert(all.end(), own.begin(), own.end());
+        std::ranges::copy_if(charts.series(offer.subject), std::back_inserter(all), [&](const charts::Point &point) {
+            return std::ranges::find(names, comparisonKey(point.name)) != names.end();
+        });
     }
     return all;
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/checkedequipment.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/planning/glassfor.h"
 #include "core/run/volumes.h"
@@ -101,7 +102,7 @@ void takePath(Photometer &photometer, const HeldItem *held, const std::vector<He
         path_percent = photometer.pathLength_percent;
         pathSource = photometer.checkedOn
                          ? CheckedEquipmentWording::tr("%1, %2").arg(
-                               photometer.source, photometer.checkedOn->toString(Qt::ISODate))
+                               photometer.source, assay::shownDay(*photometer.checkedOn))
                          : photometer.source;
     }
     if (!path_percent && !figures)
@@ -177,7 +178,7 @@ void addDoubtsSince(const HeldItem &held, const QString &name, const QDate &day,
             doubts.push_back({held.id, false,
                               CheckedEquipmentWording::tr("%1: not in the book of equipment yet on that day; its next "
                                                           "check, on %2, failed: %3.")
-                                  .arg(name, failed->check.day.toString(Qt::ISODate), equipment::aspectName(aspect))});
+                                  .arg(name, assay::shownDay(failed->check.day), equipment::aspectName(aspect))});
     }
 }
 
@@ -203,7 +204,7 @@ void addDoubts(const HeldItem &held, const QDate &day, const QDate &today,
             doubts.push_back(
                 {held.id, false,
                  CheckedEquipmentWording::tr("%1: passed before this run, but failed afterwards, on %2: %3.")
-                     .arg(name, failed->check.day.toString(Qt::ISODate),
+                     .arg(name, assay::shownDay(failed->check.day),
                           equipment::aspectName(standing.aspect))});
         }
     }

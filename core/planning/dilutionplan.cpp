@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "core/planning/dilutionsearch.h"
+#include "core/planning/glassfor.h"
 #include "core/run/volumes.h"
 #include "core/planning/slack.h"
 
@@ -43,8 +44,15 @@ bool isSame(double one, double other)
     return std::abs(one - other) <= slack * std::max(std::abs(one), std::abs(other));
 }
 
+/// Which volumes of the sample come into question beside the method's own.
+enum class Volumes {
+    /// Those that leave a volume of diluent that a pipette delivers, too.
+    WithDiluent,
+    AnySettable,
+};
+
 std::vector<double> sampleVolumes_mL(const assay::Method &method, const DilutionQuestion &question,
-                                     const Glassware &glassware)
+                                     const Glassware &glassware, Volumes which)
 {
     if (question.sampleVolume_mL)
         return {*question.sampleVolume_mL};
@@ -57,7 +65,9 @@ std::vector<double> sampleVolumes_mL(const assay::Method &method, const Dilution
             const bool allowed = volume_mL >= sample->range_mL->lower * (1 - slack) &&
                                  volume_mL <= sample->range_mL->upper * (1 + slack);
             const auto same = [volume_mL](double other) { return isSame(volume_mL, other); };
-            if (allowed && std::ranges::none_of(volumes, same))
+            const bool dosable =
+                which == Volumes::AnySettable || isDelivered(diluentBeside_mL(method, volume_mL), glassware);
+            if (allowed && dosable && std::ranges::none_of(volumes, same))
                 volumes.push_back(volume_mL);
         }
     }
@@ -112,13 +122,13 @@ DilutionTarget targetOf(const assay::Method &method, const DilutionQuestion &que
 }
 
 std::vector<DilutionTarget> targetsOf(const assay::Method &method, const DilutionQuestion &question,
-                                      const Glassware &glassware)
+                                      const Glassware &glassware, Volumes which)
 {
     const std::vector<Expected> expected = expectedOf(method, question);
     if (expected.empty() || !assay::absorptivity(method, question.wavelength_nm))
         return {};
     std::vector<DilutionTarget> targets;
-    for (const double volume_mL : sampleVolumes_mL(method, question, glassware))
+    for (const double volume_mL : sampleVolumes_mL(method, question, glassware, which))
         targets.push_back(targetOf(method, question, expected, volume_mL));
     return targets;
 }
@@ -131,6 +141,26 @@ bool isWorthItsSteps(const RankedProposal &longer, const std::vector<RankedPropo
                other.nearness <= longer.nearness && other.usualVolume >= longer.usualVolume &&
                other.proposal.uncertainty_percent <= longer.proposal.uncertainty_percent + slack;
     });
+}
+
+/// Best first. Of each number of steps the simple ones, and only where there are none the others.
+std::vector<RankedProposal> chainsInto(const std::vector<DilutionTarget> &targets,
+                                       const std::vector<PossibleStep> &steps)
+{
+    const std::vector<PossibleStep> simple = simpleOnes(steps);
+    std::vector<RankedProposal> found;
+    for (int length = 0; length <= longestChain; ++length) {
+        if (length > usualLongestChain && !found.empty())
+            break;
+        std::vector<RankedProposal> best = bestChains(targets, simple, length);
+        if (best.empty())
+            best = bestChains(targets, steps, length);
+        for (RankedProposal &ranked : best) {
+            if (isWorthItsSteps(ranked, found))
+                found.push_back(std::move(ranked));
+        }
+    }
+    return found;
 }
 
 QString foldText(double logFactor)
@@ -204,20 +234,17 @@ double predictedSignal(const assay::Method &method, const QString &measurand, do
 std::vector<DilutionProposal> proposeDilutions(const assay::Method &method, const DilutionQuestion &question,
                                                const Glassware &glassware)
 {
-    const std::vector<DilutionTarget> targets = targetsOf(method, question, glassware);
-    const std::vector<PossibleStep> steps = possibleSteps(glassware);
-    std::vector<RankedProposal> found;
-    for (int length = 0; length <= longestChain; ++length) {
-        if (length > usualLongestChain && !found.empty())
-            break;
-        for (RankedProposal &ranked : bestChains(targets, steps, length)) {
-            if (isWorthItsSteps(ranked, found))
-                found.push_back(std::move(ranked));
-        }
-    }
+    const std::vector<PossibleStep> steps = possibleSteps(withUsualGlass(glassware));
+    std::vector<RankedProposal> found = chainsInto(targetsOf(method, question, glassware, Volumes::WithDiluent), steps);
+    if (found.empty())
+        found = chainsInto(targetsOf(method, question, glassware, Volumes::AnySettable), steps);
     std::vector<DilutionProposal> proposals;
     for (RankedProposal &ranked : found) {
         DilutionProposal &proposal = proposals.emplace_back(std::move(ranked.proposal));
+        for (ChainStep &step : proposal.chain) {
+            step.pipette = glassware.pipettes.empty() ? notListed : step.pipette;
+            step.flask = glassware.flasks.empty() ? notListed : step.flask;
+        }
         for (const Expected &each : expectedOf(method, question))
             proposal.predictedSignal[each.measurand->id] =
                 signalOf(method, question, each, proposal.sampleVolume_mL, proposal.factor);
@@ -236,7 +263,7 @@ QString whyNone(const assay::Method &method, const DilutionQuestion &question, c
     if (!proposeDilutions(method, question, glassware).empty())
         return {};
 
-    std::vector<DilutionTarget> targets = targetsOf(method, question, glassware);
+    std::vector<DilutionTarget> targets = targetsOf(method, question, glassware, Volumes::AnySettable);
     const DilutionTarget largest = targets.back();
     std::erase_if(targets,
                   [](const DilutionTarget &target) { return target.lowest > target.highest + slack; });
@@ -247,7 +274,7 @@ QString whyNone(const assay::Method &method, const DilutionQuestion &question, c
     const DilutionTarget easiest = *std::ranges::min_element(targets, {}, [](const DilutionTarget &target) {
         return target.highest < -slack ? INFINITY : target.lowest;
     });
-    if (possibleSteps(glassware).empty())
+    if (possibleSteps(withUsualGlass(glassware)).empty())
         return DilutionSentence::tr("The sample has to be diluted, but no pipette and flask of the laboratory make a "
                             "dilution.");
     return DilutionSentence::tr("With %1 of sample it has to be diluted %2- to %3-fold; no chain of up to %4 steps "

@@ -23,7 +23,10 @@ struct DilutionQuestion {
     std::optional<double> sampleVolume_mL;
 };
 
-/// One step of a chain with what it is made with: indices into Glassware.
+/// In place of an index: the laboratory lists none of the kind, and the usual glass stands in.
+inline constexpr int notListed = -1;
+
+/// One step of a chain with what it is made with: indices into Glassware, or notListed.
 struct ChainStep {
     run::DilutionStep step;
     int pipette = 0;
@@ -61,11 +64,16 @@ double predictedSignal(const assay::Method &method, const QString &measurand, do
                        double pathLength_mm);
 
 /// Ways to bring all expected measurands into aimedSignals, best first, of at most two steps (three where two
-/// do not do). Order: fewer steps; then the outermost signal nearest to aimedSignal, |log10| in whole steps
-/// of 0.3; then the method's own sample volume; then the smaller uncertainty in whole steps of half a
-/// percent; then the smaller flasks together; then the smaller uncertainty. At most five of each number of
-/// steps, no two with the same pipettes and flasks, and no longer chain that a shorter one equals in signal,
-/// sample volume and uncertainty. Empty where none does: whyNone says why.
+/// do not do). Only volumes that a listed pipette can be set to and listed flasks; where none is listed,
+/// withUsualGlass. Another sample volume than the method's leaves a volume of diluent that a pipette can be set
+/// to, as long as there is such a way.
+///
+/// Order: fewer steps; then simple factors (simpleOnes: the others only where no chain of so many simple steps
+/// does); then the outermost signal nearest to aimedSignal, |log10| in whole steps of 0.3; then the method's own
+/// sample volume; then the smaller uncertainty in whole steps of half a percent; then the smaller flasks together;
+/// then the smaller uncertainty; then a sample volume in steps of 0.05 mL. At most five of each number of steps,
+/// no two with the same pipettes and flasks, and no longer chain that a shorter one equals in signal, sample
+/// volume and uncertainty. The factor is that of the volumes. Empty where none does: whyNone says why.
 std::vector<DilutionProposal> proposeDilutions(const assay::Method &method, const DilutionQuestion &question,
                                                const Glassware &glassware);
 /// One sentence for an analyst: nothing expected, too weak at the largest volume, too strong for the

@@ -23,6 +23,7 @@ struct Rank {
     long long certainty = 0;
     long long flasks = 0;
     long long uncertainty = 0;
+    bool awkwardVolume = false;
     /// Ties beyond the stated order, so that it is always the same.
     long long distance = 0;
     double sampleVolume_mL = 0;
@@ -63,6 +64,13 @@ double factorOf(const Chain &chain)
     return factor;
 }
 
+/// In steps of 0.05 mL, which every pipette of a range has.
+bool isEasyVolume(double volume_mL)
+{
+    const double steps = volume_mL / 0.05;
+    return std::abs(steps - std::round(steps)) < 1e-6;
+}
+
 Rank rankOf(const Chain &chain, double logFactor, const DilutionTarget &target)
 {
     constexpr double units = 1e7;
@@ -76,6 +84,7 @@ Rank rankOf(const Chain &chain, double logFactor, const DilutionTarget &target)
             uncertainty / std::llround(equallyCertain_percent * units),
             std::llround(flasks_mL * units),
             uncertainty,
+            !target.usual && !isEasyVolume(target.sampleVolume_mL),
             std::llround(distance * units),
             target.sampleVolume_mL,
             factorOf(chain)};

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/glassfor.h"
 
+#include "core/planning/glassware.h"
+
 #include <QStringList>
 
+#include <algorithm>
 #include <cmath>
 
 namespace plateau::planning {
@@ -26,10 +29,27 @@ bool makes(const Pipette &pipette, double volume_mL)
 {
     if (volume_mL < pipette.smallest_mL - sameVolume_mL || volume_mL > pipette.largest_mL + sameVolume_mL)
         return false;
-    if (pipette.step_mL <= 0)
+    const double step_mL = settingStep_mL(pipette);
+    if (step_mL <= 0)
         return true;
-    const double steps = (volume_mL - pipette.smallest_mL) / pipette.step_mL;
-    return std::abs(steps - std::round(steps)) * pipette.step_mL < sameVolume_mL;
+    const double steps = (volume_mL - pipette.smallest_mL) / step_mL;
+    return std::abs(steps - std::round(steps)) * step_mL < sameVolume_mL;
+}
+
+bool isDelivered(double volume_mL, const Glassware &glassware)
+{
+    return volume_mL < sameVolume_mL ||
+           std::ranges::any_of(glassware.pipettes,
+                               [volume_mL](const Pipette &pipette) { return makes(pipette, volume_mL); });
+}
+
+double diluentBeside_mL(const assay::Method &method, double sampleVolume_mL)
+{
+    const assay::Component *sample = assay::findComponent(method, method.sample);
+    const assay::Component *diluent = assay::findComponent(method, method.diluent);
+    if (!sample || !diluent)
+        return 0;
+    return std::max(0.0, diluent->volume_mL + sample->volume_mL - sampleVolume_mL);
 }
 
 std::optional<GlassForStep> glassFor(const run::DilutionStep &step, const Glassware &glassware)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/assay/method.h"
 #include "core/planning/laboratory.h"
 #include "core/run/run.h"
 
@@ -25,5 +26,10 @@ std::optional<GlassForStep> glassFor(const run::DilutionStep &step, const Glassw
 
 /// Whether the pipette can be set to the volume.
 bool makes(const Pipette &pipette, double volume_mL);
+/// Whether any pipette of the list can be set to it, or nothing is to be pipetted.
+bool isDelivered(double volume_mL, const Glassware &glassware);
+
+/// What a tube with so much sample gets of the diluent, which makes up for it (mL); 0 where there is none or it cannot.
+double diluentBeside_mL(const assay::Method &method, double sampleVolume_mL);
 
 } // namespace plateau::planning

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/inputsources.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/planning/glassfor.h"
 #include "core/planning/uncertaintysources.h"
@@ -242,7 +243,7 @@ QString InputSources::photometerSource() const
 {
     const Photometer &photometer = *m_laboratory.photometer;
     return photometer.checkedOn ? InputSourcesWording::tr("%1, %2").arg(
-                                      photometer.source, photometer.checkedOn->toString(Qt::ISODate))
+                                      photometer.source, assay::shownDay(*photometer.checkedOn))
                                 : photometer.source;
 }
 

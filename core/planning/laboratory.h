@@ -18,7 +18,8 @@ struct Pipette {
     QString name;
     double smallest_mL = 0;
     double largest_mL = 0;
-    /// Volumes it can be set to: smallest, smallest + step, … largest. 0 for a pipette of one volume.
+    /// Volumes it can be set to: smallest, smallest + step, … largest. 0 for a pipette of one volume; of a range: not
+    /// known, and settingStep_mL says what is usual.
     double step_mL = 0;
     /// Relative standard uncertainty (k = 1) of a volume, in percent.
     double uncertainty_percent = 0;

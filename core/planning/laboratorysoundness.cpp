@@ -60,6 +60,8 @@ void checkSteps(const Pipette &pipette, const QString &pointer, Problems &proble
                                  .arg(shown(pipette.step_mL))));
         return;
     }
+    if (pipette.step_mL == 0)
+        return; // not known
     const double range_mL = pipette.largest_mL - pipette.smallest_mL;
     if (!(pipette.step_mL > 0 && pipette.step_mL <= range_mL * (1 + 1e-9))) {
         problems.push_back(error(

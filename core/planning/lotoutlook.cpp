@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/lotoutlook.h"
 
+#include "core/assay/localday.h"
 #include "core/run/reagent.h"
 
 #include <QCoreApplication>
@@ -84,7 +85,7 @@ LotOutlook outlookOf(const Lot &lot, const QDateTime &from, const QDateTime &to,
 
 QString lotDayText(const QDate &day)
 {
-    return day.toString(Qt::ISODate);
+    return assay::shownDay(day);
 }
 
 QString useByText(const UseBy &useBy)

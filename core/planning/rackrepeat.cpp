@@ -3,7 +3,9 @@
 #include "core/planning/rackrepeat.h"
 
 #include "core/evaluation/format.h"
+#include "core/planning/dilutionsearch.h"
 #include "core/planning/glassfor.h"
+#include "core/planning/glassware.h"
 #include "core/planning/slack.h"
 
 #include <QCoreApplication>
@@ -19,6 +21,8 @@ struct RackRepeatWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::planning::RackRepeat)
 };
 
+/// Less is not diluted with care at the bench (common practice, no source).
+constexpr double leastDiluted_mL = 0.1;
 
 /// The step with the smallest glass of the laboratory that makes exactly that factor; the volume taken as
 /// large as a pipette allows.
@@ -31,26 +35,120 @@ std::optional<run::DilutionStep> oneStep(double factor, const Glassware &glasswa
     for (const double flask_mL : flasks_mL) {
         const double take_mL = flask_mL / factor;
         const run::DilutionStep step{take_mL, flask_mL};
-        // Less than a tenth of a millilitre is not diluted with care at the bench (common practice, no
-        // source).
-        if (take_mL >= 0.1 - slack && glassFor(step, glassware))
+        if (take_mL >= leastDiluted_mL - slack && glassFor(step, glassware))
             return step;
     }
     return std::nullopt;
 }
 
-std::vector<run::DilutionStep> chainOf(const evaluation::Advice &advice, const Glassware &glassware)
+/// The best chain of the laboratory's glass whose factor lies between the two, of as few steps as it takes; empty
+/// where none does.
+std::vector<run::DilutionStep> chainBetween(double least, double most, const Glassware &glassware)
+{
+    constexpr int longest = 3;
+    DilutionTarget target;
+    target.lowest = target.middle = std::log10(least);
+    target.highest = std::log10(most);
+    const std::vector<PossibleStep> steps = possibleSteps(glassware, leastDiluted_mL);
+    const std::vector<PossibleStep> simple = simpleOnes(steps);
+    for (int length = 1; length <= longest; ++length) {
+        for (const auto *from : {&simple, &steps}) {
+            const std::vector<RankedProposal> best = bestChains({target}, *from, length);
+            if (best.empty())
+                continue;
+            std::vector<run::DilutionStep> chain;
+            for (const ChainStep &step : best.front().proposal.chain)
+                chain.push_back(step.step);
+            return chain;
+        }
+    }
+    return {};
+}
+
+/// What the sample gave in the tubes that count: the smallest net signal, and at which volume.
+struct Given {
+    double netSignal = 0;
+    double sampleVolume_mL = 0;
+};
+
+std::optional<Given> smallestSignal(const assay::Method &method, const run::Run &run, const QString &sample)
+{
+    std::optional<Given> smallest;
+    for (const evaluation::TubeValue &value : evaluation::evaluate(method, run).tubes) {
+        const run::Tube &tube = run.tubes[static_cast<std::size_t>(value.index)];
+        const bool counts = tube.role == run::Role::Sample && tube.sample == sample && tube.spoilt.isEmpty();
+        if (counts && value.netSignal && (!smallest || *value.netSignal < smallest->netSignal))
+            smallest = Given{*value.netSignal, value.sampleVolume_mL};
+    }
+    return smallest;
+}
+
+/// Where the glass makes no such factor, a stronger one that still leaves a signal to measure.
+double mostDiluted(const assay::Method &method, const run::Run &run, const run::Sample &sample, double factor)
+{
+    const std::optional<Given> given = smallestSignal(method, run, sample.id);
+    if (!given || method.window.minSignal <= 0)
+        return factor;
+    return std::max(factor, run::dilutionFactor(sample.dilution) * given->netSignal / method.window.minSignal);
+}
+
+std::vector<run::DilutionStep> chainOf(const assay::Method &method, const run::Run &run, const run::Sample &sample,
+                                       const evaluation::Advice &advice, const Glassware &glassware)
 {
     if (advice.factor <= 1 + slack)
         return {};
     // What the sentence of the check says is done, as long as there is the glass for it.
     const bool isAtHand = std::ranges::all_of(
         advice.steps, [&](const run::DilutionStep &step) { return glassFor(step, glassware).has_value(); });
-    if (isAtHand && !advice.steps.empty())
+    const bool isListed = !glassware.pipettes.empty() && !glassware.flasks.empty();
+    if (!isListed || (isAtHand && !advice.steps.empty()))
         return advice.steps;
     if (const auto step = oneStep(advice.factor, glassware))
         return {*step};
-    return advice.steps;
+    if (auto exact = chainBetween(advice.factor, advice.factor, glassware); !exact.empty())
+        return exact;
+    auto stronger = chainBetween(advice.factor, mostDiluted(method, run, sample, advice.factor), glassware);
+    return stronger.empty() ? advice.steps : stronger;
+}
+
+/// The largest volume up to the advised one that a pipette delivers, and the diluent beside it, too; as advised
+/// where there is none that is more than the sample had and leaves a signal to measure.
+double deliveredVolume_mL(const assay::Method &method, const run::Run &run, const QString &sample, double advised_mL,
+                          const Glassware &glassware)
+{
+    const auto fits = [&](double volume_mL) {
+        return isDelivered(volume_mL, glassware) && isDelivered(diluentBeside_mL(method, volume_mL), glassware);
+    };
+    if (glassware.pipettes.empty() || fits(advised_mL))
+        return advised_mL;
+    const std::optional<Given> given = smallestSignal(method, run, sample);
+    std::optional<double> best_mL;
+    for (const Pipette &pipette : glassware.pipettes) {
+        for (const double volume_mL : settableVolumes_mL(pipette)) {
+            if (volume_mL > advised_mL * (1 + slack) || (best_mL && volume_mL <= *best_mL) || !fits(volume_mL))
+                continue;
+            const bool isMore = !given || volume_mL > given->sampleVolume_mL * (1 + slack);
+            const bool isMeasured = !given || given->sampleVolume_mL <= 0 || given->netSignal <= 0 ||
+                                    given->netSignal * volume_mL / given->sampleVolume_mL >= method.window.minSignal;
+            if (isMore && isMeasured)
+                best_mL = volume_mL;
+        }
+    }
+    return best_mL.value_or(advised_mL);
+}
+
+/// The advice as the laboratory's glass can carry it out.
+evaluation::Advice delivered(const assay::Method &method, const run::Run &run, const run::Sample &sample,
+                             evaluation::Advice advice, const Glassware &glassware)
+{
+    if (advice.kind == evaluation::Advice::Kind::IncreaseVolume) {
+        advice.sampleVolume_mL = deliveredVolume_mL(method, run, sample.id, advice.sampleVolume_mL, glassware);
+        return advice;
+    }
+    advice.steps = chainOf(method, run, sample, advice, glassware);
+    if (const double factor = run::dilutionFactor(advice.steps); std::abs(factor / advice.factor - 1) > slack)
+        advice.factor = factor;
+    return advice;
 }
 
 QString nameOf(const run::Run &run, const QString &sample, const evaluation::Advice &advice)
@@ -86,19 +184,20 @@ std::vector<run::Tube> tubesLike(const run::Run &run, const QString &sample, con
 
 } // namespace
 
-std::optional<RackRepeat> repeatInRack(const run::Run &run, const QString &sample,
-                                       const evaluation::Advice &advice, const Glassware &glassware,
+std::optional<RackRepeat> repeatInRack(const assay::Method &method, const run::Run &run, const QString &sample,
+                                       const evaluation::Advice &advised, const Glassware &glassware,
                                        const PlanRecord *plan)
 {
     const run::Sample *original = run::findSample(run, sample);
     if (!original)
         return std::nullopt;
+    const evaluation::Advice advice = delivered(method, run, *original, advised, glassware);
     RackRepeat repeat;
     repeat.sample = *original;
     repeat.sample.id = nameOf(run, sample, advice);
     repeat.sample.repeats = original->repeats.isEmpty() ? sample : original->repeats;
     if (advice.kind == evaluation::Advice::Kind::Dilute)
-        repeat.sample.dilution = chainOf(advice, glassware);
+        repeat.sample.dilution = advice.steps;
     for (run::DilutionStep &step : repeat.sample.dilution) {
         const auto glass = glassFor(step, glassware);
         step.uncertainty_percent = glass ? std::optional(glass->uncertainty_percent) : std::nullopt;

@@ -22,10 +22,12 @@ struct RackRepeat {
 };
 
 /// The repeat of a sample as advised: with the chain of the advice, or where the laboratory has no glass for
-/// that, with one step of its glass that makes the factor, if there is one. What is known of the sample is
+/// that, with what its glass makes of the factor, or else of a stronger one whose signal, predicted from the run,
+/// is still within the method's window. A larger volume of sample is rounded down to one that a pipette delivers
+/// with the diluent beside it. As advised where no glass is listed or none does. What is known of the sample is
 /// taken over from plan, which may be nullptr. Nothing where the run has no such sample.
-std::optional<RackRepeat> repeatInRack(const run::Run &run, const QString &sample,
-                                       const evaluation::Advice &advice, const Glassware &glassware,
+std::optional<RackRepeat> repeatInRack(const assay::Method &method, const run::Run &run, const QString &sample,
+                                       const evaluation::Advice &advised, const Glassware &glassware,
                                        const PlanRecord *plan);
 
 /// The advice on a sample that no other sample of the run repeats yet: of the checks that failed. Nothing

@@ -3,6 +3,7 @@
 #include "core/planning/worksheet.h"
 
 #include "core/planning/glassfor.h"
+#include "core/planning/glassware.h"
 #include "core/run/volumes.h"
 
 #include <QCoreApplication>
@@ -144,7 +145,7 @@ QString pipetteFor(double volume_mL, const Glassware &glassware)
 {
     const Pipette *best = nullptr;
     const auto rank = [](const Pipette &pipette) {
-        return std::tuple(pipette.largest_mL, pipette.step_mL <= 0);
+        return std::tuple(pipette.largest_mL, settingStep_mL(pipette) <= 0);
     };
     for (const Pipette &pipette : glassware.pipettes) {
         if (makes(pipette, volume_mL) && (!best || rank(pipette) < rank(*best)))

@@ -7166,7 +7166,7 @@
         </message>
         <message>
             <source>%1: good until %2; a repeat after that takes another.</source>
-            <translation>%1: verwendbar bis %2; eine Wiederholung danach nimmt ein anderes.</translation>
+            <translation>%1: verwendbar bis %2; eine Wiederholung danach braucht eine andere Charge.</translation>
         </message>
         <message numerus="yes">
             <source>low, enough for %n tubes</source>
@@ -15148,7 +15148,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Made at, by</source>
-            <translation>Hergestellt am, von</translation>
+            <translation>Hergestellt, von</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -19456,7 +19456,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Prepared at</source>
-            <translation>Hergestellt am</translation>
+            <translation>Hergestellt</translation>
         </message>
         <message>
             <source>Used</source>
@@ -19646,7 +19646,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Made at</source>
-            <translation>Hergestellt am</translation>
+            <translation>Hergestellt</translation>
         </message>
         <message>
             <source>Made of</source>

@@ -246,15 +246,20 @@ void History::keepCharts()
     m_chartsKept = true;
     m_now = m_now.addSecs(300);
     notebook::Charts &charts = m_notebook.charts();
-    for (const charts::Quantity quantity : {charts::Quantity::StandardRecovery, charts::Quantity::Blank}) {
-        const charts::Subject subject{quantity, m_methods.front().method.id,
-                                      m_methods.front().method.measurands.front().id};
-        charts::Settings settings = charts::usualSettings(quantity);
+    const assay::Method &method = m_methods.front().method;
+    charts::Subject recovery{charts::Quantity::StandardRecovery, method.id, method.measurands.front().id};
+    // Of the substance, since standards are made anew every few days.
+    for (const notebook::ChartOffer &offer : charts.offers(recovery.quantity)) {
+        if (offer.preparations > 0 && offer.subject.methodId == recovery.methodId &&
+            offer.subject.measurand == recovery.measurand)
+            recovery.name = offer.subject.name;
+    }
+    const charts::Subject blanks{charts::Quantity::Blank, recovery.methodId, recovery.measurand};
+    for (const charts::Subject &subject : {recovery, blanks}) {
+        charts::Settings settings = charts::usualSettings(subject.quantity);
         settings.rules.insert(quality::RunRule::FourOfFiveBeyond1);
         charts.saveSettings(subject, settings, nameOfHead());
     }
-    const charts::Subject recovery{charts::Quantity::StandardRecovery, m_methods.front().method.id,
-                                   m_methods.front().method.measurands.front().id};
     const charts::Series series = charts.series(recovery);
     if (series.size() > 3) {
         const charts::Point &point = series[series.size() / 3];

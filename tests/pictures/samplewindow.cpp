@@ -79,7 +79,8 @@ SampleWindow::~SampleWindow()
 
 SpokenLanguage::SpokenLanguage(const QString &code)
 {
-    QLocale::setDefault(QLocale(code));
+    // English with the day before the month.
+    QLocale::setDefault(QLocale(code == u"en"_s ? u"en_GB"_s : code));
     app::installTranslations();
 }
 

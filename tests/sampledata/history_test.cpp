@@ -6,6 +6,7 @@
 
 #include "core/charts/controlchart.h"
 #include "core/equipment/outcome.h"
+#include "core/evaluation/doubts.h"
 #include "core/exchange/library.h"
 
 #include <gmock/gmock.h>
@@ -125,6 +126,26 @@ TEST(SampleHistory, IsSoundWhenVerified)
     EXPECT_EQ(verification.runsChecked, runsOfTheHistory);
 }
 
+TEST(SampleHistory, BeginsNoRunWithAReadingThatTheMethodQuestions)
+{
+    const notebook::Notebook &made = madeHistory();
+    int asked = 0;
+    for (const notebook::RunSummary &summary : made.runs()) {
+        const notebook::StoredRun stored = made.load(summary.id);
+        run::Run unread = stored.run;
+        for (run::Tube &tube : unread.tubes)
+            tube.readings.clear();
+        const QString first = assay::readingsInOrder(stored.method).front();
+        const auto read = stored.run.tubes.front().readings.find(first);
+        if (read == stored.run.tubes.front().readings.end() || !std::holds_alternative<double>(read->second))
+            continue;
+        ++asked;
+        EXPECT_EQ(evaluation::doubtAbout(stored.method, unread, 0, first, std::get<double>(read->second)), QString())
+            << summary.id.value;
+    }
+    EXPECT_GT(asked, runsOfTheHistory / 2);
+}
+
 TEST(SampleHistory, HoldsWhatALaboratoryHasOverTheYears)
 {
     const notebook::Notebook &made = madeHistory();
@@ -164,7 +185,13 @@ TEST(SampleHistory, KeepsWithEveryPlanWhoseTheUncertaintiesAre)
 
 TEST(SampleHistory, ShowsTheWeakLotByTheRunRulesOfTheControlChart)
 {
-    const charts::Subject subject{charts::Quantity::StandardRecovery, u"total-sulphite"_s, u"sulphite"_s};
+    const auto offers = madeHistory().charts().offers(charts::Quantity::StandardRecovery);
+    const auto offer = std::ranges::find_if(offers, [](const notebook::ChartOffer &one) {
+        return one.preparations > 1 && one.subject.methodId == "total-sulphite"_L1 &&
+               one.subject.measurand == "sulphite"_L1;
+    });
+    ASSERT_NE(offer, offers.end()) << "the substance that its standards are made of";
+    const charts::Subject subject = offer->subject;
     const charts::Series series = madeHistory().charts().series(subject);
     const charts::Settings settings = charts::usualSettings(subject.quantity);
     charts::Filter all;

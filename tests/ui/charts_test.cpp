@@ -10,13 +10,17 @@
 #include "ui/charts/panelview.h"
 #include "ui/charts/pointpanel.h"
 #include "ui/charts/settingsform.h"
+#include "ui/charts/subjectform.h"
 #include "ui/shared/losspanel.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/theme.h"
 
+#include <QChart>
+#include <QChartView>
 #include <QComboBox>
 #include <QImage>
 #include <QLabel>
+#include <QLegend>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
@@ -143,6 +147,18 @@ TEST(PanelPicture, HasTheLinesThatTheLimitsSay)
     // Of the moving range no line lies below zero.
     const PanelPicture ranges = pictureOf(recovery, chartOf({100, 107, 95}), 1, {});
     EXPECT_THAT(ranges.levels, SizeIs(3));
+}
+
+TEST(PanelPicture, SaysThatLimitsAreProvisional)
+{
+    const std::vector<double> values{100, 102, 100, 102, 100, 102, 100, 102, 100, 102, 100, 102};
+    const PanelPicture few = pictureOf(recovery, charts::controlChart(recovery, seriesOf(values), {}, {}), 0, {});
+    EXPECT_TRUE(few.isProvisional);
+    EXPECT_EQ(few.quantity, u"recovery in %; limits provisional"_s);
+    EXPECT_THAT(few.levels, SizeIs(5));
+    const PanelPicture fixedOnes = pictureOf(recovery, chartOf({100, 107}), 0, {});
+    EXPECT_FALSE(fixedOnes.isProvisional);
+    EXPECT_EQ(fixedOnes.quantity, u"recovery in %"_s);
 }
 
 TEST_F(ChartViewTest, BothPanelsHaveOneRunAtOneDistanceFromTheLeft)
@@ -294,6 +310,88 @@ TEST_F(ChartSourceOf, ARunNamesTheReagentOfALotAsTheMethodDoes)
     EXPECT_THAT(names, ElementsAre(u"Buffer pH 9"_s, u"Enzyme suspension"_s));
 }
 
+TEST_F(ChartSourceOf, SettingsSavedForAllMaterialsHoldForEachUntilItHasItsOwn)
+{
+    ChartSource source(*book, [] { return u"R. Okafor"_s; });
+    ASSERT_TRUE(source.save(recovery, fixed(99.5, 1.25)));
+    Subject one = recovery;
+    one.name = u"STD"_s;
+    ASSERT_TRUE(source.kept(one));
+    EXPECT_TRUE(source.kept(one)->isOfAll);
+    EXPECT_EQ(source.settings(one), fixed(99.5, 1.25));
+    ASSERT_TRUE(source.save(one, fixed(100, 1)));
+    EXPECT_FALSE(source.kept(one)->isOfAll);
+    EXPECT_EQ(source.settings(one), fixed(100, 1));
+    EXPECT_EQ(source.settings(recovery), fixed(99.5, 1.25)) << "nothing is lost";
+    // The centre of a control is its own.
+    Subject control = one;
+    control.quantity = Quantity::ControlMaterial;
+    Subject controls = control;
+    controls.name.clear();
+    ASSERT_TRUE(source.save(controls, fixed(0.5, 0.01)));
+    EXPECT_FALSE(source.kept(control));
+    EXPECT_EQ(source.settings(control), charts::usualSettings(Quantity::ControlMaterial));
+}
+
+TEST_F(ChartSourceOf, AChartBeginsWithTheMaterialOfMostValues)
+{
+    for (const QStringList &used : {QStringList{u"A-1"_s, u"STD"_s}, QStringList{u"STD"_s}}) {
+        run::Run run = test::exampleRun();
+        for (const QString &name : used) {
+            run::Tube tube = run.tubes.back();
+            tube.role = run::Role::Standard;
+            tube.sample.clear();
+            tube.standard = name;
+            run.standards.push_back({name, 0.168, {}, {}, {}, 0}); // of 0.5 x 0.33651 found
+            run.tubes.push_back(tube);
+        }
+        for (run::Tube &tube : run.tubes)
+            tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.61}};
+        book->decide(addRun(run), notebook::DecisionKind::Accepted, u"R. Okafor"_s, {});
+    }
+    Theme theme;
+    ChartSource source(*book, [] { return u"R. Okafor"_s; });
+    source.refresh();
+    SubjectForm form(theme, source);
+    form.refresh();
+    const auto &names = find<QComboBox>(form, u"chartName"_s);
+    ASSERT_TRUE(form.subject());
+    EXPECT_EQ(form.subject()->name, u"STD"_s);
+    ASSERT_EQ(names.count(), 3);
+    EXPECT_EQ(names.itemText(0), u"A-1"_s);
+    EXPECT_EQ(names.itemText(2), u"all of them, without limits"_s);
+    // All of another quantity is not taken over.
+    const auto choose = [&](Quantity quantity) {
+        auto &box = find<QComboBox>(form, u"chartQuantity"_s);
+        box.setCurrentIndex(box.findData(charts::quantityWord(quantity)));
+        form.refresh();
+        return form.subject() ? form.subject()->name : u"nothing"_s;
+    };
+    EXPECT_EQ(choose(Quantity::Blank), QString());
+    EXPECT_EQ(choose(Quantity::StandardStrength), u"STD"_s);
+    EXPECT_EQ(choose(Quantity::DuplicateRange), QString());
+    EXPECT_EQ(choose(Quantity::StandardRecovery), u"STD"_s);
+}
+
+TEST(SettingsForm, SaysHowManyValuesLimitsNeed)
+{
+    Theme theme;
+    SettingsForm form(theme);
+    form.setSettings(Quantity::StandardRecovery, Settings{});
+    const auto &fewest = find<QLabel>(form, u"chartFewest"_s);
+    EXPECT_EQ(fewest.text(), u"At least 10. With fewer than 20 the limits are provisional."_s);
+    find<NumberEntry>(form, u"chartValues"_s).setText(u"9"_s);
+    EXPECT_EQ(form.fault(), u"Limits from earlier runs need 10 to 10000 values."_s);
+    Settings means;
+    means.kind = Kind::MeanAndRange;
+    form.setSettings(Quantity::StandardRecovery, means);
+    EXPECT_EQ(fewest.text(), u"At least 20. With fewer than 40 the limits are provisional."_s);
+    EXPECT_TRUE(form.settings());
+    find<NumberEntry>(form, u"chartSubgroup"_s).setText(u"3"_s);
+    EXPECT_EQ(fewest.text(), u"At least 30. With fewer than 60 the limits are provisional."_s);
+    EXPECT_FALSE(form.settings());
+}
+
 TEST(SettingsForm, GivesBackWhatItWasGiven)
 {
     Theme theme;
@@ -371,6 +469,9 @@ TEST(LossPanel, SaysWhatTheFitSays)
     LossPanel panel(theme);
     EXPECT_TRUE(
         find<QLabel>(panel, u"lossWords"_s).text().startsWith(u"The loss per hour cannot be told yet"_s));
+    const auto *view = panel.findChild<QChartView *>();
+    ASSERT_TRUE(view);
+    EXPECT_EQ(view->chart()->legend()->markerShape(), QLegend::MarkerShapeFromSeries) << "as they are drawn";
     panel.setRecoveries({{0, 100}, {1, 98.1}, {2, 96.2}, {5, 90.3}}, 0.02);
     EXPECT_EQ(find<QLabel>(panel, u"lossWords"_s).text(), panel.loss().sentence);
     EXPECT_EQ(panel.loss().verdict, charts::StandardLoss::Verdict::Agrees);

@@ -145,14 +145,14 @@ TEST_F(Keyboard, ASlippedDecimalPointIsAskedAboutBeforeItIsStored)
     openWindow();
     giveName();
     press(Qt::Key_2, Qt::ControlModifier);
-    keyReading(u"1.385"_s);
     keyReading(u"0.1385"_s);
+    keyReading(u"1.385"_s);
     EXPECT_EQ(book->load(id).readings.size(), 1U);
-    EXPECT_TRUE(noticeText().startsWith(u"Tube 2: A1 is 0.139"_s)) << noticeText().toStdString();
+    EXPECT_TRUE(noticeText().startsWith(u"Tube 2: A1 is 1.385"_s)) << noticeText().toStdString();
     EXPECT_TRUE(noticeText().endsWith(u"Press Enter again to store it as read."_s))
         << noticeText().toStdString();
     find<QLineEdit>(u"readingEntry"_s)->selectAll();
-    type(u"1.385"_s);
+    type(u"0.1385"_s);
     EXPECT_TRUE(noticeText().isEmpty()) << "what was asked about is gone";
     press(Qt::Key_Return);
     EXPECT_EQ(book->load(id).readings.size(), 2U);

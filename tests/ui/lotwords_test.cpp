@@ -11,6 +11,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QSignalSpy>
+#include <QSortFilterProxyModel>
 
 #include <gtest/gtest.h>
 
@@ -143,6 +144,38 @@ TEST(LotsList, ByReagentTheOneToUseFirstOnTopAndUsedUpLast)
     model.setLots({{1, u"water"_s, u"w"_s, {}, {}, {}, 400}}, now, use);
     EXPECT_EQ(model.rowCount(), 1);
     EXPECT_EQ(reset.count(), 0);
+}
+
+TEST(LotsList, SortsItsDaysByTheCalendarAndNotByTheirText)
+{
+    const ui::Theme theme;
+    ui::LotsModel model(theme);
+    const QAbstractItemModelTester tester(&model, Mode::Warning);
+    model.setLots({{1, u"A"_s, u"third"_s, QDate(2027, 2, 3), {}, {}, 50},
+                   {2, u"B"_s, u"second"_s, QDate(2026, 12, 1), {}, {}, 50},
+                   {3, u"C"_s, u"last"_s, {}, {}, {}, 50},
+                   {4, u"D"_s, u"first"_s, QDate(2026, 11, 27), {}, {}, 50}},
+                  now, [](const QString &) { return ui::LotUse{}; });
+    for (int row = 0; row < model.rowCount(); ++row)
+        EXPECT_EQ(model.index(row, ui::LotsModel::UseBy).data(ui::LotsModel::SortRole).typeId(), int(QMetaType::QDate));
+    QSortFilterProxyModel sorted;
+    sorted.setSourceModel(&model);
+    sorted.setSortRole(ui::LotsModel::SortRole);
+    sorted.setSortLocaleAware(true);
+    const QAbstractItemModelTester sortedTester(&sorted, Mode::Warning);
+    const auto lots = [&] {
+        QStringList names;
+        for (int row = 0; row < sorted.rowCount(); ++row)
+            names << sorted.index(row, ui::LotsModel::Lot).data().toString();
+        return names;
+    };
+    const QStringList byDay{u"first"_s, u"second"_s, u"third"_s, u"last"_s};
+    sorted.sort(ui::LotsModel::UseBy);
+    EXPECT_EQ(lots(), byDay);
+    sorted.sort(ui::LotsModel::Standing);
+    EXPECT_EQ(lots(), byDay) << "alike in state, the one that ends first";
+    sorted.sort(ui::LotsModel::UseBy, Qt::DescendingOrder);
+    EXPECT_EQ(lots(), (QStringList{byDay.rbegin(), byDay.rend()}));
 }
 
 TEST(LotsList, LedgerAndRunsInWords)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/pipettesource.h"
 
+#include "core/assay/localday.h"
 #include "ui/bench/pipettewords.h"
 
 #include <QCoreApplication>
@@ -21,7 +22,7 @@ struct PipetteSourceWords {
 QString lotWords(const planning::Lot &lot)
 {
     const std::optional<QDate> last = planning::lastGoodDay(lot);
-    return last ? PipetteSourceWords::tr("%1, good until %2").arg(lot.lot, last->toString(Qt::ISODate))
+    return last ? PipetteSourceWords::tr("%1, good until %2").arg(lot.lot, assay::shownDay(*last))
                 : lot.lot;
 }
 

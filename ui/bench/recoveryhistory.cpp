@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/recoveryhistory.h"
 
+#include "core/assay/localday.h"
 #include "core/notebook/notebook.h"
 #include "ui/bench/benchsession.h"
 
@@ -33,7 +34,7 @@ bool isItself(double recovery_percent)
 
 QString dayText(const QDateTime &moment)
 {
-    return moment.toLocalTime().date().toString(Qt::ISODate);
+    return assay::shownDay(moment.toLocalTime().date());
 }
 
 } // namespace

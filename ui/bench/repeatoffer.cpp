@@ -76,8 +76,8 @@ void RepeatOffer::show(const Rack &rack, const planning::Laboratory &laboratory)
         const auto advice = planning::openAdvice(rack.stored.run, rack.evaluation, sample.id);
         if (!advice)
             continue;
-        m_repeat = planning::repeatInRack(rack.stored.run, sample.id, *advice, laboratory.glassware,
-                                          rack.stored.plan ? &*rack.stored.plan : nullptr);
+        m_repeat = planning::repeatInRack(rack.stored.method, rack.stored.run, sample.id, *advice,
+                                          laboratory.glassware, rack.stored.plan ? &*rack.stored.plan : nullptr);
         if (m_repeat && m_repeat->tubes.empty())
             m_repeat.reset();
         if (m_repeat)

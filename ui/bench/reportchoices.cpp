@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/reportchoices.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/compliance.h"
 #include "core/evaluation/format.h"
-#include "core/exchange/moment.h"
 
 #include <QCoreApplication>
 
@@ -49,7 +49,7 @@ QString ruleText(const notebook::SampleResults &results)
 QString reasonText(const notebook::ReportChoice &choice)
 {
     const QString who =
-        ReportchoicesWords::tr("chosen by %1 on %2").arg(choice.person, exchange::dateText(choice.at.date()));
+        ReportchoicesWords::tr("chosen by %1 on %2").arg(choice.person, assay::shownDay(choice.at.date()));
     return choice.reason.isEmpty() ? who : ReportchoicesWords::tr("%1: %2").arg(who, choice.reason);
 }
 
@@ -79,7 +79,7 @@ QString limitOf(const evaluation::Specification &specification)
 {
     return ReportchoicesWords::tr("%1: %2 (%3, %4)")
         .arg(specification.product, evaluation::limitText(specification), specification.source,
-             exchange::dateText(specification.date));
+             assay::shownDay(specification.date));
 }
 
 QString ruleOf(const evaluation::Specification &specification, const evaluation::Judgement &judgement)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/reviewedresult.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/evaluation/unitsinwords.h"
 #include "core/planning/reporting.h"
@@ -83,7 +84,7 @@ Sentence limitSentence(const JudgedLimit &limit)
                                                        evaluation::beyondLimitText(*limit.judgement.beyond));
     return {stateOf(limit.judgement.standing),
             ReviewedResultWords::tr("%1. The limit: %2, %3.")
-                .arg(judged, limit.specification.source, limit.specification.date.toString(Qt::ISODate))};
+                .arg(judged, limit.specification.source, assay::shownDay(limit.specification.date))};
 }
 
 } // namespace

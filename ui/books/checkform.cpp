@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/checkform.h"
 
+#include "core/assay/localday.h"
 #include "core/equipment/outcome.h"
 #include "core/evaluation/format.h"
 #include "ui/books/cellsmodel.h"
@@ -152,7 +153,7 @@ void CheckForm::start(const equipment::HeldItem &held, const QDate &today)
     const QSignalBlocker quietDay(m_day);
     const QSignalBlocker quietSource(m_source);
     m_heading->setText(tr("Check of %1").arg(equipment::titleOf(held.item)));
-    m_day->setText(today.toString(Qt::ISODate));
+    m_day->setText(assay::shownDay(today));
     m_source->clear();
     m_note->clear();
     m_aspect->clear();

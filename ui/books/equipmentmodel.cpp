@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/equipmentmodel.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "ui/books/equipmentwords.h"
 
@@ -24,7 +25,7 @@ void EquipmentModel::setItems(const std::vector<equipment::HeldItem> &items, con
         rows.push_back({standing,
                         {held.id, held.item.name, equipment::kindName(held.item.kind), sizeText(held.item),
                          stateOf(standing.standing), equipment::standingText(standing, today),
-                         standing.due ? standing.due->toString(Qt::ISODate) : QString(), held.item.number}});
+                         standing.due ? assay::shownDay(*standing.due) : QString(), held.item.number}});
     }
     std::ranges::stable_sort(rows, [](const auto &one, const auto &other) {
         if (one.first.standing != other.first.standing)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/itemview.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "ui/books/equipmentwords.h"
 #include "ui/books/factsmodel.h"
@@ -191,7 +192,7 @@ void ItemView::show(const equipment::HeldItem &held, const QDate &today)
     m_standings->setSentences(std::move(sentences));
     std::vector<QStringList> rows;
     for (auto check = held.checks.rbegin(); check != held.checks.rend(); ++check)
-        rows.push_back({check->check.day.toString(Qt::ISODate), QString::number(check->id),
+        rows.push_back({assay::shownDay(check->check.day), QString::number(check->id),
                         equipment::aspectName(check->check.aspect), verdictOf(*check), check->person});
     m_checks->show(checkTitles(), std::move(rows));
     m_checksTable->fit();
@@ -222,7 +223,7 @@ void ItemView::showChosen()
     }
     QStringList parts{
         tr("Check %1 of %2: %3.")
-            .arg(QString::number(check->id), check->check.day.toString(Qt::ISODate), verdictOf(*check))};
+            .arg(QString::number(check->id), assay::shownDay(check->check.day), verdictOf(*check))};
     const auto outcome = equipment::outcomeOf(check->of, check->check);
     if (outcome) {
         if (const QString worth = figuresText(outcome->figures); !worth.isEmpty())

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/limitsdraft.h"
 
+#include "core/assay/localday.h"
 #include "ui/books/lotwords.h"
 #include "ui/shared/keyednumber.h"
 #include "ui/shared/numberreader.h"
@@ -59,7 +60,7 @@ LimitDraft draftOf(const Specification &limit)
     draft.upper = numberText(limit.upper);
     draft.unit = limit.unit;
     draft.source = limit.source;
-    draft.date = limit.date.toString(Qt::ISODate);
+    draft.date = assay::shownDay(limit.date);
     draft.rule = limit.rule;
     if (limit.guard) {
         draft.guard = limit.guard->kind;

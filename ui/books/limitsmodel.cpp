@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/limitsmodel.h"
 
+#include "core/assay/localday.h"
 #include "ui/books/limitswords.h"
 
 namespace plateau::ui {
@@ -22,7 +23,7 @@ QString LimitsModel::text(const evaluation::Specification &limit, int column) co
     case Source:
         return limit.source.simplified();
     case Date:
-        return limit.date.toString(Qt::ISODate);
+        return assay::shownDay(limit.date);
     default:
         return {};
     }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/limitspage.h"
 
+#include "core/assay/localday.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/stores.h"
 #include "ui/books/booklist.h"
@@ -178,7 +179,7 @@ void LimitsPage::showLimit(int row)
         m_open = m_model->row(row);
         draft = draftOf(*m_open);
     } else {
-        draft.date = m_clock.now().date().toString(Qt::ISODate);
+        draft.date = assay::shownDay(m_clock.now().date());
     }
     m_view->show(draft, others(), row < 0);
     m_pages->setCurrentWidget(m_view);

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/localday.h"
 #include "ui/books/limitsview.h"
 #include "ui/books/limitswords.h"
 #include "ui/shared/notice.h"
@@ -132,7 +133,7 @@ QWidget *LimitsView::buildForm()
     m_source->setToolTip(tr("Where the limit stands: specification, contract, regulation with its article."));
     connect(m_source, &QPlainTextEdit::textChanged, this, &LimitsView::onEdited);
     m_date = addLine(tr("&As of"), u"limitDate"_s);
-    m_date->setToolTip(tr("The date of the source, or the day it was read, as 2026-12-31."));
+    m_date->setToolTip(tr("The date of the source, or the day it was read, as %1.").arg(assay::shownDay({2026, 12, 31})));
     buildRule(rows);
     // What room is left stands below the rows, not between them.
     auto *layout = new QVBoxLayout(host);

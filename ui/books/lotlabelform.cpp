@@ -3,7 +3,9 @@
 #include "ui/books/lotlabelform.h"
 
 #include "core/assay/label.h"
+#include "core/assay/localday.h"
 #include "ui/books/lotwords.h"
+#include "ui/shared/dayexample.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -31,12 +33,13 @@ LotLabelForm::LotLabelForm(const Theme &theme, QFormLayout *form, const QString 
     addFormRow(form, tr("&Reagent"), m_reagent, objectName + u"Reagent"_s);
     m_lot = addLine(theme, tr("&Lot"), objectName + u"Lot"_s);
     m_expires = addLine(theme, tr("Last good &day"), objectName + u"Expires"_s);
-    m_expires->setPlaceholderText(tr("year-month-day"));
+    m_expires->setPlaceholderText(dayExample());
     m_keeps_days = addLine(theme, tr("&Keeps once opened (days)"), objectName + u"Keeps"_s);
     m_dissolved_days = addLine(theme, tr("Keeps once d&issolved (days)"), objectName + u"KeepsDissolved"_s);
     m_dissolved_days->setToolTip(tr("For what comes dry; 0: on that day only. Empty where none is stated."));
     askForDissolved(false);
-    m_expires->setToolTip(tr("As 2026-12-31, or a month as 2026-12. Empty where none is stated."));
+    m_expires->setToolTip(tr("As %1, or a month as %2. Empty where none is stated.")
+                              .arg(assay::shownDay({2026, 12, 31}), assay::shownMonth({2026, 12, 31})));
     m_keeps_days->setToolTip(tr("Empty where none is stated."));
     connect(m_reagent->lineEdit(), &QLineEdit::returnPressed, this, &LotLabelForm::returnPressed);
 }

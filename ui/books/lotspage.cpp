@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/lotspage.h"
 
+#include "core/assay/localday.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/stores.h"
 #include "ui/books/booklist.h"
@@ -291,7 +292,7 @@ void LotsPage::sayReceived(const notebook::LotLabel &label, const QString &amoun
             .arg(label.reagent, label.lot, amount);
     m_receive->markReceived(over ? State::Attention : State::Good,
                             over ? tr("%1 Its last good day, %2, is past already.")
-                                       .arg(stored, label.expires->toString(Qt::ISODate))
+                                       .arg(stored, assay::shownDay(*label.expires))
                                  : stored);
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/lotview.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "ui/books/lotkeepingform.h"
 #include "ui/books/lotlabelform.h"
@@ -58,7 +59,7 @@ void LotView::show(const Facts &facts, const QDate &today)
     m_keeping->setLots(m_lots, facts.lot.id);
     if (!another)
         return;
-    m_day->setText(today.toString(Qt::ISODate));
+    m_day->setText(assay::shownDay(today));
     addChoices();
     resetFields();
 }

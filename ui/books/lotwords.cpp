@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/lotwords.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 
 #include <QCoreApplication>
@@ -44,32 +45,25 @@ QString lotVolume(double volume_mL)
 
 QString dayText(const std::optional<QDate> &day)
 {
-    return day ? day->toString(Qt::ISODate) : QString();
+    return day ? assay::shownDay(*day) : QString();
 }
 
-std::variant<QDate, DayFault> parseDay(const QString &text)
+std::variant<QDate, DayFault> parseDay(const QString &text, assay::MonthAlone month)
 {
-    static const QRegularExpression form(u"^(\\d{4})-(\\d{1,2})(?:-(\\d{1,2}))?$"_s);
-    const QString typed = text.trimmed();
-    if (typed.isEmpty())
+    if (text.trimmed().isEmpty())
         return DayFault::Empty;
-    const QRegularExpressionMatch match = form.match(typed);
-    if (!match.hasMatch())
-        return DayFault::NotADay;
-    const int year = match.captured(1).toInt();
-    const int month = match.captured(2).toInt();
-    const bool monthOnly = match.captured(3).isEmpty();
-    QDate day(year, month, monthOnly ? 1 : match.captured(3).toInt());
-    if (!day.isValid())
-        return DayFault::NotADay;
-    return monthOnly ? day.addMonths(1).addDays(-1) : day;
+    const std::optional<QDate> day = assay::readDay(text, month);
+    return day ? std::variant<QDate, DayFault>(*day) : DayFault::NotADay;
 }
 
 QString dayFaultSentence(DayFault fault)
 {
-    return fault == DayFault::Empty ? LotWords::tr("Key the day as 2026-12-31.")
-                                    : LotWords::tr("This is not a day. Key it as 2026-12-31; a month alone, "
-                                                   "as 2026-12, means its last day.");
+    const QDate example(2026, 12, 31); // whose order is plain
+    const QString day = assay::shownDay(example);
+    return fault == DayFault::Empty ? LotWords::tr("Key the day as %1.").arg(day)
+                                    : LotWords::tr("This is not a day. Key it as %1; a month alone, as %2, means its "
+                                                   "last day.")
+                                          .arg(day, assay::shownMonth(example));
 }
 
 QString movementText(notebook::LotMovementKind kind)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/assay/localday.h"
 #include "core/notebook/lots.h"
 #include "core/planning/lotoutlook.h"
 #include "ui/shared/theme.h"
@@ -26,13 +27,14 @@ using LotUse = planning::LotDemand;
 LotStanding standingOf(const planning::Lot &lot, const QDateTime &now, const LotUse &use);
 /// "12.5 mL", to the microlitre.
 QString lotVolume(double volume_mL);
-/// "2026-12-31"; empty for none.
+/// As assay::shownDay has it; empty for none.
 QString dayText(const std::optional<QDate> &day);
 
 /// Why a text is no day.
 enum class DayFault { Empty, NotADay };
-/// A day as it is keyed or printed on a label: "2026-12-31", or "2026-12" for the last day of that month.
-std::variant<QDate, DayFault> parseDay(const QString &text);
+/// A day as it is keyed or printed on a label, see assay::readDay.
+std::variant<QDate, DayFault> parseDay(const QString &text,
+                                       assay::MonthAlone month = assay::MonthAlone::LastDay);
 /// What would be right, for a sentence beside the field.
 QString dayFaultSentence(DayFault fault);
 

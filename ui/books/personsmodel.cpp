@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/personsmodel.h"
 
+#include "core/assay/localday.h"
 #include "ui/books/personswords.h"
 #include "ui/shared/theme.h"
 
@@ -40,7 +41,7 @@ QString PersonsModel::text(const PersonRow &person, int column) const
     case Role:
         return personRoleText(person.role);
     case Since:
-        return person.addedAt.toLocalTime().toString(u"yyyy-MM-dd"_s);
+        return assay::shownDay(person.addedAt.toLocalTime().date());
     case Standing:
         return person.retired ? tr("retired, signs nothing") : tr("signs");
     default:

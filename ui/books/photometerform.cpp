@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/photometerform.h"
 
+#include "ui/shared/dayexample.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/theme.h"
 
@@ -33,7 +34,7 @@ PhotometerForm::PhotometerForm(const Theme &theme, QWidget *parent)
     m_source->setFixedHeight(m_source->fontMetrics().lineSpacing() * 3 + 2 * m_source->frameWidth() +
                              static_cast<int>(2 * m_source->document()->documentMargin()));
     connect(m_source, &QPlainTextEdit::textChanged, this, &PhotometerForm::edited);
-    m_checkedOn->setPlaceholderText(tr("2026-09-14; may stay empty"));
+    m_checkedOn->setPlaceholderText(tr("%1; may stay empty").arg(dayExample()));
     QFormLayout *form = addForm();
     addField(form, tr("Name or number"), m_name, u"photometerName"_s);
     m_absorbance = addNumber(form, tr("u of one reading (k = 1)"), {}, u"photometerAbsorbance"_s);

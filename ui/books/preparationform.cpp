@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/preparationform.h"
 
+#include "core/assay/localday.h"
 #include "core/equipment/standing.h"
 #include "core/evaluation/format.h"
 #include "core/exchange/keyedmoment.h"
+#include "core/planning/glassware.h"
 #include "ui/books/standardwords.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/keyednumber.h"
@@ -41,6 +43,15 @@ namespace {
 
 /// A four-figure balance, until a check says better. Common practice, no source.
 constexpr double usualWeighing_mg = 0.1;
+
+/// What a pipette of the laboratory is set to for about so much: it is weighed afterwards.
+QString liquidText_uL(double volume_uL, const planning::Glassware &glassware)
+{
+    constexpr double uL_per_mL = 1000;
+    const auto settable_mL = planning::nearestSettable_mL(volume_uL / uL_per_mL, glassware);
+    return settable_mL ? evaluation::roundedText(*settable_mL * uL_per_mL, 6)
+                       : evaluation::significantText(volume_uL, 3);
+}
 
 } // namespace
 
@@ -353,7 +364,7 @@ void PreparationForm::answer()
                      withUnit(plainText(made.flask_mL), u"mL"_s));
         if (of->density_g_per_mL)
             text += u' ' + tr("That is about %1 of the liquid.")
-                               .arg(withUnit(evaluation::significantText(mass_mg / *of->density_g_per_mL, 3),
+                               .arg(withUnit(liquidText_uL(mass_mg / *of->density_g_per_mL, m_laboratory.glassware),
                                              u"µL"_s));
         sentences.push_back({State::Info, text});
     }
@@ -387,7 +398,7 @@ void PreparationForm::answer()
     if (of->expires && *of->expires < m_clock.now().date())
         sentences.push_back(
             {State::Attention,
-             tr("The last good day of %1, %2, is past.").arg(of->name, of->expires->toString(Qt::ISODate))});
+             tr("The last good day of %1, %2, is past.").arg(of->name, assay::shownDay(*of->expires))});
     sentences.push_back(
         {State::Attention, tr("Wear what your local safety rules and the supplier's sheet ask "
                               "for; they come first.")});

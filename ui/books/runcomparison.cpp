@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/runcomparison.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
 #include "ui/bench/places.h"
@@ -83,7 +84,7 @@ Facts lotsOf(const notebook::StoredRun &stored)
         facts.emplace_back(
             component ? component->name : use.component,
             use.expires
-                ? RunComparisonWords::tr("%1, until %2").arg(use.lot, use.expires->toString(Qt::ISODate))
+                ? RunComparisonWords::tr("%1, until %2").arg(use.lot, assay::shownDay(*use.expires))
                 : use.lot);
     }
     return facts;

@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/runfilterfields.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/checkfacts.h"
 #include "ui/books/lotwords.h"
 #include "ui/books/runsmodel.h"
+#include "ui/shared/dayexample.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/theme.h"
 
@@ -33,12 +35,6 @@ void offer(QLineEdit *field, const QStringList &names)
     field->setCompleter(completer);
 }
 
-/// Half a month at the beginning means its first day.
-QDate firstDay(const QString &typed, const QDate &day)
-{
-    return typed.trimmed().count(u'-') == 1 ? QDate(day.year(), day.month(), 1) : day;
-}
-
 } // namespace
 
 RunFilterFields::RunFilterFields(const Theme &theme, QWidget *parent)
@@ -57,7 +53,7 @@ RunFilterFields::RunFilterFields(const Theme &theme, QWidget *parent)
     m_from = addText(tr("From day"), u"findFrom"_s);
     m_to = addText(tr("To day"), u"findTo"_s);
     for (QLineEdit *day : {m_from, m_to})
-        day->setPlaceholderText(tr("year-month-day"));
+        day->setPlaceholderText(dayExample());
     m_state = addChoice(tr("State"), u"findState"_s);
     m_state->addItem(tr("any"));
     for (const auto state :
@@ -144,13 +140,9 @@ void RunFilterFields::setChoices(const Choices &choices)
     }
 }
 
-std::optional<QDate> RunFilterFields::dayIn(const QLineEdit *field, bool firstOfMonth) const
+std::optional<QDate> RunFilterFields::dayIn(const QLineEdit *field, assay::MonthAlone month) const
 {
-    const auto parsed = parseDay(field->text());
-    const auto *day = std::get_if<QDate>(&parsed);
-    if (!day)
-        return std::nullopt;
-    return firstOfMonth ? firstDay(field->text(), *day) : *day;
+    return assay::readDay(field->text(), month);
 }
 
 notebook::RunFilter RunFilterFields::filter() const
@@ -162,8 +154,8 @@ notebook::RunFilter RunFilterFields::filter() const
     filter.person = m_person->text();
     filter.lot = m_lot->text();
     filter.standard = m_standard->text();
-    filter.from = dayIn(m_from, true);
-    filter.to = dayIn(m_to, false);
+    filter.from = dayIn(m_from, assay::MonthAlone::FirstDay);
+    filter.to = dayIn(m_to, assay::MonthAlone::LastDay);
     if (m_state->currentIndex() > 0)
         filter.state = static_cast<notebook::RunState>(m_state->currentData().toInt());
     if (m_flag->currentIndex() > 0)

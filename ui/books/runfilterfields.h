@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/assay/localday.h"
 #include "core/notebook/runsearch.h"
 
 #include <QWidget>
@@ -46,7 +47,7 @@ private:
     QLineEdit *addText(const QString &caption, const QString &objectName);
     QComboBox *addChoice(const QString &caption, const QString &objectName);
     void add(const QString &caption, QWidget *field, const QString &objectName);
-    std::optional<QDate> dayIn(const QLineEdit *field, bool firstOfMonth) const;
+    std::optional<QDate> dayIn(const QLineEdit *field, assay::MonthAlone month) const;
 
     const Theme &m_theme;
     QGridLayout *m_grid;

@@ -3,6 +3,7 @@
 #include "ui/books/shelfdraft.h"
 
 #include "core/assay/label.h"
+#include "core/assay/localday.h"
 #include "core/exchange/decimal.h"
 #include "ui/shared/matrixtext.h"
 
@@ -98,9 +99,9 @@ private:
                          .arg(quoted(typed)));
         else
             complain(shelf::Received,
-                     ShelfDraftWords::tr("%1 is not a time; write the day as 2026-03-02, with the time as "
-                                         "2026-03-02 8:10, or the time alone for the last day.")
-                         .arg(quoted(typed)));
+                     ShelfDraftWords::tr("%1 is not a time; write the day as %2, with the time as %2 8:10, or the "
+                                         "time alone for the last day.")
+                         .arg(quoted(typed), assay::shownDay({2026, 12, 31})));
     }
 
     void readExpected(planning::ShelfSample &sample)
@@ -180,9 +181,8 @@ private:
 
 std::variant<QDateTime, exchange::MomentFault> receivedMoment(const QString &text, const QDateTime &now)
 {
-    static const QRegularExpression day(u"^\\d{4}-\\d{2}-\\d{2}$"_s);
-    const QString typed = text.trimmed();
-    return exchange::parseKeyedMoment(day.match(typed).hasMatch() ? typed + u" 0:00"_s : typed, now);
+    const std::optional<QDate> day = assay::readDay(text, assay::MonthAlone::NoDay);
+    return exchange::parseKeyedMoment(day ? assay::shownDay(*day) + u" 0:00"_s : text, now);
 }
 
 ShelfReading readShelf(const std::vector<CellRow> &rows, const MeasurandNames &measurands,

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/substanceform.h"
 
+#include "core/assay/localday.h"
 #include "ui/books/lotwords.h"
 #include "ui/books/standardwords.h"
+#include "ui/shared/dayexample.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
@@ -47,13 +49,14 @@ SubstanceForm::SubstanceForm(const Theme &theme, QWidget *parent)
         addNumber(tr("&Molar mass, crystal water included (g/mol)"), u"g/mol"_s, u"substanceMolarMass"_s);
     m_density = addNumber(tr("Densit&y of a liquid (g/mL)"), u"g/mL"_s, u"substanceDensity"_s);
     m_expires = addLine(tr("Last good &day"), u"substanceExpires"_s);
-    m_expires->setPlaceholderText(tr("year-month-day"));
+    m_expires->setPlaceholderText(dayExample());
     m_reason = addLine(tr("&Reason for the change"), u"substanceReason"_s);
     m_purity->entry()->setToolTip(tr("Of the substance without the water below."));
     for (NumberField *width : {m_purityWidth, m_waterWidth})
         width->entry()->setToolTip(tr("Half of the width in which the value lies for certain, as a certificate states it; "
                                       "taken as a rectangular distribution."));
-    m_expires->setToolTip(tr("As 2026-12-31, or a month as 2026-12. Empty where none is stated."));
+    m_expires->setToolTip(tr("As %1, or a month as %2. Empty where none is stated.")
+                              .arg(assay::shownDay({2026, 12, 31}), assay::shownMonth({2026, 12, 31})));
     auto *keep = button(theme, tr("&Store it in the book"), u"storeSubstance"_s, this);
     auto *row = new QHBoxLayout;
     row->addWidget(keep);

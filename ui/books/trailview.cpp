@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/books/trailview.h"
 
+#include "core/assay/localday.h"
 #include "ui/books/trailmodel.h"
 #include "ui/books/trailwords.h"
+#include "ui/shared/dayexample.h"
 #include "ui/shared/guard.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
@@ -112,7 +114,7 @@ QWidget *TrailView::buildFilter(const Theme &theme)
     m_to = new QLineEdit(row);
     m_run = new QLineEdit(row);
     for (QLineEdit *day : {m_from, m_to}) {
-        day->setPlaceholderText(tr("year-month-day"));
+        day->setPlaceholderText(dayExample());
         const QFontMetrics letters = day->fontMetrics();
         day->setMinimumWidth(letters.horizontalAdvance(day->placeholderText()) +
                              2 * letters.averageCharWidth());
@@ -195,17 +197,17 @@ void TrailView::fillChoices()
     fill(*m_act, tr("everything"), m_notebook.keeping().actions(), actText);
 }
 
-bool TrailView::readDay(const QLineEdit &entry, std::optional<QDate> &day)
+bool TrailView::readDay(const QLineEdit &entry, assay::MonthAlone month, std::optional<QDate> &day)
 {
     const QString text = entry.text().trimmed();
     if (text.isEmpty())
         return true;
-    const QDate read = QDate::fromString(text, Qt::ISODate);
-    if (!read.isValid()) {
+    const std::optional<QDate> read = assay::readDay(text, month);
+    if (!read) {
         m_notice.say(
             State::Attention,
-            tr("\"%1\" is not a day; write it as year-month-day, 2026-03-02, or leave the field empty.")
-                .arg(text));
+            tr("\"%1\" is not a day; write it as %2, or leave the field empty.")
+                .arg(text, assay::shownDay({2026, 12, 31})));
         return false;
     }
     day = read;
@@ -220,7 +222,8 @@ std::optional<notebook::AuditFilter> TrailView::filter()
     wanted.person = m_person->currentData().toString();
     if (const QString act = m_act->currentData().toString(); !act.isEmpty())
         wanted.actions = {act};
-    if (!readDay(*m_from, wanted.from) || !readDay(*m_to, wanted.to))
+    if (!readDay(*m_from, assay::MonthAlone::FirstDay, wanted.from) ||
+        !readDay(*m_to, assay::MonthAlone::LastDay, wanted.to))
         return std::nullopt;
     if (const QString text = m_run->text().trimmed(); !text.isEmpty()) {
         bool isNumber = false;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/assay/localday.h"
 #include "core/notebook/notebook.h"
 
 #include <QWidget>
@@ -46,7 +47,7 @@ private:
     void load(notebook::AuditFilter filter, bool after);
     void fillChoices();
     void showDetails(int row);
-    bool readDay(const QLineEdit &entry, std::optional<QDate> &day);
+    bool readDay(const QLineEdit &entry, assay::MonthAlone month, std::optional<QDate> &day);
 
     const notebook::Notebook &m_notebook;
     Notice &m_notice;

@@ -68,15 +68,25 @@ std::map<QString, QString> ChartSource::componentNames(const QString &methodId) 
     return names;
 }
 
-std::optional<notebook::StoredChartSettings> ChartSource::stored(const charts::Subject &subject) const
+std::optional<ChartSource::KeptSettings> ChartSource::kept(const charts::Subject &subject) const
 {
-    return m_notebook.charts().settings(subject);
+    const notebook::Charts &charts = m_notebook.charts();
+    if (auto own = charts.settings(subject))
+        return KeptSettings{std::move(*own), false};
+    if (!charts::isOfOneMaterial(subject.quantity) || subject.name.isEmpty())
+        return std::nullopt;
+    charts::Subject all = subject;
+    all.name.clear();
+    auto ofAll = charts.settings(all);
+    if (!ofAll || !charts::holdsForEach(subject.quantity, ofAll->settings))
+        return std::nullopt;
+    return KeptSettings{std::move(*ofAll), true};
 }
 
 charts::Settings ChartSource::settings(const charts::Subject &subject) const
 {
-    const auto saved = stored(subject);
-    return saved ? saved->settings : charts::usualSettings(subject.quantity);
+    const auto saved = kept(subject);
+    return saved ? charts::withEnoughValues(saved->stored.settings) : charts::usualSettings(subject.quantity);
 }
 
 bool ChartSource::save(const charts::Subject &subject, const charts::Settings &settings)

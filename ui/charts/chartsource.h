@@ -23,9 +23,16 @@ public:
     const std::vector<notebook::ChartOffer> &offers(charts::Quantity quantity);
     /// Lots by the name of their reagent, where the method is known.
     charts::SharedSeries series(const charts::Subject &subject);
-    /// As saved, else what is usual.
+    /// Settings that hold for a chart.
+    struct KeptSettings {
+        notebook::StoredChartSettings stored;
+        /// Saved for all materials together, and nothing for this one.
+        bool isOfAll = false;
+    };
+    /// Nothing where nobody saved any.
+    std::optional<KeptSettings> kept(const charts::Subject &subject) const;
+    /// As kept, with as many values as limits need; else what is usual.
     charts::Settings settings(const charts::Subject &subject) const;
-    std::optional<notebook::StoredChartSettings> stored(const charts::Subject &subject) const;
     bool save(const charts::Subject &subject, const charts::Settings &settings);
     void leaveOut(const notebook::ChartValue &value, const QString &reason);
     void takeBack(const notebook::ChartValue &value, const QString &reason);

@@ -31,6 +31,18 @@ namespace plateau::ui {
 
 namespace {
 
+/// What stands in the list of findings where there are none.
+Sentence verdictOn(const charts::ControlChart &chart)
+{
+    if (chart.settings.kind == charts::Kind::Trend)
+        return {State::Good, ChartsPage::tr("Nothing lies beyond a limit.")};
+    if (charts::hasVerdict(chart))
+        return {State::Good, ChartsPage::tr("Nothing is out of control.")};
+    return {State::Info, chart.basis ? ChartsPage::tr("Nothing stands out against the provisional limits. That is no "
+                                                      "verdict yet.")
+                                     : ChartsPage::tr("No verdict: this chart has no limits.")};
+}
+
 /// A list that no one reads to its end says the newest and how many there are.
 constexpr std::size_t mostSentences = 200;
 
@@ -175,13 +187,22 @@ void ChartsPage::readSubject()
 
 void ChartsPage::sayOrigin()
 {
-    std::optional<notebook::StoredChartSettings> stored;
+    std::optional<ChartSource::KeptSettings> kept;
     if (m_subject)
-        guarded(*m_notice, [&] { stored = m_source.stored(*m_subject); });
-    m_settings->setOrigin(
-        stored ? tr("Version %1, saved by %2, %3.")
-                     .arg(QString::number(stored->version), stored->person, momentText(stored->at))
-               : tr("Not saved yet: these are the usual settings."));
+        guarded(*m_notice, [&] { kept = m_source.kept(*m_subject); });
+    if (!kept) {
+        m_settings->setOrigin(tr("Not saved yet: these are the usual settings."));
+        return;
+    }
+    const notebook::StoredChartSettings &stored = kept->stored;
+    const QString version = kept->isOfAll
+                                ? tr("Version %1 for all materials together, saved by %2, %3. It holds for this one "
+                                     "until its own settings are saved.")
+                                : tr("Version %1, saved by %2, %3.");
+    QStringList sentences{version.arg(QString::number(stored.version), stored.person, momentText(stored.at))};
+    if (m_saved != stored.settings)
+        sentences << tr("It was saved with fewer values than limits need; here their number is raised.");
+    m_settings->setOrigin(sentences.join(u' '));
 }
 
 void ChartsPage::draw()
@@ -261,10 +282,8 @@ void ChartsPage::listFindings()
         sentences.push_back(std::move(line.sentence));
         m_findingPoints.push_back(line.point);
     }
-    if (sentences.empty() && !chart.series.empty() && (chart.basis || charts::isTrend(m_subject->quantity)))
-        sentences.push_back({State::Good, charts::isTrend(m_subject->quantity)
-                                              ? tr("Nothing lies beyond a limit.")
-                                              : tr("Nothing is out of control.")});
+    if (sentences.empty() && !chart.series.empty())
+        sentences.push_back(verdictOn(chart));
     m_findings->setSentences(std::move(sentences));
 }
 

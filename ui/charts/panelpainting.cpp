@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/charts/panelpainting.h"
 
+#include "core/assay/localday.h"
+
 #include <QFontMetricsF>
 #include <QPainter>
 
@@ -18,7 +20,7 @@ namespace {
 constexpr double roomyPixels = 6;
 constexpr double panelMarkSize = 7;
 
-Qt::PenStyle styleOf(LevelLine::Kind kind)
+Qt::PenStyle styleOf(LevelLine::Kind kind, bool isProvisional)
 {
     switch (kind) {
     case LevelLine::Kind::Centre:
@@ -26,6 +28,7 @@ Qt::PenStyle styleOf(LevelLine::Kind kind)
     case LevelLine::Kind::Warning:
         return Qt::DotLine;
     case LevelLine::Kind::Action:
+        return isProvisional ? Qt::DashDotDotLine : Qt::DashLine;
     case LevelLine::Kind::Limit:
         return Qt::DashLine;
     }
@@ -49,8 +52,8 @@ void paintLevels(QPainter &painter, const Theme &theme, const PanelScene &scene)
     for (const LevelLine &level : levels) {
         const double y = scene.y(level.value);
         const bool isAction = rankOf(level.kind) == 0;
-        painter.setPen(
-            QPen(isAction ? theme.text() : theme.mutedText(), isAction ? 1.5 : 1, styleOf(level.kind)));
+        painter.setPen(QPen(isAction ? theme.text() : theme.mutedText(), isAction ? 1.5 : 1,
+                            styleOf(level.kind, scene.picture.isProvisional)));
         painter.drawLine(QPointF(scene.plot.left(), y), QPointF(scene.plot.right(), y));
         // Where its neighbour stands already, the sentence below the chart has the numbers.
         if (std::ranges::any_of(written,
@@ -122,7 +125,7 @@ void paintDays(QPainter &painter, const Theme &theme, const PanelScene &scene)
     if (series.empty())
         return;
     const QFontMetricsF metrics(painter.font());
-    const double width = metrics.horizontalAdvance(u"0000-00-00"_s);
+    const double width = metrics.horizontalAdvance(assay::shownDay({2000, 10, 20}));
     const int first = std::max(1, static_cast<int>(std::ceil(scene.from)));
     const int last = std::min(scene.picture.places, static_cast<int>(std::floor(scene.to)));
     const int most = std::clamp(static_cast<int>(scene.plot.width() / (1.5 * width)), 1, 8);
@@ -132,7 +135,7 @@ void paintDays(QPainter &painter, const Theme &theme, const PanelScene &scene)
     double free = -1e9;
     for (int place = first; place <= last; place += step) {
         const QString label =
-            series[static_cast<std::size_t>(place - 1)].run->at.toString(u"yyyy-MM-dd"_s);
+            assay::shownDay(series[static_cast<std::size_t>(place - 1)].run->at.date());
         const double left = std::clamp(scene.x(place) - width / 2, 0.0, scene.plot.right() - width / 2);
         painter.drawLine(QPointF(scene.x(place), scene.plot.bottom()),
                          QPointF(scene.x(place), scene.plot.bottom() + 3));

@@ -192,6 +192,9 @@ PanelPicture pictureOf(const charts::Subject &subject, const ControlChart &chart
     picture.quantity = axisTitle(subject, chart, shown);
     picture.decimals = charts::decimalsOf(chart);
     picture.places = static_cast<int>(chart.series.size());
+    picture.isProvisional = shown.baseline && chart.basis && chart.basis->isProvisional;
+    if (picture.isProvisional)
+        picture.quantity = PanelPictureWords::tr("%1; limits provisional").arg(picture.quantity);
     addMarks(chart, shown, picture);
     addLevels(shown, picture);
     if (shown.plotted == Plotted::Results)

@@ -42,6 +42,8 @@ struct PanelPicture {
     /// Limits that vary from point to point; empty, or two.
     std::vector<std::vector<QPointF>> bounds;
     std::vector<LevelLine> levels;
+    /// Limits from few values: drawn otherwise, and said beside the quantity.
+    bool isProvisional = false;
     /// Left out: drawn as a cross, joined to nothing.
     std::vector<PanelPoint> leftOut;
     /// Everything above lies between.

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/charts/settingsform.h"
 
+#include "core/assay/localday.h"
 #include "core/charts/chartwords.h"
 #include "core/evaluation/format.h"
+#include "ui/shared/dayexample.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/theme.h"
@@ -18,6 +20,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace Qt::StringLiterals;
@@ -61,6 +64,7 @@ SettingsForm::SettingsForm(const Theme &theme, QWidget *parent)
     , m_earlier(new QGroupBox(tr("Earlier runs"), this))
     , m_values(new NumberField(theme, tr("values"), this))
     , m_spread(narrowBox(this))
+    , m_fewest(plainLabel({}, this))
     , m_begin(plainLabel({}, this))
     , m_beginHere(button(theme, tr("Begin at the chosen point"), u"chartBeginHere"_s, this))
     , m_beginFirst(button(theme, tr("Begin at the first run"), u"chartBeginFirst"_s, this))
@@ -128,6 +132,9 @@ void SettingsForm::buildEarlier(const Theme &theme)
     form->setSpacing(theme.gap());
     form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     addFormRow(form, tr("Number"), m_values, u"chartValues"_s);
+    m_fewest->setObjectName(u"chartFewest"_s);
+    m_fewest->setWordWrap(true);
+    form->addRow(m_fewest);
     offer(m_spread, quality::SpreadFrom::MovingRange, tr("from the moving range"));
     offer(m_spread, quality::SpreadFrom::StandardDeviation, tr("from all values"));
     addFormRow(form, tr("Scatter"), m_spread, u"chartSpread"_s);
@@ -148,7 +155,7 @@ void SettingsForm::buildFixed(const Theme &theme)
     addFormRow(form, tr("Standard deviation"), m_deviation, u"chartDeviation"_s);
     addFormRow(form, tr("Source"), m_source, u"chartSource"_s);
     addFormRow(form, tr("As of"), m_date, u"chartDate"_s);
-    m_date->setPlaceholderText(tr("year-month-day"));
+    m_date->setPlaceholderText(dayExample());
     for (const NumberField *field : {m_centre, m_deviation})
         connect(field->entry(), &NumberEntry::judged, this, &SettingsForm::onChange);
     for (const QLineEdit *field : {m_source, m_date})
@@ -197,7 +204,7 @@ void SettingsForm::setSettings(charts::Quantity quantity, const charts::Settings
         m_deviation->entry()->setValue(fixed->deviation);
     }
     m_source->setText(fixed ? fixed->source : QString());
-    m_date->setText(fixed ? fixed->date.toString(Qt::ISODate) : QString());
+    m_date->setText(fixed ? assay::shownDay(fixed->date) : QString());
     m_numbers[u"subgroup"_s]->entry()->setValue(settings.subgroup);
     m_numbers[u"lambda"_s]->entry()->setValue(settings.lambda);
     m_numbers[u"width"_s]->entry()->setValue(settings.width);
@@ -225,6 +232,19 @@ void SettingsForm::sayFirstRun()
     m_begin->setText(m_firstRun == 0 ? tr("From the first run of the series onwards.")
                                      : tr("From run %1 onwards.").arg(m_firstRun));
     m_beginFirst->setEnabled(m_firstRun != 0);
+}
+
+/// Of what is typed: of means it depends on the subgroup.
+void SettingsForm::sayFewest()
+{
+    charts::Settings typed;
+    typed.kind = static_cast<Kind>(m_kind->currentData().toInt());
+    const double subgroup = m_numbers.at(u"subgroup"_s)->entry()->value().value_or(typed.subgroup);
+    typed.subgroup = static_cast<int>(std::clamp(subgroup, 2.0, double(quality::largestSubgroup)));
+    m_fewest->setText(tr("At least %1. With fewer than %2 the limits are provisional.")
+                          .arg(charts::valuesForLimits(typed))
+                          .arg(charts::valuesForVerdict(typed)));
+    m_values->entry()->setAccessibleDescription(m_fewest->text());
 }
 
 void SettingsForm::setOrigin(const QString &sentence)
@@ -255,6 +275,7 @@ void SettingsForm::showWhatApplies()
     const bool hasRules = kind == Kind::Individuals || kind == Kind::MeanAndRange || kind == Kind::Ranges;
     m_rules->setVisible(hasRules);
     m_rulesTitle->setVisible(hasRules);
+    sayFewest();
     // Of ranges a centre would be nothing to hold them against.
     m_centre->setEnabled(kind != Kind::Ranges);
 }
@@ -290,7 +311,7 @@ charts::Settings SettingsForm::read(assay::Problems &problems) const
     if (static_cast<From>(m_basis->currentData().toInt()) == From::Fixed && settings.kind != Kind::Trend)
         settings.limits = FixedLimits{settings.kind == Kind::Ranges ? 0 : number(m_centre, u"centre"_s),
                                       number(m_deviation, u"deviation"_s), m_source->text().trimmed(),
-                                      QDate::fromString(m_date->text().trimmed(), Qt::ISODate)};
+                                      assay::readDay(m_date->text()).value_or(QDate())};
     else
         settings.limits = EarlierRuns{m_firstRun, whole(m_values, u"values"_s),
                                       static_cast<quality::SpreadFrom>(m_spread->currentData().toInt())};

@@ -53,6 +53,7 @@ private:
     void buildRules();
     void showWhatApplies();
     void sayFirstRun();
+    void sayFewest();
     void onChange();
     charts::Settings read(assay::Problems &problems) const;
 
@@ -64,6 +65,7 @@ private:
     QGroupBox *m_earlier;
     NumberField *m_values;
     QComboBox *m_spread;
+    QLabel *m_fewest;
     QLabel *m_begin;
     QPushButton *m_beginHere;
     QPushButton *m_beginFirst;

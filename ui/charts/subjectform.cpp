@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/charts/subjectform.h"
 
+#include "core/assay/localday.h"
 #include "core/charts/chartwords.h"
 #include "core/evaluation/format.h"
 #include "ui/charts/chartsource.h"
+#include "ui/shared/dayexample.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -17,6 +19,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <set>
 
 using namespace Qt::StringLiterals;
@@ -28,15 +31,16 @@ namespace {
 /// Between a component and its lot, in what a choice stands for: no name holds it.
 constexpr QChar between(u'\t');
 
-/// Fills the box and keeps what was chosen where it is still there.
-void fill(QComboBox *box, const std::vector<std::pair<QString, QString>> &choices)
+/// Fills the box and keeps what was chosen where it is still there; else the one asked for.
+void fill(QComboBox *box, const std::vector<std::pair<QString, QString>> &choices, const QString &otherwise = {})
 {
     const QSignalBlocker blocker(box);
     const QVariant former = box->currentData();
     box->clear();
     for (const auto &[words, value] : choices)
         box->addItem(words, value);
-    box->setCurrentIndex(std::max(0, box->findData(former)));
+    const int kept = box->findData(former);
+    box->setCurrentIndex(std::max(0, kept >= 0 ? kept : box->findData(otherwise)));
     box->setEnabled(box->count() > 1);
     // A long name is cut in the box and whole in its list and tip.
     box->setToolTip(tipText(box->currentText()));
@@ -116,7 +120,7 @@ void SubjectForm::build(const Theme &theme)
     m_from->setObjectName(u"chartFrom"_s);
     m_to->setObjectName(u"chartTo"_s);
     for (QLineEdit *day : {m_from, m_to})
-        day->setPlaceholderText(tr("year-month-day"));
+        day->setPlaceholderText(dayExample());
     add(grid, 1, 2, tr("on photometer"), m_photometer, this);
     add(grid, 2, 0, tr("f&rom"), m_from, this);
     add(grid, 2, 1, tr("to"), m_to, this);
@@ -140,8 +144,8 @@ void SubjectForm::refresh()
     if (!nothingChosen || m_offers.empty())
         return;
     charts::Subject subject = std::ranges::max_element(m_offers, {}, &notebook::ChartOffer::values)->subject;
-    if (!charts::isTrend(subject.quantity))
-        subject.name.clear(); // all of them
+    if (charts::isRange(subject.quantity))
+        subject.name.clear(); // all of them: a sample has few
     select(subject);
 }
 
@@ -184,17 +188,41 @@ void SubjectForm::fillMeasurands()
     fillNames();
 }
 
+std::vector<notebook::ChartOffer> SubjectForm::namedOffers() const
+{
+    std::vector<notebook::ChartOffer> named;
+    std::ranges::copy_if(m_offers, std::back_inserter(named), [this](const notebook::ChartOffer &offer) {
+        return offer.subject.methodId == m_method->currentData().toString() &&
+               offer.subject.measurand == m_measurand->currentData().toString() && !offer.subject.name.isEmpty();
+    });
+    return named;
+}
+
 void SubjectForm::fillNames()
 {
-    std::vector<std::pair<QString, QString>> choices;
-    if (!charts::isTrend(quantity()))
-        choices.emplace_back(tr("all of them"), QString());
-    for (const notebook::ChartOffer &offer : m_offers) {
-        if (offer.subject.methodId == m_method->currentData().toString() &&
-            offer.subject.measurand == m_measurand->currentData().toString() && !offer.subject.name.isEmpty())
-            choices.emplace_back(offer.subject.name, offer.subject.name);
+    // "All of them" of another quantity is not what is wanted of this one.
+    if (quantity() != m_namedFor && m_name->currentData().toString().isEmpty()) {
+        const QSignalBlocker blocker(m_name);
+        m_name->clear();
     }
-    fill(m_name, choices);
+    m_namedFor = quantity();
+    const std::vector<notebook::ChartOffer> offers = namedOffers();
+    const bool isOfOne = charts::isOfOneMaterial(quantity());
+    std::vector<std::pair<QString, QString>> choices;
+    if (!charts::isTrend(quantity()) && !isOfOne)
+        choices.emplace_back(tr("all of them"), QString());
+    for (const notebook::ChartOffer &offer : offers) {
+        const QString &name = offer.subject.name;
+        const auto isKnown = [&](const auto &choice) { return choice.second == name; };
+        if (std::ranges::none_of(choices, isKnown))
+            choices.emplace_back(offer.preparations > 0 ? tr("%1 (all standards of it)").arg(name) : name, name);
+    }
+    if (isOfOne && choices.size() > 1)
+        choices.emplace_back(tr("all of them, without limits"), QString());
+    QString usual;
+    if (isOfOne && !offers.empty())
+        usual = std::ranges::max_element(offers, {}, &notebook::ChartOffer::values)->subject.name;
+    fill(m_name, choices, usual);
 }
 
 void SubjectForm::choose(const charts::Subject &subject)
@@ -252,10 +280,8 @@ charts::Filter SubjectForm::filter() const
     }
     filter.person = m_person->currentData().toString();
     filter.photometer = m_photometer->currentData().toString();
-    if (const QDate day = QDate::fromString(m_from->text().trimmed(), Qt::ISODate); day.isValid())
-        filter.from = day;
-    if (const QDate day = QDate::fromString(m_to->text().trimmed(), Qt::ISODate); day.isValid())
-        filter.to = day;
+    filter.from = assay::readDay(m_from->text(), assay::MonthAlone::FirstDay);
+    filter.to = assay::readDay(m_to->text());
     filter.withRejected = m_rejected->isChecked();
     return filter;
 }
@@ -264,8 +290,8 @@ QString SubjectForm::fault() const
 {
     for (const QLineEdit *field : {m_from, m_to}) {
         const QString text = field->text().trimmed();
-        if (!text.isEmpty() && !QDate::fromString(text, Qt::ISODate).isValid())
-            return tr("%1 is not a date yet: write it as 2026-03-02.").arg(text);
+        if (!text.isEmpty() && !assay::readDay(text))
+            return tr("%1 is not a date yet: write it as %2.").arg(text, assay::shownDay({2026, 12, 31}));
     }
     return {};
 }

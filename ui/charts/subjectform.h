@@ -29,7 +29,7 @@ public:
     SubjectForm(const Theme &theme, ChartSource &source, QWidget *parent = nullptr);
 
     /// Asks anew what there is, and keeps what was chosen where it is still there; where nothing was, that
-    /// with the most values is. Throws notebook::Failure.
+    /// with the most values is: one material where a chart is of one. Throws notebook::Failure.
     void refresh();
     /// Chooses it where it is offered.
     void choose(const charts::Subject &subject);
@@ -52,10 +52,14 @@ private:
     void fillMethods();
     void fillMeasurands();
     void fillNames();
+    /// Of the chosen method and measurand.
+    std::vector<notebook::ChartOffer> namedOffers() const;
     void select(const charts::Subject &subject);
     charts::Quantity quantity() const;
 
     ChartSource &m_source;
+    /// What the names are offered for.
+    charts::Quantity m_namedFor = charts::Quantity::StandardRecovery;
     std::vector<notebook::ChartOffer> m_offers;
     QComboBox *m_quantity;
     QComboBox *m_method;

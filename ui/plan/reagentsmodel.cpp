@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/plan/reagentsmodel.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/planning/lotoutlook.h"
 
@@ -29,12 +30,12 @@ QString fitnessText(LotFitness fitness, const planning::Lot &lot)
     case LotFitness::Empty:
         return ReagentsModel::tr("empty");
     case LotFitness::Expired:
-        return ReagentsModel::tr("expired on %1").arg(lot.expires->toString(Qt::ISODate));
+        return ReagentsModel::tr("expired on %1").arg(assay::shownDay(*lot.expires));
     case LotFitness::ExpiresBeforeEnd:
         return ReagentsModel::tr("expires before the run ends");
     case LotFitness::OpenTooLong:
         return ReagentsModel::tr("opened on %1, keeps %n day(s)", nullptr, lot.keepsOpened_days.value_or(0))
-            .arg(lot.opened->toString(Qt::ISODate));
+            .arg(assay::shownDay(*lot.opened));
     case LotFitness::NotDissolved:
     case LotFitness::DissolvedTooLong:
     case LotFitness::StoredTooLong:

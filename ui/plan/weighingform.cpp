@@ -194,7 +194,7 @@ void WeighingForm::takeOver()
     const std::optional<planning::StrengthMade> strengthNow = strength();
     if (!strengthNow)
         return;
-    const QString now = m_clock.now().toString(u"yyyy-MM-dd HH:mm"_s);
+    const QString now = momentText(m_clock.now());
     const std::optional<run::Weighing> done = weighing();
     MadeStandard standard;
     standard.concentration_g_per_L = strengthNow->concentration_g_per_L;

@@ -3,6 +3,7 @@
 #include "ui/print/labels.h"
 
 #include "core/assay/label.h"
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/planning/standardlife.h"
 #include "ui/print/canvas.h"
@@ -33,7 +34,7 @@ constexpr double smallestType_pt = 4.5;
 
 QString momentOn(const QDateTime &moment)
 {
-    return moment.toString(u"yyyy-MM-dd HH:mm"_s);
+    return assay::shownMoment(moment);
 }
 
 Label labelOf(const run::Standard &standard, const QString &person)

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
-#include "core/exchange/moment.h"
 #include "core/run/volumes.h"
 #include "ui/print/recordparts.h"
 #include "ui/print/reporttext.h"
@@ -215,7 +215,7 @@ void writeDosings(PageFlow &flow, const RecordPart &part)
     for (const ReportDosing &dosing : part.record->dosings)
         table.rows.push_back({dosing.component, QString::number(dosing.tubes),
                               dosing.lot.isEmpty() ? none : dosing.lot,
-                              dosing.lotExpires ? exchange::dateText(*dosing.lotExpires) : none,
+                              dosing.lotExpires ? assay::shownDay(*dosing.lotExpires) : none,
                               dosing.pipette.isEmpty() ? none : dosing.pipette, dosing.person,
                               momentOnReport(dosing.first), momentOnReport(dosing.last)});
     flow.subheading(RecordbenchWords::tr("Pipetting as it was ticked"));

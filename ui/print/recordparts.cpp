@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/recordparts.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/evaluation/standardage.h"
-#include "core/exchange/moment.h"
 #include "ui/print/reporttext.h"
 #include "ui/print/worksheetcontent.h"
 
@@ -197,7 +197,7 @@ void writeLots(PageFlow &flow, const RecordPart &part)
     for (const run::LotUse &lot : part.run.lots) {
         const assay::Component *component = assay::findComponent(part.method, lot.component);
         table.rows.push_back({component ? component->name : lot.component, lot.lot,
-                              lot.expires ? exchange::dateText(*lot.expires) : none});
+                              lot.expires ? assay::shownDay(*lot.expires) : none});
     }
     flow.table(table);
 }

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/reporttext.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/checkfacts.h"
 #include "core/evaluation/format.h"
-#include "core/exchange/moment.h"
 
 #include <QCoreApplication>
 
@@ -112,14 +112,15 @@ QString momentOnReport(const QDateTime &moment)
     if (!moment.isValid())
         return none;
     const int offset_min = moment.offsetFromUtc() / 60;
-    return u"%1 %2%3:%4"_s.arg(moment.toString(u"yyyy-MM-dd HH:mm:ss"_s), offset_min < 0 ? u"-"_s : u"+"_s)
+    return u"%1 %2 %3%4:%5"_s
+        .arg(assay::shownDay(moment.date()), moment.toString(u"HH:mm:ss"_s), offset_min < 0 ? u"-"_s : u"+"_s)
         .arg(std::abs(offset_min) / 60, 2, 10, QChar(u'0'))
         .arg(std::abs(offset_min) % 60, 2, 10, QChar(u'0'));
 }
 
 QString dayOnReport(const QDateTime &moment)
 {
-    return moment.isValid() ? exchange::dateText(moment.date()) : QString();
+    return assay::shownDay(moment.date());
 }
 
 QString readingOnReport(const ReportContent &content, const run::Reading &reading)
@@ -180,8 +181,8 @@ QString daysOfTest(const ReportContent &content)
         return {};
     const auto [first, last] = std::ranges::minmax_element(days);
     return *first == *last
-               ? exchange::dateText(*first)
-               : ReporttextWords::tr("%1 to %2").arg(exchange::dateText(*first), exchange::dateText(*last));
+               ? assay::shownDay(*first)
+               : ReporttextWords::tr("%1 to %2").arg(assay::shownDay(*first), assay::shownDay(*last));
 }
 
 QString footnoteMark(int number)

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/worksheetadditions.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "ui/print/sharedwidth.h"
 #include "ui/print/worksheethead.h"
@@ -80,7 +81,7 @@ WorksheetAdditions::Line WorksheetAdditions::lineOf(const WorksheetContent &cont
     line.lot = round.lot;
     if (const run::LotUse *lot = lotUseOf(content, round); line.hasLot && lot && lot->expires)
         line.until = WorksheetadditionsWords::tr("until %1", "the last good day of a lot")
-                         .arg(lot->expires->toString(Qt::ISODate));
+                         .arg(assay::shownDay(*lot->expires));
     return line;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/print/worksheethead.h"
 
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/run/runcode.h"
 #include "ui/print/decimalsign.h"
@@ -74,7 +75,7 @@ void paintFields(Canvas &canvas, const WorksheetContent &content, const QRectF &
 {
     const auto started = content.run.startedAt;
     const HeadField fields[] = {
-        {WorksheetheadWords::tr("date"), started ? started->toString(u"yyyy-MM-dd"_s) : QString(), 18, 0.1},
+        {WorksheetheadWords::tr("date"), started ? assay::shownDay(started->date()) : QString(), 18, 0.1},
         {WorksheetheadWords::tr("started at"), started ? started->toString(u"HH:mm"_s) : QString(), 11, 0.1},
         {WorksheetheadWords::tr("by"), content.person, 20, 0.4},
         {WorksheetheadWords::tr("photometer"), {}, 16, 0.3},

@@ -90,6 +90,8 @@ LossPicture::LossPicture(const Theme &theme, QWidget *parent)
     m_stated->setName(tr("as stated"));
     m_points->setMarkerSize(7);
     chart.legend()->setAlignment(Qt::AlignTop);
+    // Rings and lines as they are drawn, and no squares.
+    chart.legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);
     chart.legend()->show();
     dress();
     connect(&theme, &Theme::changed, this, &LossPicture::dress);

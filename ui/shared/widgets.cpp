@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/shared/widgets.h"
 
+#include "core/assay/localday.h"
 #include "ui/shared/numberfield.h"
 #include "ui/shared/theme.h"
 
@@ -238,7 +239,7 @@ QString tipText(const QString &text)
 
 QString momentText(const QDateTime &moment)
 {
-    return moment.toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s);
+    return assay::shownMoment(moment.toLocalTime());
 }
 
 void setGaps(const Theme &theme, QLayout *layout)

@@ -73,64 +73,160 @@ TEST(ControlChart, OfSingleValuesHasTheirMovingRangesBelow)
 
 TEST(ControlChart, TakesItsLimitsFromTheRunsNamedWhateverIsShown)
 {
-    Series series = seriesOf({90, 100, 102, 100, 102, 130, 140});
-    factsOf(series[6]).persons = {u"Ada"_s};
+    Series series = seriesOf({90, 100, 102, 100, 102, 100, 102, 100, 102, 100, 102, 130, 140});
+    factsOf(series[12]).persons = {u"Ada"_s};
     Settings settings;
-    settings.limits = EarlierRuns{2, 4, quality::SpreadFrom::StandardDeviation};
+    settings.limits = EarlierRuns{2, 10, quality::SpreadFrom::StandardDeviation};
     Filter filter;
     filter.person = u"Ada"_s;
     const ControlChart chart = controlChart(recovery, series, filter, settings);
     EXPECT_THAT(chart.series, SizeIs(1));
     ASSERT_TRUE(chart.basis);
     EXPECT_EQ(chart.basis->firstRun, 2);
-    EXPECT_EQ(chart.basis->lastRun, 5);
-    EXPECT_EQ(chart.basis->values, 4);
+    EXPECT_EQ(chart.basis->lastRun, 11);
+    EXPECT_EQ(chart.basis->values, 10);
     EXPECT_FALSE(chart.basis->isIncomplete);
     EXPECT_DOUBLE_EQ(chart.basis->centre, 101);
-    EXPECT_DOUBLE_EQ(chart.basis->deviation, std::sqrt(4.0 / 3));
+    EXPECT_DOUBLE_EQ(chart.basis->deviation, std::sqrt(10.0 / 9));
     EXPECT_EQ(basisSentence(chart),
-              u"Limits from 4 values, run 2 to run 5: centre 101.0\u00a0%, standard deviation of a single "
-              u"value 1.2\u00a0%. From so few values they are provisional; 20 or more are usual."_s);
+              u"Limits from 10 values, run 2 to run 11: centre 101.0\u00a0%, standard deviation of a single "
+              u"value 1.1\u00a0%. They are provisional: whether nothing is out of control is said from 20 values on. "
+              u"Under Limits and rules, raise the number of values to 20."_s);
+}
+
+TEST(ControlChart, BeginsWithTheNextRunWhereTheFirstOfTheLimitsIsNotInIt)
+{
+    Series series = seriesOf({150, 100, 102, 100, 102, 100, 102, 100, 102, 100, 102, 100});
+    series.erase(series.begin() + 1); // run 2
+    Settings settings;
+    settings.limits = EarlierRuns{2, 10, {}};
+    const ControlChart chart = controlChart(recovery, series, {}, settings);
+    ASSERT_TRUE(chart.basis);
+    EXPECT_EQ(chart.basis->firstRun, 3);
+    EXPECT_DOUBLE_EQ(chart.basis->centre, 101);
 }
 
 TEST(ControlChart, LeavesOutOnlyWhatWasLeftOutWithAReason)
 {
-    Series series = seriesOf({100, 102, 150, 100, 102});
+    Series series = seriesOf({100, 102, 150, 100, 102, 100, 102, 100, 102, 100, 102});
     series[2].omission = std::make_shared<Omission>(Omission{u"wrong flask"_s, u"Ada"_s, {}});
     Settings settings;
-    settings.limits = EarlierRuns{0, 4, {}};
+    settings.limits = EarlierRuns{0, 10, {}};
     const ControlChart chart = controlChart(recovery, series, {}, settings);
-    EXPECT_THAT(chart.series, SizeIs(5));
-    EXPECT_THAT(chart.panels[0].marks, SizeIs(4));
+    EXPECT_THAT(chart.series, SizeIs(11));
+    EXPECT_THAT(chart.panels[0].marks, SizeIs(10));
     EXPECT_EQ(chart.panels[1].marks[1].value, 2); // the neighbours of what was left out
     EXPECT_DOUBLE_EQ(chart.basis->centre, 101);
     EXPECT_THAT(chart.panels[0].findings, IsEmpty());
     EXPECT_EQ(pointSentence(chart, 2),
-              u"3 of 5; run 3 (Tanks, 2026-01-03); STD; 150.0\u00a0%; left out by Ada: wrong "
+              u"3 of 11; run 3 (Tanks, 2026-01-03); STD; 150.0\u00a0%; left out by Ada: wrong "
               u"flask."_s);
 }
 
 TEST(ControlChart, OfRejectedRunsShowsThemOnRequestAndMakesNoLimitsOfThem)
 {
-    Series series = seriesOf({100, 150, 102});
+    Series series = seriesOf({100, 150, 102, 100, 102, 100, 102, 100, 102, 100, 102});
     series[1].isAccepted = false;
     Settings settings;
-    settings.limits = EarlierRuns{0, 2, {}};
-    EXPECT_THAT(controlChart(recovery, series, {}, settings).series, SizeIs(2));
+    settings.limits = EarlierRuns{0, 10, {}};
+    EXPECT_THAT(controlChart(recovery, series, {}, settings).series, SizeIs(10));
     Filter filter;
     filter.withRejected = true;
     const ControlChart chart = controlChart(recovery, series, filter, settings);
-    EXPECT_THAT(chart.series, SizeIs(3));
+    EXPECT_THAT(chart.series, SizeIs(11));
     EXPECT_DOUBLE_EQ(chart.basis->centre, 101);
 }
 
 TEST(ControlChart, WithTooFewValuesSaysSo)
 {
-    const ControlChart chart = controlChart(recovery, seriesOf({100}), {}, Settings{});
+    // The eighth would lie beyond 3 s of the others.
+    const ControlChart chart = controlChart(
+        recovery, seriesOf({100, 100.1, 99.9, 100, 100.1, 99.9, 100, 110, 100}), {}, Settings{});
     EXPECT_FALSE(chart.basis);
     EXPECT_FALSE(chart.panels[0].baseline);
-    EXPECT_TRUE(basisSentence(chart).startsWith(u"There are too few values for limits so far."_s));
+    EXPECT_THAT(chart.panels[0].findings, IsEmpty());
+    EXPECT_FALSE(hasVerdict(chart));
+    EXPECT_EQ(basisSentence(chart), u"There are too few values for limits so far. Accept more runs, or enter limits "
+                                    "that the laboratory has fixed. Limits need 10 values."_s);
     EXPECT_FALSE(controlChart(recovery, {}, {}, Settings{}).basis);
+}
+
+TEST(ControlChart, HasNoVerdictWhileItsLimitsAreProvisional)
+{
+    std::vector<double> values;
+    for (int i = 0; i < 20; ++i)
+        values.push_back(i % 2 == 0 ? 100 : 102);
+    const auto chartOf = [&](std::size_t count) {
+        return controlChart(recovery, seriesOf({values.begin(), values.begin() + std::ptrdiff_t(count)}), {},
+                            Settings{});
+    };
+    EXPECT_FALSE(chartOf(9).basis);
+    const ControlChart provisional = chartOf(10);
+    ASSERT_TRUE(provisional.basis);
+    EXPECT_TRUE(provisional.basis->isProvisional);
+    EXPECT_TRUE(provisional.panels[0].baseline) << "drawn, and held against";
+    EXPECT_FALSE(hasVerdict(provisional));
+    EXPECT_TRUE(basisSentence(provisional)
+                    .endsWith(u"They are provisional: whether nothing is out of control is said from 20 values on."_s));
+    EXPECT_TRUE(chartOf(19).basis->isProvisional);
+    EXPECT_FALSE(chartOf(20).basis->isProvisional);
+    EXPECT_TRUE(hasVerdict(chartOf(20)));
+    EXPECT_FALSE(basisSentence(chartOf(20)).contains(u"provisional"_s));
+}
+
+TEST(ControlChart, OfMeansCountsSubgroupsForItsVerdict)
+{
+    Settings settings;
+    settings.kind = Kind::MeanAndRange;
+    settings.limits = EarlierRuns{0, 40, {}};
+    const auto chartOf = [&](std::size_t count) {
+        return controlChart(recovery, seriesOf(std::vector<double>(count, 100.0)), {}, settings);
+    };
+    EXPECT_FALSE(chartOf(19).basis);
+    EXPECT_TRUE(chartOf(20).basis->isProvisional);
+    EXPECT_TRUE(chartOf(39).basis->isProvisional);
+    EXPECT_TRUE(hasVerdict(chartOf(40)));
+}
+
+TEST(ControlChart, WithFixedLimitsHasItsVerdictAtOnce)
+{
+    const ControlChart chart = controlChart(recovery, seriesOf({100, 101}), {}, fixed(100, 2));
+    EXPECT_TRUE(hasVerdict(chart));
+    EXPECT_TRUE(basisSentence(chart).startsWith(u"Limits fixed by the laboratory: "_s));
+}
+
+TEST(ControlChart, OfTwoMaterialsHasNoLimitsNotEvenFixedOnes)
+{
+    Series series = seriesOf(std::vector<double>(30, 100.0));
+    for (std::size_t i = 1; i < series.size(); i += 2) {
+        series[i].name = u"CONTROL"_s;
+        series[i].value = 90;
+    }
+    for (const Settings &settings : {Settings{}, fixed(100, 2)}) {
+        const ControlChart chart = controlChart(recovery, series, {}, settings);
+        EXPECT_TRUE(chart.isMixed);
+        EXPECT_FALSE(chart.basis);
+        EXPECT_FALSE(hasVerdict(chart));
+        EXPECT_THAT(chart.panels[0].marks, SizeIs(30));
+        EXPECT_THAT(chart.panels[0].findings, IsEmpty());
+        EXPECT_TRUE(basisSentence(chart).startsWith(u"Values of several materials stand in this chart"_s));
+    }
+    // Standards of one substance are one material, whatever stands on their flasks.
+    Subject substance = recovery;
+    substance.name = u"L-malic acid"_s;
+    EXPECT_TRUE(hasVerdict(controlChart(substance, series, {}, Settings{})));
+}
+
+TEST(ControlChart, OfRangesJoinsSamplesAndSaysSo)
+{
+    Series series = seriesOf(std::vector<double>(20, 0.1));
+    series[3].name = u"P-104"_s;
+    const ControlChart chart = controlChart({Quantity::DuplicateRange, u"m"_s, u"m"_s}, series, {},
+                                            usualSettings(Quantity::DuplicateRange));
+    EXPECT_FALSE(chart.isMixed);
+    EXPECT_TRUE(hasVerdict(chart));
+    EXPECT_TRUE(basisSentence(chart).endsWith(
+        u"The ranges are of many samples: the limits hold where these have similar amounts."_s));
 }
 
 TEST(ControlChart, JoinsAPatternThatGoesOnIntoOneFinding)
@@ -213,10 +309,10 @@ TEST(ControlChart, OfSumsFindsItToo)
 TEST(ControlChart, OfDuplicatesHasItsRanges)
 {
     Settings settings = usualSettings(Quantity::DuplicateRange);
-    settings.limits = EarlierRuns{0, 4, {}};
+    settings.limits = EarlierRuns{0, 10, {}};
     settings.constants = ConstantsFrom::PrintedTable;
-    const ControlChart chart =
-        controlChart({Quantity::DuplicateRange, u"m"_s, u"m"_s}, seriesOf({1, 2, 1, 2, 5}), {}, settings);
+    const ControlChart chart = controlChart({Quantity::DuplicateRange, u"m"_s, u"m"_s},
+                                            seriesOf({1, 2, 1, 2, 1, 2, 1, 2, 1, 2, 5}), {}, settings);
     ASSERT_THAT(chart.panels, SizeIs(1));
     EXPECT_EQ(chart.panels[0].baseline->centre, 1.5);
     EXPECT_NEAR(chart.panels[0].baseline->line(3), 1.5 * 3.267, 1e-12);

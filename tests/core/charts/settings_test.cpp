@@ -48,12 +48,50 @@ TEST(ChartSettings, KeepToTheTableWhereItsFactorsAreUsed)
     Settings settings;
     settings.kind = Kind::MeanAndRange;
     settings.subgroup = 12;
+    settings.limits = EarlierRuns{0, 120, {}};
     EXPECT_THAT(placesOf(settings), IsEmpty());
     settings.constants = ConstantsFrom::PrintedTable;
     EXPECT_THAT(placesOf(settings), ElementsAre(u"subgroup"_s));
     settings.constants = ConstantsFrom::Computed;
-    settings.limits = EarlierRuns{0, 5, {}};
+    settings.limits = EarlierRuns{0, 119, {}};
     EXPECT_THAT(placesOf(settings), ElementsAre(u"values"_s));
+}
+
+TEST(ChartSettings, TakeTenValuesAtLeastOfMeansTenSubgroups)
+{
+    Settings settings;
+    settings.limits = EarlierRuns{0, 9, {}};
+    ASSERT_THAT(placesOf(settings), ElementsAre(u"values"_s));
+    EXPECT_EQ(problemsOf(settings).front().message, u"Limits from earlier runs need 10 to 10000 values."_s);
+    settings.limits = EarlierRuns{0, 10, {}};
+    EXPECT_THAT(placesOf(settings), IsEmpty());
+    EXPECT_EQ(valuesForVerdict(settings), 20);
+    settings.kind = Kind::MeanAndRange;
+    settings.subgroup = 3;
+    EXPECT_EQ(valuesForLimits(settings), 30);
+    EXPECT_EQ(valuesForVerdict(settings), 60);
+    EXPECT_THAT(placesOf(settings), ElementsAre(u"values"_s));
+}
+
+TEST(ChartSettings, ThatWereKeptWithFewerValuesAreRaisedAndElseStay)
+{
+    Settings kept;
+    kept.limits = EarlierRuns{17, 4, quality::SpreadFrom::StandardDeviation};
+    const Settings raised = withEnoughValues(kept);
+    EXPECT_EQ(std::get<EarlierRuns>(raised.limits), (EarlierRuns{17, 10, quality::SpreadFrom::StandardDeviation}));
+    EXPECT_THAT(problemsOf(raised), IsEmpty());
+    EXPECT_EQ(withEnoughValues(Settings{}), Settings{});
+    kept.limits = FixedLimits{100, 1.5, u"validation"_s, QDate(2025, 11, 3)};
+    EXPECT_EQ(withEnoughValues(kept), kept);
+}
+
+TEST(ChartSettings, OfAllMaterialsHoldForEachUnlessTheCentreIsAnotherForEach)
+{
+    Settings fixed;
+    fixed.limits = FixedLimits{0.5, 0.01, u"validation"_s, QDate(2025, 11, 3)};
+    EXPECT_TRUE(holdsForEach(Quantity::StandardRecovery, fixed));
+    EXPECT_FALSE(holdsForEach(Quantity::ControlMaterial, fixed));
+    EXPECT_TRUE(holdsForEach(Quantity::ControlMaterial, Settings{}));
 }
 
 TEST(ChartSettings, HaveBoundsForAveragesAndSums)

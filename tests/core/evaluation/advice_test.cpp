@@ -17,7 +17,7 @@ TEST(DilutionChain, MakesEveryPreferredFactorExactly)
         EXPECT_NEAR(run::dilutionFactor(*chain), factor, 1e-9 * factor);
         for (const run::DilutionStep &step : *chain) {
             EXPECT_GE(step.take_mL, 1);
-            EXPECT_LE(step.makeUpTo_mL, 250);
+            EXPECT_LE(step.makeUpTo_mL, 100);
         }
     }
 }
@@ -73,5 +73,24 @@ TEST(Advice, LargerVolumeDoesNotOvershoot)
     tube.sampleVolume_mL = 0.1;
     const auto advice = evaluation::strengthenAdvice(method, test::liquid("S"), tube);
     ASSERT_TRUE(advice);
-    EXPECT_NEAR(advice->sampleVolume_mL, 0.16, 1e-12); // 0.1 x 0.48 / 0.3
+    EXPECT_EQ(advice->sampleVolume_mL, 0.15); // 0.1 x 0.48 / 0.3 = 0.16, by 0.05 mL: signal 0.45
+    tube.netSignal = 0.36; // 0.133: by 0.05 mL it would be no more than it had
+    EXPECT_EQ(evaluation::strengthenAdvice(method, test::liquid("S"), tube)->sampleVolume_mL, 0.13);
+}
+
+TEST(Advice, ALargerVolumeLeavesASimpleVolumeOfDiluent)
+{
+    // 0.1 mL in 2.5 mL of water, net signal 0.19: 0.8 at 0.421 mL, which would leave 2.18 mL of water.
+    assay::Method method = test::risingMethod();
+    method.components[1].volume_mL = 2.5;
+    method.window = {0.2, 1.0, {}, {}};
+    evaluation::TubeState tube;
+    tube.netSignal = 0.19;
+    tube.sampleVolume_mL = 0.1;
+    EXPECT_EQ(evaluation::strengthenAdvice(method, test::liquid("S"), tube)->sampleVolume_mL, 0.4);
+}
+
+TEST(DilutionChain, TwoHundredfoldTakesTwoStepsWithUsualFlasks)
+{
+    EXPECT_EQ(evaluation::dilutionChain(200), (std::vector<run::DilutionStep>{{5, 50}, {5, 100}}));
 }

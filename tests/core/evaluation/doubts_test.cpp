@@ -50,6 +50,20 @@ run::Run withA1(run::Run run, const std::vector<double> &read)
     return run;
 }
 
+std::vector<Doubt::Kind> kindsOf(const std::vector<Doubt> &doubts)
+{
+    std::vector<Doubt::Kind> kinds;
+    for (const Doubt &doubt : doubts)
+        kinds.push_back(doubt.kind);
+    return kinds;
+}
+
+const Doubt *doubtOfKind(const std::vector<Doubt> &doubts, Doubt::Kind kind)
+{
+    const auto found = std::ranges::find(doubts, kind, &Doubt::kind);
+    return found == doubts.end() ? nullptr : &*found;
+}
+
 } // namespace
 
 TEST(Doubts, DecimalSlippedDownInAFallingMethodIsAskedAbout)
@@ -76,8 +90,79 @@ TEST(Doubts, DecimalSlippedEitherWayInARisingMethodIsAskedAbout)
 
 TEST(Doubts, FirstReadingOfARunHasNothingToBeHeldAgainst)
 {
-    EXPECT_EQ(doubtAbout(test::fallingMethod(), unreadRun(), 0, u"A1"_s, 0.1385), QString());
-    EXPECT_NE(doubtAbout(test::fallingMethod(), withA1(unreadRun(), {0.1385}), 1, u"A1"_s, 1.385), QString());
+    EXPECT_EQ(doubtAbout(test::risingMethod(), unreadRun(), 0, u"A1"_s, 0.0385), QString());
+    EXPECT_NE(doubtAbout(test::risingMethod(), withA1(unreadRun(), {0.0385}), 1, u"A1"_s, 0.385), QString());
+}
+
+TEST(Doubts, TheMethodSaysWhatAFallingReagentHasAtTheStart)
+{
+    using enum Doubt::Kind;
+    const assay::Method method = test::fallingMethod(); // 1.0 at most, 0.1 must remain
+    const auto slipped = doubtsAbout(method, unreadRun(), 0, u"A1"_s, 0.139);
+    ASSERT_EQ(kindsOf(slipped), std::vector{ReagentMissing});
+    EXPECT_TRUE(slipped[0].asks);
+    EXPECT_EQ(slipped[0].sentence,
+              u"Tube 1: A1 is 0.139, and 1.100 has to be there at the start for the largest signal and what must remain. "
+              "Look for a slipped decimal point or a reagent left out."_s);
+    // Nearer to 0.11 than to 1.1: below 1.1 / √10 = 0.3479.
+    EXPECT_EQ(kindsOf(doubtsAbout(method, unreadRun(), 0, u"A1"_s, 0.347)), std::vector{ReagentMissing});
+    EXPECT_TRUE(doubtsAbout(method, unreadRun(), 0, u"A1"_s, 0.348).empty());
+    EXPECT_TRUE(doubtsAbout(method, unreadRun(), 0, u"A1"_s, 1.39).empty());
+    EXPECT_EQ(kindsOf(doubtsAbout(method, unreadRun(), 2, u"A1"_s, 0.139)), std::vector{ReagentMissing})
+        << "of a sample, too, which can only add colour";
+    assay::Method open = method;
+    open.window.reserveAbsorbance.reset();
+    EXPECT_TRUE(doubtsAbout(open, unreadRun(), 0, u"A1"_s, 0.139).empty()) << "what falls may come with the sample";
+}
+
+TEST(Doubts, TheStartIsJudgedAtTheRunsWavelengthAndPathLength)
+{
+    using enum Doubt::Kind;
+    const assay::Method method = test::fallingMethod();
+    run::Run run = unreadRun();
+    run.wavelength_nm = 365; // 1.1 x 3400 / 6300 = 0.5937, nearer to a tenth of it below 0.1877
+    EXPECT_TRUE(doubtsAbout(method, run, 0, u"A1"_s, 0.188).empty());
+    EXPECT_EQ(kindsOf(doubtsAbout(method, run, 0, u"A1"_s, 0.187)), std::vector{ReagentMissing});
+    run.pathLength_mm = 20; // twice that
+    EXPECT_EQ(kindsOf(doubtsAbout(method, run, 0, u"A1"_s, 0.188)), std::vector{ReagentMissing});
+}
+
+TEST(Doubts, AFirstBlankLeavesRoomForTheLargestSignal)
+{
+    using enum Doubt::Kind;
+    const assay::Method method = test::risingMethod(); // 1.0 at most, the photometer shows 2.0
+    EXPECT_TRUE(doubtsAbout(method, unreadRun(), 0, u"A1"_s, 1.0).empty());
+    const auto slipped = doubtsAbout(method, unreadRun(), 0, u"A1"_s, 1.03);
+    ASSERT_EQ(kindsOf(slipped), std::vector{StartHigh});
+    EXPECT_TRUE(slipped[0].asks);
+    EXPECT_EQ(slipped[0].sentence,
+              u"Tube 1: A1 is 1.030, and more than 1.000 at the start leaves no room for the largest signal. Look for a "
+              "slipped decimal point, and that the photometer was set to zero."_s);
+    EXPECT_EQ(kindsOf(doubtsAbout(method, unreadRun(), 0, u"A1"_s, 2.1)), std::vector{AbsorbanceHigh});
+    EXPECT_TRUE(doubtsAbout(method, unreadRun(), 2, u"A1"_s, 1.03).empty()) << "a sample may be coloured";
+    EXPECT_TRUE(doubtsAbout(test::fallingMethod(), unreadRun(), 0, u"A1"_s, 1.9).empty());
+    assay::Method wide = method;
+    wide.window.maxSignal = 1.9; // half of the limit still is room
+    EXPECT_TRUE(doubtsAbout(wide, unreadRun(), 0, u"A1"_s, 0.9).empty());
+    wide.window.maxAbsorbance.reset();
+    EXPECT_TRUE(doubtsAbout(wide, unreadRun(), 0, u"A1"_s, 1.9).empty());
+}
+
+TEST(Doubts, AUsedUpReagentMayBeASlippedDecimalPoint)
+{
+    const assay::Method method = test::fallingMethod(); // 0.100 must remain
+    run::Run run = withA1(unreadRun(), {1.385, 1.386, 1.386, 1.385});
+    const auto sentence = [&](double absorbance) {
+        return doubtOfKind(doubtsAbout(method, run, 2, u"A2"_s, absorbance), Doubt::Kind::ReserveLow)->sentence;
+    };
+    EXPECT_TRUE(sentence(0.0957).endsWith(u" Or the decimal point slipped: 0.957 would be plausible here."_s))
+        << sentence(0.0957).toStdString();
+    EXPECT_FALSE(sentence(0.009).contains(u"decimal point"_s)) << "0.090 would be used up as well";
+    run.tubes[2].readings[u"A1"_s] = 0.9;
+    EXPECT_FALSE(sentence(0.0957).contains(u"decimal point"_s)) << "0.957 would be more than it began with";
+    run.tubes[2].readings[u"A1"_s] = 1.386;
+    run.tubes[3].readings[u"A2"_s] = 0.094;
+    EXPECT_FALSE(sentence(0.0957).contains(u"decimal point"_s)) << "its replicate shows the same";
 }
 
 TEST(Doubts, TheFirstReadingOfARackIsHeldAgainstTheBlanksOfEarlierRuns)
@@ -90,7 +175,7 @@ TEST(Doubts, TheFirstReadingOfARackIsHeldAgainstTheBlanksOfEarlierRuns)
     EXPECT_TRUE(asked.startsWith(u"Tube 1: A1 is 1.020, but blanks of earlier runs by this method read about 0.103."_s))
         << asked.toStdString();
     EXPECT_EQ(ask(unreadRun(), 0, 0.131, 0.103), QString()) << "another lot may look different";
-    EXPECT_EQ(ask(unreadRun(), 0, 1.02, {}), QString());
+    EXPECT_EQ(ask(unreadRun(), 0, 0.95, {}), QString());
     EXPECT_EQ(ask(unreadRun(), 2, 1.02, 0.103), QString()) << "a sample may be coloured";
     EXPECT_EQ(ask(withA1(unreadRun(), {1.03}), 1, 1.02, 0.103), QString()) << "its own neighbour says more";
     EXPECT_EQ(doubtAbout(method, withA1(unreadRun(), {0.103}), 0, u"A2"_s, 0.11, {}, 1.1), QString())
@@ -191,20 +276,6 @@ TEST(Doubts, WhatStandsThereAlreadyIsNotHeldAgainstItsCorrection)
 }
 
 namespace {
-
-std::vector<Doubt::Kind> kindsOf(const std::vector<Doubt> &doubts)
-{
-    std::vector<Doubt::Kind> kinds;
-    for (const Doubt &doubt : doubts)
-        kinds.push_back(doubt.kind);
-    return kinds;
-}
-
-const Doubt *doubtOfKind(const std::vector<Doubt> &doubts, Doubt::Kind kind)
-{
-    const auto found = std::ranges::find(doubts, kind, &Doubt::kind);
-    return found == doubts.end() ? nullptr : &*found;
-}
 
 bool asksAbout(const assay::Method &method, const run::Run &run, int tube, const QString &reading,
                double absorbance, Doubt::Kind kind)

@@ -160,4 +160,40 @@ TEST_F(StandardBookTest, RecoveriesOfASubstanceAreThoseOfAllItsStandards)
     EXPECT_EQ(series[0].standard->lossPerHour, 0.01);
 }
 
+TEST_F(StandardBookTest, ASubstanceIsOneMaterialOfAControlChart)
+{
+    planning::Substance other = substance();
+    other.name = u"D-malic acid"_s;
+    const SubstanceId acid = standards().addSubstance(substance(), person);
+    const SubstanceId another = standards().addSubstance(other, person);
+    standards().prepare(acid, preparation(u"STD-1"_s), person);
+    standards().prepare(acid, preparation(u"STD-2"_s), person);
+    standards().prepare(another, preparation(u"STD-3"_s), person);
+    for (const QString &name : {u"STD-1"_s, u"STD-2"_s, u"STD-3"_s, u"CONTROL"_s}) {
+        run::Run run = plainRun();
+        run.standards.push_back({name, 0.2, {}, {}, {}, 0});
+        run::Tube tube = run.tubes[1];
+        tube.role = run::Role::Standard;
+        tube.sample.clear();
+        tube.standard = name;
+        run.tubes.push_back(tube);
+        m_book->decide(m_book->addRun(run, risingMethod(), person), DecisionKind::Accepted, person,
+                       u"good"_s);
+    }
+    const auto offers = m_book->charts().offers(charts::Quantity::StandardRecovery);
+    QStringList names;
+    for (const ChartOffer &offer : offers)
+        names << u"%1: %2 of %3"_s.arg(offer.subject.name).arg(offer.values).arg(offer.preparations);
+    EXPECT_EQ(names, (QStringList{u"D-malic acid: 1 of 1"_s, u"L-malic acid: 2 of 2"_s, u"CONTROL: 1 of 0"_s,
+                                  u"STD-1: 1 of 0"_s, u"STD-2: 1 of 0"_s, u"STD-3: 1 of 0"_s}));
+    ASSERT_EQ(offers.size(), 6u);
+    const charts::Series joint = m_book->charts().series(offers[1].subject);
+    ASSERT_THAT(joint, SizeIs(2));
+    EXPECT_EQ(joint[0].name, u"STD-1"_s);
+    EXPECT_EQ(joint[1].name, u"STD-2"_s);
+    EXPECT_THAT(m_book->charts().series(offers[2].subject), SizeIs(1)) << "a name by itself";
+    // Found strengths depend on what was weighed in: each standard by itself.
+    EXPECT_THAT(m_book->charts().offers(charts::Quantity::StandardStrength), SizeIs(4));
+}
+
 } // namespace plateau::test

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/laboratory.h"
 
+#include "core/planning/glassfor.h"
 #include "core/planning/glassware.h"
 #include "tests/support/print.h"
 #include "tests/support/problems.h"
@@ -124,10 +125,11 @@ TEST(Laboratory, StepsLeadFromTheSmallestVolumeToTheLargest)
         {"10 000 settings", pipette(1, 10.999, 0.001), "", ""},
         {"10 001 settings", pipette(1, 11, 0.001), "/glassware/pipettes/1/step_mL", "coarser step"},
         {"bulb with steps", pipette(0.2, 0.2, 0.1), "/glassware/pipettes/1/step_mL", "must be 0"},
-        {"no step", pipette(0.1, 1, 0), "/glassware/pipettes/1/step_mL", "greater than 0 and at most 0.9 mL"},
+        {"step not known", pipette(0.1, 1, 0), "", ""},
         {"step back", pipette(0.1, 1, -0.1), "/glassware/pipettes/1/step_mL", "not -0.1"},
         {"step too wide", pipette(0.1, 1, 1), "/glassware/pipettes/1/step_mL", "not 1"},
-        {"step no number", pipette(0.1, 1, notANumber), "/glassware/pipettes/1/step_mL", "greater than 0"},
+        {"step no number", pipette(0.1, 1, notANumber), "/glassware/pipettes/1/step_mL",
+         "greater than 0 and at most 0.9 mL"},
         {"uneven", pipette(0.1, 1, 0.4), "/glassware/pipettes/1/step_mL", "a whole number of times"},
         {"upside down", pipette(1, 0.1, 0.1), "/glassware/pipettes/1/largest_mL", "0.1 is less than 1"},
         {"nothing", pipette(0, 1, 0.1), "/glassware/pipettes/1/smallest_mL", "not 0"},
@@ -188,6 +190,58 @@ TEST(Glassware, APipetteIsSetAsItsScaleSays)
     EXPECT_EQ(volumes[27], 0.037); // to the bit, not 0.037000000000000005
     EXPECT_EQ(volumes.back(), 0.1);
     EXPECT_EQ(settableVolumes_mL({u"bulb"_s, 5, 5, 0, 0.2}), std::vector<double>{5});
+}
+
+TEST(Glassware, WhereNoStepIsKnownTheUsualOneCounts)
+{
+    const Pipette small{u"small"_s, 0.02, 0.2, 0, 0.8};
+    const Pipette middle{u"middle"_s, 0.1, 1, 0, 0.6};
+    const Pipette large{u"large"_s, 0.5, 5, 0, 0.6};
+    EXPECT_EQ(settableVolumes_mL(small).size(), 181U); // 20 to 200 µL by 1 µL
+    EXPECT_EQ(settableVolumes_mL(middle).size(), 181U); // 100 to 1000 µL by 5 µL
+    EXPECT_EQ(settableVolumes_mL(large).size(), 451U); // 0.5 to 5 mL by 10 µL
+    EXPECT_TRUE(makes(middle, 0.425));
+    EXPECT_FALSE(makes(middle, 0.422));
+    EXPECT_TRUE(makes(large, 2.18));
+    EXPECT_FALSE(makes(large, 2.185));
+    EXPECT_FALSE(isDelivered(0.42, {{{u"fixed"_s, 1, 1, 0, 0.5}}, {}}));
+    EXPECT_TRUE(isDelivered(1, {{{u"fixed"_s, 1, 1, 0, 0.5}}, {}}));
+}
+
+TEST(Glassware, TheNearestVolumeIsOneThatAPipetteIsSetTo)
+{
+    const Glassware glass = usualLaboratory().glassware;
+    EXPECT_EQ(*nearestSettable_mL(0.1134, glass), 0.11);
+    EXPECT_EQ(*nearestSettable_mL(0.0634, glass), 0.063);
+    EXPECT_EQ(*nearestSettable_mL(2.18, glass), 2.2);
+    EXPECT_FALSE(nearestSettable_mL(15, glass));
+}
+
+TEST(Glassware, SimpleStepsHaveEasyFactors)
+{
+    Glassware glass;
+    glass.pipettes = {{u"piston"_s, 0.88, 1, 0.01, 0.6}};
+    glass.flasks = {{u"10"_s, 10, 0.1}};
+    const std::vector<PossibleStep> simple = simpleOnes(possibleSteps(glass));
+    ASSERT_EQ(simple.size(), 1U);
+    EXPECT_EQ(simple[0].step.take_mL, 1);
+    EXPECT_EQ(possibleSteps(glass).size(), 13U);
+    EXPECT_EQ(possibleSteps(glass, 0.95).size(), 6U);
+}
+
+TEST(Glassware, WhatIsNotListedIsTheUsualGlass)
+{
+    const Glassware usual = withUsualGlass({});
+    std::vector<double> pipettes_mL;
+    for (const Pipette &pipette : usual.pipettes)
+        pipettes_mL.push_back(pipette.smallest_mL);
+    std::vector<double> flasks_mL;
+    for (const Flask &flask : usual.flasks)
+        flasks_mL.push_back(flask.volume_mL);
+    EXPECT_EQ(pipettes_mL, (std::vector<double>{1, 2, 5, 10}));
+    EXPECT_EQ(flasks_mL, (std::vector<double>{5, 10, 20, 25, 50, 100}));
+    const Glassware own{{{u"fixed"_s, 1, 1, 0, 0.5}}, {{u"50"_s, 50, 0.1}}};
+    EXPECT_EQ(withUsualGlass(own), own);
 }
 
 TEST(Glassware, OfStepsOfOneFactorTheMostCertainIsKept)

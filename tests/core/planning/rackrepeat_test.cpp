@@ -44,7 +44,7 @@ run::Run rackWithOwnBlank()
 
 TEST(RackRepeat, TakesTheSmallestGlassThatMakesTheFactor)
 {
-    const auto repeat = repeatInRack(rackWithOwnBlank(), u"S"_s, dilute(10), glass(), nullptr);
+    const auto repeat = repeatInRack(test::risingMethod(), rackWithOwnBlank(), u"S"_s, dilute(10), glass(), nullptr);
     ASSERT_TRUE(repeat);
     EXPECT_EQ(repeat->sample.id, u"S, 10-fold"_s);
     EXPECT_EQ(repeat->sample.repeats, u"S"_s);
@@ -58,7 +58,7 @@ TEST(RackRepeat, TakesTheSmallestGlassThatMakesTheFactor)
 
 TEST(RackRepeat, KeepsTheAdvisedChainWhereNoGlassOfTheLaboratoryMakesIt)
 {
-    const auto repeat = repeatInRack(rackWithOwnBlank(), u"S"_s, dilute(7), glass(), nullptr);
+    const auto repeat = repeatInRack(test::risingMethod(), rackWithOwnBlank(), u"S"_s, dilute(7), glass(), nullptr);
     ASSERT_TRUE(repeat);
     ASSERT_EQ(repeat->sample.dilution.size(), 1U);
     EXPECT_EQ(repeat->sample.dilution[0].take_mL, 25);
@@ -67,11 +67,67 @@ TEST(RackRepeat, KeepsTheAdvisedChainWhereNoGlassOfTheLaboratoryMakesIt)
     EXPECT_EQ(repeat->planned.glass, (std::vector<StepGlass>{{}}));
 }
 
+TEST(RackRepeat, WhereNoGlassMakesTheFactorAStrongerOneIsTakenThatCanBeMeasured)
+{
+    // Net signal 0.51 - 0.01: at most 5-fold leaves the 0.1 that can be measured.
+    Glassware own;
+    own.pipettes = {{u"fixed 1 mL"_s, 1, 1, 0, 0.5}};
+    own.flasks = {{u"flask 5 mL"_s, 5, 0.2}, {u"flask 10 mL"_s, 10, 0.1}};
+    evaluation::Advice advice = dilute(4);
+    const auto repeat = repeatInRack(test::risingMethod(), test::plainRun(), u"S"_s, advice, own, nullptr);
+    ASSERT_TRUE(repeat);
+    EXPECT_EQ(repeat->sample.id, u"S, 5-fold"_s);
+    ASSERT_EQ(repeat->sample.dilution.size(), 1U);
+    EXPECT_EQ(repeat->sample.dilution[0].take_mL, 1);
+    EXPECT_EQ(repeat->sample.dilution[0].makeUpTo_mL, 5);
+    EXPECT_EQ(repeat->planned.glass, (std::vector<StepGlass>{{u"fixed 1 mL"_s, u"flask 5 mL"_s}}));
+    own.flasks.erase(own.flasks.begin()); // 10-fold would be too weak: as advised
+    EXPECT_EQ(repeatInRack(test::risingMethod(), test::plainRun(), u"S"_s, advice, own, nullptr)->sample.dilution[0].take_mL,
+              25);
+}
+
+TEST(RackRepeat, TwoStepsMakeWhatOneCannotDeliver)
+{
+    Glassware own;
+    own.pipettes = {{u"fixed 1 mL"_s, 1, 1, 0, 0.5}};
+    own.flasks = {{u"flask 10 mL"_s, 10, 0.1}};
+    evaluation::Advice advice = dilute(100);
+    const auto repeat = repeatInRack(test::risingMethod(), rackWithOwnBlank(), u"S"_s, advice, own, nullptr);
+    ASSERT_TRUE(repeat);
+    EXPECT_EQ(repeat->sample.id, u"S, 100-fold"_s);
+    ASSERT_EQ(repeat->sample.dilution.size(), 2U);
+    for (const run::DilutionStep &step : repeat->sample.dilution) {
+        EXPECT_EQ(step.take_mL, 1);
+        EXPECT_EQ(step.makeUpTo_mL, 10);
+    }
+}
+
+TEST(RackRepeat, ALargerVolumeIsOneThatAPipetteDeliversWithItsDiluent)
+{
+    // 0.1 mL gave 0.03 and 0.1 is wanted at least. 0.42 mL leaves 0.68 mL of water: not by steps of 0.05 mL.
+    run::Run run = test::plainRun();
+    for (std::size_t tube = 1; tube < 3; ++tube)
+        run.tubes[tube].readings = {{u"A1"_s, 0.1}, {u"A2"_s, 0.14}};
+    evaluation::Advice advice;
+    advice.kind = evaluation::Advice::Kind::IncreaseVolume;
+    advice.sampleVolume_mL = 0.42;
+    Glassware own;
+    own.pipettes = {{u"small"_s, 0.1, 0.5, 0.01, 0.6}, {u"large"_s, 0.6, 5, 0.05, 0.6}};
+    const auto volumeWith = [&] {
+        return repeatInRack(test::risingMethod(), run, u"S"_s, advice, own, nullptr)->tubes[0].sampleVolume_mL;
+    };
+    EXPECT_EQ(volumeWith(), 0.4); // leaves 0.7
+    own.pipettes[1].step_mL = 0; // by 0.01 mL
+    EXPECT_EQ(volumeWith(), 0.42);
+    own.pipettes = {{u"fixed 0.2"_s, 0.2, 0.2, 0, 0.6}, {u"fixed 0.9"_s, 0.9, 0.9, 0, 0.6}};
+    EXPECT_EQ(volumeWith(), 0.42) << "0.2 mL would give 0.06 only";
+}
+
 TEST(RackRepeat, HasTheTubesThatCount)
 {
     run::Run run = rackWithOwnBlank();
     run.tubes[1].spoilt = u"dropped"_s;
-    const auto repeat = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
+    const auto repeat = repeatInRack(test::risingMethod(), run, u"S"_s, dilute(10), glass(), nullptr);
     ASSERT_TRUE(repeat);
     ASSERT_EQ(repeat->tubes.size(), 2U);
     EXPECT_EQ(repeat->tubes[0].role, run::Role::Sample);
@@ -90,7 +146,7 @@ TEST(RackRepeat, OfALargerVolumeKeepsTheDilution)
     evaluation::Advice advice;
     advice.kind = evaluation::Advice::Kind::IncreaseVolume;
     advice.sampleVolume_mL = 0.5;
-    const auto repeat = repeatInRack(run, u"S"_s, advice, glass(), nullptr);
+    const auto repeat = repeatInRack(test::risingMethod(), run, u"S"_s, advice, glass(), nullptr);
     ASSERT_TRUE(repeat);
     EXPECT_EQ(repeat->sample.id, u"S, 0.5 mL"_s);
     EXPECT_EQ(run::dilutionFactor(repeat->sample.dilution), 10);
@@ -101,21 +157,21 @@ TEST(RackRepeat, OfALargerVolumeKeepsTheDilution)
 TEST(RackRepeat, ANameIsNeverGivenTwiceAndTheFirstSampleIsTheOneRepeated)
 {
     run::Run run = rackWithOwnBlank();
-    const auto first = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
+    const auto first = repeatInRack(test::risingMethod(), run, u"S"_s, dilute(10), glass(), nullptr);
     run.samples.push_back(first->sample);
-    const auto second = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
+    const auto second = repeatInRack(test::risingMethod(), run, u"S"_s, dilute(10), glass(), nullptr);
     EXPECT_EQ(second->sample.id, u"S, 10-fold (2)"_s);
     run.tubes.insert(run.tubes.end(), first->tubes.begin(), first->tubes.end());
-    const auto third = repeatInRack(run, first->sample.id, dilute(20), glass(), nullptr);
+    const auto third = repeatInRack(test::risingMethod(), run, first->sample.id, dilute(20), glass(), nullptr);
     EXPECT_EQ(third->sample.repeats, u"S"_s);
     EXPECT_EQ(third->tubes.size(), first->tubes.size());
-    EXPECT_FALSE(repeatInRack(run, u"nobody's"_s, dilute(2), glass(), nullptr));
+    EXPECT_FALSE(repeatInRack(test::risingMethod(), run, u"nobody's"_s, dilute(2), glass(), nullptr));
 }
 
 TEST(RackRepeat, FitsIntoItsRun)
 {
     run::Run run = rackWithOwnBlank();
-    const auto repeat = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
+    const auto repeat = repeatInRack(test::risingMethod(), run, u"S"_s, dilute(10), glass(), nullptr);
     run.samples.push_back(repeat->sample);
     run.tubes.insert(run.tubes.end(), repeat->tubes.begin(), repeat->tubes.end());
     for (const assay::Problem &problem : run::problemsOf(run, test::risingMethod()))
@@ -131,7 +187,7 @@ TEST(OpenAdvice, IsGivenOnceForASample)
     const auto advice = openAdvice(run, evaluation, u"S"_s);
     ASSERT_TRUE(advice);
     EXPECT_EQ(advice->kind, evaluation::Advice::Kind::Dilute);
-    const auto repeat = repeatInRack(run, u"S"_s, *advice, glass(), nullptr);
+    const auto repeat = repeatInRack(test::risingMethod(), run, u"S"_s, *advice, glass(), nullptr);
     run.samples.push_back(repeat->sample);
     EXPECT_FALSE(openAdvice(run, evaluation, u"S"_s));
     EXPECT_FALSE(
@@ -147,7 +203,7 @@ TEST(RepeatedBy, IsTheSampleOfTheRackThatCameOutReportable)
     evaluation::Evaluation evaluation = evaluated();
     ASSERT_EQ(evaluation.results[0].verdict, evaluation::Verdict::Repeat);
     EXPECT_TRUE(repeatedBy(run, evaluation, evaluation.results[0]).isEmpty());
-    const auto repeat = repeatInRack(run, u"S"_s, dilute(10), glass(), nullptr);
+    const auto repeat = repeatInRack(test::risingMethod(), run, u"S"_s, dilute(10), glass(), nullptr);
     run.samples.push_back(repeat->sample);
     run.tubes.insert(run.tubes.end(), repeat->tubes.begin(), repeat->tubes.end());
     evaluation = evaluated();

@@ -1,0 +1,24 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#include "ui/shared/dayexample.h"
+
+#include "core/assay/localday.h"
+
+#include <QCoreApplication>
+
+namespace plateau::ui {
+
+namespace {
+
+struct DayExampleWords {
+    Q_DECLARE_TR_FUNCTIONS(plateau::ui::DayExample)
+};
+
+} // namespace
+
+QString dayExample()
+{
+    return DayExampleWords::tr("as %1", "a day, in an empty field").arg(assay::shownDay({2026, 12, 31}));
+}
+
+} // namespace plateau::ui

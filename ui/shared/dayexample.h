@@ -1,0 +1,12 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include <QString>
+
+namespace plateau::ui {
+
+/// What stands in an empty field for a day: "as 31.12.2026", in the form of the locale (core/assay/localday.h).
+QString dayExample();
+
+} // namespace plateau::ui
