@@ -430,9 +430,13 @@ TEST_F(PipetteScreen, TheCountOfTubesIsNeverCut)
     const auto *steps = find<QTableView>(u"pipetteSteps"_s);
     constexpr int tubes = 2;
     for (int round = 0; round < 3; ++round) {
-        for (int row = 0; row < steps->model()->rowCount(); ++row)
-            EXPECT_GE(steps->columnWidth(tubes), steps->sizeHintForIndex(steps->model()->index(row, tubes)).width())
-                << round << ", " << stepTubes(row).toStdString();
+        for (int row = 0; row < steps->model()->rowCount(); ++row) {
+            const QModelIndex count = steps->model()->index(row, tubes);
+            if (steps->visualRect(steps->model()->index(row, 0)).intersects(steps->viewport()->rect())) {
+                EXPECT_GE(steps->columnWidth(tubes), steps->sizeHintForIndex(count).width())
+                    << round << ", " << stepTubes(row).toStdString();
+            }
+        }
         type(u"*"_s);
     }
     EXPECT_EQ(stepTubes(0), u"24 of 24"_s);

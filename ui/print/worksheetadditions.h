@@ -9,8 +9,9 @@
 
 namespace plateau::ui {
 
-/// The list on the first page: every addition with its number, name, volume, pipette and lot. Volumes, lots and days are
-/// as wide as they need; names and pipettes share what is left, and go on on another line where that is too little.
+/// The list on the first page: every addition with its number, name, volume, pipette and lot. Volumes, lots
+/// and days are as wide as they need; names and pipettes share what is left, and go on on another line where
+/// that is too little.
 class WorksheetAdditions
 {
 public:

@@ -60,8 +60,8 @@ inline constexpr double uprightSwirl_mm = 3.2;
 inline constexpr double smallestSheetType_pt = 6.5;
 inline constexpr double standInSize_pt = 6.5;
 
-/// Heights that rows can have: a box of 4.4 mm and room to write are in the smallest, two lines of a name and one of what
-/// it is in the second.
+/// Heights that rows can have: a box of 4.4 mm and room to write are in the smallest, two lines of a name and
+/// one of what it is in the second.
 inline constexpr double smallestRow_mm = 6.2;
 inline constexpr double twoLineRow_mm = 8.4;
 inline constexpr double largestRow_mm = 8.5;
