@@ -4,6 +4,7 @@
 
 #include "tests/print/printed.h"
 #include "tests/print/racks.h"
+#include "tests/print/spoken.h"
 #include "tests/support/benches.h"
 #include "tests/support/print.h"
 
@@ -64,6 +65,16 @@ TEST(LabelsOf, NameStandardsAndEveryFlaskOfADilution)
     EXPECT_EQ(labels[2].strength, u"1 in 100: 5 → 50\u00a0mL, 2 → 20\u00a0mL"_s);
     EXPECT_EQ(labels[3].strength, u"extract: 5.012\u00a0g in 100\u00a0mL"_s);
     EXPECT_EQ(labels[4].strength, u"1 in 2.5: 10 → 25\u00a0mL"_s);
+}
+
+TEST(LabelsOf, HaveTheDecimalSignOfTheLocale)
+{
+    const test::Spoken spoken(u"de"_s);
+    const std::vector<Label> labels = labelsOf(bench(), u"M. Keel"_s);
+    ASSERT_EQ(labels.size(), 5u);
+    EXPECT_EQ(labels[0].strength, u"0,2\u00a0g/L"_s);
+    EXPECT_EQ(labels[3].strength, u"Extrakt: 5,012\u00a0g in 100\u00a0mL"_s);
+    EXPECT_EQ(labels[4].strength, u"1 in 2,5: 10 → 25\u00a0mL"_s);
 }
 
 TEST(LabelsPdf, SaysWhatHowStrongMadeUseByAndByWhom)

@@ -119,8 +119,12 @@ TEST(Worksheet, GivesAGlovedHandABoxOfFourMillimetresBesideEveryVolume)
     const Printed sheet = printed(test::sheetOf(test::rackOf(24)));
     const QImage page = sheet.image(1);
     int boxes = 0;
-    for (const Printed::Word &word : sheet.words()) {
-        if (word.text != "0.9"_L1 || word.area_mm.top() < 87) // the list and the head of the table
+    const auto words = sheet.words();
+    const auto caption = std::ranges::find(words, u"reads"_s, &Printed::Word::text);
+    ASSERT_NE(caption, words.end());
+    for (const Printed::Word &word : words) {
+        if (word.text != "0.9"_L1 ||
+            word.area_mm.bottom() < caption->area_mm.bottom() + 1) // the list and the head of the table
             continue;
         // to the left of the number stands the box's right side, and 4 mm of white before it
         const double y = word.area_mm.center().y();

@@ -420,6 +420,28 @@ TEST_F(PipetteScreen, TheTickWaitsForAName)
     EXPECT_EQ(action(), u"Tube 2: add 1\u00a0mL Buffer pH 9"_s);
 }
 
+TEST_F(PipetteScreen, TheCountOfTubesIsNeverCut)
+{
+    run::Run run = exampleRun();
+    while (run.tubes.size() < 24)
+        run.tubes.push_back(run.tubes.back());
+    addRun(run);
+    open();
+    const auto *steps = find<QTableView>(u"pipetteSteps"_s);
+    constexpr int tubes = 2;
+    for (int round = 0; round < 3; ++round) {
+        for (int row = 0; row < steps->model()->rowCount(); ++row) {
+            const QModelIndex count = steps->model()->index(row, tubes);
+            if (steps->visualRect(steps->model()->index(row, 0)).intersects(steps->viewport()->rect())) {
+                EXPECT_GE(steps->columnWidth(tubes), steps->sizeHintForIndex(count).width())
+                    << round << ", " << stepTubes(row).toStdString();
+            }
+        }
+        type(u"*"_s);
+    }
+    EXPECT_EQ(stepTubes(0), u"24 of 24"_s);
+}
+
 TEST_F(PipetteScreen, TheStarterBeforeItsReadingIsAskedAboutOnce)
 {
     const notebook::RunId id = addRun(exampleRun());

@@ -56,6 +56,7 @@ void PipettePage::build()
 {
     m_stepsTable->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_stepsTable->setFlexibleColumn(PipetteStepsModel::Step);
+    m_stepsTable->setWholeColumn(PipetteStepsModel::Tubes);
     m_note->hide();
     auto *below = new QHBoxLayout;
     below->setSpacing(m_theme.wideGap());
@@ -235,6 +236,7 @@ void PipettePage::refresh()
     m_tubes->show(m_sheet, m_round, rackColumns(rack()->stored, m_laboratory),
                   m_paused ? m_sheet.currentReading() : QString());
     m_steps->show(m_sheet, m_paused ? -1 : m_round);
+    m_stepsTable->fitWhereCut(); // a count that got another digit
     m_grid->setCalm(m_paused);
     if (m_paused)
         showPause();

@@ -181,8 +181,10 @@ bool Canvas::shrunkText(const QRectF &cell, const QString &text, TextStyle style
     const QString whole = printable(text);
     while (style.size_pt > smallest_pt && !fits(cell.size(), whole, style))
         style.size_pt = std::max(smallest_pt, style.size_pt - 0.5);
-    if (!fits(cell.size(), whole, style) && 2 * lineHeight_mm(style) <= cell.height() + 0.5)
-        style.lines = 2;
+    constexpr double slack_mm = 0.5;
+    while (!fits(cell.size(), whole, style) &&
+           (style.lines + 1) * lineHeight_mm(style) <= cell.height() + slack_mm)
+        ++style.lines;
     return Canvas::text(cell, whole, style);
 }
 

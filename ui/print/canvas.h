@@ -35,7 +35,8 @@ public:
 
     /// True if all of the text could be seen.
     bool text(const QRectF &cell, const QString &text, const TextStyle &style);
-    /// The same, in smaller type down to smallest_pt where it does not fit, and then on two lines of that.
+    /// The same, in smaller type down to smallest_pt where it does not fit, and then on as many lines of that as the cell
+    /// is high.
     bool shrunkText(const QRectF &cell, const QString &text, TextStyle style, double smallest_pt);
     /// From bottom to top, in the middle of the cell.
     void uprightText(const QRectF &cell, const QString &text, const TextStyle &style);

@@ -66,4 +66,9 @@ QString localNumbers(const QString &text, DecimalSign sign, const QStringList &n
     return local;
 }
 
+QString localNumbers(const QString &text)
+{
+    return localNumbers(text, usualDecimalSign(QLocale()));
+}
+
 } // namespace plateau::ui

@@ -23,5 +23,7 @@ std::optional<DecimalSign> decimalSignFromWord(const QString &word);
 /// A text that has its numbers in C format (core/evaluation/format.h) with that sign. What only looks like a
 /// number (a version 1.2.3, a lot N1.5) stays as it is, and so does every one of the names in it.
 QString localNumbers(const QString &text, DecimalSign sign, const QStringList &names = {});
+/// The same with the sign of the window's locale, of what has no names in it.
+QString localNumbers(const QString &text);
 
 } // namespace plateau::ui

@@ -7,6 +7,7 @@
 #include "core/evaluation/format.h"
 #include "core/planning/standardlife.h"
 #include "ui/print/canvas.h"
+#include "ui/print/decimalsign.h"
 #include "ui/print/pdf.h"
 #include "ui/print/worksheetcontent.h"
 
@@ -40,7 +41,7 @@ Label labelOf(const run::Standard &standard, const QString &person)
 {
     Label label;
     label.what = standard.id;
-    label.strength = withUnit(evaluation::roundedText(standard.concentration_g_per_L, 5), u"g/L"_s);
+    label.strength = withUnit(localNumbers(evaluation::roundedText(standard.concentration_g_per_L, 5)), u"g/L"_s);
     if (standard.preparedAt)
         label.madeAt = momentOn(*standard.preparedAt);
     if (const auto by = planning::useStandardBy(standard))
@@ -54,8 +55,8 @@ void addPreparation(std::vector<Label> &labels, const run::Sample &sample, const
     if (sample.form == run::Form::Solid && sample.mass_g && sample.extract_mL)
         labels.push_back({sample.id,
                           LabelsWords::tr("extract: %1 in %2")
-                              .arg(withUnit(plainText(*sample.mass_g), u"g"_s),
-                                   withUnit(plainText(*sample.extract_mL), u"mL"_s)),
+                              .arg(withUnit(localNumbers(plainText(*sample.mass_g)), u"g"_s),
+                                   withUnit(localNumbers(plainText(*sample.extract_mL)), u"mL"_s)),
                           {},
                           {},
                           person});
@@ -64,7 +65,8 @@ void addPreparation(std::vector<Label> &labels, const run::Sample &sample, const
             sample.dilution.begin(), sample.dilution.begin() + static_cast<std::ptrdiff_t>(step));
         labels.push_back({sample.id,
                           LabelsWords::tr("1 in %1: %2")
-                              .arg(assay::shown(run::dilutionFactor(chain)), dilutionOnPaper(chain)),
+                              .arg(localNumbers(assay::shown(run::dilutionFactor(chain))),
+                                   localNumbers(dilutionOnPaper(chain))),
                           {},
                           {},
                           person});

@@ -17,7 +17,7 @@ namespace plateau::ui {
 /// What stands on a tube or flask. Empty times and names become a line to write on.
 struct Label {
     QString what;
-    /// "0.2 g/L", "1 in 100: 5 → 50 mL, 2 → 20 mL"
+    /// "0.2 g/L", "1 in 100: 5 → 50 mL, 2 → 20 mL", with the locale's decimal sign.
     QString strength;
     QString madeAt;
     QString useBy;

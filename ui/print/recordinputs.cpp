@@ -48,17 +48,17 @@ std::vector<Stated> statedIn(const run::Run &run)
 
 /// What the laboratory has on record counts as the source only where the run states exactly that: its records
 /// may be younger than the run.
-QStringList ownerCells(const std::vector<OwnedInput> &known, const Stated &stated)
+QStringList ownerCells(const RecordPart &part, const Stated &stated)
 {
-    const auto owned = std::ranges::find(known, stated.input, &OwnedInput::input);
-    if (owned == known.end() || !owned->isKnown)
+    const auto owned = std::ranges::find(part.inputs, stated.input, &OwnedInput::input);
+    if (owned == part.inputs.end() || !owned->isKnown)
         return {RecordinputsWords::tr("the run"),
                 RecordinputsWords::tr("its file does not say where it comes from")};
     if (owned->value == stated.value)
         return {owned->owner, owned->source};
     return {RecordinputsWords::tr("the run"),
             owned->value ? RecordinputsWords::tr("stated with it; the laboratory has %1 now, from %2 (%3)")
-                               .arg(evaluation::roundedText(*owned->value, 4), owned->owner, owned->source)
+                               .arg(part.local(evaluation::roundedText(*owned->value, 4)), owned->owner, owned->source)
                          : RecordinputsWords::tr("stated with it")};
 }
 
@@ -98,7 +98,7 @@ void writeUncertainties(PageFlow &flow, const RecordPart &part)
         {RecordinputsWords::tr("where it comes from"), Fit::Wrap, false, false, 0.34}};
     for (const Stated &stated : statedIn(part.run))
         table.rows.push_back(QStringList{stated.name, part.local(evaluation::roundedText(stated.value, 4)), stated.unit} +
-                             ownerCells(part.inputs, stated));
+                             ownerCells(part, stated));
     addStandards(table, part);
     flow.table(table);
 }

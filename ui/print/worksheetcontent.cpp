@@ -6,7 +6,6 @@
 #include "ui/print/decimalsign.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 using namespace Qt::StringLiterals;
 
@@ -16,12 +15,6 @@ using evaluation::plainText;
 using evaluation::withUnit;
 
 namespace {
-
-QString byLocale(const QString &number)
-{
-    return localNumbers(number, usualDecimalSign(QLocale()));
-}
-
 
 struct WorksheetcontentWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::Worksheet)
@@ -43,12 +36,12 @@ QString preparationOf(const run::Sample &sample)
                           withUnit(plainText(*sample.extract_mL), u"mL"_s));
     if (!sample.dilution.empty())
         parts << dilutionOnPaper(sample.dilution);
-    return parts.join(u", "_s);
+    return localNumbers(parts.join(u", "_s));
 }
 
 QString strengthOf(const run::Standard &standard)
 {
-    return withUnit(byLocale(evaluation::roundedText(standard.concentration_g_per_L, 6)), u"g/L"_s);
+    return withUnit(localNumbers(evaluation::roundedText(standard.concentration_g_per_L, 6)), u"g/L"_s);
 }
 
 TubeGroup groupOf(const run::Run &run, int index)
@@ -120,7 +113,7 @@ QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps)
     QStringList parts;
     for (const run::DilutionStep &step : steps)
         parts << WorksheetcontentWords::tr("%1 → %2", "millilitres taken, made up to")
-                     .arg(byLocale(plainText(step.take_mL)), withUnit(byLocale(plainText(step.makeUpTo_mL)), u"mL"_s));
+                     .arg(plainText(step.take_mL), withUnit(plainText(step.makeUpTo_mL), u"mL"_s));
     return parts.join(u", "_s);
 }
 

@@ -41,16 +41,16 @@ struct TubeGroup {
     QString name;
     /// "sample", "sample blank"; empty for a blank, which is its name already.
     QString role;
-    /// "5.012 g in 100 mL, 5 → 50 mL", "0.2 g/L"; empty: as it is.
+    /// "5.012 g in 100 mL, 5 → 50 mL", "0.2 g/L", with the locale's decimal sign; empty: as it is.
     QString preparation;
 };
 std::vector<TubeGroup> tubeGroups(const run::Run &run);
 
 /// The role as it stands on paper: "sample blank".
 QString roleOnPaper(run::Role role);
-/// "5 → 50 mL, 2 → 20 mL"; empty for none.
+/// "5 → 50 mL, 2 → 20 mL", numbers in C format; empty for none.
 QString dilutionOnPaper(const std::vector<run::DilutionStep> &steps);
-/// "3 to 5 min at 20 to 25 °C"
+/// "3 to 5 min at 20 to 25 °C", numbers in C format.
 QString waitOnPaper(const assay::WaitStep &wait);
 
 } // namespace plateau::ui

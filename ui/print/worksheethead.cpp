@@ -5,11 +5,13 @@
 #include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/run/runcode.h"
+#include "ui/print/decimalsign.h"
+#include "ui/print/sharedwidth.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
-#include <cmath>
+#include <numeric>
 
 using namespace Qt::StringLiterals;
 
@@ -25,7 +27,9 @@ struct WorksheetheadWords {
 };
 
 constexpr double code_mm = 24;
-constexpr double addition_mm = 5;
+constexpr TextStyle entryCaption{7, false, Qt::AlignLeft | Qt::AlignBottom};
+constexpr double afterCaption_mm = 1.2;
+constexpr double entryIndent_mm = 0.5;
 
 QString codeOf(const WorksheetContent &content)
 {
@@ -38,7 +42,7 @@ QString opticsText(const WorksheetContent &content)
     const double pathLength_mm = content.run.pathLength_mm.value_or(content.method.pathLength_mm);
     return WorksheetheadWords::tr("version %1, %2, cuvette of %3")
         .arg(QString::number(content.method.version), withUnit(QString::number(wavelength_nm), u"nm"_s),
-             withUnit(plainText(pathLength_mm), u"mm"_s));
+             withUnit(localNumbers(plainText(pathLength_mm)), u"mm"_s));
 }
 
 QString rhythmText(const WorksheetContent &content)
@@ -57,68 +61,101 @@ QString rhythmText(const WorksheetContent &content)
     return WorksheetheadWords::tr("%1: start the next one every %2").arg(tubes, interval);
 }
 
-/// A caption, then what is known, on a line to write on.
-void paintField(Canvas &canvas, const QRectF &area, const QString &caption, const QString &known)
-{
-    const TextStyle small{7, false, Qt::AlignLeft | Qt::AlignBottom};
-    const double caption_mm = canvas.width_mm(caption, small) + 1.2;
-    canvas.text(area, caption, small);
-    const QRectF rest(area.left() + caption_mm, area.top(), area.width() - caption_mm - 3, area.height());
-    canvas.line(rest.bottomLeft(), rest.bottomRight(), 0.2);
-    if (!known.isEmpty())
-        canvas.text(rest.adjusted(0.5, 0, 0, -0.3), known, {8, true, Qt::AlignLeft | Qt::AlignBottom});
-}
+struct HeadField {
+    QString caption;
+    QString known;
+    /// Room to write in where nothing is known.
+    double written_mm;
+    /// Of the room that is left over.
+    double part;
+};
 
+/// Each as wide as what stands in it; where that is too much, names give way, which may go on on a second line.
 void paintFields(Canvas &canvas, const WorksheetContent &content, const QRectF &area)
 {
     const auto started = content.run.startedAt;
-    const struct {
-        QString caption;
-        QString known;
-        double part;
-    } fields[] = {
-        {WorksheetheadWords::tr("date"), started ? assay::shownDay(started->date()) : QString(), 0.2},
-        {WorksheetheadWords::tr("started at"), started ? started->toString(u"HH:mm"_s) : QString(), 0.19},
-        {WorksheetheadWords::tr("by"), content.person, 0.25},
-        {WorksheetheadWords::tr("photometer"), {}, 0.22},
-        {WorksheetheadWords::tr("°C"), {}, 0.14},
+    const HeadField fields[] = {
+        {WorksheetheadWords::tr("date"), started ? assay::shownDay(started->date()) : QString(), 18, 0.1},
+        {WorksheetheadWords::tr("started at"), started ? started->toString(u"HH:mm"_s) : QString(), 11, 0.1},
+        {WorksheetheadWords::tr("by"), content.person, 20, 0.4},
+        {WorksheetheadWords::tr("photometer"), {}, 16, 0.3},
+        {WorksheetheadWords::tr("°C"), {}, 8, 0.1},
     };
+    constexpr std::size_t names[] = {2, 3};
+    constexpr double leastOfName_mm = 10;
+    std::vector<double> widths_mm;
+    for (const HeadField &field : fields) {
+        const double known_mm = field.known.isEmpty() ? 0 : canvas.width_mm(printable(field.known), entryStyle);
+        widths_mm.push_back(entryWidth_mm(canvas, field.caption, std::max(field.written_mm, known_mm)));
+    }
+    double spare_mm = area.width() - std::accumulate(widths_mm.begin(), widths_mm.end(), 0.0);
+    for (const std::size_t name : names) {
+        const double least_mm = entryWidth_mm(canvas, fields[name].caption, leastOfName_mm);
+        const double given_mm = std::clamp(-spare_mm, 0.0, widths_mm[name] - least_mm);
+        widths_mm[name] -= given_mm;
+        spare_mm += given_mm;
+    }
     double x = area.left();
-    for (const auto &field : fields) {
-        paintField(canvas, {x, area.top(), area.width() * field.part, area.height()}, field.caption,
-                   field.known);
-        x += area.width() * field.part;
+    for (std::size_t i = 0; i < widths_mm.size(); ++i) {
+        const double width_mm = widths_mm[i] + spare_mm * fields[i].part;
+        paintEntry(canvas, {x, area.top(), width_mm, area.height()}, fields[i].caption, fields[i].known);
+        x += width_mm;
     }
 }
 
-const run::LotUse *lotOf(const WorksheetContent &content, const planning::Round &round)
+/// Two texts on one line, each whole in its type or a smaller one.
+void paintPair(Canvas &canvas, const QRectF &area, const QString &first, TextStyle firstStyle,
+               const QString &second, const TextStyle &secondStyle)
 {
-    const auto &lots = content.run.lots;
-    const auto found = std::ranges::find_if(lots, [&](const run::LotUse &use) {
-        return use.component == round.component && use.lot == round.lot;
-    });
-    return found == lots.end() ? nullptr : &*found;
+    constexpr double between_mm = 2;
+    constexpr double partOfFirst = 0.6;
+    const double first_mm =
+        sharedWidth(area.width() - between_mm, canvas.width_mm(printable(first), firstStyle) + 0.5,
+                    canvas.width_mm(printable(second), secondStyle) + 0.5, partOfFirst);
+    canvas.shrunkText({area.left(), area.top(), first_mm, area.height()}, first, firstStyle,
+                      smallestSheetType_pt);
+    canvas.shrunkText({area.left() + first_mm + between_mm, area.top(), area.width() - first_mm - between_mm,
+                       area.height()},
+                      second, secondStyle, smallestSheetType_pt);
 }
 
-void paintLot(Canvas &canvas, const QRectF &area, const WorksheetContent &content,
-              const planning::Round &round)
+/// Caption and gap before what is written, and the gap behind it.
+double besideEntry_mm(const Canvas &canvas, const QString &caption)
 {
-    const run::LotUse *lot = lotOf(content, round);
-    const QRectF name(area.left(), area.top(), area.width() * 0.52, area.height());
-    paintField(canvas, name.adjusted(0, 0, 0, -0.8), WorksheetheadWords::tr("lot"), round.lot);
-    if (lot && lot->expires)
-        canvas.shrunkText({name.right(), area.top(), area.width() * 0.48, area.height()},
-                          WorksheetheadWords::tr("until %1", "the last good day of a lot")
-                              .arg(assay::shownDay(*lot->expires)),
-                          {7.5}, 6);
+    constexpr double behind_mm = 3;
+    return canvas.width_mm(caption, entryCaption) + afterCaption_mm + behind_mm;
 }
 
 } // namespace
 
+double entryWidth_mm(const Canvas &canvas, const QString &caption, double written_mm)
+{
+    return besideEntry_mm(canvas, caption) + written_mm + entryIndent_mm + 0.1;
+}
+
+double entryRoom_mm(const Canvas &canvas, const QString &caption, double width_mm)
+{
+    return width_mm - besideEntry_mm(canvas, caption) - entryIndent_mm;
+}
+
+void paintEntry(Canvas &canvas, const QRectF &area, const QString &caption, const QString &known)
+{
+    canvas.text(area, caption, entryCaption);
+    const QRectF rest(area.left() + canvas.width_mm(caption, entryCaption) + afterCaption_mm, area.top(),
+                      area.width() - besideEntry_mm(canvas, caption), area.height());
+    canvas.line(rest.bottomLeft(), rest.bottomRight(), 0.2);
+    if (!known.isEmpty())
+        canvas.shrunkText(rest.adjusted(entryIndent_mm, 0, 0, -0.3), known, entryStyle, smallestSheetType_pt);
+}
+
 void paintSwirl(Canvas &canvas, const QRectF &area)
 {
+    const TextStyle style{swirlSize_pt, true, Qt::AlignCenter, 1, true};
     canvas.fill(area);
-    canvas.text(area, WorksheetheadWords::tr("swirl"), {6.5, true, Qt::AlignCenter, 1, true});
+    if (area.height() > area.width())
+        canvas.uprightText(area, swirlWord(), style);
+    else
+        canvas.text(area, swirlWord(), style);
 }
 
 void paintNumber(Canvas &canvas, const QPointF &centre, int number)
@@ -133,18 +170,12 @@ void paintHead(Canvas &canvas, const WorksheetContent &content, const SheetTable
 {
     const double text_mm = table.width_mm - code_mm - 3;
     const double left = table.left_mm;
-    canvas.text({left, sheetTop_mm, text_mm, 7}, content.run.title, {15, true});
-    const TextStyle method{9.5, true};
-    const QString name = printable(content.method.name);
-    const double name_mm = std::min(canvas.width_mm(name, method) + 0.5, text_mm - 62);
-    canvas.text({left, sheetTop_mm + 7.2, name_mm, 4.8}, name, method);
-    canvas.text({left + name_mm + 2, sheetTop_mm + 7.2, text_mm - name_mm - 2, 4.8}, opticsText(content),
-                {8.5});
-    canvas.text({left, sheetTop_mm + 12.2, text_mm * 0.62, 4.8}, rhythmText(content),
-                {8.5, content.startInterval_s.has_value()});
-    if (!content.laboratory.isEmpty())
-        canvas.text({left + text_mm * 0.62, sheetTop_mm + 12.2, text_mm * 0.38, 4.8}, content.laboratory,
-                    {8.5, false, Qt::AlignRight | Qt::AlignVCenter});
+    canvas.shrunkText({left, sheetTop_mm, text_mm, 7}, content.run.title, {15, true}, 9);
+    paintPair(canvas, {left, sheetTop_mm + 7.2, text_mm, 4.9}, content.method.name, {9.5, true},
+              opticsText(content), {8.5});
+    paintPair(canvas, {left, sheetTop_mm + 12.2, text_mm, 4.9}, rhythmText(content),
+              {8.5, content.startInterval_s.has_value()}, content.laboratory,
+              {8.5, false, Qt::AlignRight | Qt::AlignVCenter});
     paintFields(canvas, content, {left, sheetTop_mm + 18, text_mm, 6});
 
     const QString code = codeOf(content);
@@ -152,37 +183,6 @@ void paintHead(Canvas &canvas, const WorksheetContent &content, const SheetTable
     canvas.qrCode(square, qrCodeOf(run::scannedText(code)));
     canvas.text({square.left(), square.bottom() - 0.5, code_mm, 3.2}, run::groupedCode(code),
                 {7, true, Qt::AlignCenter});
-}
-
-double additionsHeight_mm(const WorksheetContent &content)
-{
-    return static_cast<double>(content.rounds.size()) * addition_mm + 2;
-}
-
-void paintAdditions(Canvas &canvas, const WorksheetContent &content, const SheetTable &table, double top_mm)
-{
-    const double name_mm = table.width_mm * 0.38;
-    const double volume_mm = 17;
-    const double pipette_mm = table.width_mm * 0.22;
-    double y = top_mm;
-    for (std::size_t i = 0; i < content.rounds.size(); ++i, y += addition_mm) {
-        const planning::Round &round = content.rounds[i];
-        double x = table.left_mm;
-        paintNumber(canvas, {x + 2.6, y + addition_mm / 2}, static_cast<int>(i) + 1);
-        x += 6;
-        const double swirl_mm = round.suspension ? 10 : 0;
-        canvas.shrunkText({x, y, name_mm - 6 - swirl_mm, addition_mm}, round.name, {8.5, true}, 6);
-        if (round.suspension)
-            paintSwirl(canvas, {x + name_mm - 6 - swirl_mm + 0.5, y + 0.8, 9, addition_mm - 1.6});
-        x += name_mm - 6;
-        canvas.text({x, y, volume_mm, addition_mm}, withUnit(doseText(round, round.usualVolume_mL), u"mL"_s),
-                    {8.5, true, Qt::AlignRight | Qt::AlignVCenter});
-        x += volume_mm + 3;
-        canvas.shrunkText({x, y, pipette_mm, addition_mm}, round.pipette, {7.5}, 6);
-        x += pipette_mm + 2;
-        if (round.component != content.method.sample)
-            paintLot(canvas, {x, y, table.left_mm + table.width_mm - x, addition_mm}, content, round);
-    }
 }
 
 void paintFoot(Canvas &canvas, const WorksheetContent &content, const SheetTable &table, int page, int pages)

@@ -14,13 +14,17 @@ inline constexpr double headHeight_mm = 27;
 
 /// Title, method, what is to be filled in, and the code; on every page.
 void paintHead(Canvas &canvas, const WorksheetContent &content, const SheetTable &table);
-/// Every addition with its number, volume, pipette and lot; on the first page.
-double additionsHeight_mm(const WorksheetContent &content);
-void paintAdditions(Canvas &canvas, const WorksheetContent &content, const SheetTable &table, double top_mm);
 /// Code and page number.
 void paintFoot(Canvas &canvas, const WorksheetContent &content, const SheetTable &table, int page, int pages);
 
-/// White on black, for the mark of a suspension.
+/// A caption, then what is known, on a line to write on: smaller or on two lines where it has to be.
+void paintEntry(Canvas &canvas, const QRectF &area, const QString &caption, const QString &known);
+inline constexpr TextStyle entryStyle{8, true, Qt::AlignLeft | Qt::AlignBottom};
+/// What an entry takes with so much to be written, and what one of that width has for it.
+double entryWidth_mm(const Canvas &canvas, const QString &caption, double written_mm);
+double entryRoom_mm(const Canvas &canvas, const QString &caption, double width_mm);
+
+/// White on black, for the mark of a suspension; from bottom to top where the area is higher than wide.
 void paintSwirl(Canvas &canvas, const QRectF &area);
 /// The number of an addition, as it stands in the list and over its column.
 void paintNumber(Canvas &canvas, const QPointF &centre, int number);

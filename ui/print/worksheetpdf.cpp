@@ -4,6 +4,7 @@
 
 #include "ui/print/canvas.h"
 #include "ui/print/pdf.h"
+#include "ui/print/worksheetadditions.h"
 #include "ui/print/worksheethead.h"
 #include "ui/print/worksheetrows.h"
 #include "ui/print/worksheettail.h"
@@ -33,7 +34,8 @@ public:
         , m_table(table)
         , m_canvas(canvas)
         , m_newPage(std::move(newPage))
-        , m_rows(content, table)
+        , m_additions(canvas, content, table)
+        , m_rows(canvas, content, table)
     {
     }
 
@@ -42,17 +44,14 @@ public:
     {
         WorksheetTail tail(m_canvas, m_content, m_table);
         tail.addNames(m_canvas, names);
-        const double other_mm = bottom() - rowsTop(false);
-        const SheetPages pages =
-            pagesOf(static_cast<int>(m_content.run.tubes.size()), bottom() - rowsTop(true), other_mm,
-                    tail.height_mm() + tailGap_mm, pageStarts());
+        const SheetPages pages = pagesWith(tail);
         m_pages = static_cast<int>(pages.tubes.size()) + tailPages(pages, tail);
         double y = 0;
         for (const auto &[first, end] : pages.tubes) {
             beginPage();
-            const double headTop_mm = rowsTop(first == 0) - WorksheetRows::headHeight_mm;
+            const double headTop_mm = rowsTop(first == 0) - m_rows.headHeight_mm();
             if (first == 0)
-                paintAdditions(m_canvas, m_content, m_table, tableTop());
+                m_additions.paint(m_canvas, tableTop());
             m_rows.paintHead(m_canvas, headTop_mm);
             m_rows.paintRows(m_canvas, headTop_mm, first, end, pages.row_mm);
             y = rowsTop(first == 0) + (end - first) * pages.row_mm + tailGap_mm;
@@ -69,7 +68,7 @@ private:
     static double tableTop() { return sheetTop_mm + headHeight_mm; }
     double rowsTop(bool firstPage) const
     {
-        return tableTop() + (firstPage ? additionsHeight_mm(m_content) : 0) + WorksheetRows::headHeight_mm;
+        return tableTop() + (firstPage ? m_additions.height_mm() : 0) + m_rows.headHeight_mm();
     }
     double bottom() const { return m_table.sheetHeight_mm - sheetBottom_mm; }
 
@@ -86,6 +85,20 @@ private:
                 starts.push_back(group.firstTube);
         }
         return starts;
+    }
+    /// Rows that hold two lines of a name, where lower ones would cut more of them.
+    SheetPages pagesWith(const WorksheetTail &tail) const
+    {
+        const auto with = [&](double least_mm) {
+            return pagesOf(static_cast<int>(m_content.run.tubes.size()), bottom() - rowsTop(true),
+                           bottom() - rowsTop(false), tail.height_mm() + tailGap_mm, pageStarts(), least_mm);
+        };
+        const SheetPages pages = with(smallestRow_mm);
+        const int cut = m_rows.cutOn(m_canvas, pages);
+        if (cut == 0)
+            return pages;
+        const SheetPages high = with(twoLineRow_mm);
+        return m_rows.cutOn(m_canvas, high) < cut ? high : pages;
     }
     /// Pages that the tail takes for itself.
     int tailPages(const SheetPages &pages, const WorksheetTail &tail) const
@@ -104,6 +117,7 @@ private:
     const SheetTable &m_table;
     Canvas &m_canvas;
     std::function<void()> m_newPage;
+    WorksheetAdditions m_additions;
     WorksheetRows m_rows;
     int m_page = 0;
     int m_pages = 0;

@@ -11,9 +11,12 @@ namespace plateau::ui {
 class WorksheetRows
 {
 public:
-    WorksheetRows(const WorksheetContent &content, const SheetTable &table);
+    WorksheetRows(const Canvas &canvas, const WorksheetContent &content, const SheetTable &table);
 
-    static constexpr double headHeight_mm = 21;
+    /// As high as the names of the additions need it to be.
+    double headHeight_mm() const { return m_head_mm; }
+    /// How many names, and texts below them, such pages would cut or show in smaller type than usual.
+    int cutOn(const Canvas &canvas, const SheetPages &pages) const;
 
     void paintHead(Canvas &canvas, double top_mm) const;
     /// The tubes from first to end (not included); headTop_mm: where the head of this page begins.
@@ -23,6 +26,10 @@ public:
     const std::vector<TubeGroup> &cutNames() const { return m_cut; }
 
 private:
+    double neededHead_mm(const Canvas &canvas, const SheetColumn &column) const;
+    /// Where the name of an addition stands in its head.
+    QRectF roundName(const QRectF &cell, const SheetColumn &column) const;
+    QRectF groupCell(double top_mm, double height_mm) const;
     void paintRoundHead(Canvas &canvas, const QRectF &cell, const SheetColumn &column) const;
     void paintReadingHead(Canvas &canvas, const QRectF &cell, const SheetColumn &column) const;
     void paintTube(Canvas &canvas, const QRectF &row, int tube) const;
@@ -37,6 +44,7 @@ private:
     const WorksheetContent &m_content;
     const SheetTable &m_table;
     std::vector<TubeGroup> m_groups;
+    double m_head_mm = 0;
     std::vector<TubeGroup> m_cut;
 };
 

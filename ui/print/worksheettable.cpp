@@ -3,10 +3,10 @@
 #include "ui/print/worksheettable.h"
 
 #include "core/evaluation/format.h"
+#include "ui/print/canvas.h"
 #include "ui/print/decimalsign.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -30,24 +30,44 @@ constexpr double rightEdge_mm = 8;
 constexpr double number_mm = 7.5;
 constexpr double smallestContents_mm = 33;
 constexpr double largestContents_mm = 90;
+/// What the tubes' contents have before columns get more than they need for their volumes.
+constexpr double comfortableContents_mm = 50;
+constexpr double largestHeadWord_mm = 20;
 constexpr double smallestRound_mm = 12.5;
-constexpr double largestStandIn_mm = 9;
-constexpr double pause_mm = 5.2;
-constexpr double reading_mm = 25;
+/// Two lines of the smallest type.
+constexpr double pause_mm = 5.6;
 /// Of a series, whose numbers stand closer.
 constexpr double oneOfSeries_mm = 22;
 
-/// Of bold text, with the font's own measures, whatever device it will be drawn on.
-double boldWidth_mm(const QString &text, double size_pt)
+/// What gives way before the sheet is turned, and what before it is squeezed.
+struct ColumnRoom {
+    double reading_mm;
+    /// Of what stands in for a component: the widest that is shown whole.
+    double standIn_mm;
+};
+constexpr ColumnRoom usualRoom{25, 26};
+constexpr ColumnRoom tightRoom{22, 26};
+constexpr ColumnRoom tightestRoom{22, 9};
+
+/// With the font's own measures, whatever device it will be drawn on.
+double textWidth_mm(const QString &text, double size_pt, bool bold)
 {
     const double size_mm = size_pt * 25.4 / 72;
     QFont font(u"DejaVu Sans"_s);
     font.setPixelSize(100);
-    font.setBold(true);
+    font.setBold(bold);
     return QFontMetricsF(font).horizontalAdvance(text) / 100 * size_mm;
 }
 
-double roundWidth_mm(const WorksheetContent &content, const planning::Round &round)
+/// Of the number of a tube, and of the word over it.
+double numberWidth_mm()
+{
+    constexpr double besideWord_mm = 0.6;
+    return std::max(number_mm, textWidth_mm(WorksheettableWords::tr("tube"), smallestSheetType_pt, false) +
+                                   besideWord_mm);
+}
+
+double roundWidth_mm(const WorksheetContent &content, const planning::Round &round, double largestStandIn_mm)
 {
     double widest = 0;
     for (std::size_t tube = 0; tube < round.doses.size(); ++tube) {
@@ -55,18 +75,43 @@ double roundWidth_mm(const WorksheetContent &content, const planning::Round &rou
         if (!dose)
             continue;
         const QString other = standIn(content.run, *dose, static_cast<int>(tube));
-        widest = std::max({widest, boldWidth_mm(doseText(round, dose->volume_mL), volumeSize_pt),
-                           std::min(largestStandIn_mm, boldWidth_mm(other, standInSize_pt))});
+        widest = std::max({widest, textWidth_mm(doseText(round, dose->volume_mL), volumeSize_pt, true),
+                           std::min(largestStandIn_mm, textWidth_mm(other, standInSize_pt, true))});
     }
     return std::max(smallestRound_mm, tickBox_mm + 3.1 + widest);
+}
+
+/// Gives the columns of additions what of the spare room lets a long word of their names stand whole; returns how much
+/// that is.
+double widenForNames(std::vector<SheetColumn> &columns, const WorksheetContent &content, double spare_mm)
+{
+    std::vector<double> lacking_mm(columns.size(), 0);
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        if (columns[i].kind != SheetColumn::Kind::Round)
+            continue;
+        double wanted_mm = 0;
+        for (const QString &word :
+             printable(content.rounds[static_cast<std::size_t>(columns[i].round)].name).split(u' '))
+            wanted_mm = std::max(wanted_mm, textWidth_mm(word, smallestSheetType_pt, false));
+        constexpr double besideName_mm = 1;
+        lacking_mm[i] = std::max(0.0, std::min(largestHeadWord_mm, wanted_mm) + besideName_mm +
+                                          (columns[i].hasUprightSwirl ? uprightSwirl_mm : 0) -
+                                          columns[i].width_mm);
+    }
+    const double all_mm = std::accumulate(lacking_mm.begin(), lacking_mm.end(), 0.0);
+    const double given_mm = std::clamp(spare_mm, 0.0, all_mm);
+    for (std::size_t i = 0; i < columns.size() && all_mm > 0; ++i)
+        columns[i].width_mm += lacking_mm[i] * given_mm / all_mm;
+    return given_mm;
 }
 
 /// Walks the steps; mixing and waiting join into one pause.
 class Columns
 {
 public:
-    explicit Columns(const WorksheetContent &content)
+    Columns(const WorksheetContent &content, const ColumnRoom &room)
         : m_content(content)
+        , m_room(room)
     {
         for (std::size_t i = 0; i < content.method.steps.size(); ++i)
             std::visit([&](const auto &step) { add(step, static_cast<int>(i)); }, content.method.steps[i]);
@@ -78,7 +123,7 @@ private:
     void endPause()
     {
         if (!m_pause.isEmpty())
-            columns.push_back({SheetColumn::Kind::Pause, 0, m_pause.join(u", "_s), 1, pause_mm});
+            columns.push_back({SheetColumn::Kind::Pause, 0, m_pause.join(u", "_s), 1, pause_mm, false});
         m_pause.clear();
     }
     void add(const assay::AddStep &, int step)
@@ -86,17 +131,26 @@ private:
         endPause();
         for (std::size_t i = 0; i < m_content.rounds.size(); ++i) {
             if (m_content.rounds[i].step == step)
-                columns.push_back({SheetColumn::Kind::Round,
-                                   static_cast<int>(i),
-                                   {},
-                                   1,
-                                   roundWidth_mm(m_content, m_content.rounds[i])});
+                addRound(static_cast<int>(i));
         }
+    }
+    void addRound(int index)
+    {
+        const planning::Round &round = m_content.rounds[static_cast<std::size_t>(index)];
+        SheetColumn column{SheetColumn::Kind::Round, index, {}, 1,
+                           roundWidth_mm(m_content, round, m_room.standIn_mm), false};
+        constexpr double besideSwirl_mm = 3.6;
+        if (round.suspension &&
+            textWidth_mm(swirlWord(), swirlSize_pt, true) + besideSwirl_mm > column.width_mm) {
+            column.hasUprightSwirl = true;
+            column.width_mm = std::max(column.width_mm, smallestRound_mm + uprightSwirl_mm - 0.4);
+        }
+        columns.push_back(column);
     }
     void add(const assay::MixStep &, int) { m_pause << WorksheettableWords::tr("mix"); }
     void add(const assay::WaitStep &wait, int)
     {
-        m_pause << WorksheettableWords::tr("wait %1").arg(waitOnPaper(wait));
+        m_pause << WorksheettableWords::tr("wait %1").arg(localNumbers(waitOnPaper(wait)));
     }
     void add(const assay::ReadStep &read, int)
     {
@@ -104,10 +158,11 @@ private:
         const auto &line = m_content.method.extrapolate;
         const int values = line && line->reading == read.reading ? line->lastReadings : 1;
         columns.push_back({SheetColumn::Kind::Reading, 0, read.reading, values,
-                           values == 1 ? reading_mm : values * oneOfSeries_mm});
+                           values == 1 ? m_room.reading_mm : values * oneOfSeries_mm, false});
     }
 
     const WorksheetContent &m_content;
+    ColumnRoom m_room;
     QStringList m_pause;
 };
 
@@ -154,7 +209,12 @@ QString doseText(const planning::Round &round, double volume_mL)
         if (dose)
             decimals = std::max(decimals, decimalsOf(dose->volume_mL));
     }
-    return localNumbers(QString::number(volume_mL, 'f', decimals), usualDecimalSign(QLocale()));
+    return localNumbers(QString::number(volume_mL, 'f', decimals));
+}
+
+QString swirlWord()
+{
+    return WorksheettableWords::tr("swirl");
 }
 
 QString standIn(const run::Run &run, const planning::Round::Dose &dose, int tube)
@@ -168,17 +228,27 @@ SheetTable tableOf(const WorksheetContent &content, Paper paper)
 {
     SheetTable table;
     table.left_mm = leftEdge_mm;
-    table.number_mm = number_mm;
-    table.columns = Columns(content).columns;
-    const double columns_mm =
-        std::accumulate(table.columns.begin(), table.columns.end(), 0.0,
-                        [](double sum, const SheetColumn &column) { return sum + column.width_mm; });
-    const double needed_mm = number_mm + smallestContents_mm + columns_mm;
-    for (const auto orientation : {QPageLayout::Portrait, QPageLayout::Landscape}) {
-        const QSizeF sheet = sheetOf(paper, orientation).fullRect().size();
-        table.orientation = orientation;
+    table.number_mm = numberWidth_mm();
+    const struct {
+        QPageLayout::Orientation orientation;
+        ColumnRoom room;
+    } ways[] = {{QPageLayout::Portrait, usualRoom},
+                {QPageLayout::Portrait, tightRoom},
+                {QPageLayout::Landscape, usualRoom},
+                {QPageLayout::Landscape, tightRoom},
+                {QPageLayout::Landscape, tightestRoom}};
+    double columns_mm = 0;
+    double needed_mm = 0;
+    for (const auto &way : ways) {
+        const QSizeF sheet = sheetOf(paper, way.orientation).fullRect().size();
+        table.orientation = way.orientation;
         table.width_mm = sheet.width() - leftEdge_mm - rightEdge_mm;
         table.sheetHeight_mm = sheet.height();
+        table.columns = Columns(content, way.room).columns;
+        columns_mm =
+            std::accumulate(table.columns.begin(), table.columns.end(), 0.0,
+                            [](double sum, const SheetColumn &column) { return sum + column.width_mm; });
+        needed_mm = table.number_mm + smallestContents_mm + columns_mm;
         if (needed_mm <= table.width_mm)
             break;
     }
@@ -187,19 +257,22 @@ SheetTable tableOf(const WorksheetContent &content, Paper paper)
     for (SheetColumn &column : table.columns)
         column.width_mm *= squeeze;
     table.number_mm *= squeeze;
-    table.contents_mm = std::min(largestContents_mm, table.width_mm - table.number_mm - columns_mm * squeeze);
-    table.width_mm = table.number_mm + table.contents_mm + columns_mm * squeeze;
+    columns_mm *= squeeze;
+    columns_mm += widenForNames(
+        table.columns, content, table.width_mm - table.number_mm - columns_mm - comfortableContents_mm);
+    table.contents_mm = std::min(largestContents_mm, table.width_mm - table.number_mm - columns_mm);
+    table.width_mm = table.number_mm + table.contents_mm + columns_mm;
     return table;
 }
 
 SheetPages pagesOf(int tubes, double first_mm, double other_mm, double tail_mm,
-                   const std::vector<int> &starts)
+                   const std::vector<int> &starts, double least_mm)
 {
     const auto with = [&](double row_mm) { return fill(tubes, first_mm, other_mm, tail_mm, starts, row_mm); };
     // Fewer pages with tubes count before higher rows: none for a single tube where the tail needs one
     // anyway.
-    const SheetPages tightest = with(smallestRow_mm);
-    for (double row_mm = largestRow_mm; row_mm > smallestRow_mm; row_mm -= 0.1) {
+    const SheetPages tightest = with(least_mm);
+    for (double row_mm = largestRow_mm; row_mm > least_mm; row_mm -= 0.1) {
         SheetPages pages = with(row_mm);
         if (count(pages) == count(tightest) && pages.tubes.size() == tightest.tubes.size())
             return pages;

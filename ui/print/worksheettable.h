@@ -26,6 +26,8 @@ struct SheetColumn {
     /// Absorbances to be written: more than one where a line through the last ones is wanted.
     int values = 1;
     double width_mm = 0;
+    /// Of a suspension whose mark is too wide to lie over the volume.
+    bool hasUprightSwirl = false;
 };
 
 /// The table with its place on the sheet: margins, widths, and upright or across, whichever holds it.
@@ -47,11 +49,21 @@ QString doseText(const planning::Round &round, double volume_mL);
 /// standard of a spike. Empty: what they say.
 QString standIn(const run::Run &run, const planning::Round::Dose &dose, int tube);
 
+/// The mark of a suspension.
+QString swirlWord();
+
 inline constexpr double volumeSize_pt = 9;
+inline constexpr double swirlSize_pt = 6.5;
+/// What the mark takes from its column where it stands upright.
+inline constexpr double uprightSwirl_mm = 3.2;
+/// Type that can be read at arm's length; what needs smaller goes on on another line.
+inline constexpr double smallestSheetType_pt = 6.5;
 inline constexpr double standInSize_pt = 6.5;
 
-/// Heights that rows can have: a box of 4.4 mm and room to write are in the smallest.
+/// Heights that rows can have: a box of 4.4 mm and room to write are in the smallest, two lines of a name and
+/// one of what it is in the second.
 inline constexpr double smallestRow_mm = 6.2;
+inline constexpr double twoLineRow_mm = 8.4;
 inline constexpr double largestRow_mm = 8.5;
 inline constexpr double tickBox_mm = 4.4;
 
@@ -64,8 +76,8 @@ struct SheetPages {
 };
 /// As few pages as hold all rows and the tail, and then the highest rows. starts: tubes that a page should
 /// begin with, in order (of a rack's row, of a group); elsewhere it begins only where not even one of them is
-/// in reach. first, other: room for rows on the first and the other pages.
+/// in reach. first, other: room for rows on the first and the other pages. least: no row is lower.
 SheetPages pagesOf(int tubes, double first_mm, double other_mm, double tail_mm,
-                   const std::vector<int> &starts);
+                   const std::vector<int> &starts, double least_mm = smallestRow_mm);
 
 } // namespace plateau::ui

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: The Plateau developers
+// SPDX-License-Identifier: GPL-3.0-only
+#pragma once
+
+#include "ui/print/canvas.h"
+#include "ui/print/worksheettable.h"
+
+#include <vector>
+
+namespace plateau::ui {
+
+/// The list on the first page: every addition with its number, name, volume, pipette and lot. Volumes, lots
+/// and days are as wide as they need; names and pipettes share what is left, and go on on another line where
+/// that is too little.
+class WorksheetAdditions
+{
+public:
+    WorksheetAdditions(const Canvas &canvas, const WorksheetContent &content, const SheetTable &table);
+
+    double height_mm() const;
+    void paint(Canvas &canvas, double top_mm) const;
+
+private:
+    struct Line {
+        QString name;
+        bool suspension = false;
+        QString volume;
+        QString pipette;
+        /// False of the sample, which has none.
+        bool hasLot = true;
+        QString lot;
+        QString until;
+        double height_mm = 0;
+    };
+    static Line lineOf(const WorksheetContent &content, const planning::Round &round);
+    void setWidths(const Canvas &canvas);
+    /// What the name has beside the mark of a suspension.
+    double nameRoom_mm(const Line &line) const;
+    void paintLine(Canvas &canvas, const Line &line, double top_mm, int number) const;
+
+    const SheetTable &m_table;
+    std::vector<Line> m_lines;
+    double m_swirl_mm = 0;
+    double m_name_mm = 0;
+    double m_volume_mm = 0;
+    double m_pipette_mm = 0;
+    double m_lot_mm = 0;
+    double m_until_mm = 0;
+};
+
+} // namespace plateau::ui
