@@ -623,7 +623,7 @@ TEST_F(SchemaSevenTest, IsBroughtUpToDateWithAllItHolds)
         const std::vector<planning::Lot> lots = notebook->lots().all();
         for (const QVariantList &opening : openings) {
             const auto lot = std::ranges::find(lots, opening[0].toLongLong(),
-                                               [](const planning::Lot &each) { return each.id.value; });
+                                               &planning::Lot::id);
             ASSERT_NE(lot, lots.end());
             EXPECT_EQ(lot->opened, QDate::fromString(opening[1].toString(), Qt::ISODate));
         }
