@@ -187,11 +187,13 @@ QString pointSentence(const ControlChart &chart, std::size_t point)
     QStringList facts{Wording::tr("%1 of %2").arg(point + 1).arg(chart.series.size()), runText(*shown.run)};
     if (!shown.name.isEmpty())
         facts << shown.name;
-    QString value = valueText(chart, shown.value, shown.unit);
-    if (shown.expandedUncertainty)
-        value += u" ± "_s +
-                 evaluation::withUnit(evaluation::uncertaintyText(*shown.expandedUncertainty), shown.unit);
-    facts << value;
+    // Beside its uncertainty a value has the decimals of that, not of the chart.
+    facts << (shown.expandedUncertainty
+                  ? evaluation::withUnit(
+                        u"%1 ± %2"_s.arg(evaluation::valueText(shown.value, shown.expandedUncertainty),
+                                         evaluation::uncertaintyText(*shown.expandedUncertainty)),
+                        shown.unit)
+                  : valueText(chart, shown.value, shown.unit));
     if (const QString distance = distanceText(chart, point); !distance.isEmpty() && !shown.omission)
         facts << distance;
     for (const Panel &panel : chart.panels) {

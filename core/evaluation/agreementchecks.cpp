@@ -41,24 +41,26 @@ QString differenceText(const QString &number)
     return withUnit(number.toDouble() == 0 ? u"0"_s : number, u"g/L"_s);
 }
 
-QString agreementText(const Check &check, double spread, double limit, const QString &origin)
+void tellAgreement(Check &check, double spread, double limit, const QString &origin)
 {
     const QStringList texts = comparedTexts(spread, {limit}, decimalsFor(limit, 3));
     const QString spreadText = differenceText(texts[0]);
     const QString limitText = differenceText(texts[1]);
     const bool duplicates = check.id == CheckId::DuplicateSpread;
-    if (check.passed)
-        return (duplicates ? CheckText::tr("The replicates agree: %1 apart, up to %2 allowed (%3).")
-                           : CheckText::tr("The sample volumes agree: %1 apart, up to %2 allowed (%3)."))
-            .arg(spreadText, limitText, origin);
-    if (!duplicates)
-        return CheckText::tr("Different sample volumes give results %1 apart, more than %2 (%3). Suspect an "
-                             "interference: dilute further, or check by a spike.")
-            .arg(spreadText, limitText, origin);
-    return CheckText::tr("The replicates in %1 are %2 apart, more than %3 (%4). Read them again while they "
-                         "stand in the rack; if they still disagree, one of them was pipetted wrongly: "
-                         "repeat the sample.")
-        .arg(tubeNames(check.tubes), spreadText, limitText, origin);
+    if (check.passed) {
+        check.finding = (duplicates ? CheckText::tr("The replicates agree: %1 apart, up to %2 allowed (%3).")
+                                    : CheckText::tr("The sample volumes agree: %1 apart, up to %2 allowed (%3)."))
+                            .arg(spreadText, limitText, origin);
+    } else if (duplicates) {
+        check.finding = CheckText::tr("The replicates in %1 are %2 apart, more than %3 (%4).")
+                            .arg(tubeNames(check.tubes), spreadText, limitText, origin);
+        check.whatToDo = CheckText::tr("Read them again while they stand in the rack; if they still disagree, "
+                                       "one of them was pipetted wrongly: repeat the sample.");
+    } else {
+        check.finding = CheckText::tr("Different sample volumes give results %1 apart, more than %2 (%3).")
+                            .arg(spreadText, limitText, origin);
+        check.whatToDo = CheckText::tr("Suspect an interference: dilute further, or check by a spike.");
+    }
 }
 
 Check agreement(const SampleView &view, CheckId id, std::span<const double> values, std::vector<int> tubes)
@@ -71,7 +73,7 @@ Check agreement(const SampleView &view, CheckId id, std::span<const double> valu
     check.scope = view.scope;
     check.passed = spread <= limit * (1 + 1e-9);
     check.tubes = std::move(tubes);
-    check.message = agreementText(check, spread, limit, origin);
+    tellAgreement(check, spread, limit, origin);
     return check;
 }
 

@@ -20,6 +20,9 @@ struct CheckFact {
 CheckFact factOf(const CheckContext &context, const Check &check, const run::LotUse *lot = nullptr);
 /// "Blank signal"
 QString checkTitle(CheckId id);
+/// What it means for a result that the check failed and the result is reported all the same, as a sentence that
+/// follows its finding; empty where the finding says it.
+QString checkConsequence(CheckId id);
 /// What a check of the run is about, for people: "sample P-104, sulphite", "control C-3". scopeWord says it to
 /// programs.
 QString scopeText(const Scope &scope, const run::Run &run);

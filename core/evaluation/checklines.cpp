@@ -96,7 +96,7 @@ Judged judgedOf(const CheckContext &context, const Check &check, const run::LotU
     line.found = fact.found.isEmpty() ? dash : fact.found;
     line.limit = line.outcome == CheckOutcome::NotJudged || fact.limit.isEmpty() ? dash : fact.limit;
     line.origin = fact.origin;
-    line.message = capitalised(check.message);
+    line.message = capitalised(check.message());
     return {line, fact.strain};
 }
 

@@ -49,12 +49,12 @@ struct TubeGroup {
 class CheckBuilder
 {
 public:
-    CheckBuilder(CheckId id, const TubeGroup &group, QString passedMessage);
+    CheckBuilder(CheckId id, const TubeGroup &group, QString passedFinding);
     /// detail: "0.034 is below 0.100"; the tube's number is put before it.
     void fail(int tube, const QString &detail);
     bool failed() const { return !m_check.passed; }
-    /// rule: what to do, appended once after the details.
-    Check finish(const QString &whatToDo);
+    /// Said once after the details where a tube failed: what that means, and what to do. Whole sentences, or nothing.
+    Check finish(const QString &meaning, const QString &whatToDo);
 
 private:
     Check m_check;
@@ -84,6 +84,8 @@ std::vector<Check> sampleChecks(const CheckContext &context, const Result &resul
 
 /// Those of the group that are fit to be judged: read plausibly, and in the right direction.
 TubeGroup trusted(const CheckContext &context, const TubeGroup &group);
+/// Sentences one behind the other; an empty one leaves no trace.
+QString inARow(const QString &sentence, const QString &next);
 /// "the blank is too high": what a failed check comes to, in the middle of a line that leads to its message.
 QString checkPhrase(CheckId id);
 /// "tube 3" for index 2: tubes are counted from 1 where a person reads it.

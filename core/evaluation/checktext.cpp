@@ -9,11 +9,11 @@ namespace plateau::evaluation {
 
 using namespace Qt::StringLiterals;
 
-CheckBuilder::CheckBuilder(CheckId id, const TubeGroup &group, QString passedMessage)
+CheckBuilder::CheckBuilder(CheckId id, const TubeGroup &group, QString passedFinding)
 {
     m_check.id = id;
     m_check.scope = group.scope;
-    m_check.message = std::move(passedMessage);
+    m_check.finding = std::move(passedFinding);
 }
 
 void CheckBuilder::fail(int tube, const QString &detail)
@@ -24,11 +24,23 @@ void CheckBuilder::fail(int tube, const QString &detail)
     m_details.append(CheckText::tr("%1: %2").arg(tubeName(tube), detail));
 }
 
-Check CheckBuilder::finish(const QString &whatToDo)
+Check CheckBuilder::finish(const QString &meaning, const QString &whatToDo)
 {
-    if (!m_check.passed)
-        m_check.message = CheckText::tr("%1. %2").arg(m_details.join(u"; "_s), whatToDo);
+    if (!m_check.passed) {
+        m_check.finding = inARow(m_details.join(u"; "_s) + u'.', meaning);
+        m_check.whatToDo = whatToDo;
+    }
     return std::move(m_check);
+}
+
+QString inARow(const QString &sentence, const QString &next)
+{
+    return sentence.isEmpty() || next.isEmpty() ? sentence + next : sentence + u' ' + next;
+}
+
+QString Check::message() const
+{
+    return inARow(finding, whatToDo);
 }
 
 QString checkPhrase(CheckId id)

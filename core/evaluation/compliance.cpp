@@ -179,7 +179,15 @@ QString comparedText(const Reported &reported, const Specification &specificatio
         known ? decimalsFor(*reported.expandedUncertainty, 2) : decimalsFor(*reported.value, 3);
     const QString rounded = valueText(*reported.value, reported.expandedUncertainty);
     const QString text = comparedTexts(*reported.value, limits, decimals).front();
-    return text == rounded ? usual : text + usual.mid(rounded.size());
+    if (text == rounded)
+        return usual;
+    const QString unit = reportUnitWord(reported.unit);
+    if (!known)
+        return withUnit(text, unit);
+    // The uncertainty goes along to the decimals of the value (JCGM 100, 7.2.6).
+    const int shown = static_cast<int>(text.section(u'.', 1, 1).size());
+    const QString width = comparedTexts(*reported.expandedUncertainty, {}, shown).front();
+    return withUnit(u"%1 ± %2"_s.arg(text, width), unit);
 }
 
 /// Why nothing can be said.

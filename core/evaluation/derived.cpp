@@ -67,13 +67,14 @@ bool holdsSample(const Evaluation &evaluation, const QString &sample)
     return std::ranges::find(evaluation.results, sample, &Result::sample) != evaluation.results.end();
 }
 
-Check derivedCheck(CheckId id, const Result &derived, const QString &message)
+Check derivedCheck(CheckId id, const Result &derived, const QString &finding, const QString &whatToDo = {})
 {
     Check check;
     check.id = id;
     check.scope = {Scope::Kind::Sample, derived.sample, derived.measurand};
     check.passed = false;
-    check.message = message;
+    check.finding = finding;
+    check.whatToDo = whatToDo;
     return check;
 }
 
@@ -285,8 +286,9 @@ private:
             return;
         // In full only where it stands nowhere else in this evaluation.
         const QString what =
-            part.source->own ? CheckText::tr("%1; see there.").arg(checkPhrase(check.id)) : check.message;
-        Check taken = derivedCheck(check.id, result, CheckText::tr("%1: %2").arg(nameOf(part), what));
+            part.source->own ? CheckText::tr("%1; see there.").arg(checkPhrase(check.id)) : check.finding;
+        Check taken = derivedCheck(check.id, result, CheckText::tr("%1: %2").arg(nameOf(part), what),
+                                   part.source->own ? QString() : check.whatToDo);
         if (std::ranges::find(result.checks, taken) == result.checks.end())
             result.checks.push_back(std::move(taken));
     }

@@ -127,7 +127,7 @@ private:
         for (const size_t measurand : m_measurands) {
             for (const Check &check : look(m_context, alone(measurand))) {
                 if (check.id == id && !check.passed)
-                    add(kind, capitalised(check.message), true);
+                    add(kind, capitalised(check.message()), true);
             }
         }
         return has(kind);
@@ -255,7 +255,7 @@ private:
         const auto found = std::ranges::find_if(
             checks, [id](const Check &check) { return check.id == id && !check.passed; });
         if (found != checks.end())
-            add(kind, capitalised(found->message), asks);
+            add(kind, capitalised(found->message()), asks);
     }
 
     /// A slipped decimal point looks like a reagent that is used up: ten times the value would be what a tube shows

@@ -64,11 +64,15 @@ struct Check {
     CheckId id = CheckId::ReadingMissing;
     Scope scope;
     bool passed = true;
-    /// One plain sentence, with the number, the limit and, where it failed, what to do.
-    QString message;
+    /// What was found, in whole sentences with the number and the limit: what a customer can be told.
+    QString finding;
+    /// For the bench, in whole sentences: what to do. Empty where it passed, or where nothing is to be done.
+    QString whatToDo{};
     std::optional<Advice> advice;
     /// Indexes of the tubes concerned; empty: all of the scope.
     std::vector<int> tubes;
+    /// Both, one behind the other: what screens and files say.
+    QString message() const;
     bool operator==(const Check &) const = default;
 };
 

@@ -125,6 +125,17 @@ QString plainText(double value)
     return text.contains(u'e') && isReadable ? QString::number(value, 'f', QLocale::FloatingPointShortest) : text;
 }
 
+QStringList pairedTexts(double value, double width)
+{
+    const auto decimalsKeyed = [](double number) {
+        const QString text = plainText(number);
+        const qsizetype point = text.indexOf(u'.');
+        return point < 0 || text.contains(u'e') ? qsizetype(0) : text.size() - point - 1;
+    };
+    const int decimals = static_cast<int>(std::max(decimalsKeyed(value), decimalsKeyed(width)));
+    return {fixed(value, decimals), fixed(width, decimals)};
+}
+
 QString roundedText(double value, int figures)
 {
     return plainText(significantText(value, figures).toDouble());

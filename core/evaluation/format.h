@@ -30,6 +30,9 @@ QString upperBoundText(double bound, int figures);
 QString plainText(double value);
 /// Of something that was computed: no more than so many significant figures, without trailing zeros.
 QString roundedText(double value, int figures);
+/// A value as it was keyed and what belongs to it (a half-width), both with the decimals of the one that has more:
+/// "98.0" and "0.5". Value first.
+QStringList pairedTexts(double value, double width);
 /// A value beside what it is held against, all with the same decimals: as many as asked for, or more where a
 /// limit that differs from the value would look the same. Value first.
 QStringList comparedTexts(double value, const std::vector<double> &limits, int decimals);

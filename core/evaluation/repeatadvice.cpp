@@ -104,13 +104,12 @@ void adviseStrengthening(const SampleView &view, Check &check)
         const QString how = check.advice->kind == Advice::Kind::IncreaseVolume
                                 ? CheckText::tr("with %1").arg(adviceText(*check.advice))
                                 : adviceText(*check.advice);
-        check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, how);
+        check.whatToDo = CheckText::tr("Repeat %1.").arg(how);
     } else {
         const std::optional<double> limit = quantificationLimit(view, check);
-        check.message =
-            limit ? CheckText::tr("%1 Report as below the limit of quantification, %2.")
-                        .arg(check.message, withUnit(significantText(*limit, 2), view.unit))
-                  : CheckText::tr("%1 Report as below the limit of quantification.").arg(check.message);
+        check.whatToDo = limit ? CheckText::tr("Report as below the limit of quantification, %1.")
+                                     .arg(withUnit(significantText(*limit, 2), view.unit))
+                               : CheckText::tr("Report as below the limit of quantification.");
     }
 }
 
@@ -168,12 +167,11 @@ void addAdvice(const SampleView &view, std::vector<Check> &checks)
         if (dilution && asksForDilution(check)) {
             check.advice = dilution;
             if (!std::exchange(said, true))
-                check.message = CheckText::tr("%1 Repeat %2.").arg(check.message, adviceText(*dilution));
+                check.whatToDo = CheckText::tr("Repeat %1.").arg(adviceText(*dilution));
         } else if (check.id == CheckId::SignalLow && !check.passed && !dilution) {
             if (isLowInPart(view, check, checks))
-                check.message =
-                    CheckText::tr("%1 Another tube of the sample is not: look for a missing addition.")
-                        .arg(check.message);
+                check.whatToDo =
+                    CheckText::tr("Another tube of the sample is not: look for a missing addition.");
             else
                 adviseStrengthening(view, check);
         }

@@ -41,14 +41,20 @@ std::vector<int> tubesOfStandard(const run::Run &run, const QString &standard)
     return tubes;
 }
 
-Check plainCheck(CheckId id, const Scope &scope, bool passed, const QString &message,
-                 std::vector<int> tubes = {})
+/// What was found, and what to do about it.
+struct Said {
+    QString finding;
+    QString whatToDo{};
+};
+
+Check plainCheck(CheckId id, const Scope &scope, bool passed, Said said, std::vector<int> tubes = {})
 {
     Check check;
     check.id = id;
     check.scope = scope;
     check.passed = passed;
-    check.message = message;
+    check.finding = std::move(said.finding);
+    check.whatToDo = std::move(said.whatToDo);
     check.tubes = std::move(tubes);
     return check;
 }
@@ -65,22 +71,21 @@ Check blankMissing(const Scope &scope, bool present)
 {
     return plainCheck(
         CheckId::BlankMissing, scope, present,
-        present ? CheckText::tr("The run has a blank.")
-                : CheckText::tr("No blank has been read: the results are not corrected for what the "
-                                "reagents themselves do. Run a blank with diluent in place of sample."));
+        present ? Said{CheckText::tr("The run has a blank.")}
+                : Said{CheckText::tr("No blank has been read: the results are not corrected for what the "
+                                     "reagents themselves do."),
+                       CheckText::tr("Run a blank with diluent in place of sample.")});
 }
 
 Check blankHigh(const Scope &scope, double mean, double limit, std::vector<int> tubes)
 {
     const bool passed = std::abs(mean) <= limit + 1e-12;
     const QStringList texts = comparedTexts(mean, {limit}, 3);
-    const QString message =
-        passed ? CheckText::tr("Mean blank signal %1 is within %2.").arg(texts[0], texts[1])
-               : CheckText::tr(
-                     "Mean blank signal %1 is beyond the method's %2. Look for a contaminated reagent or "
-                     "cuvette and repeat the blank.")
-                     .arg(texts[0], texts[1]);
-    return plainCheck(CheckId::BlankHigh, scope, passed, message, std::move(tubes));
+    Said said =
+        passed ? Said{CheckText::tr("Mean blank signal %1 is within %2.").arg(texts[0], texts[1])}
+               : Said{CheckText::tr("Mean blank signal %1 is beyond the method's %2.").arg(texts[0], texts[1]),
+                      CheckText::tr("Look for a contaminated reagent or cuvette and repeat the blank.")};
+    return plainCheck(CheckId::BlankHigh, scope, passed, std::move(said), std::move(tubes));
 }
 
 Check blankSpread(const CheckContext &context, const Scope &scope, std::span<const double> signals,
@@ -90,12 +95,12 @@ Check blankSpread(const CheckContext &context, const Scope &scope, std::span<con
     const double spread = quality::range(signals);
     const bool passed = spread <= limit + 1e-12;
     const QStringList texts = comparedTexts(spread, {limit}, 3);
-    const QString message =
-        passed ? CheckText::tr("The blanks agree: %1 apart, up to %2 allowed.").arg(texts[0], texts[1])
-               : CheckText::tr("The blanks (%1) are %2 apart, more than %3 (%4). One of them was pipetted or "
-                               "read wrongly: read them again.")
-                     .arg(tubeNames(tubes), texts[0], texts[1], limitOriginName(origin));
-    return plainCheck(CheckId::BlankSpread, scope, passed, message, std::move(tubes));
+    Said said =
+        passed ? Said{CheckText::tr("The blanks agree: %1 apart, up to %2 allowed.").arg(texts[0], texts[1])}
+               : Said{CheckText::tr("The blanks (%1) are %2 apart, more than %3 (%4).")
+                          .arg(tubeNames(tubes), texts[0], texts[1], limitOriginName(origin)),
+                      CheckText::tr("One of them was pipetted or read wrongly: read them again.")};
+    return plainCheck(CheckId::BlankSpread, scope, passed, std::move(said), std::move(tubes));
 }
 
 void addBlankChecks(const CheckContext &context, size_t measurand, std::vector<Check> &checks)
@@ -138,10 +143,9 @@ void addLotChecks(const CheckContext &context, std::vector<Check> &checks)
         const QString date = assay::shownDay(*lot.expires);
         checks.push_back(plainCheck(
             CheckId::LotExpired, {}, passed,
-            passed ? CheckText::tr("%1, lot %2, is in date until %3.").arg(what, lot.lot, date)
-                   : CheckText::tr(
-                         "%1, lot %2, expired on %3. Repeat with a lot in date, or say why it may stand.")
-                         .arg(what, lot.lot, date)));
+            passed ? Said{CheckText::tr("%1, lot %2, is in date until %3.").arg(what, lot.lot, date)}
+                   : Said{CheckText::tr("%1, lot %2, expired on %3.").arg(what, lot.lot, date),
+                          CheckText::tr("Repeat with a lot in date, or say why it may stand.")}));
     }
 }
 
@@ -172,8 +176,8 @@ void addRecoveryCheck(const CheckContext &context, const TubeGroup &group, const
         calibrates(context, group.measurand, group.tubes)) {
         checks.push_back(
             plainCheck(CheckId::StandardRecovery, group.scope, true,
-                       CheckText::tr("This standard calibrates the run and cannot judge itself; a second "
-                                     "standard or a control would."),
+                       {CheckText::tr("This standard calibrates the run and cannot judge itself; a second "
+                                      "standard or a control would.")},
                        group.tubes));
         return;
     }
@@ -182,14 +186,12 @@ void addRecoveryCheck(const CheckContext &context, const TubeGroup &group, const
                         *recovery.recovery_percent <= limits->upper + 1e-9;
     checks.push_back(plainCheck(
         CheckId::StandardRecovery, group.scope, passed,
-        passed ? CheckText::tr("Recovery %1 is within %2 (%3).").arg(found, range, facts)
-               : (isControl ? CheckText::tr("Recovery %1 is outside %2 (%3). Check the control's value and its "
-                                            "date, the pipette and the reagents before any result of this run "
-                                            "is used.")
-                            : CheckText::tr("Recovery %1 is outside %2 (%3). Check the preparation and age of "
-                                            "the standard, the pipette and the reagents before any result of "
-                                            "this run is used."))
-                     .arg(found, range, facts),
+        passed ? Said{CheckText::tr("Recovery %1 is within %2 (%3).").arg(found, range, facts)}
+               : Said{CheckText::tr("Recovery %1 is outside %2 (%3).").arg(found, range, facts),
+                      isControl ? CheckText::tr("Check the control's value and its date, the pipette and the "
+                                                "reagents before any result of this run is used.")
+                                : CheckText::tr("Check the preparation and age of the standard, the pipette and "
+                                                "the reagents before any result of this run is used.")},
         group.tubes));
 }
 
@@ -198,14 +200,18 @@ void addAgeCheck(const CheckContext &context, const run::Standard &standard, std
     const std::optional<StandardAge> age = ageOf(standard, context.layout.run(), context.rules);
     if (!age)
         return;
-    const QString tooOld = run::isControl(context.layout.run(), standard.id)
-                               ? CheckText::tr("The control was too old: %1. Take a fresh one.")
-                               : CheckText::tr("The standard was too old: %1. Make a fresh one.");
-    const QString fresh = run::isControl(context.layout.run(), standard.id)
-                              ? CheckText::tr("The control was fresh enough: %1.")
-                              : CheckText::tr("The standard was fresh enough: %1.");
+    const bool isControl = run::isControl(context.layout.run(), standard.id);
+    Said said;
+    if (!age->tooOld)
+        said = {isControl ? CheckText::tr("The control was fresh enough: %1.")
+                          : CheckText::tr("The standard was fresh enough: %1.")};
+    else if (isControl)
+        said = {CheckText::tr("The control was too old: %1."), CheckText::tr("Take a fresh one.")};
+    else
+        said = {CheckText::tr("The standard was too old: %1."), CheckText::tr("Make a fresh one.")};
+    said.finding = said.finding.arg(age->facts());
     checks.push_back(plainCheck(CheckId::StandardTooOld, {Scope::Kind::Standard, standard.id, {}}, !age->tooOld,
-                                (age->tooOld ? tooOld : fresh).arg(age->facts())));
+                                std::move(said)));
 }
 
 void addStandardChecks(const CheckContext &context, const run::Standard &standard, std::vector<Check> &checks)

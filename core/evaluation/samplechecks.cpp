@@ -42,17 +42,17 @@ void addSpikeCheck(const SampleView &view, std::vector<Check> &checks)
                             !failedIn(spikedWindow, CheckId::AbsorbanceHigh);
     check.passed = measurable && *spike->recovery_percent >= limits.lower - 1e-9 &&
                    *spike->recovery_percent <= limits.upper + 1e-9;
-    if (check.passed)
-        check.message = CheckText::tr("Recovery of the spike %1 is within %2.").arg(found, range);
-    else if (!measurable)
-        check.message = CheckText::tr("The spiked tube lies above what the assay measures; its recovery of "
-                                      "%1 says nothing. Repeat it with less spike or a higher dilution.")
+    if (check.passed) {
+        check.finding = CheckText::tr("Recovery of the spike %1 is within %2.").arg(found, range);
+    } else if (!measurable) {
+        check.finding = CheckText::tr("The spiked tube lies above what the assay measures; its recovery of "
+                                      "%1 says nothing.")
                             .arg(found);
-    else
-        check.message =
-            CheckText::tr(
-                "Recovery of the spike %1 is outside %2. Suspect an interference or a pipetting error.")
-                .arg(found, range);
+        check.whatToDo = CheckText::tr("Repeat it with less spike or a higher dilution.");
+    } else {
+        check.finding = CheckText::tr("Recovery of the spike %1 is outside %2.").arg(found, range);
+        check.whatToDo = CheckText::tr("Suspect an interference or a pipetting error.");
+    }
     checks.push_back(std::move(check));
 }
 

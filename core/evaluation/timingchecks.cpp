@@ -130,8 +130,8 @@ Check timingCheck(const Waits &waits, const TubeGroup &group, CheckId id)
         if (off)
             check.fail(waited.tube, detailOf(waited, early));
     }
-    return check.finish(early ? CheckText::tr("Read again when the wait is over.")
-                              : CheckText::tr("A slow side reaction may have added to the signal."));
+    return early ? check.finish({}, CheckText::tr("Read again when the wait is over."))
+                 : check.finish(CheckText::tr("A slow side reaction may have added to the signal."), {});
 }
 
 } // namespace

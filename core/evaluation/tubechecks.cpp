@@ -98,8 +98,8 @@ Check missingReadings(const CheckContext &context, const TubeGroup &group)
     const QString read = CheckText::tr("Read and key what is missing.");
     const QString again = CheckText::tr("No other tube stands in for it: pipette it again.");
     if (unread && !alone.empty())
-        return check.finish(u"%1 %2"_s.arg(again, read));
-    return check.finish(alone.empty() ? read : again);
+        return check.finish({}, inARow(again, read));
+    return check.finish({}, alone.empty() ? read : again);
 }
 
 Check implausibleReadings(const CheckContext &context, const TubeGroup &group)
@@ -117,7 +117,7 @@ Check implausibleReadings(const CheckContext &context, const TubeGroup &group)
                                           plainText(plausible.upper)));
         }
     });
-    return check.finish(CheckText::tr("Read the tube again; look for a slipped decimal point."));
+    return check.finish({}, CheckText::tr("Read the tube again; look for a slipped decimal point."));
 }
 
 Check highAbsorbances(const CheckContext &context, const TubeGroup &group, double limit)
@@ -133,7 +133,7 @@ Check highAbsorbances(const CheckContext &context, const TubeGroup &group, doubl
             tube,
             CheckText::tr("%1 is %2, above the photometer's limit of %3").arg(name, texts[0], texts[1]));
     });
-    return check.finish(CheckText::tr("An absorbance that high is not proportional to concentration."));
+    return check.finish(CheckText::tr("An absorbance that high is not proportional to concentration."), {});
 }
 
 Check lowReserve(const CheckContext &context, const TubeGroup &group, double reserve)
@@ -149,7 +149,8 @@ Check lowReserve(const CheckContext &context, const TubeGroup &group, double res
         check.fail(
             tube, CheckText::tr("%1 is %2, less than the %3 that must remain").arg(name, texts[0], texts[1]));
     });
-    return check.finish(CheckText::tr("The reagent was used up: the true value is only known to be larger."));
+    return check.finish(CheckText::tr("The reagent was used up: the true value is only known to be larger."),
+                        {});
 }
 
 Check sampleVolumes(const CheckContext &context, const TubeGroup &group, const assay::Interval &range_mL)
@@ -166,7 +167,7 @@ Check sampleVolumes(const CheckContext &context, const TubeGroup &group, const a
                                  .arg(withUnit(plainText(volume_mL), u"mL"_s), plainText(range_mL.lower),
                                       withUnit(plainText(range_mL.upper), u"mL"_s)));
     }
-    return check.finish(CheckText::tr("Pipette a volume within the method's range."));
+    return check.finish({}, CheckText::tr("Pipette a volume within the method's range."));
 }
 
 Check finishedCheck(const CheckContext &context, const TubeGroup &group)
@@ -183,7 +184,7 @@ Check finishedCheck(const CheckContext &context, const TubeGroup &group)
                                  .arg(fit.reading, significantText(fit.slope_per_min, 2))
                                  .arg(fit.points));
     }
-    return check.finish(CheckText::tr("Read on until the change from reading to reading is constant."));
+    return check.finish({}, CheckText::tr("Read on until the change from reading to reading is constant."));
 }
 
 /// A check of signals says nothing, not "passed", while there are none.
@@ -247,7 +248,7 @@ std::vector<Check> directionChecks(const CheckContext &context, const TubeGroup 
         check.fail(tube, rising ? CheckText::tr("absorbance fell by %1 where it should rise").arg(change)
                                 : CheckText::tr("absorbance rose by %1 where it should fall").arg(change));
     }
-    return {check.finish(CheckText::tr("Look for swapped readings, a wrong tube or a missing addition."))};
+    return {check.finish({}, CheckText::tr("Look for swapped readings, a wrong tube or a missing addition."))};
 }
 
 std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &group)
@@ -273,8 +274,8 @@ std::vector<Check> windowChecks(const CheckContext &context, const TubeGroup &gr
             high.fail(tube, against(CheckText::tr("net signal %1 is above %2"), *net, window.maxSignal));
     }
     std::vector<Check> checks;
-    checks.push_back(low.finish(CheckText::tr("Too little to be measured well.")));
-    checks.push_back(high.finish(CheckText::tr("More than the assay measures in proportion.")));
+    checks.push_back(low.finish(CheckText::tr("Too little to be measured well."), {}));
+    checks.push_back(high.finish(CheckText::tr("More than the assay measures in proportion."), {}));
     return checks;
 }
 

@@ -28,7 +28,7 @@ ordered_json checkJson(const Check &check)
     return {{"id", utf8(checkWord(check.id))},
             {"scope", utf8(scopeWord(check.scope))},
             {"passed", check.passed},
-            {"message", utf8(check.message)},
+            {"message", utf8(check.message())},
             {"advice", adviceJson(check.advice)},
             {"tubes", ordered_json(check.tubes)}};
 }

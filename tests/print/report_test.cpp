@@ -218,7 +218,7 @@ TEST(RunRecord, NamesEveryCheckWithItsVerdict)
         const ReportContent content = test::reportOfSample(file);
         const QString pages = packed(Printed(runRecordPdf(content, Paper::A4)).text());
         for (const evaluation::Check &check : content.evaluation.checks) {
-            expectIn(pages, check.message);
+            expectIn(pages, check.message());
             expectIn(pages, evaluation::checkTitle(check.id) +
                                 (check.passed ? u"passed"_s : u"failed"_s));
         }

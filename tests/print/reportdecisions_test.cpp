@@ -11,6 +11,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 // What the pages say of a run that was rejected, taken back, corrected, or decided by a name that was only
 // typed.
 
@@ -143,6 +145,58 @@ TEST(ReportedDecision, SampleBySampleIsToldWithTheReasonOfEach)
     expectOnBoth(pages, u"cloudy"_s);
     EXPECT_FALSE(pages.report.contains(packed(firstResult(content))));
     EXPECT_TRUE(pages.record.contains(packed(firstResult(content))));
+}
+
+TEST(ReportedDecision, OfASampleWithAFailedCheckSaysWhatItMeansAndWhyItStands)
+{
+    ReportContent content = test::reportOfSample(u"poor-duplicates.json"_s);
+    const auto spread = std::ranges::find_if(content.evaluation.checks, [](const evaluation::Check &check) {
+        return check.id == evaluation::CheckId::DuplicateSpread && !check.passed;
+    });
+    ASSERT_NE(spread, content.evaluation.checks.end());
+    const QString finding = u"a) Sample Keeved cider, tank 4: "_s + spread->finding +
+                            u" The result is their mean, which is less well known than usual."_s;
+    const auto reportText = [](const ReportContent &of) {
+        return packed(Printed(resultsReportPdf(of, Paper::A4)).text());
+    };
+    const QString draft = reportText(content);
+    EXPECT_TRUE(draft.contains(packed(finding))) << draft.toStdString();
+    EXPECT_FALSE(draft.contains(packed(u"Accepted by"_s)));
+
+    test::accept(content);
+    content.record->decisions.front().act.reason = u"the customer knows of the haze"_s;
+    const QString report = reportText(content);
+    EXPECT_TRUE(report.contains(packed(
+        finding + u"b) Accepted by R. Voss: the customer knows of the haze (one reason for the whole run)"_s)))
+        << report.toStdString();
+    // what the bench is to do is no part of it, but of the record
+    EXPECT_FALSE(report.contains(packed(u"Read them again"_s)));
+    EXPECT_TRUE(packed(Printed(runRecordPdf(content, Paper::A4)).text()).contains(packed(spread->message())));
+
+    content.reported = {{u"Keeved cider, tank 4"_s, content.evaluation.results.back().measurand, true, {}, {}, {},
+                         u"a third tube agreed"_s}};
+    EXPECT_TRUE(reportText(content).contains(packed(u"b) Accepted by R. Voss: a third tube agreed"_s)));
+    content.reported.front().isReported = false;
+    EXPECT_FALSE(reportText(content).contains(packed(u"Accepted by"_s)));
+}
+
+TEST(ReportedDecision, OfResultsWithoutAFailedCheckNeedsNoReason)
+{
+    EXPECT_FALSE(packed(Printed(resultsReportPdf(accepted(), Paper::A4)).text()).contains(packed(u"Accepted by"_s)));
+}
+
+TEST(ReportedMethod, IsNamedWithItsPrincipleAndWhatIsPublished)
+{
+    const ReportContent content = test::reportOfSample(u"clean-run.json"_s);
+    const QString report = packed(Printed(resultsReportPdf(content, Paper::A4)).text());
+    EXPECT_TRUE(report.contains(packed(u"(total-sulphite), version 1"_s)));
+    EXPECT_TRUE(report.contains(packed(content.method.principle)));
+    EXPECT_TRUE(report.contains(packed(u"Source: Interferences: EN 1988-2:1998, scope. Absorptivities: Russian standard "
+                                       "for citric acid in juices, document 1200102279, section 8."_s)));
+    EXPECT_FALSE(report.contains(packed(u"from memory"_s)));
+    EXPECT_FALSE(report.contains(packed(u"reagent supplier"_s)));
+    // who works by the method reads it whole
+    EXPECT_TRUE(packed(Printed(runRecordPdf(content, Paper::A4)).text()).contains(packed(content.method.source)));
 }
 
 } // namespace plateau::ui

@@ -199,9 +199,9 @@ TEST(WorksheetFileName, KeepsTheTitleWithoutWhatFoldersDoNotTake)
 {
     run::Run run;
     run.title = u"Perry/cider: \"tanks\" <7>\nmorning"_s;
-    EXPECT_EQ(worksheetFileName(run), u"worksheet Perry-cider- -tanks- -7- morning.pdf"_s);
+    EXPECT_EQ(worksheetFileName(run), u"Worksheet Perry-cider- -tanks- -7- morning.pdf"_s);
     run.title.clear();
-    EXPECT_EQ(worksheetFileName(run), u"worksheet.pdf"_s);
+    EXPECT_EQ(worksheetFileName(run), u"Worksheet.pdf"_s);
 }
 
 } // namespace plateau::ui

@@ -143,7 +143,7 @@ protected:
             if (check.id != evaluation::CheckId::ReadingEarly && check.id != evaluation::CheckId::ReadingLate)
                 continue;
             for (const int tube : check.passed ? std::vector<int>() : check.tubes)
-                EXPECT_TRUE(std::ranges::find(butFor, tube) != butFor.end()) << check.message.toStdString();
+                EXPECT_TRUE(std::ranges::find(butFor, tube) != butFor.end()) << check.message().toStdString();
         }
     }
 

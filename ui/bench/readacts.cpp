@@ -132,7 +132,7 @@ QString ReadPage::faultOf(int tube) const
     for (const evaluation::Check &check : rack()->evaluation.checks) {
         const bool here = std::find(check.tubes.begin(), check.tubes.end(), tube) != check.tubes.end();
         if (here && !check.passed && check.id != evaluation::CheckId::ReadingMissing)
-            return evaluation::capitalised(check.message);
+            return evaluation::capitalised(check.message());
     }
     return {};
 }

@@ -13,14 +13,20 @@ namespace plateau::ui {
 
 namespace {
 
-QString figure(const std::optional<double> &value, int figures)
-{
-    return value ? evaluation::significantText(*value, figures) : u"–"_s;
-}
-
+/// As the record and the checks say it.
 QString percentText(const std::optional<double> &percent)
 {
-    return figure(percent, percent && std::abs(*percent) >= 100 ? 4 : 3);
+    return percent ? QString::number(*percent, 'f', 1) : u"–"_s;
+}
+
+/// With the decimals of what was expected, to be compared at sight.
+QString strengthFound(const evaluation::StandardRecovery &standard)
+{
+    return standard.found_g_per_L
+               ? evaluation::comparedTexts(*standard.found_g_per_L, {},
+                                           evaluation::decimalsFor(standard.expected_g_per_L, 4))
+                     .front()
+               : u"–"_s;
 }
 
 QString nameOf(const assay::Method &method, const QString &measurand)
@@ -51,7 +57,7 @@ void RecoveriesModel::show(const assay::Method &method, const run::Run &run,
         fresh.push_back({named(run::isControl(run, standard.standard) ? tr("Control %1") : tr("Standard %1"),
                                standard.standard),
                          nameOf(method, standard.measurand),
-                         figure(standard.expected_g_per_L, 4), figure(standard.found_g_per_L, 4),
+                         evaluation::significantText(standard.expected_g_per_L, 4), strengthFound(standard),
                          percentText(standard.recovery_percent)});
     for (const evaluation::SpikeRecovery &spike : evaluation.spikes)
         fresh.push_back({tr("Spike on %1").arg(spike.sample),

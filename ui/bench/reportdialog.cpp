@@ -99,6 +99,8 @@ ReportDialog::ReportDialog(const Theme &theme, const std::map<QString, QString> 
 QFormLayout *ReportDialog::buildForm(const std::map<QString, QString> &known)
 {
     auto *form = new QFormLayout;
+    // A long caption stands above its field rather than be cut.
+    form->setRowWrapPolicy(QFormLayout::WrapLongRows);
     for (const QString &name : ReportFields::names()) {
         auto *entry = new QLineEdit(this);
         if (const auto unless = known.find(name); unless != known.end())

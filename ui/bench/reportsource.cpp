@@ -203,7 +203,11 @@ std::vector<ReportedResult> reportedIn(const ReportContent &content, const noteb
             reported.isReported =
                 notebook::decidedOf(decision, result.sample) == notebook::SampleDecisionKind::Accepted;
             for (const notebook::SampleDecision &sample : decision.samples) {
-                if (sample.sample == result.sample)
+                if (sample.sample != result.sample)
+                    continue;
+                if (sample.kind == notebook::SampleDecisionKind::Accepted)
+                    reported.reason = sample.reason;
+                else
                     reported.remark = sampleDecisionText(sample);
             }
         }

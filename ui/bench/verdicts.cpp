@@ -48,8 +48,8 @@ QString scoped(const run::Run &run, const Check &check)
     const QString where = check.scope.kind == evaluation::Scope::Kind::Run
                               ? check.scope.measurand
                               : evaluation::scopeText(check.scope, run);
-    return evaluation::capitalised(where.isEmpty() ? check.message
-                                                   : VerdictsWords::tr("%1: %2").arg(where, check.message));
+    return evaluation::capitalised(where.isEmpty() ? check.message()
+                                                   : VerdictsWords::tr("%1: %2").arg(where, check.message()));
 }
 
 /// Too little to be measured, and no repeat would help: the result is final.
@@ -68,7 +68,7 @@ Sentence failureOf(const run::Run &run, const Check &check, const evaluation::Re
         state = State::Pending;
     else if (isNoted(check))
         state = State::Info;
-    return {state, isOwn ? evaluation::capitalised(check.message) : scoped(run, check)};
+    return {state, isOwn ? evaluation::capitalised(check.message()) : scoped(run, check)};
 }
 
 /// What the method asks for and the run has nothing to make it with: "Recovery of the standard".

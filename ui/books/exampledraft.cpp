@@ -103,7 +103,7 @@ void addFailures(const evaluation::Evaluation &found, std::vector<Sentence> &sen
     for (const evaluation::Check &check : found.checks) {
         // Without readings there is nothing to say but that, and it has been said.
         if (!check.passed && check.id != evaluation::CheckId::ReadingMissing)
-            sentences.push_back({State::Attention, check.message});
+            sentences.push_back({State::Attention, check.message()});
     }
 }
 

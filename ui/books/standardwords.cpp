@@ -91,11 +91,12 @@ Label labelOf(const planning::HeldPreparation &held)
 
 QString purityText(const planning::Substance &substance)
 {
-    const QString purity = plainText(100 * substance.purity);
-    return substance.purityHalfWidth > 0
-               ? StandardWords::tr("%1 ± %2").arg(
-                     purity, withUnit(plainText(100 * substance.purityHalfWidth), u"%"_s))
-               : withUnit(purity, u"%"_s);
+    // Of a fraction times 100, without what the last bits make of it.
+    const auto percent = [](double fraction) { return evaluation::roundedText(100 * fraction, 12).toDouble(); };
+    if (substance.purityHalfWidth <= 0)
+        return withUnit(plainText(percent(substance.purity)), u"%"_s);
+    const QStringList texts = evaluation::pairedTexts(percent(substance.purity), percent(substance.purityHalfWidth));
+    return StandardWords::tr("%1 ± %2").arg(texts[0], withUnit(texts[1], u"%"_s));
 }
 
 QString standardSentence(const assay::Problem &problem)

@@ -13,10 +13,13 @@ namespace {
 
 constexpr TextStyle headingStyle{11, true};
 constexpr TextStyle subheadingStyle{8.5, true};
-constexpr double caption_pt = 6.5;
+/// A caption is wrapped, not cut: other languages are longer. It stands right above its value.
+constexpr TextStyle captionStyle{6.5, false, Qt::AlignLeft | Qt::AlignBottom, 3};
 constexpr double fieldGap_mm = 6;
 constexpr double writingLine_mm = 6.5;
 constexpr double captionGap_mm = 0.5;
+constexpr double belowFields_mm = 0.8;
+constexpr double belowParagraph_mm = 0.8;
 constexpr int mostFieldLines = 8;
 
 /// Text of any length on one line without signs that reorder it; longer than what printable() keeps of a
@@ -68,7 +71,8 @@ void PageFlow::addHeading(const QString &text, TextStyle style, double above_mm,
     constexpr qsizetype mostLines = 3;
     const qsizetype lines = m_canvas.wrapped(printable(text), width_mm(), style).size();
     style.lines = static_cast<int>(std::clamp<qsizetype>(lines, 1, mostLines));
-    m_headings.push_back({text, style, above_mm, below_mm, style.lines * m_canvas.lineHeight_mm(style)});
+    m_headings.push_back({text, style, above_mm * m_frame.spacing, below_mm * m_frame.spacing,
+                          style.lines * m_canvas.lineHeight_mm(style)});
 }
 
 void PageFlow::heading(const QString &text)
@@ -81,19 +85,43 @@ void PageFlow::subheading(const QString &text)
     addHeading(text, subheadingStyle, 2.6, 0.8);
 }
 
+double PageFlow::paragraphLine_mm(double size_pt) const
+{
+    return m_canvas.lineHeight_mm({size_pt}) * 1.08;
+}
+
+QStringList PageFlow::linesOf(const QString &text, double size_pt, double indent_mm) const
+{
+    QStringList lines;
+    for (const QString &part : text.split(u'\n'))
+        lines += m_canvas.wrapped(prose(part), width_mm() - indent_mm, {size_pt});
+    return lines;
+}
+
+double PageFlow::paragraphHeight_mm(const QString &text, double size_pt, double indent_mm) const
+{
+    return static_cast<double>(linesOf(text, size_pt, indent_mm).size()) * paragraphLine_mm(size_pt) +
+           belowParagraph_mm * m_frame.spacing;
+}
+
 void PageFlow::paragraph(const QString &text, double size_pt, double indent_mm)
 {
+    // A longer one goes over to the next page, with two lines at least on either side.
+    constexpr qsizetype mostTogether = 8;
     const TextStyle style{size_pt};
-    const double line_mm = m_canvas.lineHeight_mm(style) * 1.08;
+    const double line_mm = paragraphLine_mm(size_pt);
     const double paragraph_mm = width_mm() - indent_mm;
-    for (const QString &part : text.split(u'\n')) {
-        for (const QString &line : m_canvas.wrapped(prose(part), paragraph_mm, style)) {
-            need(line_mm);
-            m_canvas.text({left_mm() + indent_mm, m_y, paragraph_mm + 1, line_mm}, line, style);
-            m_y += line_mm;
-        }
+    const QStringList lines = linesOf(text, size_pt, indent_mm);
+    const qsizetype count = lines.size();
+    for (qsizetype i = 0; i < count; ++i) {
+        qsizetype together = i == 0 || i == count - 2 ? std::min<qsizetype>(2, count - i) : 1;
+        if (count <= mostTogether)
+            together = count - i;
+        need(static_cast<double>(together) * line_mm);
+        m_canvas.text({left_mm() + indent_mm, m_y, paragraph_mm + 1, line_mm}, lines[i], style);
+        m_y += line_mm;
     }
-    m_y += 0.8;
+    gap(belowParagraph_mm);
 }
 
 void PageFlow::table(const PrintedTable &table)
@@ -118,52 +146,83 @@ void PageFlow::table(const PrintedTable &table)
         m_y += layout.rowHeight_mm(row);
     }
     m_canvas.line({left_mm(), m_y}, {left_mm() + width_mm(), m_y}, 0.2);
-    m_y += 1.6;
+    gap(1.6);
 }
 
-double PageFlow::fieldHeight_mm(const PrintedField &field, double width_mm, double size_pt) const
+double PageFlow::fieldWidth_mm(int columns) const
 {
-    const double caption_mm = m_canvas.lineHeight_mm({caption_pt}) + captionGap_mm;
+    return (width_mm() - (columns - 1) * fieldGap_mm) / columns;
+}
+
+double PageFlow::valueHeight_mm(const PrintedField &field, double width_mm, double size_pt) const
+{
     if (field.value.isEmpty())
-        return caption_mm + field.blankLines * writingLine_mm;
+        return field.blankLines * writingLine_mm;
     const qsizetype lines = m_canvas.wrapped(printable(field.value), width_mm, {size_pt}).size();
-    return caption_mm +
-           static_cast<double>(std::clamp<qsizetype>(lines, 1, mostFieldLines)) *
+    return static_cast<double>(std::clamp<qsizetype>(lines, 1, mostFieldLines)) *
                m_canvas.lineHeight_mm({size_pt}) +
-           1.2;
+           1.2 * m_frame.spacing;
 }
 
-void PageFlow::paintField(const PrintedField &field, const QRectF &area, double size_pt)
+std::vector<PageFlow::FieldRow> PageFlow::rowsOf(const std::vector<PrintedField> &fields, int columns,
+                                                 double size_pt) const
 {
-    const double caption_mm = m_canvas.lineHeight_mm({caption_pt});
-    m_canvas.text({area.left(), area.top(), area.width(), caption_mm}, field.caption, {caption_pt});
+    const double field_mm = fieldWidth_mm(columns);
+    const auto perRow = static_cast<std::size_t>(columns);
+    std::vector<FieldRow> rows;
+    for (std::size_t first = 0; first < fields.size(); first += perRow) {
+        FieldRow row;
+        double value_mm = 0;
+        for (std::size_t i = first; i < std::min(fields.size(), first + perRow); ++i) {
+            row.fields.push_back(fields[i]);
+            const qsizetype lines = m_canvas.wrapped(printable(fields[i].caption), field_mm, captionStyle).size();
+            row.caption_mm = std::max(
+                row.caption_mm, static_cast<double>(std::clamp<qsizetype>(lines, 1, captionStyle.lines)) *
+                                    m_canvas.lineHeight_mm(captionStyle));
+            value_mm = std::max(value_mm, valueHeight_mm(fields[i], field_mm, size_pt));
+        }
+        row.height_mm = row.caption_mm + captionGap_mm + value_mm;
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+void PageFlow::paintField(const PrintedField &field, const QRectF &area, double caption_mm, double size_pt)
+{
+    m_canvas.text({area.left(), area.top(), area.width(), caption_mm}, field.caption, captionStyle);
+    const double value = area.top() + caption_mm + captionGap_mm;
     if (field.value.isEmpty()) {
         for (int line = 1; line <= field.blankLines; ++line) {
-            const double y = area.top() + caption_mm + line * writingLine_mm - 1.2;
+            const double y = value + line * writingLine_mm - 1.7;
             m_canvas.line({area.left(), y}, {area.right(), y}, 0.12);
         }
         return;
     }
     TextStyle style{size_pt, false, Qt::AlignLeft | Qt::AlignTop};
     style.lines = mostFieldLines;
-    m_canvas.text(area.adjusted(0, caption_mm + captionGap_mm, 0, 0), field.value, style);
+    m_canvas.text({area.left(), value, area.width(), area.bottom() - value}, field.value, style);
+}
+
+double PageFlow::fieldsHeight_mm(const std::vector<PrintedField> &fields, int columns, double size_pt) const
+{
+    double height_mm = 0;
+    for (const FieldRow &row : rowsOf(fields, columns, size_pt))
+        height_mm += row.height_mm + belowFields_mm * m_frame.spacing;
+    return height_mm;
 }
 
 void PageFlow::fields(const std::vector<PrintedField> &fields, int columns, double size_pt)
 {
-    const double field_mm = (width_mm() - (columns - 1) * fieldGap_mm) / columns;
-    const auto perRow = static_cast<std::size_t>(columns);
-    for (std::size_t first = 0; first < fields.size(); first += perRow) {
-        const std::size_t end = std::min(fields.size(), first + perRow);
-        double height_mm = 0;
-        for (std::size_t i = first; i < end; ++i)
-            height_mm = std::max(height_mm, fieldHeight_mm(fields[i], field_mm, size_pt));
-        need(height_mm);
-        for (std::size_t i = first; i < end; ++i) {
-            const double x = left_mm() + static_cast<double>(i - first) * (field_mm + fieldGap_mm);
-            paintField(fields[i], {x, m_y, field_mm, height_mm}, size_pt);
+    const double field_mm = fieldWidth_mm(columns);
+    for (const FieldRow &row : rowsOf(fields, columns, size_pt)) {
+        need(row.height_mm);
+        double x = left_mm();
+        for (const PrintedField &field : row.fields) {
+            paintField(field, {x, m_y, field_mm, row.height_mm}, row.caption_mm, size_pt);
+            x += field_mm + fieldGap_mm;
         }
-        m_y += height_mm + 0.8;
+        m_y += row.height_mm;
+        gap(belowFields_mm);
     }
 }
 

@@ -37,7 +37,8 @@ struct PrintedField {
 };
 
 /// A document that flows over pages: every call puts its part below what is there and begins a page where it
-/// does not fit. Headings stay with what follows, rows are never torn apart, a table repeats its head.
+/// does not fit. Headings stay with what follows, rows and short paragraphs are never torn apart, a table repeats
+/// its head.
 class PageFlow
 {
 public:
@@ -48,6 +49,8 @@ public:
         double firstTop_mm = 20;
         double top_mm = 20;
         double bottom_mm = 277;
+        /// What is left free between the parts, 1 as usual.
+        double spacing = 1;
         /// Head and foot of a page, counted from 1.
         std::function<void(Canvas &canvas, int page)> paint;
     };
@@ -60,6 +63,8 @@ public:
     int page() const { return m_page; }
 
     void advance(double height_mm) { m_y += height_mm; }
+    /// Leaves room between two parts: as much, or less where the document is set close.
+    void gap(double height_mm) { m_y += height_mm * m_frame.spacing; }
     /// Begins a page where less than that is left of this one, headings that wait included; then paints them.
     void need(double height_mm);
 
@@ -71,6 +76,10 @@ public:
     /// In so many columns side by side, filled row by row.
     void fields(const std::vector<PrintedField> &fields, int columns, double size_pt = 8);
 
+    /// How high these would be, for what has to stay on one page with them.
+    double paragraphHeight_mm(const QString &text, double size_pt = 8, double indent_mm = 0) const;
+    double fieldsHeight_mm(const std::vector<PrintedField> &fields, int columns, double size_pt = 8) const;
+
 private:
     struct Heading {
         QString text;
@@ -81,8 +90,19 @@ private:
     };
     void addHeading(const QString &text, TextStyle style, double above_mm, double below_mm);
     void beginPage();
-    double fieldHeight_mm(const PrintedField &field, double width_mm, double size_pt) const;
-    void paintField(const PrintedField &field, const QRectF &area, double size_pt);
+    double paragraphLine_mm(double size_pt) const;
+    QStringList linesOf(const QString &text, double size_pt, double indent_mm) const;
+    /// Fields that stand side by side: their captions are as high as the highest of them, so that values begin
+    /// on one line.
+    struct FieldRow {
+        std::vector<PrintedField> fields;
+        double caption_mm = 0;
+        double height_mm = 0;
+    };
+    double fieldWidth_mm(int columns) const;
+    std::vector<FieldRow> rowsOf(const std::vector<PrintedField> &fields, int columns, double size_pt) const;
+    double valueHeight_mm(const PrintedField &field, double width_mm, double size_pt) const;
+    void paintField(const PrintedField &field, const QRectF &area, double caption_mm, double size_pt);
 
     Canvas &m_canvas;
     Frame m_frame;

@@ -4,6 +4,7 @@
 
 #include "core/evaluation/format.h"
 #include "ui/print/knownfields.h"
+#include "ui/print/reporthead.h"
 #include "ui/print/reporttext.h"
 
 #include <QCoreApplication>
@@ -35,8 +36,7 @@ public:
     {
         writeMethod();
         writeRemarks();
-        writeStatements();
-        writeAuthorisation();
+        writeLastBlock();
     }
 
 private:
@@ -45,7 +45,13 @@ private:
     void writeMethodOf(const assay::Method &method)
     {
         m_flow.paragraph(methodTitle(method), closing_pt);
-        m_flow.paragraph(method.source, 7.5);
+        if (!method.principle.isEmpty())
+            m_flow.paragraph(method.principle, 7.5);
+        // What the method says of values that nobody published is for those who work by it.
+        const QString source = assay::publishedSource(method);
+        m_flow.paragraph(source.isEmpty() ? ReportclosingWords::tr("The method names no published source.")
+                                          : ReportclosingWords::tr("Source: %1").arg(source),
+                         7.5);
         if (const QString sentence = templateSentence(method); !sentence.isEmpty())
             m_flow.paragraph(sentence, 7.5);
     }
@@ -137,44 +143,55 @@ private:
             closing_pt);
     }
 
-    void writeStatements()
+    struct Statement {
+        QString text;
+        double size_pt = closing_pt;
+    };
+
+    std::vector<Statement> statements() const
     {
-        m_flow.advance(1);
-        m_flow.paragraph(
-            ReportclosingWords::tr("The results relate only to the items tested, as they were received. What "
-                                   "the customer says about the samples is given as stated. This report is "
-                                   "not to be reproduced except in full without the laboratory's approval."),
-            closing_pt);
+        constexpr double small_pt = 6.5;
+        std::vector<Statement> said{
+            {ReportclosingWords::tr("The results relate only to the items tested, as they were received. What "
+                                    "the customer says about the samples is given as stated. This report is "
+                                    "not to be reproduced except in full without the laboratory's approval.")}};
         if (const QString sentence = stateSentence(stateOf(m_content)); !sentence.isEmpty())
-            m_flow.paragraph(sentence, closing_pt);
-        writeAnchor();
+            said.push_back({sentence});
+        said.push_back({anchor(), small_pt});
+        return said;
     }
 
     /// What is kept outside the notebook shows whether it was changed since.
-    void writeAnchor()
+    QString anchor() const
     {
-        constexpr double small_pt = 6.5;
-        if (!m_content.record) {
-            m_flow.paragraph(ReportclosingWords::tr("Content, SHA-256: %1.").arg(m_content.contentHash),
-                             small_pt);
-            return;
-        }
-        m_flow.paragraph(
-            ReportclosingWords::tr("Record: run %1 of %2; content, SHA-256: %3; audit: %n entries, head %4.",
-                                   nullptr, m_content.record->auditEntries)
-                .arg(m_content.record->run)
-                .arg(m_content.record->notebook, m_content.contentHash, m_content.record->auditHead),
-            small_pt);
+        if (!m_content.record)
+            return ReportclosingWords::tr("Content, SHA-256: %1.").arg(m_content.contentHash);
+        return ReportclosingWords::tr("Record: run %1 of %2; content, SHA-256: %3; audit: %n entries, head %4.",
+                                      nullptr, m_content.record->auditEntries)
+            .arg(m_content.record->run)
+            .arg(m_content.record->notebook, m_content.contentHash, m_content.record->auditHead);
     }
 
-    void writeAuthorisation()
+    /// Statements, signature and the report's end stay together: no page holds a signature and nothing that is signed.
+    void writeLastBlock()
     {
-        const QString person = fieldOf(m_content, u"authorised-by"_s);
-        m_flow.need(24);
-        m_flow.advance(2);
-        m_flow.fields({{ReportclosingWords::tr("authorised by"), person, 1},
-                       {ReportclosingWords::tr("signature"), {}, 2}},
-                      2, 9);
+        constexpr double aboveStatements_mm = 1;
+        constexpr double aboveSignature_mm = 2;
+        constexpr double signature_pt = 9;
+        const std::vector<Statement> said = statements();
+        const std::vector<PrintedField> signature{
+            {ReportclosingWords::tr("authorised by"), fieldOf(m_content, u"authorised-by"_s), 1},
+            {ReportclosingWords::tr("signature"), {}, 2}};
+        double height_mm = aboveStatements_mm + aboveSignature_mm +
+                           m_flow.fieldsHeight_mm(signature, 2, signature_pt) + endHeight_mm(m_flow);
+        for (const Statement &statement : said)
+            height_mm += m_flow.paragraphHeight_mm(statement.text, statement.size_pt);
+        m_flow.need(height_mm);
+        m_flow.gap(aboveStatements_mm);
+        for (const Statement &statement : said)
+            m_flow.paragraph(statement.text, statement.size_pt);
+        m_flow.gap(aboveSignature_mm);
+        m_flow.fields(signature, 2, signature_pt);
     }
 
     const ReportContent &m_content;

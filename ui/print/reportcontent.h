@@ -120,6 +120,8 @@ struct ReportedResult {
     std::optional<evaluation::ReportUnit> unit{};
     /// What the rule puts in place of this run's own result, such as a mean over runs.
     std::optional<evaluation::Result> inPlace{};
+    /// Why it was accepted, where that was said of its sample alone; empty: the run's reason holds.
+    QString reason{};
 };
 
 /// A result against a limit, by a rule with a name.

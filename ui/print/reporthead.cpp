@@ -24,6 +24,10 @@ constexpr double top_mm = 22;
 constexpr double foot_mm = 18;
 constexpr double logoWidth_mm = 48;
 constexpr double logoHeight_mm = 20;
+/// Of a document that is set close: what is left free between its parts.
+constexpr double closeSpacing = 0.45;
+constexpr double aboveEnd_mm = 4;
+constexpr TextStyle endStyle{7.5, true, Qt::AlignCenter};
 
 void paintMark(Canvas &canvas, const QString &mark, double right_mm)
 {
@@ -36,9 +40,10 @@ void paintMark(Canvas &canvas, const QString &mark, double right_mm)
     canvas.text(box, mark, style);
 }
 
-PageFlow::Frame frameOf(const RunningText &running, const QSizeF &sheet_mm, int pages)
+PageFlow::Frame frameOf(const RunningText &running, const QSizeF &sheet_mm, int pages, double spacing)
 {
     PageFlow::Frame frame;
+    frame.spacing = spacing;
     frame.left_mm = side_mm;
     frame.width_mm = sheet_mm.width() - 2 * side_mm;
     frame.firstTop_mm = firstTop_mm;
@@ -69,14 +74,23 @@ QByteArray flowedPdf(const RunningText &running, Paper paper, const std::functio
     const QPageLayout sheet = sheetOf(paper, QPageLayout::Portrait);
     const QSizeF sheet_mm = sheet.fullRect(QPageLayout::Millimeter).size();
     int pages = 0;
+    double spacing = 1;
     const auto paint = [&](Canvas &canvas, const std::function<void()> &newPage) {
-        PageFlow flow(canvas, frameOf(running, sheet_mm, pages), newPage);
+        PageFlow flow(canvas, frameOf(running, sheet_mm, pages, spacing), newPage);
         write(flow);
         pages = flow.page();
     };
     // What stands at the foot takes no room from the text, so that the second time has as many pages.
     if (paintedPdf(running.title, sheet, paint).isEmpty())
         return {};
+    if (pages == 2) {
+        spacing = closeSpacing;
+        paintedPdf(running.title, sheet, paint);
+        if (pages > 1) {
+            spacing = 1;
+            pages = 2;
+        }
+    }
     return paintedPdf(running.title, sheet, paint);
 }
 
@@ -109,9 +123,9 @@ void paintLaboratory(PageFlow &flow, const ReportLaboratory &laboratory)
     }
     if (hasLogo)
         flow.advance(std::max(0.0, logo.bottom() - flow.y_mm()));
-    flow.advance(2);
+    flow.gap(2);
     canvas.line({flow.left_mm(), flow.y_mm()}, {flow.left_mm() + flow.width_mm(), flow.y_mm()}, 0.4);
-    flow.advance(4);
+    flow.gap(4);
 }
 
 void paintTitle(PageFlow &flow, const QString &title, const QString &line)
@@ -122,18 +136,22 @@ void paintTitle(PageFlow &flow, const QString &title, const QString &line)
     canvas.text({flow.left_mm(), flow.y_mm(), flow.width_mm(), canvas.lineHeight_mm(large)}, title, large);
     flow.advance(canvas.lineHeight_mm(large) + 0.4);
     canvas.text({flow.left_mm(), flow.y_mm(), flow.width_mm(), canvas.lineHeight_mm(below)}, line, below);
-    flow.advance(canvas.lineHeight_mm(below) + 3.5);
+    flow.advance(canvas.lineHeight_mm(below));
+    flow.gap(3.5);
 }
 
 void paintEnd(PageFlow &flow, const QString &sentence)
 {
-    constexpr double above_mm = 4;
-    const TextStyle style{7.5, true, Qt::AlignCenter};
-    const double line_mm = flow.canvas().lineHeight_mm(style);
-    flow.need(above_mm + line_mm);
-    flow.advance(above_mm);
-    flow.canvas().text({flow.left_mm(), flow.y_mm(), flow.width_mm(), line_mm}, sentence, style);
+    const double line_mm = flow.canvas().lineHeight_mm(endStyle);
+    flow.need(endHeight_mm(flow));
+    flow.advance(aboveEnd_mm);
+    flow.canvas().text({flow.left_mm(), flow.y_mm(), flow.width_mm(), line_mm}, sentence, endStyle);
     flow.advance(line_mm);
+}
+
+double endHeight_mm(const PageFlow &flow)
+{
+    return aboveEnd_mm + flow.canvas().lineHeight_mm(endStyle);
 }
 
 } // namespace plateau::ui

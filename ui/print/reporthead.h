@@ -26,7 +26,8 @@ struct RunningText {
 };
 
 /// A flowing document as a PDF, upright, with page x of y; empty where it could not be drawn. write is called
-/// twice, since the number of pages shows only at the end.
+/// more than once, since the number of pages shows only at the end. What reaches a second page by no more than
+/// what is left free between its parts is set closer, on one.
 QByteArray flowedPdf(const RunningText &running, Paper paper, const std::function<void(PageFlow &)> &write);
 
 /// The laboratory with its logo, or lines to write it on; then a rule.
@@ -35,5 +36,7 @@ void paintLaboratory(PageFlow &flow, const ReportLaboratory &laboratory);
 void paintTitle(PageFlow &flow, const QString &title, const QString &line);
 /// The document's end, so that a page that is missing shows.
 void paintEnd(PageFlow &flow, const QString &sentence);
+/// How high that is, for what must not be left without it.
+double endHeight_mm(const PageFlow &flow);
 
 } // namespace plateau::ui

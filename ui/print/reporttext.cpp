@@ -149,9 +149,27 @@ QString checkOnReport(const ReportContent &content, const evaluation::Check &che
     const QString where = check.scope.kind == evaluation::Scope::Kind::Run
                               ? check.scope.measurand
                               : evaluation::scopeText(check.scope, content.run);
-    const QString message = local(content, check.message);
-    return evaluation::capitalised(where.isEmpty() ? message
-                                                   : ReporttextWords::tr("%1: %2").arg(where, message));
+    QString said = local(content, check.finding);
+    if (const QString consequence = evaluation::checkConsequence(check.id); !consequence.isEmpty())
+        said += u' ' + consequence;
+    return evaluation::capitalised(where.isEmpty() ? said : ReporttextWords::tr("%1: %2").arg(where, said));
+}
+
+QString acceptanceOnReport(const ReportContent &content, const evaluation::Result &result)
+{
+    const ReportDecision *decision = decisionOf(content);
+    const ReportedResult *reported = reportedAs(content, result);
+    if (stateOf(content) != ReportState::Accepted || !decision || (reported && !reported->isReported))
+        return {};
+    const QString &person = decision->act.person;
+    if (reported && !reported->reason.isEmpty())
+        return ReporttextWords::tr("Accepted by %1: %2").arg(person, reported->reason);
+    if (result.verdict == evaluation::Verdict::Reportable)
+        return {};
+    return decision->act.reason.isEmpty()
+               ? ReporttextWords::tr("Accepted by %1.").arg(person)
+               : ReporttextWords::tr("Accepted by %1: %2 (one reason for the whole run)")
+                     .arg(person, decision->act.reason);
 }
 
 QString daysOfTest(const ReportContent &content)

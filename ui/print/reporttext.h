@@ -43,8 +43,13 @@ QString readingOnReport(const ReportContent &content, const run::Reading &readin
 /// "M. Keel (analyst), signed"; what is not known is left out.
 QString personOnReport(const ReportAct &act);
 
-/// Where a failed check stands, and what it says.
+/// Where a failed check stands, what was found and what that means for the result; nothing of what the bench is
+/// to do.
 QString checkOnReport(const ReportContent &content, const evaluation::Check &check);
+
+/// Who let a result stand that its checks speak against, and why: "Accepted by R. Voss: …". Empty where nothing
+/// speaks against it, or nobody accepted it.
+QString acceptanceOnReport(const ReportContent &content, const evaluation::Result &result);
 
 /// First and last day that anything of the run is known to have been done on: "2026-03-02", "2026-03-02 to
 /// 2026-03-03"; empty where nothing is known.

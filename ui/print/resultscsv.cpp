@@ -124,7 +124,7 @@ void addResult(Rows &rows, const ReportContent &content, const evaluation::Resul
                                             : std::nullopt);
     rows.text(evaluation::verdictWord(result.verdict));
     rows.text(!reported || reported->isReported ? u"yes"_s : u"no"_s);
-    rows.text(reported ? reported->remark : QString());
+    rows.text(!reported ? QString() : reported->remark.isEmpty() ? reported->reason : reported->remark);
     rows.text(content.run.startedAt ? exchange::momentText(*content.run.startedAt) : QString());
     rows.text(decision ? exchange::momentText(besideStart(content, decision->act.at)) : QString());
     rows.text(decision ? decision->act.person : QString());
@@ -174,7 +174,7 @@ QByteArray resultsCsv(const ReportContent &content, CsvCells cells)
 QString resultsCsvFileName(const ReportContent &content)
 {
     return fileNameOf(
-        ResultsCsvWords::tr("results %1", "a file name").arg(printable(content.run.title).left(80)),
+        ResultsCsvWords::tr("Results %1", "a file name").arg(printable(content.run.title).left(80)),
         u".csv"_s);
 }
 

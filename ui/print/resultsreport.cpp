@@ -135,6 +135,8 @@ private:
             if (!check.passed && isOfIt && check.scope.kind != evaluation::Scope::Kind::Sample)
                 remarks << checkOnReport(m_content, check);
         }
+        if (const QString acceptance = acceptanceOnReport(m_content, result); !acceptance.isEmpty())
+            remarks << acceptance;
         remarks.removeDuplicates();
         return remarks;
     }
@@ -263,7 +265,7 @@ QByteArray resultsReportPdf(const ReportContent &content, Paper paper)
 QString resultsReportFileName(const ReportContent &content)
 {
     return fileNameOf(
-        ResultsreportWords::tr("report %1", "a file name").arg(printable(content.run.title).left(80)),
+        ResultsreportWords::tr("Report %1", "a file name").arg(printable(content.run.title).left(80)),
         u".pdf"_s);
 }
 

@@ -251,19 +251,19 @@ private:
         std::ranges::stable_partition(checks, [](const auto &check) { return !check.passed; });
         QStringList said;
         for (const evaluation::Check &check : checks) {
-            const QString key = evaluation::checkWord(check.id) + check.message;
+            const QString key = evaluation::checkWord(check.id) + check.message();
             if (check.passed && said.contains(key))
                 continue;
             said << key;
             std::vector<evaluation::Scope> scopes;
             for (const evaluation::Check &other : checks) {
                 if (other == check ||
-                    (check.passed && other.passed && other.id == check.id && other.message == check.message))
+                    (check.passed && other.passed && other.id == check.id && other.message() == check.message()))
                     scopes.push_back(other.scope);
             }
             table.rows.push_back({evaluation::checkTitle(check.id),
                                   check.passed ? RunRecordWords::tr("passed") : RunRecordWords::tr("failed"),
-                                  scopesText(scopes, m_part.run), m_part.local(check.message)});
+                                  scopesText(scopes, m_part.run), m_part.local(check.message())});
         }
         m_flow.table(table);
     }
@@ -358,7 +358,7 @@ QByteArray runRecordPdf(const ReportContent &content, Paper paper)
 QString runRecordFileName(const ReportContent &content)
 {
     return fileNameOf(
-        RunRecordWords::tr("run record %1", "a file name").arg(printable(content.run.title).left(80)),
+        RunRecordWords::tr("Run record %1", "a file name").arg(printable(content.run.title).left(80)),
         u".pdf"_s);
 }
 

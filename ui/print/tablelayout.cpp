@@ -53,6 +53,8 @@ TextStyle TableLayout::headStyle(std::size_t column) const
 {
     TextStyle style = cellStyle(column);
     style.bold = true;
+    // Where a column has to give way, its head wraps.
+    style.lines = std::max(style.lines, 3);
     style.size_pt = std::max(smallest_pt, m_size_pt - 1);
     style.alignment.setFlag(Qt::AlignTop, false);
     style.alignment.setFlag(Qt::AlignBottom);

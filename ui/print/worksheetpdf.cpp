@@ -152,7 +152,7 @@ QByteArray worksheetPdf(const WorksheetContent &content, Paper paper)
 
 QString worksheetFileName(const run::Run &run)
 {
-    return fileNameOf(WorksheetpdfWords::tr("worksheet %1", "a file name").arg(printable(run.title).left(80)),
+    return fileNameOf(WorksheetpdfWords::tr("Worksheet %1", "a file name").arg(printable(run.title).left(80)),
                       u".pdf"_s);
 }
 

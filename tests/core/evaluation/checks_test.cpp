@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/evaluation/checkfacts.h"
 #include "core/evaluation/evaluation.h"
 
 #include "tests/core/evaluation/found.h"
@@ -129,8 +130,8 @@ TEST(Checks, WeakestPossibleSampleIsReportedAsBelowTheLimit)
     EXPECT_FALSE(check->passed);
     EXPECT_FALSE(check->advice);
     // 0.1 x 2.12 x 100 / (6300 x 0.5) = 0.0067 g/L
-    EXPECT_TRUE(check->message.contains(u"below the limit of quantification, 0.0067\u00a0g/L"_s))
-        << check->message.toStdString();
+    EXPECT_TRUE(check->message().contains(u"below the limit of quantification, 0.0067\u00a0g/L"_s))
+        << check->message().toStdString();
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Reportable);
     EXPECT_NEAR(*evaluation.results[0].lessThan, 0.1 * 2.12 * 100 / (6300 * 0.5), 1e-12);
     EXPECT_TRUE(evaluation.acceptable);
@@ -147,7 +148,7 @@ TEST(Checks, LimitOfASolidIsInItsOwnUnit)
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     EXPECT_NEAR(*evaluation.results[0].lessThan, 0.1 * 2.12 * 100 / (6300 * 0.5) * 0.1 / 5 * 100, 1e-12);
     EXPECT_TRUE(test::find(evaluation.checks, CheckId::SignalLow, test::sampleS)
-                    ->message.contains(u"0.013\u00a0g/100\u00a0g"_s));
+                    ->message().contains(u"0.013\u00a0g/100\u00a0g"_s));
 }
 
 TEST(Checks, HighAbsorbanceIsJudgedAsRead)
@@ -176,8 +177,8 @@ TEST(Checks, WrongDirectionIsInvestigatedNotRepeated)
     const evaluation::Check *check = test::find(result.checks, CheckId::WrongDirection, test::sampleS);
     EXPECT_FALSE(check->passed);
     EXPECT_EQ(check->tubes, std::vector<int>{1});
-    EXPECT_TRUE(check->message.startsWith(u"tube 2: absorbance fell by 0.510"_s))
-        << check->message.toStdString();
+    EXPECT_TRUE(check->message().startsWith(u"tube 2: absorbance fell by 0.510"_s))
+        << check->message().toStdString();
     EXPECT_EQ(result.verdict, Verdict::Investigate);
 }
 
@@ -366,7 +367,7 @@ TEST(Checks, UnreadTubeIsNamedWithItsReading)
     const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630), unread);
     const evaluation::Check *check = test::find(result.checks, CheckId::ReadingMissing, test::sampleS);
     EXPECT_FALSE(check->passed);
-    EXPECT_TRUE(check->message.startsWith(u"tube 3: A2 is missing"_s)) << check->message.toStdString();
+    EXPECT_TRUE(check->message().startsWith(u"tube 3: A2 is missing"_s)) << check->message().toStdString();
 }
 
 TEST(Checks, UnreadSampleIsNotSaidToLieInTheWindow)
@@ -410,16 +411,52 @@ TEST(Checks, DisagreeingReplicatesAreNamedAndReadAgainFirst)
 {
     const auto result = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630),
                                    test::sampleTube("S", 0.120, 0.677));
-    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, test::sampleS)->message.toStdString(),
+    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, test::sampleS)->message().toStdString(),
               "The replicates in tubes 2 and 3 are 0.0158\u00a0g/L apart, more than 0.0153\u00a0g/L (the "
               "method's repeatability limit). Read them again while they stand in the rack; if they still "
               "disagree, one of them was pipetted wrongly: repeat the sample.");
 }
 
+TEST(Checks, WhatWasFoundStandsApartFromWhatToDo)
+{
+    const auto disagreeing = resultWith(test::risingMethod(), test::sampleTube("S", 0.120, 0.630),
+                                        test::sampleTube("S", 0.120, 0.677));
+    const evaluation::Check *spread = test::find(disagreeing.checks, CheckId::DuplicateSpread, test::sampleS);
+    ASSERT_NE(spread, nullptr);
+    EXPECT_EQ(spread->finding, u"The replicates in tubes 2 and 3 are 0.0158\u00a0g/L apart, more than "
+                               "0.0153\u00a0g/L (the method's repeatability limit)."_s);
+    EXPECT_EQ(spread->whatToDo, u"Read them again while they stand in the rack; if they still disagree, one of "
+                                "them was pipetted wrongly: repeat the sample."_s);
+    EXPECT_EQ(spread->message(), spread->finding + u' ' + spread->whatToDo);
+
+    // What a finding means belongs to it.
+    run::Run run = test::plainRun();
+    run.tubes = {test::blank(1.500, 1.490), test::sampleTube("S", 1.500, 0.040)};
+    const auto falling = evaluation::evaluate(test::fallingMethod(), run);
+    const evaluation::Check *reserve = test::find(falling.checks, CheckId::ReserveLow, test::sampleS);
+    ASSERT_NE(reserve, nullptr);
+    EXPECT_TRUE(reserve->finding.endsWith(u" The reagent was used up: the true value is only known to be larger."_s))
+        << reserve->finding.toStdString();
+    EXPECT_TRUE(reserve->whatToDo.startsWith(u"Repeat diluted at least "_s)) << reserve->whatToDo.toStdString();
+
+    for (const evaluation::Check &check : falling.checks) {
+        EXPECT_TRUE(!check.passed || check.whatToDo.isEmpty()) << check.message().toStdString();
+    }
+}
+
+TEST(Checks, SayWhatAFailureMeansWhereTheFindingDoesNot)
+{
+    EXPECT_EQ(evaluation::checkConsequence(CheckId::DuplicateSpread),
+              u"The result is their mean, which is less well known than usual."_s);
+    EXPECT_EQ(evaluation::checkConsequence(CheckId::StandardRecovery),
+              u"The results of the run may be off in the same proportion."_s);
+    EXPECT_EQ(evaluation::checkConsequence(CheckId::ReserveLow), QString());
+}
+
 TEST(Checks, NoDifferenceIsAPlainNought)
 {
     const auto result = evaluation::evaluate(test::risingMethod(), test::plainRun()).results.at(0);
-    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, test::sampleS)->message.toStdString(),
+    EXPECT_EQ(test::find(result.checks, CheckId::DuplicateSpread, test::sampleS)->message().toStdString(),
               "The replicates agree: 0\u00a0g/L apart, up to 0.0150\u00a0g/L allowed (the method's "
               "repeatability limit).");
 }
@@ -432,9 +469,9 @@ TEST(Checks, RecoveryIsSaidWithTheStrengthsBehindIt)
     const auto evaluation = evaluation::evaluate(test::risingMethod(), run);
     const evaluation::Check *check =
         test::find(evaluation.checks, CheckId::StandardRecovery, u"standard STD"_s);
-    EXPECT_TRUE(check->message.startsWith(u"Recovery 90.0\u00a0% is outside 95.0 to 105.0\u00a0% "
+    EXPECT_TRUE(check->message().startsWith(u"Recovery 90.0\u00a0% is outside 95.0 to 105.0\u00a0% "
                                           "(0.151\u00a0g/L found, 0.168\u00a0g/L at use)."_s))
-        << check->message.toStdString();
+        << check->message().toStdString();
 }
 
 TEST(Checks, OneDilutionIsSaidOnceButGoesWithEveryCheckThatAsksForIt)
@@ -445,5 +482,5 @@ TEST(Checks, OneDilutionIsSaidOnceButGoesWithEveryCheckThatAsksForIt)
     const evaluation::Check *reserve = test::find(evaluation.checks, CheckId::ReserveLow, test::sampleS);
     const evaluation::Check *high = test::find(evaluation.checks, CheckId::SignalHigh, test::sampleS);
     EXPECT_EQ(reserve->advice, high->advice);
-    EXPECT_EQ(reserve->message.count(u"Repeat"_s) + high->message.count(u"Repeat"_s), 1);
+    EXPECT_EQ(reserve->message().count(u"Repeat"_s) + high->message().count(u"Repeat"_s), 1);
 }

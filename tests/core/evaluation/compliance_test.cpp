@@ -276,7 +276,7 @@ TEST(Compliance, SaysItInOneSentence)
 
 TEST(Compliance, AValueBeyondTheLimitNeverLooksLikeIt)
 {
-    EXPECT_TRUE(judge(measured(200.04, 10), atMost(200)).sentence.contains(u"outside: 200.04 \u00b1 10"_s))
+    EXPECT_TRUE(judge(measured(200.04, 10), atMost(200)).sentence.contains(u"outside: 200.04 \u00b1 10.00\u00a0mg/L"_s))
         << judge(measured(200.04, 10), atMost(200)).sentence.toStdString();
     EXPECT_TRUE(judge(measured(200, 10), atMost(200)).sentence.contains(u"inside: 200 \u00b1 10"_s));
 }

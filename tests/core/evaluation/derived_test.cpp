@@ -332,7 +332,7 @@ TEST(Derived, UnreadTermLeavesItWithoutAValueAndSaysSo)
         test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S, sucrose"_s);
     ASSERT_NE(check, nullptr);
     EXPECT_FALSE(check->passed);
-    EXPECT_EQ(check->message.toStdString(), "Sucrose is not calculated: Glucose (glucose) has no value.");
+    EXPECT_EQ(check->message().toStdString(), "Sucrose is not calculated: Glucose (glucose) has no value.");
 }
 
 TEST(Derived, TermsOfDifferentUnitsAreNotAddedUp)
@@ -343,7 +343,7 @@ TEST(Derived, TermsOfDifferentUnitsAreNotAddedUp)
     EXPECT_FALSE(evaluation.results[1].value);
     EXPECT_EQ(evaluation.results[1].verdict, Verdict::Investigate);
     EXPECT_TRUE(test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S, sucrose"_s)
-                    ->message.contains(u"in g/100 g and Glucose (glucose) in g/L"_s));
+                    ->message().contains(u"in g/100 g and Glucose (glucose) in g/L"_s));
 }
 
 TEST(Derived, SolidsAddUpInTheirOwnUnit)
@@ -364,7 +364,7 @@ TEST(Derived, OtherMethodWithoutTheMeasurandIsSaid)
     const std::vector<Companion> companions{{other, glucoseRun()}};
     const auto evaluation = evaluation::evaluate(inversionMethod(), inversionRun(), {}, companions);
     EXPECT_TRUE(test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S, sucrose"_s)
-                    ->message.contains(u"has no measurand glucose"_s));
+                    ->message().contains(u"has no measurand glucose"_s));
 }
 
 TEST(Derived, AFaultOfAnOwnTermIsReferredToAndNotRepeated)
@@ -374,11 +374,11 @@ TEST(Derived, AFaultOfAnOwnTermIsReferredToAndNotRepeated)
     const auto evaluation = sucrose(strong, glucoseRun());
     const evaluation::Check *own = test::find(evaluation.checks, CheckId::SignalHigh, u"sample S"_s);
     ASSERT_NE(own, nullptr);
-    EXPECT_TRUE(own->message.startsWith(u"tube 2: net signal 1.258"_s)) << own->message.toStdString();
+    EXPECT_TRUE(own->message().startsWith(u"tube 2: net signal 1.258"_s)) << own->message().toStdString();
     const evaluation::Check *derived =
         test::find(evaluation.checks, CheckId::SignalHigh, u"sample S, sucrose"_s);
     ASSERT_NE(derived, nullptr);
-    EXPECT_EQ(derived->message.toStdString(), "Glucose after inversion: the net signal is too high; see there.");
+    EXPECT_EQ(derived->message().toStdString(), "Glucose after inversion: the net signal is too high; see there.");
     EXPECT_FALSE(derived->passed);
     EXPECT_FALSE(evaluation.results[1].spread) << "its terms come from different tubes";
     EXPECT_EQ(evaluation.results[0].spread, 0);
@@ -393,8 +393,8 @@ TEST(Derived, IsNoBetterThanItsWorstTermAndSaysWhy)
     const evaluation::Check *high =
         test::find(evaluation.checks, CheckId::SignalHigh, u"sample S, sucrose"_s);
     ASSERT_NE(high, nullptr);
-    EXPECT_TRUE(high->message.startsWith(u"Glucose (glucose): tube 2: net signal 1.270"_s))
-        << high->message.toStdString();
+    EXPECT_TRUE(high->message().startsWith(u"Glucose (glucose): tube 2: net signal 1.270"_s))
+        << high->message().toStdString();
     EXPECT_TRUE(high->tubes.empty()); // they are of the other run
 
     run::Run badBlank = glucoseRun();
@@ -524,9 +524,9 @@ TEST(Derived, UpperBoundThatIsNotAboveZeroSaysNothing)
     EXPECT_FALSE(excess.greaterThan);
     EXPECT_FALSE(excess.expandedUncertainty);
     EXPECT_EQ(excess.verdict, Verdict::Repeat);
-    EXPECT_TRUE(excess.checks.front().message.startsWith(
+    EXPECT_TRUE(excess.checks.front().message().startsWith(
         u"Excess is not calculated: Second is only known to be larger"_s))
-        << excess.checks.front().message.toStdString();
+        << excess.checks.front().message().toStdString();
 }
 
 TEST(Derived, OnlyKnownToBeLargerOnBothSidesHasNoValue)

@@ -60,6 +60,16 @@ TEST(Format, AValueNeverLooksLikeTheLimitItMissed)
     EXPECT_EQ(comparedTexts(0.6 - 0.5, {0.1}, 3), (QStringList{u"0.100"_s, u"0.100"_s}));
 }
 
+TEST(Format, AValueAndItsHalfWidthHaveTheSameDecimals)
+{
+    EXPECT_EQ(pairedTexts(98, 0.5), (QStringList{u"98.0"_s, u"0.5"_s}));
+    EXPECT_EQ(pairedTexts(99.75, 0.5), (QStringList{u"99.75"_s, u"0.50"_s}));
+    EXPECT_EQ(pairedTexts(10, 2), (QStringList{u"10"_s, u"2"_s}));
+    EXPECT_EQ(valueText(98, 0.5), u"98.00"_s);
+    EXPECT_EQ(uncertaintyText(0.5), u"0.50"_s);
+    EXPECT_EQ(valueText(97.96, 1.2), u"98.0"_s);
+}
+
 TEST(Format, ASpreadOfTheLastBitsIsNone)
 {
     EXPECT_EQ(spreadText(2.8e-17, 0.136, 2), u"0.0000"_s);

@@ -87,7 +87,7 @@ TEST(Series, EarlyAndLateAreJudgedByTheMethodsWait)
     EXPECT_TRUE(test::find(late.checks, CheckId::ReadingEarly, u"sample S"_s)->passed);
     EXPECT_FALSE(test::find(late.checks, CheckId::ReadingLate, u"sample S"_s)->passed);
     EXPECT_TRUE(test::find(late.checks, CheckId::ReadingLate, u"sample S"_s)
-                    ->message.contains(u"15:00\u00a0min late"_s));
+                    ->message().contains(u"15:00\u00a0min late"_s));
 }
 
 TEST(Series, ASingleReadingNeedsNoSeriesChecks)

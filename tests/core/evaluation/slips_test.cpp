@@ -300,5 +300,5 @@ TEST(Slips, StarterMissingInOneTubeIsNotAskedForMoreSample)
     const auto result = evaluation::evaluate(test::fallingMethod(), run).results.at(0);
     const evaluation::Check *low = find(result.checks, CheckId::SignalLow, test::sampleS);
     EXPECT_FALSE(low->advice);
-    EXPECT_TRUE(low->message.endsWith(u"look for a missing addition."_s)) << low->message.toStdString();
+    EXPECT_TRUE(low->message().endsWith(u"look for a missing addition."_s)) << low->message().toStdString();
 }

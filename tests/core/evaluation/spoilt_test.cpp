@@ -56,7 +56,7 @@ TEST(SpoiltTube, HasNoSignalAndLeavesItsReplicateToStandAlone)
     EXPECT_EQ(evaluation.results[0].value, evaluation.tubes[2].concentration_g_per_L);
     EXPECT_EQ(test::failedWords(evaluation.results[0].checks), std::vector<QString>{});
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Reportable);
-    EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S"_s)->message,
+    EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S"_s)->message(),
               u"Every reading that counts is there: without tube 4, spoilt."_s);
     EXPECT_FALSE(test::find(evaluation.checks, CheckId::DuplicateSpread, u"sample S"_s));
 }
@@ -87,7 +87,7 @@ TEST(SpoiltTube, TheOnlyBlankLeavesTheResultsWithoutAValueAndSaysSoOnce)
     EXPECT_FALSE(evaluation.results[0].value);
     EXPECT_EQ(evaluation.results[0].verdict, Verdict::Investigate);
     const evaluation::Check *missing = test::find(evaluation.checks, CheckId::ReadingMissing, u"run"_s);
-    EXPECT_EQ(missing->message, u"tube 1: spoilt (knocked over); tube 2: spoilt (knocked over). No other "
+    EXPECT_EQ(missing->message(), u"tube 1: spoilt (knocked over); tube 2: spoilt (knocked over). No other "
                                 "tube stands in for it: pipette it again."_s);
     EXPECT_EQ(missing->tubes, (std::vector<int>{0, 1}));
     EXPECT_FALSE(test::find(evaluation.checks, CheckId::BlankMissing, u"run"_s));
@@ -99,7 +99,7 @@ TEST(SpoiltTube, ABlankStillToBeReadStandsInForTheSpoiltOne)
     run.tubes[0].readings.clear();
     const Evaluation evaluation = evaluatedWithSpoilt(run, {1});
     const evaluation::Check *missing = test::find(evaluation.checks, CheckId::ReadingMissing, u"run"_s);
-    EXPECT_EQ(missing->message,
+    EXPECT_EQ(missing->message(),
               u"tube 1: A1 is missing; tube 1: A2 is missing. Read and key what is missing."_s);
     EXPECT_TRUE(evaluation.results[0].value); // as while any blank is still to come
 }
@@ -112,8 +112,8 @@ TEST(SpoiltTube, ASampleAllOfWhoseTubesAreSpoiltHasNoValueAndSaysWhy)
     EXPECT_EQ(result.verdict, Verdict::Investigate);
     EXPECT_EQ(test::failedWords(result.checks), std::vector<QString>{u"reading-missing"_s});
     const evaluation::Check *missing = test::find(result.checks, CheckId::ReadingMissing, u"sample S"_s);
-    EXPECT_TRUE(missing->message.startsWith(u"tube 3: spoilt (knocked over); tube 4: spoilt"_s))
-        << missing->message.toStdString();
+    EXPECT_TRUE(missing->message().startsWith(u"tube 3: spoilt (knocked over); tube 4: spoilt"_s))
+        << missing->message().toStdString();
 }
 
 TEST(SpoiltTube, ReadingsToComeAndSpoiltTubesAreToldTogether)
@@ -122,7 +122,7 @@ TEST(SpoiltTube, ReadingsToComeAndSpoiltTubesAreToldTogether)
     run.tubes[2].readings.erase(u"A2"_s);
     run.tubes.erase(run.tubes.begin() + 3);
     const Evaluation evaluation = evaluatedWithSpoilt(run, {3}); // the sample blank
-    EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S"_s)->message,
+    EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingMissing, u"sample S"_s)->message(),
               u"tube 3: A2 is missing; tube 4: spoilt (knocked over). No other tube stands in for it: "
               "pipette it again. Read and key what is missing."_s);
 }

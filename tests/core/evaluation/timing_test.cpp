@@ -90,11 +90,11 @@ TEST(Timing, TheMessageSaysByHowMuch)
     timed(run.tubes[1], 5, 13.5);
     timed(run.tubes[2], 12.25, 75);
     const Evaluation evaluation = evaluatedAsTimed(run);
-    EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingEarly, u"sample S"_s)->message,
+    EXPECT_EQ(test::find(evaluation.checks, CheckId::ReadingEarly, u"sample S"_s)->message(),
               u"tube 2: A2 was read 1:30\u00a0min early (after 13:30\u00a0min, the method waits 15 to "
               "40\u00a0min). Read again when the wait is over."_s);
     const Check *late = test::find(evaluation.checks, CheckId::ReadingLate, u"sample S"_s);
-    EXPECT_EQ(late->message,
+    EXPECT_EQ(late->message(),
               u"tube 3: A1 was read 2:15\u00a0min late (after 12:15\u00a0min, the method waits 3 to "
               "10\u00a0min); tube 3: A2 was read 35:00\u00a0min late (after 75:00\u00a0min, the method "
               "waits 15 to 40\u00a0min). A slow side reaction may have added to the signal."_s);
@@ -108,10 +108,10 @@ TEST(Timing, AMomentBeforeWhatComesAheadOfItIsToldAsThat)
     const Evaluation evaluation = evaluatedAsTimed(run);
     const Check *early = test::find(evaluation.checks, CheckId::ReadingEarly, u"sample S"_s);
     ASSERT_FALSE(early->passed);
-    EXPECT_TRUE(early->message.startsWith(
+    EXPECT_TRUE(early->message().startsWith(
         u"tube 2: A2 is marked 1:15\u00a0min before what precedes it (the method waits 15 to "
         "40\u00a0min)"_s))
-        << early->message.toStdString();
+        << early->message().toStdString();
 }
 
 TEST(Timing, WithoutTimesThereIsNoCheck)
@@ -134,9 +134,9 @@ TEST(Timing, SaysWhereOnlySomeOfTheTimesAreKnown)
 {
     run::Run run = timedRun();
     run.tubes[2].readAt_min.clear();
-    EXPECT_EQ(test::find(evaluatedAsTimed(run).checks, CheckId::ReadingLate, u"sample S"_s)->message,
+    EXPECT_EQ(test::find(evaluatedAsTimed(run).checks, CheckId::ReadingLate, u"sample S"_s)->message(),
               u"No reading whose time is known was taken too late."_s);
-    EXPECT_EQ(test::find(evaluatedAsTimed(timedRun()).checks, CheckId::ReadingLate, u"sample S"_s)->message,
+    EXPECT_EQ(test::find(evaluatedAsTimed(timedRun()).checks, CheckId::ReadingLate, u"sample S"_s)->message(),
               u"No reading was taken too late."_s);
 }
 
@@ -198,7 +198,7 @@ TEST(Timing, ASeriesAndItsMarksAreOneStatement)
     timed(run.tubes[1], 5, 44);
     run.tubes[1].readings[u"A2"_s] = run::ReadingSeries{{20, 0.630}, {44, 0.630}};
     const QString message =
-        test::find(evaluatedAsTimed(run).checks, CheckId::ReadingLate, u"sample S"_s)->message;
+        test::find(evaluatedAsTimed(run).checks, CheckId::ReadingLate, u"sample S"_s)->message();
     EXPECT_EQ(message.count(u"tube 2"_s), 1) << message.toStdString();
     EXPECT_TRUE(message.contains(u"4:00\u00a0min late"_s)) << message.toStdString();
 }

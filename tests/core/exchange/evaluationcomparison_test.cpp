@@ -39,10 +39,10 @@ TEST(EvaluationComparison, OtherWordsAreNoDifference)
 {
     evaluation::Evaluation reworded = strongRun();
     for (evaluation::Check &check : reworded.checks)
-        check.message += u" Said otherwise."_s;
+        check.whatToDo += u" Said otherwise."_s;
     for (evaluation::Result &result : reworded.results) {
         for (evaluation::Check &check : result.checks)
-            check.message.clear();
+            check.finding.clear();
         for (evaluation::BudgetTerm &term : result.budget)
             term.term = u"renamed"_s;
     }

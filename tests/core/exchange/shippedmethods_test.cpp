@@ -195,6 +195,15 @@ TEST_P(ShippedMethod, SaysWhereItComesFromAndMarksMemoryOnce)
     EXPECT_FALSE(preparationHolds(m_method, u"common practice"_s));
 }
 
+TEST_P(ShippedMethod, TellsACustomerOnlyWhatIsPublished)
+{
+    const QString published = assay::publishedSource(m_method);
+    for (const QString &mark : {u"memory"_s, u"common practice"_s, u"our own"_s, u"template"_s, u"supplier"_s})
+        EXPECT_FALSE(published.contains(mark, Qt::CaseInsensitive)) << published.toStdString();
+    EXPECT_TRUE(published.isEmpty() || published.endsWith(u'.')) << published.toStdString();
+    EXPECT_EQ(published.isEmpty(), m_method.id == "l-ascorbic-acid"_L1) << published.toStdString();
+}
+
 TEST_P(ShippedMethod, StatesReactionsWithTheirStoichiometry)
 {
     ASSERT_GE(m_method.reactions.size(), 2U);

@@ -171,7 +171,8 @@ TEST(Writers, AnEvaluationHasTheKeysOfTheContract)
     failed.id = evaluation::CheckId::SignalHigh;
     failed.scope = {evaluation::Scope::Kind::Sample, u"P-104"_s, u"acid"_s};
     failed.passed = false;
-    failed.message = u"too strong"_s;
+    failed.finding = u"too strong."_s;
+    failed.whatToDo = u"Dilute."_s;
     failed.tubes = {2, 3};
     evaluation::Advice dilute;
     dilute.factor = 10;
