@@ -194,7 +194,7 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
     other.measurands[0].id = u"acid"_s;
     other.measurands[0].name = u"The free acid"_s;
     page.setHtml(ui::methodHtml(theme, full, [&other](const QString &id) { return id == other.id ? &other : nullptr; }));
-    EXPECT_TRUE(page.toPlainText().contains(u"1.5 x Example acid - The free acid by Free acid by itself"_s));
+    EXPECT_TRUE(page.toPlainText().contains(u"1.5 \u00d7 Example acid \u2212 The free acid by Free acid by itself"_s));
 }
 
 class MethodsWindow : public WindowBench
