@@ -502,8 +502,8 @@ TEST_F(Editor, AnExampleIsWorkedWithItsCalculation)
     // (0.510 - 0.010) x 2.12 x 100 / (6300 x 1 x 0.1)
     EXPECT_EQ(results->model()->index(0, 0).data().toString(), u"Analyte: 0.168 g/L"_s);
     const QString working = find<QTextBrowser>(u"exampleWorking"_s)->toPlainText();
-    EXPECT_TRUE(working.contains(u"0.610 - 0.100"_s)) << working.toStdString();
-    EXPECT_TRUE(working.contains(u"2.120 x 100 / (6300 x 1 x 0.1 x 1)"_s)) << working.toStdString();
+    EXPECT_TRUE(working.contains(u"0.610 \u2212 0.100"_s)) << working.toStdString();
+    EXPECT_TRUE(working.contains(u"2.120 \u00d7 100 / (6300 \u00d7 1 \u00d7 0.1 \u00d7 1)"_s)) << working.toStdString();
     EXPECT_FALSE(editor.hasUnsavedChanges()) << "an example is no part of the method";
     find<QAbstractButton>(u"exampleUncertainty"_s)->click();
     EXPECT_TRUE(results->model()->index(0, 0).data().toString().contains(u" ± "_s));

@@ -165,9 +165,9 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
                                 u"Example acid"_s,
                                 u"100 g/mol"_s,
                                 u"1 NADH per molecule"_s,
-                                u"A2 - A1"_s,
+                                u"A2 \u2212 A1"_s,
                                 u"usually 0.5 to 12 g/L"_s,
-                                u"1.5 x Example acid - acid by free-acid"_s,
+                                u"1.5 \u00d7 Example acid \u2212 acid by free-acid"_s,
                                 u"1 mL"_s,
                                 u"0.05 to 0.5 mL allowed"_s,
                                 u"suspension: swirl before use"_s,
@@ -194,7 +194,7 @@ TEST_F(MethodModels, PageOfAMethodHoldsEverythingThatIsSaidInIt)
     other.measurands[0].id = u"acid"_s;
     other.measurands[0].name = u"The free acid"_s;
     page.setHtml(ui::methodHtml(theme, full, [&other](const QString &id) { return id == other.id ? &other : nullptr; }));
-    EXPECT_TRUE(page.toPlainText().contains(u"1.5 x Example acid - The free acid by Free acid by itself"_s));
+    EXPECT_TRUE(page.toPlainText().contains(u"1.5 \u00d7 Example acid \u2212 The free acid by Free acid by itself"_s));
 }
 
 class MethodsWindow : public WindowBench

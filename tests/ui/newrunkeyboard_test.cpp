@@ -57,7 +57,7 @@ TEST_F(Keyboard, AWholeRunFromNewRunToAcceptAndFoundAgain)
     // Net signals 0.510 - 0.010 and 0.512 - 0.010, mean 0.501, x 0.33651 g/L x 10.
     const auto *results = find<QTableView>(u"results"_s);
     EXPECT_TRUE(results->model()->index(0, 2).data().toString().startsWith(u"1.68"_s));
-    EXPECT_TRUE(workingText().contains(u"0.630 - 0.120"_s));
+    EXPECT_TRUE(workingText().contains(u"0.630 \u2212 0.120"_s));
     press(Qt::Key_A, Qt::AltModifier);
 
     ASSERT_EQ(book->runs().size(), 1U);

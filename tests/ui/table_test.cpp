@@ -303,6 +303,15 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyAreFactors)
         EXPECT_EQ(shownNumbers(name), name);
 }
 
+TEST(ShownFormulas, HaveTheSignsThatAreWrittenByHand)
+{
+    EXPECT_EQ(shownFormula(u"dA x V / (e x d) - 2e-05"_s), u"dA \u00d7 V / (e \u00d7 d) \u2212 2\u00b710\u207b\u2075"_s);
+    EXPECT_EQ(shownNumber(u"1e+15"_s), u"1\u00b710\u00b9\u2075"_s);
+    const InLocale german(u"de_DE"_s);
+    EXPECT_EQ(shownFormula(u"0.610 - (-0.100) x 1.5"_s), u"0,610 \u2212 (\u22120,100) \u00d7 1,5"_s);
+    EXPECT_EQ(shownFormula(u"- P-104"_s), u"\u2212 P-104"_s);
+}
+
 TEST(KeyedText, IsReadBackAsTheNumberItWasInEveryLocale)
 {
     for (const QString &locale : {u"C"_s, u"de_DE"_s, u"fr_FR"_s, u"es_ES"_s, u"de_CH"_s, u"ar_EG"_s}) {

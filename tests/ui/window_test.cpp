@@ -262,7 +262,7 @@ TEST_F(Window, ADecidedRunIsLockedAndShowsItsDecision)
         for (const QWidget *widget : window->findChildren<QWidget *>(name))
             EXPECT_FALSE(widget->isVisible()) << name.toStdString();
     }
-    EXPECT_TRUE(workingText().contains(u"0.610 - 0.100"_s));
+    EXPECT_TRUE(workingText().contains(u"0.610 \u2212 0.100"_s));
 }
 
 TEST_F(Window, ARecordLeadsToTheTrendOfItsChosenResult)

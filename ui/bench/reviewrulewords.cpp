@@ -16,12 +16,10 @@ struct ReviewRuleWords {
     Q_DECLARE_TR_FUNCTIONS(plateau::ui::ReviewRuleWords)
 };
 
+/// Without an "and", whose form hangs on the name behind it in some languages.
 QString listed(const QStringList &names)
 {
-    if (names.size() < 2)
-        return names.join(QString());
-    return ReviewRuleWords::tr("%1 and %2")
-        .arg(names.first(names.size() - 1).join(ReviewRuleWords::tr(", ")), names.back());
+    return names.join(ReviewRuleWords::tr(", "));
 }
 
 QStringList workedAtTheBench(const std::vector<notebook::AuditEntry> &history)

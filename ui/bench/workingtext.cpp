@@ -17,13 +17,13 @@ QString workingRow(const Theme &theme, const evaluation::WorkingLine &line)
     QStringList written;
     if (!line.formula.isEmpty())
         written << u"<span style='color: %1'>%2</span>"_s.arg(theme.mutedText().name(),
-                                                              line.formula.toHtmlEscaped());
+                                                              shownFormula(line.formula).toHtmlEscaped());
     if (!line.numbers.isEmpty())
-        written << shownNumber(line.numbers).toHtmlEscaped();
+        written << shownFormula(line.numbers).toHtmlEscaped();
     return u"<tr><td width='32%' style='padding: 2px 10px 2px 0'>%1</td><td style='padding: 2px 10px 2px "
            u"0'>%2</td>"
            "<td width='20%' align='right' style='white-space: nowrap'><b>%3</b></td></tr>"_s.arg(
-               line.what.toHtmlEscaped(), written.join(u"<br>"_s), shownNumber(line.value).toHtmlEscaped());
+               line.what.toHtmlEscaped(), written.join(u"<br>"_s), shownFormula(line.value).toHtmlEscaped());
 }
 
 } // namespace

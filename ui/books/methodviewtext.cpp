@@ -51,10 +51,10 @@ QString nameOfComponent(const Method &method, const QString &id)
 QString signalText(const Signal &signal, Direction direction)
 {
     if (const auto *difference = std::get_if<DifferenceSignal>(&signal))
-        return direction == Direction::Rising ? u"%1 - %2"_s.arg(difference->to, difference->from)
-                                              : u"%1 - %2"_s.arg(difference->from, difference->to);
+        return direction == Direction::Rising ? u"%1 \u2212 %2"_s.arg(difference->to, difference->from)
+                                              : u"%1 \u2212 %2"_s.arg(difference->from, difference->to);
     const auto &coupled = std::get<CoupledIndicatorSignal>(signal);
-    return u"(%3 - %1) - (%2 - %1)² / (%3 - %1)"_s.arg(coupled.base, coupled.middle, coupled.final);
+    return u"(%3 \u2212 %1) \u2212 (%2 \u2212 %1)² / (%3 \u2212 %1)"_s.arg(coupled.base, coupled.middle, coupled.final);
 }
 
 QString stepText(const Method &method, const Step &step)
@@ -114,9 +114,9 @@ QString derivedText(const Derived &derived, const Method &method, const MethodOf
         const QString from = term.method.isEmpty()
                                  ? name
                                  : MethodViewTextWords::tr("%1 by %2").arg(name, by ? by->name : term.method);
-        const QString sign = term.factor < 0 ? u"- "_s : parts.isEmpty() ? QString() : u"+ "_s;
+        const QString sign = term.factor < 0 ? u"\u2212 "_s : parts.isEmpty() ? QString() : u"+ "_s;
         const double size = std::abs(term.factor);
-        parts << (size == 1 ? sign + from : u"%1%2 x %3"_s.arg(sign, number(size), from));
+        parts << (size == 1 ? sign + from : u"%1%2 \u00d7 %3"_s.arg(sign, number(size), from));
     }
     return parts.join(u' ');
 }

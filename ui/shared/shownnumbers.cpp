@@ -31,6 +31,25 @@ QString withMinusSigns(QString text)
     return text.contains(u'-') ? text.replace(minus, u"\u2212"_s) : text;
 }
 
+/// "2e-05" as "2·10⁻⁵".
+QString withPowersOfTen(const QString &text)
+{
+    static const QRegularExpression power(u"(?<=\\d)e([+-]?)0*(\\d+)(?!\\w)"_s);
+    static const QString digits = u"\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079"_s;
+    QString shown;
+    qsizetype from = 0;
+    for (auto found = power.globalMatch(text); found.hasNext();) {
+        const QRegularExpressionMatch match = found.next();
+        shown += text.mid(from, match.capturedStart() - from) + u"\u00b710"_s;
+        if (match.captured(1) == u"-"_s)
+            shown += u'\u207b';
+        for (const QChar digit : match.captured(2))
+            shown += digits.at(digit.digitValue());
+        from = match.capturedEnd();
+    }
+    return shown + text.mid(from);
+}
+
 } // namespace
 
 QString withDecimalSigns(const QString &text)
@@ -75,8 +94,17 @@ QString shownNumbers(QString text)
 QString shownNumber(const QString &cell)
 {
     static const QRegularExpression point(u"(?<=\\d)\\.(?=\\d)"_s);
-    const QString text = withMinusSigns(cell);
+    const QString text = withPowersOfTen(withMinusSigns(cell));
     return hasComma() ? QString(text).replace(point, u","_s) : text;
+}
+
+QString shownFormula(const QString &text)
+{
+    QString shown = text;
+    shown.replace(u" x "_s, u" \u00d7 "_s).replace(u" - "_s, u" \u2212 "_s);
+    if (shown.startsWith(u"- "_s))
+        shown[0] = u'\u2212';
+    return shownNumber(shown);
 }
 
 QString shownCell(const QString &text, Qt::Alignment alignment, bool isFigure)

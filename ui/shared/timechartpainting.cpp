@@ -59,8 +59,11 @@ public:
                                Qt::AlignCenter, numberText(time_s));
         }
         m_painter.setPen(m_theme.mutedText());
-        m_painter.drawText(m_layout.nameArea(m_layout.axis.top(), m_layout.axis.height()),
-                           Qt::AlignRight | Qt::AlignVCenter, TimechartpaintingWords::tr("min"));
+        // The first time stands half to the left of its tick.
+        QRectF unit = m_layout.nameArea(m_layout.axis.top(), m_layout.axis.height());
+        const double firstTime = m_layout.xOf(first_s) - m_metrics.horizontalAdvance(numberText(first_s)) / 2.0;
+        unit.setRight(std::min(unit.right(), firstTime - m_metrics.averageCharWidth()));
+        m_painter.drawText(unit, Qt::AlignRight | Qt::AlignVCenter, TimechartpaintingWords::tr("min"));
         m_painter.drawLine(m_layout.plot.topLeft(), m_layout.plot.topRight());
     }
 
