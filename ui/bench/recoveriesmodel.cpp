@@ -13,9 +13,24 @@ namespace plateau::ui {
 
 namespace {
 
-QString figure(const std::optional<double> &value, int figures)
+const QString noFigure = QStringLiteral("–");
+
+QString figure(const std::optional<double> &value, int figures, double factor = 1)
 {
-    return value ? evaluation::significantText(*value, figures) : u"–"_s;
+    return value ? evaluation::significantText(*value * factor, figures) : noFigure;
+}
+
+std::optional<evaluation::ReportUnit> unitOfAll(const std::vector<RecoveryRow> &rows)
+{
+    std::optional<evaluation::ReportUnit> common;
+    for (const RecoveryRow &row : rows) {
+        if (row.expected.isEmpty())
+            continue; // of a spike there is the percentage alone
+        if (common && *common != row.unit)
+            return std::nullopt;
+        common = row.unit;
+    }
+    return common.value_or(evaluation::ReportUnit::GramPerLitre);
 }
 
 QString percentText(const std::optional<double> &percent)
@@ -44,21 +59,28 @@ RecoveriesModel::RecoveriesModel(QObject *parent)
 }
 
 void RecoveriesModel::show(const assay::Method &method, const run::Run &run,
-                           const evaluation::Evaluation &evaluation)
+                           const evaluation::Evaluation &evaluation, const UnitsOfRun &units)
 {
     std::vector<RecoveryRow> fresh;
-    for (const evaluation::StandardRecovery &standard : evaluation.standards)
+    for (const evaluation::StandardRecovery &standard : evaluation.standards) {
+        const ShownUnit shown = shownUnit(units, standard.measurand);
         fresh.push_back({named(run::isControl(run, standard.standard) ? tr("Control %1") : tr("Standard %1"),
                                standard.standard),
                          nameOf(method, standard.measurand),
-                         figure(standard.expected_g_per_L, 4), figure(standard.found_g_per_L, 4),
-                         percentText(standard.recovery_percent)});
+                         figure(standard.expected_g_per_L, 4, shown.factor),
+                         figure(standard.found_g_per_L, 4, shown.factor), percentText(standard.recovery_percent),
+                         shown.unit});
+    }
     for (const evaluation::SpikeRecovery &spike : evaluation.spikes)
         fresh.push_back({tr("Spike on %1").arg(spike.sample),
                          nameOf(method, spike.measurand),
                          {},
                          {},
                          percentText(spike.recovery_percent)});
+    if (const auto common = unitOfAll(fresh); common != m_unit) {
+        m_unit = common;
+        Q_EMIT headerDataChanged(Qt::Horizontal, Expected, Found);
+    }
     setRows(std::move(fresh));
 }
 
@@ -66,6 +88,12 @@ bool RecoveriesModel::hasSeveralMeasurands() const
 {
     return std::any_of(rows().begin(), rows().end(),
                        [this](const auto &row) { return row.measurand != rows().front().measurand; });
+}
+
+QString RecoveriesModel::amount(const RecoveryRow &row, const QString &number) const
+{
+    const bool isBare = m_unit || number.isEmpty() || number == noFigure;
+    return isBare ? number : evaluation::withUnit(number, evaluation::reportUnitWord(row.unit));
 }
 
 QString RecoveriesModel::text(const RecoveryRow &recovery, int column) const
@@ -76,9 +104,9 @@ QString RecoveriesModel::text(const RecoveryRow &recovery, int column) const
     case Measurand:
         return recovery.measurand;
     case Expected:
-        return recovery.expected;
+        return amount(recovery, recovery.expected);
     case Found:
-        return recovery.found;
+        return amount(recovery, recovery.found);
     case Recovery:
         return recovery.recovery;
     default:
@@ -94,9 +122,9 @@ QString RecoveriesModel::heading(int column) const
     case Measurand:
         return tr("Measurand");
     case Expected:
-        return tr("Expected (g/L)");
+        return m_unit ? tr("Expected (%1)").arg(evaluation::reportUnitWord(*m_unit)) : tr("Expected");
     case Found:
-        return tr("Found (g/L)");
+        return m_unit ? tr("Found (%1)").arg(evaluation::reportUnitWord(*m_unit)) : tr("Found");
     case Recovery:
         return tr("Recovery (%)");
     default:
