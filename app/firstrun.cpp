@@ -3,11 +3,13 @@
 #include "app/firstrun.h"
 
 #include "app/chosennotebook.h"
+#include "core/notebook/files.h"
 #include "core/notebook/notebook.h"
 #include "ui/firststart.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/userfolders.h"
+#include "ui/windowplace.h"
 
 #include <QCoreApplication>
 #include <QDir>
@@ -59,17 +61,19 @@ void openAnotherNotebook(QWidget *over)
     const ui::Theme theme;
     ui::Dialogs dialogs;
     const QString folder = QFileInfo(ui::usualNotebook()).absolutePath();
-    ui::FirstStart page(theme, dialogs, {freeNotebook(folder), {}, true}, over);
+    QSettings settings = programSettings();
+    const bool isFirst = notebook::isMissing(chosenNotebook(settings));
+    ui::FirstStart page(theme, dialogs, {freeNotebook(folder), {}, true, isFirst}, over);
     page.setPalette(theme.adjustments());
     const std::optional<FirstRun> chosen = askUntilThere(page);
     if (!chosen)
         return;
-    QSettings settings = programSettings();
     if (page.isForNextStarts() && !chooseNotebook(settings, chosen->notebook))
         dialogs.tell(over, FirstRunWords::tr("Another notebook"),
                      FirstRunWords::tr("It could not be kept that the program is to start with %1; the next start opens "
                                        "the same notebook as before.")
                          .arg(chosen->notebook));
+    ui::keepPlace(*over, settings); // from where the other window steps aside
     if (!QProcess::startDetached(QCoreApplication::applicationFilePath(), startWords(*chosen)))
         dialogs.tell(over, FirstRunWords::tr("Another notebook"),
                      FirstRunWords::tr("No other window could be opened. Close this one and open the notebook by itself: "
@@ -80,8 +84,8 @@ void openAnotherNotebook(QWidget *over)
 QStringList startWords(const FirstRun &run)
 {
     if (run.isSample)
-        return {u"--demo"_s};
-    QStringList words{u"--notebook"_s, run.notebook};
+        return {u"--beside"_s, u"--demo"_s};
+    QStringList words{u"--beside"_s, u"--notebook"_s, run.notebook};
     if (!run.person.isEmpty())
         words << u"--person"_s << run.person;
     return words;

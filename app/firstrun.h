@@ -29,7 +29,7 @@ std::optional<FirstRun> beginFirstRun(const QString &missing);
 
 /// The same from a window, which stays open: what is chosen opens in another one. over: the window.
 void openAnotherNotebook(QWidget *over);
-/// What follows the program's name where it is to open that.
+/// What follows the program's name where it is to open that beside a window that is open.
 QStringList startWords(const FirstRun &run);
 /// In that folder, and not there yet.
 QString freeNotebook(const QString &folder);

@@ -72,7 +72,8 @@ struct Beginning {
     /// What the title calls a notebook that is thrown away.
     QString mark;
     /// What was read of the help before there was a window.
-    ui::HelpPlace help;
+    ui::HelpPlace help{};
+    bool isBeside = false;
 };
 
 /// True where the notebook is up to date, or not there yet; false where the person stopped it. Throws
@@ -111,6 +112,8 @@ int showWindow(const Beginning &beginning)
                          [&window] { openAnotherNotebook(&window); });
         QSettings settings = programSettings();
         ui::restorePlace(window, settings);
+        if (beginning.isBeside)
+            ui::stepAside(window);
         window.show();
         if (isNew)
             window.sayNotebookIsNew();
@@ -159,7 +162,7 @@ std::unique_ptr<QSplashScreen> sayWhatIsMade()
     return waiting;
 }
 
-int showDemo(const QString &file, const QString &person, const ui::HelpPlace &help = {})
+int showDemo(const QString &file, const QString &person, const ui::HelpPlace &help, bool isBeside)
 {
     QTemporaryDir folder;
     const QString path = folder.filePath(u"sample.plateau"_s);
@@ -174,7 +177,7 @@ int showDemo(const QString &file, const QString &person, const ui::HelpPlace &he
         WindowWords::tr("sample notebook, a copy that is thrown away; everybody in it signs with "
                         "the passphrase %1")
             .arg(sampledata::samplePassphrase());
-    return showWindow({path, file, person, mark, help});
+    return showWindow({path, file, person, mark, help, isBeside});
 }
 
 /// Of a start that names no notebook.
@@ -191,7 +194,7 @@ int showChosenNotebook(const QString &file, const QString &person)
     if (!first)
         return Sound;
     if (first->isSample)
-        return showDemo(file, person, first->help);
+        return showDemo(file, person, first->help, false);
     if (!chooseNotebook(settings, first->notebook))
         qWarning("the choice of the notebook could not be kept");
     if (OneWindow::handOver(first->notebook, file))
@@ -209,6 +212,8 @@ std::optional<WindowOptions> windowOptions(const QStringList &words)
         const QString &word = words[i];
         if (word == "--demo"_L1 && !endsOptions) {
             options.demo = true;
+        } else if (word == "--beside"_L1 && !endsOptions) {
+            options.isBeside = true;
         } else if (word == "--notebook"_L1 && !endsOptions) {
             if (i + 1 == words.size())
                 return refuse(WindowWords::tr("--notebook needs the name of a file"));
@@ -244,7 +249,7 @@ std::optional<WindowOptions> windowOptions(const QStringList &words)
 int runWindow(const WindowOptions &options)
 {
     if (options.demo)
-        return showDemo(options.file, options.person);
+        return showDemo(options.file, options.person, {}, options.isBeside);
     const bool isNotebook = !options.file.isEmpty() && isNotebookFile(options.file);
     const QString notebook = isNotebook ? options.file : options.notebook;
     const QString file = isNotebook ? QString() : options.file;
@@ -252,7 +257,7 @@ int runWindow(const WindowOptions &options)
         return showChosenNotebook(file, options.person);
     if (OneWindow::handOver(notebook, file))
         return Sound;
-    return showWindow({notebook, file, options.person, {}, {}});
+    return showWindow({notebook, file, options.person, {}, {}, options.isBeside});
 }
 
 } // namespace plateau::app

@@ -17,6 +17,8 @@ struct WindowOptions {
     QString person;
     /// To be opened in the window, absolute; or empty. A notebook stands in place of the one above.
     QString file;
+    /// The program itself says so: another window is open, and this one must not lie exactly on it.
+    bool isBeside = false;
 };
 
 /// Nothing, and a line on standard error, if the words are neither options of the window nor a file. What

@@ -78,6 +78,7 @@ FirstStart::FirstStart(const Theme &theme, Dialogs &dialogs, const StartOccasion
     if (occasion.isBesideAnother) {
         m_next = new QCheckBox(tr("&Open this notebook whenever the program starts"), this);
         m_next->setObjectName(u"firstNext"_s);
+        m_next->setChecked(occasion.isFirstOfOwn);
         ways->addSpacing(theme.wideGap());
         ways->addWidget(m_next);
         connect(m_sample, &QRadioButton::toggled, m_next, &QWidget::setDisabled);

@@ -36,6 +36,8 @@ struct StartOccasion {
     QString missing{};
     /// A window is open on another notebook, which stays.
     bool isBesideAnother = false;
+    /// Then: no start opens a notebook yet, as while only the sample was looked at.
+    bool isFirstOfOwn = false;
 };
 
 /// Asks for it on one page. Nothing is made here.

@@ -40,6 +40,7 @@
 #include "ui/keysdialog.h"
 #include "ui/lastbackup.h"
 #include "ui/plan/planpage.h"
+#include "ui/shared/boxsearch.h"
 #include "ui/shared/clock.h"
 #include "ui/shared/dialogs.h"
 #include "ui/shared/focusring.h"
@@ -122,6 +123,7 @@ void MainWindow::build()
 {
     setWindowIcon(QIcon(u":/icons/plateau.svg"_s));
     new WholeWords(this);
+    new BoxSearch(this);
     new FocusRing(*m_theme, this);
     addBooks();
 
@@ -241,6 +243,17 @@ void MainWindow::connectPages()
     connect(m_methodBook, &MethodBook::changed, this, &MainWindow::refreshMethods);
     connect(m_session, &BenchSession::racksChanged, this, &MainWindow::onRacksChanged);
     connect(m_session, &BenchSession::notebookChanged, this, &MainWindow::updateActions);
+    connect(m_stores, &Stores::laboratoryChanged, this, &MainWindow::followLaboratory);
+}
+
+void MainWindow::followLaboratory()
+{
+    guarded(*m_notice, [this] {
+        const planning::Laboratory laboratory = m_stores->laboratory();
+        m_laboratoryName = laboratory.name.simplified();
+        m_session->setHandling(laboratory.handling);
+    });
+    updateTitle();
 }
 
 void MainWindow::connectActions()
@@ -307,6 +320,7 @@ void MainWindow::start(const exchange::MethodLibrary &methods)
     connect(&m_heart, &QTimer::timeout, this, [this] { guarded(*m_notice, [this] { m_session->tick(); }); });
     m_heart.start();
     refreshMethods();
+    followLaboratory();
     if (m_session->next())
         goToNext();
     else {
@@ -571,6 +585,7 @@ void MainWindow::updateActions()
 void MainWindow::setNotebookName(const QString &name)
 {
     m_notebookName = name;
+    m_isNamedOtherwise = true;
     updateTitle();
 }
 
@@ -582,6 +597,8 @@ void MainWindow::updateTitle()
         parts << tr("Rack %1, %2").arg(rack->letter, rack->stored.run.title);
     else if (const auto record = runOnShow())
         guarded(*m_notice, [&] { parts << m_session->load(*record).run.title; });
+    if (!m_isNamedOtherwise && !m_laboratoryName.isEmpty())
+        parts << m_laboratoryName;
     parts << m_notebookName << tr("Plateau");
     setWindowTitle(parts.join(u" – "_s));
 }

@@ -64,7 +64,7 @@ public:
                std::unique_ptr<Sounder> sounder, QWidget *parent = nullptr);
     ~MainWindow() override;
 
-    /// What the title calls the notebook, instead of the name of its file.
+    /// What the title calls the notebook, instead of its laboratory and the name of its file.
     void setNotebookName(const QString &name);
     /// From now on the notebook is backed up by itself (ui/books/keeper.h).
     void keepBackups();
@@ -126,6 +126,7 @@ private:
     void onRacksChanged();
     void updateActions();
     void updateTitle();
+    void followLaboratory();
     PlanPage *makePlan();
     RunFilePage *makeRunFile();
     RackPage *makeRack();
@@ -144,6 +145,8 @@ private:
     BenchSounds *m_sounds;
     notebook::Notebook &m_open;
     QString m_notebookName;
+    bool m_isNamedOtherwise = false;
+    QString m_laboratoryName;
     WindowActions m_actions;
     NextStrip *m_strip;
     SideBar *m_side;

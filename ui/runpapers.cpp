@@ -44,7 +44,7 @@ void RunPapers::saveCopy(notebook::RunId id, QWidget *over)
                                             "place; the run itself is in the notebook as before.")
                              .arg(path, file.errorString()));
         else
-            m_notice.say(State::Good, RunPapersWords::tr("A copy of the run was written to %1.").arg(path));
+            m_notice.sayDone(RunPapersWords::tr("A copy of the run was written to %1.").arg(path));
     });
 }
 

@@ -74,6 +74,7 @@ void SideBar::build()
     m_list->setIconSize({icon, icon});
     m_person->setObjectName(u"person"_s);
     m_person->setMinimumHeight(m_theme.target());
+    m_person->completeWhileTyping();
     auto *personCaption = new QLabel(tr("&Person at the bench"), this);
     personCaption->setBuddy(m_person);
     m_newRun = button(m_theme, tr("&New run"), u"newRun"_s, this);

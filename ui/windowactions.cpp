@@ -8,6 +8,7 @@
 #include <QMainWindow>
 #include <QMenu>
 #include <QMenuBar>
+#include <QShortcut>
 
 using namespace Qt::StringLiterals;
 
@@ -25,6 +26,17 @@ QAction *add(QMenu *menu, const QString &text, const QString &name, const QKeySe
     action->setObjectName(name);
     action->setShortcut(keys);
     return action;
+}
+
+/// Into the first menu, where the keys lead on; some styles leave that key alone.
+void openMenusByKey(QMainWindow &window)
+{
+    auto *key = new QShortcut(QKeySequence(Qt::Key_F10), &window);
+    QObject::connect(key, &QShortcut::activated, window.menuBar(), [bar = window.menuBar()] {
+        QAction *first = bar->actions().front();
+        bar->setActiveAction(first);
+        first->menu()->setActiveAction(first->menu()->actions().front());
+    });
 }
 
 } // namespace
@@ -52,7 +64,7 @@ WindowActions::WindowActions(QMainWindow &window)
     quit = add(file, WindowActionsWords::tr("&Quit"), u"actionQuit"_s, QKeySequence(u"Ctrl+Q"_s));
     quit->setMenuRole(QAction::QuitRole);
 
-    QMenu *bench = window.menuBar()->addMenu(WindowActionsWords::tr("Bench"));
+    QMenu *bench = window.menuBar()->addMenu(WindowActionsWords::tr("&Bench"));
     done = add(bench, WindowActionsWords::tr("What is next is &done now"), u"actionDone"_s,
                QKeySequence(u"F9"_s));
     undoMark = add(bench, WindowActionsWords::tr("&Take back the last mark"), u"actionUndoMark"_s,
@@ -92,6 +104,7 @@ WindowActions::WindowActions(QMainWindow &window)
     keys = add(helpMenu, WindowActionsWords::tr("&Keys…"), u"actionKeys"_s, QKeySequence(u"Ctrl+F1"_s));
     about = add(helpMenu, WindowActionsWords::tr("&About Plateau"), u"actionAbout"_s);
     about->setMenuRole(QAction::AboutRole);
+    openMenusByKey(window);
 }
 
 } // namespace plateau::ui

@@ -108,7 +108,7 @@ ProductUnit takeUnit(const Place &place)
 {
     ProductUnit unit;
     Fields fields(place);
-    fields.needed(u"product"_s, unit.product);
+    takeOptionalText(fields, u"product"_s, unit.product);
     takeOptionalText(fields, u"measurand"_s, unit.measurand);
     if (const auto word = fields.need(u"unit"_s))
         takeWord(*word, unitWords(), unit.unit);
@@ -134,7 +134,9 @@ ordered_json headJson(const ReportHead &head)
 
 ordered_json unitJson(const ProductUnit &unit)
 {
-    ordered_json object{{"product", utf8(unit.product)}};
+    ordered_json object;
+    if (!unit.product.isEmpty())
+        object["product"] = utf8(unit.product);
     if (!unit.measurand.isEmpty())
         object["measurand"] = utf8(unit.measurand);
     object["unit"] = utf8(evaluation::reportUnitWord(unit.unit));

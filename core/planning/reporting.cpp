@@ -127,8 +127,13 @@ void checkUnits(const std::vector<ProductUnit> &units, Problems &problems)
     for (std::size_t i = 0; i < units.size(); ++i) {
         const ProductUnit &unit = units[i];
         const QString pointer = pointerTo(list, static_cast<qsizetype>(i));
-        checkLabel(problems, pointerTo(pointer, u"product"_s), unit.product,
-                   ReportingWording::tr("the product"));
+        if (!unit.product.isEmpty())
+            checkLabel(problems, pointerTo(pointer, u"product"_s), unit.product,
+                       ReportingWording::tr("the product"));
+        else if (unit.measurand.isEmpty())
+            problems.push_back(
+                error(pointerTo(pointer, u"product"_s),
+                      ReportingWording::tr("is a unit of neither a product nor a measurand; name one of them")));
         if (!unit.measurand.isEmpty())
             checkLabel(problems, pointerTo(pointer, u"measurand"_s), unit.measurand,
                        ReportingWording::tr("the measurand"));
@@ -146,15 +151,18 @@ std::optional<evaluation::ReportUnit> reportUnitOf(const Laboratory &laboratory,
                                                    const QString &measurand)
 {
     std::optional<evaluation::ReportUnit> ofProduct;
+    std::optional<evaluation::ReportUnit> ofMeasurand;
     for (const ProductUnit &unit : laboratory.reportUnits) {
-        if (keyOf(unit.product) != keyOf(product))
-            continue;
-        if (unit.measurand == measurand)
+        const bool isOfEvery = unit.product.isEmpty();
+        const bool isOfProduct = !isOfEvery && keyOf(unit.product) == keyOf(product);
+        if (isOfProduct && unit.measurand == measurand)
             return unit.unit;
-        if (unit.measurand.isEmpty())
+        if (isOfProduct && unit.measurand.isEmpty())
             ofProduct = unit.unit;
+        if (isOfEvery && unit.measurand == measurand)
+            ofMeasurand = unit.unit;
     }
-    return ofProduct;
+    return ofMeasurand ? ofMeasurand : ofProduct;
 }
 
 std::optional<QString> logoFault(const Logo &logo)

@@ -46,16 +46,17 @@ struct ReportHead {
     bool operator==(const ReportHead &) const = default;
 };
 
-/// The unit in which the results of a product are reported.
+/// The unit in which results are reported: of a product, a measurand, or the one in the other.
 struct ProductUnit {
+    /// Empty: of whatever product.
     QString product;
     /// Empty: of every measurand of the product.
     QString measurand;
     evaluation::ReportUnit unit = evaluation::ReportUnit::GramPerLitre;
     bool operator==(const ProductUnit &) const = default;
 };
-/// The unit for that measurand of the product: what names both before what names the product alone; nothing
-/// where none is kept. Products are compared without regard to case and spaces at the ends.
+/// The unit for that measurand of the product: what names both before what names the measurand alone, and
+/// that before what names the product alone; nothing where none is kept. Products are compared without regard to case and spaces at the ends.
 std::optional<evaluation::ReportUnit> reportUnitOf(const Laboratory &laboratory, const QString &product,
                                                    const QString &measurand);
 

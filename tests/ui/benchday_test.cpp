@@ -247,6 +247,42 @@ protected:
     notebook::RunId id;
 };
 
+TEST_F(Waiting, IsSaidOnItsOwnPageWhileAnotherRackLeadsUntilTheHandsMustBeFreeForIt)
+{
+    begin();
+    const auto *own = window->findChild<QLabel *>(u"rackOwnNext"_s);
+    ASSERT_TRUE(own);
+    EXPECT_FALSE(own->isVisible()) << "the strip says it";
+    book->addRun(rack(u"Birch"_s), method(), u"R. Okafor"_s);
+    session().reload();
+    EXPECT_TRUE(action().startsWith(u"Rack B, tube 1: add"_s)) << action().toStdString();
+    ASSERT_TRUE(own->isVisible());
+    EXPECT_EQ(own->text(), u"This rack in 3:00: Rack A, tube 1: key A1"_s);
+    // An addition and its mixing keep the hands for 12 s, and 20 s before its time a reading is next anyway.
+    pass(147.5);
+    EXPECT_TRUE(action().startsWith(u"Rack B"_s)) << "32.5 s are left";
+    EXPECT_TRUE(own->text().startsWith(u"This rack in 0:33: "_s)) << own->text().toStdString();
+    pass(1);
+    EXPECT_TRUE(action().startsWith(u"Rack A, tube 1: key A1"_s)) << "31.5 s are left: " << action().toStdString();
+    EXPECT_EQ(countdown(), u"in 0:32"_s);
+    EXPECT_FALSE(own->isVisible());
+}
+
+TEST_F(Waiting, LeadsTheLongerAheadTheSlowerTheLaboratorysHandsAre)
+{
+    begin();
+    book->addRun(rack(u"Birch"_s), method(), u"R. Okafor"_s);
+    session().reload();
+    planning::HandlingTimes slow;
+    slow.addition_s = 30;
+    slow.mix_s = 10;
+    session().setHandling(slow);
+    pass(119);
+    EXPECT_TRUE(action().startsWith(u"Rack B"_s)) << "61 s are left";
+    pass(2);
+    EXPECT_TRUE(action().startsWith(u"Rack A"_s)) << "59 s are left";
+}
+
 TEST_F(Waiting, CountsDownThenWhatIsLeftThenUp)
 {
     begin();

@@ -97,6 +97,17 @@ TEST_F(Choices, AreAModelThatIsEdited)
     EXPECT_EQ(changed.count(), 2);
 }
 
+TEST_F(Choices, ARepeatThatNobodyAdvisedIsMadeAsInTheRun)
+{
+    using Model = ui::SampleChoicesModel;
+    Model model(theme);
+    model.show(rowsOf(runOf({good, high})));
+    for (const int row : {0, 1})
+        model.choose(row, ui::SampleChoice::Repeat);
+    EXPECT_EQ(model.index(0, Model::How).data(), u"as in this run"_s);
+    EXPECT_EQ(model.index(1, Model::How).data(), u"as advised"_s);
+}
+
 TEST_F(Choices, AReportedResultIsAModelAndSentences)
 {
     ui::ReportedModel model(theme);
@@ -173,6 +184,43 @@ TEST_F(Decisions, SamplesAreDecidedOneByOneByKeys)
     EXPECT_EQ(decidedOf(made, u"P-6"_s), SampleDecisionKind::Accepted);
     EXPECT_FALSE(made.signedAs);
     EXPECT_EQ(book->shelf().waiting().size(), 2U);
+}
+
+TEST_F(Decisions, TabGoesFromWhoDecidesOverTheReasonToTheActs)
+{
+    openReview({good});
+    press(Qt::Key_D, Qt::AltModifier);
+    ASSERT_EQ(focusName(), u"decisionPerson"_s);
+    for (const QString &next : {u"decisionReason"_s, u"acceptRun"_s, u"rejectRun"_s}) {
+        press(Qt::Key_Tab);
+        EXPECT_EQ(focusName(), next);
+    }
+    find<QPushButton>(u"bySample"_s)->setFocus();
+    press(Qt::Key_Tab);
+    EXPECT_EQ(focusName(), u"decisionPerson"_s) << "its table is folded";
+}
+
+TEST_F(Decisions, AKnownNameIsCompletedAndEnterLeadsToItsPassphrase)
+{
+    setPersons();
+    openReview({good});
+    press(Qt::Key_D, Qt::AltModifier);
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"m. l"_s);
+    const auto *person = find<QLineEdit>(u"decisionPerson"_s);
+    EXPECT_EQ(person->text(), u"M. Lindqvist"_s);
+    EXPECT_EQ(person->selectedText(), u"indqvist"_s) << "the next key overwrites it";
+    press(Qt::Key_Return);
+    EXPECT_EQ(focusName(), u"decisionPassphrase"_s);
+    EXPECT_EQ(person->text(), u"M. Lindqvist"_s);
+    press(Qt::Key_D, Qt::AltModifier);
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"m. lx"_s);
+    EXPECT_EQ(person->text(), u"M. Lx"_s) << "nobody is called so";
+    press(Qt::Key_A, Qt::ControlModifier);
+    type(u"r"_s);
+    press(Qt::Key_Delete);
+    EXPECT_EQ(person->text(), u"R"_s) << "what was added can be dropped";
 }
 
 TEST_F(Decisions, OneSampleIsLookedAtInBothTables)

@@ -24,9 +24,9 @@ namespace {
 class FirstStart : public Bench
 {
 protected:
-    ui::FirstStart &page(const QString &missing = {}, bool isBesideAnother = false)
+    ui::FirstStart &page(const QString &missing = {}, bool isBesideAnother = false, bool isFirstOfOwn = false)
     {
-        const ui::StartOccasion occasion{folder.filePath(u"new.plateau"_s), missing, isBesideAnother};
+        const ui::StartOccasion occasion{folder.filePath(u"new.plateau"_s), missing, isBesideAnother, isFirstOfOwn};
         m_page = std::make_unique<ui::FirstStart>(m_theme, m_dialogs, occasion);
         m_page->show();
         return *m_page;
@@ -110,13 +110,20 @@ TEST_F(FirstStart, BesideAnotherNotebookItAsksWhichTheNextStartsOpen)
     choose(u"firstSample"_s);
     EXPECT_FALSE(next->isEnabled());
     EXPECT_FALSE(form.isForNextStarts()) << "it is thrown away";
+    choose(u"firstMake"_s);
+    EXPECT_TRUE(form.isForNextStarts()) << "as it was chosen";
+}
+
+TEST_F(FirstStart, WhoComesFromTheSampleNotebookOpensTheirOwnFromThenOn)
+{
+    EXPECT_TRUE(page({}, true, true).isForNextStarts());
 }
 
 TEST_F(FirstStart, WhatIsChosenBesideAnotherNotebookHasAWindowOfItsOwn)
 {
-    EXPECT_EQ(app::startWords({true, {}, {}, {}}), QStringList{u"--demo"_s});
+    EXPECT_EQ(app::startWords({true, {}, {}, {}}), (QStringList{u"--beside"_s, u"--demo"_s}));
     EXPECT_EQ(app::startWords({false, u"/srv/a b.plateau"_s, u"R. Okafor"_s, {}}),
-              (QStringList{u"--notebook"_s, u"/srv/a b.plateau"_s, u"--person"_s, u"R. Okafor"_s}));
+              (QStringList{u"--beside"_s, u"--notebook"_s, u"/srv/a b.plateau"_s, u"--person"_s, u"R. Okafor"_s}));
     EXPECT_EQ(app::freeNotebook(folder.path()), folder.filePath(u"notebook.plateau"_s));
     for (const QString &name : {u"notebook.plateau"_s, u"notebook-2.plateau"_s}) {
         QFile taken(folder.filePath(name));

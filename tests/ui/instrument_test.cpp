@@ -515,6 +515,13 @@ TEST_F(Listening, NamesEveryControlAndHasNoKeyboardTrap)
     QTest::keyClick(form, Qt::Key_Escape);
 }
 
+TEST_F(Listening, IsAsHighAsWhatIsInIt)
+{
+    open();
+    EXPECT_LE(form->height(), form->sizeHint().height() + 2 * form->fontMetrics().lineSpacing());
+    QTest::keyClick(form, Qt::Key_Escape);
+}
+
 TEST_F(Column, NamesEveryControlAndHasNoKeyboardTrap)
 {
     pasteText(u"0.512"_s);

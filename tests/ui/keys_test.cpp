@@ -7,9 +7,11 @@
 
 #include <QAbstractItemModelTester>
 #include <QAction>
+#include <QApplication>
 #include <QFile>
 #include <QKeySequence>
 #include <QMap>
+#include <QMenu>
 #include <QMenuBar>
 #include <QPushButton>
 
@@ -57,6 +59,18 @@ TEST_F(Keys, NoShortcutIsThereTwiceAndNoneIsALineEditsOwn)
         EXPECT_EQ(key.value(), 1) << key.key().toString().toStdString();
     for (const QString &taken : {u"Ctrl+E"_s, u"Ctrl+D"_s, u"Ctrl+K"_s, u"Ctrl+U"_s, u"Ctrl+Shift+A"_s})
         EXPECT_FALSE(seen.contains(QKeySequence(taken))) << taken.toStdString();
+}
+
+TEST_F(Keys, EveryMenuHasALetterAndF10OpensTheFirst)
+{
+    for (const QAction *menu : window->menuBar()->actions())
+        EXPECT_FALSE(QKeySequence::mnemonic(menu->text()).isEmpty()) << menu->text().toStdString();
+    press(Qt::Key_F10);
+    auto *open = qobject_cast<QMenu *>(QApplication::activePopupWidget());
+    ASSERT_TRUE(open);
+    EXPECT_EQ(open, window->menuBar()->actions().front()->menu());
+    EXPECT_EQ(open->activeAction(), window->findChild<QAction *>(u"actionNewRun"_s));
+    open->close();
 }
 
 TEST_F(Keys, EveryRowIsWhole)

@@ -172,7 +172,7 @@ TEST(LaboratoryDraft, OneFaultIsSaidOnceAtItsField)
         {cell(&Draft::methodUncertainties, 0, ui::methodUncertainty::Extract_percent, u"101"_s),
          "Row 1, extract", "methodUncertainties", Methods, "not 101"},
         {cell(&Draft::reportUnits, 0, ui::reportUnit::Product, u" "_s), "Row 1, product", "reportUnits",
-         Units, "the product"},
+         Units, "neither a product nor a measurand"},
         {cell(&Draft::reportUnits, 1, ui::reportUnit::Measurand, {}), "Row 2, product", "reportUnits", Units,
          "already"},
         {cell(&Draft::reportUnits, 1, ui::reportUnit::Unit, {}), "Row 2, unit", "reportUnits", Units,

@@ -75,6 +75,38 @@ TEST_F(Models, ReadingsShowTubesInWordsAndValuesAsTheyCome)
     EXPECT_EQ(shown(model, 2, 2), u"0.100"_s);
 }
 
+TEST_F(Models, ReadingsAndResultsStandInTheUnitOfTheLaboratory)
+{
+    const notebook::RunId id = addRun(exampleRun());
+    for (int tube = 0; tube < 4; ++tube) {
+        read(id, tube, u"A1"_s, 0.1);
+        read(id, tube, u"A2"_s, tube < 2 ? 0.11 : 0.61);
+    }
+    const notebook::StoredRun stored = book->load(id);
+    ui::ReviewBasis basis;
+    basis.laboratory = planning::usualLaboratory();
+    basis.laboratory.reportUnits = {{{}, u"example-acid"_s, evaluation::ReportUnit::MilligramPerLitre}};
+
+    ui::ReadingsModel readings(theme);
+    Watch watch(&readings);
+    readings.show(stored, evaluated(stored));
+    const int last = readings.columnCount() - 1;
+    const auto heading = [&] { return readings.headerData(last, Qt::Horizontal, Qt::DisplayRole).toString(); };
+    EXPECT_EQ(heading(), u"Concentration (g/L)"_s);
+    EXPECT_TRUE(shown(readings, 2, last).startsWith(u"0.168"_s)) << shown(readings, 2, last).toStdString();
+    readings.show(stored, evaluated(stored), ui::unitsOfRun(stored, basis.laboratory));
+    EXPECT_EQ(heading(), u"Concentration (mg/L)"_s);
+    EXPECT_TRUE(shown(readings, 2, last).startsWith(u"168"_s)) << shown(readings, 2, last).toStdString();
+    EXPECT_EQ(watch.reset.count(), 1) << "the same run changes without a reset";
+
+    ui::ResultsModel results(theme);
+    results.show(stored, evaluated(stored), basis);
+    ASSERT_EQ(results.rowCount(), 1);
+    EXPECT_TRUE(shown(results, 0, ui::ResultsModel::Value).startsWith(u"168"_s));
+    EXPECT_TRUE(shown(results, 0, ui::ResultsModel::Value).endsWith(u"mg/L"_s));
+    EXPECT_EQ(ui::commonUnit(results.rows()), evaluation::ReportUnit::MilligramPerLitre);
+}
+
 TEST_F(Models, ReadingsShowWhatACorrectionReplaced)
 {
     ui::ReadingsModel model(theme);
@@ -147,7 +179,13 @@ TEST_F(Models, ResultsFollowTheEvaluationRowByRow)
     run::Run run = exampleRun();
     for (run::Tube &tube : run.tubes)
         tube.readings = {{u"A1"_s, 0.1}, {u"A2"_s, tube.role == run::Role::Blank ? 0.11 : 0.61}};
-    model.show(method(), run, evaluation::evaluate(method(), run));
+    const auto show = [&] {
+        notebook::StoredRun stored;
+        stored.method = method();
+        stored.run = run;
+        model.show(stored, evaluated(stored), {});
+    };
+    show();
     EXPECT_EQ(watch.inserted.count(), 1);
     ASSERT_EQ(model.rowCount(), 1);
     EXPECT_EQ(shown(model, 0, ui::ResultsModel::Sample), u"P-104"_s);
@@ -162,7 +200,7 @@ TEST_F(Models, ResultsFollowTheEvaluationRowByRow)
     EXPECT_EQ(shown(model, 0, ui::ResultsModel::Verdict), u"reportable"_s);
 
     run.tubes[3].readings.erase(u"A2"_s);
-    model.show(method(), run, evaluation::evaluate(method(), run));
+    show();
     EXPECT_EQ(watch.changed.count(), 1);
     EXPECT_EQ(shown(model, 0, ui::ResultsModel::Verdict), u"waiting"_s);
     EXPECT_EQ(watch.reset.count(), 0);
@@ -212,6 +250,13 @@ TEST_F(Models, RecoveriesNameExpectedAndFound)
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Expected), u"0.2000"_s);
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Found), u"0.1683"_s); // 0.5 x 0.33651
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Recovery), u"84.1"_s);
+    const auto heading = [&](int column) { return model.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString(); };
+    EXPECT_EQ(heading(ui::RecoveriesModel::Found), u"Found (g/L)"_s);
+    model.show(method(), run, evaluation::evaluate(method(), run),
+               {{u"example-acid"_s, {evaluation::ReportUnit::MilligramPerLitre, 1000}}});
+    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Expected), u"200.0"_s);
+    EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::Found), u"168.3"_s);
+    EXPECT_EQ(heading(ui::RecoveriesModel::Found), u"Found (mg/L)"_s);
     run.tubes.back().role = run::Role::Control;
     model.show(method(), run, evaluation::evaluate(method(), run));
     EXPECT_EQ(shown(model, 0, ui::RecoveriesModel::What), u"Control STD"_s) << "in tubes of controls only";

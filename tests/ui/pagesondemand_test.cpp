@@ -102,9 +102,9 @@ TEST(NameDoubts, AreSaidOfFiguresAndOfWhoIsNotSetUp)
     EXPECT_TRUE(ui::nameDoubts({}, some).isEmpty());
     EXPECT_TRUE(ui::nameDoubts(u"r. okafor"_s, some).isEmpty()) << "compared without regard to case";
     EXPECT_EQ(ui::nameDoubts(u"R. Okafro"_s, some),
-              QStringList{u"Nobody of that name is set up: it can work, but not sign."_s});
+              QStringList{u"Nobody of that name is set up: they can work, but not sign."_s});
     EXPECT_EQ(ui::nameDoubts(u"M. Lindqvist"_s, some),
-              QStringList{u"This name is retired: it can work, but not sign."_s});
+              QStringList{u"This name is retired: they can work, but not sign."_s});
     EXPECT_EQ(ui::namesOffered(some), QStringList{u"R. Okafor"_s});
 }
 

@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QScrollArea>
 #include <QTabWidget>
 #include <QTableView>
 
@@ -117,6 +118,32 @@ TEST_F(PlanPage, EnterGoesDownAColumnAndAColumnIsPastedIntoIt)
     EXPECT_EQ(expected(2), u"0.11"_s);
     EXPECT_EQ(expected(3), u"0.12"_s);
     EXPECT_EQ(putOnBench().plan->samples[0].sample.product, u"perry"_s);
+}
+
+TEST_F(PlanPage, TheRowThatIsKeyedIsSeenHoweverLowTheTableLies)
+{
+    QStringList names;
+    for (int number = 1; number <= 12; ++number)
+        names << u"P-%1"_s.arg(number);
+    plan(u"A low window"_s, names);
+    window->resize(window->width(), window->minimumSizeHint().height() + 120);
+    QApplication::processEvents();
+    tabTo(u"samples"_s);
+    const auto *samples = find<QTableView>(u"samples"_s);
+    const QScrollArea *area = nullptr;
+    for (const QWidget *above = samples; above && !area; above = above->parentWidget())
+        area = qobject_cast<const QScrollArea *>(above);
+    ASSERT_TRUE(area);
+    for (int row = 0; row < samples->model()->rowCount(); ++row) {
+        ASSERT_EQ(samples->currentIndex().row(), row);
+        const QRect cell = samples->visualRect(samples->currentIndex());
+        const QPoint top = samples->viewport()->mapTo(area->viewport(), cell.topLeft());
+        EXPECT_TRUE(samples->viewport()->rect().contains(cell.center())) << row;
+        EXPECT_GE(top.y(), 0) << row;
+        EXPECT_LE(top.y() + cell.height(), area->viewport()->height()) << row;
+        type(u"1"_s);
+        press(Qt::Key_Return);
+    }
 }
 
 TEST_F(PlanPage, TabLeadsFromOneNumberToTheNextThatIsKeyed)

@@ -2,13 +2,18 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/support/print.h"
 #include "ui/shared/barchart.h"
+#include "ui/shared/boxsearch.h"
 #include "ui/shared/guard.h"
+#include "ui/shared/notice.h"
+#include "ui/shared/offerfield.h"
 #include "ui/shared/problemlist.h"
 #include "ui/shared/widgets.h"
 
 #include <QAbstractItemModelTester>
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QClipboard>
+#include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -120,6 +125,69 @@ TEST(Guard, SaysWhatTheNotebookRefuses)
     notice.clear();
     EXPECT_TRUE(guarded(notice, [] {}));
     EXPECT_TRUE(notice.isHidden());
+}
+
+TEST(Notice, WhatIsDoneLeavesWithTheNextActOnceItCouldBeRead)
+{
+    const Theme theme;
+    QWidget page;
+    Notice notice(theme, &page);
+    QLineEdit field(&page);
+    const auto pressKey = [&] {
+        QTest::keyClick(&field, Qt::Key_A);
+        QApplication::processEvents();
+    };
+    notice.say(State::Bad, u"The disk is full."_s);
+    pressKey();
+    EXPECT_EQ(notice.sentence(), u"The disk is full."_s) << "it is to be acted on";
+    notice.sayDone(u"a.pdf was written."_s, 60'000);
+    pressKey();
+    EXPECT_EQ(notice.sentence(), u"a.pdf was written."_s) << "nobody can have read it";
+    notice.sayDone(u"b.pdf was written."_s, 0);
+    pressKey();
+    EXPECT_TRUE(notice.isHidden());
+    notice.sayDone(u"c.pdf was written."_s, 0);
+    notice.say(State::Attention, u"Look here."_s);
+    pressKey();
+    EXPECT_EQ(notice.sentence(), u"Look here."_s) << "it is another sentence";
+}
+
+TEST(OfferField, GoesOnWithTheOnlyOfferWhereItIsToldTo)
+{
+    OfferField field;
+    field.setOffers({u"Anna Berg"_s, u"Arne Holm"_s});
+    QTest::keyClicks(&field, u"an"_s);
+    EXPECT_EQ(field.text(), u"an"_s) << "words of a reason are left alone";
+    field.clear();
+    field.completeWhileTyping();
+    QTest::keyClicks(&field, u"a"_s);
+    EXPECT_EQ(field.text(), u"a"_s) << "it may be either";
+    QTest::keyClicks(&field, u"n"_s);
+    EXPECT_EQ(field.text(), u"Anna Berg"_s);
+    EXPECT_EQ(field.selectedText(), u"na Berg"_s);
+    QTest::keyClick(&field, Qt::Key_Backspace);
+    EXPECT_EQ(field.text(), u"An"_s);
+    QTest::keyClicks(&field, u"na B"_s);
+    EXPECT_EQ(field.text(), u"Anna Berg"_s);
+    QTest::keyClicks(&field, u"o"_s);
+    EXPECT_EQ(field.text(), u"Anna Bo"_s);
+}
+
+TEST(BoxSearch, ASpaceWithinANameIsSearchedForAndByItselfOpensTheList)
+{
+    QWidget page;
+    const BoxSearch search(&page);
+    auto *box = new QComboBox(&page);
+    box->addItems({u"Citric acid"_s, u"Lactic acid"_s, u"L-malic acid"_s, u"L malic acid"_s});
+    page.show();
+    box->setFocus();
+    QTest::keyClicks(box, u"l m"_s);
+    EXPECT_EQ(box->currentText(), u"L malic acid"_s);
+    EXPECT_FALSE(box->view()->isVisible());
+    QTest::qWait(QApplication::keyboardInputInterval() + 100);
+    QTest::keyClick(box, Qt::Key_Space);
+    EXPECT_TRUE(box->view()->isVisible());
+    box->hidePopup();
 }
 
 TEST(BarChart, TellsItsBarsToAScreenReader)

@@ -5,11 +5,13 @@
 #include "tests/ui/shown.h"
 #include "ui/books/standardsmodel.h"
 #include "ui/books/standardwords.h"
+#include "ui/plan/planform.h"
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QFile>
 #include <QGroupBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableView>
@@ -266,6 +268,38 @@ TEST_F(StandardsWindow, ANewRunTakesAStandardThatIsAlive)
     book->standards().discard({1}, u"R. Okafor"_s, u"spilt"_s);
     press(Qt::Key_N, Qt::ControlModifier);
     EXPECT_FALSE(offered->isVisible()) << "nothing is alive";
+}
+
+TEST_F(StandardsWindow, ANewRunThatIsToHaveAStandardTakesTheOnlyOneInDateAndSaysSo)
+{
+    open();
+    prepare();
+    press(Qt::Key_N, Qt::ControlModifier);
+    auto *standard = find<QGroupBox>(u"standard"_s);
+    const auto *said = standard->findChild<QLabel *>(u"standardOnlyOne"_s);
+    standard->setFocus();
+    press(Qt::Key_Space);
+    ASSERT_TRUE(standard->isChecked());
+    EXPECT_EQ(find<QLineEdit>(u"standardId"_s)->text(), u"STD-17"_s);
+    EXPECT_EQ(find<QComboBox>(u"standardBook"_s)->currentIndex(), 1);
+    EXPECT_TRUE(said->isVisible());
+    tabTo(u"standardBook"_s);
+    press(Qt::Key_Up);
+    EXPECT_EQ(find<QComboBox>(u"standardBook"_s)->currentIndex(), 0);
+    EXPECT_FALSE(said->isVisible());
+
+    auto *control = find<QGroupBox>(u"control"_s);
+    control->setFocus();
+    press(Qt::Key_Space);
+    ASSERT_TRUE(control->isChecked());
+    EXPECT_EQ(find<QComboBox>(u"controlBook"_s)->currentIndex(), 0) << "what it is held against is a choice";
+    const auto *area = window->findChild<ui::PlanForm *>();
+    tabTo(u"controlBook"_s);
+    press(Qt::Key_Down);
+    QApplication::processEvents();
+    const QPoint top = control->mapTo(area->viewport(), QPoint());
+    EXPECT_GE(top.y(), -1);
+    EXPECT_LE(top.y() + std::min(control->height(), area->viewport()->height()), area->viewport()->height() + 1);
 }
 
 TEST_F(StandardsWindow, ItsLabelIsPrinted)

@@ -8,6 +8,7 @@
 
 #include <QDir>
 #include <QLocalSocket>
+#include <QScreen>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QWidget>
@@ -97,6 +98,31 @@ TEST_F(Starting, TheWindowOpensWhereItWasLeft)
     last.resize(700, 500);
     ui::restorePlace(last, settings);
     EXPECT_EQ(last.size(), QSize(700, 500));
+}
+
+TEST_F(Starting, AWindowBesideAnotherStepsAsideOnTheScreen)
+{
+    QWidget window;
+    const QRect room = window.screen()->availableGeometry();
+    const QSize size = room.size() / 2;
+    window.setGeometry(QRect(room.topLeft(), size));
+    ui::stepAside(window);
+    const QPoint aside = window.geometry().topLeft() - room.topLeft();
+    EXPECT_GT(aside.x(), 0);
+    EXPECT_EQ(aside.x(), aside.y());
+    EXPECT_EQ(window.size(), size);
+    window.setGeometry(QRect(room.topLeft() + QPoint(size.width(), size.height()), size));
+    const QRect corner = window.geometry();
+    ui::stepAside(window);
+    EXPECT_EQ(window.geometry(), corner.translated(-aside)) << "back, where there is no room";
+    window.setGeometry(room);
+    ui::stepAside(window);
+    EXPECT_EQ(window.geometry(), room);
+    window.setGeometry(corner);
+    window.setWindowState(Qt::WindowMaximized);
+    const QRect full = window.geometry();
+    ui::stepAside(window);
+    EXPECT_EQ(window.geometry(), full);
 }
 
 TEST_F(Starting, AnotherNotebookHasAWindowOfItsOwn)

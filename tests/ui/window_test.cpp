@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/exchange/writers.h"
 #include "tests/ui/bench.h"
+#include "ui/bench/stores.h"
 #include "ui/books/notebookpage.h"
 #include "ui/books/runsmodel.h"
 #include "ui/shared/problemlist.h"
@@ -138,6 +139,10 @@ TEST_F(Window, TheTitleNamesTheRunAndTheNotebook)
     EXPECT_EQ(window->windowTitle(), u"Rack A, Perry tanks – test.plateau – Plateau"_s);
     action(u"actionNotebook"_s)->trigger();
     EXPECT_EQ(window->windowTitle(), u"test.plateau – Plateau"_s);
+    planning::Laboratory laboratory = book->laboratory();
+    laboratory.name = u"Threnholt Cider"_s;
+    ASSERT_TRUE(window->findChild<ui::Stores *>()->saveLaboratory(laboratory));
+    EXPECT_EQ(window->windowTitle(), u"Threnholt Cider – test.plateau – Plateau"_s);
     window->setNotebookName(u"sample notebook"_s);
     EXPECT_EQ(window->windowTitle(), u"sample notebook – Plateau"_s);
 }

@@ -66,6 +66,7 @@ void BenchSession::reload()
     for (const notebook::RunId id : onBench)
         racks.push_back(rackOf(id));
     m_racks = std::move(racks);
+    m_hands.times = m_notebook.laboratory().handling;
     Q_EMIT racksChanged();
     Q_EMIT notebookChanged();
 }
@@ -79,13 +80,13 @@ const Rack *BenchSession::find(notebook::RunId id) const
 
 std::optional<NextAction> BenchSession::next() const
 {
-    return nextAction(m_racks, nowOfRacks_min(), m_inHand, m_lead_s);
+    return nextAction(m_racks, nowOfRacks_min(), m_inHand, m_hands);
 }
 
 std::optional<NextAction> BenchSession::nextOf(const Rack &rack) const
 {
     const double now = now_min(rack);
-    return nextAction({&rack, 1}, {&now, 1}, rack.id, m_lead_s);
+    return nextAction({&rack, 1}, {&now, 1}, rack.id, m_hands);
 }
 
 std::vector<NextAction> BenchSession::timed() const
@@ -109,7 +110,13 @@ std::vector<double> BenchSession::nowOfRacks_min() const
 
 void BenchSession::setLead(int lead_s)
 {
-    m_lead_s = lead_s;
+    m_hands.lead_s = lead_s;
+    Q_EMIT nextChanged();
+}
+
+void BenchSession::setHandling(const planning::HandlingTimes &times)
+{
+    m_hands.times = times;
     Q_EMIT nextChanged();
 }
 

@@ -63,6 +63,8 @@ public:
     timing::Stamp now() const { return m_clock.stamp(); }
     /// How long before its time something is next already.
     void setLead(int lead_s);
+    /// Seconds of the hands for one tube, as the laboratory has them now.
+    void setHandling(const planning::HandlingTimes &times);
     /// Time went on: what is next may be another, and the clock on the wall may have been set, which is noted
     /// in the notebook and said by clockSet.
     void tick();
@@ -186,7 +188,7 @@ private:
     notebook::RunId m_inHand;
     std::set<notebook::RunId> m_fromPaper;
     std::map<notebook::RunId, Beat> m_beats;
-    int m_lead_s = usualLead_s;
+    Hands m_hands{usualLead_s, {}};
     std::optional<timing::Stamp> m_lastTick;
 };
 

@@ -44,13 +44,13 @@ DecisionPanel::DecisionPanel(const Theme &theme, BenchSession &session, QWidget 
     , m_session(session)
     , m_choices(new SampleChoicesModel(theme, this))
     , m_notice(new Notice(theme, this))
+    , m_bySample(button(theme, tr("Sa&mple by sample"), u"bySample"_s, this))
     , m_table(new SampleChoicesTable(theme, m_choices, this))
     , m_hint(plainLabel(SampleChoicesTable::keysHint(), this))
     , m_happens(plainLabel({}, this))
     , m_rules(plainLabel({}, this))
     , m_signature(new SignatureFields(theme, tr("&Decided by"), tr("Pa&ssphrase"), u"decision"_s, this))
     , m_reason(new OfferField(this))
-    , m_bySample(button(theme, tr("Sa&mple by sample"), u"bySample"_s, this))
     , m_accept(button(theme, tr("&Accept"), u"acceptRun"_s, this))
     , m_reject(button(theme, tr("Re&ject"), u"rejectRun"_s, this))
 {
@@ -124,7 +124,6 @@ void DecisionPanel::build(const Theme &theme)
     layout->addWidget(m_rules);
     layout->addWidget(m_notice);
     layout->addLayout(m_row);
-    setTabOrder(m_bySample, m_table); // what it opens comes next
     m_notice->installEventFilter(this);
     unfold(false);
 }

@@ -74,6 +74,8 @@ private:
     BenchSession &m_session;
     SampleChoicesModel *m_choices;
     Notice *m_notice;
+    // Tab goes in the order in which they are made: what is decided sample by sample, who decides, why, and at last the act.
+    QPushButton *m_bySample;
     SampleChoicesTable *m_table;
     QLabel *m_hint;
     QLabel *m_happens;
@@ -81,7 +83,6 @@ private:
     SignatureFields *m_signature;
     OfferField *m_reason;
     QBoxLayout *m_row = nullptr;
-    QPushButton *m_bySample;
     QPushButton *m_accept;
     QPushButton *m_reject;
     notebook::RunId m_id;

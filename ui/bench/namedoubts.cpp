@@ -27,9 +27,9 @@ QStringList nameDoubts(const QString &name, const std::vector<notebook::Person> 
         return person.name.compare(name, Qt::CaseInsensitive) == 0;
     });
     if (!persons.empty() && found == persons.end())
-        doubts << NameDoubtsWords::tr("Nobody of that name is set up: it can work, but not sign.");
+        doubts << NameDoubtsWords::tr("Nobody of that name is set up: they can work, but not sign.");
     else if (!persons.empty() && found->retired)
-        doubts << NameDoubtsWords::tr("This name is retired: it can work, but not sign.");
+        doubts << NameDoubtsWords::tr("This name is retired: they can work, but not sign.");
     return doubts;
 }
 

@@ -163,6 +163,24 @@ std::optional<NextAction> freeReading(const Rack &rack)
     return std::nullopt;
 }
 
+/// Of the oldest rack that has one.
+std::optional<NextAction> freeAction(std::span<const Rack> racks)
+{
+    for (const Rack &rack : racks) {
+        if (auto action = freePipetting(rack))
+            return action;
+        if (auto action = freeReading(rack))
+            return action;
+    }
+    return std::nullopt;
+}
+
+/// What it keeps the hands from anything else.
+double lengthOf_s(const NextAction &action, const planning::HandlingTimes &times)
+{
+    return action.kind == NextAction::Kind::Read ? times.reading_s : times.addition_s + times.mix_s;
+}
+
 bool isThrough(const Rack &rack)
 {
     return !rack.sheet.next() && !nextUnread(rack.stored.method, rack.stored.run);
@@ -205,17 +223,13 @@ std::vector<NextAction> timedActions(std::span<const Rack> racks, std::span<cons
 }
 
 std::optional<NextAction> nextAction(std::span<const Rack> racks, std::span<const double> now_min,
-                                     notebook::RunId inHand, double lead_s)
+                                     notebook::RunId inHand, const Hands &hands)
 {
     const std::vector<NextAction> timed = timedActions(racks, now_min);
-    if (!timed.empty() && timed.front().times->opens_s <= lead_s)
-        return timed.front();
-    for (const Rack &rack : racks) {
-        if (auto action = freePipetting(rack))
-            return action;
-        if (auto action = freeReading(rack))
-            return action;
-    }
+    // Whoever begins something else is to be through with it when that comes next by its time.
+    if (auto action = freeAction(racks);
+        action && (timed.empty() || timed.front().times->opens_s > hands.lead_s + lengthOf_s(*action, hands.times)))
+        return action;
     if (!timed.empty())
         return timed.front();
     std::optional<NextAction> review;

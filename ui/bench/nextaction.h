@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #pragma once
 
+#include "core/planning/laboratory.h"
 #include "core/timing/due.h"
 #include "ui/bench/pipettesheet.h"
 #include "ui/bench/places.h"
@@ -59,10 +60,17 @@ std::vector<NextAction> seriesActions(const Rack &rack, double now_min);
 /// racks.
 std::vector<NextAction> timedActions(std::span<const Rack> racks, std::span<const double> now_min);
 
-/// What to do now: of what is due by its time the earliest; what comes due within lead_s; else the oldest
-/// rack's addition or reading that may be done at any time; else what comes due next; else the review of the
-/// rack in hand, or of the oldest one.
+/// How the hands work, as far as it decides what is next.
+struct Hands {
+    /// How long before its time something is next already.
+    double lead_s = 0;
+    planning::HandlingTimes times{};
+};
+
+/// What to do now. Of what has its time the nearest, on whatever rack, where it is due, or comes due within the lead or
+/// before the hands would be free for it again; else the oldest rack's addition or reading that may be done at any time;
+/// else what comes due next; else the review of the rack in hand, or of the oldest one.
 std::optional<NextAction> nextAction(std::span<const Rack> racks, std::span<const double> now_min,
-                                     notebook::RunId inHand, double lead_s);
+                                     notebook::RunId inHand, const Hands &hands);
 
 } // namespace plateau::ui

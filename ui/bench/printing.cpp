@@ -75,8 +75,7 @@ bool savePdfAs(QWidget *parent, Dialogs &dialogs, Notice &notice, const QString 
         return false;
     const QString fault = savePdf(path, pdf);
     if (fault.isEmpty())
-        notice.say(State::Good,
-                   PrintingWords::tr("%1 was written; open it to look at it or to print it.").arg(path));
+        notice.sayDone(PrintingWords::tr("%1 was written; open it to look at it or to print it.").arg(path));
     else
         notice.say(State::Bad, fault);
     return fault.isEmpty();

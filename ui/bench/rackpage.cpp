@@ -2,14 +2,17 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "ui/bench/rackpage.h"
 
+#include "ui/bench/actionwords.h"
 #include "ui/bench/benchsession.h"
 #include "ui/bench/pipettepage.h"
 #include "ui/bench/readpage.h"
 #include "ui/bench/reviewpage.h"
+#include "ui/bench/timewords.h"
 #include "ui/shared/elidinglabel.h"
 #include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
 #include "ui/shared/scrolledpage.h"
+#include "ui/shared/shownnumbers.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -30,6 +33,7 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, co
     , m_letter(plainLabel({}, this))
     , m_title(new ElidingLabel(this))
     , m_method(new ElidingLabel(this))
+    , m_ownNext(new ElidingLabel(this))
     , m_pipetteButton(button(theme, tr("&1  Pipette"), u"stagePipette"_s, this))
     , m_readButton(button(theme, tr("&2  Read"), u"stageRead"_s, this))
     , m_reviewButton(button(theme, tr("&3  Review"), u"stageReview"_s, this))
@@ -63,6 +67,8 @@ RackPage::RackPage(const Theme &theme, BenchSession &session, Stores &stores, co
         if (id == m_id)
             sayMethod(); // tubes may have been added
     });
+    for (const auto signal : {&BenchSession::ticked, &BenchSession::nextChanged, &BenchSession::notebookChanged})
+        connect(&session, signal, this, &RackPage::sayOwnNext);
     connect(&theme, &Theme::changed, this, &RackPage::dress);
     dress();
 }
@@ -73,10 +79,13 @@ QWidget *RackPage::buildHeader()
     m_letter->setObjectName(u"rackLetter"_s);
     m_title->setObjectName(u"rackTitle"_s);
     m_method->setObjectName(u"rackMethod"_s);
+    m_ownNext->setObjectName(u"rackOwnNext"_s);
+    m_ownNext->hide();
     auto *names = new QVBoxLayout;
     names->setSpacing(0);
     names->addWidget(m_title);
     names->addWidget(m_method);
+    names->addWidget(m_ownNext);
     auto *layout = new QHBoxLayout(header);
     setGaps(m_theme, layout);
     layout->addWidget(m_letter);
@@ -99,6 +108,7 @@ void RackPage::dress()
 {
     m_letter->setFont(m_theme.large());
     m_title->setFont(m_theme.bold());
+    m_ownNext->setFont(m_theme.bold());
     QPalette muted;
     muted.setColor(QPalette::WindowText, m_theme.mutedText());
     m_method->setPalette(muted);
@@ -135,6 +145,7 @@ void RackPage::showRack(notebook::RunId id, Stage stage)
     m_letter->setText(tr("Rack %1").arg(rack->letter));
     m_title->setText(rack->stored.run.title);
     sayMethod();
+    sayOwnNext();
     m_pipette->showRack(id);
     m_read->showRack(id);
     m_review->showRack(id);
@@ -148,6 +159,18 @@ void RackPage::sayMethod()
                               .arg(rack->stored.method.name)
                               .arg(rack->stored.method.version)
                               .arg(rack->stored.run.tubes.size()));
+}
+
+void RackPage::sayOwnNext()
+{
+    const Rack *rack = m_session.find(m_id);
+    const auto leading = rack ? m_session.next() : std::nullopt;
+    const auto own = leading && leading->run != m_id ? m_session.nextOf(*rack) : std::nullopt;
+    m_ownNext->setVisible(own && own->times);
+    if (own && own->times)
+        m_ownNext->setText(tr("This rack %1: %2")
+                               .arg(countdownText(own->times->opens_s, own->times->closes_s),
+                                    withDecimalSigns(actionWords(*own, *rack))));
 }
 
 void RackPage::showStage(Stage stage)

@@ -61,6 +61,8 @@ private:
     void dress();
     std::vector<std::pair<QPushButton *, Stage>> stageButtons() const;
     void sayMethod();
+    /// What the rack itself waits for, while the strip above says what another one does.
+    void sayOwnNext();
     /// Says what was typed and is not stored, where the entry itself does not show it.
     void sayUnstored();
 
@@ -69,6 +71,7 @@ private:
     QLabel *m_letter;
     QLabel *m_title;
     QLabel *m_method;
+    QLabel *m_ownNext;
     QPushButton *m_pipetteButton;
     QPushButton *m_readButton;
     QPushButton *m_reviewButton;

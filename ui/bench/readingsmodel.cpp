@@ -45,7 +45,8 @@ ReadingsModel::ReadingsModel(const Theme &theme, QObject *parent)
     connect(&theme, &Theme::changed, this, &ReadingsModel::touch);
 }
 
-void ReadingsModel::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation)
+void ReadingsModel::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
+                         const UnitsOfRun &units)
 {
     const bool same =
         stored.summary.id == m_stored.summary.id && stored.run.tubes.size() == m_stored.run.tubes.size();
@@ -53,7 +54,13 @@ void ReadingsModel::show(const notebook::StoredRun &stored, const evaluation::Ev
         beginResetModel();
     m_stored = stored;
     m_evaluation = evaluation;
+    const bool isInThem = units == m_units;
+    m_units = units;
     if (same) {
+        if (!isInThem) {
+            layOut();
+            Q_EMIT headerDataChanged(Qt::Horizontal, 0, columnCount() - 1);
+        }
         touch();
         return;
     }
@@ -73,8 +80,9 @@ void ReadingsModel::layOut()
     for (const assay::Measurand &measurand : method.measurands) {
         m_columns.push_back(
             {Kind::Net, measurand.id, several ? tr("Net, %1").arg(measurand.name) : tr("Net signal")});
+        const QString unit = evaluation::reportUnitWord(shownUnit(m_units, measurand.id).unit);
         m_columns.push_back({Kind::Concentration, measurand.id,
-                             several ? tr("%1 (g/L)").arg(measurand.name) : tr("Concentration (g/L)")});
+                             several ? tr("%1 (%2)").arg(measurand.name, unit) : tr("Concentration (%1)").arg(unit)});
     }
 }
 
@@ -173,7 +181,7 @@ QString ReadingsModel::text(int tube, const Column &column) const
         return {};
     case Kind::Concentration:
         if (const auto *value = valueOf(m_evaluation, tube, column.id); value && value->concentration_g_per_L)
-            return evaluation::valueText(*value->concentration_g_per_L);
+            return evaluation::valueText(*value->concentration_g_per_L * shownUnit(m_units, column.id).factor);
         return {};
     }
     return {};

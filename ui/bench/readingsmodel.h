@@ -4,6 +4,7 @@
 
 #include "core/notebook/records.h"
 #include "ui/bench/places.h"
+#include "ui/bench/unitsofrun.h"
 #include "ui/shared/showncells.h"
 
 #include <QAbstractTableModel>
@@ -24,7 +25,7 @@ public:
     explicit ReadingsModel(const Theme &theme, QObject *parent = nullptr);
 
     /// Same run as before: changes only. Another run, or another method: a reset.
-    void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation);
+    void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation, const UnitsOfRun &units = {});
     /// The place being keyed and the absorbance typed so far; the evaluation is the preview with it.
     void setKeyed(const std::optional<Place> &place, std::optional<double> absorbance,
                   const evaluation::Evaluation &evaluation);
@@ -58,6 +59,7 @@ private:
 
     const Theme &m_theme;
     std::vector<Column> m_columns;
+    UnitsOfRun m_units;
     notebook::StoredRun m_stored;
     evaluation::Evaluation m_evaluation;
     std::optional<Place> m_keyed;

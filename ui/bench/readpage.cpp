@@ -13,8 +13,11 @@
 #include "ui/bench/repeatoffer.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/seriespicture.h"
+#include "ui/bench/stores.h"
 #include "ui/bench/timewords.h"
+#include "ui/bench/unitsofrun.h"
 #include "ui/bench/verdicts.h"
+#include "ui/shared/guard.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
@@ -87,6 +90,10 @@ void ReadPage::connectAll()
     const auto onSettings = [this] { m_panel->entry()->setThousandths(m_settings.choice().keysThousandths); };
     connect(&m_settings, &BenchSettings::changed, this, onSettings);
     onSettings();
+    connect(&m_stores, &Stores::laboratoryChanged, this, [this] {
+        takeUnits();
+        onRackChanged(m_id);
+    });
 }
 
 void ReadPage::build()
@@ -153,6 +160,12 @@ const Rack *ReadPage::rack() const
     return m_session.find(m_id);
 }
 
+/// The laboratory's units and nothing else: limits are for the review.
+void ReadPage::takeUnits()
+{
+    guarded(m_panel->notice(), [this] { m_units.laboratory = m_stores.laboratory(); });
+}
+
 void ReadPage::showRack(notebook::RunId id)
 {
     keepDraft();
@@ -163,8 +176,9 @@ void ReadPage::showRack(notebook::RunId id)
     if (!rack())
         return;
     m_times->showRack(id);
-    m_readings->show(rack()->stored, rack()->evaluation);
-    m_results->show(rack()->stored.method, rack()->stored.run, rack()->evaluation);
+    takeUnits();
+    m_readings->show(rack()->stored, rack()->evaluation, unitsOfRun(rack()->stored, m_units.laboratory));
+    m_results->show(rack()->stored, rack()->evaluation, m_units);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
     takeUp();
     offerRepeat();
@@ -404,10 +418,11 @@ void ReadPage::updatePreview()
     const QModelIndex cell = m_place ? m_readings->indexOf(*m_place) : QModelIndex();
     if (cell.isValid() && m_table->sizeHintForIndex(cell).width() > m_table->columnWidth(cell.column()))
         m_table->fit();
-    m_results->show(rack()->stored.method, rack()->stored.run, evaluation);
+    m_results->show(rack()->stored, evaluation, m_units);
     m_resultsTable->fitWhereCut();
-    m_failures->setSentences(failuresSoFar(rack()->stored.run, evaluation,
-                                            evaluation::checksNotMade(rack()->stored.method, rack()->stored.run)));
+    m_failures->setSentences(inUnitOf(m_results->rows(),
+                                      failuresSoFar(rack()->stored.run, evaluation,
+                                                    evaluation::checksNotMade(rack()->stored.method, rack()->stored.run))));
     m_basis->setText(typed ? tr("With %1 for tube %2, %3, which is not stored yet:")
                                  .arg(readingText(*typed))
                                  .arg(tubeNumber(*m_place))
@@ -436,7 +451,7 @@ void ReadPage::onRackChanged(notebook::RunId id)
 {
     if (id != m_id || !rack())
         return;
-    m_readings->show(rack()->stored, rack()->evaluation);
+    m_readings->show(rack()->stored, rack()->evaluation, unitsOfRun(rack()->stored, m_units.laboratory));
     offerRepeat();
     showTimes();
     updatePreview();

@@ -4,8 +4,10 @@
 
 #include "core/notebook/records.h"
 #include "core/planning/rackrepeat.h"
+#include "core/timing/due.h"
 #include "ui/bench/entrypanel.h"
 #include "ui/bench/places.h"
+#include "ui/bench/reviewbasis.h"
 #include "ui/bench/submission.h"
 
 #include <QStringList>
@@ -114,6 +116,7 @@ private:
     void remark();
     void changeSpoilt(const QString &reason);
     void addRepeat(const planning::RackRepeat &repeat);
+    void takeUnits();
     void offerRepeat();
     void takeWaiting();
     /// Does it once somebody has given a name, as long as the entry stays as it is.
@@ -131,6 +134,7 @@ private:
     QStackedWidget *m_pictures;
     ReadingsModel *m_readings;
     ResultsModel *m_results;
+    ReviewBasis m_units;
     Table *m_table;
     Table *m_resultsTable;
     SentenceList *m_failures;

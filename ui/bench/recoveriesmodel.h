@@ -3,7 +3,10 @@
 #pragma once
 
 #include "core/evaluation/evaluation.h"
+#include "ui/bench/unitsofrun.h"
 #include "ui/shared/columnsmodel.h"
+
+#include <optional>
 
 namespace plateau::ui {
 
@@ -14,6 +17,8 @@ struct RecoveryRow {
     QString expected;
     QString found;
     QString recovery;
+    /// Of what was expected and found.
+    evaluation::ReportUnit unit = evaluation::ReportUnit::GramPerLitre;
     bool operator==(const RecoveryRow &) const = default;
 };
 
@@ -27,7 +32,8 @@ public:
     enum Column { What, Measurand, Expected, Found, Recovery, ColumnCount };
 
     explicit RecoveriesModel(QObject *parent = nullptr);
-    void show(const assay::Method &method, const run::Run &run, const evaluation::Evaluation &evaluation);
+    void show(const assay::Method &method, const run::Run &run, const evaluation::Evaluation &evaluation,
+              const UnitsOfRun &units = {});
     bool hasSeveralMeasurands() const;
 
 protected:
@@ -35,6 +41,12 @@ protected:
     QString text(const RecoveryRow &row, int column) const override;
     QString heading(int column) const override;
     bool isNumber(int column) const override { return column >= Expected; }
+
+private:
+    QString amount(const RecoveryRow &row, const QString &number) const;
+
+    /// Nothing where the rows differ, so that each number says its own.
+    std::optional<evaluation::ReportUnit> m_unit = evaluation::ReportUnit::GramPerLitre;
 };
 
 } // namespace plateau::ui

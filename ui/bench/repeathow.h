@@ -20,7 +20,7 @@ struct RepeatHow {
 
 /// "20" or "20-fold" is a dilution by common glassware, "5 to 100" one with 5 mL made up to 100 mL, "1 to 10
 /// then 5 to 50" one in two steps, "0.5 mL" the sample in the tube, undiluted; mL may stand behind every
-/// volume of a step. Blank: as advised.
+/// volume of a step. Blank: as advised, and where nothing is, as the run had it.
 RepeatHow repeatHow(const QString &typed);
 
 /// "dilute 20 times (5 mL to 100 mL)"; lower case.

@@ -33,7 +33,7 @@ void saveTable(QWidget *parent, Dialogs &dialogs, Notice &notice, const ReportCo
         return;
     const QString fault = saveBytes(path, resultsCsv(content, CsvCells::Safe));
     if (fault.isEmpty())
-        notice.say(State::Good, ReportSavingWords::tr("%1 was written, one row for each result.").arg(path));
+        notice.sayDone(ReportSavingWords::tr("%1 was written, one row for each result.").arg(path));
     else
         notice.say(State::Bad, fault);
 }

@@ -28,15 +28,6 @@ void ResultsModel::nameMeasurands(const assay::Method &method)
         m_names[derived.id] = derived.name;
 }
 
-void ResultsModel::show(const assay::Method &method, const run::Run &run, const evaluation::Evaluation &evaluation)
-{
-    nameMeasurands(method);
-    std::vector<ReviewedResult> fresh;
-    for (const evaluation::Result &result : evaluation.results)
-        fresh.push_back(plainlyReviewed(run, evaluation, result));
-    setRows(std::move(fresh));
-}
-
 void ResultsModel::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
                         const ReviewBasis &basis)
 {

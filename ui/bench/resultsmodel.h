@@ -21,8 +21,6 @@ public:
     enum Column { Sample, Measurand, Value, Coverage, Tubes, Spread, Verdict, Dilution, Limits, ColumnCount };
 
     explicit ResultsModel(const Theme &theme, QObject *parent = nullptr);
-    /// In the evaluation's units.
-    void show(const assay::Method &method, const run::Run &run, const evaluation::Evaluation &evaluation);
     /// In the units of the laboratory, against its limits.
     void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
               const ReviewBasis &basis);

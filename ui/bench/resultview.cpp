@@ -8,6 +8,7 @@
 #include "ui/bench/resultdetails.h"
 #include "ui/bench/resultsmodel.h"
 #include "ui/bench/rundetails.h"
+#include "ui/bench/unitsofrun.h"
 #include "ui/bench/verdictband.h"
 #include "ui/bench/verdicts.h"
 #include "ui/shared/table.h"
@@ -131,7 +132,7 @@ void ResultView::show(const notebook::StoredRun &stored, const evaluation::Evalu
     m_results->show(stored, evaluation, basis);
     m_resultsTable->setColumnHidden(ResultsModel::Measurand, !m_results->hasSeveralMeasurands());
     m_resultsTable->setColumnHidden(ResultsModel::Limits, !m_results->hasLimits());
-    m_ofRun->show(stored, evaluation, commonUnit(m_results->rows()));
+    m_ofRun->show(stored, evaluation, commonUnit(m_results->rows()), unitsOfRun(stored, basis.laboratory));
     showDecisions();
     showVerdict();
     if (another)

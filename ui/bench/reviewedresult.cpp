@@ -6,6 +6,7 @@
 #include "core/evaluation/format.h"
 #include "core/evaluation/unitsinwords.h"
 #include "core/planning/reporting.h"
+#include "ui/bench/unitsofrun.h"
 #include "ui/bench/verdicts.h"
 
 #include <QCoreApplication>
@@ -23,15 +24,6 @@ struct ReviewedResultWords {
 };
 
 using evaluation::Standing;
-
-QString productOf(const notebook::StoredRun &stored, const QString &sample)
-{
-    if (!stored.plan)
-        return {};
-    const auto planned = std::ranges::find_if(
-        stored.plan->samples, [&](const planning::PlannedSample &p) { return p.sample.id == sample; });
-    return planned == stored.plan->samples.end() ? QString() : planned->sample.product;
-}
 
 QString spreadOf(const evaluation::Result &result, double factor, const QString &unit)
 {
@@ -106,7 +98,12 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Eva
     for (const evaluation::Companion &companion : stored.companions)
         others.push_back(companion.method);
     const auto unit = planning::reportUnitOf(basis.laboratory, product, result.measurand);
-    if (unit && result.value && evaluation::reportUnitWord(*unit) != result.unit) {
+    if (unit && row.unit && !result.value) {
+        // What is still to come will stand in it.
+        const auto molarMass = evaluation::molarMassOf(result.measurand, stored.method, others);
+        if (evaluation::conversionFactor(*row.unit, *unit, molarMass).value)
+            row.unit = *unit;
+    } else if (unit && result.value && evaluation::reportUnitWord(*unit) != result.unit) {
         const auto reported = evaluation::reportedAs(result, stored.method, *unit, others);
         if (reported.value) {
             row.unit = *unit;
@@ -146,6 +143,16 @@ std::optional<evaluation::ReportUnit> commonUnit(const std::vector<ReviewedResul
     return std::ranges::all_of(results, [&](const ReviewedResult &row) { return row.unit == first; })
                ? first
                : std::nullopt;
+}
+
+std::vector<Sentence> inUnitOf(const std::vector<ReviewedResult> &results, std::vector<Sentence> sentences)
+{
+    if (const auto unit = commonUnit(results)) {
+        for (Sentence &sentence : sentences)
+            sentence.text =
+                evaluation::inUnit(sentence.text, evaluation::evaluationUnit(evaluation::formOf(*unit)), *unit);
+    }
+    return sentences;
 }
 
 QString beyondLimitsText(const std::vector<ReviewedResult> &results)

@@ -33,12 +33,12 @@ struct ReviewedResult {
     /// Why it is not in the unit that the laboratory reports in; empty where it is.
     QString obstacle;
     std::vector<JudgedLimit> limits;
-    /// That the value stands in; the evaluation's where the laboratory names none.
+    /// That the value stands in, or will; the evaluation's where the laboratory names none.
     std::optional<evaluation::ReportUnit> unit{};
     bool operator==(const ReviewedResult &) const = default;
 };
 
-/// As it stands while the run is read: in the evaluation's unit, without limits.
+/// In the evaluation's unit, without limits.
 ReviewedResult plainlyReviewed(const run::Run &run, const evaluation::Evaluation &evaluation,
                                const evaluation::Result &result);
 ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
@@ -50,6 +50,9 @@ Sentence standingOf(const ReviewedResult &reviewed);
 
 /// The unit that all results stand in; nothing where they differ, or one is in none of them.
 std::optional<evaluation::ReportUnit> commonUnit(const std::vector<ReviewedResult> &results);
+
+/// Sentences about the run, in that unit if there is one.
+std::vector<Sentence> inUnitOf(const std::vector<ReviewedResult> &results, std::vector<Sentence> sentences);
 
 /// Those that do not lie inside their limits: "Against the limits of the products: outside: P-104; cannot be
 /// decided: P-105."; at most three by name; empty where all do, or there are no limits.

@@ -91,11 +91,11 @@ QWidget *RunDetails::buildChecks()
 }
 
 void RunDetails::show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
-                      const std::optional<evaluation::ReportUnit> &unit)
+                      const std::optional<evaluation::ReportUnit> &unit, const UnitsOfRun &units)
 {
     showChecks(stored, evaluation, unit);
     m_method->setSentences(methodSentences(stored.method));
-    m_recoveries->show(stored.method, stored.run, evaluation);
+    m_recoveries->show(stored.method, stored.run, evaluation, units);
     m_recoveriesTable->setColumnHidden(RecoveriesModel::Measurand, !m_recoveries->hasSeveralMeasurands());
     m_recoveriesTable->fit();
     m_history->show(stored);

@@ -5,6 +5,7 @@
 #include "core/evaluation/reportunit.h"
 #include "core/evaluation/evaluation.h"
 #include "core/notebook/records.h"
+#include "ui/bench/unitsofrun.h"
 
 #include <QWidget>
 
@@ -29,9 +30,9 @@ class RunDetails : public QWidget
 
 public:
     explicit RunDetails(const Theme &theme, QWidget *parent = nullptr);
-    /// unit: that all its results are reported in, if there is one.
+    /// unit: that all its results are reported in, if there is one. units: those of its standards.
     void show(const notebook::StoredRun &stored, const evaluation::Evaluation &evaluation,
-              const std::optional<evaluation::ReportUnit> &unit);
+              const std::optional<evaluation::ReportUnit> &unit, const UnitsOfRun &units);
     /// The first tab, nothing chosen and nothing scrolled.
     void startAtTheTop();
 

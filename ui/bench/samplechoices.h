@@ -21,7 +21,7 @@ struct SampleChoiceRow {
     QString reason{};
     /// How the evaluation advises to repeat it: "dilute 10 times"; empty where it does not say.
     QString advice{};
-    /// How somebody wants it repeated instead, as typed (repeathow.h); empty: as advised.
+    /// How somebody wants it repeated instead, as typed (repeathow.h); empty: as advised, else as in the run.
     QString how{};
     /// Left to an accepted run, it is repeated, since the evaluation says so.
     bool repeatAdvised = false;

@@ -31,7 +31,9 @@ QString howCell(const SampleChoiceRow &row)
 {
     if (row.choice != SampleChoice::Repeat)
         return {};
-    return row.how.isEmpty() ? SampleChoicesModel::tr("as advised") : row.how;
+    if (!row.how.isEmpty())
+        return row.how;
+    return row.advice.isEmpty() ? SampleChoicesModel::tr("as in this run") : SampleChoicesModel::tr("as advised");
 }
 
 QString cellText(const SampleChoiceRow &row, int column)

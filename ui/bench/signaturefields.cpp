@@ -27,6 +27,7 @@ SignatureFields::SignatureFields(const Theme &theme, const QString &nameCaption,
     m_name->setObjectName(name + u"Person"_s);
     m_name->setMinimumHeight(theme.target());
     m_name->setMinimumWidth(fontMetrics().averageCharWidth() * 18); // first name and surname
+    m_name->completeWhileTyping();
     auto *caption = new QLabel(nameCaption, this);
     caption->setBuddy(m_name);
     m_passphrase->setObjectName(name + u"Passphrase"_s);

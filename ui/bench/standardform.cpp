@@ -36,6 +36,8 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     , m_tubes(new QSpinBox(this))
     , m_volumes(new QLineEdit(this))
     , m_worth(plainLabel({}, this))
+    , m_onlyOne(plainLabel(tr("Taken from the book, where it is the only one in date; choose or key another if this is not it."),
+                           this))
 {
     setObjectName(kind.prefix);
     setCheckable(true);
@@ -50,10 +52,19 @@ StandardForm::StandardForm(const Theme &theme, const Clock &clock, const Kind &k
     m_book->setMinimumHeight(theme.target());
     m_book->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_book->setMinimumContentsLength(12);
+    m_book->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     addFormRow(form, tr("From the book"), m_book, kind.prefix + u"Book"_s);
+    m_onlyOne->setObjectName(kind.prefix + u"OnlyOne"_s);
+    m_onlyOne->setWordWrap(true);
+    form->addRow(m_onlyOne);
+    m_onlyOne->hide();
     setBook({});
     setTabOrder(this, m_book);
     connect(m_book, &QComboBox::activated, this, &StandardForm::takeFromBook);
+    connect(this, &QGroupBox::clicked, this, [this](bool on) {
+        if (on)
+            takeOnlyOne();
+    });
     addFormRow(form, tr("Name"), m_id, kind.prefix + u"Id"_s);
     addFormRow(form, kind.isControl ? tr("Known value") : tr("Concentration when made"), m_concentration, kind.prefix + u"Concentration"_s);
     if (m_uncertainty) {
@@ -94,6 +105,7 @@ void StandardForm::startAnew()
 {
     setChecked(false);
     m_book->setCurrentIndex(0);
+    m_onlyOne->hide();
     m_id->setText(m_kind.usualName);
     m_volumes->clear();
     for (NumberField *field : {m_concentration, m_loss})
@@ -140,6 +152,7 @@ void StandardForm::setWorth(const QString &sentence)
 void StandardForm::take(const MadeStandard &made)
 {
     setChecked(true);
+    m_onlyOne->hide();
     m_concentration->entry()->setText(keyedText(evaluation::roundedText(made.concentration_g_per_L, 6)));
     m_preparedAt->setText(made.madeAt);
     takeUncertainty(made.uncertainty_percent, made.source);
@@ -168,6 +181,7 @@ void StandardForm::setBook(std::vector<run::Standard> alive)
     if (alive == m_alive && m_book->count() > 0)
         return;
     m_alive = std::move(alive);
+    m_onlyOne->hide();
     m_book->clear();
     m_book->addItem(tr("another one, keyed below"));
     for (const run::Standard &standard : m_alive)
@@ -179,8 +193,22 @@ void StandardForm::setBook(std::vector<run::Standard> alive)
                      momentText(standard.preparedAt.value_or(QDateTime()))));
 }
 
+/// Nothing was keyed yet, and there is no choice. Which control a run is held against is a choice all the same.
+void StandardForm::takeOnlyOne()
+{
+    const bool isKeyed = m_book->currentIndex() > 0 || m_id->text() != m_kind.usualName || !m_preparedAt->text().isEmpty() ||
+                         m_concentration->entry()->text() != m_presetConcentration ||
+                         m_loss->entry()->text() != m_presetLoss;
+    if (m_kind.isControl || m_alive.size() != 1 || isKeyed)
+        return;
+    m_book->setCurrentIndex(1);
+    takeFromBook(1);
+    m_onlyOne->show();
+}
+
 void StandardForm::takeFromBook(int index)
 {
+    m_onlyOne->hide();
     if (index < 1)
         return;
     const run::Standard &standard = m_alive[static_cast<std::size_t>(index - 1)];
@@ -192,6 +220,7 @@ void StandardForm::takeFromBook(int index)
         standard.uncertainty_percent,
         tr("the book of standards, made %1").arg(momentText(standard.preparedAt.value_or(QDateTime()))));
     m_preparedAt->setText(momentText(standard.preparedAt.value_or(QDateTime())));
+    Q_EMIT taken();
 }
 
 void StandardForm::setUsualTubes(int tubes)

@@ -67,9 +67,12 @@ public:
 
 Q_SIGNALS:
     void changed();
+    /// One of the book was taken.
+    void taken();
 
 private:
     void takeFromBook(int index);
+    void takeOnlyOne();
     void preset(NumberField *field, QString &before, const std::optional<double> &usual);
     /// Rows that have nothing to say are not there.
     void showRows();
@@ -92,6 +95,7 @@ private:
     QSpinBox *m_tubes;
     QLineEdit *m_volumes;
     QLabel *m_worth;
+    QLabel *m_onlyOne;
     /// What was preset last, to tell it from what was typed.
     QString m_presetConcentration;
     QString m_presetLoss;

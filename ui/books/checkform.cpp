@@ -55,7 +55,7 @@ CheckForm::CheckForm(const Theme &theme, QWidget *parent)
 {
     m_heading->setFont(theme.large());
     m_heading->setObjectName(u"checkTitle"_s);
-    auto *back = button(theme, tr("&Back to the item"), u"backFromCheck"_s, this);
+    auto *back = button(theme, tr("Back to the item  Esc"), u"backFromCheck"_s, this);
     auto *head = new QHBoxLayout;
     head->addWidget(m_heading, 1);
     head->addWidget(back);

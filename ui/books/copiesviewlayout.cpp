@@ -59,7 +59,7 @@ QWidget *CopiesView::buildBackups(const Theme &theme)
     m_table = new Table(theme, m_backups, tr("Backups, the newest first"), u"backups"_s, part);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFlexibleColumn(2); // the file
-    auto *now = button(theme, tr("&Back up now"), u"backUpNow"_s, part);
+    auto *now = button(theme, tr("Back up no&w"), u"backUpNow"_s, part);
     m_restore = button(theme, tr("Restore &into a new notebook…"), u"restoreBackup"_s, part);
     auto *folder = button(theme, tr("&Keep them elsewhere…"), u"backupFolder"_s, part);
     m_starters.push_back(m_restore);

@@ -74,7 +74,7 @@ QWidget *ItemView::buildHeader()
     m_subtitle->setObjectName(u"itemSubtitle"_s);
     m_check = button(m_theme, tr("&Key a check…"), u"keyCheck"_s, header);
     m_change = button(m_theme, tr("&Change the item…"), u"changeItem"_s, header);
-    auto *back = button(m_theme, tr("&Back to the list"), u"backToEquipment"_s, header);
+    auto *back = button(m_theme, tr("Back to the list  Esc"), u"backToEquipment"_s, header);
     connect(m_check, &QPushButton::clicked, this, &ItemView::checkWanted);
     connect(m_change, &QPushButton::clicked, this, &ItemView::changeWanted);
     connect(back, &QPushButton::clicked, this, &ItemView::closed);

@@ -86,9 +86,10 @@ void MethodUncertaintiesForm::store(LaboratoryDraft &draft) const
 
 ReportUnitsForm::ReportUnitsForm(const Theme &theme, QWidget *parent)
     : LaboratorySection(theme, tr("Units of products"),
-                        tr("The unit in which the results of a product are reported. A row that names a "
-                           "measurand comes before one that names the product alone. What stands in no row "
-                           "is reported in g/L, for a solid in g/100 g. %1")
+                        tr("The unit in which results are shown and reported. A row without a product holds for "
+                           "every product. A row that names both comes first, then one that names the "
+                           "measurand, then one that names the product. What stands in no row is reported in "
+                           "g/L, for a solid in g/100 g. %1")
                             .arg(CellsTable::keysHint()),
                         parent)
     , m_rows(

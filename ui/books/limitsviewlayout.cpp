@@ -63,7 +63,7 @@ QWidget *LimitsView::buildHeader()
     m_heading = plainLabel({}, header);
     m_heading->setFont(m_theme.large());
     m_heading->setObjectName(u"limitHeading"_s);
-    auto *back = button(m_theme, tr("&Back to the list"), u"backToLimits"_s, header);
+    auto *back = button(m_theme, tr("Back to the list  Esc"), u"backToLimits"_s, header);
     auto *layout = new QHBoxLayout(header);
     layout->setContentsMargins({});
     layout->addWidget(m_heading, 1);

@@ -317,8 +317,7 @@ void LotsPage::saveTrace()
             runs.push_back({taking, m_session.load(taking.run)});
         const QString fault = saveBytes(path, lotTraceCsv(*lot, runs));
         if (fault.isEmpty())
-            m_lot->notice().say(
-                State::Good,
+            m_lot->notice().sayDone(
                 tr("%1 was written: every run that took from it, a row for each result.").arg(path));
         else
             m_lot->notice().say(State::Bad, fault);

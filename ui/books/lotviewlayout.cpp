@@ -57,7 +57,7 @@ QWidget *LotView::buildHeader()
     m_title->setObjectName(u"lotTitle"_s);
     m_subtitle->setObjectName(u"lotSubtitle"_s);
     m_subtitle->setWordWrap(true);
-    auto *back = button(m_theme, tr("&Back to the list"), u"backToLots"_s, header);
+    auto *back = button(m_theme, tr("Back to the list  Esc"), u"backToLots"_s, header);
     connect(back, &QPushButton::clicked, this, &LotView::closed);
     auto *names = new QVBoxLayout;
     names->setSpacing(0);

@@ -234,7 +234,7 @@ void MethodsPage::exportShown()
         return;
     const QString fault = writeMethodFile(path, method);
     if (fault.isEmpty())
-        m_view->notice().say(State::Good, tr("The method was written to %1.").arg(path));
+        m_view->notice().sayDone(tr("The method was written to %1.").arg(path));
     else
         m_view->notice().say(State::Bad, fault);
 }

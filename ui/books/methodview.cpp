@@ -46,7 +46,7 @@ QWidget *MethodView::buildHeader()
     m_title->setFont(m_theme.large());
     m_title->setObjectName(u"methodTitle"_s);
     m_subtitle->setObjectName(u"methodSubtitle"_s);
-    auto *back = button(m_theme, tr("&Back to the list"), u"backToMethods"_s, header);
+    auto *back = button(m_theme, tr("Back to the list  Esc"), u"backToMethods"_s, header);
     connect(back, &QPushButton::clicked, this, &MethodView::closed);
     auto *names = new QVBoxLayout;
     names->setSpacing(0);

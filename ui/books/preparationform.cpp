@@ -63,7 +63,7 @@ PreparationForm::PreparationForm(const Theme &theme, const Clock &clock, QWidget
 {
     auto *heading = plainLabel(tr("Prepare a standard"), this);
     heading->setFont(theme.large());
-    auto *back = button(theme, tr("&Back to the list"), u"backFromPreparation"_s, this);
+    auto *back = button(theme, tr("Back to the list  Esc"), u"backFromPreparation"_s, this);
     auto *head = new QHBoxLayout;
     head->addWidget(heading, 1);
     head->addWidget(back);

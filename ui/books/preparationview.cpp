@@ -93,7 +93,7 @@ PreparationView::PreparationView(const Theme &theme, QWidget *parent)
     m_runsTable->setFlexibleColumn(0);
     m_noRuns->setWordWrap(true);
     m_noRuns->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    auto *caption = new QLabel(tr("Thrown away, &because"), m_disposal);
+    auto *caption = new QLabel(tr("Thrown away, b&ecause"), m_disposal);
     m_reason = new QLineEdit(m_disposal);
     m_reason->setObjectName(u"preparationReason"_s);
     m_reason->setAccessibleName(tr("Thrown away, because"));

@@ -29,7 +29,7 @@ ReceiveView::ReceiveView(const Theme &theme, QWidget *parent)
 {
     auto *heading = plainLabel(tr("Receive a container"), this);
     heading->setFont(theme.large());
-    auto *back = button(theme, tr("&Back to the list"), u"backFromReceive"_s, this);
+    auto *back = button(theme, tr("Back to the list  Esc"), u"backFromReceive"_s, this);
     auto *head = new QHBoxLayout;
     head->addWidget(heading, 1);
     head->addWidget(back);

@@ -56,7 +56,7 @@ QWidget *RecordView::buildHeader()
     auto *header = new QWidget(this);
     m_title->setFont(m_theme.large());
     m_title->setObjectName(u"recordTitle"_s);
-    m_back = button(m_theme, tr("&Back to the list"), u"backToList"_s, header);
+    m_back = button(m_theme, tr("Back to the list  Esc"), u"backToList"_s, header);
     m_toRack = button(m_theme, tr("To its rac&k"), u"toItsRack"_s, header);
     m_toReported = button(m_theme, tr("Reported resu&lts"), u"toReported"_s, header);
     m_toReported->setCheckable(true);

@@ -30,7 +30,7 @@ SubstanceForm::SubstanceForm(const Theme &theme, QWidget *parent)
     , m_notice(new Notice(theme, this))
 {
     m_heading->setFont(theme.large());
-    auto *back = button(theme, tr("&Back"), u"backFromSubstance"_s, this);
+    auto *back = button(theme, tr("Back  Esc"), u"backFromSubstance"_s, this);
     auto *head = new QHBoxLayout;
     head->addWidget(m_heading, 1);
     head->addWidget(back);

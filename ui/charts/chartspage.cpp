@@ -364,8 +364,10 @@ void ChartsPage::saveFile()
     if (path.isEmpty())
         return;
     const QString fault = saveChart(*m_view, title, path);
-    m_notice->say(fault.isEmpty() ? State::Good : State::Bad,
-                  fault.isEmpty() ? tr("The chart is saved as %1.").arg(path) : fault);
+    if (fault.isEmpty())
+        m_notice->sayDone(tr("The chart is saved as %1.").arg(path));
+    else
+        m_notice->say(State::Bad, fault);
 }
 
 bool ChartsPage::personIsKnown()

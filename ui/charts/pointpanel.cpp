@@ -59,7 +59,7 @@ void PointPanel::setPoint(const charts::ControlChart &chart, std::optional<std::
         return;
     }
     m_words->setText(withDecimalSigns(charts::pointSentence(chart, *point)));
-    m_omit->setText(chart.series[*point].omission ? tr("Take it &back") : tr("&Leave it out"));
+    m_omit->setText(chart.series[*point].omission ? tr("&Let it count again") : tr("&Leave it out"));
 }
 
 void PointPanel::clearReason()

@@ -7,6 +7,7 @@
 #include "ui/instrument/patternform.h"
 #include "ui/shared/helpcall.h"
 #include "ui/shared/notice.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/table.h"
 #include "ui/shared/widgets.h"
 
@@ -77,6 +78,8 @@ ListenDialog::ListenDialog(const Theme &theme, Listener &listener, PhotometerSto
     tryOut();
     showState();
     m_remembered->setFocus();
+    // Lines need the width; the height is that of what is filled in.
+    resizeOnScreen(*this, QSize(fontMetrics().averageCharWidth() * 150, 0).expandedTo(sizeHint()));
 }
 
 void ListenDialog::connectParts()

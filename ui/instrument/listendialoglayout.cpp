@@ -35,8 +35,6 @@ void ListenDialog::build()
     layout->addWidget(scrolled(sides, this), 1);
     layout->addWidget(m_state);
     layout->addLayout(buildButtons());
-    const QSize usual(fontMetrics().averageCharWidth() * 150, fontMetrics().height() * 40);
-    resizeOnScreen(*this, usual.expandedTo(sizeHint()));
 }
 
 QWidget *ListenDialog::buildForms()

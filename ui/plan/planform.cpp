@@ -10,6 +10,7 @@
 #include "ui/shared/clock.h"
 #include "ui/shared/numberentry.h"
 #include "ui/shared/numberfield.h"
+#include "ui/shared/scrolledpage.h"
 #include "ui/shared/theme.h"
 #include "ui/shared/widgets.h"
 
@@ -21,6 +22,7 @@
 #include <QScrollBar>
 #include <QSignalBlocker>
 #include <QSpinBox>
+#include <QTimer>
 
 #include <algorithm>
 
@@ -92,7 +94,7 @@ void PlanForm::build()
     addFormRow(form, tr("&Title"), m_title, u"title"_s);
     addFormRow(form, tr("&Samples, one per line"), m_names, u"sampleNames"_s);
     addFormRow(form, tr("Tubes for &each sample"), m_replicates, u"replicates"_s);
-    addFormRow(form, tr("&Blank tubes"), m_blanks, u"blanks"_s);
+    addFormRow(form, tr("Blank tubes"), m_blanks, u"blanks"_s);
     addFormRow(form, tr("Samples &are"), m_form, u"form"_s);
     addFormRow(form, tr("&Wavelength"), m_wavelength, u"wavelength"_s);
     addFormRow(form, tr("Path &length"), m_pathLength, u"pathLength"_s);
@@ -141,18 +143,23 @@ void PlanForm::connectAll()
     connect(m_samples, &SampleSection::changed, this, &PlanForm::changed);
     for (StandardForm *standard : {m_standard, m_control}) {
         connect(standard, &StandardForm::changed, this, &PlanForm::changed);
-        // Ticked by its key, it may lie below the edge.
-        connect(standard, &QGroupBox::toggled, this, [this, standard](bool on) {
+        connect(standard, &StandardForm::taken, this, [this, standard] { showWhole(standard); });
+    }
+    for (QGroupBox *part : std::initializer_list<QGroupBox *>{m_standard, m_control, m_weighing}) {
+        connect(part, &QGroupBox::toggled, this, [this, part](bool on) {
             if (on)
-                ensureWidgetVisible(standard);
+                showWhole(part);
         });
     }
-    connect(m_weighing, &QGroupBox::toggled, this, [this](bool on) {
-        if (on)
-            ensureWidgetVisible(m_weighing);
-    });
     connect(m_weighing, &WeighingForm::made, m_standard, &StandardForm::take);
     connect(m_uncertainty, &UncertaintyForm::changed, this, &PlanForm::changed);
+}
+
+/// Ticked by its key, or filled from the book, it may lie below the edge; its rows have their places a moment later.
+void PlanForm::showWhole(QWidget *part)
+{
+    ensureWidgetVisible(part);
+    QTimer::singleShot(0, part, [part] { bringIntoView(*part, part->rect()); });
 }
 
 void PlanForm::setMethods(std::vector<MethodOffer> offers, const QString &usualId)

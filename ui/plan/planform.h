@@ -71,6 +71,7 @@ private:
     void connectAll();
     void onMethod();
     void tellSamples();
+    void showWhole(QWidget *part);
 
     const Theme &m_theme;
     const Clock &m_clock;

@@ -4,6 +4,7 @@
 
 #include "ui/bench/samplesmodel.h"
 #include "ui/plan/samplecelldelegate.h"
+#include "ui/shared/scrolledpage.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -80,6 +81,8 @@ QModelIndex SamplesTable::moveCursor(CursorAction action, Qt::KeyboardModifiers 
 void SamplesTable::focusInEvent(QFocusEvent *event)
 {
     Table::focusInEvent(event);
+    // After the form has brought the table into view as a whole.
+    QMetaObject::invokeMethod(this, &SamplesTable::showCurrent, Qt::QueuedConnection);
     // Nothing is keyed in the column of the names.
     if (model()->rowCount() == 0 || currentIndex().column() > 0)
         return;
@@ -90,6 +93,24 @@ void SamplesTable::focusInEvent(QFocusEvent *event)
             return;
         }
     }
+}
+
+/// The table scrolls its rows, but may itself lie half below the edge of the form. What is clicked on is seen, and must not
+/// move away below the pointer.
+void SamplesTable::currentChanged(const QModelIndex &current, const QModelIndex &previous)
+{
+    Table::currentChanged(current, previous);
+    const QWidget *focus = QApplication::focusWidget();
+    if (focus && (focus == this || isAncestorOf(focus)))
+        showCurrent();
+}
+
+void SamplesTable::showCurrent()
+{
+    if (!currentIndex().isValid() || QApplication::mouseButtons() != Qt::NoButton)
+        return;
+    scrollTo(currentIndex());
+    bringIntoView(*viewport(), visualRect(currentIndex()));
 }
 
 void SamplesTable::closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint)

@@ -18,6 +18,7 @@ public:
     SamplesTable(const Theme &theme, SamplesModel *model, QWidget *parent = nullptr);
 
 protected:
+    void currentChanged(const QModelIndex &current, const QModelIndex &previous) override;
     void keyPressEvent(QKeyEvent *event) override;
     void closeEditor(QWidget *editor, QAbstractItemDelegate::EndEditHint hint) override;
 
@@ -28,6 +29,7 @@ private:
     bool isKeyed(int column) const;
     void paste();
     void goDown();
+    void showCurrent();
 };
 
 } // namespace plateau::ui

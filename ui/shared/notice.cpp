@@ -6,6 +6,8 @@
 #include "ui/shared/widgets.h"
 
 #include <QAccessible>
+#include <QApplication>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 
@@ -36,6 +38,7 @@ Notice::Notice(const Theme &theme, QWidget *parent)
 
 void Notice::say(State state, const QString &sentence)
 {
+    stay();
     m_state = state;
     m_text->setText(withDecimalSigns(sentence));
     dress();
@@ -44,8 +47,42 @@ void Notice::say(State state, const QString &sentence)
     QAccessible::updateAccessibility(&event);
 }
 
+void Notice::sayDone(const QString &sentence, int least_ms)
+{
+    say(State::Good, sentence);
+    m_isLeaving = true;
+    m_readBy.setRemainingTime(least_ms);
+    qApp->installEventFilter(this);
+}
+
+void Notice::stay()
+{
+    if (m_isLeaving)
+        qApp->removeEventFilter(this);
+    m_isLeaving = false;
+}
+
+bool Notice::eventFilter(QObject *watched, QEvent *event)
+{
+    const bool isAct = event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonRelease;
+    if (!m_isLeaving || !isAct || !watched->isWidgetType() || !m_readBy.hasExpired())
+        return false;
+    if (const auto *widget = static_cast<const QWidget *>(watched); widget == this || isAncestorOf(widget))
+        return false; // its words are being copied
+    // After what the act itself does: what is clicked on must not move away, and what it says stays.
+    QMetaObject::invokeMethod(
+        this,
+        [this] {
+            if (m_isLeaving && m_readBy.hasExpired())
+                clear();
+        },
+        Qt::QueuedConnection);
+    return false;
+}
+
 void Notice::clear()
 {
+    stay();
     m_text->clear();
     hide();
 }

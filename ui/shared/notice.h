@@ -4,6 +4,7 @@
 
 #include "ui/shared/theme.h"
 
+#include <QDeadlineTimer>
 #include <QFrame>
 
 class QLabel;
@@ -20,16 +21,27 @@ public:
     explicit Notice(const Theme &theme, QWidget *parent = nullptr);
 
     void say(State state, const QString &sentence);
+    /// Something is done, and there is nothing to do about it: it leaves with the next key or click elsewhere, once it was
+    /// there long enough to be read.
+    void sayDone(const QString &sentence, int least_ms = usualLeast_ms);
     void clear();
     QString sentence() const;
 
+    static constexpr int usualLeast_ms = 4000;
+
+protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
 private:
     void dress();
+    void stay();
 
     const Theme &m_theme;
     QLabel *m_shape;
     QLabel *m_text;
     State m_state = State::Info;
+    bool m_isLeaving = false;
+    QDeadlineTimer m_readBy;
 };
 
 } // namespace plateau::ui

@@ -4,6 +4,7 @@
 
 #include <QCompleter>
 #include <QKeyEvent>
+#include <QRegularExpression>
 #include <QStringListModel>
 
 namespace plateau::ui {
@@ -30,10 +31,29 @@ void OfferField::setOffers(const QStringList &offers)
     setPlaceholderText(offers.isEmpty() ? QString() : tr("↓ for a list"));
 }
 
+void OfferField::complete()
+{
+    const QString typed = text();
+    if (typed.trimmed().isEmpty() || cursorPosition() != typed.size())
+        return;
+    const QStringList fitting = m_offers->stringList().filter(
+        QRegularExpression(QStringLiteral("^") + QRegularExpression::escape(typed),
+                           QRegularExpression::CaseInsensitiveOption));
+    if (fitting.size() != 1 || fitting.front().size() == typed.size())
+        return;
+    setText(fitting.front());
+    setSelection(int(text().size()), int(typed.size() - text().size())); // the cursor stays where it was typed
+    Q_EMIT textEdited(text());
+}
+
 void OfferField::keyPressEvent(QKeyEvent *event)
 {
     if (event->key() != Qt::Key_Down || m_offers->rowCount() == 0) {
+        const QString before = text();
         QLineEdit::keyPressEvent(event);
+        const bool isTyped = !event->text().isEmpty() && event->text().front().isPrint();
+        if (m_completes && isTyped && text() != before)
+            complete();
         return;
     }
     m_list->setCompletionPrefix({});

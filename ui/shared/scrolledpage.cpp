@@ -41,6 +41,14 @@ private:
     QWidget *m_page;
 };
 
+/// Of what is larger than the view its beginning.
+void showPlace(QScrollArea &area, const QRect &place)
+{
+    const QSize seen = place.size().boundedTo(area.viewport()->size());
+    const QPoint centre = place.topLeft() + QPoint(seen.width(), seen.height()) / 2;
+    area.ensureVisible(centre.x(), centre.y(), seen.width() / 2, seen.height() / 2);
+}
+
 } // namespace
 
 ScrolledPage::ScrolledPage(QWidget *page, QWidget *parent)
@@ -87,11 +95,16 @@ void ScrolledPage::showFocus(const QWidget *focus)
 {
     if (!focus || !widget()->isAncestorOf(focus))
         return;
-    // Of what is larger than the view its beginning.
-    const QRect place(focus->mapTo(widget(), QPoint()), focus->size());
-    const QSize seen = place.size().boundedTo(viewport()->size());
-    const QPoint centre = place.topLeft() + QPoint(seen.width(), seen.height()) / 2;
-    ensureVisible(centre.x(), centre.y(), seen.width() / 2, seen.height() / 2);
+    showPlace(*this, {focus->mapTo(widget(), QPoint()), focus->size()});
+}
+
+void bringIntoView(const QWidget &widget, const QRect &part)
+{
+    for (QWidget *above = widget.parentWidget(); above; above = above->parentWidget()) {
+        auto *area = qobject_cast<QScrollArea *>(above);
+        if (area && area->widget() && area->widget()->isAncestorOf(&widget))
+            showPlace(*area, {widget.mapTo(area->widget(), part.topLeft()), part.size()});
+    }
 }
 
 ScrolledPage *scrolled(QLayout *form, QWidget *parent)

@@ -31,6 +31,10 @@ private:
     void showFocus(const QWidget *focus);
 };
 
+/// Scrolls every area that the widget stands in until that part of it is seen; of what is larger than the area its
+/// beginning.
+void bringIntoView(const QWidget &widget, const QRect &part);
+
 /// Rows and columns of a dialog's form, as such a page.
 ScrolledPage *scrolled(QLayout *form, QWidget *parent);
 

@@ -132,4 +132,23 @@ TEST(Reporting, TheUnitOfAMeasurandComesBeforeThatOfItsProduct)
     EXPECT_EQ(reportUnitOf(laboratory, u"perry"_s, u"Ethanol"_s), std::nullopt);
 }
 
+TEST(Reporting, AMeasurandMayHaveItsUnitWhateverTheProduct)
+{
+    Laboratory laboratory;
+    laboratory.reportUnits = {{{}, u"Ethanol"_s, ReportUnit::GramPerLitre},
+                              {u"Cider"_s, {}, ReportUnit::MilligramPerLitre},
+                              {u"Perry"_s, u"Ethanol"_s, ReportUnit::MillimolPerLitre}};
+    EXPECT_EQ(reportUnitOf(laboratory, {}, u"Ethanol"_s), ReportUnit::GramPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"cider"_s, u"Ethanol"_s), ReportUnit::GramPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"cider"_s, u"Acetic acid"_s), ReportUnit::MilligramPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"perry"_s, u"Ethanol"_s), ReportUnit::MillimolPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, {}, {}), std::nullopt);
+    const auto with = [](const ProductUnit &only) {
+        return problemsWith([&](Laboratory &l) { l.reportUnits = {only}; });
+    };
+    EXPECT_TRUE(with({{}, u"Ethanol"_s, ReportUnit::GramPerLitre}).empty());
+    EXPECT_TRUE(names(with({{}, {}, ReportUnit::GramPerLitre}), "/reportUnits/0/product",
+                      "neither a product nor a measurand"));
+}
+
 } // namespace plateau::planning
