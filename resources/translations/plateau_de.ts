@@ -541,10 +541,6 @@
             <translation>Grenzen aus %1 Werten, Lauf %2 bis Lauf %3: %4.</translation>
         </message>
         <message>
-            <source>From so few values they are provisional; 20 or more are usual.</source>
-            <translation>Aus so wenigen Werten sind sie vorläufig; üblich sind 20 oder mehr.</translation>
-        </message>
-        <message>
             <source>Look for a pipetting error, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
             <translation>Auf einen Pipettierfehler, eine Luftblase oder einen vertauschten Ansatz achten und erneut messen, bevor Ergebnisse dieses Laufs berichtet werden.</translation>
         </message>
@@ -709,10 +705,6 @@
             <translation>Eine Untergruppe hat 2 bis %1 Werte.</translation>
         </message>
         <message>
-            <source>Limits from earlier runs need the values of one subgroup at least.</source>
-            <translation>Grenzen aus früheren Läufen brauchen die Werte von mindestens einer Untergruppe.</translation>
-        </message>
-        <message>
             <source>The loss per hour cannot be told yet: it takes three recoveries or more whose standard's age is known.</source>
             <translation>Der Verlust pro Stunde lässt sich noch nicht angeben: Nötig sind drei oder mehr Wiederfindungen mit bekanntem Alter des Standards.</translation>
         </message>
@@ -741,10 +733,6 @@
             <translation>%1 Wiederfindungen im Alter von %2 bis %3 zeigen einen Verlust von %4 pro Stunde (95-%-Intervall %5 bis %6), %7.</translation>
         </message>
         <message>
-            <source>Limits from earlier runs need 2 to %1 values.</source>
-            <translation>Grenzen aus früheren Läufen brauchen 2 bis %1 Werte.</translation>
-        </message>
-        <message>
             <source>The weight of the newest value must be above 0 and at most 1.</source>
             <translation>Das Gewicht des neuesten Werts muss größer als 0 und höchstens 1 sein.</translation>
         </message>
@@ -771,6 +759,30 @@
         <message>
             <source>which agrees with a standard that keeps its strength</source>
             <translation>was zu einem Standard passt, der seinen Gehalt behält</translation>
+        </message>
+        <message>
+            <source>They are provisional: whether nothing is out of control is said from %1 values on. Under Limits and rules, raise the number of values to %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>They are provisional: whether nothing is out of control is said from %1 values on.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Values of several materials stand in this chart, so it has no limits: a control chart is of one material. Choose one above.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Limits need %1 values.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The ranges are of many samples: the limits hold where these have similar amounts.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Limits from earlier runs need %1 to %2 values.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -1390,14 +1402,6 @@
             <translation>Die Probenvolumina stimmen überein: Abstand %1, zulässig bis %2 (%3).</translation>
         </message>
         <message>
-            <source>Different sample volumes give results %1 apart, more than %2 (%3). Suspect an interference: dilute further, or check by a spike.</source>
-            <translation>Verschiedene Probenvolumina ergeben Ergebnisse mit einem Abstand von %1, mehr als %2 (%3). Verdacht auf eine Störung: stärker verdünnen oder durch Aufstockung prüfen.</translation>
-        </message>
-        <message>
-            <source>The replicates in %1 are %2 apart, more than %3 (%4). Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
-            <translation>Die Parallelansätze in %1 liegen %2 auseinander, mehr als %3 (%4). Erneut ablesen, solange sie im Rack stehen; weichen sie weiterhin ab, wurde einer falsch pipettiert: die Probe wiederholen.</translation>
-        </message>
-        <message>
             <source>the method's repeatability limit</source>
             <translation>die Wiederholgrenze der Methode</translation>
         </message>
@@ -1512,10 +1516,6 @@
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
-        </message>
-        <message>
-            <source>%1. %2</source>
-            <translation>%1. %2</translation>
         </message>
         <message>
             <source>a reading is missing</source>
@@ -1763,52 +1763,20 @@
             <translation>mit %1</translation>
         </message>
         <message>
-            <source>%1 Repeat %2.</source>
-            <translation>%1 Wiederholen: %2.</translation>
-        </message>
-        <message>
-            <source>%1 Report as below the limit of quantification, %2.</source>
-            <translation>%1 Als unter der Bestimmungsgrenze berichten, %2.</translation>
-        </message>
-        <message>
-            <source>%1 Report as below the limit of quantification.</source>
-            <translation>%1 Als unter der Bestimmungsgrenze berichten.</translation>
-        </message>
-        <message>
-            <source>%1 Another tube of the sample is not: look for a missing addition.</source>
-            <translation>%1 Ein anderer Ansatz der Probe ist es nicht: auf eine fehlende Zugabe achten.</translation>
-        </message>
-        <message>
             <source>The run has a blank.</source>
             <translation>Der Lauf hat einen Blindwert.</translation>
-        </message>
-        <message>
-            <source>No blank has been read: the results are not corrected for what the reagents themselves do. Run a blank with diluent in place of sample.</source>
-            <translation>Kein Blindwert wurde abgelesen: Die Ergebnisse sind nicht um den Beitrag der Reagenzien selbst korrigiert. Einen Blindwert mit Verdünnungsmittel anstelle der Probe mitführen.</translation>
         </message>
         <message>
             <source>Mean blank signal %1 is within %2.</source>
             <translation>Das mittlere Blindwertsignal %1 liegt innerhalb von %2.</translation>
         </message>
         <message>
-            <source>Mean blank signal %1 is beyond the method's %2. Look for a contaminated reagent or cuvette and repeat the blank.</source>
-            <translation>Das mittlere Blindwertsignal %1 liegt jenseits der Vorgabe der Methode von %2. Auf ein verunreinigtes Reagenz oder eine verunreinigte Küvette achten und den Blindwert wiederholen.</translation>
-        </message>
-        <message>
             <source>The blanks agree: %1 apart, up to %2 allowed.</source>
             <translation>Die Blindwerte stimmen überein: Abstand %1, zulässig bis %2.</translation>
         </message>
         <message>
-            <source>The blanks (%1) are %2 apart, more than %3 (%4). One of them was pipetted or read wrongly: read them again.</source>
-            <translation>Die Blindwerte (%1) liegen %2 auseinander, mehr als %3 (%4). Einer wurde falsch pipettiert oder abgelesen: erneut ablesen.</translation>
-        </message>
-        <message>
             <source>%1, lot %2, is in date until %3.</source>
             <translation>%1, Charge %2, ist verwendbar bis %3.</translation>
-        </message>
-        <message>
-            <source>%1, lot %2, expired on %3. Repeat with a lot in date, or say why it may stand.</source>
-            <translation>%1, Charge %2, ist abgelaufen am %3. Mit einer verwendbaren Charge wiederholen oder angeben, warum es so stehen bleiben kann.</translation>
         </message>
         <message>
             <source>%1 found, %2 at use</source>
@@ -1823,28 +1791,12 @@
             <translation>Die Wiederfindung %1 liegt innerhalb von %2 (%3).</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
-            <translation>Die Wiederfindung %1 liegt außerhalb von %2 (%3). Herstellung und Alter des Standards, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
-        </message>
-        <message>
-            <source>The standard was too old: %1. Make a fresh one.</source>
-            <translation>Der Standard war zu alt: %1. Einen frischen herstellen.</translation>
-        </message>
-        <message>
             <source>The standard was fresh enough: %1.</source>
             <translation>Der Standard war frisch genug: %1.</translation>
         </message>
         <message>
             <source>Recovery of the spike %1 is within %2.</source>
             <translation>Die Wiederfindung der Aufstockung %1 liegt innerhalb von %2.</translation>
-        </message>
-        <message>
-            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a higher dilution.</source>
-            <translation>Der aufgestockte Ansatz liegt über dem, was der Test misst; seine Wiederfindung von %1 sagt nichts aus. Mit geringerer Aufstockung oder stärkerer Verdünnung wiederholen.</translation>
-        </message>
-        <message>
-            <source>Recovery of the spike %1 is outside %2. Suspect an interference or a pipetting error.</source>
-            <translation>Die Wiederfindung der Aufstockung %1 liegt außerhalb von %2. Verdacht auf eine Störung oder einen Pipettierfehler.</translation>
         </message>
         <message>
             <source>%1 old, %2 of its strength left</source>
@@ -2095,14 +2047,6 @@
             <translation>%1: %2 ist %3, und %4 müssen nach der Reaktion übrig sein. Ein verrutschtes Komma oder ein vergessenes Reagenz suchen.</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation>Die Wiederfindung %1 liegt außerhalb von %2 (%3). Sollwert und Datum der Kontrolle, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
-        </message>
-        <message>
-            <source>The control was too old: %1. Take a fresh one.</source>
-            <translation>Die Kontrolle war zu alt: %1. Eine frische nehmen.</translation>
-        </message>
-        <message>
             <source>The control was fresh enough: %1.</source>
             <translation>Die Kontrolle war frisch genug: %1.</translation>
         </message>
@@ -2117,6 +2061,174 @@
         <message>
             <source>%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped decimal point, and that the photometer was set to zero as always.</source>
             <translation>%1: %2 ist %3, Blindwerte früherer Läufe mit dieser Methode lagen aber bei etwa %4. Prüfen, ob das Dezimalzeichen verrutscht ist und das Photometer wie immer auf null gesetzt wurde.</translation>
+        </message>
+        <message>
+            <source>The replicates in %1 are %2 apart, more than %3 (%4).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Different sample volumes give results %1 apart, more than %2 (%3).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Suspect an interference: dilute further, or check by a spike.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What the reagents show by themselves is taken off the result, and is more than usual.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Their mean is taken off the result, which is less well known by that.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The result is their mean, which is less well known than usual.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The results of the run may be off in the same proportion.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What it held at its use is less well known, and so is what rests on it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Whether something in the sample disturbs the measurement is open.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Something in the sample may disturb the measurement.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The result may be that of an incomplete reaction.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It may have worked less well than one in date.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The method does not say how well it works with such a volume.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No result rests on such a signal.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No result rests on such a reading.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2 is %3, and %4 has to be there at the start for the largest signal and what must remain. Look for a slipped decimal point or a reagent left out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look for a slipped decimal point, and that the photometer was set to zero.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 Or the decimal point slipped: %2 would be plausible here.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report as below the limit of quantification, %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report as below the limit of quantification.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Another tube of the sample is not: look for a missing addition.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No blank has been read: the results are not corrected for what the reagents themselves do.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Run a blank with diluent in place of sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mean blank signal %1 is beyond the method's %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Look for a contaminated reagent or cuvette and repeat the blank.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The blanks (%1) are %2 apart, more than %3 (%4).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One of them was pipetted or read wrongly: read them again.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, lot %2, expired on %3.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat with a lot in date, or say why it may stand.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery %1 is outside %2 (%3).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was too old: %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The standard was too old: %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Make a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat it with less spike or a higher dilution.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery of the spike %1 is outside %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Suspect an interference or a pipetting error.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -2860,20 +2972,20 @@
     <context>
         <name>plateau::exchange::KeyedMoment</name>
         <message>
-            <source>Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.</source>
-            <translation>Eine Zeit eingeben, z. B. 8:10, oder mit Tag, z. B. 2026-03-02 8:10.</translation>
-        </message>
-        <message>
-            <source>That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
-            <translation>Das ist keine Zeit: schreiben wie 8:10, oder mit Tag wie 2026-03-02 8:10.</translation>
-        </message>
-        <message>
             <source>There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.</source>
             <translation>Diese Zeit gibt es nicht: Stunden bis 23 und Minuten bis 59 schreiben, an einem Tag, den es gibt.</translation>
         </message>
         <message>
             <source>That time is still to come; give the time when it was done.</source>
             <translation>Diese Zeit liegt noch in der Zukunft; den Zeitpunkt angeben, zu dem es getan wurde.</translation>
+        </message>
+        <message>
+            <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -3671,10 +3783,6 @@
             <translation>Acetaldehyd</translation>
         </message>
         <message>
-            <source>Acetaldehyde + NAD + H2O → acetate + NADH + 2 H+ (aldehyde dehydrogenase)</source>
-            <translation>Acetaldehyd + NAD + H2O → Acetat + NADH + 2 H+ (Aldehyd-Dehydrogenase)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each acetaldehyde.</source>
             <translation>Je Acetaldehyd entsteht ein NADH.</translation>
         </message>
@@ -3747,16 +3855,8 @@
             <translation>Essigsäure</translation>
         </message>
         <message>
-            <source>L-malate + NAD ⇌ oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation>L-Malat + NAD ⇌ Oxalacetat + NADH + H+ (L-Malat-Dehydrogenase)</translation>
-        </message>
-        <message>
             <source>Acetate + ATP + CoA → acetyl-CoA + AMP + diphosphate (acetyl-CoA synthetase)</source>
             <translation>Acetat + ATP + CoA → Acetyl-CoA + AMP + Diphosphat (Acetyl-CoA-Synthetase)</translation>
-        </message>
-        <message>
-            <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA (citrate synthase)</source>
-            <translation>Acetyl-CoA + Oxalacetat + H2O → Citrat + CoA (Citrat-Synthase)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetate, less what the malate equilibrium had formed before.</source>
@@ -3829,10 +3929,6 @@
         <message>
             <source>Urea</source>
             <translation>Harnstoff</translation>
-        </message>
-        <message>
-            <source>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate dehydrogenase)</source>
-            <translation>NH4+ + 2-Oxoglutarat + NADH + H+ → L-Glutamat + NAD + H2O (Glutamat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Urea + H2O → 2 NH3 + CO2 (urease)</source>
@@ -3917,14 +4013,6 @@
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase)</source>
             <translation>Citrat → Oxalacetat + Acetat (Citrat-Lyase)</translation>
-        </message>
-        <message>
-            <source>Oxaloacetate + NADH + H+ → L-malate + NAD (L-malate dehydrogenase)</source>
-            <translation>Oxalacetat + NADH + H+ → L-Malat + NAD (L-Malat-Dehydrogenase)</translation>
-        </message>
-        <message>
-            <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
-            <translation>Pyruvat + NADH + H+ → L-Lactat + NAD (L-Lactat-Dehydrogenase), für Oxalacetat, das Kohlendioxid verloren hat</translation>
         </message>
         <message>
             <source>One NADH used for each citrate.</source>
@@ -4051,14 +4139,6 @@
             <translation>D-Gluconsäure</translation>
         </message>
         <message>
-            <source>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</source>
-            <translation>D-Gluconat + ATP → 6-Phosphogluconat + ADP (Gluconat-Kinase)</translation>
-        </message>
-        <message>
-            <source>6-Phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
-            <translation>6-Phosphogluconat + NADP → Ribulose-5-phosphat + CO2 + NADPH (6-Phosphogluconat-Dehydrogenase)</translation>
-        </message>
-        <message>
             <source>One NADPH formed for each D-gluconate.</source>
             <translation>Je D-Gluconat entsteht ein NADPH.</translation>
         </message>
@@ -4097,10 +4177,6 @@
         <message>
             <source>D-lactic acid</source>
             <translation>D-Milchsäure</translation>
-        </message>
-        <message>
-            <source>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate dehydrogenase)</source>
-            <translation>D-Lactat + NAD → Pyruvat + NADH + H+ (D-Lactat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Pyruvate + L-glutamate → L-alanine + 2-oxoglutarate (glutamate-pyruvate transaminase)</source>
@@ -4151,10 +4227,6 @@
             <translation>D-Äpfelsäure</translation>
         </message>
         <message>
-            <source>D-malate + NAD → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
-            <translation>D-Malat + NAD → Pyruvat + CO2 + NADH (D-Malat-Dehydrogenase, decarboxylierend)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each D-malate.</source>
             <translation>Je D-Malat entsteht ein NADH.</translation>
         </message>
@@ -4201,14 +4273,6 @@
         <message>
             <source>D-sorbitol</source>
             <translation>D-Sorbit</translation>
-        </message>
-        <message>
-            <source>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol dehydrogenase)</source>
-            <translation>D-Sorbit + NAD → D-Fructose + NADH + H+ (Sorbit-Dehydrogenase)</translation>
-        </message>
-        <message>
-            <source>NADH + INT → NAD + formazan (diaphorase)</source>
-            <translation>NADH + INT → NAD + Formazan (Diaphorase)</translation>
         </message>
         <message>
             <source>One formazan formed for each D-sorbitol.</source>
@@ -4261,10 +4325,6 @@
         <message>
             <source>Ethanol</source>
             <translation>Ethanol</translation>
-        </message>
-        <message>
-            <source>Ethanol + NAD → acetaldehyde + NADH + H+ (alcohol dehydrogenase)</source>
-            <translation>Ethanol + NAD → Acetaldehyd + NADH + H+ (Alkohol-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Two NADH formed for each ethanol.</source>
@@ -4343,10 +4403,6 @@
             <translation>Sulfit + O2 + H2O → Sulfat + H2O2 (Sulfit-Oxidase)</translation>
         </message>
         <message>
-            <source>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidase)</source>
-            <translation>H2O2 + NADH + H+ → 2 H2O + NAD (NADH-Peroxidase)</translation>
-        </message>
-        <message>
             <source>One NADH used for each sulphite.</source>
             <translation>Je Sulfit wird ein NADH verbraucht.</translation>
         </message>
@@ -4411,14 +4467,6 @@
             <translation>Stärke + n H2O → n D-Glucose (Amyloglucosidase), vor dem Test</translation>
         </message>
         <message>
-            <source>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</source>
-            <translation>D-Glucose + ATP → Glucose-6-phosphat + ADP (Hexokinase)</translation>
-        </message>
-        <message>
-            <source>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate dehydrogenase)</source>
-            <translation>Glucose-6-phosphat + NADP → 6-Phosphogluconat + NADPH + H+ (Glucose-6-phosphat-Dehydrogenase)</translation>
-        </message>
-        <message>
             <source>One NADPH formed for each D-glucose.</source>
             <translation>Je D-Glucose entsteht ein NADPH.</translation>
         </message>
@@ -4461,10 +4509,6 @@
         <message>
             <source>D-fructose</source>
             <translation>D-Fructose</translation>
-        </message>
-        <message>
-            <source>D-glucose + ATP → glucose-6-phosphate + ADP; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</source>
-            <translation>D-Glucose + ATP → Glucose-6-phosphat + ADP; D-Fructose + ATP → Fructose-6-phosphat + ADP (Hexokinase)</translation>
         </message>
         <message>
             <source>Fructose-6-phosphate → glucose-6-phosphate (phosphoglucose isomerase)</source>
@@ -4519,18 +4563,6 @@
             <translation>Glycerin</translation>
         </message>
         <message>
-            <source>Glycerol + ATP → glycerol-3-phosphate + ADP (glycerol kinase)</source>
-            <translation>Glycerin + ATP → Glycerin-3-phosphat + ADP (Glycerokinase)</translation>
-        </message>
-        <message>
-            <source>ADP + phosphoenolpyruvate → ATP + pyruvate (pyruvate kinase)</source>
-            <translation>ADP + Phosphoenolpyruvat → ATP + Pyruvat (Pyruvat-Kinase)</translation>
-        </message>
-        <message>
-            <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase)</source>
-            <translation>Pyruvat + NADH + H+ → L-Lactat + NAD (L-Lactat-Dehydrogenase)</translation>
-        </message>
-        <message>
             <source>One NADH used for each glycerol.</source>
             <translation>Je Glycerin wird ein NADH verbraucht.</translation>
         </message>
@@ -4557,10 +4589,6 @@
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
             <translation>L-Ascorbinsäure bei 265 nm (Vorlage)</translation>
-        </message>
-        <message>
-            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory. The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis. Der Extinktionskoeffizient von L-Ascorbat bei 265 nm und pH 6 bis 7 steht in Listen mit 14000 bis 16500 L/(mol cm): mit einem Standard des Tages kalibrieren.</translation>
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
@@ -4659,10 +4687,6 @@
             <translation>L-Glutaminsäure</translation>
         </message>
         <message>
-            <source>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate dehydrogenase)</source>
-            <translation>L-Glutamat + NAD + H2O → 2-Oxoglutarat + NH4+ + NADH + H+ (Glutamat-Dehydrogenase)</translation>
-        </message>
-        <message>
             <source>One formazan formed for each L-glutamate.</source>
             <translation>Je L-Glutamat entsteht ein Formazan.</translation>
         </message>
@@ -4699,10 +4723,6 @@
             <translation>L-Milchsäure</translation>
         </message>
         <message>
-            <source>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate dehydrogenase)</source>
-            <translation>L-Lactat + NAD → Pyruvat + NADH + H+ (L-Lactat-Dehydrogenase)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each L-lactate.</source>
             <translation>Je L-Lactat entsteht ein NADH.</translation>
         </message>
@@ -4733,10 +4753,6 @@
         <message>
             <source>L-malic acid</source>
             <translation>L-Äpfelsäure</translation>
-        </message>
-        <message>
-            <source>L-malate + NAD → oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation>L-Malat + NAD → Oxalacetat + NADH + H+ (L-Malat-Dehydrogenase)</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (glutamate-oxaloacetate transaminase)</source>
@@ -4853,10 +4869,6 @@
         <message>
             <source>Nitrate</source>
             <translation>Nitrat</translation>
-        </message>
-        <message>
-            <source>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate reductase)</source>
-            <translation>NO3- + NADPH + H+ → NO2- + NADP + H2O (Nitrat-Reduktase)</translation>
         </message>
         <message>
             <source>One NADPH used for each nitrate.</source>
@@ -4986,6 +4998,110 @@
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
             <translation>Trockenfrüchte, Kartoffelerzeugnisse, 1 bis 5 g: in der Kälte zerkleinern, mit 60 mL Wasser von pH 8 in einem verschlossenen 100-mL-Kolben 15 min bei 60 °C schütteln, verschlossen abkühlen, mit Wasser auffüllen und durch einen abgedeckten Trichter filtrieren; sofort verwenden. Masse und Extraktvolumen bei der Probe eingeben.</translation>
         </message>
+        <message>
+            <source>Acetaldehyde + NAD⁺ + H2O → acetate + NADH + 2 H⁺ (aldehyde dehydrogenase)</source>
+            <translation>Acetaldehyd + NAD⁺ + H2O → Acetat + NADH + 2 H⁺ (Aldehyd-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>L-malate + NAD⁺ ⇌ oxaloacetate + NADH + H⁺ (L-malate dehydrogenase)</source>
+            <translation>L-Malat + NAD⁺ ⇌ Oxalacetat + NADH + H⁺ (L-Malat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA + H⁺ (citrate synthase)</source>
+            <translation>Acetyl-CoA + Oxalacetat + H2O → Citrat + CoA + H⁺ (Citrat-Synthase)</translation>
+        </message>
+        <message>
+            <source>NH4⁺ + 2-oxoglutarate + NADH + H⁺ → L-glutamate + NAD⁺ + H2O (glutamate dehydrogenase)</source>
+            <translation>NH4⁺ + 2-Oxoglutarat + NADH + H⁺ → L-Glutamat + NAD⁺ + H2O (Glutamat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>Oxaloacetate + NADH + H⁺ → L-malate + NAD⁺ (L-malate dehydrogenase)</source>
+            <translation>Oxalacetat + NADH + H⁺ → L-Malat + NAD⁺ (L-Malat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>Pyruvate + NADH + H⁺ → L-lactate + NAD⁺ (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
+            <translation>Pyruvat + NADH + H⁺ → L-Lactat + NAD⁺ (L-Lactat-Dehydrogenase), für Oxalacetat, das Kohlendioxid verloren hat</translation>
+        </message>
+        <message>
+            <source>D-gluconate + ATP → 6-phosphogluconate + ADP + H⁺ (gluconate kinase)</source>
+            <translation>D-Gluconat + ATP → 6-Phosphogluconat + ADP + H⁺ (Gluconat-Kinase)</translation>
+        </message>
+        <message>
+            <source>6-Phosphogluconate + NADP⁺ → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
+            <translation>6-Phosphogluconat + NADP⁺ → Ribulose-5-phosphat + CO2 + NADPH (6-Phosphogluconat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>D-lactate + NAD⁺ → pyruvate + NADH + H⁺ (D-lactate dehydrogenase)</source>
+            <translation>D-Lactat + NAD⁺ → Pyruvat + NADH + H⁺ (D-Lactat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>D-malate + NAD⁺ → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
+            <translation>D-Malat + NAD⁺ → Pyruvat + CO2 + NADH (D-Malat-Dehydrogenase, decarboxylierend)</translation>
+        </message>
+        <message>
+            <source>D-sorbitol + NAD⁺ → D-fructose + NADH + H⁺ (sorbitol dehydrogenase)</source>
+            <translation>D-Sorbit + NAD⁺ → D-Fructose + NADH + H⁺ (Sorbit-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>NADH + INT⁺ → NAD⁺ + formazan (diaphorase)</source>
+            <translation>NADH + INT⁺ → NAD⁺ + Formazan (Diaphorase)</translation>
+        </message>
+        <message>
+            <source>Ethanol + NAD⁺ → acetaldehyde + NADH + H⁺ (alcohol dehydrogenase)</source>
+            <translation>Ethanol + NAD⁺ → Acetaldehyd + NADH + H⁺ (Alkohol-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>H2O2 + NADH + H⁺ → 2 H2O + NAD⁺ (NADH peroxidase)</source>
+            <translation>H2O2 + NADH + H⁺ → 2 H2O + NAD⁺ (NADH-Peroxidase)</translation>
+        </message>
+        <message>
+            <source>D-glucose + ATP → glucose-6-phosphate + ADP + H⁺ (hexokinase)</source>
+            <translation>D-Glucose + ATP → Glucose-6-phosphat + ADP + H⁺ (Hexokinase)</translation>
+        </message>
+        <message>
+            <source>Glucose-6-phosphate + NADP⁺ + H2O → 6-phosphogluconate + NADPH + 2 H⁺ (glucose-6-phosphate dehydrogenase)</source>
+            <translation>Glucose-6-phosphat + NADP⁺ + H2O → 6-Phosphogluconat + NADPH + 2 H⁺ (Glucose-6-phosphat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>D-glucose + ATP → glucose-6-phosphate + ADP + H⁺; D-fructose + ATP → fructose-6-phosphate + ADP + H⁺ (hexokinase)</source>
+            <translation>D-Glucose + ATP → Glucose-6-phosphat + ADP + H⁺; D-Fructose + ATP → Fructose-6-phosphat + ADP + H⁺ (Hexokinase)</translation>
+        </message>
+        <message>
+            <source>Glycerol + ATP → glycerol-3-phosphate + ADP + H⁺ (glycerol kinase)</source>
+            <translation>Glycerin + ATP → Glycerin-3-phosphat + ADP + H⁺ (Glycerokinase)</translation>
+        </message>
+        <message>
+            <source>ADP + phosphoenolpyruvate + H⁺ → ATP + pyruvate (pyruvate kinase)</source>
+            <translation>ADP + Phosphoenolpyruvat + H⁺ → ATP + Pyruvat (Pyruvat-Kinase)</translation>
+        </message>
+        <message>
+            <source>Pyruvate + NADH + H⁺ → L-lactate + NAD⁺ (L-lactate dehydrogenase)</source>
+            <translation>Pyruvat + NADH + H⁺ → L-Lactat + NAD⁺ (L-Lactat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
+            <translation>L-Glutamat + NAD⁺ + H2O → 2-Oxoglutarat + NH4⁺ + NADH + H⁺ (Glutamat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>L-lactate + NAD⁺ → pyruvate + NADH + H⁺ (L-lactate dehydrogenase)</source>
+            <translation>L-Lactat + NAD⁺ → Pyruvat + NADH + H⁺ (L-Lactat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>L-malate + NAD⁺ → oxaloacetate + NADH + H⁺ (L-malate dehydrogenase)</source>
+            <translation>L-Malat + NAD⁺ → Oxalacetat + NADH + H⁺ (L-Malat-Dehydrogenase)</translation>
+        </message>
+        <message>
+            <source>NO3⁻ + NADPH + H⁺ → NO2⁻ + NADP⁺ + H2O (nitrate reductase)</source>
+            <translation>NO3⁻ + NADPH + H⁺ → NO2⁻ + NADP⁺ + H2O (Nitrat-Reduktase)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::TextPlace</name>
@@ -5031,10 +5147,6 @@
         <message>
             <source>The disk failed at the end of the last step in the notebook %1, so it is not sure that it is kept: see that the disk is sound, open the notebook again, and look before doing the step again.</source>
             <translation>Der Datenträger hat am Ende des letzten Schritts im Laborjournal %1 versagt, es ist also nicht sicher, ob dieser erhalten ist: den Datenträger prüfen, das Laborjournal neu öffnen und nachsehen, bevor der Schritt wiederholt wird.</translation>
-        </message>
-        <message>
-            <source>%1 min: %2</source>
-            <translation>%1 min: %2</translation>
         </message>
         <message>
             <source>tube %1, %2</source>
@@ -6249,10 +6361,6 @@
             <translation>das Gerätebuch</translation>
         </message>
         <message>
-            <source>%1 (number %2)</source>
-            <translation>%1 (Nummer %2)</translation>
-        </message>
-        <message>
             <source>value left out of control charts</source>
             <translation>aus den Regelkarten ausgenommener Wert</translation>
         </message>
@@ -6565,16 +6673,8 @@
             <translation>Form</translation>
         </message>
         <message>
-            <source>in use (1: yes)</source>
-            <translation>in Gebrauch (1: ja)</translation>
-        </message>
-        <message>
             <source>uncertainty of</source>
             <translation>Unsicherheit von</translation>
-        </message>
-        <message>
-            <source>only the usual value (1: yes)</source>
-            <translation>nur der übliche Wert (1: ja)</translation>
         </message>
         <message>
             <source>start interval (s)</source>
@@ -6649,10 +6749,6 @@
             <translation>geplant (mL)</translation>
         </message>
         <message>
-            <source>place in the order, from 0</source>
-            <translation>Stelle in der Reihenfolge, ab 0</translation>
-        </message>
-        <message>
             <source>product</source>
             <translation>Produkt</translation>
         </message>
@@ -6677,10 +6773,6 @@
             <translation>erhalten von</translation>
         </message>
         <message>
-            <source>received (UTC)</source>
-            <translation>erhalten (UTC)</translation>
-        </message>
-        <message>
             <source>role</source>
             <translation>Rolle</translation>
         </message>
@@ -6697,10 +6789,6 @@
             <translation>Quelle</translation>
         </message>
         <message>
-            <source>begun (UTC)</source>
-            <translation>begonnen (UTC)</translation>
-        </message>
-        <message>
             <source>supplier</source>
             <translation>Lieferant</translation>
         </message>
@@ -6715,14 +6803,6 @@
         <message>
             <source>as typed</source>
             <translation>wie eingegeben</translation>
-        </message>
-        <message>
-            <source>used (UTC)</source>
-            <translation>verwendet (UTC)</translation>
-        </message>
-        <message>
-            <source>prepared (UTC)</source>
-            <translation>hergestellt (UTC)</translation>
         </message>
         <message>
             <source>volume (mL)</source>
@@ -6795,6 +6875,678 @@
         <message>
             <source>lowest (°C)</source>
             <translation>niedrigste (°C)</translation>
+        </message>
+        <message>
+            <source>a picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation type="unfinished">nicht geöffnet</translation>
+        </message>
+        <message>
+            <source>opened on %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: something was taken from it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The opening stays as it was noted, since a correction needs a reason: say why.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is not noted as opened.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing was stored: something was taken from the lot %1 on %2, so that it was open by then; give that day or an earlier one, or take back first what was ticked with it by mistake.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>no</source>
+            <translation type="unfinished">nein</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation type="unfinished">ja</translation>
+        </message>
+        <message>
+            <source>fixed, in the unit of the limit</source>
+            <translation type="unfinished">fest, in der Einheit des Grenzwerts</translation>
+        </message>
+        <message>
+            <source>added</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>corrected</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>thrown away</source>
+            <translation type="unfinished">entsorgt</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation type="unfinished">erledigt</translation>
+        </message>
+        <message>
+            <source>a multiple of the expanded uncertainty</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from a file</source>
+            <translation type="unfinished">aus einer Datei</translation>
+        </message>
+        <message>
+            <source>imported</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>label threshold</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>maximum</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>minimum</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from the network</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>one-sided 95 %</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>pasted</source>
+            <translation type="unfinished">eingefügt</translation>
+        </message>
+        <message>
+            <source>range</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>read</source>
+            <translation type="unfinished">ablesen</translation>
+        </message>
+        <message>
+            <source>received</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in use again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>to be repeated</source>
+            <translation type="unfinished">zu wiederholen</translation>
+        </message>
+        <message>
+            <source>out of use</source>
+            <translation type="unfinished">außer Gebrauch</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from the serial line</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>spoilt</source>
+            <translation type="unfinished">unbrauchbar</translation>
+        </message>
+        <message>
+            <source>taken back</source>
+            <translation type="unfinished">zurückgenommen</translation>
+        </message>
+        <message>
+            <source>counts again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>used</source>
+            <translation type="unfinished">verwendet</translation>
+        </message>
+        <message>
+            <source>analyst</source>
+            <translation type="unfinished">Analytiker</translation>
+        </message>
+        <message>
+            <source>blank</source>
+            <translation type="unfinished">Blindwert</translation>
+        </message>
+        <message>
+            <source>control</source>
+            <translation type="unfinished">Kontrollprobe</translation>
+        </message>
+        <message>
+            <source>head of the laboratory</source>
+            <translation type="unfinished">Laborleitung</translation>
+        </message>
+        <message>
+            <source>reviewer</source>
+            <translation type="unfinished">Bewerter</translation>
+        </message>
+        <message>
+            <source>sample blank</source>
+            <translation type="unfinished">Probenblindwert</translation>
+        </message>
+        <message>
+            <source>spiked sample</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by the absorptivity</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by a line through the standards</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by the run's own standard</source>
+            <translation type="unfinished">über den eigenen Standard des Laufs</translation>
+        </message>
+        <message>
+            <source>liquid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>solid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the last accepted result</source>
+            <translation type="unfinished">das letzte angenommene Ergebnis</translation>
+        </message>
+        <message>
+            <source>the mean of the accepted results</source>
+            <translation type="unfinished">der Mittelwert der angenommenen Ergebnisse</translation>
+        </message>
+        <message>
+            <source>a result that was named</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the moving range</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the standard deviation</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>computed</source>
+            <translation type="unfinished">berechnet</translation>
+        </message>
+        <message>
+            <source>from the printed table</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation type="unfinished">Extinktionskoeffizient</translation>
+        </message>
+        <message>
+            <source>extract</source>
+            <translation type="unfinished">Extrakt</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation type="unfinished">Schichtdicke</translation>
+        </message>
+        <message>
+            <source>sample volume</source>
+            <translation type="unfinished">Probenvolumen</translation>
+        </message>
+        <message>
+            <source>total volume</source>
+            <translation type="unfinished">Gesamtvolumen</translation>
+        </message>
+        <message>
+            <source>carbonated</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>clear and colourless</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>coloured</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>fatty</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rich in protein</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>turbid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>pipette %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>flask %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>uncertainties of a method, row %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>unit of a product, row %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>reason to reject %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>address, line %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>limit %1</source>
+            <translation type="unfinished">Grenzwert %1</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation type="unfinished">%1 %2</translation>
+        </message>
+        <message>
+            <source>correction of when a container was opened</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>absorptivity (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nothing speaks against it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time for an addition (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>address</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>aliquots</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>molar mass of the analyte (g/mol)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>analyte molecules per molecule</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>what was checked</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time (min)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>calibration</source>
+            <translation type="unfinished">Kalibrierung</translation>
+        </message>
+        <message>
+            <source>centre line</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>change (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>checked on</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>columns</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>column</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>constants of the chart</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>contact</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>corrects</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>put on the bench</source>
+            <translation type="unfinished">in Arbeit genommen</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation type="unfinished">Datum</translation>
+        </message>
+        <message>
+            <source>density (g/mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>standard deviation</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>dilution step (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>values of earlier runs</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>extract (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>file</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>beginning with</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>flask</source>
+            <translation type="unfinished">Messkolben</translation>
+        </message>
+        <message>
+            <source>uncertainty of the flask (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>guard band</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>decision limit h</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in use</source>
+            <translation type="unfinished">in Gebrauch</translation>
+        </message>
+        <message>
+            <source>left out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>only the usual value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>reference value k</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>weight of the newest value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>largest volume (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>line of the photometer</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>logo</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lower limit</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>prepared</source>
+            <translation type="unfinished">hergestellt am</translation>
+        </message>
+        <message>
+            <source>uncertainty of the weighing (mg)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>measurand</source>
+            <translation type="unfinished">Messgröße</translation>
+        </message>
+        <message>
+            <source>time to mix (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>result of</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>check</source>
+            <translation type="unfinished">Prüfung</translation>
+        </message>
+        <message>
+            <source>reagent beyond the need (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>path length (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>uncertainty (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>signed by</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>photometer</source>
+            <translation type="unfinished">Photometer</translation>
+        </message>
+        <message>
+            <source>plan</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>readings of the series</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>place in the order</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>program</source>
+            <translation type="unfinished">Programm</translation>
+        </message>
+        <message>
+            <source>purity, plus or minus</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>what is watched</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time for a reading (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>put back on the bench</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>repeat of</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>only a reviewer decides</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rule</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rules</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>sample volume (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>samples</source>
+            <translation type="unfinished">Proben</translation>
+        </message>
+        <message>
+            <source>samples before</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>somebody else than the analyst decides</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>clock moved by (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>size</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>solvent</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lot of the solvent</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>day of the source</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>spike</source>
+            <translation type="unfinished">Aufstockung</translation>
+        </message>
+        <message>
+            <source>standard of the spike</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>volume of the spike (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>scatter from</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>begun</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>step (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>values in a subgroup</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>total volume (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>tubes</source>
+            <translation type="unfinished">Ansätze</translation>
+        </message>
+        <message>
+            <source>tubes before</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>kind of picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>unit</source>
+            <translation type="unfinished">Einheit</translation>
+        </message>
+        <message>
+            <source>upper limit</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>use by</source>
+            <translation type="unfinished">verwenden bis</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation type="unfinished">Wert</translation>
+        </message>
+        <message>
+            <source>version</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>water</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>water, plus or minus</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>width of the limits</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -7377,6 +8129,10 @@
         <message>
             <source>it has %1 kB; at most %2 kB are allowed</source>
             <translation>es hat %1 kB; höchstens %2 kB sind zulässig</translation>
+        </message>
+        <message>
+            <source>is a unit of neither a product nor a measurand; name one of them</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -8368,13 +9124,25 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they appear here by themselves.</source>
             <translation>Von dieser Art ist noch nichts entschieden. In der Bewertung Läufe mit Standards, Kontrollproben, Blindwerten oder Doppelbestimmungen annehmen; sie erscheinen hier von selbst.</translation>
         </message>
+        <message>
+            <source>Nothing stands out against the provisional limits. That is no verdict yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No verdict: this chart has no limits.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was saved with fewer values than limits need; here their number is raised.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::CheckForm</name>
-        <message>
-            <source>&amp;Back to the item</source>
-            <translation>Zurück zum &amp;Gerät</translation>
-        </message>
         <message>
             <source>&amp;What is checked</source>
             <translation>&amp;Was geprüft wird</translation>
@@ -8442,6 +9210,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Standard uncertainty for the budgets (k = 1): %1.</source>
             <translation>Standardunsicherheit für die Budgets (k = 1): %1.</translation>
+        </message>
+        <message>
+            <source>Back to the item  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -8778,10 +9550,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Sicherungen, die neueste zuerst</translation>
         </message>
         <message>
-            <source>&amp;Back up now</source>
-            <translation>Jetzt &amp;sichern</translation>
-        </message>
-        <message>
             <source>Restore &amp;into a new notebook…</source>
             <translation>In ein neues Laborjournal &amp;wiederherstellen…</translation>
         </message>
@@ -8918,6 +9686,18 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>%1 is the notebook as it was then; this one is kept as it is. Open it by File, Another notebook.</source>
             <translation>%1 ist das Laborjournal, wie es damals war; dieses bleibt, wie es ist. Öffnen mit Datei, Anderes Laborjournal.</translation>
+        </message>
+        <message>
+            <source>Back up no&amp;w</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DayExample</name>
+        <message>
+            <source>as %1</source>
+            <comment>a day, in an empty field</comment>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -10186,10 +10966,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Es &amp;ist in Gebrauch</translation>
         </message>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
-        </message>
-        <message>
             <source>&amp;What it is</source>
             <translation>&amp;Was es ist</translation>
         </message>
@@ -10241,6 +11017,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and a run that used one which failed or was overdue says so.</source>
             <translation>Pipetten, Messkolben und dem Photometer die Namen geben, die sie unter Labor haben: Was eine Prüfung findet, ersetzt dann die Unsicherheit der Liste, und ein Lauf sagt es, wenn eines davon nicht bestanden hatte oder überfällig war.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ItemView</name>
@@ -10287,10 +11067,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>&amp;Change the item…</source>
             <translation>&amp;Gerät ändern…</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
         </message>
         <message>
             <source>Checks of the item</source>
@@ -10363,6 +11139,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Taken back: the check stays in the book and does not count.</source>
             <translation>Zurückgenommen: Die Prüfung bleibt im Buch und zählt nicht.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -11505,10 +12285,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Das ist nicht gespeichert: speichern, oder noch einmal zurückgehen, um die Eingabe zu verwerfen.</translation>
         </message>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
-        </message>
-        <message>
             <source>Produc&amp;t</source>
             <translation>&amp;Produkt</translation>
         </message>
@@ -11541,10 +12317,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>S&amp;tand</translation>
         </message>
         <message>
-            <source>The date of the source, or the day it was read, as 2026-12-31.</source>
-            <translation>Der Tag, von dem die Quelle ist oder an dem sie gelesen wurde, etwa 2026-12-31.</translation>
-        </message>
-        <message>
             <source>Decision rul&amp;e</source>
             <translation>Entscheidungs&amp;regel</translation>
         </message>
@@ -11575,6 +12347,14 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>A result is judged as: %1, %2 in %3.</source>
             <translation>Ein Ergebnis wird beurteilt als: %1, %2 in %3.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The date of the source, or the day it was read, as %1.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12077,10 +12857,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Geöffnet &amp;haltbar (Tage)</translation>
         </message>
         <message>
-            <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
-            <translation>Etwa 2026-12-31, oder ein Monat wie 2026-12. Leer, wo keiner angegeben ist.</translation>
-        </message>
-        <message>
             <source>Empty where none is stated.</source>
             <translation>Leer, wo niemand etwas angibt.</translation>
         </message>
@@ -12113,8 +12889,8 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Gelöst haltbar: ganze Tage angeben, 0 für nur diesen Tag, oder nichts, wo niemand etwas angibt.</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>Jahr-Monat-Tag</translation>
+            <source>As %1, or a month as %2. Empty where none is stated.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12126,10 +12902,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>left: %1</source>
             <translation>übrig: %1</translation>
-        </message>
-        <message>
-            <source>opened: %1</source>
-            <translation>geöffnet: %1</translation>
         </message>
         <message>
             <source>keeps once opened: %1 days</source>
@@ -12186,10 +12958,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Say why; the ledger keeps it.</source>
             <translation>Angeben, warum; die Bestandsliste bewahrt es auf.</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
         </message>
         <message>
             <source>Ledger of the container</source>
@@ -12315,17 +13083,25 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>Left according to the ledger: %1; runs took nothing from it.</source>
             <translation>Laut Bestandsliste übrig: %1; Läufe haben nichts entnommen.</translation>
         </message>
+        <message>
+            <source>opened on %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was opened on another day</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was not opened after all</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
-        <message>
-            <source>Key the day as 2026-12-31.</source>
-            <translation>Den Tag wie 2026-12-31 eingeben.</translation>
-        </message>
-        <message>
-            <source>This is not a day. Key it as 2026-12-31; a month alone, as 2026-12, means its last day.</source>
-            <translation>Das ist kein Tag. Wie 2026-12-31 eingeben; ein Monat allein, wie 2026-12, steht für seinen letzten Tag.</translation>
-        </message>
         <message>
             <source>received</source>
             <translation>eingegangen</translation>
@@ -12373,6 +13149,18 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>taken, keyed by hand</source>
             <translation>entnommen, von Hand eingetragen</translation>
+        </message>
+        <message>
+            <source>Key the day as %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This is not a day. Key it as %1; a month alone, as %2, means its last day.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>opening corrected</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12511,6 +13299,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>dry</source>
             <translation>trocken</translation>
+        </message>
+        <message>
+            <source>Noted as not opened.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13281,10 +14073,6 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
     <context>
         <name>plateau::ui::MethodView</name>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
-        </message>
-        <message>
             <source>Method</source>
             <translation>Methode</translation>
         </message>
@@ -13339,6 +14127,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>Ret&amp;ire</source>
             <translation>&amp;Deaktivieren</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13696,12 +14488,12 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Ein Name mit einer Ziffer: War eine Ablesung gemeint?</translation>
         </message>
         <message>
-            <source>Nobody of that name is set up: it can work, but not sign.</source>
-            <translation>Niemand dieses Namens ist eingerichtet: Er kann arbeiten, aber nicht unterschreiben.</translation>
+            <source>Nobody of that name is set up: they can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>This name is retired: it can work, but not sign.</source>
-            <translation>Dieser Name ist ausgeschieden: Er kann arbeiten, aber nicht unterschreiben.</translation>
+            <source>This name is retired: they can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13812,6 +14604,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>%1 in %2</source>
             <translation>%1 in %2</translation>
+        </message>
+        <message>
+            <source>%1; limits provisional</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14103,10 +14899,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Das Photometer, in dem die Läufe abgelesen werden. Was seine Prüfaufzeichnungen zu einer Ablesung und zur Schichtdicke sagen, geht in die Budgets ein; bis dahin gilt gängige Praxis und wird so benannt. Sind alle Felder leer, wird kein Photometer geführt.</translation>
         </message>
         <message>
-            <source>2026-09-14; may stay empty</source>
-            <translation>2026-09-14; darf leer bleiben</translation>
-        </message>
-        <message>
             <source>Name or number</source>
             <translation>Name oder Nummer</translation>
         </message>
@@ -14129,6 +14921,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Checked on</source>
             <translation>Geprüft am</translation>
+        </message>
+        <message>
+            <source>%1; may stay empty</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14275,6 +15071,13 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
             <translation>Gemeinsam abgehakt, gelten %1 Ansätze als in diesem Augenblick gestartet, und ihre Wartezeiten zählen ab jetzt. Jeden Ansatz abhaken, wenn %2 hineinkommt, oder die Taste noch einmal drücken, wenn alle es zugleich erhielten.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is noted as opened today; it keeps %n days from now.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
         </message>
     </context>
     <context>
@@ -14732,10 +15535,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Ansätze je Probe</translation>
         </message>
         <message>
-            <source>&amp;Blank tubes</source>
-            <translation>&amp;Blindwerte</translation>
-        </message>
-        <message>
             <source>Samples &amp;are</source>
             <translation>Proben &amp;sind</translation>
         </message>
@@ -14754,6 +15553,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1 nm</source>
             <translation>%1 nm</translation>
+        </message>
+        <message>
+            <source>Blank tubes</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14953,8 +15756,8 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Mit den Pfeiltasten oder einem Klick einen Punkt wählen; Enter oder ein zweiter Klick öffnet seinen Lauf.</translation>
         </message>
         <message>
-            <source>Take it &amp;back</source>
-            <translation>&amp;Wieder aufnehmen</translation>
+            <source>&amp;Let it count again</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14962,10 +15765,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Prepare a standard</source>
             <translation>Standard herstellen</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
         </message>
         <message>
             <source>What it gives</source>
@@ -15123,6 +15922,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>That is %1 of the strength wanted: look at the mass, the flask and the number of molecules.</source>
             <translation>Das sind %1 der gewünschten Stärke: Masse, Kolben und Zahl der Moleküle prüfen.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::PreparationView</name>
@@ -15239,10 +16042,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Wiederfindung</translation>
         </message>
         <message>
-            <source>Thrown away, &amp;because</source>
-            <translation>&amp;Entsorgt, weil</translation>
-        </message>
-        <message>
             <source>&amp;Throw it away</source>
             <translation>En&amp;tsorgen</translation>
         </message>
@@ -15277,6 +16076,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Analyte molecules in one of the substance</source>
             <translation>Analytmoleküle in einem der Substanz</translation>
+        </message>
+        <message>
+            <source>Thrown away, b&amp;ecause</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15419,6 +16222,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Read</source>
             <translation>Ablesen</translation>
+        </message>
+        <message>
+            <source>This rack %1: %2</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15589,14 +16396,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Nettosignal</translation>
         </message>
         <message>
-            <source>%1 (g/L)</source>
-            <translation>%1 (g/L)</translation>
-        </message>
-        <message>
-            <source>Concentration (g/L)</source>
-            <translation>Konzentration (g/L)</translation>
-        </message>
-        <message>
             <source>%1 (%2×)</source>
             <translation>%1 (%2×)</translation>
         </message>
@@ -15611,6 +16410,14 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1, spoilt: %2</source>
             <translation>%1, unbrauchbar: %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation type="unfinished">%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Concentration (%1)</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15702,16 +16509,20 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>%1; %2</source>
             <translation>%1; %2</translation>
         </message>
+        <message>
+            <source>; opened on %1, good until %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>; opened on %1</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
         <message>
             <source>Receive a container</source>
             <translation>Gebinde einbuchen</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
         </message>
         <message>
             <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
@@ -15740,6 +16551,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Kept at (may be empty)</source>
             <translation>Aufbewahrt in (kann leer bleiben)</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15783,10 +16598,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     </context>
     <context>
         <name>plateau::ui::RecordView</name>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>Zurück zur &amp;Liste</translation>
-        </message>
         <message>
             <source>To its rac&amp;k</source>
             <translation>Zum &amp;Rack</translation>
@@ -15851,6 +16662,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Say who puts it back: type a name.</source>
             <translation>Angeben, wer ihn wieder in Arbeit nimmt: einen Namen eingeben.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecordsPage</name>
@@ -15886,14 +16701,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Messgröße</translation>
         </message>
         <message>
-            <source>Expected (g/L)</source>
-            <translation>Erwartet (g/L)</translation>
-        </message>
-        <message>
-            <source>Found (g/L)</source>
-            <translation>Gefunden (g/L)</translation>
-        </message>
-        <message>
             <source>Recovery (%)</source>
             <translation>Wiederfindung (%)</translation>
         </message>
@@ -15904,6 +16711,22 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Standard, control or spike</source>
             <translation>Standard, Kontrolle oder Aufstockung</translation>
+        </message>
+        <message>
+            <source>Expected (%1)</source>
+            <translation type="unfinished">Erwartet (%1)</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <translation type="unfinished">Erwartet</translation>
+        </message>
+        <message>
+            <source>Found (%1)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Found</source>
+            <translation type="unfinished">Gefunden</translation>
         </message>
     </context>
     <context>
@@ -16342,9 +17165,29 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Bericht %1, Revision %2, erstellt %3 mit Plateau %4</translation>
         </message>
         <message>
-            <source>report %1</source>
+            <source>The method names no published source.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Source: %1</source>
+            <translation type="unfinished">Quelle: %1</translation>
+        </message>
+        <message>
+            <source>Accepted by %1: %2</source>
+            <translation type="unfinished">Angenommen von %1, %2 {1:?}</translation>
+        </message>
+        <message>
+            <source>Accepted by %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Accepted by %1: %2 (one reason for the whole run)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report %1</source>
             <comment>a file name</comment>
-            <translation>bericht %1</translation>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16626,10 +17469,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Einheiten der Produkte</translation>
         </message>
         <message>
-            <source>The unit in which the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation>Die Einheit, in der die Ergebnisse eines Produkts berichtet werden. Eine Zeile, die eine Messgröße nennt, geht einer vor, die nur das Produkt nennt. Was in keiner Zeile steht, wird in g/L berichtet, bei Feststoffen in g/100 g. %1</translation>
-        </message>
-        <message>
             <source>Product</source>
             <translation>Produkt</translation>
         </message>
@@ -16644,6 +17483,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Unit</source>
             <translation>Einheit</translation>
+        </message>
+        <message>
+            <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16906,9 +17749,9 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     <context>
         <name>plateau::ui::ResultsCsv</name>
         <message>
-            <source>results %1</source>
+            <source>Results %1</source>
             <comment>a file name</comment>
-            <translation>ergebnisse %1</translation>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16960,10 +17803,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
     </context>
     <context>
         <name>plateau::ui::ReviewRuleWords</name>
-        <message>
-            <source>%1 and %2</source>
-            <translation>%1 und %2</translation>
-        </message>
         <message>
             <source>, </source>
             <translation>, </translation>
@@ -17431,10 +18270,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Wählen, wovon das Ergebnis ist, damit der Wert zählt.</translation>
-        </message>
-        <message>
-            <source>year-month-day</source>
-            <translation>Jahr-Monat-Tag</translation>
         </message>
     </context>
     <context>
@@ -18454,11 +19289,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Laufprotokoll %1, Revision %2, erstellt %3 mit Plateau %4; Inhalt %5</translation>
         </message>
         <message>
-            <source>run record %1</source>
-            <comment>a file name</comment>
-            <translation>laufprotokoll %1</translation>
-        </message>
-        <message>
             <source>Result: %1.</source>
             <translation>Ergebnis: %1.</translation>
         </message>
@@ -18469,6 +19299,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>control %1</source>
             <translation>Kontrolle %1</translation>
+        </message>
+        <message>
+            <source>Run record %1</source>
+            <comment>a file name</comment>
+            <translation type="unfinished">Laufprotokoll %1</translation>
         </message>
     </context>
     <context>
@@ -18669,6 +19504,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>If the run is accepted</source>
             <translation>Wenn der Lauf angenommen wird</translation>
+        </message>
+        <message>
+            <source>as in this run</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -19102,10 +19941,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Stand</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>Jahr-Monat-Tag</translation>
-        </message>
-        <message>
             <source>What is out of control</source>
             <translation>Was außer Kontrolle ist</translation>
         </message>
@@ -19125,6 +19960,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>%1: a whole number is needed.</source>
             <translation>%1: Eine ganze Zahl ist nötig.</translation>
         </message>
+        <message>
+            <source>At least %1. With fewer than %2 the limits are provisional.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ShelfDraft</name>
@@ -19143,10 +19982,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>%1 is still to come; give the time when it came in.</source>
             <translation>%1 liegt noch in der Zukunft; die Zeit des Eingangs angeben.</translation>
-        </message>
-        <message>
-            <source>%1 is not a time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
-            <translation>%1 ist keine Zeit; den Tag schreiben wie 2026-03-02, mit Uhrzeit wie 2026-03-02 8:10 oder die Uhrzeit allein für den letzten Tag.</translation>
         </message>
         <message>
             <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
@@ -19215,6 +20050,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>protein</source>
             <translation>Protein</translation>
+        </message>
+        <message>
+            <source>%1 is not a time; write the day as %2, with the time as %2 8:10, or the time alone for the last day.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -19502,6 +20341,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <source>Known value</source>
             <translation>Bekannter Wert</translation>
         </message>
+        <message>
+            <source>Taken from the book, where it is the only one in date; choose or key another if this is not it.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::Standards</name>
@@ -19731,10 +20574,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>von &amp;Person</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>Jahr-Monat-Tag</translation>
-        </message>
-        <message>
             <source>on photometer</source>
             <translation>am Photometer</translation>
         </message>
@@ -19763,16 +20602,20 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>alle Personen</translation>
         </message>
         <message>
-            <source>%1 is not a date yet: write it as 2026-03-02.</source>
-            <translation>%1 ist noch kein Tag: schreiben wie 2026-03-02.</translation>
+            <source>%1 (all standards of it)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>all of them, without limits</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 is not a date yet: write it as %2.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
         <name>plateau::ui::SubstanceForm</name>
-        <message>
-            <source>&amp;Back</source>
-            <translation>&amp;Zurück</translation>
-        </message>
         <message>
             <source>N&amp;ame</source>
             <translation>&amp;Name</translation>
@@ -19818,10 +20661,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Der Substanz ohne das Wasser unten.</translation>
         </message>
         <message>
-            <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
-            <translation>Wie 2026-12-31, oder ein Monat wie 2026-12. Leer, wo keiner angegeben ist.</translation>
-        </message>
-        <message>
             <source>&amp;Store it in the book</source>
             <translation>Ins Buch &amp;eintragen</translation>
         </message>
@@ -19850,8 +20689,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Die halbe Breite des Bereichs, in dem der Wert sicher liegt, wie ein Zertifikat sie nennt; als Rechteckverteilung genommen.</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>Jahr-Monat-Tag</translation>
+            <source>Back  Esc</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>As %1, or a month as %2. Empty where none is stated.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -20279,10 +21122,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Der gewählte Vorgang vollständig</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>Jahr-Monat-Tag</translation>
-        </message>
-        <message>
             <source>Fin&amp;d</source>
             <translation>&amp;Finden</translation>
         </message>
@@ -20315,12 +21154,12 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>alles</translation>
         </message>
         <message>
-            <source>"%1" is not a day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
-            <translation>„%1“ ist kein Tag; als Jahr-Monat-Tag schreiben, 2026-03-02, oder das Feld leer lassen.</translation>
-        </message>
-        <message>
             <source>"%1" is not a run number; the notebook counts runs from 1.</source>
             <translation>„%1“ ist keine Nummer eines Laufs; das Laborjournal zählt sie ab 1.</translation>
+        </message>
+        <message>
+            <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -20536,6 +21375,18 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>passphrase changed</source>
             <translation>Passphrase geändert</translation>
+        </message>
+        <message>
+            <source>opening of a lot corrected</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>form %1 of the file</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation type="unfinished">%1: %2</translation>
         </message>
     </context>
     <context>
@@ -21025,10 +21876,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>&amp;Beenden</translation>
         </message>
         <message>
-            <source>Bench</source>
-            <translation>Arbeitsplatz</translation>
-        </message>
-        <message>
             <source>What is next is &amp;done now</source>
             <translation>Das Nächste ist jetzt &amp;erledigt</translation>
         </message>
@@ -21111,6 +21958,10 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Another note&amp;book…</source>
             <translation>Anderes Labor&amp;journal…</translation>
+        </message>
+        <message>
+            <source>&amp;Bench</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -21270,11 +22121,6 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
             <translation>Arbeitsblatt: %1</translation>
         </message>
         <message>
-            <source>worksheet %1</source>
-            <comment>a file name</comment>
-            <translation>arbeitsblatt %1</translation>
-        </message>
-        <message>
             <source>tube</source>
             <translation>Ansatz</translation>
         </message>
@@ -21317,6 +22163,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>notes</source>
             <translation>Bemerkungen</translation>
+        </message>
+        <message>
+            <source>Worksheet %1</source>
+            <comment>a file name</comment>
+            <translation type="unfinished" />
         </message>
     </context>
 </TS>

@@ -541,10 +541,6 @@
             <translation>Límites a partir de %1 valores, de la tanda %2 a la tanda %3: %4.</translation>
         </message>
         <message>
-            <source>From so few values they are provisional; 20 or more are usual.</source>
-            <translation>Con tan pocos valores son provisionales; lo habitual son 20 o más.</translation>
-        </message>
-        <message>
             <source>Look for a pipetting error, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
             <translation>Busque un error de pipeteo, una burbuja o un tubo confundido, y mida de nuevo antes de informar resultados de esa tanda.</translation>
         </message>
@@ -709,10 +705,6 @@
             <translation>Un subgrupo tiene de 2 a %1 valores.</translation>
         </message>
         <message>
-            <source>Limits from earlier runs need the values of one subgroup at least.</source>
-            <translation>Los límites a partir de tandas anteriores necesitan al menos los valores de un subgrupo.</translation>
-        </message>
-        <message>
             <source>The loss per hour cannot be told yet: it takes three recoveries or more whose standard's age is known.</source>
             <translation>Aún no se puede decir la pérdida por hora: hacen falta tres o más recuperaciones de patrones cuya antigüedad se conozca.</translation>
         </message>
@@ -741,10 +733,6 @@
             <translation>%1 recuperaciones con antigüedades de %2 a %3 muestran una pérdida de %4 por hora (intervalo del 95 %: de %5 a %6), %7.</translation>
         </message>
         <message>
-            <source>Limits from earlier runs need 2 to %1 values.</source>
-            <translation>Los límites a partir de tandas anteriores necesitan de 2 a %1 valores.</translation>
-        </message>
-        <message>
             <source>The weight of the newest value must be above 0 and at most 1.</source>
             <translation>El peso del valor más reciente debe ser mayor que 0 y como máximo 1.</translation>
         </message>
@@ -771,6 +759,30 @@
         <message>
             <source>which agrees with a standard that keeps its strength</source>
             <translation>lo que concuerda con un patrón que conserva su concentración</translation>
+        </message>
+        <message>
+            <source>They are provisional: whether nothing is out of control is said from %1 values on. Under Limits and rules, raise the number of values to %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>They are provisional: whether nothing is out of control is said from %1 values on.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Values of several materials stand in this chart, so it has no limits: a control chart is of one material. Choose one above.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Limits need %1 values.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The ranges are of many samples: the limits hold where these have similar amounts.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Limits from earlier runs need %1 to %2 values.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -1390,14 +1402,6 @@
             <translation>Los volúmenes de muestra concuerdan: difieren en %1, se admite hasta %2 (%3).</translation>
         </message>
         <message>
-            <source>Different sample volumes give results %1 apart, more than %2 (%3). Suspect an interference: dilute further, or check by a spike.</source>
-            <translation>Volúmenes de muestra distintos dan resultados que difieren en %1, más de %2 (%3). Sospeche una interferencia: diluya más o compruébelo con una fortificación.</translation>
-        </message>
-        <message>
-            <source>The replicates in %1 are %2 apart, more than %3 (%4). Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
-            <translation>Las réplicas en %1 difieren en %2, más de %3 (%4). Léalas de nuevo mientras están en la gradilla; si siguen sin concordar, una de ellas se pipeteó mal: repita la muestra.</translation>
-        </message>
-        <message>
             <source>the method's repeatability limit</source>
             <translation>el límite de repetibilidad del método</translation>
         </message>
@@ -1512,10 +1516,6 @@
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
-        </message>
-        <message>
-            <source>%1. %2</source>
-            <translation>%1. %2</translation>
         </message>
         <message>
             <source>a reading is missing</source>
@@ -1763,52 +1763,20 @@
             <translation>con %1</translation>
         </message>
         <message>
-            <source>%1 Repeat %2.</source>
-            <translation>%1 Repita %2.</translation>
-        </message>
-        <message>
-            <source>%1 Report as below the limit of quantification, %2.</source>
-            <translation>%1 Informe como inferior al límite de cuantificación, %2.</translation>
-        </message>
-        <message>
-            <source>%1 Report as below the limit of quantification.</source>
-            <translation>%1 Informe como inferior al límite de cuantificación.</translation>
-        </message>
-        <message>
-            <source>%1 Another tube of the sample is not: look for a missing addition.</source>
-            <translation>%1 Otro tubo de la muestra no lo está: busque una adición que falta.</translation>
-        </message>
-        <message>
             <source>The run has a blank.</source>
             <translation>La tanda tiene un blanco.</translation>
-        </message>
-        <message>
-            <source>No blank has been read: the results are not corrected for what the reagents themselves do. Run a blank with diluent in place of sample.</source>
-            <translation>No se ha leído ningún blanco: los resultados no están corregidos de lo que hacen los propios reactivos. Lea un blanco con diluyente en lugar de muestra.</translation>
         </message>
         <message>
             <source>Mean blank signal %1 is within %2.</source>
             <translation>La señal media del blanco %1 está dentro de %2.</translation>
         </message>
         <message>
-            <source>Mean blank signal %1 is beyond the method's %2. Look for a contaminated reagent or cuvette and repeat the blank.</source>
-            <translation>La señal media del blanco %1 está más allá de %2 del método. Busque un reactivo o una cubeta contaminados y repita el blanco.</translation>
-        </message>
-        <message>
             <source>The blanks agree: %1 apart, up to %2 allowed.</source>
             <translation>Los blancos concuerdan: difieren en %1, se admite hasta %2.</translation>
         </message>
         <message>
-            <source>The blanks (%1) are %2 apart, more than %3 (%4). One of them was pipetted or read wrongly: read them again.</source>
-            <translation>Los blancos (%1) difieren en %2, más de %3 (%4). Uno de ellos se pipeteó o se leyó mal: léalos de nuevo.</translation>
-        </message>
-        <message>
             <source>%1, lot %2, is in date until %3.</source>
             <translation>%1, lote %2, no caduca hasta %3.</translation>
-        </message>
-        <message>
-            <source>%1, lot %2, expired on %3. Repeat with a lot in date, or say why it may stand.</source>
-            <translation>%1, lote %2, caducó el %3. Repita con un lote sin caducar o indique por qué puede quedar así.</translation>
         </message>
         <message>
             <source>%1 found, %2 at use</source>
@@ -1823,28 +1791,12 @@
             <translation>La recuperación %1 está dentro de %2 (%3).</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
-            <translation>La recuperación %1 está fuera de %2 (%3). Compruebe la preparación y la antigüedad del patrón, la pipeta y los reactivos antes de usar ningún resultado de esta tanda.</translation>
-        </message>
-        <message>
-            <source>The standard was too old: %1. Make a fresh one.</source>
-            <translation>El patrón era demasiado antiguo: %1. Prepare uno nuevo.</translation>
-        </message>
-        <message>
             <source>The standard was fresh enough: %1.</source>
             <translation>El patrón era lo bastante reciente: %1.</translation>
         </message>
         <message>
             <source>Recovery of the spike %1 is within %2.</source>
             <translation>La recuperación de la fortificación %1 está dentro de %2.</translation>
-        </message>
-        <message>
-            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a higher dilution.</source>
-            <translation>El tubo fortificado está por encima de lo que mide el ensayo; su recuperación de %1 no dice nada. Repítalo con menos fortificación o una dilución mayor.</translation>
-        </message>
-        <message>
-            <source>Recovery of the spike %1 is outside %2. Suspect an interference or a pipetting error.</source>
-            <translation>La recuperación de la fortificación %1 está fuera de %2. Sospeche una interferencia o un error de pipeteo.</translation>
         </message>
         <message>
             <source>%1 old, %2 of its strength left</source>
@@ -2095,14 +2047,6 @@
             <translation>%1: %2 es %3, y deben quedar %4 al terminar la reacción. Busque una coma desplazada o un reactivo olvidado.</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation>La recuperación %1 está fuera de %2 (%3). Compruebe el valor y la fecha del control, la pipeta y los reactivos antes de usar ningún resultado de esta tanda.</translation>
-        </message>
-        <message>
-            <source>The control was too old: %1. Take a fresh one.</source>
-            <translation>El control era demasiado antiguo: %1. Tome uno nuevo.</translation>
-        </message>
-        <message>
             <source>The control was fresh enough: %1.</source>
             <translation>El control era lo bastante reciente: %1.</translation>
         </message>
@@ -2117,6 +2061,174 @@
         <message>
             <source>%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped decimal point, and that the photometer was set to zero as always.</source>
             <translation>%1: %2 es %3, pero los blancos de tandas anteriores con este método dieron alrededor de %4. Busque un signo decimal desplazado y compruebe que el fotómetro se puso a cero como siempre.</translation>
+        </message>
+        <message>
+            <source>The replicates in %1 are %2 apart, more than %3 (%4).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Different sample volumes give results %1 apart, more than %2 (%3).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Suspect an interference: dilute further, or check by a spike.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What the reagents show by themselves is taken off the result, and is more than usual.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Their mean is taken off the result, which is less well known by that.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The result is their mean, which is less well known than usual.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The results of the run may be off in the same proportion.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What it held at its use is less well known, and so is what rests on it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Whether something in the sample disturbs the measurement is open.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Something in the sample may disturb the measurement.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The result may be that of an incomplete reaction.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It may have worked less well than one in date.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The method does not say how well it works with such a volume.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No result rests on such a signal.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No result rests on such a reading.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2 is %3, and %4 has to be there at the start for the largest signal and what must remain. Look for a slipped decimal point or a reagent left out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look for a slipped decimal point, and that the photometer was set to zero.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 Or the decimal point slipped: %2 would be plausible here.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report as below the limit of quantification, %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report as below the limit of quantification.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Another tube of the sample is not: look for a missing addition.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No blank has been read: the results are not corrected for what the reagents themselves do.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Run a blank with diluent in place of sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mean blank signal %1 is beyond the method's %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Look for a contaminated reagent or cuvette and repeat the blank.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The blanks (%1) are %2 apart, more than %3 (%4).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One of them was pipetted or read wrongly: read them again.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, lot %2, expired on %3.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat with a lot in date, or say why it may stand.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery %1 is outside %2 (%3).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was too old: %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The standard was too old: %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Make a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat it with less spike or a higher dilution.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery of the spike %1 is outside %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Suspect an interference or a pipetting error.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -2860,20 +2972,20 @@
     <context>
         <name>plateau::exchange::KeyedMoment</name>
         <message>
-            <source>Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.</source>
-            <translation>Introduzca una hora, como 8:10, o con su día, como 2026-03-02 8:10.</translation>
-        </message>
-        <message>
-            <source>That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
-            <translation>Eso no es una hora: escríbala como 8:10, o con su día, como 2026-03-02 8:10.</translation>
-        </message>
-        <message>
             <source>There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.</source>
             <translation>Esa hora no existe: escriba horas hasta 23 y minutos hasta 59, de un día que exista.</translation>
         </message>
         <message>
             <source>That time is still to come; give the time when it was done.</source>
             <translation>Esa hora aún está por llegar; indique la hora en que se hizo.</translation>
+        </message>
+        <message>
+            <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -3671,10 +3783,6 @@
             <translation>Acetaldehído</translation>
         </message>
         <message>
-            <source>Acetaldehyde + NAD + H2O → acetate + NADH + 2 H+ (aldehyde dehydrogenase)</source>
-            <translation>Acetaldehído + NAD + H2O → acetato + NADH + 2 H+ (aldehído deshidrogenasa)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each acetaldehyde.</source>
             <translation>Se forma un NADH por cada acetaldehído.</translation>
         </message>
@@ -3747,16 +3855,8 @@
             <translation>Ácido acético</translation>
         </message>
         <message>
-            <source>L-malate + NAD ⇌ oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation>L-malato + NAD ⇌ oxalacetato + NADH + H+ (L-malato deshidrogenasa)</translation>
-        </message>
-        <message>
             <source>Acetate + ATP + CoA → acetyl-CoA + AMP + diphosphate (acetyl-CoA synthetase)</source>
             <translation>Acetato + ATP + CoA → acetil-CoA + AMP + difosfato (acetil-CoA sintetasa)</translation>
-        </message>
-        <message>
-            <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA (citrate synthase)</source>
-            <translation>Acetil-CoA + oxalacetato + H2O → citrato + CoA (citrato sintasa)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetate, less what the malate equilibrium had formed before.</source>
@@ -3829,10 +3929,6 @@
         <message>
             <source>Urea</source>
             <translation>Urea</translation>
-        </message>
-        <message>
-            <source>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate dehydrogenase)</source>
-            <translation>NH4+ + 2-oxoglutarato + NADH + H+ → L-glutamato + NAD + H2O (glutamato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Urea + H2O → 2 NH3 + CO2 (urease)</source>
@@ -3917,14 +4013,6 @@
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase)</source>
             <translation>Citrato → oxalacetato + acetato (citrato liasa)</translation>
-        </message>
-        <message>
-            <source>Oxaloacetate + NADH + H+ → L-malate + NAD (L-malate dehydrogenase)</source>
-            <translation>Oxalacetato + NADH + H+ → L-malato + NAD (L-malato deshidrogenasa)</translation>
-        </message>
-        <message>
-            <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
-            <translation>Piruvato + NADH + H+ → L-lactato + NAD (L-lactato deshidrogenasa), para el oxalacetato que ha perdido dióxido de carbono</translation>
         </message>
         <message>
             <source>One NADH used for each citrate.</source>
@@ -4051,14 +4139,6 @@
             <translation>Ácido D-glucónico</translation>
         </message>
         <message>
-            <source>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</source>
-            <translation>D-gluconato + ATP → 6-fosfogluconato + ADP (gluconato quinasa)</translation>
-        </message>
-        <message>
-            <source>6-Phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
-            <translation>6-Fosfogluconato + NADP → ribulosa-5-fosfato + CO2 + NADPH (6-fosfogluconato deshidrogenasa)</translation>
-        </message>
-        <message>
             <source>One NADPH formed for each D-gluconate.</source>
             <translation>Se forma un NADPH por cada D-gluconato.</translation>
         </message>
@@ -4097,10 +4177,6 @@
         <message>
             <source>D-lactic acid</source>
             <translation>Ácido D-láctico</translation>
-        </message>
-        <message>
-            <source>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate dehydrogenase)</source>
-            <translation>D-lactato + NAD → piruvato + NADH + H+ (D-lactato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Pyruvate + L-glutamate → L-alanine + 2-oxoglutarate (glutamate-pyruvate transaminase)</source>
@@ -4151,10 +4227,6 @@
             <translation>Ácido D-málico</translation>
         </message>
         <message>
-            <source>D-malate + NAD → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
-            <translation>D-malato + NAD → piruvato + CO2 + NADH (D-malato deshidrogenasa descarboxilante)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each D-malate.</source>
             <translation>Se forma un NADH por cada D-malato.</translation>
         </message>
@@ -4201,14 +4273,6 @@
         <message>
             <source>D-sorbitol</source>
             <translation>D-sorbitol</translation>
-        </message>
-        <message>
-            <source>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol dehydrogenase)</source>
-            <translation>D-sorbitol + NAD → D-fructosa + NADH + H+ (sorbitol deshidrogenasa)</translation>
-        </message>
-        <message>
-            <source>NADH + INT → NAD + formazan (diaphorase)</source>
-            <translation>NADH + INT → NAD + formazán (diaforasa)</translation>
         </message>
         <message>
             <source>One formazan formed for each D-sorbitol.</source>
@@ -4261,10 +4325,6 @@
         <message>
             <source>Ethanol</source>
             <translation>Etanol</translation>
-        </message>
-        <message>
-            <source>Ethanol + NAD → acetaldehyde + NADH + H+ (alcohol dehydrogenase)</source>
-            <translation>Etanol + NAD → acetaldehído + NADH + H+ (alcohol deshidrogenasa)</translation>
         </message>
         <message>
             <source>Two NADH formed for each ethanol.</source>
@@ -4343,10 +4403,6 @@
             <translation>Sulfito + O2 + H2O → sulfato + H2O2 (sulfito oxidasa)</translation>
         </message>
         <message>
-            <source>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidase)</source>
-            <translation>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidasa)</translation>
-        </message>
-        <message>
             <source>One NADH used for each sulphite.</source>
             <translation>Se consume un NADH por cada sulfito.</translation>
         </message>
@@ -4411,14 +4467,6 @@
             <translation>Almidón + n H2O → n D-glucosa (amiloglucosidasa), antes del ensayo</translation>
         </message>
         <message>
-            <source>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</source>
-            <translation>D-glucosa + ATP → glucosa-6-fosfato + ADP (hexoquinasa)</translation>
-        </message>
-        <message>
-            <source>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate dehydrogenase)</source>
-            <translation>Glucosa-6-fosfato + NADP → 6-fosfogluconato + NADPH + H+ (glucosa-6-fosfato deshidrogenasa)</translation>
-        </message>
-        <message>
             <source>One NADPH formed for each D-glucose.</source>
             <translation>Se forma un NADPH por cada D-glucosa.</translation>
         </message>
@@ -4461,10 +4509,6 @@
         <message>
             <source>D-fructose</source>
             <translation>D-fructosa</translation>
-        </message>
-        <message>
-            <source>D-glucose + ATP → glucose-6-phosphate + ADP; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</source>
-            <translation>D-glucosa + ATP → glucosa-6-fosfato + ADP; D-fructosa + ATP → fructosa-6-fosfato + ADP (hexoquinasa)</translation>
         </message>
         <message>
             <source>Fructose-6-phosphate → glucose-6-phosphate (phosphoglucose isomerase)</source>
@@ -4519,18 +4563,6 @@
             <translation>Glicerol</translation>
         </message>
         <message>
-            <source>Glycerol + ATP → glycerol-3-phosphate + ADP (glycerol kinase)</source>
-            <translation>Glicerol + ATP → glicerol-3-fosfato + ADP (glicerol quinasa)</translation>
-        </message>
-        <message>
-            <source>ADP + phosphoenolpyruvate → ATP + pyruvate (pyruvate kinase)</source>
-            <translation>ADP + fosfoenolpiruvato → ATP + piruvato (piruvato quinasa)</translation>
-        </message>
-        <message>
-            <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase)</source>
-            <translation>Piruvato + NADH + H+ → L-lactato + NAD (L-lactato deshidrogenasa)</translation>
-        </message>
-        <message>
             <source>One NADH used for each glycerol.</source>
             <translation>Se consume un NADH por cada glicerol.</translation>
         </message>
@@ -4557,10 +4589,6 @@
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
             <translation>Ácido L-ascórbico a 265 nm (plantilla)</translation>
-        </message>
-        <message>
-            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory. The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria. La absortividad del L-ascorbato a 265 nm y pH 6 a 7 figura en las listas entre 14000 y 16500 L/(mol cm): calibre frente a un patrón del día.</translation>
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
@@ -4659,10 +4687,6 @@
             <translation>Ácido L-glutámico</translation>
         </message>
         <message>
-            <source>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate dehydrogenase)</source>
-            <translation>L-glutamato + NAD + H2O → 2-oxoglutarato + NH4+ + NADH + H+ (glutamato deshidrogenasa)</translation>
-        </message>
-        <message>
             <source>One formazan formed for each L-glutamate.</source>
             <translation>Se forma un formazán por cada L-glutamato.</translation>
         </message>
@@ -4699,10 +4723,6 @@
             <translation>Ácido L-láctico</translation>
         </message>
         <message>
-            <source>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate dehydrogenase)</source>
-            <translation>L-lactato + NAD → piruvato + NADH + H+ (L-lactato deshidrogenasa)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each L-lactate.</source>
             <translation>Se forma un NADH por cada L-lactato.</translation>
         </message>
@@ -4733,10 +4753,6 @@
         <message>
             <source>L-malic acid</source>
             <translation>Ácido L-málico</translation>
-        </message>
-        <message>
-            <source>L-malate + NAD → oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation>L-malato + NAD → oxalacetato + NADH + H+ (L-malato deshidrogenasa)</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (glutamate-oxaloacetate transaminase)</source>
@@ -4853,10 +4869,6 @@
         <message>
             <source>Nitrate</source>
             <translation>Nitrato</translation>
-        </message>
-        <message>
-            <source>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate reductase)</source>
-            <translation>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrato reductasa)</translation>
         </message>
         <message>
             <source>One NADPH used for each nitrate.</source>
@@ -4986,6 +4998,110 @@
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
             <translation>Frutas desecadas, productos de patata, de 1 a 5 g: triture en frío, agite con 60 mL de agua de pH 8 en un matraz cerrado de 100 mL a 60 °C durante 15 min, enfríe cerrado, enrase con agua y filtre por un embudo tapado; use el filtrado enseguida. Introduzca la masa y el volumen de extracto con la muestra.</translation>
         </message>
+        <message>
+            <source>Acetaldehyde + NAD⁺ + H2O → acetate + NADH + 2 H⁺ (aldehyde dehydrogenase)</source>
+            <translation>Acetaldehído + NAD⁺ + H2O → acetato + NADH + 2 H⁺ (aldehído deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>L-malate + NAD⁺ ⇌ oxaloacetate + NADH + H⁺ (L-malate dehydrogenase)</source>
+            <translation>L-malato + NAD⁺ ⇌ oxalacetato + NADH + H⁺ (L-malato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA + H⁺ (citrate synthase)</source>
+            <translation>Acetil-CoA + oxalacetato + H2O → citrato + CoA + H⁺ (citrato sintasa)</translation>
+        </message>
+        <message>
+            <source>NH4⁺ + 2-oxoglutarate + NADH + H⁺ → L-glutamate + NAD⁺ + H2O (glutamate dehydrogenase)</source>
+            <translation>NH4⁺ + 2-oxoglutarato + NADH + H⁺ → L-glutamato + NAD⁺ + H2O (glutamato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>Oxaloacetate + NADH + H⁺ → L-malate + NAD⁺ (L-malate dehydrogenase)</source>
+            <translation>Oxalacetato + NADH + H⁺ → L-malato + NAD⁺ (L-malato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>Pyruvate + NADH + H⁺ → L-lactate + NAD⁺ (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
+            <translation>Piruvato + NADH + H⁺ → L-lactato + NAD⁺ (L-lactato deshidrogenasa), para el oxalacetato que ha perdido dióxido de carbono</translation>
+        </message>
+        <message>
+            <source>D-gluconate + ATP → 6-phosphogluconate + ADP + H⁺ (gluconate kinase)</source>
+            <translation>D-gluconato + ATP → 6-fosfogluconato + ADP + H⁺ (gluconato quinasa)</translation>
+        </message>
+        <message>
+            <source>6-Phosphogluconate + NADP⁺ → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
+            <translation>6-Fosfogluconato + NADP⁺ → ribulosa-5-fosfato + CO2 + NADPH (6-fosfogluconato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>D-lactate + NAD⁺ → pyruvate + NADH + H⁺ (D-lactate dehydrogenase)</source>
+            <translation>D-lactato + NAD⁺ → piruvato + NADH + H⁺ (D-lactato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>D-malate + NAD⁺ → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
+            <translation>D-malato + NAD⁺ → piruvato + CO2 + NADH (D-malato deshidrogenasa descarboxilante)</translation>
+        </message>
+        <message>
+            <source>D-sorbitol + NAD⁺ → D-fructose + NADH + H⁺ (sorbitol dehydrogenase)</source>
+            <translation>D-sorbitol + NAD⁺ → D-fructosa + NADH + H⁺ (sorbitol deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>NADH + INT⁺ → NAD⁺ + formazan (diaphorase)</source>
+            <translation>NADH + INT⁺ → NAD⁺ + formazán (diaforasa)</translation>
+        </message>
+        <message>
+            <source>Ethanol + NAD⁺ → acetaldehyde + NADH + H⁺ (alcohol dehydrogenase)</source>
+            <translation>Etanol + NAD⁺ → acetaldehído + NADH + H⁺ (alcohol deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>H2O2 + NADH + H⁺ → 2 H2O + NAD⁺ (NADH peroxidase)</source>
+            <translation>H2O2 + NADH + H⁺ → 2 H2O + NAD⁺ (NADH peroxidasa)</translation>
+        </message>
+        <message>
+            <source>D-glucose + ATP → glucose-6-phosphate + ADP + H⁺ (hexokinase)</source>
+            <translation>D-glucosa + ATP → glucosa-6-fosfato + ADP + H⁺ (hexoquinasa)</translation>
+        </message>
+        <message>
+            <source>Glucose-6-phosphate + NADP⁺ + H2O → 6-phosphogluconate + NADPH + 2 H⁺ (glucose-6-phosphate dehydrogenase)</source>
+            <translation>Glucosa-6-fosfato + NADP⁺ + H2O → 6-fosfogluconato + NADPH + 2 H⁺ (glucosa-6-fosfato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>D-glucose + ATP → glucose-6-phosphate + ADP + H⁺; D-fructose + ATP → fructose-6-phosphate + ADP + H⁺ (hexokinase)</source>
+            <translation>D-glucosa + ATP → glucosa-6-fosfato + ADP + H⁺; D-fructosa + ATP → fructosa-6-fosfato + ADP + H⁺ (hexoquinasa)</translation>
+        </message>
+        <message>
+            <source>Glycerol + ATP → glycerol-3-phosphate + ADP + H⁺ (glycerol kinase)</source>
+            <translation>Glicerol + ATP → glicerol-3-fosfato + ADP + H⁺ (glicerol quinasa)</translation>
+        </message>
+        <message>
+            <source>ADP + phosphoenolpyruvate + H⁺ → ATP + pyruvate (pyruvate kinase)</source>
+            <translation>ADP + fosfoenolpiruvato + H⁺ → ATP + piruvato (piruvato quinasa)</translation>
+        </message>
+        <message>
+            <source>Pyruvate + NADH + H⁺ → L-lactate + NAD⁺ (L-lactate dehydrogenase)</source>
+            <translation>Piruvato + NADH + H⁺ → L-lactato + NAD⁺ (L-lactato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
+            <translation>L-glutamato + NAD⁺ + H2O → 2-oxoglutarato + NH4⁺ + NADH + H⁺ (glutamato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>L-lactate + NAD⁺ → pyruvate + NADH + H⁺ (L-lactate dehydrogenase)</source>
+            <translation>L-lactato + NAD⁺ → piruvato + NADH + H⁺ (L-lactato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>L-malate + NAD⁺ → oxaloacetate + NADH + H⁺ (L-malate dehydrogenase)</source>
+            <translation>L-malato + NAD⁺ → oxalacetato + NADH + H⁺ (L-malato deshidrogenasa)</translation>
+        </message>
+        <message>
+            <source>NO3⁻ + NADPH + H⁺ → NO2⁻ + NADP⁺ + H2O (nitrate reductase)</source>
+            <translation>NO3⁻ + NADPH + H⁺ → NO2⁻ + NADP⁺ + H2O (nitrato reductasa)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::TextPlace</name>
@@ -5031,10 +5147,6 @@
         <message>
             <source>The disk failed at the end of the last step in the notebook %1, so it is not sure that it is kept: see that the disk is sound, open the notebook again, and look before doing the step again.</source>
             <translation>El disco falló al final del último paso en el cuaderno %1, así que no es seguro que se conserve: compruebe que el disco esté en buen estado, abra el cuaderno de nuevo y mire antes de repetir el paso.</translation>
-        </message>
-        <message>
-            <source>%1 min: %2</source>
-            <translation>%1 min: %2</translation>
         </message>
         <message>
             <source>tube %1, %2</source>
@@ -6249,10 +6361,6 @@
             <translation>el libro de equipos</translation>
         </message>
         <message>
-            <source>%1 (number %2)</source>
-            <translation>%1 (número %2)</translation>
-        </message>
-        <message>
             <source>value left out of control charts</source>
             <translation>valor excluido de los gráficos de control</translation>
         </message>
@@ -6565,16 +6673,8 @@
             <translation>forma</translation>
         </message>
         <message>
-            <source>in use (1: yes)</source>
-            <translation>en uso (1: sí)</translation>
-        </message>
-        <message>
             <source>uncertainty of</source>
             <translation>incertidumbre de</translation>
-        </message>
-        <message>
-            <source>only the usual value (1: yes)</source>
-            <translation>solo el valor habitual (1: sí)</translation>
         </message>
         <message>
             <source>start interval (s)</source>
@@ -6649,10 +6749,6 @@
             <translation>previsto (mL)</translation>
         </message>
         <message>
-            <source>place in the order, from 0</source>
-            <translation>puesto en el orden, desde 0</translation>
-        </message>
-        <message>
             <source>product</source>
             <translation>producto</translation>
         </message>
@@ -6677,10 +6773,6 @@
             <translation>recibido de</translation>
         </message>
         <message>
-            <source>received (UTC)</source>
-            <translation>recibido (UTC)</translation>
-        </message>
-        <message>
             <source>role</source>
             <translation>función</translation>
         </message>
@@ -6697,10 +6789,6 @@
             <translation>fuente</translation>
         </message>
         <message>
-            <source>begun (UTC)</source>
-            <translation>iniciado (UTC)</translation>
-        </message>
-        <message>
             <source>supplier</source>
             <translation>proveedor</translation>
         </message>
@@ -6715,14 +6803,6 @@
         <message>
             <source>as typed</source>
             <translation>tal como se tecleó</translation>
-        </message>
-        <message>
-            <source>used (UTC)</source>
-            <translation>usado (UTC)</translation>
-        </message>
-        <message>
-            <source>prepared (UTC)</source>
-            <translation>preparado (UTC)</translation>
         </message>
         <message>
             <source>volume (mL)</source>
@@ -6795,6 +6875,678 @@
         <message>
             <source>lowest (°C)</source>
             <translation>temperatura más baja (°C)</translation>
+        </message>
+        <message>
+            <source>a picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation type="unfinished">sin abrir</translation>
+        </message>
+        <message>
+            <source>opened on %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: something was taken from it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The opening stays as it was noted, since a correction needs a reason: say why.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is not noted as opened.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing was stored: something was taken from the lot %1 on %2, so that it was open by then; give that day or an earlier one, or take back first what was ticked with it by mistake.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>no</source>
+            <translation type="unfinished">no</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation type="unfinished">sí</translation>
+        </message>
+        <message>
+            <source>fixed, in the unit of the limit</source>
+            <translation type="unfinished">fija, en la unidad del límite</translation>
+        </message>
+        <message>
+            <source>added</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>corrected</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>thrown away</source>
+            <translation type="unfinished">desechado</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation type="unfinished">hecho</translation>
+        </message>
+        <message>
+            <source>a multiple of the expanded uncertainty</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from a file</source>
+            <translation type="unfinished">de un archivo</translation>
+        </message>
+        <message>
+            <source>imported</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>label threshold</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>maximum</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>minimum</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from the network</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>one-sided 95 %</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>pasted</source>
+            <translation type="unfinished">pegada</translation>
+        </message>
+        <message>
+            <source>range</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>read</source>
+            <translation type="unfinished">leer</translation>
+        </message>
+        <message>
+            <source>received</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in use again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>to be repeated</source>
+            <translation type="unfinished">por repetir</translation>
+        </message>
+        <message>
+            <source>out of use</source>
+            <translation type="unfinished">fuera de uso</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from the serial line</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>spoilt</source>
+            <translation type="unfinished">malogrado</translation>
+        </message>
+        <message>
+            <source>taken back</source>
+            <translation type="unfinished">anulada</translation>
+        </message>
+        <message>
+            <source>counts again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>used</source>
+            <translation type="unfinished">usado</translation>
+        </message>
+        <message>
+            <source>analyst</source>
+            <translation type="unfinished">analista</translation>
+        </message>
+        <message>
+            <source>blank</source>
+            <translation type="unfinished">blanco</translation>
+        </message>
+        <message>
+            <source>control</source>
+            <translation type="unfinished">control</translation>
+        </message>
+        <message>
+            <source>head of the laboratory</source>
+            <translation type="unfinished">jefe del laboratorio</translation>
+        </message>
+        <message>
+            <source>reviewer</source>
+            <translation type="unfinished">revisor</translation>
+        </message>
+        <message>
+            <source>sample blank</source>
+            <translation type="unfinished">blanco de muestra</translation>
+        </message>
+        <message>
+            <source>spiked sample</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by the absorptivity</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by a line through the standards</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by the run's own standard</source>
+            <translation type="unfinished">por el patrón propio de la tanda</translation>
+        </message>
+        <message>
+            <source>liquid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>solid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the last accepted result</source>
+            <translation type="unfinished">el último resultado aceptado</translation>
+        </message>
+        <message>
+            <source>the mean of the accepted results</source>
+            <translation type="unfinished">la media de los resultados aceptados</translation>
+        </message>
+        <message>
+            <source>a result that was named</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the moving range</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the standard deviation</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>computed</source>
+            <translation type="unfinished">calculados</translation>
+        </message>
+        <message>
+            <source>from the printed table</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation type="unfinished">absortividad</translation>
+        </message>
+        <message>
+            <source>extract</source>
+            <translation type="unfinished">extracto</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation type="unfinished">camino óptico</translation>
+        </message>
+        <message>
+            <source>sample volume</source>
+            <translation type="unfinished">volumen de muestra</translation>
+        </message>
+        <message>
+            <source>total volume</source>
+            <translation type="unfinished">volumen total</translation>
+        </message>
+        <message>
+            <source>carbonated</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>clear and colourless</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>coloured</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>fatty</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rich in protein</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>turbid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>pipette %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>flask %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>uncertainties of a method, row %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>unit of a product, row %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>reason to reject %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>address, line %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>limit %1</source>
+            <translation type="unfinished">límite %1</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation type="unfinished">%1 %2</translation>
+        </message>
+        <message>
+            <source>correction of when a container was opened</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>absorptivity (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nothing speaks against it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time for an addition (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>address</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>aliquots</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>molar mass of the analyte (g/mol)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>analyte molecules per molecule</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>what was checked</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time (min)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>calibration</source>
+            <translation type="unfinished">calibración</translation>
+        </message>
+        <message>
+            <source>centre line</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>change (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>checked on</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>columns</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>column</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>constants of the chart</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>contact</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>corrects</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>put on the bench</source>
+            <translation type="unfinished">puesta en la mesa</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation type="unfinished">fecha</translation>
+        </message>
+        <message>
+            <source>density (g/mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>standard deviation</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>dilution step (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>values of earlier runs</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>extract (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>file</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>beginning with</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>flask</source>
+            <translation type="unfinished">matraz</translation>
+        </message>
+        <message>
+            <source>uncertainty of the flask (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>guard band</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>decision limit h</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in use</source>
+            <translation type="unfinished">en uso</translation>
+        </message>
+        <message>
+            <source>left out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>only the usual value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>reference value k</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>weight of the newest value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>largest volume (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>line of the photometer</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>logo</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lower limit</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>prepared</source>
+            <translation type="unfinished">preparado</translation>
+        </message>
+        <message>
+            <source>uncertainty of the weighing (mg)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>measurand</source>
+            <translation type="unfinished">mensurando</translation>
+        </message>
+        <message>
+            <source>time to mix (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>result of</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>check</source>
+            <translation type="unfinished">comprobación</translation>
+        </message>
+        <message>
+            <source>reagent beyond the need (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>path length (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>uncertainty (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>signed by</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>photometer</source>
+            <translation type="unfinished">fotómetro</translation>
+        </message>
+        <message>
+            <source>plan</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>readings of the series</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>place in the order</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>program</source>
+            <translation type="unfinished">programa</translation>
+        </message>
+        <message>
+            <source>purity, plus or minus</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>what is watched</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time for a reading (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>put back on the bench</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>repeat of</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>only a reviewer decides</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rule</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rules</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>sample volume (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>samples</source>
+            <translation type="unfinished">muestras</translation>
+        </message>
+        <message>
+            <source>samples before</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>somebody else than the analyst decides</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>clock moved by (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>size</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>solvent</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lot of the solvent</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>day of the source</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>spike</source>
+            <translation type="unfinished">fortificación</translation>
+        </message>
+        <message>
+            <source>standard of the spike</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>volume of the spike (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>scatter from</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>begun</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>step (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>values in a subgroup</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>total volume (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>tubes</source>
+            <translation type="unfinished">tubos</translation>
+        </message>
+        <message>
+            <source>tubes before</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>kind of picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>unit</source>
+            <translation type="unfinished">unidad</translation>
+        </message>
+        <message>
+            <source>upper limit</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>use by</source>
+            <translation type="unfinished">usar hasta</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation type="unfinished">valor</translation>
+        </message>
+        <message>
+            <source>version</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>water</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>water, plus or minus</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>width of the limits</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -7377,6 +8129,10 @@
         <message>
             <source>it has %1 kB; at most %2 kB are allowed</source>
             <translation>tiene %1 kB; se admiten como máximo %2 kB</translation>
+        </message>
+        <message>
+            <source>is a unit of neither a product nor a measurand; name one of them</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -8368,13 +9124,25 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they appear here by themselves.</source>
             <translation>Aún no se ha decidido nada de esta clase. Acepte en Revisar tandas con patrones, controles, blancos o duplicados; llegan aquí por sí solos.</translation>
         </message>
+        <message>
+            <source>Nothing stands out against the provisional limits. That is no verdict yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No verdict: this chart has no limits.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was saved with fewer values than limits need; here their number is raised.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::CheckForm</name>
-        <message>
-            <source>&amp;Back to the item</source>
-            <translation>&amp;Volver al equipo</translation>
-        </message>
         <message>
             <source>&amp;What is checked</source>
             <translation>&amp;Qué se comprueba</translation>
@@ -8442,6 +9210,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Standard uncertainty for the budgets (k = 1): %1.</source>
             <translation>Incertidumbre típica para los balances (k = 1): %1.</translation>
+        </message>
+        <message>
+            <source>Back to the item  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -8778,10 +9550,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Copias de seguridad, la más reciente primero</translation>
         </message>
         <message>
-            <source>&amp;Back up now</source>
-            <translation>Hacer &amp;copia ahora</translation>
-        </message>
-        <message>
             <source>Restore &amp;into a new notebook…</source>
             <translation>Res&amp;taurar en un cuaderno nuevo…</translation>
         </message>
@@ -8918,6 +9686,18 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>%1 is the notebook as it was then; this one is kept as it is. Open it by File, Another notebook.</source>
             <translation>%1 es el cuaderno tal como era entonces; este se conserva tal como está. Ábralo con Archivo, Otro cuaderno.</translation>
+        </message>
+        <message>
+            <source>Back up no&amp;w</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DayExample</name>
+        <message>
+            <source>as %1</source>
+            <comment>a day, in an empty field</comment>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -10186,10 +10966,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>&amp;Está en uso</translation>
         </message>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Volver a la lista</translation>
-        </message>
-        <message>
             <source>&amp;What it is</source>
             <translation>&amp;Qué es</translation>
         </message>
@@ -10241,6 +11017,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and a run that used one which failed or was overdue says so.</source>
             <translation>Dé a las pipetas, los matraces y el fotómetro los nombres que tienen en Laboratorio: lo que halla una comprobación ocupa entonces el lugar de la incertidumbre de la lista, y una tanda lo dice si alguno había fallado o tenía la comprobación vencida.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ItemView</name>
@@ -10287,10 +11067,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>&amp;Change the item…</source>
             <translation>&amp;Cambiar el equipo…</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Volver a la lista</translation>
         </message>
         <message>
             <source>Checks of the item</source>
@@ -10363,6 +11139,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Taken back: the check stays in the book and does not count.</source>
             <translation>Anulada: la comprobación se queda en el libro y no cuenta.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -11505,10 +12285,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Esto no está guardado: guárdelo o vuelva atrás una vez más para descartar lo escrito.</translation>
         </message>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Volver a la lista</translation>
-        </message>
-        <message>
             <source>Produc&amp;t</source>
             <translation>&amp;Producto</translation>
         </message>
@@ -11541,10 +12317,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>A f&amp;echa de</translation>
         </message>
         <message>
-            <source>The date of the source, or the day it was read, as 2026-12-31.</source>
-            <translation>El día del que es la fuente, o en que se leyó, como 2026-12-31.</translation>
-        </message>
-        <message>
             <source>Decision rul&amp;e</source>
             <translation>&amp;Regla de decisión</translation>
         </message>
@@ -11575,6 +12347,14 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>A result is judged as: %1, %2 in %3.</source>
             <translation>Un resultado se juzga así: %1, %2 en %3.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The date of the source, or the day it was read, as %1.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12077,10 +12857,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Se &amp;conserva una vez abierto (días)</translation>
         </message>
         <message>
-            <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
-            <translation>Como 2026-12-31, o un mes como 2026-12. Vacío si no se indica ninguna.</translation>
-        </message>
-        <message>
             <source>Empty where none is stated.</source>
             <translation>Vacío si nadie lo dice.</translation>
         </message>
@@ -12113,8 +12889,8 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Se conserva disuelto: indique días enteros, 0 para ese único día, o nada si nadie lo dice.</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>año-mes-día</translation>
+            <source>As %1, or a month as %2. Empty where none is stated.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12126,10 +12902,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>left: %1</source>
             <translation>quedan: %1</translation>
-        </message>
-        <message>
-            <source>opened: %1</source>
-            <translation>abierto: %1</translation>
         </message>
         <message>
             <source>keeps once opened: %1 days</source>
@@ -12186,10 +12958,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Say why; the ledger keeps it.</source>
             <translation>Indique por qué; los movimientos lo conservan.</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Volver a la lista</translation>
         </message>
         <message>
             <source>Ledger of the container</source>
@@ -12315,17 +13083,25 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>Left according to the ledger: %1; runs took nothing from it.</source>
             <translation>Quedan según los movimientos: %1; las tandas no tomaron nada.</translation>
         </message>
+        <message>
+            <source>opened on %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was opened on another day</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was not opened after all</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
-        <message>
-            <source>Key the day as 2026-12-31.</source>
-            <translation>Introduzca el día como 2026-12-31.</translation>
-        </message>
-        <message>
-            <source>This is not a day. Key it as 2026-12-31; a month alone, as 2026-12, means its last day.</source>
-            <translation>Esto no es un día. Introdúzcalo como 2026-12-31; un mes solo, como 2026-12, es su último día.</translation>
-        </message>
         <message>
             <source>received</source>
             <translation>recibido</translation>
@@ -12373,6 +13149,18 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>taken, keyed by hand</source>
             <translation>tomado, anotado a mano</translation>
+        </message>
+        <message>
+            <source>Key the day as %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This is not a day. Key it as %1; a month alone, as %2, means its last day.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>opening corrected</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12511,6 +13299,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>dry</source>
             <translation>seco</translation>
+        </message>
+        <message>
+            <source>Noted as not opened.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13281,10 +14073,6 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
     <context>
         <name>plateau::ui::MethodView</name>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Volver a la lista</translation>
-        </message>
-        <message>
             <source>Method</source>
             <translation>Método</translation>
         </message>
@@ -13339,6 +14127,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>Ret&amp;ire</source>
             <translation>&amp;Dar de baja</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13696,12 +14488,12 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Un nombre con una cifra: ¿quería escribir una lectura?</translation>
         </message>
         <message>
-            <source>Nobody of that name is set up: it can work, but not sign.</source>
-            <translation>Nadie con ese nombre está dado de alta: puede trabajar, pero no firmar.</translation>
+            <source>Nobody of that name is set up: they can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>This name is retired: it can work, but not sign.</source>
-            <translation>Este nombre está dado de baja: puede trabajar, pero no firmar.</translation>
+            <source>This name is retired: they can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13812,6 +14604,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>%1 in %2</source>
             <translation>%1 en %2</translation>
+        </message>
+        <message>
+            <source>%1; limits provisional</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14103,10 +14899,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El fotómetro en el que se leen las tandas. Lo que sus registros de comprobación dicen de una lectura y del camino óptico entra en los balances; hasta entonces lo hace la práctica habitual, y se dice que lo es. Con todos los campos vacíos no se guarda ningún fotómetro.</translation>
         </message>
         <message>
-            <source>2026-09-14; may stay empty</source>
-            <translation>2026-09-14; puede quedar vacío</translation>
-        </message>
-        <message>
             <source>Name or number</source>
             <translation>Nombre o número</translation>
         </message>
@@ -14129,6 +14921,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Checked on</source>
             <translation>Comprobado el</translation>
+        </message>
+        <message>
+            <source>%1; may stay empty</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14275,6 +15071,13 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
             <translation>Marcados juntos, %1 tubos cuentan como iniciados en este momento, y sus esperas se cuentan desde él. Marque cada tubo cuando entra %2, o pulse de nuevo la tecla si todos lo recibieron a la vez.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is noted as opened today; it keeps %n days from now.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
         </message>
     </context>
     <context>
@@ -14732,10 +15535,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Tubos por &amp;cada muestra</translation>
         </message>
         <message>
-            <source>&amp;Blank tubes</source>
-            <translation>Tubos de &amp;blanco</translation>
-        </message>
-        <message>
             <source>Samples &amp;are</source>
             <translation>F&amp;orma de las muestras</translation>
         </message>
@@ -14754,6 +15553,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1 nm</source>
             <translation>%1 nm</translation>
+        </message>
+        <message>
+            <source>Blank tubes</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14953,8 +15756,8 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Elija un punto con las flechas o con un clic; Intro o un segundo clic abre su tanda.</translation>
         </message>
         <message>
-            <source>Take it &amp;back</source>
-            <translation>&amp;Readmitirlo</translation>
+            <source>&amp;Let it count again</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14962,10 +15765,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Prepare a standard</source>
             <translation>Preparar un patrón</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Volver a la lista</translation>
         </message>
         <message>
             <source>What it gives</source>
@@ -15123,6 +15922,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>That is %1 of the strength wanted: look at the mass, the flask and the number of molecules.</source>
             <translation>Eso es el %1 de la concentración deseada: revise la masa, el matraz y el número de moléculas.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::PreparationView</name>
@@ -15239,10 +16042,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Recuperación</translation>
         </message>
         <message>
-            <source>Thrown away, &amp;because</source>
-            <translation>Desechado, &amp;porque</translation>
-        </message>
-        <message>
             <source>&amp;Throw it away</source>
             <translation>&amp;Desecharlo</translation>
         </message>
@@ -15277,6 +16076,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Analyte molecules in one of the substance</source>
             <translation>Moléculas de analito en una de la sustancia</translation>
+        </message>
+        <message>
+            <source>Thrown away, b&amp;ecause</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15419,6 +16222,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Read</source>
             <translation>Leer</translation>
+        </message>
+        <message>
+            <source>This rack %1: %2</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15589,14 +16396,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Señal neta</translation>
         </message>
         <message>
-            <source>%1 (g/L)</source>
-            <translation>%1 (g/L)</translation>
-        </message>
-        <message>
-            <source>Concentration (g/L)</source>
-            <translation>Concentración (g/L)</translation>
-        </message>
-        <message>
             <source>%1 (%2×)</source>
             <translation>%1 (%2×)</translation>
         </message>
@@ -15611,6 +16410,14 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1, spoilt: %2</source>
             <translation>%1, malogrado: %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation type="unfinished">%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Concentration (%1)</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15702,16 +16509,20 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>%1; %2</source>
             <translation>%1; %2</translation>
         </message>
+        <message>
+            <source>; opened on %1, good until %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>; opened on %1</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
         <message>
             <source>Receive a container</source>
             <translation>Recibir un envase</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Volver a la lista</translation>
         </message>
         <message>
             <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
@@ -15740,6 +16551,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Kept at (may be empty)</source>
             <translation>Guardado en (puede quedar vacío)</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15783,10 +16598,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     </context>
     <context>
         <name>plateau::ui::RecordView</name>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Volver a la lista</translation>
-        </message>
         <message>
             <source>To its rac&amp;k</source>
             <translation>A su gradi&amp;lla</translation>
@@ -15851,6 +16662,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Say who puts it back: type a name.</source>
             <translation>Indique quién la devuelve: escriba un nombre.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecordsPage</name>
@@ -15886,14 +16701,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Mensurando</translation>
         </message>
         <message>
-            <source>Expected (g/L)</source>
-            <translation>Esperado (g/L)</translation>
-        </message>
-        <message>
-            <source>Found (g/L)</source>
-            <translation>Hallado (g/L)</translation>
-        </message>
-        <message>
             <source>Recovery (%)</source>
             <translation>Recuperación (%)</translation>
         </message>
@@ -15904,6 +16711,22 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Standard, control or spike</source>
             <translation>Patrón, control o fortificación</translation>
+        </message>
+        <message>
+            <source>Expected (%1)</source>
+            <translation type="unfinished">Esperado (%1)</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <translation type="unfinished">Esperado</translation>
+        </message>
+        <message>
+            <source>Found (%1)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Found</source>
+            <translation type="unfinished">Hallado</translation>
         </message>
     </context>
     <context>
@@ -16342,9 +17165,29 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Informe %1, edición %2, hecho el %3 con Plateau %4</translation>
         </message>
         <message>
-            <source>report %1</source>
+            <source>The method names no published source.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Source: %1</source>
+            <translation type="unfinished">Fuente: %1</translation>
+        </message>
+        <message>
+            <source>Accepted by %1: %2</source>
+            <translation type="unfinished">Aceptada por %1, %2 {1:?}</translation>
+        </message>
+        <message>
+            <source>Accepted by %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Accepted by %1: %2 (one reason for the whole run)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report %1</source>
             <comment>a file name</comment>
-            <translation>informe %1</translation>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16626,10 +17469,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Unidades de productos</translation>
         </message>
         <message>
-            <source>The unit in which the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation>La unidad en que se informan los resultados de un producto. Una fila que nombra un mensurando va antes que una que solo nombra el producto. Lo que no está en ninguna fila se informa en g/L, y de un sólido en g/100 g. %1</translation>
-        </message>
-        <message>
             <source>Product</source>
             <translation>Producto</translation>
         </message>
@@ -16644,6 +17483,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Unit</source>
             <translation>Unidad</translation>
+        </message>
+        <message>
+            <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16906,9 +17749,9 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     <context>
         <name>plateau::ui::ResultsCsv</name>
         <message>
-            <source>results %1</source>
+            <source>Results %1</source>
             <comment>a file name</comment>
-            <translation>resultados %1</translation>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16960,10 +17803,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
     </context>
     <context>
         <name>plateau::ui::ReviewRuleWords</name>
-        <message>
-            <source>%1 and %2</source>
-            <translation>%1 y %2</translation>
-        </message>
         <message>
             <source>, </source>
             <translation>, </translation>
@@ -17431,10 +18270,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Elija de qué es el resultado, para que cuente su valor.</translation>
-        </message>
-        <message>
-            <source>year-month-day</source>
-            <translation>año-mes-día</translation>
         </message>
     </context>
     <context>
@@ -18454,11 +19289,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Registro de la tanda %1, edición %2, hecho el %3 con Plateau %4; contenido %5</translation>
         </message>
         <message>
-            <source>run record %1</source>
-            <comment>a file name</comment>
-            <translation>registro de la tanda %1</translation>
-        </message>
-        <message>
             <source>Result: %1.</source>
             <translation>Resultado: %1.</translation>
         </message>
@@ -18469,6 +19299,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>control %1</source>
             <translation>control %1</translation>
+        </message>
+        <message>
+            <source>Run record %1</source>
+            <comment>a file name</comment>
+            <translation type="unfinished">Registro de la tanda %1</translation>
         </message>
     </context>
     <context>
@@ -18669,6 +19504,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>If the run is accepted</source>
             <translation>Si se acepta la tanda</translation>
+        </message>
+        <message>
+            <source>as in this run</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -19102,10 +19941,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>A fecha de</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>año-mes-día</translation>
-        </message>
-        <message>
             <source>What is out of control</source>
             <translation>Qué está fuera de control</translation>
         </message>
@@ -19125,6 +19960,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>%1: a whole number is needed.</source>
             <translation>%1: se pide un número entero.</translation>
         </message>
+        <message>
+            <source>At least %1. With fewer than %2 the limits are provisional.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ShelfDraft</name>
@@ -19143,10 +19982,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>%1 is still to come; give the time when it came in.</source>
             <translation>%1 aún está por llegar; indique la hora en que entró.</translation>
-        </message>
-        <message>
-            <source>%1 is not a time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
-            <translation>%1 no es una hora; escriba el día como 2026-03-02, con la hora como 2026-03-02 8:10, o la hora sola para el último día.</translation>
         </message>
         <message>
             <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
@@ -19215,6 +20050,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>protein</source>
             <translation>proteína</translation>
+        </message>
+        <message>
+            <source>%1 is not a time; write the day as %2, with the time as %2 8:10, or the time alone for the last day.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -19502,6 +20341,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <source>Known value</source>
             <translation>Valor conocido</translation>
         </message>
+        <message>
+            <source>Taken from the book, where it is the only one in date; choose or key another if this is not it.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::Standards</name>
@@ -19731,10 +20574,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>por per&amp;sona</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>año-mes-día</translation>
-        </message>
-        <message>
             <source>on photometer</source>
             <translation>en el fotómetro</translation>
         </message>
@@ -19763,16 +20602,20 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>cualquiera</translation>
         </message>
         <message>
-            <source>%1 is not a date yet: write it as 2026-03-02.</source>
-            <translation>%1 aún no es un día: escríbalo como 2026-03-02.</translation>
+            <source>%1 (all standards of it)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>all of them, without limits</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 is not a date yet: write it as %2.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
         <name>plateau::ui::SubstanceForm</name>
-        <message>
-            <source>&amp;Back</source>
-            <translation>&amp;Volver</translation>
-        </message>
         <message>
             <source>N&amp;ame</source>
             <translation>No&amp;mbre</translation>
@@ -19818,10 +20661,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>De la sustancia sin el agua de abajo.</translation>
         </message>
         <message>
-            <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
-            <translation>Como 2026-12-31, o un mes como 2026-12. Vacío si no se indica ninguna.</translation>
-        </message>
-        <message>
             <source>&amp;Store it in the book</source>
             <translation>&amp;Guardar en el libro</translation>
         </message>
@@ -19850,8 +20689,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>La mitad del ancho en el que el valor está con seguridad, como lo da un certificado; se toma como distribución rectangular.</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>año-mes-día</translation>
+            <source>Back  Esc</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>As %1, or a month as %2. Empty where none is stated.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -20279,10 +21122,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>El acto elegido completo</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>año-mes-día</translation>
-        </message>
-        <message>
             <source>Fin&amp;d</source>
             <translation>&amp;Buscar</translation>
         </message>
@@ -20315,12 +21154,12 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>todo</translation>
         </message>
         <message>
-            <source>"%1" is not a day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
-            <translation>«%1» no es un día; escríbalo como año-mes-día, 2026-03-02, o deje el campo vacío.</translation>
-        </message>
-        <message>
             <source>"%1" is not a run number; the notebook counts runs from 1.</source>
             <translation>«%1» no es el número de una tanda; el cuaderno las cuenta desde 1.</translation>
+        </message>
+        <message>
+            <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -20536,6 +21375,18 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>passphrase changed</source>
             <translation>frase de contraseña cambiada</translation>
+        </message>
+        <message>
+            <source>opening of a lot corrected</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>form %1 of the file</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation type="unfinished">%1: %2</translation>
         </message>
     </context>
     <context>
@@ -21025,10 +21876,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>&amp;Salir</translation>
         </message>
         <message>
-            <source>Bench</source>
-            <translation>Mesa</translation>
-        </message>
-        <message>
             <source>What is next is &amp;done now</source>
             <translation>Marcar lo siguiente como &amp;hecho</translation>
         </message>
@@ -21111,6 +21958,10 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Another note&amp;book…</source>
             <translation>&amp;Otro cuaderno…</translation>
+        </message>
+        <message>
+            <source>&amp;Bench</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -21270,11 +22121,6 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
             <translation>Hoja de trabajo: %1</translation>
         </message>
         <message>
-            <source>worksheet %1</source>
-            <comment>a file name</comment>
-            <translation>hoja de trabajo %1</translation>
-        </message>
-        <message>
             <source>tube</source>
             <translation>tubo</translation>
         </message>
@@ -21317,6 +22163,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>notes</source>
             <translation>notas</translation>
+        </message>
+        <message>
+            <source>Worksheet %1</source>
+            <comment>a file name</comment>
+            <translation type="unfinished" />
         </message>
     </context>
 </TS>

@@ -541,10 +541,6 @@
             <translation>Limites tirées de %1 valeurs, de la série %2 à la série %3 : %4.</translation>
         </message>
         <message>
-            <source>From so few values they are provisional; 20 or more are usual.</source>
-            <translation>Avec si peu de valeurs, elles sont provisoires ; 20 ou plus sont d’usage.</translation>
-        </message>
-        <message>
             <source>Look for a pipetting error, a bubble or a mixed-up tube, and measure again before results of that run are reported.</source>
             <translation>Recherchez une erreur de pipetage, une bulle ou une inversion de tubes, et mesurez à nouveau avant de rapporter des résultats de cette série.</translation>
         </message>
@@ -709,10 +705,6 @@
             <translation>Un sous-groupe compte 2 à %1 valeurs.</translation>
         </message>
         <message>
-            <source>Limits from earlier runs need the values of one subgroup at least.</source>
-            <translation>Des limites tirées de séries antérieures demandent les valeurs d’un sous-groupe au moins.</translation>
-        </message>
-        <message>
             <source>The loss per hour cannot be told yet: it takes three recoveries or more whose standard's age is known.</source>
             <translation>La perte par heure ne peut pas encore être établie : il faut trois taux de récupération ou plus dont l’âge de l’étalon est connu.</translation>
         </message>
@@ -741,10 +733,6 @@
             <translation>%1 taux de récupération à des âges de %2 à %3 montrent une perte de %4 par heure (intervalle à 95 % : %5 à %6), %7.</translation>
         </message>
         <message>
-            <source>Limits from earlier runs need 2 to %1 values.</source>
-            <translation>Des limites tirées de séries antérieures demandent 2 à %1 valeurs.</translation>
-        </message>
-        <message>
             <source>The weight of the newest value must be above 0 and at most 1.</source>
             <translation>Le poids de la valeur la plus récente doit être supérieur à 0 et au plus égal à 1.</translation>
         </message>
@@ -771,6 +759,30 @@
         <message>
             <source>which agrees with a standard that keeps its strength</source>
             <translation>ce qui s’accorde avec un étalon qui garde son titre</translation>
+        </message>
+        <message>
+            <source>They are provisional: whether nothing is out of control is said from %1 values on. Under Limits and rules, raise the number of values to %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>They are provisional: whether nothing is out of control is said from %1 values on.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Values of several materials stand in this chart, so it has no limits: a control chart is of one material. Choose one above.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Limits need %1 values.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The ranges are of many samples: the limits hold where these have similar amounts.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Limits from earlier runs need %1 to %2 values.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -1390,14 +1402,6 @@
             <translation>Les volumes d’échantillon concordent : écart de %1, jusqu’à %2 permis (%3).</translation>
         </message>
         <message>
-            <source>Different sample volumes give results %1 apart, more than %2 (%3). Suspect an interference: dilute further, or check by a spike.</source>
-            <translation>Des volumes d’échantillon différents donnent des résultats écartés de %1, plus que %2 (%3). Soupçonnez une interférence : diluez davantage, ou vérifiez par un ajout dosé.</translation>
-        </message>
-        <message>
-            <source>The replicates in %1 are %2 apart, more than %3 (%4). Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
-            <translation>Les réplicats dans %1 sont écartés de %2, plus que %3 (%4). Relisez-les tant qu’ils sont dans le portoir ; s’ils ne concordent toujours pas, l’un d’eux a été mal pipeté : répétez l’échantillon.</translation>
-        </message>
-        <message>
             <source>the method's repeatability limit</source>
             <translation>la limite de répétabilité de la méthode</translation>
         </message>
@@ -1512,10 +1516,6 @@
         <message>
             <source>%1: %2</source>
             <translation>%1 : %2</translation>
-        </message>
-        <message>
-            <source>%1. %2</source>
-            <translation>%1. %2</translation>
         </message>
         <message>
             <source>a reading is missing</source>
@@ -1763,52 +1763,20 @@
             <translation>avec %1</translation>
         </message>
         <message>
-            <source>%1 Repeat %2.</source>
-            <translation>%1 À répéter : %2.</translation>
-        </message>
-        <message>
-            <source>%1 Report as below the limit of quantification, %2.</source>
-            <translation>%1 Rapportez comme inférieur à la limite de quantification, %2.</translation>
-        </message>
-        <message>
-            <source>%1 Report as below the limit of quantification.</source>
-            <translation>%1 Rapportez comme inférieur à la limite de quantification.</translation>
-        </message>
-        <message>
-            <source>%1 Another tube of the sample is not: look for a missing addition.</source>
-            <translation>%1 Un autre tube de l’échantillon ne l’est pas : recherchez un ajout oublié.</translation>
-        </message>
-        <message>
             <source>The run has a blank.</source>
             <translation>La série a un blanc.</translation>
-        </message>
-        <message>
-            <source>No blank has been read: the results are not corrected for what the reagents themselves do. Run a blank with diluent in place of sample.</source>
-            <translation>Aucun blanc n’a été lu : les résultats ne sont pas corrigés de l’effet propre des réactifs. Passez un blanc avec du diluant à la place de l’échantillon.</translation>
         </message>
         <message>
             <source>Mean blank signal %1 is within %2.</source>
             <translation>Le signal moyen des blancs %1 est dans %2.</translation>
         </message>
         <message>
-            <source>Mean blank signal %1 is beyond the method's %2. Look for a contaminated reagent or cuvette and repeat the blank.</source>
-            <translation>Le signal moyen des blancs %1 dépasse la limite de la méthode, %2. Recherchez un réactif ou une cuve contaminés et répétez le blanc.</translation>
-        </message>
-        <message>
             <source>The blanks agree: %1 apart, up to %2 allowed.</source>
             <translation>Les blancs concordent : écart de %1, jusqu’à %2 permis.</translation>
         </message>
         <message>
-            <source>The blanks (%1) are %2 apart, more than %3 (%4). One of them was pipetted or read wrongly: read them again.</source>
-            <translation>Les blancs (%1) sont écartés de %2, plus que %3 (%4). L’un d’eux a été mal pipeté ou mal lu : relisez-les.</translation>
-        </message>
-        <message>
             <source>%1, lot %2, is in date until %3.</source>
             <translation>%1, lot %2, est valable jusqu’au %3.</translation>
-        </message>
-        <message>
-            <source>%1, lot %2, expired on %3. Repeat with a lot in date, or say why it may stand.</source>
-            <translation>%1, lot %2, est périmé depuis le %3. Répétez avec un lot non périmé, ou indiquez pourquoi il peut être maintenu.</translation>
         </message>
         <message>
             <source>%1 found, %2 at use</source>
@@ -1823,28 +1791,12 @@
             <translation>Le taux de récupération %1 est dans %2 (%3).</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
-            <translation>Le taux de récupération %1 est hors de %2 (%3). Contrôlez la préparation et l’âge de l’étalon, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
-        </message>
-        <message>
-            <source>The standard was too old: %1. Make a fresh one.</source>
-            <translation>L’étalon était trop vieux : %1. Préparez-en un neuf.</translation>
-        </message>
-        <message>
             <source>The standard was fresh enough: %1.</source>
             <translation>L’étalon était assez frais : %1.</translation>
         </message>
         <message>
             <source>Recovery of the spike %1 is within %2.</source>
             <translation>Le taux de récupération de l’ajout dosé %1 est dans %2.</translation>
-        </message>
-        <message>
-            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing. Repeat it with less spike or a higher dilution.</source>
-            <translation>Le tube avec ajout dépasse ce que le dosage mesure ; son taux de récupération de %1 ne dit rien. Répétez-le avec moins d’ajout ou une dilution plus forte.</translation>
-        </message>
-        <message>
-            <source>Recovery of the spike %1 is outside %2. Suspect an interference or a pipetting error.</source>
-            <translation>Le taux de récupération de l’ajout dosé %1 est hors de %2. Soupçonnez une interférence ou une erreur de pipetage.</translation>
         </message>
         <message>
             <source>%1 old, %2 of its strength left</source>
@@ -2095,14 +2047,6 @@
             <translation>%1 : %2 vaut %3, et il doit rester %4 quand la réaction est terminée. Cherchez une virgule déplacée ou un réactif oublié.</translation>
         </message>
         <message>
-            <source>Recovery %1 is outside %2 (%3). Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation>Le taux de récupération %1 est hors de %2 (%3). Contrôlez la valeur et la date du contrôle, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
-        </message>
-        <message>
-            <source>The control was too old: %1. Take a fresh one.</source>
-            <translation>Le contrôle était trop vieux : %1. Prenez-en un neuf.</translation>
-        </message>
-        <message>
             <source>The control was fresh enough: %1.</source>
             <translation>Le contrôle était assez frais : %1.</translation>
         </message>
@@ -2117,6 +2061,174 @@
         <message>
             <source>%1: %2 is %3, but blanks of earlier runs by this method read about %4. Look for a slipped decimal point, and that the photometer was set to zero as always.</source>
             <translation>%1 : %2 est %3, mais les blancs des séries précédentes par cette méthode donnaient environ %4. Cherchez un séparateur décimal déplacé, et vérifiez que le photomètre a été mis à zéro comme toujours.</translation>
+        </message>
+        <message>
+            <source>The replicates in %1 are %2 apart, more than %3 (%4).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Different sample volumes give results %1 apart, more than %2 (%3).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Suspect an interference: dilute further, or check by a spike.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What the reagents show by themselves is taken off the result, and is more than usual.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Their mean is taken off the result, which is less well known by that.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The result is their mean, which is less well known than usual.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The results of the run may be off in the same proportion.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>What it held at its use is less well known, and so is what rests on it.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Whether something in the sample disturbs the measurement is open.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Something in the sample may disturb the measurement.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The result may be that of an incomplete reaction.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It may have worked less well than one in date.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The method does not say how well it works with such a volume.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No result rests on such a signal.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No result rests on such a reading.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2 is %3, and %4 has to be there at the start for the largest signal and what must remain. Look for a slipped decimal point or a reagent left out.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look for a slipped decimal point, and that the photometer was set to zero.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 Or the decimal point slipped: %2 would be plausible here.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report as below the limit of quantification, %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report as below the limit of quantification.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Another tube of the sample is not: look for a missing addition.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No blank has been read: the results are not corrected for what the reagents themselves do.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Run a blank with diluent in place of sample.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Mean blank signal %1 is beyond the method's %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Look for a contaminated reagent or cuvette and repeat the blank.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The blanks (%1) are %2 apart, more than %3 (%4).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>One of them was pipetted or read wrongly: read them again.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1, lot %2, expired on %3.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat with a lot in date, or say why it may stand.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery %1 is outside %2 (%3).</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The control was too old: %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Take a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The standard was too old: %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Make a fresh one.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Repeat it with less spike or a higher dilution.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Recovery of the spike %1 is outside %2.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Suspect an interference or a pipetting error.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -2860,20 +2972,20 @@
     <context>
         <name>plateau::exchange::KeyedMoment</name>
         <message>
-            <source>Enter a time, as 8:10, or with its day, as 2026-03-02 8:10.</source>
-            <translation>Saisissez une heure, par exemple 8:10, ou avec son jour, par exemple 2026-03-02 8:10.</translation>
-        </message>
-        <message>
-            <source>That is not a time: write it as 8:10, or with its day, as 2026-03-02 8:10.</source>
-            <translation>Ce n’est pas une heure : écrivez-la comme 8:10, ou avec son jour, comme 2026-03-02 8:10.</translation>
-        </message>
-        <message>
             <source>There is no such time: write hours up to 23 and minutes up to 59, of a day that exists.</source>
             <translation>Cette heure n’existe pas : écrivez des heures jusqu’à 23 et des minutes jusqu’à 59, d’un jour qui existe.</translation>
         </message>
         <message>
             <source>That time is still to come; give the time when it was done.</source>
             <translation>Cette heure est encore à venir ; donnez l’heure à laquelle cela a été fait.</translation>
+        </message>
+        <message>
+            <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -3671,10 +3783,6 @@
             <translation>Acétaldéhyde</translation>
         </message>
         <message>
-            <source>Acetaldehyde + NAD + H2O → acetate + NADH + 2 H+ (aldehyde dehydrogenase)</source>
-            <translation>Acétaldéhyde + NAD + H2O → acétate + NADH + 2 H+ (aldéhyde déshydrogénase)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each acetaldehyde.</source>
             <translation>Un NADH formé par molécule d’acétaldéhyde.</translation>
         </message>
@@ -3747,16 +3855,8 @@
             <translation>Acide acétique</translation>
         </message>
         <message>
-            <source>L-malate + NAD ⇌ oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation>L-malate + NAD ⇌ oxaloacétate + NADH + H+ (L-malate déshydrogénase)</translation>
-        </message>
-        <message>
             <source>Acetate + ATP + CoA → acetyl-CoA + AMP + diphosphate (acetyl-CoA synthetase)</source>
             <translation>Acétate + ATP + CoA → acétyl-CoA + AMP + diphosphate (acétyl-CoA synthétase)</translation>
-        </message>
-        <message>
-            <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA (citrate synthase)</source>
-            <translation>Acétyl-CoA + oxaloacétate + H2O → citrate + CoA (citrate synthase)</translation>
         </message>
         <message>
             <source>One NADH formed for each acetate, less what the malate equilibrium had formed before.</source>
@@ -3829,10 +3929,6 @@
         <message>
             <source>Urea</source>
             <translation>Urée</translation>
-        </message>
-        <message>
-            <source>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate dehydrogenase)</source>
-            <translation>NH4+ + 2-oxoglutarate + NADH + H+ → L-glutamate + NAD + H2O (glutamate déshydrogénase)</translation>
         </message>
         <message>
             <source>Urea + H2O → 2 NH3 + CO2 (urease)</source>
@@ -3917,14 +4013,6 @@
         <message>
             <source>Citrate → oxaloacetate + acetate (citrate lyase)</source>
             <translation>Citrate → oxaloacétate + acétate (citrate lyase)</translation>
-        </message>
-        <message>
-            <source>Oxaloacetate + NADH + H+ → L-malate + NAD (L-malate dehydrogenase)</source>
-            <translation>Oxaloacétate + NADH + H+ → L-malate + NAD (L-malate déshydrogénase)</translation>
-        </message>
-        <message>
-            <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
-            <translation>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate déshydrogénase), pour l’oxaloacétate qui a perdu du dioxyde de carbone</translation>
         </message>
         <message>
             <source>One NADH used for each citrate.</source>
@@ -4051,14 +4139,6 @@
             <translation>Acide D-gluconique</translation>
         </message>
         <message>
-            <source>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</source>
-            <translation>D-gluconate + ATP → 6-phosphogluconate + ADP (gluconate kinase)</translation>
-        </message>
-        <message>
-            <source>6-Phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
-            <translation>6-phosphogluconate + NADP → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate déshydrogénase)</translation>
-        </message>
-        <message>
             <source>One NADPH formed for each D-gluconate.</source>
             <translation>Un NADPH formé par molécule de D-gluconate.</translation>
         </message>
@@ -4097,10 +4177,6 @@
         <message>
             <source>D-lactic acid</source>
             <translation>Acide D-lactique</translation>
-        </message>
-        <message>
-            <source>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate dehydrogenase)</source>
-            <translation>D-lactate + NAD → pyruvate + NADH + H+ (D-lactate déshydrogénase)</translation>
         </message>
         <message>
             <source>Pyruvate + L-glutamate → L-alanine + 2-oxoglutarate (glutamate-pyruvate transaminase)</source>
@@ -4151,10 +4227,6 @@
             <translation>Acide D-malique</translation>
         </message>
         <message>
-            <source>D-malate + NAD → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
-            <translation>D-malate + NAD → pyruvate + CO2 + NADH (D-malate déshydrogénase décarboxylante)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each D-malate.</source>
             <translation>Un NADH formé par molécule de D-malate.</translation>
         </message>
@@ -4201,14 +4273,6 @@
         <message>
             <source>D-sorbitol</source>
             <translation>D-sorbitol</translation>
-        </message>
-        <message>
-            <source>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol dehydrogenase)</source>
-            <translation>D-sorbitol + NAD → D-fructose + NADH + H+ (sorbitol déshydrogénase)</translation>
-        </message>
-        <message>
-            <source>NADH + INT → NAD + formazan (diaphorase)</source>
-            <translation>NADH + INT → NAD + formazan (diaphorase)</translation>
         </message>
         <message>
             <source>One formazan formed for each D-sorbitol.</source>
@@ -4261,10 +4325,6 @@
         <message>
             <source>Ethanol</source>
             <translation>Éthanol</translation>
-        </message>
-        <message>
-            <source>Ethanol + NAD → acetaldehyde + NADH + H+ (alcohol dehydrogenase)</source>
-            <translation>Éthanol + NAD → acétaldéhyde + NADH + H+ (alcool déshydrogénase)</translation>
         </message>
         <message>
             <source>Two NADH formed for each ethanol.</source>
@@ -4343,10 +4403,6 @@
             <translation>Sulfite + O2 + H2O → sulfate + H2O2 (sulfite oxydase)</translation>
         </message>
         <message>
-            <source>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxidase)</source>
-            <translation>H2O2 + NADH + H+ → 2 H2O + NAD (NADH peroxydase)</translation>
-        </message>
-        <message>
             <source>One NADH used for each sulphite.</source>
             <translation>Un NADH consommé par molécule de sulfite.</translation>
         </message>
@@ -4411,14 +4467,6 @@
             <translation>Amidon + n H2O → n D-glucose (amyloglucosidase), avant le dosage</translation>
         </message>
         <message>
-            <source>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</source>
-            <translation>D-glucose + ATP → glucose-6-phosphate + ADP (hexokinase)</translation>
-        </message>
-        <message>
-            <source>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate dehydrogenase)</source>
-            <translation>Glucose-6-phosphate + NADP → 6-phosphogluconate + NADPH + H+ (glucose-6-phosphate déshydrogénase)</translation>
-        </message>
-        <message>
             <source>One NADPH formed for each D-glucose.</source>
             <translation>Un NADPH formé par molécule de D-glucose.</translation>
         </message>
@@ -4461,10 +4509,6 @@
         <message>
             <source>D-fructose</source>
             <translation>D-fructose</translation>
-        </message>
-        <message>
-            <source>D-glucose + ATP → glucose-6-phosphate + ADP; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</source>
-            <translation>D-glucose + ATP → glucose-6-phosphate + ADP ; D-fructose + ATP → fructose-6-phosphate + ADP (hexokinase)</translation>
         </message>
         <message>
             <source>Fructose-6-phosphate → glucose-6-phosphate (phosphoglucose isomerase)</source>
@@ -4519,18 +4563,6 @@
             <translation>Glycérol</translation>
         </message>
         <message>
-            <source>Glycerol + ATP → glycerol-3-phosphate + ADP (glycerol kinase)</source>
-            <translation>Glycérol + ATP → glycérol-3-phosphate + ADP (glycérol kinase)</translation>
-        </message>
-        <message>
-            <source>ADP + phosphoenolpyruvate → ATP + pyruvate (pyruvate kinase)</source>
-            <translation>ADP + phosphoénolpyruvate → ATP + pyruvate (pyruvate kinase)</translation>
-        </message>
-        <message>
-            <source>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate dehydrogenase)</source>
-            <translation>Pyruvate + NADH + H+ → L-lactate + NAD (L-lactate déshydrogénase)</translation>
-        </message>
-        <message>
             <source>One NADH used for each glycerol.</source>
             <translation>Un NADH consommé par molécule de glycérol.</translation>
         </message>
@@ -4557,10 +4589,6 @@
         <message>
             <source>L-ascorbic acid at 265 nm (template)</source>
             <translation>Acide L-ascorbique à 265 nm (modèle)</translation>
-        </message>
-        <message>
-            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory. The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire. L’absorptivité du L-ascorbate à 265 nm et à un pH de 6 à 7 va, selon les tables, de 14000 à 16500 L/(mol cm) : étalonnez avec un étalon du jour.</translation>
         </message>
         <message>
             <source>L-ascorbate itself absorbs at 265 nm, dehydroascorbate does not. Ascorbate oxidase takes all of it to dehydroascorbate with the oxygen dissolved in the tube; the reaction goes to its end by itself. The absorbance falls by one L-ascorbate for each L-ascorbic acid. Needs quartz cuvettes or plastic ones for the ultraviolet.</source>
@@ -4659,10 +4687,6 @@
             <translation>Acide L-glutamique</translation>
         </message>
         <message>
-            <source>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate dehydrogenase)</source>
-            <translation>L-glutamate + NAD + H2O → 2-oxoglutarate + NH4+ + NADH + H+ (glutamate déshydrogénase)</translation>
-        </message>
-        <message>
             <source>One formazan formed for each L-glutamate.</source>
             <translation>Un formazan formé par molécule de L-glutamate.</translation>
         </message>
@@ -4699,10 +4723,6 @@
             <translation>Acide L-lactique</translation>
         </message>
         <message>
-            <source>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate dehydrogenase)</source>
-            <translation>L-lactate + NAD → pyruvate + NADH + H+ (L-lactate déshydrogénase)</translation>
-        </message>
-        <message>
             <source>One NADH formed for each L-lactate.</source>
             <translation>Un NADH formé par molécule de L-lactate.</translation>
         </message>
@@ -4733,10 +4753,6 @@
         <message>
             <source>L-malic acid</source>
             <translation>Acide L-malique</translation>
-        </message>
-        <message>
-            <source>L-malate + NAD → oxaloacetate + NADH + H+ (L-malate dehydrogenase)</source>
-            <translation>L-malate + NAD → oxaloacétate + NADH + H+ (L-malate déshydrogénase)</translation>
         </message>
         <message>
             <source>Oxaloacetate + L-glutamate → L-aspartate + 2-oxoglutarate (glutamate-oxaloacetate transaminase)</source>
@@ -4853,10 +4869,6 @@
         <message>
             <source>Nitrate</source>
             <translation>Nitrate</translation>
-        </message>
-        <message>
-            <source>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate reductase)</source>
-            <translation>NO3- + NADPH + H+ → NO2- + NADP + H2O (nitrate réductase)</translation>
         </message>
         <message>
             <source>One NADPH used for each nitrate.</source>
@@ -4986,6 +4998,110 @@
             <source>Dried fruit, potato products, 1 to 5 g: mince in the cold, shake with 60 mL of water of pH 8 in a closed 100 mL flask at 60 °C for 15 min, cool closed, make up with water and filter through a covered funnel; use at once. Enter mass and extract volume with the sample.</source>
             <translation>Fruits secs, produits de pomme de terre, 1 à 5 g : hachez à froid, agitez avec 60 mL d’eau à pH 8 en fiole fermée de 100 mL à 60 °C pendant 15 min, refroidissez sans déboucher, complétez au trait avec de l’eau et filtrez sur un entonnoir couvert ; employez aussitôt. Saisissez avec l’échantillon la masse et le volume d’extrait.</translation>
         </message>
+        <message>
+            <source>Acetaldehyde + NAD⁺ + H2O → acetate + NADH + 2 H⁺ (aldehyde dehydrogenase)</source>
+            <translation>Acétaldéhyde + NAD⁺ + H2O → acétate + NADH + 2 H⁺ (aldéhyde déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>L-malate + NAD⁺ ⇌ oxaloacetate + NADH + H⁺ (L-malate dehydrogenase)</source>
+            <translation>L-malate + NAD⁺ ⇌ oxaloacétate + NADH + H⁺ (L-malate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>Acetyl-CoA + oxaloacetate + H2O → citrate + CoA + H⁺ (citrate synthase)</source>
+            <translation>Acétyl-CoA + oxaloacétate + H2O → citrate + CoA + H⁺ (citrate synthase)</translation>
+        </message>
+        <message>
+            <source>NH4⁺ + 2-oxoglutarate + NADH + H⁺ → L-glutamate + NAD⁺ + H2O (glutamate dehydrogenase)</source>
+            <translation>NH4⁺ + 2-oxoglutarate + NADH + H⁺ → L-glutamate + NAD⁺ + H2O (glutamate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>Oxaloacetate + NADH + H⁺ → L-malate + NAD⁺ (L-malate dehydrogenase)</source>
+            <translation>Oxaloacétate + NADH + H⁺ → L-malate + NAD⁺ (L-malate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>Pyruvate + NADH + H⁺ → L-lactate + NAD⁺ (L-lactate dehydrogenase), for oxaloacetate that has lost carbon dioxide</source>
+            <translation>Pyruvate + NADH + H⁺ → L-lactate + NAD⁺ (L-lactate déshydrogénase), pour l’oxaloacétate qui a perdu du dioxyde de carbone</translation>
+        </message>
+        <message>
+            <source>D-gluconate + ATP → 6-phosphogluconate + ADP + H⁺ (gluconate kinase)</source>
+            <translation>D-gluconate + ATP → 6-phosphogluconate + ADP + H⁺ (gluconate kinase)</translation>
+        </message>
+        <message>
+            <source>6-Phosphogluconate + NADP⁺ → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate dehydrogenase)</source>
+            <translation>6-phosphogluconate + NADP⁺ → ribulose-5-phosphate + CO2 + NADPH (6-phosphogluconate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>D-lactate + NAD⁺ → pyruvate + NADH + H⁺ (D-lactate dehydrogenase)</source>
+            <translation>D-lactate + NAD⁺ → pyruvate + NADH + H⁺ (D-lactate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>D-malate + NAD⁺ → pyruvate + CO2 + NADH (D-malate dehydrogenase, decarboxylating)</source>
+            <translation>D-malate + NAD⁺ → pyruvate + CO2 + NADH (D-malate déshydrogénase décarboxylante)</translation>
+        </message>
+        <message>
+            <source>D-sorbitol + NAD⁺ → D-fructose + NADH + H⁺ (sorbitol dehydrogenase)</source>
+            <translation>D-sorbitol + NAD⁺ → D-fructose + NADH + H⁺ (sorbitol déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>NADH + INT⁺ → NAD⁺ + formazan (diaphorase)</source>
+            <translation>NADH + INT⁺ → NAD⁺ + formazan (diaphorase)</translation>
+        </message>
+        <message>
+            <source>Ethanol + NAD⁺ → acetaldehyde + NADH + H⁺ (alcohol dehydrogenase)</source>
+            <translation>Éthanol + NAD⁺ → acétaldéhyde + NADH + H⁺ (alcool déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>H2O2 + NADH + H⁺ → 2 H2O + NAD⁺ (NADH peroxidase)</source>
+            <translation>H2O2 + NADH + H⁺ → 2 H2O + NAD⁺ (NADH peroxydase)</translation>
+        </message>
+        <message>
+            <source>D-glucose + ATP → glucose-6-phosphate + ADP + H⁺ (hexokinase)</source>
+            <translation>D-glucose + ATP → glucose-6-phosphate + ADP + H⁺ (hexokinase)</translation>
+        </message>
+        <message>
+            <source>Glucose-6-phosphate + NADP⁺ + H2O → 6-phosphogluconate + NADPH + 2 H⁺ (glucose-6-phosphate dehydrogenase)</source>
+            <translation>Glucose-6-phosphate + NADP⁺ + H2O → 6-phosphogluconate + NADPH + 2 H⁺ (glucose-6-phosphate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>D-glucose + ATP → glucose-6-phosphate + ADP + H⁺; D-fructose + ATP → fructose-6-phosphate + ADP + H⁺ (hexokinase)</source>
+            <translation>D-glucose + ATP → glucose-6-phosphate + ADP + H⁺ ; D-fructose + ATP → fructose-6-phosphate + ADP + H⁺ (hexokinase)</translation>
+        </message>
+        <message>
+            <source>Glycerol + ATP → glycerol-3-phosphate + ADP + H⁺ (glycerol kinase)</source>
+            <translation>Glycérol + ATP → glycérol-3-phosphate + ADP + H⁺ (glycérol kinase)</translation>
+        </message>
+        <message>
+            <source>ADP + phosphoenolpyruvate + H⁺ → ATP + pyruvate (pyruvate kinase)</source>
+            <translation>ADP + phosphoénolpyruvate + H⁺ → ATP + pyruvate (pyruvate kinase)</translation>
+        </message>
+        <message>
+            <source>Pyruvate + NADH + H⁺ → L-lactate + NAD⁺ (L-lactate dehydrogenase)</source>
+            <translation>Pyruvate + NADH + H⁺ → L-lactate + NAD⁺ (L-lactate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
+            <translation>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>L-lactate + NAD⁺ → pyruvate + NADH + H⁺ (L-lactate dehydrogenase)</source>
+            <translation>L-lactate + NAD⁺ → pyruvate + NADH + H⁺ (L-lactate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>L-malate + NAD⁺ → oxaloacetate + NADH + H⁺ (L-malate dehydrogenase)</source>
+            <translation>L-malate + NAD⁺ → oxaloacétate + NADH + H⁺ (L-malate déshydrogénase)</translation>
+        </message>
+        <message>
+            <source>NO3⁻ + NADPH + H⁺ → NO2⁻ + NADP⁺ + H2O (nitrate reductase)</source>
+            <translation>NO3⁻ + NADPH + H⁺ → NO2⁻ + NADP⁺ + H2O (nitrate réductase)</translation>
+        </message>
     </context>
     <context>
         <name>plateau::exchange::TextPlace</name>
@@ -5031,10 +5147,6 @@
         <message>
             <source>The disk failed at the end of the last step in the notebook %1, so it is not sure that it is kept: see that the disk is sound, open the notebook again, and look before doing the step again.</source>
             <translation>Le disque a échoué à la fin de la dernière opération dans le cahier %1, il n’est donc pas sûr qu’elle soit gardée : assurez-vous que le disque est en bon état, rouvrez le cahier, et regardez avant de refaire l’opération.</translation>
-        </message>
-        <message>
-            <source>%1 min: %2</source>
-            <translation>%1 min : %2</translation>
         </message>
         <message>
             <source>tube %1, %2</source>
@@ -6249,10 +6361,6 @@
             <translation>le registre d’équipement</translation>
         </message>
         <message>
-            <source>%1 (number %2)</source>
-            <translation>%1 (numéro %2)</translation>
-        </message>
-        <message>
             <source>value left out of control charts</source>
             <translation>valeur écartée des cartes de contrôle</translation>
         </message>
@@ -6565,16 +6673,8 @@
             <translation>forme</translation>
         </message>
         <message>
-            <source>in use (1: yes)</source>
-            <translation>en service (1 : oui)</translation>
-        </message>
-        <message>
             <source>uncertainty of</source>
             <translation>incertitude de</translation>
-        </message>
-        <message>
-            <source>only the usual value (1: yes)</source>
-            <translation>seulement la valeur usuelle (1 : oui)</translation>
         </message>
         <message>
             <source>start interval (s)</source>
@@ -6649,10 +6749,6 @@
             <translation>prévu (mL)</translation>
         </message>
         <message>
-            <source>place in the order, from 0</source>
-            <translation>place dans l’ordre, à partir de 0</translation>
-        </message>
-        <message>
             <source>product</source>
             <translation>produit</translation>
         </message>
@@ -6677,10 +6773,6 @@
             <translation>reçu de</translation>
         </message>
         <message>
-            <source>received (UTC)</source>
-            <translation>reçu (UTC)</translation>
-        </message>
-        <message>
             <source>role</source>
             <translation>rôle</translation>
         </message>
@@ -6697,10 +6789,6 @@
             <translation>source</translation>
         </message>
         <message>
-            <source>begun (UTC)</source>
-            <translation>commencé (UTC)</translation>
-        </message>
-        <message>
             <source>supplier</source>
             <translation>fournisseur</translation>
         </message>
@@ -6715,14 +6803,6 @@
         <message>
             <source>as typed</source>
             <translation>tel que saisi</translation>
-        </message>
-        <message>
-            <source>used (UTC)</source>
-            <translation>employé (UTC)</translation>
-        </message>
-        <message>
-            <source>prepared (UTC)</source>
-            <translation>préparé (UTC)</translation>
         </message>
         <message>
             <source>volume (mL)</source>
@@ -6795,6 +6875,678 @@
         <message>
             <source>lowest (°C)</source>
             <translation>la plus basse (°C)</translation>
+        </message>
+        <message>
+            <source>a picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation type="unfinished">non ouvert</translation>
+        </message>
+        <message>
+            <source>opened on %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: something was taken from it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The opening stays as it was noted, since a correction needs a reason: say why.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing was stored: the lot %1 is not noted as opened.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Nothing was stored: something was taken from the lot %1 on %2, so that it was open by then; give that day or an earlier one, or take back first what was ticked with it by mistake.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>no</source>
+            <translation type="unfinished">non</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation type="unfinished">oui</translation>
+        </message>
+        <message>
+            <source>fixed, in the unit of the limit</source>
+            <translation type="unfinished">fixe, dans l’unité de la limite</translation>
+        </message>
+        <message>
+            <source>added</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>corrected</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>thrown away</source>
+            <translation type="unfinished">jeté</translation>
+        </message>
+        <message>
+            <source>done</source>
+            <translation type="unfinished">fait</translation>
+        </message>
+        <message>
+            <source>a multiple of the expanded uncertainty</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from a file</source>
+            <translation type="unfinished">d’un fichier</translation>
+        </message>
+        <message>
+            <source>imported</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>label threshold</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>maximum</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>minimum</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from the network</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>one-sided 95 %</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>pasted</source>
+            <translation type="unfinished">collée</translation>
+        </message>
+        <message>
+            <source>range</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>read</source>
+            <translation type="unfinished">lire</translation>
+        </message>
+        <message>
+            <source>received</source>
+            <translation type="unfinished">reçu</translation>
+        </message>
+        <message>
+            <source>in use again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>to be repeated</source>
+            <translation type="unfinished">à répéter</translation>
+        </message>
+        <message>
+            <source>out of use</source>
+            <translation type="unfinished">hors service</translation>
+        </message>
+        <message>
+            <source>saved</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>from the serial line</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>spoilt</source>
+            <translation type="unfinished">inutilisable</translation>
+        </message>
+        <message>
+            <source>taken back</source>
+            <translation type="unfinished">annulée</translation>
+        </message>
+        <message>
+            <source>counts again</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>used</source>
+            <translation type="unfinished">employé</translation>
+        </message>
+        <message>
+            <source>analyst</source>
+            <translation type="unfinished">analyste</translation>
+        </message>
+        <message>
+            <source>blank</source>
+            <translation type="unfinished">blanc</translation>
+        </message>
+        <message>
+            <source>control</source>
+            <translation type="unfinished">contrôle</translation>
+        </message>
+        <message>
+            <source>head of the laboratory</source>
+            <translation type="unfinished">responsable du laboratoire</translation>
+        </message>
+        <message>
+            <source>reviewer</source>
+            <translation type="unfinished">réviseur</translation>
+        </message>
+        <message>
+            <source>sample blank</source>
+            <translation type="unfinished">blanc échantillon</translation>
+        </message>
+        <message>
+            <source>spiked sample</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by the absorptivity</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by a line through the standards</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>by the run's own standard</source>
+            <translation type="unfinished">par l’étalon de la série</translation>
+        </message>
+        <message>
+            <source>liquid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>solid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the last accepted result</source>
+            <translation type="unfinished">le dernier résultat accepté</translation>
+        </message>
+        <message>
+            <source>the mean of the accepted results</source>
+            <translation type="unfinished">la moyenne des résultats acceptés</translation>
+        </message>
+        <message>
+            <source>a result that was named</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the moving range</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>the standard deviation</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>computed</source>
+            <translation type="unfinished">calculés</translation>
+        </message>
+        <message>
+            <source>from the printed table</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>absorptivity</source>
+            <translation type="unfinished">absorptivité</translation>
+        </message>
+        <message>
+            <source>extract</source>
+            <translation type="unfinished">extrait</translation>
+        </message>
+        <message>
+            <source>path length</source>
+            <translation type="unfinished">trajet optique</translation>
+        </message>
+        <message>
+            <source>sample volume</source>
+            <translation type="unfinished">volume d’échantillon</translation>
+        </message>
+        <message>
+            <source>total volume</source>
+            <translation type="unfinished">volume total</translation>
+        </message>
+        <message>
+            <source>carbonated</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>clear and colourless</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>coloured</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>fatty</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rich in protein</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>turbid</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>pipette %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>flask %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>uncertainties of a method, row %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>unit of a product, row %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>reason to reject %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>address, line %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>limit %1</source>
+            <translation type="unfinished">limite %1</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation type="unfinished">%1 %2</translation>
+        </message>
+        <message>
+            <source>correction of when a container was opened</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>absorptivity (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>nothing speaks against it</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time for an addition (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>address</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>aliquots</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>molar mass of the analyte (g/mol)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>analyte molecules per molecule</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>what was checked</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time (min)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>calibration</source>
+            <translation type="unfinished">étalonnage</translation>
+        </message>
+        <message>
+            <source>centre line</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>change (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>checked on</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>columns</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>column</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>constants of the chart</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>contact</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>corrects</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>put on the bench</source>
+            <translation type="unfinished">mise à la paillasse</translation>
+        </message>
+        <message>
+            <source>date</source>
+            <translation type="unfinished">date</translation>
+        </message>
+        <message>
+            <source>density (g/mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>standard deviation</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>dilution step (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>values of earlier runs</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>extract (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>file</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>beginning with</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>flask</source>
+            <translation type="unfinished">fiole</translation>
+        </message>
+        <message>
+            <source>uncertainty of the flask (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>guard band</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>decision limit h</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>in use</source>
+            <translation type="unfinished">en usage</translation>
+        </message>
+        <message>
+            <source>left out</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>only the usual value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>reference value k</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>weight of the newest value</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>largest volume (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>line of the photometer</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>logo</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lower limit</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>prepared</source>
+            <translation type="unfinished">préparé</translation>
+        </message>
+        <message>
+            <source>uncertainty of the weighing (mg)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>measurand</source>
+            <translation type="unfinished">mesurande</translation>
+        </message>
+        <message>
+            <source>time to mix (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>result of</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>check</source>
+            <translation type="unfinished">vérification</translation>
+        </message>
+        <message>
+            <source>reagent beyond the need (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>path length (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>uncertainty (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>signed by</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>photometer</source>
+            <translation type="unfinished">photomètre</translation>
+        </message>
+        <message>
+            <source>plan</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>readings of the series</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>place in the order</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>program</source>
+            <translation type="unfinished">programme</translation>
+        </message>
+        <message>
+            <source>purity, plus or minus</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>what is watched</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>time for a reading (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>put back on the bench</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>repeat of</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>only a reviewer decides</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rows</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rule</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>rules</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>sample volume (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>samples</source>
+            <translation type="unfinished">échantillons</translation>
+        </message>
+        <message>
+            <source>samples before</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>somebody else than the analyst decides</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>clock moved by (s)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>size</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>solvent</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>lot of the solvent</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>day of the source</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>spike</source>
+            <translation type="unfinished">ajout dosé</translation>
+        </message>
+        <message>
+            <source>standard of the spike</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>volume of the spike (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>scatter from</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>begun</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>step (mL)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>values in a subgroup</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>total volume (%)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>tubes</source>
+            <translation type="unfinished">tubes</translation>
+        </message>
+        <message>
+            <source>tubes before</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>kind of picture</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>unit</source>
+            <translation type="unfinished">unité</translation>
+        </message>
+        <message>
+            <source>upper limit</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>use by</source>
+            <translation type="unfinished">à utiliser avant</translation>
+        </message>
+        <message>
+            <source>value</source>
+            <translation type="unfinished">valeur</translation>
+        </message>
+        <message>
+            <source>version</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>water</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>water, plus or minus</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>width of the limits</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -7377,6 +8129,10 @@
         <message>
             <source>it has %1 kB; at most %2 kB are allowed</source>
             <translation>elle fait %1 ko ; %2 ko au plus sont permis</translation>
+        </message>
+        <message>
+            <source>is a unit of neither a product nor a measurand; name one of them</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -8368,13 +9124,25 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>Nothing of this kind has been decided yet. Accept runs with standards, controls, blanks or duplicates in Review; they appear here by themselves.</source>
             <translation>Aucune décision de ce genre n’a encore été prise. Acceptez dans la Revue des séries comportant des étalons, des contrôles, des blancs ou des doubles ; ils arrivent ici d’eux-mêmes.</translation>
         </message>
+        <message>
+            <source>Nothing stands out against the provisional limits. That is no verdict yet.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>No verdict: this chart has no limits.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was saved with fewer values than limits need; here their number is raised.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::CheckForm</name>
-        <message>
-            <source>&amp;Back to the item</source>
-            <translation>&amp;Retour à l’équipement</translation>
-        </message>
         <message>
             <source>&amp;What is checked</source>
             <translation>&amp;Ce qui est vérifié</translation>
@@ -8442,6 +9210,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Standard uncertainty for the budgets (k = 1): %1.</source>
             <translation>Incertitude-type pour les bilans (k = 1) : %1.</translation>
+        </message>
+        <message>
+            <source>Back to the item  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -8778,10 +9550,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Sauvegardes, de la plus récente à la plus ancienne</translation>
         </message>
         <message>
-            <source>&amp;Back up now</source>
-            <translation>&amp;Sauvegarder maintenant</translation>
-        </message>
-        <message>
             <source>Restore &amp;into a new notebook…</source>
             <translation>&amp;Restaurer dans un nouveau cahier…</translation>
         </message>
@@ -8918,6 +9686,18 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>%1 is the notebook as it was then; this one is kept as it is. Open it by File, Another notebook.</source>
             <translation>%1 est le cahier tel qu’il était alors ; celui-ci est conservé tel quel. Ouvrez-le par Fichier, Un autre cahier.</translation>
+        </message>
+        <message>
+            <source>Back up no&amp;w</source>
+            <translation type="unfinished" />
+        </message>
+    </context>
+    <context>
+        <name>plateau::ui::DayExample</name>
+        <message>
+            <source>as %1</source>
+            <comment>a day, in an empty field</comment>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -10186,10 +10966,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>En ser&amp;vice</translation>
         </message>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Retour à la liste</translation>
-        </message>
-        <message>
             <source>&amp;What it is</source>
             <translation>&amp;Type d’équipement</translation>
         </message>
@@ -10241,6 +11017,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>Give pipettes, flasks and the photometer the names they have in Laboratory: what a check finds then replaces the list's uncertainty, and a run that used one which failed or was overdue says so.</source>
             <translation>Donnez aux pipettes, aux fioles et au photomètre les noms qu’ils ont dans Laboratoire : ce que trouve une vérification remplace alors l’incertitude de la liste, et une série le dit si l’un d’eux avait échoué ou était en retard de vérification.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ItemView</name>
@@ -10287,10 +11067,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>&amp;Change the item…</source>
             <translation>&amp;Modifier l’équipement…</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Retour à la liste</translation>
         </message>
         <message>
             <source>Checks of the item</source>
@@ -10363,6 +11139,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Taken back: the check stays in the book and does not count.</source>
             <translation>Annulée : la vérification reste dans le registre et ne compte pas.</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -11505,10 +12285,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Ceci n’est pas enregistré : enregistrez-le, ou revenez encore une fois pour abandonner ce qui a été tapé.</translation>
         </message>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Retour à la liste</translation>
-        </message>
-        <message>
             <source>Produc&amp;t</source>
             <translation>&amp;Produit</translation>
         </message>
@@ -11541,10 +12317,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>À la d&amp;ate du</translation>
         </message>
         <message>
-            <source>The date of the source, or the day it was read, as 2026-12-31.</source>
-            <translation>Le jour dont date la source, ou auquel elle a été lue, comme 2026-12-31.</translation>
-        </message>
-        <message>
             <source>Decision rul&amp;e</source>
             <translation>Règle de &amp;décision</translation>
         </message>
@@ -11575,6 +12347,14 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>A result is judged as: %1, %2 in %3.</source>
             <translation>Un résultat est jugé ainsi : %1, %2 (%3).</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>The date of the source, or the day it was read, as %1.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12077,10 +12857,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>&amp;Conservation après ouverture (jours)</translation>
         </message>
         <message>
-            <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
-            <translation>Comme 2026-12-31, ou un mois comme 2026-12. Vide si rien n’est indiqué.</translation>
-        </message>
-        <message>
             <source>Empty where none is stated.</source>
             <translation>Vide si personne ne l’indique.</translation>
         </message>
@@ -12113,8 +12889,8 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Conservation dissous : donnez des jours entiers, 0 pour ce seul jour, ou rien si personne ne l’indique.</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>année-mois-jour</translation>
+            <source>As %1, or a month as %2. Empty where none is stated.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12126,10 +12902,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>left: %1</source>
             <translation>reste : %1</translation>
-        </message>
-        <message>
-            <source>opened: %1</source>
-            <translation>ouvert : %1</translation>
         </message>
         <message>
             <source>keeps once opened: %1 days</source>
@@ -12186,10 +12958,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Say why; the ledger keeps it.</source>
             <translation>Indiquez pourquoi ; le journal le garde.</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Retour à la liste</translation>
         </message>
         <message>
             <source>Ledger of the container</source>
@@ -12315,17 +13083,25 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>Left according to the ledger: %1; runs took nothing from it.</source>
             <translation>Reste d’après le journal : %1 ; les séries n’en ont rien pris.</translation>
         </message>
+        <message>
+            <source>opened on %1</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was opened on another day</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>It was not opened after all</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotWords</name>
-        <message>
-            <source>Key the day as 2026-12-31.</source>
-            <translation>Saisissez le jour comme 2026-12-31.</translation>
-        </message>
-        <message>
-            <source>This is not a day. Key it as 2026-12-31; a month alone, as 2026-12, means its last day.</source>
-            <translation>Ce n’est pas un jour. Saisissez-le comme 2026-12-31 ; un mois seul, comme 2026-12, est son dernier jour.</translation>
-        </message>
         <message>
             <source>received</source>
             <translation>reçu</translation>
@@ -12373,6 +13149,18 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>taken, keyed by hand</source>
             <translation>pris, saisi à la main</translation>
+        </message>
+        <message>
+            <source>Key the day as %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>This is not a day. Key it as %1; a month alone, as %2, means its last day.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>opening corrected</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -12511,6 +13299,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>dry</source>
             <translation>sec</translation>
+        </message>
+        <message>
+            <source>Noted as not opened.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13281,10 +14073,6 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
     <context>
         <name>plateau::ui::MethodView</name>
         <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Retour à la liste</translation>
-        </message>
-        <message>
             <source>Method</source>
             <translation>Méthode</translation>
         </message>
@@ -13339,6 +14127,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>Ret&amp;ire</source>
             <translation>&amp;Désactiver</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13696,12 +14488,12 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Un nom qui contient un chiffre : vouliez-vous saisir une lecture ?</translation>
         </message>
         <message>
-            <source>Nobody of that name is set up: it can work, but not sign.</source>
-            <translation>Personne de ce nom n’est enregistré : il peut travailler, mais pas signer.</translation>
+            <source>Nobody of that name is set up: they can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
         <message>
-            <source>This name is retired: it can work, but not sign.</source>
-            <translation>Ce nom est retiré : il peut travailler, mais pas signer.</translation>
+            <source>This name is retired: they can work, but not sign.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -13812,6 +14604,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>%1 in %2</source>
             <translation>%1 en %2</translation>
+        </message>
+        <message>
+            <source>%1; limits provisional</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14103,10 +14899,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Le photomètre dans lequel les séries sont lues. Ce que ses enregistrements de vérification disent d’une lecture et du trajet optique entre dans les bilans ; jusque-là c’est l’usage courant, et c’est signalé. Si tous les champs sont vides, aucun photomètre n’est gardé.</translation>
         </message>
         <message>
-            <source>2026-09-14; may stay empty</source>
-            <translation>2026-09-14 ; peut rester vide</translation>
-        </message>
-        <message>
             <source>Name or number</source>
             <translation>Nom ou numéro</translation>
         </message>
@@ -14129,6 +14921,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Checked on</source>
             <translation>Vérifié le</translation>
+        </message>
+        <message>
+            <source>%1; may stay empty</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14275,6 +15071,13 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Ticked together, %1 tubes count as started at this moment, and their waits are timed from it. Tick each tube as %2 goes in, or press the key again if all of them got it at once.</source>
             <translation>Cochés ensemble, %1 tubes comptent comme démarrés à cet instant, et leurs attentes partent de là. Cochez chaque tube au moment où %2 y entre, ou appuyez de nouveau sur la touche si tous l’ont reçu à la fois.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Lot %1 is noted as opened today; it keeps %n days from now.</source>
+            <translation type="unfinished">
+                <numerusform />
+                <numerusform />
+            </translation>
         </message>
     </context>
     <context>
@@ -14732,10 +15535,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Tubes par échantill&amp;on</translation>
         </message>
         <message>
-            <source>&amp;Blank tubes</source>
-            <translation>Tubes de &amp;blanc</translation>
-        </message>
-        <message>
             <source>Samples &amp;are</source>
             <translation>N&amp;ature des échantillons</translation>
         </message>
@@ -14754,6 +15553,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1 nm</source>
             <translation>%1 nm</translation>
+        </message>
+        <message>
+            <source>Blank tubes</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14953,8 +15756,8 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Choisissez un point avec les touches fléchées ou d’un clic ; Entrée ou un second clic ouvre sa série.</translation>
         </message>
         <message>
-            <source>Take it &amp;back</source>
-            <translation>Re&amp;prendre</translation>
+            <source>&amp;Let it count again</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -14962,10 +15765,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Prepare a standard</source>
             <translation>Préparer un étalon</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Retour à la liste</translation>
         </message>
         <message>
             <source>What it gives</source>
@@ -15123,6 +15922,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>That is %1 of the strength wanted: look at the mass, the flask and the number of molecules.</source>
             <translation>C’est %1 du titre voulu : vérifiez la masse, la fiole et le nombre de molécules.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::PreparationView</name>
@@ -15239,10 +16042,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Taux de récupération</translation>
         </message>
         <message>
-            <source>Thrown away, &amp;because</source>
-            <translation>Jeté, m&amp;otif</translation>
-        </message>
-        <message>
             <source>&amp;Throw it away</source>
             <translation>&amp;Jeter</translation>
         </message>
@@ -15277,6 +16076,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Analyte molecules in one of the substance</source>
             <translation>Molécules d’analyte par molécule</translation>
+        </message>
+        <message>
+            <source>Thrown away, b&amp;ecause</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15419,6 +16222,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Read</source>
             <translation>Lecture</translation>
+        </message>
+        <message>
+            <source>This rack %1: %2</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15589,14 +16396,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Signal net</translation>
         </message>
         <message>
-            <source>%1 (g/L)</source>
-            <translation>%1 (g/L)</translation>
-        </message>
-        <message>
-            <source>Concentration (g/L)</source>
-            <translation>Concentration (g/L)</translation>
-        </message>
-        <message>
             <source>%1 (%2×)</source>
             <translation>%1 (%2×)</translation>
         </message>
@@ -15611,6 +16410,14 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1, spoilt: %2</source>
             <translation>%1, inutilisable : %2</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation type="unfinished">%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Concentration (%1)</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15702,16 +16509,20 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>%1; %2</source>
             <translation>%1 ; %2</translation>
         </message>
+        <message>
+            <source>; opened on %1, good until %2</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>; opened on %1</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ReceiveView</name>
         <message>
             <source>Receive a container</source>
             <translation>Réceptionner un flacon</translation>
-        </message>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Retour à la liste</translation>
         </message>
         <message>
             <source>Each bottle has a line of its own in the book; water and buffers count too. Name the reagent as the methods do, so that plans find it.</source>
@@ -15740,6 +16551,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Kept at (may be empty)</source>
             <translation>Conservé dans (peut rester vide)</translation>
+        </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -15783,10 +16598,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     </context>
     <context>
         <name>plateau::ui::RecordView</name>
-        <message>
-            <source>&amp;Back to the list</source>
-            <translation>&amp;Retour à la liste</translation>
-        </message>
         <message>
             <source>To its rac&amp;k</source>
             <translation>Vers son &amp;portoir</translation>
@@ -15851,6 +16662,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Say who puts it back: type a name.</source>
             <translation>Indiquez qui la remet : tapez un nom.</translation>
         </message>
+        <message>
+            <source>Back to the list  Esc</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::RecordsPage</name>
@@ -15886,14 +16701,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Mesurande</translation>
         </message>
         <message>
-            <source>Expected (g/L)</source>
-            <translation>Attendu (g/L)</translation>
-        </message>
-        <message>
-            <source>Found (g/L)</source>
-            <translation>Trouvé (g/L)</translation>
-        </message>
-        <message>
             <source>Recovery (%)</source>
             <translation>Récupération (%)</translation>
         </message>
@@ -15904,6 +16711,22 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Standard, control or spike</source>
             <translation>Étalon, contrôle ou ajout dosé</translation>
+        </message>
+        <message>
+            <source>Expected (%1)</source>
+            <translation type="unfinished">Attendu (%1)</translation>
+        </message>
+        <message>
+            <source>Expected</source>
+            <translation type="unfinished">Attendu</translation>
+        </message>
+        <message>
+            <source>Found (%1)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Found</source>
+            <translation type="unfinished">Trouvé</translation>
         </message>
     </context>
     <context>
@@ -16342,9 +17165,29 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Rapport %1, révision %2, établi %3 avec Plateau %4</translation>
         </message>
         <message>
-            <source>report %1</source>
+            <source>The method names no published source.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Source: %1</source>
+            <translation type="unfinished">Source : %1</translation>
+        </message>
+        <message>
+            <source>Accepted by %1: %2</source>
+            <translation type="unfinished">Acceptée par %1, %2 {1:?}</translation>
+        </message>
+        <message>
+            <source>Accepted by %1.</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Accepted by %1: %2 (one reason for the whole run)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>Report %1</source>
             <comment>a file name</comment>
-            <translation>rapport %1</translation>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16626,10 +17469,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Unités des produits</translation>
         </message>
         <message>
-            <source>The unit in which the results of a product are reported. A row that names a measurand comes before one that names the product alone. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation>L’unité dans laquelle les résultats d’un produit sont rapportés. Une ligne qui nomme un mesurande passe avant une ligne qui ne nomme que le produit. Ce qui ne figure dans aucune ligne est rapporté en g/L, pour un solide en g/100 g. %1</translation>
-        </message>
-        <message>
             <source>Product</source>
             <translation>Produit</translation>
         </message>
@@ -16644,6 +17483,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Unit</source>
             <translation>Unité</translation>
+        </message>
+        <message>
+            <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16906,9 +17749,9 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     <context>
         <name>plateau::ui::ResultsCsv</name>
         <message>
-            <source>results %1</source>
+            <source>Results %1</source>
             <comment>a file name</comment>
-            <translation>resultats %1</translation>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -16960,10 +17803,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
     </context>
     <context>
         <name>plateau::ui::ReviewRuleWords</name>
-        <message>
-            <source>%1 and %2</source>
-            <translation>%1 et %2</translation>
-        </message>
         <message>
             <source>, </source>
             <translation>, </translation>
@@ -17431,10 +18270,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Choose what the result is for, so that its value counts.</source>
             <translation>Choisissez de quoi est le résultat, pour que sa valeur compte.</translation>
-        </message>
-        <message>
-            <source>year-month-day</source>
-            <translation>année-mois-jour</translation>
         </message>
     </context>
     <context>
@@ -18454,11 +19289,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Dossier de la série %1, révision %2, établi %3 avec Plateau %4 ; contenu %5</translation>
         </message>
         <message>
-            <source>run record %1</source>
-            <comment>a file name</comment>
-            <translation>dossier de la serie %1</translation>
-        </message>
-        <message>
             <source>Result: %1.</source>
             <translation>Résultat : %1.</translation>
         </message>
@@ -18469,6 +19299,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>control %1</source>
             <translation>contrôle %1</translation>
+        </message>
+        <message>
+            <source>Run record %1</source>
+            <comment>a file name</comment>
+            <translation type="unfinished">Dossier de la série %1</translation>
         </message>
     </context>
     <context>
@@ -18669,6 +19504,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>If the run is accepted</source>
             <translation>Si la série est acceptée</translation>
+        </message>
+        <message>
+            <source>as in this run</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -19102,10 +19941,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>À la date du</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>année-mois-jour</translation>
-        </message>
-        <message>
             <source>What is out of control</source>
             <translation>Ce qui est hors maîtrise</translation>
         </message>
@@ -19125,6 +19960,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>%1: a whole number is needed.</source>
             <translation>%1 : un nombre entier est demandé.</translation>
         </message>
+        <message>
+            <source>At least %1. With fewer than %2 the limits are provisional.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::ShelfDraft</name>
@@ -19143,10 +19982,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>%1 is still to come; give the time when it came in.</source>
             <translation>%1 est encore à venir ; donnez l’heure de réception.</translation>
-        </message>
-        <message>
-            <source>%1 is not a time; write the day as 2026-03-02, with the time as 2026-03-02 8:10, or the time alone for the last day.</source>
-            <translation>%1 n’est pas une heure ; écrivez le jour comme 2026-03-02, avec l’heure comme 2026-03-02 8:10, ou l’heure seule pour le dernier jour.</translation>
         </message>
         <message>
             <source>%1 does not end in a number; write the measurand and the amount in g/L, for a solid in g/100 g, as in %2.</source>
@@ -19215,6 +20050,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>protein</source>
             <translation>protéines</translation>
+        </message>
+        <message>
+            <source>%1 is not a time; write the day as %2, with the time as %2 8:10, or the time alone for the last day.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -19502,6 +20341,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <source>Known value</source>
             <translation>Valeur connue</translation>
         </message>
+        <message>
+            <source>Taken from the book, where it is the only one in date; choose or key another if this is not it.</source>
+            <translation type="unfinished" />
+        </message>
     </context>
     <context>
         <name>plateau::ui::Standards</name>
@@ -19731,10 +20574,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>par per&amp;sonne</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>année-mois-jour</translation>
-        </message>
-        <message>
             <source>on photometer</source>
             <translation>sur photomètre</translation>
         </message>
@@ -19763,16 +20602,20 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>toute personne</translation>
         </message>
         <message>
-            <source>%1 is not a date yet: write it as 2026-03-02.</source>
-            <translation>%1 n’est pas encore un jour : écrivez-le comme 2026-03-02.</translation>
+            <source>%1 (all standards of it)</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>all of them, without limits</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1 is not a date yet: write it as %2.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
         <name>plateau::ui::SubstanceForm</name>
-        <message>
-            <source>&amp;Back</source>
-            <translation>&amp;Retour</translation>
-        </message>
         <message>
             <source>N&amp;ame</source>
             <translation>N&amp;om</translation>
@@ -19818,10 +20661,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>De la substance sans l’eau ci-dessous.</translation>
         </message>
         <message>
-            <source>As 2026-12-31, or a month as 2026-12. Empty where none is stated.</source>
-            <translation>Comme 2026-12-31, ou un mois comme 2026-12. Vide si rien n’est indiqué.</translation>
-        </message>
-        <message>
             <source>&amp;Store it in the book</source>
             <translation>E&amp;nregistrer dans le registre</translation>
         </message>
@@ -19850,8 +20689,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>La moitié de la largeur dans laquelle la valeur se trouve à coup sûr, telle qu’un certificat la donne ; prise comme loi rectangulaire.</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>année-mois-jour</translation>
+            <source>Back  Esc</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>As %1, or a month as %2. Empty where none is stated.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -20279,10 +21122,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>L’acte choisi en entier</translation>
         </message>
         <message>
-            <source>year-month-day</source>
-            <translation>année-mois-jour</translation>
-        </message>
-        <message>
             <source>Fin&amp;d</source>
             <translation>&amp;Trouver</translation>
         </message>
@@ -20315,12 +21154,12 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>tout</translation>
         </message>
         <message>
-            <source>"%1" is not a day; write it as year-month-day, 2026-03-02, or leave the field empty.</source>
-            <translation>« %1 » n’est pas un jour ; écrivez-le comme année-mois-jour, 2026-03-02, ou laissez le champ vide.</translation>
-        </message>
-        <message>
             <source>"%1" is not a run number; the notebook counts runs from 1.</source>
             <translation>« %1 » n’est pas le numéro d’une série ; le cahier les compte à partir de 1.</translation>
+        </message>
+        <message>
+            <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -20536,6 +21375,18 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>passphrase changed</source>
             <translation>phrase de passe modifiée</translation>
+        </message>
+        <message>
+            <source>opening of a lot corrected</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>form %1 of the file</source>
+            <translation type="unfinished" />
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation type="unfinished">%1 : %2</translation>
         </message>
     </context>
     <context>
@@ -21025,10 +21876,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>&amp;Quitter</translation>
         </message>
         <message>
-            <source>Bench</source>
-            <translation>Paillasse</translation>
-        </message>
-        <message>
             <source>What is next is &amp;done now</source>
             <translation>La suite est &amp;faite maintenant</translation>
         </message>
@@ -21111,6 +21958,10 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Another note&amp;book…</source>
             <translation>Un &amp;autre cahier…</translation>
+        </message>
+        <message>
+            <source>&amp;Bench</source>
+            <translation type="unfinished" />
         </message>
     </context>
     <context>
@@ -21270,11 +22121,6 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
             <translation>Feuille de paillasse : %1</translation>
         </message>
         <message>
-            <source>worksheet %1</source>
-            <comment>a file name</comment>
-            <translation>feuille de paillasse %1</translation>
-        </message>
-        <message>
             <source>tube</source>
             <translation>tube</translation>
         </message>
@@ -21317,6 +22163,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>notes</source>
             <translation>notes</translation>
+        </message>
+        <message>
+            <source>Worksheet %1</source>
+            <comment>a file name</comment>
+            <translation type="unfinished" />
         </message>
     </context>
 </TS>
