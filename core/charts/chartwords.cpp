@@ -144,10 +144,12 @@ QString provisionalSentence(const Settings &settings)
 {
     const int wanted = valuesForVerdict(settings);
     if (std::get<EarlierRuns>(settings.limits).values < wanted)
-        return Wording::tr("They are provisional: whether nothing is out of control is said from %1 values on. Under "
-                           "Limits and rules, raise the number of values to %1.")
+        return Wording::tr(
+                   "They are provisional: whether nothing is out of control is said from %1 values on. Under "
+                   "Limits and rules, raise the number of values to %1.")
             .arg(wanted);
-    return Wording::tr("They are provisional: whether nothing is out of control is said from %1 values on.").arg(wanted);
+    return Wording::tr("They are provisional: whether nothing is out of control is said from %1 values on.")
+        .arg(wanted);
 }
 
 } // namespace
@@ -157,11 +159,13 @@ QString basisSentence(const ControlChart &chart)
     if (chart.settings.kind == Kind::Trend)
         return {};
     if (chart.isMixed)
-        return Wording::tr("Values of several materials stand in this chart, so it has no limits: a control chart is "
-                           "of one material. Choose one above.");
+        return Wording::tr(
+            "Values of several materials stand in this chart, so it has no limits: a control chart is "
+            "of one material. Choose one above.");
     if (!chart.basis)
-        return Wording::tr("There are too few values for limits so far. Accept more runs, or enter limits that "
-                           "the laboratory has fixed.") +
+        return Wording::tr(
+                   "There are too few values for limits so far. Accept more runs, or enter limits that "
+                   "the laboratory has fixed.") +
                u' ' + Wording::tr("Limits need %1 values.").arg(valuesForLimits(chart.settings));
     const Basis &basis = *chart.basis;
     const QString unit = chart.series.empty() ? QString() : chart.series.front().unit;
@@ -179,7 +183,8 @@ QString basisSentence(const ControlChart &chart)
     if (basis.isProvisional)
         sentences << provisionalSentence(chart.settings);
     if (chart.joinsSamples)
-        sentences << Wording::tr("The ranges are of many samples: the limits hold where these have similar amounts.");
+        sentences << Wording::tr(
+            "The ranges are of many samples: the limits hold where these have similar amounts.");
     return sentences.join(u' ');
 }
 

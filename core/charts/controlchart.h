@@ -85,8 +85,8 @@ struct ControlChart {
     bool joinsSamples = false;
 };
 
-/// Whether a chart without findings may say that nothing is out of control: not without limits, nor with provisional
-/// ones. Of a trend never.
+/// Whether a chart without findings may say that nothing is out of control: not without limits, nor with
+/// provisional ones. Of a trend never.
 bool hasVerdict(const ControlChart &chart);
 
 /// whole: the series without a filter, in the order of time; limits from earlier runs come from its accepted

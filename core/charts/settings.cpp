@@ -109,10 +109,12 @@ void checkEarlier(assay::Problems &problems, const EarlierRuns &earlier, int few
           Wording::tr("Limits from earlier runs need %1 to %2 values.").arg(fewest).arg(mostValues));
 }
 
-/// How many values are plotted as one. What no subgroup can be is told as such and counts as the nearest that can.
+/// How many values are plotted as one. What no subgroup can be is told as such and counts as the nearest that
+/// can.
 int valuesOfOne(const Settings &settings)
 {
-    return settings.kind == Kind::MeanAndRange ? std::clamp(settings.subgroup, 1, quality::largestSubgroup) : 1;
+    return settings.kind == Kind::MeanAndRange ? std::clamp(settings.subgroup, 1, quality::largestSubgroup)
+                                               : 1;
 }
 
 } // namespace

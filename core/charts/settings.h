@@ -44,13 +44,13 @@ std::optional<Quantity> quantityFromWord(const QString &word);
 /// A trend has a product's limits, no control limits.
 bool isTrend(Quantity quantity);
 bool isRange(Quantity quantity);
-/// Its control chart is of one material, named by the subject: two materials have two centres, and no limits hold for
-/// both. Ranges say how the work scatters and may come from many samples; blanks have no name.
+/// Its control chart is of one material, named by the subject: two materials have two centres, and no limits
+/// hold for both. Ranges say how the work scatters and may come from many samples; blanks have no name.
 bool isOfOneMaterial(Quantity quantity);
 
-/// What a chart is of. name: of the standard, control, sample or product, or, of recoveries, of the substance that
-/// standards were made of, which stands for all of them; empty: whatever has been measured (never of a trend; no
-/// limits where isOfOneMaterial). Blanks have none.
+/// What a chart is of. name: of the standard, control, sample or product, or, of recoveries, of the substance
+/// that standards were made of, which stands for all of them; empty: whatever has been measured (never of a
+/// trend; no limits where isOfOneMaterial). Blanks have none.
 struct Subject {
     Quantity quantity = Quantity::StandardRecovery;
     QString methodId;
@@ -106,12 +106,12 @@ struct Settings {
 };
 Settings usualSettings(Quantity quantity);
 
-/// With fewer values, of means with fewer subgroups, there are no limits: from ten the standard deviation itself is
-/// known to a quarter, 1/sqrt(2(n - 1)). Common practice, no source.
+/// With fewer values, of means with fewer subgroups, there are no limits: from ten the standard deviation
+/// itself is known to a quarter, 1/sqrt(2(n - 1)). Common practice, no source.
 inline constexpr int fewestForLimits = 10;
-/// With fewer the limits are provisional and nobody is told that nothing is out of control. ISO 7870-2 (Shewhart
-/// control charts) takes 20 to 25 subgroups for the first limits, CLSI C24 20 values of a control material on as many
-/// days; both from memory.
+/// With fewer the limits are provisional and nobody is told that nothing is out of control. ISO 7870-2
+/// (Shewhart control charts) takes 20 to 25 subgroups for the first limits, CLSI C24 20 values of a control
+/// material on as many days; both from memory.
 inline constexpr int fewestForVerdict = 20;
 inline constexpr int mostValues = 10000;
 
@@ -120,8 +120,8 @@ int valuesForLimits(const Settings &settings);
 int valuesForVerdict(const Settings &settings);
 /// The same settings with as many earlier runs as limits need: a notebook may hold fewer.
 Settings withEnoughValues(Settings settings);
-/// Whether what was saved for all materials together holds for each by itself: all but a fixed centre that is another
-/// for each of them.
+/// Whether what was saved for all materials together holds for each by itself: all but a fixed centre that is
+/// another for each of them.
 bool holdsForEach(Quantity quantity, const Settings &settings);
 
 /// Places: "values", "centre", "deviation", "source", "date", "subgroup", "lambda", "width", "k", "h",

@@ -18,7 +18,8 @@ struct ChartOffer {
     charts::Subject subject;
     QString methodName;
     int values = 0;
-    /// The name is a substance's, and the values are of so many standards made of it; 0: what is named itself.
+    /// The name is a substance's, and the values are of so many standards made of it; 0: what is named
+    /// itself.
     int preparations = 0;
 };
 
@@ -51,8 +52,8 @@ public:
     }
 
     /// Of that quantity, each standard, control, sample or product by itself; in the order of methods,
-    /// measurands and names. Of recoveries the substances that standards of the book were made of come ahead of the
-    /// standards: one that is made anew every day has no chart by itself.
+    /// measurands and names. Of recoveries the substances that standards of the book were made of come ahead
+    /// of the standards: one that is made anew every day has no chart by itself.
     std::vector<ChartOffer> offers(charts::Quantity quantity) const;
     /// Oldest first, what was rejected too, and with what was left out. Values that are in another unit than
     /// the newest are not among them.

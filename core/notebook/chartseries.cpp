@@ -198,8 +198,9 @@ Substances substancesOf(const Database &database, Quantity quantity)
     Substances substances;
     if (quantity != Quantity::StandardRecovery)
         return substances;
-    Statement query(database, u"SELECT p.name_key, s.name FROM preparation AS p JOIN substance_version AS s ON s.id = "
-                              "p.substance_version"_s);
+    Statement query(database,
+                    u"SELECT p.name_key, s.name FROM preparation AS p JOIN substance_version AS s ON s.id = "
+                    "p.substance_version"_s);
     query.run();
     while (query.next())
         substances.emplace(query.text(0), query.text(1));
@@ -287,7 +288,8 @@ charts::Series loadChartSeries(const Database &database, const charts::Subject &
                                const std::map<QString, QString> &componentNames)
 {
     const bool byKey = charts::isTrend(subject.quantity);
-    const Substances substances = subject.name.isEmpty() ? Substances{} : substancesOf(database, subject.quantity);
+    const Substances substances =
+        subject.name.isEmpty() ? Substances{} : substancesOf(database, subject.quantity);
     // Where standards have substances, all are read and those of the name kept.
     const QString name = !substances.empty() ? QString() : byKey ? comparisonKey(subject.name) : subject.name;
     Facts facts = loadFacts(database, subject.methodId, componentNames);

@@ -151,9 +151,10 @@ charts::Series StandardBook::recoveriesOfItsKind(PreparationId id) const
     for (const ChartOffer &offer : charts.offers(charts::Quantity::StandardRecovery)) {
         if (offer.preparations == 0 || comparisonKey(offer.subject.name) != substance)
             continue;
-        std::ranges::copy_if(charts.series(offer.subject), std::back_inserter(all), [&](const charts::Point &point) {
-            return std::ranges::find(names, comparisonKey(point.name)) != names.end();
-        });
+        std::ranges::copy_if(charts.series(offer.subject), std::back_inserter(all),
+                             [&](const charts::Point &point) {
+                                 return std::ranges::find(names, comparisonKey(point.name)) != names.end();
+                             });
     }
     return all;
 }

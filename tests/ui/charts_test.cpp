@@ -152,7 +152,8 @@ TEST(PanelPicture, HasTheLinesThatTheLimitsSay)
 TEST(PanelPicture, SaysThatLimitsAreProvisional)
 {
     const std::vector<double> values{100, 102, 100, 102, 100, 102, 100, 102, 100, 102, 100, 102};
-    const PanelPicture few = pictureOf(recovery, charts::controlChart(recovery, seriesOf(values), {}, {}), 0, {});
+    const PanelPicture few =
+        pictureOf(recovery, charts::controlChart(recovery, seriesOf(values), {}, {}), 0, {});
     EXPECT_TRUE(few.isProvisional);
     EXPECT_EQ(few.quantity, u"recovery in %; limits provisional"_s);
     EXPECT_THAT(few.levels, SizeIs(5));

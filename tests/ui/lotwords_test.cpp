@@ -164,7 +164,8 @@ TEST(LotsList, SortsItsDaysByTheCalendarAndNotByTheirText)
                    {4, u"D"_s, u"first"_s, QDate(2026, 11, 27), {}, {}, 50}},
                   now, [](const QString &) { return ui::LotUse{}; });
     for (int row = 0; row < model.rowCount(); ++row)
-        EXPECT_EQ(model.index(row, ui::LotsModel::UseBy).data(ui::LotsModel::SortRole).typeId(), int(QMetaType::QDate));
+        EXPECT_EQ(model.index(row, ui::LotsModel::UseBy).data(ui::LotsModel::SortRole).typeId(),
+                  int(QMetaType::QDate));
     QSortFilterProxyModel sorted;
     sorted.setSourceModel(&model);
     sorted.setSortRole(ui::LotsModel::SortRole);

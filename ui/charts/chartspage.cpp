@@ -38,9 +38,10 @@ Sentence verdictOn(const charts::ControlChart &chart)
         return {State::Good, ChartsPage::tr("Nothing lies beyond a limit.")};
     if (charts::hasVerdict(chart))
         return {State::Good, ChartsPage::tr("Nothing is out of control.")};
-    return {State::Info, chart.basis ? ChartsPage::tr("Nothing stands out against the provisional limits. That is no "
-                                                      "verdict yet.")
-                                     : ChartsPage::tr("No verdict: this chart has no limits.")};
+    return {State::Info, chart.basis
+                             ? ChartsPage::tr("Nothing stands out against the provisional limits. That is no "
+                                              "verdict yet.")
+                             : ChartsPage::tr("No verdict: this chart has no limits.")};
 }
 
 /// A list that no one reads to its end says the newest and how many there are.
@@ -195,10 +196,10 @@ void ChartsPage::sayOrigin()
         return;
     }
     const notebook::StoredChartSettings &stored = kept->stored;
-    const QString version = kept->isOfAll
-                                ? tr("Version %1 for all materials together, saved by %2, %3. It holds for this one "
-                                     "until its own settings are saved.")
-                                : tr("Version %1, saved by %2, %3.");
+    const QString version =
+        kept->isOfAll ? tr("Version %1 for all materials together, saved by %2, %3. It holds for this one "
+                           "until its own settings are saved.")
+                      : tr("Version %1, saved by %2, %3.");
     QStringList sentences{version.arg(QString::number(stored.version), stored.person, momentText(stored.at))};
     if (m_saved != stored.settings)
         sentences << tr("It was saved with fewer values than limits need; here their number is raised.");

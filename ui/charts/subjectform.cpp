@@ -32,7 +32,8 @@ namespace {
 constexpr QChar between(u'\t');
 
 /// Fills the box and keeps what was chosen where it is still there; else the one asked for.
-void fill(QComboBox *box, const std::vector<std::pair<QString, QString>> &choices, const QString &otherwise = {})
+void fill(QComboBox *box, const std::vector<std::pair<QString, QString>> &choices,
+          const QString &otherwise = {})
 {
     const QSignalBlocker blocker(box);
     const QVariant former = box->currentData();
@@ -193,7 +194,8 @@ std::vector<notebook::ChartOffer> SubjectForm::namedOffers() const
     std::vector<notebook::ChartOffer> named;
     std::ranges::copy_if(m_offers, std::back_inserter(named), [this](const notebook::ChartOffer &offer) {
         return offer.subject.methodId == m_method->currentData().toString() &&
-               offer.subject.measurand == m_measurand->currentData().toString() && !offer.subject.name.isEmpty();
+               offer.subject.measurand == m_measurand->currentData().toString() &&
+               !offer.subject.name.isEmpty();
     });
     return named;
 }
@@ -215,7 +217,8 @@ void SubjectForm::fillNames()
         const QString &name = offer.subject.name;
         const auto isKnown = [&](const auto &choice) { return choice.second == name; };
         if (std::ranges::none_of(choices, isKnown))
-            choices.emplace_back(offer.preparations > 0 ? tr("%1 (all standards of it)").arg(name) : name, name);
+            choices.emplace_back(offer.preparations > 0 ? tr("%1 (all standards of it)").arg(name) : name,
+                                 name);
     }
     if (isOfOne && choices.size() > 1)
         choices.emplace_back(tr("all of them, without limits"), QString());

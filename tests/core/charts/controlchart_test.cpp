@@ -90,7 +90,8 @@ TEST(ControlChart, TakesItsLimitsFromTheRunsNamedWhateverIsShown)
     EXPECT_DOUBLE_EQ(chart.basis->deviation, std::sqrt(10.0 / 9));
     EXPECT_EQ(basisSentence(chart),
               u"Limits from 10 values, run 2 to run 11: centre 101.0\u00a0%, standard deviation of a single "
-              u"value 1.1\u00a0%. They are provisional: whether nothing is out of control is said from 20 values on. "
+              u"value 1.1\u00a0%. They are provisional: whether nothing is out of control is said from 20 "
+              u"values on. "
               u"Under Limits and rules, raise the number of values to 20."_s);
 }
 
@@ -140,14 +141,15 @@ TEST(ControlChart, OfRejectedRunsShowsThemOnRequestAndMakesNoLimitsOfThem)
 TEST(ControlChart, WithTooFewValuesSaysSo)
 {
     // The eighth would lie beyond 3 s of the others.
-    const ControlChart chart = controlChart(
-        recovery, seriesOf({100, 100.1, 99.9, 100, 100.1, 99.9, 100, 110, 100}), {}, Settings{});
+    const ControlChart chart =
+        controlChart(recovery, seriesOf({100, 100.1, 99.9, 100, 100.1, 99.9, 100, 110, 100}), {}, Settings{});
     EXPECT_FALSE(chart.basis);
     EXPECT_FALSE(chart.panels[0].baseline);
     EXPECT_THAT(chart.panels[0].findings, IsEmpty());
     EXPECT_FALSE(hasVerdict(chart));
-    EXPECT_EQ(basisSentence(chart), u"There are too few values for limits so far. Accept more runs, or enter limits "
-                                    "that the laboratory has fixed. Limits need 10 values."_s);
+    EXPECT_EQ(basisSentence(chart),
+              u"There are too few values for limits so far. Accept more runs, or enter limits "
+              "that the laboratory has fixed. Limits need 10 values."_s);
     EXPECT_FALSE(controlChart(recovery, {}, {}, Settings{}).basis);
 }
 
@@ -166,8 +168,10 @@ TEST(ControlChart, HasNoVerdictWhileItsLimitsAreProvisional)
     EXPECT_TRUE(provisional.basis->isProvisional);
     EXPECT_TRUE(provisional.panels[0].baseline) << "drawn, and held against";
     EXPECT_FALSE(hasVerdict(provisional));
-    EXPECT_TRUE(basisSentence(provisional)
-                    .endsWith(u"They are provisional: whether nothing is out of control is said from 20 values on."_s));
+    EXPECT_TRUE(
+        basisSentence(provisional)
+            .endsWith(
+                u"They are provisional: whether nothing is out of control is said from 20 values on."_s));
     EXPECT_TRUE(chartOf(19).basis->isProvisional);
     EXPECT_FALSE(chartOf(20).basis->isProvisional);
     EXPECT_TRUE(hasVerdict(chartOf(20)));

@@ -78,7 +78,8 @@ TEST(ChartSettings, ThatWereKeptWithFewerValuesAreRaisedAndElseStay)
     Settings kept;
     kept.limits = EarlierRuns{17, 4, quality::SpreadFrom::StandardDeviation};
     const Settings raised = withEnoughValues(kept);
-    EXPECT_EQ(std::get<EarlierRuns>(raised.limits), (EarlierRuns{17, 10, quality::SpreadFrom::StandardDeviation}));
+    EXPECT_EQ(std::get<EarlierRuns>(raised.limits),
+              (EarlierRuns{17, 10, quality::SpreadFrom::StandardDeviation}));
     EXPECT_THAT(problemsOf(raised), IsEmpty());
     EXPECT_EQ(withEnoughValues(Settings{}), Settings{});
     kept.limits = FixedLimits{100, 1.5, u"validation"_s, QDate(2025, 11, 3)};
