@@ -134,6 +134,11 @@ run::Form formOf(ReportUnit unit)
     return run::Form::Solid;
 }
 
+run::Form formOf(const QString &unitWord)
+{
+    return formOf(reportUnitFromWord(unitWord).value_or(ReportUnit::GramPerLitre));
+}
+
 ReportUnit evaluationUnit(run::Form form)
 {
     return form == run::Form::Liquid ? ReportUnit::GramPerLitre : ReportUnit::GramPer100g;

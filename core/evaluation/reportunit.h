@@ -33,6 +33,8 @@ QString reportUnitWord(ReportUnit unit);
 std::optional<ReportUnit> reportUnitFromWord(const QString &word);
 /// What of: per volume of a liquid, per mass of a solid.
 run::Form formOf(ReportUnit unit);
+/// The same of the word that a result has.
+run::Form formOf(const QString &unitWord);
 /// The unit of the evaluation: "g/L" of a liquid, "g/100 g" of a solid.
 ReportUnit evaluationUnit(run::Form form);
 /// The units a result of this form can be reported in, the evaluation's first.

@@ -123,7 +123,8 @@ void checkUnits(const std::vector<ProductUnit> &units, Problems &problems)
         problems.push_back(error(list, ReportingWording::tr("lists %1 units; at most %2 are allowed")
                                            .arg(units.size())
                                            .arg(mostProductUnits)));
-    QSet<std::pair<QString, QString>> taken;
+    // Whose unit it is, and where it is that of a measurand alone, of liquids or of solids.
+    QSet<std::pair<std::pair<QString, QString>, bool>> taken;
     for (std::size_t i = 0; i < units.size(); ++i) {
         const ProductUnit &unit = units[i];
         const QString pointer = pointerTo(list, static_cast<qsizetype>(i));
@@ -137,7 +138,8 @@ void checkUnits(const std::vector<ProductUnit> &units, Problems &problems)
         if (!unit.measurand.isEmpty())
             checkLabel(problems, pointerTo(pointer, u"measurand"_s), unit.measurand,
                        ReportingWording::tr("the measurand"));
-        const std::pair key(keyOf(unit.product), unit.measurand);
+        const bool isOfSolids = unit.product.isEmpty() && evaluation::formOf(unit.unit) == run::Form::Solid;
+        const std::pair key(std::pair(keyOf(unit.product), unit.measurand), isOfSolids);
         if (taken.contains(key))
             problems.push_back(error(pointerTo(pointer, u"product"_s),
                                      ReportingWording::tr("has a unit for this already; take one away")));
@@ -148,7 +150,7 @@ void checkUnits(const std::vector<ProductUnit> &units, Problems &problems)
 } // namespace
 
 std::optional<evaluation::ReportUnit> reportUnitOf(const Laboratory &laboratory, const QString &product,
-                                                   const QString &measurand)
+                                                   const QString &measurand, run::Form form)
 {
     std::optional<evaluation::ReportUnit> ofProduct;
     std::optional<evaluation::ReportUnit> ofMeasurand;
@@ -159,7 +161,7 @@ std::optional<evaluation::ReportUnit> reportUnitOf(const Laboratory &laboratory,
             return unit.unit;
         if (isOfProduct && unit.measurand.isEmpty())
             ofProduct = unit.unit;
-        if (isOfEvery && unit.measurand == measurand)
+        if (isOfEvery && unit.measurand == measurand && evaluation::formOf(unit.unit) == form)
             ofMeasurand = unit.unit;
     }
     return ofMeasurand ? ofMeasurand : ofProduct;

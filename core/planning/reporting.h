@@ -55,10 +55,12 @@ struct ProductUnit {
     evaluation::ReportUnit unit = evaluation::ReportUnit::GramPerLitre;
     bool operator==(const ProductUnit &) const = default;
 };
-/// The unit for that measurand of the product: what names both before what names the measurand alone, and
-/// that before what names the product alone; nothing where none is kept. Products are compared without regard to case and spaces at the ends.
+/// The unit for that measurand of a sample of the product: what names both before what names the measurand alone, and that
+/// before what names the product alone; nothing where none is kept. A measurand alone may have one unit for liquids and one
+/// for solids, and its unit holds for samples of that form. Products are compared without regard to case and spaces at the
+/// ends.
 std::optional<evaluation::ReportUnit> reportUnitOf(const Laboratory &laboratory, const QString &product,
-                                                   const QString &measurand);
+                                                   const QString &measurand, run::Form form);
 
 /// Common practice, no source.
 inline constexpr qsizetype largestLogo_bytes = 256 * 1024;

@@ -124,9 +124,10 @@ public:
     std::optional<double> usualBlank(notebook::RunId id, const QString &reading) const;
     planning::ReviewRules reviewRules() const { return m_notebook.laboratory().review; }
     /// planning::reportUnitOf of the laboratory.
-    std::optional<evaluation::ReportUnit> reportUnitOf(const QString &product, const QString &measurand) const
+    std::optional<evaluation::ReportUnit> reportUnitOf(const QString &product, const QString &measurand,
+                                                       run::Form form) const
     {
-        return planning::reportUnitOf(m_notebook.laboratory(), product, measurand);
+        return planning::reportUnitOf(m_notebook.laboratory(), product, measurand, form);
     }
     std::vector<notebook::AuditEntry> history(notebook::RunId id) const { return m_notebook.history(id); }
     notebook::StoredRun loadRevision(notebook::RunId id, int revision) const

@@ -195,8 +195,8 @@ std::vector<ReportedResult> reportedIn(const ReportContent &content, const noteb
         reported.sample = result.sample;
         reported.measurand = result.measurand;
         const ReportItem *item = findItem(content, result.sample);
-        if (const auto unit =
-                planning::reportUnitOf(laboratory, item ? item->product : QString(), result.measurand))
+        if (const auto unit = planning::reportUnitOf(laboratory, item ? item->product : QString(), result.measurand,
+                                                     evaluation::formOf(result.unit)))
             reported.unit = *unit;
         if (isDecided) {
             const notebook::Decision &decision = stored.decisions.back();

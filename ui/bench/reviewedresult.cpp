@@ -97,7 +97,8 @@ ReviewedResult reviewed(const notebook::StoredRun &stored, const evaluation::Eva
     std::vector<assay::Method> others;
     for (const evaluation::Companion &companion : stored.companions)
         others.push_back(companion.method);
-    const auto unit = planning::reportUnitOf(basis.laboratory, product, result.measurand);
+    const auto unit = planning::reportUnitOf(basis.laboratory, product, result.measurand,
+                                             evaluation::formOf(result.unit));
     if (unit && row.unit && !result.value) {
         // What is still to come will stand in it.
         const auto molarMass = evaluation::molarMassOf(result.measurand, stored.method, others);

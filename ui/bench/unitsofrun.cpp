@@ -25,7 +25,7 @@ UnitsOfRun unitsOfRun(const notebook::StoredRun &stored, const planning::Laborat
     for (const assay::Measurand &measurand : stored.method.measurands) {
         std::set<std::optional<evaluation::ReportUnit>> wanted;
         for (const run::Sample &sample : stored.run.samples)
-            wanted.insert(planning::reportUnitOf(laboratory, productOf(stored, sample.id), measurand.id));
+            wanted.insert(planning::reportUnitOf(laboratory, productOf(stored, sample.id), measurand.id, sample.form));
         if (wanted.size() != 1 || !*wanted.begin())
             continue;
         const evaluation::ReportUnit unit = **wanted.begin();

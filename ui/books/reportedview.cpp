@@ -126,7 +126,8 @@ QString ReportedView::onReport(const notebook::SampleResults &results) const
 {
     if (!results.reported)
         return {};
-    const auto unit = m_session.reportUnitOf(results.product, results.measurand);
+    const auto unit = m_session.reportUnitOf(results.product, results.measurand,
+                                             evaluation::formOf(results.reported->unit));
     if (!unit || evaluation::reportUnitWord(*unit) == results.reported->unit)
         return {};
     const auto converted = evaluation::reportedAs(*results.reported, m_method, *unit);

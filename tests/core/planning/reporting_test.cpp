@@ -127,9 +127,9 @@ TEST(Reporting, TheUnitOfAMeasurandComesBeforeThatOfItsProduct)
     Laboratory laboratory;
     laboratory.reportUnits = {{u"Cider"_s, u"Ethanol"_s, ReportUnit::MillimolPerLitre},
                               {u"Cider"_s, {}, ReportUnit::MilligramPerLitre}};
-    EXPECT_EQ(reportUnitOf(laboratory, u"cider "_s, u"Ethanol"_s), ReportUnit::MillimolPerLitre);
-    EXPECT_EQ(reportUnitOf(laboratory, u"CIDER"_s, u"Acetic acid"_s), ReportUnit::MilligramPerLitre);
-    EXPECT_EQ(reportUnitOf(laboratory, u"perry"_s, u"Ethanol"_s), std::nullopt);
+    EXPECT_EQ(reportUnitOf(laboratory, u"cider "_s, u"Ethanol"_s, run::Form::Liquid), ReportUnit::MillimolPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"CIDER"_s, u"Acetic acid"_s, run::Form::Liquid), ReportUnit::MilligramPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"perry"_s, u"Ethanol"_s, run::Form::Liquid), std::nullopt);
 }
 
 TEST(Reporting, AMeasurandMayHaveItsUnitWhateverTheProduct)
@@ -138,14 +138,19 @@ TEST(Reporting, AMeasurandMayHaveItsUnitWhateverTheProduct)
     laboratory.reportUnits = {{{}, u"Ethanol"_s, ReportUnit::GramPerLitre},
                               {u"Cider"_s, {}, ReportUnit::MilligramPerLitre},
                               {u"Perry"_s, u"Ethanol"_s, ReportUnit::MillimolPerLitre}};
-    EXPECT_EQ(reportUnitOf(laboratory, {}, u"Ethanol"_s), ReportUnit::GramPerLitre);
-    EXPECT_EQ(reportUnitOf(laboratory, u"cider"_s, u"Ethanol"_s), ReportUnit::GramPerLitre);
-    EXPECT_EQ(reportUnitOf(laboratory, u"cider"_s, u"Acetic acid"_s), ReportUnit::MilligramPerLitre);
-    EXPECT_EQ(reportUnitOf(laboratory, u"perry"_s, u"Ethanol"_s), ReportUnit::MillimolPerLitre);
-    EXPECT_EQ(reportUnitOf(laboratory, {}, {}), std::nullopt);
+    EXPECT_EQ(reportUnitOf(laboratory, {}, u"Ethanol"_s, run::Form::Liquid), ReportUnit::GramPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"cider"_s, u"Ethanol"_s, run::Form::Liquid), ReportUnit::GramPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"cider"_s, u"Acetic acid"_s, run::Form::Liquid), ReportUnit::MilligramPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"perry"_s, u"Ethanol"_s, run::Form::Liquid), ReportUnit::MillimolPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, {}, {}, run::Form::Liquid), std::nullopt);
     const auto with = [](const ProductUnit &only) {
         return problemsWith([&](Laboratory &l) { l.reportUnits = {only}; });
     };
+    laboratory.reportUnits.push_back({{}, u"Ethanol"_s, ReportUnit::MilligramPerKilogram});
+    EXPECT_EQ(reportUnitOf(laboratory, {}, u"Ethanol"_s, run::Form::Solid), ReportUnit::MilligramPerKilogram);
+    EXPECT_EQ(reportUnitOf(laboratory, {}, u"Ethanol"_s, run::Form::Liquid), ReportUnit::GramPerLitre);
+    EXPECT_EQ(reportUnitOf(laboratory, u"perry"_s, u"Acetic acid"_s, run::Form::Solid), std::nullopt);
+    EXPECT_TRUE(problemsWith([&](Laboratory &l) { l.reportUnits = laboratory.reportUnits; }).empty());
     EXPECT_TRUE(with({{}, u"Ethanol"_s, ReportUnit::GramPerLitre}).empty());
     EXPECT_TRUE(names(with({{}, {}, ReportUnit::GramPerLitre}), "/reportUnits/0/product",
                       "neither a product nor a measurand"));
