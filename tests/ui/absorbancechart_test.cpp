@@ -67,7 +67,7 @@ TEST(AbsorbanceWords, TellTheEndTheLineAndItsSlope)
 {
     EXPECT_EQ(
         seriesText(sevenReadings()),
-        u"Ended: it changes steadily. 0.480 at the starter by the line through the last 4 points, slope "
+        u"Ended: it changes steadily. 0.480 at the addition of the starter by the line through the last 4 points, slope "
         "0.00200 per min, standard error 0.00021."_s);
     AbsorbanceSeries series = sevenReadings();
     series.ended = false;

@@ -49,9 +49,12 @@ QString lineText(const AbsorbanceSeries &series)
 {
     const AbsorbanceSeries::Line &line = *series.line;
     const int used = static_cast<int>(series.points.size()) - line.firstUsedPoint;
-    const QString start = series.start.isEmpty() ? AbsorbanceWords::tr("0 min") : series.start;
-    return AbsorbanceWords::tr("%1 at %2 by the line through the last %3 points, %4.")
-        .arg(evaluation::absorbanceText(line.atStart), start, QString::number(used), slopeText(line));
+    const QString value = evaluation::absorbanceText(line.atStart);
+    if (series.start.isEmpty())
+        return AbsorbanceWords::tr("%1 at 0 min by the line through the last %2 points, %3.")
+            .arg(value, QString::number(used), slopeText(line));
+    return AbsorbanceWords::tr("%1 at the addition of %2 by the line through the last %3 points, %4.")
+        .arg(value, series.start, QString::number(used), slopeText(line));
 }
 
 } // namespace
