@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/pictures/fitting.h"
 #include "tests/pictures/tour.h"
+#include "tests/ui/mnemonics.h"
 
 #include <QApplication>
 
@@ -21,7 +22,7 @@ void PrintTo(const Setting &setting, std::ostream *out)
     *out << setting.name;
 }
 
-/// Every page and dialog of the program, on the smallest screen it is made for.
+/// Every page and dialog of the program, on the smallest screen it is made for; a mnemonic stands once on each.
 class EveryPageFits : public ::testing::TestWithParam<Setting>
 {
 protected:
@@ -50,6 +51,9 @@ TEST_P(EveryPageFits, OnTheSmallestScreen)
             const QStringList found = misfits(shown, smallest);
             EXPECT_TRUE(found.isEmpty())
                 << stop.name.toStdString() << ":\n  " << found.join(u"\n  "_s).toStdString();
+            const QStringList clashes = mnemonicClashes(shown);
+            EXPECT_TRUE(clashes.isEmpty())
+                << stop.name.toStdString() << ":\n  " << clashes.join(u"\n  "_s).toStdString();
         });
     }
     EXPECT_EQ(seen, tour().size());

@@ -4,6 +4,7 @@
 // Pictures of every page of the program, and what of them does not fit (tests/pictures/README.md).
 #include "tests/pictures/fitting.h"
 #include "tests/pictures/tour.h"
+#include "tests/ui/mnemonics.h"
 #include "ui/colours.h"
 #include "ui/shared/darkstyle.h"
 
@@ -29,6 +30,7 @@ struct Wanted {
     double fontScale = 1;
     QStringList only;
     bool tellsMisfits = false;
+    bool tellsCaptions = false;
 };
 
 std::optional<QSize> sizeOf(const QString &text)
@@ -47,7 +49,8 @@ std::optional<Wanted> wantedBy(const QStringList &arguments)
                        {u"size"_s, u"of the window"_s, u"WxH"_s, u"1280x800"_s},
                        {u"font-scale"_s, u"of the font, 2 for 200 %"_s, u"number"_s, u"1"_s},
                        {u"only"_s, u"one place; may be repeated"_s, u"name"_s},
-                       {u"misfits"_s, u"tells what does not fit"_s}});
+                       {u"misfits"_s, u"tells what does not fit"_s},
+                       {u"captions"_s, u"tells the captions that have a mnemonic"_s}});
     parser.addHelpOption();
     parser.process(arguments);
     Wanted wanted;
@@ -59,13 +62,25 @@ std::optional<Wanted> wantedBy(const QStringList &arguments)
     wanted.fontScale = parser.value(u"font-scale"_s).toDouble();
     wanted.only = parser.values(u"only"_s);
     wanted.tellsMisfits = parser.isSet(u"misfits"_s);
+    wanted.tellsCaptions = parser.isSet(u"captions"_s);
     const bool sound = size && wanted.fontScale > 0 && (wanted.isDark || palette == u"light"_s) &&
                        QStringList{u"en"_s, u"de"_s, u"fr"_s, u"es"_s}.contains(wanted.language) &&
-                       !(wanted.folder.isEmpty() && !wanted.tellsMisfits);
+                       !(wanted.folder.isEmpty() && !wanted.tellsMisfits && !wanted.tellsCaptions);
     if (!sound)
         return std::nullopt;
     wanted.size = *size;
     return wanted;
+}
+
+/// A line each: the place, which list of it, the caption.
+void tellCaptions(QTextStream &out, const QString &place, const QWidget &shown)
+{
+    int list = 0;
+    for (const QStringList &captions : captionsWithMnemonics(shown)) {
+        for (const QString &caption : captions)
+            out << place << '\t' << list << '\t' << caption << '\n';
+        ++list;
+    }
 }
 
 /// 0 where all is as wanted, 1 where something does not fit.
@@ -86,6 +101,8 @@ int take(const Wanted &wanted)
             if (!wanted.folder.isEmpty() && !shown.grab().save(u"%1/%2.png"_s.arg(wanted.folder, stop.name)))
                 qFatal("a picture could not be written to %s", qUtf8Printable(wanted.folder));
             ++taken;
+            if (wanted.tellsCaptions)
+                tellCaptions(out, stop.name, shown);
             if (!wanted.tellsMisfits)
                 return;
             for (const QString &misfit : misfits(shown, wanted.size)) {
@@ -123,7 +140,7 @@ int main(int argc, char **argv)
     QCoreApplication::setApplicationName(u"plateau"_s);
     const auto wanted = plateau::test::wantedBy(arguments);
     if (!wanted) {
-        std::fputs("pictures: --out FOLDER or --misfits is needed, and a known language, palette and size\n",
+        std::fputs("pictures: --out FOLDER, --misfits or --captions is needed, and a known language, palette and size\n",
                    stderr);
         return 2;
     }

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
 #include "tests/ui/bench.h"
+#include "tests/ui/mnemonics.h"
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
@@ -8,14 +9,10 @@
 #include <QAction>
 #include <QApplication>
 #include <QComboBox>
-#include <QGroupBox>
 #include <QLabel>
 #include <QLineEdit>
-#include <QMap>
-#include <QMenuBar>
 #include <QScrollBar>
 #include <QSpinBox>
-#include <QTabBar>
 
 #include <functional>
 
@@ -190,31 +187,8 @@ TEST_P(EveryPage, EveryTargetIsLargeEnough)
 
 TEST_P(EveryPage, EveryMnemonicIsThereOnce)
 {
-    QMap<QKeySequence, QStringList> owners;
-    const auto add = [&owners](const QString &text) {
-        const QKeySequence keys = QKeySequence::mnemonic(text);
-        if (!keys.isEmpty())
-            owners[keys] << text;
-    };
-    for (const QAction *menu : window->menuBar()->actions())
-        add(menu->text());
-    for (const QWidget *widget : window->findChildren<QWidget *>()) {
-        if (!widget->isVisible())
-            continue;
-        if (const auto *button = qobject_cast<const QAbstractButton *>(widget))
-            add(button->text());
-        else if (const auto *label = qobject_cast<const QLabel *>(widget); label && label->buddy())
-            add(label->text());
-        else if (const auto *group = qobject_cast<const QGroupBox *>(widget))
-            add(group->title());
-        else if (const auto *tabs = qobject_cast<const QTabBar *>(widget)) {
-            for (int tab = 0; tab < tabs->count(); ++tab)
-                add(tabs->tabText(tab));
-        }
-    }
-    for (auto owner = owners.begin(); owner != owners.end(); ++owner)
-        EXPECT_EQ(owner.value().size(), 1)
-            << owner.key().toString().toStdString() << ": " << owner.value().join(u" | "_s).toStdString();
+    const QStringList clashes = mnemonicClashes(*window);
+    EXPECT_TRUE(clashes.isEmpty()) << clashes.join(u'\n').toStdString();
 }
 
 TEST_P(EveryPage, TabComesRoundToWhereItStarted)
