@@ -762,27 +762,27 @@
         </message>
         <message>
             <source>They are provisional: whether nothing is out of control is said from %1 values on. Under Limits and rules, raise the number of values to %1.</source>
-            <translation type="unfinished" />
+            <translation>Sie sind vorläufig: Ob nichts außer Kontrolle ist, wird ab %1 Werten gesagt. Unter Grenzen und Regeln die Anzahl der Werte auf %1 erhöhen.</translation>
         </message>
         <message>
             <source>They are provisional: whether nothing is out of control is said from %1 values on.</source>
-            <translation type="unfinished" />
+            <translation>Sie sind vorläufig: Ob nichts außer Kontrolle ist, wird ab %1 Werten gesagt.</translation>
         </message>
         <message>
             <source>Values of several materials stand in this chart, so it has no limits: a control chart is of one material. Choose one above.</source>
-            <translation type="unfinished" />
+            <translation>In dieser Karte stehen Werte mehrerer Materialien, also hat sie keine Grenzen: Eine Regelkarte gilt für ein Material. Oben eines wählen.</translation>
         </message>
         <message>
             <source>Limits need %1 values.</source>
-            <translation type="unfinished" />
+            <translation>Grenzen brauchen %1 Werte.</translation>
         </message>
         <message>
             <source>The ranges are of many samples: the limits hold where these have similar amounts.</source>
-            <translation type="unfinished" />
+            <translation>Die Spannweiten stammen von vielen Proben: Die Grenzen gelten, wo diese ähnliche Gehalte haben.</translation>
         </message>
         <message>
             <source>Limits from earlier runs need %1 to %2 values.</source>
-            <translation type="unfinished" />
+            <translation>Grenzen aus früheren Läufen brauchen %1 bis %2 Werte.</translation>
         </message>
     </context>
     <context>
@@ -2064,171 +2064,171 @@
         </message>
         <message>
             <source>The replicates in %1 are %2 apart, more than %3 (%4).</source>
-            <translation type="unfinished" />
+            <translation>Die Parallelansätze in %1 liegen %2 auseinander, mehr als %3 (%4).</translation>
         </message>
         <message>
             <source>Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
-            <translation type="unfinished" />
+            <translation>Erneut ablesen, solange sie im Rack stehen; weichen sie weiterhin ab, wurde einer falsch pipettiert: die Probe wiederholen.</translation>
         </message>
         <message>
             <source>Different sample volumes give results %1 apart, more than %2 (%3).</source>
-            <translation type="unfinished" />
+            <translation>Verschiedene Probenvolumina ergeben Ergebnisse mit einem Abstand von %1, mehr als %2 (%3).</translation>
         </message>
         <message>
             <source>Suspect an interference: dilute further, or check by a spike.</source>
-            <translation type="unfinished" />
+            <translation>Verdacht auf eine Störung: stärker verdünnen oder durch Aufstockung prüfen.</translation>
         </message>
         <message>
             <source>What the reagents show by themselves is taken off the result, and is more than usual.</source>
-            <translation type="unfinished" />
+            <translation>Was die Reagenzien selbst zeigen, wird vom Ergebnis abgezogen und ist mehr als üblich.</translation>
         </message>
         <message>
             <source>Their mean is taken off the result, which is less well known by that.</source>
-            <translation type="unfinished" />
+            <translation>Ihr Mittelwert wird vom Ergebnis abgezogen, das dadurch weniger genau bekannt ist.</translation>
         </message>
         <message>
             <source>The result is their mean, which is less well known than usual.</source>
-            <translation type="unfinished" />
+            <translation>Das Ergebnis ist ihr Mittelwert, der weniger genau bekannt ist als üblich.</translation>
         </message>
         <message>
             <source>The results of the run may be off in the same proportion.</source>
-            <translation type="unfinished" />
+            <translation>Die Ergebnisse des Laufs können im selben Verhältnis abweichen.</translation>
         </message>
         <message>
             <source>What it held at its use is less well known, and so is what rests on it.</source>
-            <translation type="unfinished" />
+            <translation>Der Gehalt bei Verwendung ist weniger genau bekannt und damit auch, was darauf beruht.</translation>
         </message>
         <message>
             <source>Whether something in the sample disturbs the measurement is open.</source>
-            <translation type="unfinished" />
+            <translation>Ob etwas in der Probe die Messung stört, ist offen.</translation>
         </message>
         <message>
             <source>Something in the sample may disturb the measurement.</source>
-            <translation type="unfinished" />
+            <translation>Etwas in der Probe stört womöglich die Messung.</translation>
         </message>
         <message>
             <source>The result may be that of an incomplete reaction.</source>
-            <translation type="unfinished" />
+            <translation>Das Ergebnis ist womöglich das einer unvollständigen Reaktion.</translation>
         </message>
         <message>
             <source>It may have worked less well than one in date.</source>
-            <translation type="unfinished" />
+            <translation>Sie hat womöglich weniger gut gewirkt als eine verwendbare.</translation>
         </message>
         <message>
             <source>The method does not say how well it works with such a volume.</source>
-            <translation type="unfinished" />
+            <translation>Die Methode sagt nicht, wie gut sie mit einem solchen Volumen arbeitet.</translation>
         </message>
         <message>
             <source>No result rests on such a signal.</source>
-            <translation type="unfinished" />
+            <translation>Auf einem solchen Signal beruht kein Ergebnis.</translation>
         </message>
         <message>
             <source>No result rests on such a reading.</source>
-            <translation type="unfinished" />
+            <translation>Auf einer solchen Ablesung beruht kein Ergebnis.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 has to be there at the start for the largest signal and what must remain. Look for a slipped decimal point or a reagent left out.</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 ist %3, und am Anfang müssen %4 vorhanden sein, für das größte Signal und das, was verbleiben muss. Auf ein verrutschtes Dezimalzeichen oder ein vergessenes Reagenz achten.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look for a slipped decimal point, and that the photometer was set to zero.</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 ist %3, und mehr als %4 am Anfang lässt keinen Raum für das größte Signal. Prüfen, ob das Dezimalzeichen verrutscht ist und das Photometer auf null gesetzt wurde.</translation>
         </message>
         <message>
             <source>%1 Or the decimal point slipped: %2 would be plausible here.</source>
-            <translation type="unfinished" />
+            <translation>%1 Oder das Dezimalzeichen ist verrutscht: %2 wäre hier plausibel.</translation>
         </message>
         <message>
             <source>Repeat %1.</source>
-            <translation type="unfinished" />
+            <translation>Wiederholen: %1.</translation>
         </message>
         <message>
             <source>Report as below the limit of quantification, %1.</source>
-            <translation type="unfinished" />
+            <translation>Als unter der Bestimmungsgrenze berichten, %1.</translation>
         </message>
         <message>
             <source>Report as below the limit of quantification.</source>
-            <translation type="unfinished" />
+            <translation>Als unter der Bestimmungsgrenze berichten.</translation>
         </message>
         <message>
             <source>Another tube of the sample is not: look for a missing addition.</source>
-            <translation type="unfinished" />
+            <translation>Ein anderer Ansatz der Probe ist es nicht: auf eine fehlende Zugabe achten.</translation>
         </message>
         <message>
             <source>No blank has been read: the results are not corrected for what the reagents themselves do.</source>
-            <translation type="unfinished" />
+            <translation>Kein Blindwert wurde abgelesen: Die Ergebnisse sind nicht um den Beitrag der Reagenzien selbst korrigiert.</translation>
         </message>
         <message>
             <source>Run a blank with diluent in place of sample.</source>
-            <translation type="unfinished" />
+            <translation>Einen Blindwert mit Verdünnungsmittel anstelle der Probe mitführen.</translation>
         </message>
         <message>
             <source>Mean blank signal %1 is beyond the method's %2.</source>
-            <translation type="unfinished" />
+            <translation>Das mittlere Blindwertsignal %1 liegt jenseits der Vorgabe der Methode von %2.</translation>
         </message>
         <message>
             <source>Look for a contaminated reagent or cuvette and repeat the blank.</source>
-            <translation type="unfinished" />
+            <translation>Auf ein verunreinigtes Reagenz oder eine verunreinigte Küvette achten und den Blindwert wiederholen.</translation>
         </message>
         <message>
             <source>The blanks (%1) are %2 apart, more than %3 (%4).</source>
-            <translation type="unfinished" />
+            <translation>Die Blindwerte (%1) liegen %2 auseinander, mehr als %3 (%4).</translation>
         </message>
         <message>
             <source>One of them was pipetted or read wrongly: read them again.</source>
-            <translation type="unfinished" />
+            <translation>Einer wurde falsch pipettiert oder abgelesen: erneut ablesen.</translation>
         </message>
         <message>
             <source>%1, lot %2, expired on %3.</source>
-            <translation type="unfinished" />
+            <translation>%1, Charge %2, ist abgelaufen am %3.</translation>
         </message>
         <message>
             <source>Repeat with a lot in date, or say why it may stand.</source>
-            <translation type="unfinished" />
+            <translation>Mit einer verwendbaren Charge wiederholen oder angeben, warum es so stehen bleiben kann.</translation>
         </message>
         <message>
             <source>Recovery %1 is outside %2 (%3).</source>
-            <translation type="unfinished" />
+            <translation>Die Wiederfindung %1 liegt außerhalb von %2 (%3).</translation>
         </message>
         <message>
             <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>Sollwert und Datum der Kontrolle, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
         </message>
         <message>
             <source>Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>Herstellung und Alter des Standards, die Pipette und die Reagenzien prüfen, bevor ein Ergebnis dieses Laufs verwendet wird.</translation>
         </message>
         <message>
             <source>The control was too old: %1.</source>
-            <translation type="unfinished" />
+            <translation>Die Kontrolle war zu alt: %1.</translation>
         </message>
         <message>
             <source>Take a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>Eine frische nehmen.</translation>
         </message>
         <message>
             <source>The standard was too old: %1.</source>
-            <translation type="unfinished" />
+            <translation>Der Standard war zu alt: %1.</translation>
         </message>
         <message>
             <source>Make a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>Einen frischen herstellen.</translation>
         </message>
         <message>
             <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing.</source>
-            <translation type="unfinished" />
+            <translation>Der aufgestockte Ansatz liegt über dem, was der Test misst; seine Wiederfindung von %1 sagt nichts aus.</translation>
         </message>
         <message>
             <source>Repeat it with less spike or a higher dilution.</source>
-            <translation type="unfinished" />
+            <translation>Mit geringerer Aufstockung oder stärkerer Verdünnung wiederholen.</translation>
         </message>
         <message>
             <source>Recovery of the spike %1 is outside %2.</source>
-            <translation type="unfinished" />
+            <translation>Die Wiederfindung der Aufstockung %1 liegt außerhalb von %2.</translation>
         </message>
         <message>
             <source>Suspect an interference or a pipetting error.</source>
-            <translation type="unfinished" />
+            <translation>Verdacht auf eine Störung oder einen Pipettierfehler.</translation>
         </message>
     </context>
     <context>
@@ -2981,11 +2981,11 @@
         </message>
         <message>
             <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
-            <translation type="unfinished" />
+            <translation>Eine Zeit eingeben, z. B. 8:10, oder mit Tag, z. B. %1 8:10.</translation>
         </message>
         <message>
             <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
-            <translation type="unfinished" />
+            <translation>Das ist keine Zeit: schreiben wie 8:10, oder mit Tag wie %1 8:10.</translation>
         </message>
     </context>
     <context>
@@ -5080,11 +5080,11 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory.</source>
-            <translation type="unfinished" />
+            <translation>Vorlage: die Volumina des eigenen Reagenzienlieferanten einsetzen. Gängige Praxis, ohne veröffentlichte Quelle; alle Werte aus dem Gedächtnis.</translation>
         </message>
         <message>
             <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation type="unfinished" />
+            <translation>Der Extinktionskoeffizient von L-Ascorbat bei 265 nm und pH 6 bis 7 steht in Listen mit 14000 bis 16500 L/(mol cm): mit einem Standard des Tages kalibrieren.</translation>
         </message>
         <message>
             <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
@@ -6878,675 +6878,675 @@
         </message>
         <message>
             <source>a picture</source>
-            <translation type="unfinished" />
+            <translation>ein Bild</translation>
         </message>
         <message>
             <source>not opened</source>
-            <translation type="unfinished">nicht geöffnet</translation>
+            <translation>nicht geöffnet</translation>
         </message>
         <message>
             <source>opened on %1</source>
-            <translation type="unfinished" />
+            <translation>geöffnet am %1</translation>
         </message>
         <message>
             <source>lot %1</source>
-            <translation type="unfinished" />
+            <translation>Charge %1</translation>
         </message>
         <message>
             <source>%1: something was taken from it</source>
-            <translation type="unfinished" />
+            <translation>%1: etwas wurde daraus entnommen</translation>
         </message>
         <message>
             <source>The opening stays as it was noted, since a correction needs a reason: say why.</source>
-            <translation type="unfinished" />
+            <translation>Die Öffnung bleibt, wie sie vermerkt ist, da eine Berichtigung einen Grund braucht: angeben, warum.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 is not noted as opened.</source>
-            <translation type="unfinished" />
+            <translation>Nichts wurde gespeichert: Die Charge %1 ist nicht als geöffnet vermerkt.</translation>
         </message>
         <message>
             <source>Nothing was stored: something was taken from the lot %1 on %2, so that it was open by then; give that day or an earlier one, or take back first what was ticked with it by mistake.</source>
-            <translation type="unfinished" />
+            <translation>Nichts wurde gespeichert: Aus der Charge %1 wurde am %2 etwas entnommen, sie war da also schon geöffnet; diesen Tag oder einen früheren angeben oder zuerst zurücknehmen, was irrtümlich mit ihr abgehakt wurde.</translation>
         </message>
         <message>
             <source>no</source>
-            <translation type="unfinished">nein</translation>
+            <translation>nein</translation>
         </message>
         <message>
             <source>yes</source>
-            <translation type="unfinished">ja</translation>
+            <translation>ja</translation>
         </message>
         <message>
             <source>fixed, in the unit of the limit</source>
-            <translation type="unfinished">fest, in der Einheit des Grenzwerts</translation>
+            <translation>fest, in der Einheit des Grenzwerts</translation>
         </message>
         <message>
             <source>added</source>
-            <translation type="unfinished" />
+            <translation>zugegeben</translation>
         </message>
         <message>
             <source>corrected</source>
-            <translation type="unfinished" />
+            <translation>berichtigt</translation>
         </message>
         <message>
             <source>thrown away</source>
-            <translation type="unfinished">entsorgt</translation>
+            <translation>entsorgt</translation>
         </message>
         <message>
             <source>done</source>
-            <translation type="unfinished">erledigt</translation>
+            <translation>erledigt</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty</source>
-            <translation type="unfinished" />
+            <translation>ein Vielfaches der erweiterten Unsicherheit</translation>
         </message>
         <message>
             <source>from a file</source>
-            <translation type="unfinished">aus einer Datei</translation>
+            <translation>aus einer Datei</translation>
         </message>
         <message>
             <source>imported</source>
-            <translation type="unfinished" />
+            <translation>importiert</translation>
         </message>
         <message>
             <source>label threshold</source>
-            <translation type="unfinished" />
+            <translation>Kennzeichnungsschwelle</translation>
         </message>
         <message>
             <source>maximum</source>
-            <translation type="unfinished" />
+            <translation>Höchstwert</translation>
         </message>
         <message>
             <source>minimum</source>
-            <translation type="unfinished" />
+            <translation>Mindestwert</translation>
         </message>
         <message>
             <source>from the network</source>
-            <translation type="unfinished" />
+            <translation>über das Netz</translation>
         </message>
         <message>
             <source>one-sided 95 %</source>
-            <translation type="unfinished" />
+            <translation>einseitig 95 %</translation>
         </message>
         <message>
             <source>pasted</source>
-            <translation type="unfinished">eingefügt</translation>
+            <translation>eingefügt</translation>
         </message>
         <message>
             <source>range</source>
-            <translation type="unfinished" />
+            <translation>Bereich</translation>
         </message>
         <message>
             <source>read</source>
-            <translation type="unfinished">ablesen</translation>
+            <translation>abgelesen</translation>
         </message>
         <message>
             <source>received</source>
-            <translation type="unfinished" />
+            <translation>eingegangen</translation>
         </message>
         <message>
             <source>in use again</source>
-            <translation type="unfinished" />
+            <translation>reaktiviert</translation>
         </message>
         <message>
             <source>to be repeated</source>
-            <translation type="unfinished">zu wiederholen</translation>
+            <translation>zu wiederholen</translation>
         </message>
         <message>
             <source>out of use</source>
-            <translation type="unfinished">außer Gebrauch</translation>
+            <translation>deaktiviert</translation>
         </message>
         <message>
             <source>saved</source>
-            <translation type="unfinished" />
+            <translation>gespeichert</translation>
         </message>
         <message>
             <source>from the serial line</source>
-            <translation type="unfinished" />
+            <translation>über die serielle Leitung</translation>
         </message>
         <message>
             <source>spoilt</source>
-            <translation type="unfinished">unbrauchbar</translation>
+            <translation>unbrauchbar</translation>
         </message>
         <message>
             <source>taken back</source>
-            <translation type="unfinished">zurückgenommen</translation>
+            <translation>zurückgenommen</translation>
         </message>
         <message>
             <source>counts again</source>
-            <translation type="unfinished" />
+            <translation>zählt wieder</translation>
         </message>
         <message>
             <source>used</source>
-            <translation type="unfinished">verwendet</translation>
+            <translation>verwendet</translation>
         </message>
         <message>
             <source>analyst</source>
-            <translation type="unfinished">Analytiker</translation>
+            <translation>Analytiker</translation>
         </message>
         <message>
             <source>blank</source>
-            <translation type="unfinished">Blindwert</translation>
+            <translation>Blindwert</translation>
         </message>
         <message>
             <source>control</source>
-            <translation type="unfinished">Kontrollprobe</translation>
+            <translation>Kontrollprobe</translation>
         </message>
         <message>
             <source>head of the laboratory</source>
-            <translation type="unfinished">Laborleitung</translation>
+            <translation>Laborleitung</translation>
         </message>
         <message>
             <source>reviewer</source>
-            <translation type="unfinished">Bewerter</translation>
+            <translation>Bewerter</translation>
         </message>
         <message>
             <source>sample blank</source>
-            <translation type="unfinished">Probenblindwert</translation>
+            <translation>Probenblindwert</translation>
         </message>
         <message>
             <source>spiked sample</source>
-            <translation type="unfinished" />
+            <translation>aufgestockte Probe</translation>
         </message>
         <message>
             <source>by the absorptivity</source>
-            <translation type="unfinished" />
+            <translation>über den Extinktionskoeffizienten</translation>
         </message>
         <message>
             <source>by a line through the standards</source>
-            <translation type="unfinished" />
+            <translation>über eine Gerade durch die Standards</translation>
         </message>
         <message>
             <source>by the run's own standard</source>
-            <translation type="unfinished">über den eigenen Standard des Laufs</translation>
+            <translation>über den eigenen Standard des Laufs</translation>
         </message>
         <message>
             <source>liquid</source>
-            <translation type="unfinished" />
+            <translation>flüssig</translation>
         </message>
         <message>
             <source>solid</source>
-            <translation type="unfinished" />
+            <translation>fest</translation>
         </message>
         <message>
             <source>the last accepted result</source>
-            <translation type="unfinished">das letzte angenommene Ergebnis</translation>
+            <translation>das letzte angenommene Ergebnis</translation>
         </message>
         <message>
             <source>the mean of the accepted results</source>
-            <translation type="unfinished">der Mittelwert der angenommenen Ergebnisse</translation>
+            <translation>der Mittelwert der angenommenen Ergebnisse</translation>
         </message>
         <message>
             <source>a result that was named</source>
-            <translation type="unfinished" />
+            <translation>ein genanntes Ergebnis</translation>
         </message>
         <message>
             <source>the moving range</source>
-            <translation type="unfinished" />
+            <translation>der gleitenden Spannweite</translation>
         </message>
         <message>
             <source>the standard deviation</source>
-            <translation type="unfinished" />
+            <translation>der Standardabweichung</translation>
         </message>
         <message>
             <source>computed</source>
-            <translation type="unfinished">berechnet</translation>
+            <translation>berechnet</translation>
         </message>
         <message>
             <source>from the printed table</source>
-            <translation type="unfinished" />
+            <translation>aus der gedruckten Tabelle</translation>
         </message>
         <message>
             <source>absorptivity</source>
-            <translation type="unfinished">Extinktionskoeffizient</translation>
+            <translation>Extinktionskoeffizient</translation>
         </message>
         <message>
             <source>extract</source>
-            <translation type="unfinished">Extrakt</translation>
+            <translation>Extrakt</translation>
         </message>
         <message>
             <source>path length</source>
-            <translation type="unfinished">Schichtdicke</translation>
+            <translation>Schichtdicke</translation>
         </message>
         <message>
             <source>sample volume</source>
-            <translation type="unfinished">Probenvolumen</translation>
+            <translation>Probenvolumen</translation>
         </message>
         <message>
             <source>total volume</source>
-            <translation type="unfinished">Gesamtvolumen</translation>
+            <translation>Gesamtvolumen</translation>
         </message>
         <message>
             <source>carbonated</source>
-            <translation type="unfinished" />
+            <translation>kohlensäurehaltig</translation>
         </message>
         <message>
             <source>clear and colourless</source>
-            <translation type="unfinished" />
+            <translation>klar und farblos</translation>
         </message>
         <message>
             <source>coloured</source>
-            <translation type="unfinished" />
+            <translation>gefärbt</translation>
         </message>
         <message>
             <source>fatty</source>
-            <translation type="unfinished" />
+            <translation>fetthaltig</translation>
         </message>
         <message>
             <source>rich in protein</source>
-            <translation type="unfinished" />
+            <translation>proteinreich</translation>
         </message>
         <message>
             <source>turbid</source>
-            <translation type="unfinished" />
+            <translation>trüb</translation>
         </message>
         <message>
             <source>pipette %1</source>
-            <translation type="unfinished" />
+            <translation>Pipette %1</translation>
         </message>
         <message>
             <source>flask %1</source>
-            <translation type="unfinished" />
+            <translation>Messkolben %1</translation>
         </message>
         <message>
             <source>uncertainties of a method, row %1</source>
-            <translation type="unfinished" />
+            <translation>Unsicherheiten nach Methode, Zeile %1</translation>
         </message>
         <message>
             <source>unit of a product, row %1</source>
-            <translation type="unfinished" />
+            <translation>Einheiten der Produkte, Zeile %1</translation>
         </message>
         <message>
             <source>reason to reject %1</source>
-            <translation type="unfinished" />
+            <translation>Verwerfungsgrund %1</translation>
         </message>
         <message>
             <source>address, line %1</source>
-            <translation type="unfinished" />
+            <translation>Anschrift, Zeile %1</translation>
         </message>
         <message>
             <source>limit %1</source>
-            <translation type="unfinished">Grenzwert %1</translation>
+            <translation>Grenzwert %1</translation>
         </message>
         <message>
             <source>%1 %2</source>
-            <translation type="unfinished">%1 %2</translation>
+            <translation>%1 %2</translation>
         </message>
         <message>
             <source>correction of when a container was opened</source>
-            <translation type="unfinished" />
+            <translation>Berichtigung, wann ein Gebinde geöffnet wurde</translation>
         </message>
         <message>
             <source>absorptivity (%)</source>
-            <translation type="unfinished" />
+            <translation>Extinktionskoeffizient (%)</translation>
         </message>
         <message>
             <source>nothing speaks against it</source>
-            <translation type="unfinished" />
+            <translation>nichts spricht dagegen</translation>
         </message>
         <message>
             <source>time for an addition (s)</source>
-            <translation type="unfinished" />
+            <translation>Zeit für eine Zugabe (s)</translation>
         </message>
         <message>
             <source>address</source>
-            <translation type="unfinished" />
+            <translation>Anschrift</translation>
         </message>
         <message>
             <source>aliquots</source>
-            <translation type="unfinished" />
+            <translation>Aliquote</translation>
         </message>
         <message>
             <source>molar mass of the analyte (g/mol)</source>
-            <translation type="unfinished" />
+            <translation>molare Masse des Analyten (g/mol)</translation>
         </message>
         <message>
             <source>analyte molecules per molecule</source>
-            <translation type="unfinished" />
+            <translation>Analytmoleküle je Molekül</translation>
         </message>
         <message>
             <source>what was checked</source>
-            <translation type="unfinished" />
+            <translation>was geprüft wurde</translation>
         </message>
         <message>
             <source>time (min)</source>
-            <translation type="unfinished" />
+            <translation>Zeit (min)</translation>
         </message>
         <message>
             <source>picture</source>
-            <translation type="unfinished" />
+            <translation>Bild</translation>
         </message>
         <message>
             <source>calibration</source>
-            <translation type="unfinished">Kalibrierung</translation>
+            <translation>Kalibrierung</translation>
         </message>
         <message>
             <source>centre line</source>
-            <translation type="unfinished" />
+            <translation>Mittellinie</translation>
         </message>
         <message>
             <source>change (mL)</source>
-            <translation type="unfinished" />
+            <translation>Änderung (mL)</translation>
         </message>
         <message>
             <source>checked on</source>
-            <translation type="unfinished" />
+            <translation>geprüft am</translation>
         </message>
         <message>
             <source>columns</source>
-            <translation type="unfinished" />
+            <translation>Spalten</translation>
         </message>
         <message>
             <source>column</source>
-            <translation type="unfinished" />
+            <translation>Spalte</translation>
         </message>
         <message>
             <source>constants of the chart</source>
-            <translation type="unfinished" />
+            <translation>Faktoren der Karte</translation>
         </message>
         <message>
             <source>contact</source>
-            <translation type="unfinished" />
+            <translation>Kontakt</translation>
         </message>
         <message>
             <source>corrects</source>
-            <translation type="unfinished" />
+            <translation>korrigiert</translation>
         </message>
         <message>
             <source>put on the bench</source>
-            <translation type="unfinished">in Arbeit genommen</translation>
+            <translation>in Arbeit genommen</translation>
         </message>
         <message>
             <source>date</source>
-            <translation type="unfinished">Datum</translation>
+            <translation>Datum</translation>
         </message>
         <message>
             <source>density (g/mL)</source>
-            <translation type="unfinished" />
+            <translation>Dichte (g/mL)</translation>
         </message>
         <message>
             <source>standard deviation</source>
-            <translation type="unfinished" />
+            <translation>Standardabweichung</translation>
         </message>
         <message>
             <source>dilution step (%)</source>
-            <translation type="unfinished" />
+            <translation>Verdünnungsschritt (%)</translation>
         </message>
         <message>
             <source>values of earlier runs</source>
-            <translation type="unfinished" />
+            <translation>Werte früherer Läufe</translation>
         </message>
         <message>
             <source>extract (%)</source>
-            <translation type="unfinished" />
+            <translation>Extrakt (%)</translation>
         </message>
         <message>
             <source>file</source>
-            <translation type="unfinished" />
+            <translation>Datei</translation>
         </message>
         <message>
             <source>beginning with</source>
-            <translation type="unfinished" />
+            <translation>beginnend mit</translation>
         </message>
         <message>
             <source>flask</source>
-            <translation type="unfinished">Messkolben</translation>
+            <translation>Messkolben</translation>
         </message>
         <message>
             <source>uncertainty of the flask (mL)</source>
-            <translation type="unfinished" />
+            <translation>Unsicherheit des Messkolbens (mL)</translation>
         </message>
         <message>
             <source>guard band</source>
-            <translation type="unfinished" />
+            <translation>Schutzband</translation>
         </message>
         <message>
             <source>decision limit h</source>
-            <translation type="unfinished" />
+            <translation>Entscheidungsgrenze h</translation>
         </message>
         <message>
             <source>in use</source>
-            <translation type="unfinished">in Gebrauch</translation>
+            <translation>in Gebrauch</translation>
         </message>
         <message>
             <source>left out</source>
-            <translation type="unfinished" />
+            <translation>ausgenommen</translation>
         </message>
         <message>
             <source>only the usual value</source>
-            <translation type="unfinished" />
+            <translation>nur der übliche Wert</translation>
         </message>
         <message>
             <source>reference value k</source>
-            <translation type="unfinished" />
+            <translation>Referenzwert k</translation>
         </message>
         <message>
             <source>weight of the newest value</source>
-            <translation type="unfinished" />
+            <translation>Gewicht des neuesten Werts</translation>
         </message>
         <message>
             <source>largest volume (mL)</source>
-            <translation type="unfinished" />
+            <translation>größtes Volumen (mL)</translation>
         </message>
         <message>
             <source>line of the photometer</source>
-            <translation type="unfinished" />
+            <translation>Zeile des Photometers</translation>
         </message>
         <message>
             <source>logo</source>
-            <translation type="unfinished" />
+            <translation>Logo</translation>
         </message>
         <message>
             <source>lower limit</source>
-            <translation type="unfinished" />
+            <translation>unterer Grenzwert</translation>
         </message>
         <message>
             <source>prepared</source>
-            <translation type="unfinished">hergestellt am</translation>
+            <translation>hergestellt am</translation>
         </message>
         <message>
             <source>uncertainty of the weighing (mg)</source>
-            <translation type="unfinished" />
+            <translation>Unsicherheit der Wägung (mg)</translation>
         </message>
         <message>
             <source>measurand</source>
-            <translation type="unfinished">Messgröße</translation>
+            <translation>Messgröße</translation>
         </message>
         <message>
             <source>time to mix (s)</source>
-            <translation type="unfinished" />
+            <translation>Zeit zum Mischen (s)</translation>
         </message>
         <message>
             <source>result of</source>
-            <translation type="unfinished" />
+            <translation>Ergebnis von</translation>
         </message>
         <message>
             <source>check</source>
-            <translation type="unfinished">Prüfung</translation>
+            <translation>Prüfung</translation>
         </message>
         <message>
             <source>reagent beyond the need (%)</source>
-            <translation type="unfinished" />
+            <translation>Reagenz über den Bedarf hinaus (%)</translation>
         </message>
         <message>
             <source>path length (%)</source>
-            <translation type="unfinished" />
+            <translation>Schichtdicke (%)</translation>
         </message>
         <message>
             <source>uncertainty (%)</source>
-            <translation type="unfinished" />
+            <translation>Unsicherheit (%)</translation>
         </message>
         <message>
             <source>signed by</source>
-            <translation type="unfinished" />
+            <translation>signiert von</translation>
         </message>
         <message>
             <source>photometer</source>
-            <translation type="unfinished">Photometer</translation>
+            <translation>Photometer</translation>
         </message>
         <message>
             <source>plan</source>
-            <translation type="unfinished" />
+            <translation>Plan</translation>
         </message>
         <message>
             <source>readings of the series</source>
-            <translation type="unfinished" />
+            <translation>Ablesungen der Ablesereihe</translation>
         </message>
         <message>
             <source>place in the order</source>
-            <translation type="unfinished" />
+            <translation>Stelle in der Reihenfolge</translation>
         </message>
         <message>
             <source>program</source>
-            <translation type="unfinished">Programm</translation>
+            <translation>Programm</translation>
         </message>
         <message>
             <source>purity, plus or minus</source>
-            <translation type="unfinished" />
+            <translation>Reinheit, plus oder minus</translation>
         </message>
         <message>
             <source>what is watched</source>
-            <translation type="unfinished" />
+            <translation>was überwacht wird</translation>
         </message>
         <message>
             <source>time for a reading (s)</source>
-            <translation type="unfinished" />
+            <translation>Zeit für eine Ablesung (s)</translation>
         </message>
         <message>
             <source>put back on the bench</source>
-            <translation type="unfinished" />
+            <translation>wieder in Arbeit genommen</translation>
         </message>
         <message>
             <source>repeat of</source>
-            <translation type="unfinished" />
+            <translation>Wiederholung von</translation>
         </message>
         <message>
             <source>only a reviewer decides</source>
-            <translation type="unfinished" />
+            <translation>nur ein Bewerter entscheidet</translation>
         </message>
         <message>
             <source>rows</source>
-            <translation type="unfinished" />
+            <translation>Zeilen</translation>
         </message>
         <message>
             <source>rule</source>
-            <translation type="unfinished" />
+            <translation>Regel</translation>
         </message>
         <message>
             <source>rules</source>
-            <translation type="unfinished" />
+            <translation>Regeln</translation>
         </message>
         <message>
             <source>sample volume (%)</source>
-            <translation type="unfinished" />
+            <translation>Probenvolumen (%)</translation>
         </message>
         <message>
             <source>samples</source>
-            <translation type="unfinished">Proben</translation>
+            <translation>Proben</translation>
         </message>
         <message>
             <source>samples before</source>
-            <translation type="unfinished" />
+            <translation>Proben davor</translation>
         </message>
         <message>
             <source>somebody else than the analyst decides</source>
-            <translation type="unfinished" />
+            <translation>eine zweite Person entscheidet, nicht der Analytiker</translation>
         </message>
         <message>
             <source>clock moved by (s)</source>
-            <translation type="unfinished" />
+            <translation>Uhr gestellt um (s)</translation>
         </message>
         <message>
             <source>size</source>
-            <translation type="unfinished" />
+            <translation>Größe</translation>
         </message>
         <message>
             <source>solvent</source>
-            <translation type="unfinished" />
+            <translation>Lösungsmittel</translation>
         </message>
         <message>
             <source>lot of the solvent</source>
-            <translation type="unfinished" />
+            <translation>Charge des Lösungsmittels</translation>
         </message>
         <message>
             <source>day of the source</source>
-            <translation type="unfinished" />
+            <translation>Tag der Quelle</translation>
         </message>
         <message>
             <source>spike</source>
-            <translation type="unfinished">Aufstockung</translation>
+            <translation>Aufstockung</translation>
         </message>
         <message>
             <source>standard of the spike</source>
-            <translation type="unfinished" />
+            <translation>Standard der Aufstockung</translation>
         </message>
         <message>
             <source>volume of the spike (mL)</source>
-            <translation type="unfinished" />
+            <translation>Volumen der Aufstockung (mL)</translation>
         </message>
         <message>
             <source>scatter from</source>
-            <translation type="unfinished" />
+            <translation>Streuung aus</translation>
         </message>
         <message>
             <source>begun</source>
-            <translation type="unfinished" />
+            <translation>begonnen</translation>
         </message>
         <message>
             <source>step (mL)</source>
-            <translation type="unfinished" />
+            <translation>Schritt (mL)</translation>
         </message>
         <message>
             <source>values in a subgroup</source>
-            <translation type="unfinished" />
+            <translation>Werte einer Untergruppe</translation>
         </message>
         <message>
             <source>total volume (%)</source>
-            <translation type="unfinished" />
+            <translation>Gesamtvolumen (%)</translation>
         </message>
         <message>
             <source>tubes</source>
-            <translation type="unfinished">Ansätze</translation>
+            <translation>Ansätze</translation>
         </message>
         <message>
             <source>tubes before</source>
-            <translation type="unfinished" />
+            <translation>Ansätze davor</translation>
         </message>
         <message>
             <source>kind of picture</source>
-            <translation type="unfinished" />
+            <translation>Art des Bildes</translation>
         </message>
         <message>
             <source>unit</source>
-            <translation type="unfinished">Einheit</translation>
+            <translation>Einheit</translation>
         </message>
         <message>
             <source>upper limit</source>
-            <translation type="unfinished" />
+            <translation>oberer Grenzwert</translation>
         </message>
         <message>
             <source>use by</source>
-            <translation type="unfinished">verwenden bis</translation>
+            <translation>verwenden bis</translation>
         </message>
         <message>
             <source>value</source>
-            <translation type="unfinished">Wert</translation>
+            <translation>Wert</translation>
         </message>
         <message>
             <source>version</source>
-            <translation type="unfinished" />
+            <translation>Version</translation>
         </message>
         <message>
             <source>water</source>
-            <translation type="unfinished" />
+            <translation>Wasser</translation>
         </message>
         <message>
             <source>water, plus or minus</source>
-            <translation type="unfinished" />
+            <translation>Wasser, plus oder minus</translation>
         </message>
         <message>
             <source>width of the limits</source>
-            <translation type="unfinished" />
+            <translation>Breite der Grenzen</translation>
         </message>
     </context>
     <context>
@@ -8132,7 +8132,7 @@
         </message>
         <message>
             <source>is a unit of neither a product nor a measurand; name one of them</source>
-            <translation type="unfinished" />
+            <translation>gehört weder zu einem Produkt noch zu einer Messgröße; eines davon nennen</translation>
         </message>
     </context>
     <context>
@@ -8612,20 +8612,20 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <translation>Noch nicht beendet: Sie ändert sich noch, oder nicht gleichmäßig.</translation>
         </message>
         <message>
-            <source>0 min</source>
-            <translation>0 min</translation>
-        </message>
-        <message>
-            <source>%1 at %2 by the line through the last %3 points, %4.</source>
-            <translation>%1 bei %2 nach der Geraden durch die letzten %3 Punkte, %4.</translation>
-        </message>
-        <message>
             <source>%1: %2, in the line</source>
             <translation>%1: %2, auf der Geraden</translation>
         </message>
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1 at 0 min by the line through the last %2 points, %3.</source>
+            <translation>%1 bei 0 min nach der Geraden durch die letzten %2 Punkte, %3.</translation>
+        </message>
+        <message>
+            <source>%1 at the addition of %2 by the line through the last %3 points, %4.</source>
+            <translation>%1 bei Zugabe von %2 nach der Geraden durch die letzten %3 Punkte, %4.</translation>
         </message>
     </context>
     <context>
@@ -9126,19 +9126,19 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Nothing stands out against the provisional limits. That is no verdict yet.</source>
-            <translation type="unfinished" />
+            <translation>Gegen die vorläufigen Grenzen fällt nichts auf. Das ist noch kein Urteil.</translation>
         </message>
         <message>
             <source>No verdict: this chart has no limits.</source>
-            <translation type="unfinished" />
+            <translation>Kein Urteil: Diese Karte hat keine Grenzen.</translation>
         </message>
         <message>
             <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
-            <translation type="unfinished" />
+            <translation>Version %1 für alle Materialien zusammen, gespeichert von %2, %3. Sie gilt für dieses, bis seine eigenen Einstellungen gespeichert sind.</translation>
         </message>
         <message>
             <source>It was saved with fewer values than limits need; here their number is raised.</source>
-            <translation type="unfinished" />
+            <translation>Gespeichert wurde sie mit weniger Werten, als Grenzen brauchen; hier ist deren Anzahl erhöht.</translation>
         </message>
     </context>
     <context>
@@ -9213,7 +9213,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back to the item  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zum Gerät  Esc</translation>
         </message>
     </context>
     <context>
@@ -9689,7 +9689,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back up no&amp;w</source>
-            <translation type="unfinished" />
+            <translation>Jetzt &amp;sichern</translation>
         </message>
     </context>
     <context>
@@ -9697,7 +9697,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         <message>
             <source>as %1</source>
             <comment>a day, in an empty field</comment>
-            <translation type="unfinished" />
+            <translation>z. B. %1</translation>
         </message>
     </context>
     <context>
@@ -11019,7 +11019,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -11142,7 +11142,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -12350,11 +12350,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
-            <translation type="unfinished" />
+            <translation>Der Tag, von dem die Quelle ist oder an dem sie gelesen wurde, z. B. %1.</translation>
         </message>
     </context>
     <context>
@@ -12890,7 +12890,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation type="unfinished" />
+            <translation>Wie %1, oder ein Monat wie %2. Leer, wo keiner angegeben ist.</translation>
         </message>
     </context>
     <context>
@@ -13085,19 +13085,19 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>opened on %1</source>
-            <translation type="unfinished" />
+            <translation>geöffnet am %1</translation>
         </message>
         <message>
             <source>It was opened on another day</source>
-            <translation type="unfinished" />
+            <translation>Es wurde an einem anderen Tag geöffnet</translation>
         </message>
         <message>
             <source>It was not opened after all</source>
-            <translation type="unfinished" />
+            <translation>Es wurde doch nicht geöffnet</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -13152,15 +13152,15 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Key the day as %1.</source>
-            <translation type="unfinished" />
+            <translation>Den Tag wie %1 eingeben.</translation>
         </message>
         <message>
             <source>This is not a day. Key it as %1; a month alone, as %2, means its last day.</source>
-            <translation type="unfinished" />
+            <translation>Das ist kein Tag. Wie %1 eingeben; ein Monat allein, wie %2, meint seinen letzten Tag.</translation>
         </message>
         <message>
             <source>opening corrected</source>
-            <translation type="unfinished" />
+            <translation>Öffnung berichtigt</translation>
         </message>
     </context>
     <context>
@@ -13302,7 +13302,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Noted as not opened.</source>
-            <translation type="unfinished" />
+            <translation>Als nicht geöffnet vermerkt.</translation>
         </message>
     </context>
     <context>
@@ -14130,7 +14130,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -14489,11 +14489,11 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>Nobody of that name is set up: they can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Unter diesem Namen ist keine Person eingerichtet: Sie kann arbeiten, aber nicht signieren.</translation>
         </message>
         <message>
             <source>This name is retired: they can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Dieser Name ist deaktiviert: Die Person kann arbeiten, aber nicht signieren.</translation>
         </message>
     </context>
     <context>
@@ -14607,7 +14607,7 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
         </message>
         <message>
             <source>%1; limits provisional</source>
-            <translation type="unfinished" />
+            <translation>%1; Grenzen vorläufig</translation>
         </message>
     </context>
     <context>
@@ -14924,7 +14924,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1; may stay empty</source>
-            <translation type="unfinished" />
+            <translation>%1; darf leer bleiben</translation>
         </message>
     </context>
     <context>
@@ -15074,9 +15074,9 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message numerus="yes">
             <source>Lot %1 is noted as opened today; it keeps %n days from now.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Charge %1 ist als heute geöffnet vermerkt; ab jetzt ist sie %n Tag haltbar.</numerusform>
+                <numerusform>Charge %1 ist als heute geöffnet vermerkt; ab jetzt ist sie %n Tage haltbar.</numerusform>
             </translation>
         </message>
     </context>
@@ -15556,7 +15556,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Blank tubes</source>
-            <translation type="unfinished" />
+            <translation>Blindwerte</translation>
         </message>
     </context>
     <context>
@@ -15757,7 +15757,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Let it count again</source>
-            <translation type="unfinished" />
+            <translation>&amp;Wieder aufnehmen</translation>
         </message>
     </context>
     <context>
@@ -15924,7 +15924,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -16079,7 +16079,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Thrown away, b&amp;ecause</source>
-            <translation type="unfinished" />
+            <translation>&amp;Entsorgt, weil</translation>
         </message>
     </context>
     <context>
@@ -16225,7 +16225,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>This rack %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Dieses Rack %1: %2</translation>
         </message>
     </context>
     <context>
@@ -16413,11 +16413,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 (%2)</source>
-            <translation type="unfinished">%1 (%2)</translation>
+            <translation>%1 (%2)</translation>
         </message>
         <message>
             <source>Concentration (%1)</source>
-            <translation type="unfinished" />
+            <translation>Konzentration (%1)</translation>
         </message>
     </context>
     <context>
@@ -16511,11 +16511,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>; opened on %1, good until %2</source>
-            <translation type="unfinished" />
+            <translation>; geöffnet am %1, verwendbar bis %2</translation>
         </message>
         <message>
             <source>; opened on %1</source>
-            <translation type="unfinished" />
+            <translation>; geöffnet am %1</translation>
         </message>
     </context>
     <context>
@@ -16554,7 +16554,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -16664,7 +16664,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück zur Liste  Esc</translation>
         </message>
     </context>
     <context>
@@ -16714,19 +16714,19 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Expected (%1)</source>
-            <translation type="unfinished">Erwartet (%1)</translation>
+            <translation>Erwartet (%1)</translation>
         </message>
         <message>
             <source>Expected</source>
-            <translation type="unfinished">Erwartet</translation>
+            <translation>Erwartet</translation>
         </message>
         <message>
             <source>Found (%1)</source>
-            <translation type="unfinished" />
+            <translation>Gefunden (%1)</translation>
         </message>
         <message>
             <source>Found</source>
-            <translation type="unfinished">Gefunden</translation>
+            <translation>Gefunden</translation>
         </message>
     </context>
     <context>
@@ -17166,28 +17166,28 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>The method names no published source.</source>
-            <translation type="unfinished" />
+            <translation>Die Methode nennt keine veröffentlichte Quelle.</translation>
         </message>
         <message>
             <source>Source: %1</source>
-            <translation type="unfinished">Quelle: %1</translation>
+            <translation>Quelle: %1</translation>
         </message>
         <message>
             <source>Accepted by %1: %2</source>
-            <translation type="unfinished">Angenommen von %1, %2 {1:?}</translation>
+            <translation>Angenommen von %1: %2</translation>
         </message>
         <message>
             <source>Accepted by %1.</source>
-            <translation type="unfinished" />
+            <translation>Angenommen von %1.</translation>
         </message>
         <message>
             <source>Accepted by %1: %2 (one reason for the whole run)</source>
-            <translation type="unfinished" />
+            <translation>Angenommen von %1: %2 (ein Grund für den ganzen Lauf)</translation>
         </message>
         <message>
             <source>Report %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Bericht %1</translation>
         </message>
     </context>
     <context>
@@ -17486,7 +17486,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation type="unfinished" />
+            <translation>Die Einheit, in der Ergebnisse gezeigt und berichtet werden. Eine Zeile ohne Produkt gilt für jedes Produkt. Eine Zeile, die beides nennt, geht vor, dann eine, die die Messgröße nennt, dann eine, die das Produkt nennt. Was in keiner Zeile steht, wird in g/L berichtet, bei Feststoffen in g/100 g. %1</translation>
         </message>
     </context>
     <context>
@@ -17751,7 +17751,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Results %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Ergebnisse %1</translation>
         </message>
     </context>
     <context>
@@ -19303,7 +19303,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Run record %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished">Laufprotokoll %1</translation>
+            <translation>Laufprotokoll %1</translation>
         </message>
     </context>
     <context>
@@ -19507,7 +19507,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>as in this run</source>
-            <translation type="unfinished" />
+            <translation>wie in diesem Lauf</translation>
         </message>
     </context>
     <context>
@@ -19962,7 +19962,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>At least %1. With fewer than %2 the limits are provisional.</source>
-            <translation type="unfinished" />
+            <translation>Mindestens %1. Mit weniger als %2 sind die Grenzen vorläufig.</translation>
         </message>
     </context>
     <context>
@@ -20053,7 +20053,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 is not a time; write the day as %2, with the time as %2 8:10, or the time alone for the last day.</source>
-            <translation type="unfinished" />
+            <translation>%1 ist keine Zeit; den Tag schreiben wie %2, mit Uhrzeit wie %2 8:10 oder die Uhrzeit allein für den letzten Tag.</translation>
         </message>
     </context>
     <context>
@@ -20343,7 +20343,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Taken from the book, where it is the only one in date; choose or key another if this is not it.</source>
-            <translation type="unfinished" />
+            <translation>Aus dem Buch genommen, wo er als einziger verwendbar ist; einen anderen wählen oder eingeben, wenn es nicht dieser ist.</translation>
         </message>
     </context>
     <context>
@@ -20603,15 +20603,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>%1 (all standards of it)</source>
-            <translation type="unfinished" />
+            <translation>%1 (alle Standards daraus)</translation>
         </message>
         <message>
             <source>all of them, without limits</source>
-            <translation type="unfinished" />
+            <translation>alle zusammen, ohne Grenzen</translation>
         </message>
         <message>
             <source>%1 is not a date yet: write it as %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 ist noch kein Tag: schreiben wie %2.</translation>
         </message>
     </context>
     <context>
@@ -20690,11 +20690,11 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>Back  Esc</source>
-            <translation type="unfinished" />
+            <translation>Zurück  Esc</translation>
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation type="unfinished" />
+            <translation>Wie %1, oder ein Monat wie %2. Leer, wo keiner angegeben ist.</translation>
         </message>
     </context>
     <context>
@@ -21159,7 +21159,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
-            <translation type="unfinished" />
+            <translation>„%1“ ist kein Tag; schreiben wie %2 oder das Feld leer lassen.</translation>
         </message>
     </context>
     <context>
@@ -21378,15 +21378,15 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>opening of a lot corrected</source>
-            <translation type="unfinished" />
+            <translation>Öffnung einer Charge berichtigt</translation>
         </message>
         <message>
             <source>form %1 of the file</source>
-            <translation type="unfinished" />
+            <translation>Schema %1 der Datei</translation>
         </message>
         <message>
             <source>%1: %2</source>
-            <translation type="unfinished">%1: %2</translation>
+            <translation>%1: %2</translation>
         </message>
     </context>
     <context>
@@ -21961,7 +21961,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         </message>
         <message>
             <source>&amp;Bench</source>
-            <translation type="unfinished" />
+            <translation>Arbeitsplat&amp;z</translation>
         </message>
     </context>
     <context>
@@ -22167,7 +22167,7 @@ Die erste Person ist die Laborleitung, die die anderen hinzufügt. Passphrasen w
         <message>
             <source>Worksheet %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Arbeitsblatt %1</translation>
         </message>
     </context>
 </TS>

@@ -22,6 +22,16 @@
         </message>
     </context>
     <context>
+        <name>plateau::ui::PipettePage</name>
+        <message numerus="yes">
+            <source>Lot %1 is noted as opened today; it keeps %n days from now.</source>
+            <translation>
+                <numerusform>Lot %1 is noted as opened today; it keeps %n day from now.</numerusform>
+                <numerusform>Lot %1 is noted as opened today; it keeps %n days from now.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
         <name>plateau::ui::ReagentsModel</name>
         <message numerus="yes">
             <source>opened on %1, keeps %n day(s)</source>

@@ -762,27 +762,27 @@
         </message>
         <message>
             <source>They are provisional: whether nothing is out of control is said from %1 values on. Under Limits and rules, raise the number of values to %1.</source>
-            <translation type="unfinished" />
+            <translation>Son provisionales: que nada está fuera de control solo se dice a partir de %1 valores. En Límites y reglas, aumente a %1 el número de valores.</translation>
         </message>
         <message>
             <source>They are provisional: whether nothing is out of control is said from %1 values on.</source>
-            <translation type="unfinished" />
+            <translation>Son provisionales: que nada está fuera de control solo se dice a partir de %1 valores.</translation>
         </message>
         <message>
             <source>Values of several materials stand in this chart, so it has no limits: a control chart is of one material. Choose one above.</source>
-            <translation type="unfinished" />
+            <translation>En este gráfico hay valores de varios materiales, así que no tiene límites: un gráfico de control es de un solo material. Elija uno arriba.</translation>
         </message>
         <message>
             <source>Limits need %1 values.</source>
-            <translation type="unfinished" />
+            <translation>Los límites necesitan %1 valores.</translation>
         </message>
         <message>
             <source>The ranges are of many samples: the limits hold where these have similar amounts.</source>
-            <translation type="unfinished" />
+            <translation>Los recorridos son de muchas muestras: los límites valen si estas tienen contenidos parecidos.</translation>
         </message>
         <message>
             <source>Limits from earlier runs need %1 to %2 values.</source>
-            <translation type="unfinished" />
+            <translation>Los límites a partir de tandas anteriores necesitan de %1 a %2 valores.</translation>
         </message>
     </context>
     <context>
@@ -2064,171 +2064,171 @@
         </message>
         <message>
             <source>The replicates in %1 are %2 apart, more than %3 (%4).</source>
-            <translation type="unfinished" />
+            <translation>Las réplicas en %1 difieren en %2, más de %3 (%4).</translation>
         </message>
         <message>
             <source>Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
-            <translation type="unfinished" />
+            <translation>Léalas de nuevo mientras están en la gradilla; si siguen sin concordar, una de ellas se pipeteó mal: repita la muestra.</translation>
         </message>
         <message>
             <source>Different sample volumes give results %1 apart, more than %2 (%3).</source>
-            <translation type="unfinished" />
+            <translation>Volúmenes de muestra distintos dan resultados que difieren en %1, más de %2 (%3).</translation>
         </message>
         <message>
             <source>Suspect an interference: dilute further, or check by a spike.</source>
-            <translation type="unfinished" />
+            <translation>Sospeche una interferencia: diluya más o compruébelo con una fortificación.</translation>
         </message>
         <message>
             <source>What the reagents show by themselves is taken off the result, and is more than usual.</source>
-            <translation type="unfinished" />
+            <translation>Lo que muestran los reactivos por sí solos se descuenta del resultado, y es más de lo habitual.</translation>
         </message>
         <message>
             <source>Their mean is taken off the result, which is less well known by that.</source>
-            <translation type="unfinished" />
+            <translation>Su media se descuenta del resultado, que por eso se conoce con menos certeza.</translation>
         </message>
         <message>
             <source>The result is their mean, which is less well known than usual.</source>
-            <translation type="unfinished" />
+            <translation>El resultado es su media, que se conoce con menos certeza de lo habitual.</translation>
         </message>
         <message>
             <source>The results of the run may be off in the same proportion.</source>
-            <translation type="unfinished" />
+            <translation>Los resultados de la tanda pueden estar desviados en la misma proporción.</translation>
         </message>
         <message>
             <source>What it held at its use is less well known, and so is what rests on it.</source>
-            <translation type="unfinished" />
+            <translation>Lo que contenía al usarlo se conoce con menos certeza, y también lo que se apoya en ello.</translation>
         </message>
         <message>
             <source>Whether something in the sample disturbs the measurement is open.</source>
-            <translation type="unfinished" />
+            <translation>No se sabe si algo en la muestra interfiere en la medición.</translation>
         </message>
         <message>
             <source>Something in the sample may disturb the measurement.</source>
-            <translation type="unfinished" />
+            <translation>Algo en la muestra puede interferir en la medición.</translation>
         </message>
         <message>
             <source>The result may be that of an incomplete reaction.</source>
-            <translation type="unfinished" />
+            <translation>El resultado puede ser el de una reacción incompleta.</translation>
         </message>
         <message>
             <source>It may have worked less well than one in date.</source>
-            <translation type="unfinished" />
+            <translation>Puede haber funcionado peor que uno sin caducar.</translation>
         </message>
         <message>
             <source>The method does not say how well it works with such a volume.</source>
-            <translation type="unfinished" />
+            <translation>El método no dice hasta qué punto funciona bien con un volumen así.</translation>
         </message>
         <message>
             <source>No result rests on such a signal.</source>
-            <translation type="unfinished" />
+            <translation>Ningún resultado se apoya en una señal así.</translation>
         </message>
         <message>
             <source>No result rests on such a reading.</source>
-            <translation type="unfinished" />
+            <translation>Ningún resultado se apoya en una lectura así.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 has to be there at the start for the largest signal and what must remain. Look for a slipped decimal point or a reagent left out.</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 es %3, y al principio hace falta %4 para la señal máxima y lo que debe quedar. Busque un signo decimal desplazado o un reactivo olvidado.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look for a slipped decimal point, and that the photometer was set to zero.</source>
-            <translation type="unfinished" />
+            <translation>%1: %2 es %3, y más de %4 al principio no deja margen para la señal máxima. Busque un signo decimal desplazado y compruebe que el fotómetro se puso a cero.</translation>
         </message>
         <message>
             <source>%1 Or the decimal point slipped: %2 would be plausible here.</source>
-            <translation type="unfinished" />
+            <translation>%1 O el signo decimal está desplazado: %2 sería verosímil aquí.</translation>
         </message>
         <message>
             <source>Repeat %1.</source>
-            <translation type="unfinished" />
+            <translation>Repita %1.</translation>
         </message>
         <message>
             <source>Report as below the limit of quantification, %1.</source>
-            <translation type="unfinished" />
+            <translation>Informe como inferior al límite de cuantificación, %1.</translation>
         </message>
         <message>
             <source>Report as below the limit of quantification.</source>
-            <translation type="unfinished" />
+            <translation>Informe como inferior al límite de cuantificación.</translation>
         </message>
         <message>
             <source>Another tube of the sample is not: look for a missing addition.</source>
-            <translation type="unfinished" />
+            <translation>Otro tubo de la muestra no lo está: busque una adición que falta.</translation>
         </message>
         <message>
             <source>No blank has been read: the results are not corrected for what the reagents themselves do.</source>
-            <translation type="unfinished" />
+            <translation>No se ha leído ningún blanco: los resultados no están corregidos de lo que hacen los propios reactivos.</translation>
         </message>
         <message>
             <source>Run a blank with diluent in place of sample.</source>
-            <translation type="unfinished" />
+            <translation>Lea un blanco con diluyente en lugar de muestra.</translation>
         </message>
         <message>
             <source>Mean blank signal %1 is beyond the method's %2.</source>
-            <translation type="unfinished" />
+            <translation>La señal media del blanco %1 está más allá de %2 del método.</translation>
         </message>
         <message>
             <source>Look for a contaminated reagent or cuvette and repeat the blank.</source>
-            <translation type="unfinished" />
+            <translation>Busque un reactivo o una cubeta contaminados y repita el blanco.</translation>
         </message>
         <message>
             <source>The blanks (%1) are %2 apart, more than %3 (%4).</source>
-            <translation type="unfinished" />
+            <translation>Los blancos (%1) difieren en %2, más de %3 (%4).</translation>
         </message>
         <message>
             <source>One of them was pipetted or read wrongly: read them again.</source>
-            <translation type="unfinished" />
+            <translation>Uno de ellos se pipeteó o se leyó mal: léalos de nuevo.</translation>
         </message>
         <message>
             <source>%1, lot %2, expired on %3.</source>
-            <translation type="unfinished" />
+            <translation>%1, lote %2, caducó el %3.</translation>
         </message>
         <message>
             <source>Repeat with a lot in date, or say why it may stand.</source>
-            <translation type="unfinished" />
+            <translation>Repita con un lote sin caducar o indique por qué puede quedar así.</translation>
         </message>
         <message>
             <source>Recovery %1 is outside %2 (%3).</source>
-            <translation type="unfinished" />
+            <translation>La recuperación %1 está fuera de %2 (%3).</translation>
         </message>
         <message>
             <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>Compruebe el valor y la fecha del control, la pipeta y los reactivos antes de usar ningún resultado de esta tanda.</translation>
         </message>
         <message>
             <source>Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>Compruebe la preparación y la antigüedad del patrón, la pipeta y los reactivos antes de usar ningún resultado de esta tanda.</translation>
         </message>
         <message>
             <source>The control was too old: %1.</source>
-            <translation type="unfinished" />
+            <translation>El control era demasiado antiguo: %1.</translation>
         </message>
         <message>
             <source>Take a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>Tome uno nuevo.</translation>
         </message>
         <message>
             <source>The standard was too old: %1.</source>
-            <translation type="unfinished" />
+            <translation>El patrón era demasiado antiguo: %1.</translation>
         </message>
         <message>
             <source>Make a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>Prepare uno nuevo.</translation>
         </message>
         <message>
             <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing.</source>
-            <translation type="unfinished" />
+            <translation>El tubo fortificado está por encima de lo que mide el ensayo; su recuperación de %1 no dice nada.</translation>
         </message>
         <message>
             <source>Repeat it with less spike or a higher dilution.</source>
-            <translation type="unfinished" />
+            <translation>Repítalo con menos fortificación o una dilución mayor.</translation>
         </message>
         <message>
             <source>Recovery of the spike %1 is outside %2.</source>
-            <translation type="unfinished" />
+            <translation>La recuperación de la fortificación %1 está fuera de %2.</translation>
         </message>
         <message>
             <source>Suspect an interference or a pipetting error.</source>
-            <translation type="unfinished" />
+            <translation>Sospeche una interferencia o un error de pipeteo.</translation>
         </message>
     </context>
     <context>
@@ -2981,11 +2981,11 @@
         </message>
         <message>
             <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
-            <translation type="unfinished" />
+            <translation>Introduzca una hora, como 8:10, o con su día, como %1 8:10.</translation>
         </message>
         <message>
             <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
-            <translation type="unfinished" />
+            <translation>Eso no es una hora: escríbala como 8:10, o con su día, como %1 8:10.</translation>
         </message>
     </context>
     <context>
@@ -5080,11 +5080,11 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory.</source>
-            <translation type="unfinished" />
+            <translation>Plantilla: ponga los volúmenes de su proveedor de reactivos. Práctica habitual, sin fuente publicada; todos los valores de memoria.</translation>
         </message>
         <message>
             <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation type="unfinished" />
+            <translation>La absortividad del L-ascorbato a 265 nm y pH 6 a 7 figura en las listas entre 14000 y 16500 L/(mol cm): calibre frente a un patrón del día.</translation>
         </message>
         <message>
             <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
@@ -6878,675 +6878,675 @@
         </message>
         <message>
             <source>a picture</source>
-            <translation type="unfinished" />
+            <translation>una imagen</translation>
         </message>
         <message>
             <source>not opened</source>
-            <translation type="unfinished">sin abrir</translation>
+            <translation>sin abrir</translation>
         </message>
         <message>
             <source>opened on %1</source>
-            <translation type="unfinished" />
+            <translation>abierto el %1</translation>
         </message>
         <message>
             <source>lot %1</source>
-            <translation type="unfinished" />
+            <translation>lote %1</translation>
         </message>
         <message>
             <source>%1: something was taken from it</source>
-            <translation type="unfinished" />
+            <translation>%1: se tomó algo de él</translation>
         </message>
         <message>
             <source>The opening stays as it was noted, since a correction needs a reason: say why.</source>
-            <translation type="unfinished" />
+            <translation>La apertura queda como se anotó, porque una corrección necesita un motivo: indique por qué.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 is not noted as opened.</source>
-            <translation type="unfinished" />
+            <translation>No se ha guardado nada: el lote %1 no está anotado como abierto.</translation>
         </message>
         <message>
             <source>Nothing was stored: something was taken from the lot %1 on %2, so that it was open by then; give that day or an earlier one, or take back first what was ticked with it by mistake.</source>
-            <translation type="unfinished" />
+            <translation>No se ha guardado nada: el %2 se tomó algo del lote %1, así que entonces ya estaba abierto; indique ese día o uno anterior, o anule primero lo que se marcó con él por error.</translation>
         </message>
         <message>
             <source>no</source>
-            <translation type="unfinished">no</translation>
+            <translation>no</translation>
         </message>
         <message>
             <source>yes</source>
-            <translation type="unfinished">sí</translation>
+            <translation>sí</translation>
         </message>
         <message>
             <source>fixed, in the unit of the limit</source>
-            <translation type="unfinished">fija, en la unidad del límite</translation>
+            <translation>fija, en la unidad del límite</translation>
         </message>
         <message>
             <source>added</source>
-            <translation type="unfinished" />
+            <translation>añadido</translation>
         </message>
         <message>
             <source>corrected</source>
-            <translation type="unfinished" />
+            <translation>corregido</translation>
         </message>
         <message>
             <source>thrown away</source>
-            <translation type="unfinished">desechado</translation>
+            <translation>desechado</translation>
         </message>
         <message>
             <source>done</source>
-            <translation type="unfinished">hecho</translation>
+            <translation>hecho</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty</source>
-            <translation type="unfinished" />
+            <translation>un múltiplo de la incertidumbre expandida</translation>
         </message>
         <message>
             <source>from a file</source>
-            <translation type="unfinished">de un archivo</translation>
+            <translation>de un archivo</translation>
         </message>
         <message>
             <source>imported</source>
-            <translation type="unfinished" />
+            <translation>importado</translation>
         </message>
         <message>
             <source>label threshold</source>
-            <translation type="unfinished" />
+            <translation>umbral de etiquetado</translation>
         </message>
         <message>
             <source>maximum</source>
-            <translation type="unfinished" />
+            <translation>máximo</translation>
         </message>
         <message>
             <source>minimum</source>
-            <translation type="unfinished" />
+            <translation>mínimo</translation>
         </message>
         <message>
             <source>from the network</source>
-            <translation type="unfinished" />
+            <translation>por la red</translation>
         </message>
         <message>
             <source>one-sided 95 %</source>
-            <translation type="unfinished" />
+            <translation>unilateral 95 %</translation>
         </message>
         <message>
             <source>pasted</source>
-            <translation type="unfinished">pegada</translation>
+            <translation>pegada</translation>
         </message>
         <message>
             <source>range</source>
-            <translation type="unfinished" />
+            <translation>intervalo</translation>
         </message>
         <message>
             <source>read</source>
-            <translation type="unfinished">leer</translation>
+            <translation>leído</translation>
         </message>
         <message>
             <source>received</source>
-            <translation type="unfinished" />
+            <translation>recibido</translation>
         </message>
         <message>
             <source>in use again</source>
-            <translation type="unfinished" />
+            <translation>en uso de nuevo</translation>
         </message>
         <message>
             <source>to be repeated</source>
-            <translation type="unfinished">por repetir</translation>
+            <translation>por repetir</translation>
         </message>
         <message>
             <source>out of use</source>
-            <translation type="unfinished">fuera de uso</translation>
+            <translation>fuera de uso</translation>
         </message>
         <message>
             <source>saved</source>
-            <translation type="unfinished" />
+            <translation>guardado</translation>
         </message>
         <message>
             <source>from the serial line</source>
-            <translation type="unfinished" />
+            <translation>por la línea serie</translation>
         </message>
         <message>
             <source>spoilt</source>
-            <translation type="unfinished">malogrado</translation>
+            <translation>malogrado</translation>
         </message>
         <message>
             <source>taken back</source>
-            <translation type="unfinished">anulada</translation>
+            <translation>anulado</translation>
         </message>
         <message>
             <source>counts again</source>
-            <translation type="unfinished" />
+            <translation>vuelve a contar</translation>
         </message>
         <message>
             <source>used</source>
-            <translation type="unfinished">usado</translation>
+            <translation>usado</translation>
         </message>
         <message>
             <source>analyst</source>
-            <translation type="unfinished">analista</translation>
+            <translation>analista</translation>
         </message>
         <message>
             <source>blank</source>
-            <translation type="unfinished">blanco</translation>
+            <translation>blanco</translation>
         </message>
         <message>
             <source>control</source>
-            <translation type="unfinished">control</translation>
+            <translation>control</translation>
         </message>
         <message>
             <source>head of the laboratory</source>
-            <translation type="unfinished">jefe del laboratorio</translation>
+            <translation>jefe del laboratorio</translation>
         </message>
         <message>
             <source>reviewer</source>
-            <translation type="unfinished">revisor</translation>
+            <translation>revisor</translation>
         </message>
         <message>
             <source>sample blank</source>
-            <translation type="unfinished">blanco de muestra</translation>
+            <translation>blanco de muestra</translation>
         </message>
         <message>
             <source>spiked sample</source>
-            <translation type="unfinished" />
+            <translation>muestra fortificada</translation>
         </message>
         <message>
             <source>by the absorptivity</source>
-            <translation type="unfinished" />
+            <translation>por la absortividad</translation>
         </message>
         <message>
             <source>by a line through the standards</source>
-            <translation type="unfinished" />
+            <translation>por una recta por los patrones</translation>
         </message>
         <message>
             <source>by the run's own standard</source>
-            <translation type="unfinished">por el patrón propio de la tanda</translation>
+            <translation>por el patrón propio de la tanda</translation>
         </message>
         <message>
             <source>liquid</source>
-            <translation type="unfinished" />
+            <translation>líquida</translation>
         </message>
         <message>
             <source>solid</source>
-            <translation type="unfinished" />
+            <translation>sólida</translation>
         </message>
         <message>
             <source>the last accepted result</source>
-            <translation type="unfinished">el último resultado aceptado</translation>
+            <translation>el último resultado aceptado</translation>
         </message>
         <message>
             <source>the mean of the accepted results</source>
-            <translation type="unfinished">la media de los resultados aceptados</translation>
+            <translation>la media de los resultados aceptados</translation>
         </message>
         <message>
             <source>a result that was named</source>
-            <translation type="unfinished" />
+            <translation>un resultado que se indicó</translation>
         </message>
         <message>
             <source>the moving range</source>
-            <translation type="unfinished" />
+            <translation>el recorrido móvil</translation>
         </message>
         <message>
             <source>the standard deviation</source>
-            <translation type="unfinished" />
+            <translation>la desviación típica</translation>
         </message>
         <message>
             <source>computed</source>
-            <translation type="unfinished">calculados</translation>
+            <translation>calculados</translation>
         </message>
         <message>
             <source>from the printed table</source>
-            <translation type="unfinished" />
+            <translation>de la tabla impresa</translation>
         </message>
         <message>
             <source>absorptivity</source>
-            <translation type="unfinished">absortividad</translation>
+            <translation>absortividad</translation>
         </message>
         <message>
             <source>extract</source>
-            <translation type="unfinished">extracto</translation>
+            <translation>extracto</translation>
         </message>
         <message>
             <source>path length</source>
-            <translation type="unfinished">camino óptico</translation>
+            <translation>camino óptico</translation>
         </message>
         <message>
             <source>sample volume</source>
-            <translation type="unfinished">volumen de muestra</translation>
+            <translation>volumen de muestra</translation>
         </message>
         <message>
             <source>total volume</source>
-            <translation type="unfinished">volumen total</translation>
+            <translation>volumen total</translation>
         </message>
         <message>
             <source>carbonated</source>
-            <translation type="unfinished" />
+            <translation>carbonatada</translation>
         </message>
         <message>
             <source>clear and colourless</source>
-            <translation type="unfinished" />
+            <translation>transparente e incolora</translation>
         </message>
         <message>
             <source>coloured</source>
-            <translation type="unfinished" />
+            <translation>coloreada</translation>
         </message>
         <message>
             <source>fatty</source>
-            <translation type="unfinished" />
+            <translation>grasa</translation>
         </message>
         <message>
             <source>rich in protein</source>
-            <translation type="unfinished" />
+            <translation>rica en proteína</translation>
         </message>
         <message>
             <source>turbid</source>
-            <translation type="unfinished" />
+            <translation>turbia</translation>
         </message>
         <message>
             <source>pipette %1</source>
-            <translation type="unfinished" />
+            <translation>pipeta %1</translation>
         </message>
         <message>
             <source>flask %1</source>
-            <translation type="unfinished" />
+            <translation>matraz %1</translation>
         </message>
         <message>
             <source>uncertainties of a method, row %1</source>
-            <translation type="unfinished" />
+            <translation>incertidumbres de un método, fila %1</translation>
         </message>
         <message>
             <source>unit of a product, row %1</source>
-            <translation type="unfinished" />
+            <translation>unidad de un producto, fila %1</translation>
         </message>
         <message>
             <source>reason to reject %1</source>
-            <translation type="unfinished" />
+            <translation>motivo de rechazo %1</translation>
         </message>
         <message>
             <source>address, line %1</source>
-            <translation type="unfinished" />
+            <translation>dirección, línea %1</translation>
         </message>
         <message>
             <source>limit %1</source>
-            <translation type="unfinished">límite %1</translation>
+            <translation>límite %1</translation>
         </message>
         <message>
             <source>%1 %2</source>
-            <translation type="unfinished">%1 %2</translation>
+            <translation>%1 %2</translation>
         </message>
         <message>
             <source>correction of when a container was opened</source>
-            <translation type="unfinished" />
+            <translation>corrección de cuándo se abrió un envase</translation>
         </message>
         <message>
             <source>absorptivity (%)</source>
-            <translation type="unfinished" />
+            <translation>absortividad (%)</translation>
         </message>
         <message>
             <source>nothing speaks against it</source>
-            <translation type="unfinished" />
+            <translation>nada se opone a ello</translation>
         </message>
         <message>
             <source>time for an addition (s)</source>
-            <translation type="unfinished" />
+            <translation>tiempo para una adición (s)</translation>
         </message>
         <message>
             <source>address</source>
-            <translation type="unfinished" />
+            <translation>dirección</translation>
         </message>
         <message>
             <source>aliquots</source>
-            <translation type="unfinished" />
+            <translation>alícuotas</translation>
         </message>
         <message>
             <source>molar mass of the analyte (g/mol)</source>
-            <translation type="unfinished" />
+            <translation>masa molar del analito (g/mol)</translation>
         </message>
         <message>
             <source>analyte molecules per molecule</source>
-            <translation type="unfinished" />
+            <translation>moléculas de analito por molécula</translation>
         </message>
         <message>
             <source>what was checked</source>
-            <translation type="unfinished" />
+            <translation>qué se comprobó</translation>
         </message>
         <message>
             <source>time (min)</source>
-            <translation type="unfinished" />
+            <translation>tiempo (min)</translation>
         </message>
         <message>
             <source>picture</source>
-            <translation type="unfinished" />
+            <translation>imagen</translation>
         </message>
         <message>
             <source>calibration</source>
-            <translation type="unfinished">calibración</translation>
+            <translation>calibración</translation>
         </message>
         <message>
             <source>centre line</source>
-            <translation type="unfinished" />
+            <translation>línea central</translation>
         </message>
         <message>
             <source>change (mL)</source>
-            <translation type="unfinished" />
+            <translation>cambio (mL)</translation>
         </message>
         <message>
             <source>checked on</source>
-            <translation type="unfinished" />
+            <translation>comprobado el</translation>
         </message>
         <message>
             <source>columns</source>
-            <translation type="unfinished" />
+            <translation>columnas</translation>
         </message>
         <message>
             <source>column</source>
-            <translation type="unfinished" />
+            <translation>columna</translation>
         </message>
         <message>
             <source>constants of the chart</source>
-            <translation type="unfinished" />
+            <translation>factores del gráfico</translation>
         </message>
         <message>
             <source>contact</source>
-            <translation type="unfinished" />
+            <translation>contacto</translation>
         </message>
         <message>
             <source>corrects</source>
-            <translation type="unfinished" />
+            <translation>corrige</translation>
         </message>
         <message>
             <source>put on the bench</source>
-            <translation type="unfinished">puesta en la mesa</translation>
+            <translation>puesta en la mesa</translation>
         </message>
         <message>
             <source>date</source>
-            <translation type="unfinished">fecha</translation>
+            <translation>fecha</translation>
         </message>
         <message>
             <source>density (g/mL)</source>
-            <translation type="unfinished" />
+            <translation>densidad (g/mL)</translation>
         </message>
         <message>
             <source>standard deviation</source>
-            <translation type="unfinished" />
+            <translation>desviación típica</translation>
         </message>
         <message>
             <source>dilution step (%)</source>
-            <translation type="unfinished" />
+            <translation>paso de dilución (%)</translation>
         </message>
         <message>
             <source>values of earlier runs</source>
-            <translation type="unfinished" />
+            <translation>valores de tandas anteriores</translation>
         </message>
         <message>
             <source>extract (%)</source>
-            <translation type="unfinished" />
+            <translation>extracto (%)</translation>
         </message>
         <message>
             <source>file</source>
-            <translation type="unfinished" />
+            <translation>archivo</translation>
         </message>
         <message>
             <source>beginning with</source>
-            <translation type="unfinished" />
+            <translation>empieza en</translation>
         </message>
         <message>
             <source>flask</source>
-            <translation type="unfinished">matraz</translation>
+            <translation>matraz</translation>
         </message>
         <message>
             <source>uncertainty of the flask (mL)</source>
-            <translation type="unfinished" />
+            <translation>incertidumbre del matraz (mL)</translation>
         </message>
         <message>
             <source>guard band</source>
-            <translation type="unfinished" />
+            <translation>banda de guarda</translation>
         </message>
         <message>
             <source>decision limit h</source>
-            <translation type="unfinished" />
+            <translation>límite de decisión h</translation>
         </message>
         <message>
             <source>in use</source>
-            <translation type="unfinished">en uso</translation>
+            <translation>en uso</translation>
         </message>
         <message>
             <source>left out</source>
-            <translation type="unfinished" />
+            <translation>excluido</translation>
         </message>
         <message>
             <source>only the usual value</source>
-            <translation type="unfinished" />
+            <translation>solo el valor habitual</translation>
         </message>
         <message>
             <source>reference value k</source>
-            <translation type="unfinished" />
+            <translation>valor de referencia k</translation>
         </message>
         <message>
             <source>weight of the newest value</source>
-            <translation type="unfinished" />
+            <translation>peso del valor más reciente</translation>
         </message>
         <message>
             <source>largest volume (mL)</source>
-            <translation type="unfinished" />
+            <translation>volumen máximo (mL)</translation>
         </message>
         <message>
             <source>line of the photometer</source>
-            <translation type="unfinished" />
+            <translation>línea del fotómetro</translation>
         </message>
         <message>
             <source>logo</source>
-            <translation type="unfinished" />
+            <translation>logotipo</translation>
         </message>
         <message>
             <source>lower limit</source>
-            <translation type="unfinished" />
+            <translation>límite inferior</translation>
         </message>
         <message>
             <source>prepared</source>
-            <translation type="unfinished">preparado</translation>
+            <translation>preparado</translation>
         </message>
         <message>
             <source>uncertainty of the weighing (mg)</source>
-            <translation type="unfinished" />
+            <translation>incertidumbre de la pesada (mg)</translation>
         </message>
         <message>
             <source>measurand</source>
-            <translation type="unfinished">mensurando</translation>
+            <translation>mensurando</translation>
         </message>
         <message>
             <source>time to mix (s)</source>
-            <translation type="unfinished" />
+            <translation>tiempo para mezclar (s)</translation>
         </message>
         <message>
             <source>result of</source>
-            <translation type="unfinished" />
+            <translation>resultado de</translation>
         </message>
         <message>
             <source>check</source>
-            <translation type="unfinished">comprobación</translation>
+            <translation>comprobación</translation>
         </message>
         <message>
             <source>reagent beyond the need (%)</source>
-            <translation type="unfinished" />
+            <translation>reactivo por encima de lo necesario (%)</translation>
         </message>
         <message>
             <source>path length (%)</source>
-            <translation type="unfinished" />
+            <translation>camino óptico (%)</translation>
         </message>
         <message>
             <source>uncertainty (%)</source>
-            <translation type="unfinished" />
+            <translation>incertidumbre (%)</translation>
         </message>
         <message>
             <source>signed by</source>
-            <translation type="unfinished" />
+            <translation>firmado por</translation>
         </message>
         <message>
             <source>photometer</source>
-            <translation type="unfinished">fotómetro</translation>
+            <translation>fotómetro</translation>
         </message>
         <message>
             <source>plan</source>
-            <translation type="unfinished" />
+            <translation>plan</translation>
         </message>
         <message>
             <source>readings of the series</source>
-            <translation type="unfinished" />
+            <translation>lecturas de la serie</translation>
         </message>
         <message>
             <source>place in the order</source>
-            <translation type="unfinished" />
+            <translation>lugar en el orden</translation>
         </message>
         <message>
             <source>program</source>
-            <translation type="unfinished">programa</translation>
+            <translation>programa</translation>
         </message>
         <message>
             <source>purity, plus or minus</source>
-            <translation type="unfinished" />
+            <translation>pureza, más o menos</translation>
         </message>
         <message>
             <source>what is watched</source>
-            <translation type="unfinished" />
+            <translation>qué se vigila</translation>
         </message>
         <message>
             <source>time for a reading (s)</source>
-            <translation type="unfinished" />
+            <translation>tiempo para una lectura (s)</translation>
         </message>
         <message>
             <source>put back on the bench</source>
-            <translation type="unfinished" />
+            <translation>devuelta a la mesa</translation>
         </message>
         <message>
             <source>repeat of</source>
-            <translation type="unfinished" />
+            <translation>repetición de</translation>
         </message>
         <message>
             <source>only a reviewer decides</source>
-            <translation type="unfinished" />
+            <translation>solo decide un revisor</translation>
         </message>
         <message>
             <source>rows</source>
-            <translation type="unfinished" />
+            <translation>filas</translation>
         </message>
         <message>
             <source>rule</source>
-            <translation type="unfinished" />
+            <translation>regla</translation>
         </message>
         <message>
             <source>rules</source>
-            <translation type="unfinished" />
+            <translation>reglas</translation>
         </message>
         <message>
             <source>sample volume (%)</source>
-            <translation type="unfinished" />
+            <translation>volumen de muestra (%)</translation>
         </message>
         <message>
             <source>samples</source>
-            <translation type="unfinished">muestras</translation>
+            <translation>muestras</translation>
         </message>
         <message>
             <source>samples before</source>
-            <translation type="unfinished" />
+            <translation>muestras antes</translation>
         </message>
         <message>
             <source>somebody else than the analyst decides</source>
-            <translation type="unfinished" />
+            <translation>decide una persona distinta del analista</translation>
         </message>
         <message>
             <source>clock moved by (s)</source>
-            <translation type="unfinished" />
+            <translation>reloj ajustado en (s)</translation>
         </message>
         <message>
             <source>size</source>
-            <translation type="unfinished" />
+            <translation>tamaño</translation>
         </message>
         <message>
             <source>solvent</source>
-            <translation type="unfinished" />
+            <translation>disolvente</translation>
         </message>
         <message>
             <source>lot of the solvent</source>
-            <translation type="unfinished" />
+            <translation>lote del disolvente</translation>
         </message>
         <message>
             <source>day of the source</source>
-            <translation type="unfinished" />
+            <translation>día de la fuente</translation>
         </message>
         <message>
             <source>spike</source>
-            <translation type="unfinished">fortificación</translation>
+            <translation>fortificación</translation>
         </message>
         <message>
             <source>standard of the spike</source>
-            <translation type="unfinished" />
+            <translation>patrón de la fortificación</translation>
         </message>
         <message>
             <source>volume of the spike (mL)</source>
-            <translation type="unfinished" />
+            <translation>volumen de la fortificación (mL)</translation>
         </message>
         <message>
             <source>scatter from</source>
-            <translation type="unfinished" />
+            <translation>dispersión según</translation>
         </message>
         <message>
             <source>begun</source>
-            <translation type="unfinished" />
+            <translation>comenzada</translation>
         </message>
         <message>
             <source>step (mL)</source>
-            <translation type="unfinished" />
+            <translation>paso (mL)</translation>
         </message>
         <message>
             <source>values in a subgroup</source>
-            <translation type="unfinished" />
+            <translation>valores de un subgrupo</translation>
         </message>
         <message>
             <source>total volume (%)</source>
-            <translation type="unfinished" />
+            <translation>volumen total (%)</translation>
         </message>
         <message>
             <source>tubes</source>
-            <translation type="unfinished">tubos</translation>
+            <translation>tubos</translation>
         </message>
         <message>
             <source>tubes before</source>
-            <translation type="unfinished" />
+            <translation>tubos antes</translation>
         </message>
         <message>
             <source>kind of picture</source>
-            <translation type="unfinished" />
+            <translation>tipo de imagen</translation>
         </message>
         <message>
             <source>unit</source>
-            <translation type="unfinished">unidad</translation>
+            <translation>unidad</translation>
         </message>
         <message>
             <source>upper limit</source>
-            <translation type="unfinished" />
+            <translation>límite superior</translation>
         </message>
         <message>
             <source>use by</source>
-            <translation type="unfinished">usar hasta</translation>
+            <translation>usar hasta</translation>
         </message>
         <message>
             <source>value</source>
-            <translation type="unfinished">valor</translation>
+            <translation>valor</translation>
         </message>
         <message>
             <source>version</source>
-            <translation type="unfinished" />
+            <translation>versión</translation>
         </message>
         <message>
             <source>water</source>
-            <translation type="unfinished" />
+            <translation>agua</translation>
         </message>
         <message>
             <source>water, plus or minus</source>
-            <translation type="unfinished" />
+            <translation>agua, más o menos</translation>
         </message>
         <message>
             <source>width of the limits</source>
-            <translation type="unfinished" />
+            <translation>anchura de los límites</translation>
         </message>
     </context>
     <context>
@@ -8132,7 +8132,7 @@
         </message>
         <message>
             <source>is a unit of neither a product nor a measurand; name one of them</source>
-            <translation type="unfinished" />
+            <translation>no es unidad de un producto ni de un mensurando; indique uno de los dos</translation>
         </message>
     </context>
     <context>
@@ -8612,20 +8612,20 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <translation>Aún no ha terminado: sigue cambiando, o no de manera constante.</translation>
         </message>
         <message>
-            <source>0 min</source>
-            <translation>0 min</translation>
-        </message>
-        <message>
-            <source>%1 at %2 by the line through the last %3 points, %4.</source>
-            <translation>%1 a %2 por la recta por los últimos %3 puntos, %4.</translation>
-        </message>
-        <message>
             <source>%1: %2, in the line</source>
             <translation>%1: %2, en la recta</translation>
         </message>
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1 at 0 min by the line through the last %2 points, %3.</source>
+            <translation>%1 a los 0 min por la recta por los últimos %2 puntos, %3.</translation>
+        </message>
+        <message>
+            <source>%1 at the addition of %2 by the line through the last %3 points, %4.</source>
+            <translation>%1 en la adición de %2 por la recta por los últimos %3 puntos, %4.</translation>
         </message>
     </context>
     <context>
@@ -9126,19 +9126,19 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Nothing stands out against the provisional limits. That is no verdict yet.</source>
-            <translation type="unfinished" />
+            <translation>Nada llama la atención frente a los límites provisionales. Eso aún no es un dictamen.</translation>
         </message>
         <message>
             <source>No verdict: this chart has no limits.</source>
-            <translation type="unfinished" />
+            <translation>Sin dictamen: este gráfico no tiene límites.</translation>
         </message>
         <message>
             <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
-            <translation type="unfinished" />
+            <translation>Versión %1 para todos los materiales juntos, guardada por %2, %3. Vale para este hasta que se guarden sus propios ajustes.</translation>
         </message>
         <message>
             <source>It was saved with fewer values than limits need; here their number is raised.</source>
-            <translation type="unfinished" />
+            <translation>Se guardó con menos valores de los que necesitan los límites; aquí se ha aumentado su número.</translation>
         </message>
     </context>
     <context>
@@ -9213,7 +9213,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Back to the item  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver al equipo  Esc</translation>
         </message>
     </context>
     <context>
@@ -9689,7 +9689,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Back up no&amp;w</source>
-            <translation type="unfinished" />
+            <translation>Hacer &amp;copia ahora</translation>
         </message>
     </context>
     <context>
@@ -9697,7 +9697,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         <message>
             <source>as %1</source>
             <comment>a day, in an empty field</comment>
-            <translation type="unfinished" />
+            <translation>como %1</translation>
         </message>
     </context>
     <context>
@@ -11019,7 +11019,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -11142,7 +11142,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -12350,11 +12350,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista  Esc</translation>
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
-            <translation type="unfinished" />
+            <translation>El día del que es la fuente, o en que se leyó, como %1.</translation>
         </message>
     </context>
     <context>
@@ -12890,7 +12890,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation type="unfinished" />
+            <translation>Como %1, o un mes como %2. Vacío si no se indica ninguna.</translation>
         </message>
     </context>
     <context>
@@ -13085,19 +13085,19 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>opened on %1</source>
-            <translation type="unfinished" />
+            <translation>abierto el %1</translation>
         </message>
         <message>
             <source>It was opened on another day</source>
-            <translation type="unfinished" />
+            <translation>Se abrió otro día</translation>
         </message>
         <message>
             <source>It was not opened after all</source>
-            <translation type="unfinished" />
+            <translation>Al final no se abrió</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -13152,15 +13152,15 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Key the day as %1.</source>
-            <translation type="unfinished" />
+            <translation>Introduzca el día como %1.</translation>
         </message>
         <message>
             <source>This is not a day. Key it as %1; a month alone, as %2, means its last day.</source>
-            <translation type="unfinished" />
+            <translation>Esto no es un día. Introdúzcalo como %1; un mes solo, como %2, es su último día.</translation>
         </message>
         <message>
             <source>opening corrected</source>
-            <translation type="unfinished" />
+            <translation>apertura corregida</translation>
         </message>
     </context>
     <context>
@@ -13302,7 +13302,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Noted as not opened.</source>
-            <translation type="unfinished" />
+            <translation>Anotado como sin abrir.</translation>
         </message>
     </context>
     <context>
@@ -14130,7 +14130,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -14489,11 +14489,11 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>Nobody of that name is set up: they can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Nadie con ese nombre está dado de alta: esta persona puede trabajar, pero no firmar.</translation>
         </message>
         <message>
             <source>This name is retired: they can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Este nombre está dado de baja: esta persona puede trabajar, pero no firmar.</translation>
         </message>
     </context>
     <context>
@@ -14607,7 +14607,7 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
         </message>
         <message>
             <source>%1; limits provisional</source>
-            <translation type="unfinished" />
+            <translation>%1; límites provisionales</translation>
         </message>
     </context>
     <context>
@@ -14924,7 +14924,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1; may stay empty</source>
-            <translation type="unfinished" />
+            <translation>%1; puede quedar vacío</translation>
         </message>
     </context>
     <context>
@@ -15074,9 +15074,9 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message numerus="yes">
             <source>Lot %1 is noted as opened today; it keeps %n days from now.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>El lote %1 queda anotado como abierto hoy; se conserva %n día desde ahora.</numerusform>
+                <numerusform>El lote %1 queda anotado como abierto hoy; se conserva %n días desde ahora.</numerusform>
             </translation>
         </message>
     </context>
@@ -15556,7 +15556,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Blank tubes</source>
-            <translation type="unfinished" />
+            <translation>Tubos de blanco</translation>
         </message>
     </context>
     <context>
@@ -15757,7 +15757,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Let it count again</source>
-            <translation type="unfinished" />
+            <translation>&amp;Readmitirlo</translation>
         </message>
     </context>
     <context>
@@ -15924,7 +15924,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -16079,7 +16079,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Thrown away, b&amp;ecause</source>
-            <translation type="unfinished" />
+            <translation>Desechado, &amp;porque</translation>
         </message>
     </context>
     <context>
@@ -16225,7 +16225,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>This rack %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Esta gradilla %1: %2</translation>
         </message>
     </context>
     <context>
@@ -16413,11 +16413,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 (%2)</source>
-            <translation type="unfinished">%1 (%2)</translation>
+            <translation>%1 (%2)</translation>
         </message>
         <message>
             <source>Concentration (%1)</source>
-            <translation type="unfinished" />
+            <translation>Concentración (%1)</translation>
         </message>
     </context>
     <context>
@@ -16511,11 +16511,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>; opened on %1, good until %2</source>
-            <translation type="unfinished" />
+            <translation>; abierto el %1, válido hasta %2</translation>
         </message>
         <message>
             <source>; opened on %1</source>
-            <translation type="unfinished" />
+            <translation>; abierto el %1</translation>
         </message>
     </context>
     <context>
@@ -16554,7 +16554,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -16664,7 +16664,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver a la lista  Esc</translation>
         </message>
     </context>
     <context>
@@ -16714,19 +16714,19 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Expected (%1)</source>
-            <translation type="unfinished">Esperado (%1)</translation>
+            <translation>Esperado (%1)</translation>
         </message>
         <message>
             <source>Expected</source>
-            <translation type="unfinished">Esperado</translation>
+            <translation>Esperado</translation>
         </message>
         <message>
             <source>Found (%1)</source>
-            <translation type="unfinished" />
+            <translation>Hallado (%1)</translation>
         </message>
         <message>
             <source>Found</source>
-            <translation type="unfinished">Hallado</translation>
+            <translation>Hallado</translation>
         </message>
     </context>
     <context>
@@ -17166,28 +17166,28 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>The method names no published source.</source>
-            <translation type="unfinished" />
+            <translation>El método no indica ninguna fuente publicada.</translation>
         </message>
         <message>
             <source>Source: %1</source>
-            <translation type="unfinished">Fuente: %1</translation>
+            <translation>Fuente: %1</translation>
         </message>
         <message>
             <source>Accepted by %1: %2</source>
-            <translation type="unfinished">Aceptada por %1, %2 {1:?}</translation>
+            <translation>Aceptado por %1: %2</translation>
         </message>
         <message>
             <source>Accepted by %1.</source>
-            <translation type="unfinished" />
+            <translation>Aceptado por %1.</translation>
         </message>
         <message>
             <source>Accepted by %1: %2 (one reason for the whole run)</source>
-            <translation type="unfinished" />
+            <translation>Aceptado por %1: %2 (un solo motivo para toda la tanda)</translation>
         </message>
         <message>
             <source>Report %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Informe %1</translation>
         </message>
     </context>
     <context>
@@ -17486,7 +17486,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation type="unfinished" />
+            <translation>La unidad en que se muestran y se informan los resultados. Una fila sin producto vale para todos los productos. Primero va la fila que nombra ambos; después, la que nombra el mensurando; después, la que nombra el producto. Lo que no está en ninguna fila se informa en g/L, y de un sólido en g/100 g. %1</translation>
         </message>
     </context>
     <context>
@@ -17751,7 +17751,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Results %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Resultados %1</translation>
         </message>
     </context>
     <context>
@@ -19303,7 +19303,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Run record %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished">Registro de la tanda %1</translation>
+            <translation>Registro de la tanda %1</translation>
         </message>
     </context>
     <context>
@@ -19507,7 +19507,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>as in this run</source>
-            <translation type="unfinished" />
+            <translation>como en esta tanda</translation>
         </message>
     </context>
     <context>
@@ -19962,7 +19962,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>At least %1. With fewer than %2 the limits are provisional.</source>
-            <translation type="unfinished" />
+            <translation>Al menos %1. Con menos de %2 los límites son provisionales.</translation>
         </message>
     </context>
     <context>
@@ -20053,7 +20053,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 is not a time; write the day as %2, with the time as %2 8:10, or the time alone for the last day.</source>
-            <translation type="unfinished" />
+            <translation>%1 no es una hora; escriba el día como %2, con la hora como %2 8:10, o la hora sola para el último día.</translation>
         </message>
     </context>
     <context>
@@ -20343,7 +20343,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Taken from the book, where it is the only one in date; choose or key another if this is not it.</source>
-            <translation type="unfinished" />
+            <translation>Tomado del libro, donde es el único que aún es válido; elija o introduzca otro si no es este.</translation>
         </message>
     </context>
     <context>
@@ -20603,15 +20603,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>%1 (all standards of it)</source>
-            <translation type="unfinished" />
+            <translation>%1 (todos sus patrones)</translation>
         </message>
         <message>
             <source>all of them, without limits</source>
-            <translation type="unfinished" />
+            <translation>todos, sin límites</translation>
         </message>
         <message>
             <source>%1 is not a date yet: write it as %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 aún no es un día: escríbalo como %2.</translation>
         </message>
     </context>
     <context>
@@ -20690,11 +20690,11 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>Back  Esc</source>
-            <translation type="unfinished" />
+            <translation>Volver  Esc</translation>
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation type="unfinished" />
+            <translation>Como %1, o un mes como %2. Vacío si no se indica ninguna.</translation>
         </message>
     </context>
     <context>
@@ -21159,7 +21159,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
-            <translation type="unfinished" />
+            <translation>«%1» no es un día; escríbalo como %2, o deje el campo vacío.</translation>
         </message>
     </context>
     <context>
@@ -21378,15 +21378,15 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>opening of a lot corrected</source>
-            <translation type="unfinished" />
+            <translation>apertura de un lote corregida</translation>
         </message>
         <message>
             <source>form %1 of the file</source>
-            <translation type="unfinished" />
+            <translation>formato %1 del archivo</translation>
         </message>
         <message>
             <source>%1: %2</source>
-            <translation type="unfinished">%1: %2</translation>
+            <translation>%1: %2</translation>
         </message>
     </context>
     <context>
@@ -21961,7 +21961,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         </message>
         <message>
             <source>&amp;Bench</source>
-            <translation type="unfinished" />
+            <translation>Me&amp;sa</translation>
         </message>
     </context>
     <context>
@@ -22167,7 +22167,7 @@ La primera persona es el jefe, que añade a las demás. Las frases de contraseñ
         <message>
             <source>Worksheet %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Hoja de trabajo %1</translation>
         </message>
     </context>
 </TS>

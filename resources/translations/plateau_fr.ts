@@ -762,27 +762,27 @@
         </message>
         <message>
             <source>They are provisional: whether nothing is out of control is said from %1 values on. Under Limits and rules, raise the number of values to %1.</source>
-            <translation type="unfinished" />
+            <translation>Elles sont provisoires : ce n’est qu’à partir de %1 valeurs qu’il est dit si rien n’est hors maîtrise. Sous Limites et règles, portez le nombre de valeurs à %1.</translation>
         </message>
         <message>
             <source>They are provisional: whether nothing is out of control is said from %1 values on.</source>
-            <translation type="unfinished" />
+            <translation>Elles sont provisoires : ce n’est qu’à partir de %1 valeurs qu’il est dit si rien n’est hors maîtrise.</translation>
         </message>
         <message>
             <source>Values of several materials stand in this chart, so it has no limits: a control chart is of one material. Choose one above.</source>
-            <translation type="unfinished" />
+            <translation>Cette carte réunit des valeurs de plusieurs matériaux, elle n’a donc pas de limites : une carte de contrôle porte sur un seul matériau. Choisissez-en un ci-dessus.</translation>
         </message>
         <message>
             <source>Limits need %1 values.</source>
-            <translation type="unfinished" />
+            <translation>Des limites demandent %1 valeurs.</translation>
         </message>
         <message>
             <source>The ranges are of many samples: the limits hold where these have similar amounts.</source>
-            <translation type="unfinished" />
+            <translation>Les étendues portent sur de nombreux échantillons : les limites valent là où leurs teneurs sont voisines.</translation>
         </message>
         <message>
             <source>Limits from earlier runs need %1 to %2 values.</source>
-            <translation type="unfinished" />
+            <translation>Des limites tirées de séries antérieures demandent %1 à %2 valeurs.</translation>
         </message>
     </context>
     <context>
@@ -2064,171 +2064,171 @@
         </message>
         <message>
             <source>The replicates in %1 are %2 apart, more than %3 (%4).</source>
-            <translation type="unfinished" />
+            <translation>Les réplicats dans %1 sont écartés de %2, plus que %3 (%4).</translation>
         </message>
         <message>
             <source>Read them again while they stand in the rack; if they still disagree, one of them was pipetted wrongly: repeat the sample.</source>
-            <translation type="unfinished" />
+            <translation>Relisez-les tant qu’ils sont dans le portoir ; s’ils ne concordent toujours pas, l’un d’eux a été mal pipeté : répétez l’échantillon.</translation>
         </message>
         <message>
             <source>Different sample volumes give results %1 apart, more than %2 (%3).</source>
-            <translation type="unfinished" />
+            <translation>Des volumes d’échantillon différents donnent des résultats écartés de %1, plus que %2 (%3).</translation>
         </message>
         <message>
             <source>Suspect an interference: dilute further, or check by a spike.</source>
-            <translation type="unfinished" />
+            <translation>Soupçonnez une interférence : diluez davantage, ou vérifiez par un ajout dosé.</translation>
         </message>
         <message>
             <source>What the reagents show by themselves is taken off the result, and is more than usual.</source>
-            <translation type="unfinished" />
+            <translation>Ce que les réactifs donnent par eux-mêmes est déduit du résultat, et dépasse l’habituel.</translation>
         </message>
         <message>
             <source>Their mean is taken off the result, which is less well known by that.</source>
-            <translation type="unfinished" />
+            <translation>Leur moyenne est déduite du résultat, qui en est moins bien connu.</translation>
         </message>
         <message>
             <source>The result is their mean, which is less well known than usual.</source>
-            <translation type="unfinished" />
+            <translation>Le résultat est leur moyenne, qui est moins bien connue que d’habitude.</translation>
         </message>
         <message>
             <source>The results of the run may be off in the same proportion.</source>
-            <translation type="unfinished" />
+            <translation>Les résultats de la série peuvent s’écarter dans la même proportion.</translation>
         </message>
         <message>
             <source>What it held at its use is less well known, and so is what rests on it.</source>
-            <translation type="unfinished" />
+            <translation>Ce qu’il contenait à son emploi est moins bien connu, de même que ce qui en dépend.</translation>
         </message>
         <message>
             <source>Whether something in the sample disturbs the measurement is open.</source>
-            <translation type="unfinished" />
+            <translation>Il reste à savoir si quelque chose dans l’échantillon perturbe la mesure.</translation>
         </message>
         <message>
             <source>Something in the sample may disturb the measurement.</source>
-            <translation type="unfinished" />
+            <translation>Quelque chose dans l’échantillon perturbe peut-être la mesure.</translation>
         </message>
         <message>
             <source>The result may be that of an incomplete reaction.</source>
-            <translation type="unfinished" />
+            <translation>Le résultat est peut-être celui d’une réaction incomplète.</translation>
         </message>
         <message>
             <source>It may have worked less well than one in date.</source>
-            <translation type="unfinished" />
+            <translation>Il a pu agir moins bien qu’un lot non périmé.</translation>
         </message>
         <message>
             <source>The method does not say how well it works with such a volume.</source>
-            <translation type="unfinished" />
+            <translation>La méthode ne dit pas ce qu’elle vaut avec un tel volume.</translation>
         </message>
         <message>
             <source>No result rests on such a signal.</source>
-            <translation type="unfinished" />
+            <translation>Aucun résultat ne repose sur un tel signal.</translation>
         </message>
         <message>
             <source>No result rests on such a reading.</source>
-            <translation type="unfinished" />
+            <translation>Aucun résultat ne repose sur une telle lecture.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and %4 has to be there at the start for the largest signal and what must remain. Look for a slipped decimal point or a reagent left out.</source>
-            <translation type="unfinished" />
+            <translation>%1 : %2 vaut %3, et il faut %4 au départ pour le plus grand signal et ce qui doit rester. Recherchez un séparateur décimal déplacé ou un réactif oublié.</translation>
         </message>
         <message>
             <source>%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look for a slipped decimal point, and that the photometer was set to zero.</source>
-            <translation type="unfinished" />
+            <translation>%1 : %2 vaut %3, et plus de %4 au départ ne laisse pas de place au plus grand signal. Recherchez un séparateur décimal déplacé, et vérifiez que le photomètre a été mis à zéro.</translation>
         </message>
         <message>
             <source>%1 Or the decimal point slipped: %2 would be plausible here.</source>
-            <translation type="unfinished" />
+            <translation>%1 Ou bien le séparateur décimal s’est déplacé : %2 serait plausible ici.</translation>
         </message>
         <message>
             <source>Repeat %1.</source>
-            <translation type="unfinished" />
+            <translation>À répéter : %1.</translation>
         </message>
         <message>
             <source>Report as below the limit of quantification, %1.</source>
-            <translation type="unfinished" />
+            <translation>Rapportez comme inférieur à la limite de quantification, %1.</translation>
         </message>
         <message>
             <source>Report as below the limit of quantification.</source>
-            <translation type="unfinished" />
+            <translation>Rapportez comme inférieur à la limite de quantification.</translation>
         </message>
         <message>
             <source>Another tube of the sample is not: look for a missing addition.</source>
-            <translation type="unfinished" />
+            <translation>Un autre tube de l’échantillon ne l’est pas : recherchez un ajout oublié.</translation>
         </message>
         <message>
             <source>No blank has been read: the results are not corrected for what the reagents themselves do.</source>
-            <translation type="unfinished" />
+            <translation>Aucun blanc n’a été lu : les résultats ne sont pas corrigés de l’effet propre des réactifs.</translation>
         </message>
         <message>
             <source>Run a blank with diluent in place of sample.</source>
-            <translation type="unfinished" />
+            <translation>Passez un blanc avec du diluant à la place de l’échantillon.</translation>
         </message>
         <message>
             <source>Mean blank signal %1 is beyond the method's %2.</source>
-            <translation type="unfinished" />
+            <translation>Le signal moyen des blancs %1 dépasse la limite de la méthode, %2.</translation>
         </message>
         <message>
             <source>Look for a contaminated reagent or cuvette and repeat the blank.</source>
-            <translation type="unfinished" />
+            <translation>Recherchez un réactif ou une cuve contaminés et répétez le blanc.</translation>
         </message>
         <message>
             <source>The blanks (%1) are %2 apart, more than %3 (%4).</source>
-            <translation type="unfinished" />
+            <translation>Les blancs (%1) sont écartés de %2, plus que %3 (%4).</translation>
         </message>
         <message>
             <source>One of them was pipetted or read wrongly: read them again.</source>
-            <translation type="unfinished" />
+            <translation>L’un d’eux a été mal pipeté ou mal lu : relisez-les.</translation>
         </message>
         <message>
             <source>%1, lot %2, expired on %3.</source>
-            <translation type="unfinished" />
+            <translation>%1, lot %2, est périmé depuis le %3.</translation>
         </message>
         <message>
             <source>Repeat with a lot in date, or say why it may stand.</source>
-            <translation type="unfinished" />
+            <translation>Répétez avec un lot non périmé, ou indiquez pourquoi il peut être maintenu.</translation>
         </message>
         <message>
             <source>Recovery %1 is outside %2 (%3).</source>
-            <translation type="unfinished" />
+            <translation>Le taux de récupération %1 est hors de %2 (%3).</translation>
         </message>
         <message>
             <source>Check the control's value and its date, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>Contrôlez la valeur et la date du contrôle, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
         </message>
         <message>
             <source>Check the preparation and age of the standard, the pipette and the reagents before any result of this run is used.</source>
-            <translation type="unfinished" />
+            <translation>Contrôlez la préparation et l’âge de l’étalon, la pipette et les réactifs avant d’utiliser un résultat de cette série.</translation>
         </message>
         <message>
             <source>The control was too old: %1.</source>
-            <translation type="unfinished" />
+            <translation>Le contrôle était trop vieux : %1.</translation>
         </message>
         <message>
             <source>Take a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>Prenez-en un neuf.</translation>
         </message>
         <message>
             <source>The standard was too old: %1.</source>
-            <translation type="unfinished" />
+            <translation>L’étalon était trop vieux : %1.</translation>
         </message>
         <message>
             <source>Make a fresh one.</source>
-            <translation type="unfinished" />
+            <translation>Préparez-en un neuf.</translation>
         </message>
         <message>
             <source>The spiked tube lies above what the assay measures; its recovery of %1 says nothing.</source>
-            <translation type="unfinished" />
+            <translation>Le tube avec ajout dépasse ce que le dosage mesure ; son taux de récupération de %1 ne dit rien.</translation>
         </message>
         <message>
             <source>Repeat it with less spike or a higher dilution.</source>
-            <translation type="unfinished" />
+            <translation>Répétez-le avec moins d’ajout ou une dilution plus forte.</translation>
         </message>
         <message>
             <source>Recovery of the spike %1 is outside %2.</source>
-            <translation type="unfinished" />
+            <translation>Le taux de récupération de l’ajout dosé %1 est hors de %2.</translation>
         </message>
         <message>
             <source>Suspect an interference or a pipetting error.</source>
-            <translation type="unfinished" />
+            <translation>Soupçonnez une interférence ou une erreur de pipetage.</translation>
         </message>
     </context>
     <context>
@@ -2981,11 +2981,11 @@
         </message>
         <message>
             <source>Enter a time, as 8:10, or with its day, as %1 8:10.</source>
-            <translation type="unfinished" />
+            <translation>Saisissez une heure, par exemple 8:10, ou avec son jour, par exemple %1 8:10.</translation>
         </message>
         <message>
             <source>That is not a time: write it as 8:10, or with its day, as %1 8:10.</source>
-            <translation type="unfinished" />
+            <translation>Ce n’est pas une heure : écrivez-la comme 8:10, ou avec son jour, comme %1 8:10.</translation>
         </message>
     </context>
     <context>
@@ -5080,11 +5080,11 @@
         </message>
         <message>
             <source>Template: set the volumes of your reagent supplier. Common practice, no published source; all values from memory.</source>
-            <translation type="unfinished" />
+            <translation>Modèle : mettez les volumes de votre fournisseur de réactifs. Usage courant, sans source publiée ; toutes les valeurs sont de mémoire.</translation>
         </message>
         <message>
             <source>The absorptivity of L-ascorbate at 265 nm and pH 6 to 7 stands in lists from 14000 to 16500 L/(mol cm): calibrate against a standard of the day.</source>
-            <translation type="unfinished" />
+            <translation>L’absorptivité du L-ascorbate à 265 nm et à un pH de 6 à 7 va, selon les tables, de 14000 à 16500 L/(mol cm) : étalonnez avec un étalon du jour.</translation>
         </message>
         <message>
             <source>L-glutamate + NAD⁺ + H2O → 2-oxoglutarate + NH4⁺ + NADH + H⁺ (glutamate dehydrogenase)</source>
@@ -6878,675 +6878,675 @@
         </message>
         <message>
             <source>a picture</source>
-            <translation type="unfinished" />
+            <translation>une image</translation>
         </message>
         <message>
             <source>not opened</source>
-            <translation type="unfinished">non ouvert</translation>
+            <translation>non ouvert</translation>
         </message>
         <message>
             <source>opened on %1</source>
-            <translation type="unfinished" />
+            <translation>ouvert le %1</translation>
         </message>
         <message>
             <source>lot %1</source>
-            <translation type="unfinished" />
+            <translation>lot %1</translation>
         </message>
         <message>
             <source>%1: something was taken from it</source>
-            <translation type="unfinished" />
+            <translation>%1 : quelque chose y a été prélevé</translation>
         </message>
         <message>
             <source>The opening stays as it was noted, since a correction needs a reason: say why.</source>
-            <translation type="unfinished" />
+            <translation>L’ouverture reste telle qu’elle a été notée, car une correction demande un motif : indiquez pourquoi.</translation>
         </message>
         <message>
             <source>Nothing was stored: the lot %1 is not noted as opened.</source>
-            <translation type="unfinished" />
+            <translation>Rien n’a été enregistré : le lot %1 n’est pas noté comme ouvert.</translation>
         </message>
         <message>
             <source>Nothing was stored: something was taken from the lot %1 on %2, so that it was open by then; give that day or an earlier one, or take back first what was ticked with it by mistake.</source>
-            <translation type="unfinished" />
+            <translation>Rien n’a été enregistré : quelque chose a été prélevé sur le lot %1 le %2, il était donc ouvert à cette date ; donnez ce jour ou un jour antérieur, ou annulez d’abord ce qui a été coché avec lui par erreur.</translation>
         </message>
         <message>
             <source>no</source>
-            <translation type="unfinished">non</translation>
+            <translation>non</translation>
         </message>
         <message>
             <source>yes</source>
-            <translation type="unfinished">oui</translation>
+            <translation>oui</translation>
         </message>
         <message>
             <source>fixed, in the unit of the limit</source>
-            <translation type="unfinished">fixe, dans l’unité de la limite</translation>
+            <translation>fixe, dans l’unité de la limite</translation>
         </message>
         <message>
             <source>added</source>
-            <translation type="unfinished" />
+            <translation>ajouté</translation>
         </message>
         <message>
             <source>corrected</source>
-            <translation type="unfinished" />
+            <translation>corrigé</translation>
         </message>
         <message>
             <source>thrown away</source>
-            <translation type="unfinished">jeté</translation>
+            <translation>jeté</translation>
         </message>
         <message>
             <source>done</source>
-            <translation type="unfinished">fait</translation>
+            <translation>fait</translation>
         </message>
         <message>
             <source>a multiple of the expanded uncertainty</source>
-            <translation type="unfinished" />
+            <translation>un multiple de l’incertitude élargie</translation>
         </message>
         <message>
             <source>from a file</source>
-            <translation type="unfinished">d’un fichier</translation>
+            <translation>d’un fichier</translation>
         </message>
         <message>
             <source>imported</source>
-            <translation type="unfinished" />
+            <translation>importée</translation>
         </message>
         <message>
             <source>label threshold</source>
-            <translation type="unfinished" />
+            <translation>seuil d’étiquetage</translation>
         </message>
         <message>
             <source>maximum</source>
-            <translation type="unfinished" />
+            <translation>maximum</translation>
         </message>
         <message>
             <source>minimum</source>
-            <translation type="unfinished" />
+            <translation>minimum</translation>
         </message>
         <message>
             <source>from the network</source>
-            <translation type="unfinished" />
+            <translation>par le réseau</translation>
         </message>
         <message>
             <source>one-sided 95 %</source>
-            <translation type="unfinished" />
+            <translation>unilatérale à 95 %</translation>
         </message>
         <message>
             <source>pasted</source>
-            <translation type="unfinished">collée</translation>
+            <translation>collée</translation>
         </message>
         <message>
             <source>range</source>
-            <translation type="unfinished" />
+            <translation>intervalle</translation>
         </message>
         <message>
             <source>read</source>
-            <translation type="unfinished">lire</translation>
+            <translation>lu</translation>
         </message>
         <message>
             <source>received</source>
-            <translation type="unfinished">reçu</translation>
+            <translation>reçu</translation>
         </message>
         <message>
             <source>in use again</source>
-            <translation type="unfinished" />
+            <translation>réactivée</translation>
         </message>
         <message>
             <source>to be repeated</source>
-            <translation type="unfinished">à répéter</translation>
+            <translation>à répéter</translation>
         </message>
         <message>
             <source>out of use</source>
-            <translation type="unfinished">hors service</translation>
+            <translation>désactivée</translation>
         </message>
         <message>
             <source>saved</source>
-            <translation type="unfinished" />
+            <translation>enregistrée</translation>
         </message>
         <message>
             <source>from the serial line</source>
-            <translation type="unfinished" />
+            <translation>par la ligne série</translation>
         </message>
         <message>
             <source>spoilt</source>
-            <translation type="unfinished">inutilisable</translation>
+            <translation>inutilisable</translation>
         </message>
         <message>
             <source>taken back</source>
-            <translation type="unfinished">annulée</translation>
+            <translation>annulé</translation>
         </message>
         <message>
             <source>counts again</source>
-            <translation type="unfinished" />
+            <translation>compte à nouveau</translation>
         </message>
         <message>
             <source>used</source>
-            <translation type="unfinished">employé</translation>
+            <translation>employé</translation>
         </message>
         <message>
             <source>analyst</source>
-            <translation type="unfinished">analyste</translation>
+            <translation>analyste</translation>
         </message>
         <message>
             <source>blank</source>
-            <translation type="unfinished">blanc</translation>
+            <translation>blanc</translation>
         </message>
         <message>
             <source>control</source>
-            <translation type="unfinished">contrôle</translation>
+            <translation>contrôle</translation>
         </message>
         <message>
             <source>head of the laboratory</source>
-            <translation type="unfinished">responsable du laboratoire</translation>
+            <translation>responsable du laboratoire</translation>
         </message>
         <message>
             <source>reviewer</source>
-            <translation type="unfinished">réviseur</translation>
+            <translation>réviseur</translation>
         </message>
         <message>
             <source>sample blank</source>
-            <translation type="unfinished">blanc échantillon</translation>
+            <translation>blanc échantillon</translation>
         </message>
         <message>
             <source>spiked sample</source>
-            <translation type="unfinished" />
+            <translation>échantillon avec ajout</translation>
         </message>
         <message>
             <source>by the absorptivity</source>
-            <translation type="unfinished" />
+            <translation>par l’absorptivité</translation>
         </message>
         <message>
             <source>by a line through the standards</source>
-            <translation type="unfinished" />
+            <translation>par une droite par les étalons</translation>
         </message>
         <message>
             <source>by the run's own standard</source>
-            <translation type="unfinished">par l’étalon de la série</translation>
+            <translation>par l’étalon de la série</translation>
         </message>
         <message>
             <source>liquid</source>
-            <translation type="unfinished" />
+            <translation>liquide</translation>
         </message>
         <message>
             <source>solid</source>
-            <translation type="unfinished" />
+            <translation>solide</translation>
         </message>
         <message>
             <source>the last accepted result</source>
-            <translation type="unfinished">le dernier résultat accepté</translation>
+            <translation>le dernier résultat accepté</translation>
         </message>
         <message>
             <source>the mean of the accepted results</source>
-            <translation type="unfinished">la moyenne des résultats acceptés</translation>
+            <translation>la moyenne des résultats acceptés</translation>
         </message>
         <message>
             <source>a result that was named</source>
-            <translation type="unfinished" />
+            <translation>un résultat nommé</translation>
         </message>
         <message>
             <source>the moving range</source>
-            <translation type="unfinished" />
+            <translation>l’étendue mobile</translation>
         </message>
         <message>
             <source>the standard deviation</source>
-            <translation type="unfinished" />
+            <translation>l’écart-type</translation>
         </message>
         <message>
             <source>computed</source>
-            <translation type="unfinished">calculés</translation>
+            <translation>calculées</translation>
         </message>
         <message>
             <source>from the printed table</source>
-            <translation type="unfinished" />
+            <translation>de la table imprimée</translation>
         </message>
         <message>
             <source>absorptivity</source>
-            <translation type="unfinished">absorptivité</translation>
+            <translation>absorptivité</translation>
         </message>
         <message>
             <source>extract</source>
-            <translation type="unfinished">extrait</translation>
+            <translation>extrait</translation>
         </message>
         <message>
             <source>path length</source>
-            <translation type="unfinished">trajet optique</translation>
+            <translation>trajet optique</translation>
         </message>
         <message>
             <source>sample volume</source>
-            <translation type="unfinished">volume d’échantillon</translation>
+            <translation>volume d’échantillon</translation>
         </message>
         <message>
             <source>total volume</source>
-            <translation type="unfinished">volume total</translation>
+            <translation>volume total</translation>
         </message>
         <message>
             <source>carbonated</source>
-            <translation type="unfinished" />
+            <translation>gazéifié</translation>
         </message>
         <message>
             <source>clear and colourless</source>
-            <translation type="unfinished" />
+            <translation>limpide et incolore</translation>
         </message>
         <message>
             <source>coloured</source>
-            <translation type="unfinished" />
+            <translation>coloré</translation>
         </message>
         <message>
             <source>fatty</source>
-            <translation type="unfinished" />
+            <translation>gras</translation>
         </message>
         <message>
             <source>rich in protein</source>
-            <translation type="unfinished" />
+            <translation>riche en protéines</translation>
         </message>
         <message>
             <source>turbid</source>
-            <translation type="unfinished" />
+            <translation>trouble</translation>
         </message>
         <message>
             <source>pipette %1</source>
-            <translation type="unfinished" />
+            <translation>pipette %1</translation>
         </message>
         <message>
             <source>flask %1</source>
-            <translation type="unfinished" />
+            <translation>fiole %1</translation>
         </message>
         <message>
             <source>uncertainties of a method, row %1</source>
-            <translation type="unfinished" />
+            <translation>incertitudes d’une méthode, ligne %1</translation>
         </message>
         <message>
             <source>unit of a product, row %1</source>
-            <translation type="unfinished" />
+            <translation>unité d’un produit, ligne %1</translation>
         </message>
         <message>
             <source>reason to reject %1</source>
-            <translation type="unfinished" />
+            <translation>motif de rejet %1</translation>
         </message>
         <message>
             <source>address, line %1</source>
-            <translation type="unfinished" />
+            <translation>adresse, ligne %1</translation>
         </message>
         <message>
             <source>limit %1</source>
-            <translation type="unfinished">limite %1</translation>
+            <translation>limite %1</translation>
         </message>
         <message>
             <source>%1 %2</source>
-            <translation type="unfinished">%1 %2</translation>
+            <translation>%1 %2</translation>
         </message>
         <message>
             <source>correction of when a container was opened</source>
-            <translation type="unfinished" />
+            <translation>correction de l’ouverture d’un flacon</translation>
         </message>
         <message>
             <source>absorptivity (%)</source>
-            <translation type="unfinished" />
+            <translation>absorptivité (%)</translation>
         </message>
         <message>
             <source>nothing speaks against it</source>
-            <translation type="unfinished" />
+            <translation>rien ne s’y oppose</translation>
         </message>
         <message>
             <source>time for an addition (s)</source>
-            <translation type="unfinished" />
+            <translation>temps pour un ajout (s)</translation>
         </message>
         <message>
             <source>address</source>
-            <translation type="unfinished" />
+            <translation>adresse</translation>
         </message>
         <message>
             <source>aliquots</source>
-            <translation type="unfinished" />
+            <translation>aliquotes</translation>
         </message>
         <message>
             <source>molar mass of the analyte (g/mol)</source>
-            <translation type="unfinished" />
+            <translation>masse molaire de l’analyte (g/mol)</translation>
         </message>
         <message>
             <source>analyte molecules per molecule</source>
-            <translation type="unfinished" />
+            <translation>molécules d’analyte par molécule</translation>
         </message>
         <message>
             <source>what was checked</source>
-            <translation type="unfinished" />
+            <translation>ce qui a été vérifié</translation>
         </message>
         <message>
             <source>time (min)</source>
-            <translation type="unfinished" />
+            <translation>temps (min)</translation>
         </message>
         <message>
             <source>picture</source>
-            <translation type="unfinished" />
+            <translation>image</translation>
         </message>
         <message>
             <source>calibration</source>
-            <translation type="unfinished">étalonnage</translation>
+            <translation>étalonnage</translation>
         </message>
         <message>
             <source>centre line</source>
-            <translation type="unfinished" />
+            <translation>ligne centrale</translation>
         </message>
         <message>
             <source>change (mL)</source>
-            <translation type="unfinished" />
+            <translation>variation (mL)</translation>
         </message>
         <message>
             <source>checked on</source>
-            <translation type="unfinished" />
+            <translation>vérifié le</translation>
         </message>
         <message>
             <source>columns</source>
-            <translation type="unfinished" />
+            <translation>colonnes</translation>
         </message>
         <message>
             <source>column</source>
-            <translation type="unfinished" />
+            <translation>colonne</translation>
         </message>
         <message>
             <source>constants of the chart</source>
-            <translation type="unfinished" />
+            <translation>constantes de la carte</translation>
         </message>
         <message>
             <source>contact</source>
-            <translation type="unfinished" />
+            <translation>contact</translation>
         </message>
         <message>
             <source>corrects</source>
-            <translation type="unfinished" />
+            <translation>corrige</translation>
         </message>
         <message>
             <source>put on the bench</source>
-            <translation type="unfinished">mise à la paillasse</translation>
+            <translation>mise à la paillasse</translation>
         </message>
         <message>
             <source>date</source>
-            <translation type="unfinished">date</translation>
+            <translation>date</translation>
         </message>
         <message>
             <source>density (g/mL)</source>
-            <translation type="unfinished" />
+            <translation>masse volumique (g/mL)</translation>
         </message>
         <message>
             <source>standard deviation</source>
-            <translation type="unfinished" />
+            <translation>écart-type</translation>
         </message>
         <message>
             <source>dilution step (%)</source>
-            <translation type="unfinished" />
+            <translation>étape de dilution (%)</translation>
         </message>
         <message>
             <source>values of earlier runs</source>
-            <translation type="unfinished" />
+            <translation>valeurs de séries antérieures</translation>
         </message>
         <message>
             <source>extract (%)</source>
-            <translation type="unfinished" />
+            <translation>extrait (%)</translation>
         </message>
         <message>
             <source>file</source>
-            <translation type="unfinished" />
+            <translation>fichier</translation>
         </message>
         <message>
             <source>beginning with</source>
-            <translation type="unfinished" />
+            <translation>à partir de</translation>
         </message>
         <message>
             <source>flask</source>
-            <translation type="unfinished">fiole</translation>
+            <translation>fiole</translation>
         </message>
         <message>
             <source>uncertainty of the flask (mL)</source>
-            <translation type="unfinished" />
+            <translation>incertitude de la fiole (mL)</translation>
         </message>
         <message>
             <source>guard band</source>
-            <translation type="unfinished" />
+            <translation>bande de garde</translation>
         </message>
         <message>
             <source>decision limit h</source>
-            <translation type="unfinished" />
+            <translation>limite de décision h</translation>
         </message>
         <message>
             <source>in use</source>
-            <translation type="unfinished">en usage</translation>
+            <translation>en service</translation>
         </message>
         <message>
             <source>left out</source>
-            <translation type="unfinished" />
+            <translation>écartée</translation>
         </message>
         <message>
             <source>only the usual value</source>
-            <translation type="unfinished" />
+            <translation>seulement la valeur usuelle</translation>
         </message>
         <message>
             <source>reference value k</source>
-            <translation type="unfinished" />
+            <translation>valeur de référence k</translation>
         </message>
         <message>
             <source>weight of the newest value</source>
-            <translation type="unfinished" />
+            <translation>poids de la valeur la plus récente</translation>
         </message>
         <message>
             <source>largest volume (mL)</source>
-            <translation type="unfinished" />
+            <translation>plus grand volume (mL)</translation>
         </message>
         <message>
             <source>line of the photometer</source>
-            <translation type="unfinished" />
+            <translation>ligne du photomètre</translation>
         </message>
         <message>
             <source>logo</source>
-            <translation type="unfinished" />
+            <translation>logo</translation>
         </message>
         <message>
             <source>lower limit</source>
-            <translation type="unfinished" />
+            <translation>limite inférieure</translation>
         </message>
         <message>
             <source>prepared</source>
-            <translation type="unfinished">préparé</translation>
+            <translation>préparé le</translation>
         </message>
         <message>
             <source>uncertainty of the weighing (mg)</source>
-            <translation type="unfinished" />
+            <translation>incertitude de la pesée (mg)</translation>
         </message>
         <message>
             <source>measurand</source>
-            <translation type="unfinished">mesurande</translation>
+            <translation>mesurande</translation>
         </message>
         <message>
             <source>time to mix (s)</source>
-            <translation type="unfinished" />
+            <translation>temps pour mélanger (s)</translation>
         </message>
         <message>
             <source>result of</source>
-            <translation type="unfinished" />
+            <translation>résultat de</translation>
         </message>
         <message>
             <source>check</source>
-            <translation type="unfinished">vérification</translation>
+            <translation>vérification</translation>
         </message>
         <message>
             <source>reagent beyond the need (%)</source>
-            <translation type="unfinished" />
+            <translation>réactif au-delà du besoin (%)</translation>
         </message>
         <message>
             <source>path length (%)</source>
-            <translation type="unfinished" />
+            <translation>trajet optique (%)</translation>
         </message>
         <message>
             <source>uncertainty (%)</source>
-            <translation type="unfinished" />
+            <translation>incertitude (%)</translation>
         </message>
         <message>
             <source>signed by</source>
-            <translation type="unfinished" />
+            <translation>signé par</translation>
         </message>
         <message>
             <source>photometer</source>
-            <translation type="unfinished">photomètre</translation>
+            <translation>photomètre</translation>
         </message>
         <message>
             <source>plan</source>
-            <translation type="unfinished" />
+            <translation>plan</translation>
         </message>
         <message>
             <source>readings of the series</source>
-            <translation type="unfinished" />
+            <translation>lectures de la suite</translation>
         </message>
         <message>
             <source>place in the order</source>
-            <translation type="unfinished" />
+            <translation>place dans l’ordre</translation>
         </message>
         <message>
             <source>program</source>
-            <translation type="unfinished">programme</translation>
+            <translation>programme</translation>
         </message>
         <message>
             <source>purity, plus or minus</source>
-            <translation type="unfinished" />
+            <translation>pureté, plus ou moins</translation>
         </message>
         <message>
             <source>what is watched</source>
-            <translation type="unfinished" />
+            <translation>ce qui est suivi</translation>
         </message>
         <message>
             <source>time for a reading (s)</source>
-            <translation type="unfinished" />
+            <translation>temps pour une lecture (s)</translation>
         </message>
         <message>
             <source>put back on the bench</source>
-            <translation type="unfinished" />
+            <translation>remise à la paillasse</translation>
         </message>
         <message>
             <source>repeat of</source>
-            <translation type="unfinished" />
+            <translation>répétition de</translation>
         </message>
         <message>
             <source>only a reviewer decides</source>
-            <translation type="unfinished" />
+            <translation>seul un réviseur statue</translation>
         </message>
         <message>
             <source>rows</source>
-            <translation type="unfinished" />
+            <translation>lignes</translation>
         </message>
         <message>
             <source>rule</source>
-            <translation type="unfinished" />
+            <translation>règle</translation>
         </message>
         <message>
             <source>rules</source>
-            <translation type="unfinished" />
+            <translation>règles</translation>
         </message>
         <message>
             <source>sample volume (%)</source>
-            <translation type="unfinished" />
+            <translation>volume d’échantillon (%)</translation>
         </message>
         <message>
             <source>samples</source>
-            <translation type="unfinished">échantillons</translation>
+            <translation>échantillons</translation>
         </message>
         <message>
             <source>samples before</source>
-            <translation type="unfinished" />
+            <translation>échantillons auparavant</translation>
         </message>
         <message>
             <source>somebody else than the analyst decides</source>
-            <translation type="unfinished" />
+            <translation>une autre personne que l’analyste statue</translation>
         </message>
         <message>
             <source>clock moved by (s)</source>
-            <translation type="unfinished" />
+            <translation>horloge décalée de (s)</translation>
         </message>
         <message>
             <source>size</source>
-            <translation type="unfinished" />
+            <translation>grandeur</translation>
         </message>
         <message>
             <source>solvent</source>
-            <translation type="unfinished" />
+            <translation>solvant</translation>
         </message>
         <message>
             <source>lot of the solvent</source>
-            <translation type="unfinished" />
+            <translation>lot du solvant</translation>
         </message>
         <message>
             <source>day of the source</source>
-            <translation type="unfinished" />
+            <translation>jour de la source</translation>
         </message>
         <message>
             <source>spike</source>
-            <translation type="unfinished">ajout dosé</translation>
+            <translation>ajout dosé</translation>
         </message>
         <message>
             <source>standard of the spike</source>
-            <translation type="unfinished" />
+            <translation>étalon de l’ajout dosé</translation>
         </message>
         <message>
             <source>volume of the spike (mL)</source>
-            <translation type="unfinished" />
+            <translation>volume de l’ajout dosé (mL)</translation>
         </message>
         <message>
             <source>scatter from</source>
-            <translation type="unfinished" />
+            <translation>dispersion d’après</translation>
         </message>
         <message>
             <source>begun</source>
-            <translation type="unfinished" />
+            <translation>commencée</translation>
         </message>
         <message>
             <source>step (mL)</source>
-            <translation type="unfinished" />
+            <translation>pas (mL)</translation>
         </message>
         <message>
             <source>values in a subgroup</source>
-            <translation type="unfinished" />
+            <translation>valeurs d’un sous-groupe</translation>
         </message>
         <message>
             <source>total volume (%)</source>
-            <translation type="unfinished" />
+            <translation>volume total (%)</translation>
         </message>
         <message>
             <source>tubes</source>
-            <translation type="unfinished">tubes</translation>
+            <translation>tubes</translation>
         </message>
         <message>
             <source>tubes before</source>
-            <translation type="unfinished" />
+            <translation>tubes auparavant</translation>
         </message>
         <message>
             <source>kind of picture</source>
-            <translation type="unfinished" />
+            <translation>type d’image</translation>
         </message>
         <message>
             <source>unit</source>
-            <translation type="unfinished">unité</translation>
+            <translation>unité</translation>
         </message>
         <message>
             <source>upper limit</source>
-            <translation type="unfinished" />
+            <translation>limite supérieure</translation>
         </message>
         <message>
             <source>use by</source>
-            <translation type="unfinished">à utiliser avant</translation>
+            <translation>à utiliser jusqu’au</translation>
         </message>
         <message>
             <source>value</source>
-            <translation type="unfinished">valeur</translation>
+            <translation>valeur</translation>
         </message>
         <message>
             <source>version</source>
-            <translation type="unfinished" />
+            <translation>version</translation>
         </message>
         <message>
             <source>water</source>
-            <translation type="unfinished" />
+            <translation>teneur en eau</translation>
         </message>
         <message>
             <source>water, plus or minus</source>
-            <translation type="unfinished" />
+            <translation>teneur en eau, plus ou moins</translation>
         </message>
         <message>
             <source>width of the limits</source>
-            <translation type="unfinished" />
+            <translation>largeur des limites</translation>
         </message>
     </context>
     <context>
@@ -8132,7 +8132,7 @@
         </message>
         <message>
             <source>is a unit of neither a product nor a measurand; name one of them</source>
-            <translation type="unfinished" />
+            <translation>n’est l’unité ni d’un produit ni d’un mesurande ; nommez l’un des deux</translation>
         </message>
     </context>
     <context>
@@ -8612,20 +8612,20 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <translation>Pas encore terminée : elle varie encore, ou pas régulièrement.</translation>
         </message>
         <message>
-            <source>0 min</source>
-            <translation>0 min</translation>
-        </message>
-        <message>
-            <source>%1 at %2 by the line through the last %3 points, %4.</source>
-            <translation>%1 à %2 par la droite passant par les %3 derniers points, %4.</translation>
-        </message>
-        <message>
             <source>%1: %2, in the line</source>
             <translation>%1 : %2, dans la droite</translation>
         </message>
         <message>
             <source>%1: %2</source>
             <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>%1 at 0 min by the line through the last %2 points, %3.</source>
+            <translation>%1 à 0 min par la droite passant par les %2 derniers points, %3.</translation>
+        </message>
+        <message>
+            <source>%1 at the addition of %2 by the line through the last %3 points, %4.</source>
+            <translation>%1 à l’ajout de %2 par la droite passant par les %3 derniers points, %4.</translation>
         </message>
     </context>
     <context>
@@ -9126,19 +9126,19 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Nothing stands out against the provisional limits. That is no verdict yet.</source>
-            <translation type="unfinished" />
+            <translation>Rien ne se remarque face aux limites provisoires. Ce n’est pas encore un verdict.</translation>
         </message>
         <message>
             <source>No verdict: this chart has no limits.</source>
-            <translation type="unfinished" />
+            <translation>Pas de verdict : cette carte n’a pas de limites.</translation>
         </message>
         <message>
             <source>Version %1 for all materials together, saved by %2, %3. It holds for this one until its own settings are saved.</source>
-            <translation type="unfinished" />
+            <translation>Version %1 pour tous les matériaux ensemble, enregistrée par %2, %3. Elle vaut pour celui-ci jusqu’à ce que ses propres réglages soient enregistrés.</translation>
         </message>
         <message>
             <source>It was saved with fewer values than limits need; here their number is raised.</source>
-            <translation type="unfinished" />
+            <translation>Elle a été enregistrée avec moins de valeurs que n’en demandent des limites ; ici leur nombre est relevé.</translation>
         </message>
     </context>
     <context>
@@ -9213,7 +9213,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back to the item  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à l’équipement  Échap</translation>
         </message>
     </context>
     <context>
@@ -9689,7 +9689,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back up no&amp;w</source>
-            <translation type="unfinished" />
+            <translation>&amp;Sauvegarder maintenant</translation>
         </message>
     </context>
     <context>
@@ -9697,7 +9697,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         <message>
             <source>as %1</source>
             <comment>a day, in an empty field</comment>
-            <translation type="unfinished" />
+            <translation>comme %1</translation>
         </message>
     </context>
     <context>
@@ -11019,7 +11019,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -11142,7 +11142,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -12350,11 +12350,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste  Échap</translation>
         </message>
         <message>
             <source>The date of the source, or the day it was read, as %1.</source>
-            <translation type="unfinished" />
+            <translation>Le jour dont date la source, ou auquel elle a été lue, comme %1.</translation>
         </message>
     </context>
     <context>
@@ -12890,7 +12890,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation type="unfinished" />
+            <translation>Comme %1, ou un mois comme %2. Vide si rien n’est indiqué.</translation>
         </message>
     </context>
     <context>
@@ -13085,19 +13085,19 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>opened on %1</source>
-            <translation type="unfinished" />
+            <translation>ouvert le %1</translation>
         </message>
         <message>
             <source>It was opened on another day</source>
-            <translation type="unfinished" />
+            <translation>Il a été ouvert un autre jour</translation>
         </message>
         <message>
             <source>It was not opened after all</source>
-            <translation type="unfinished" />
+            <translation>Il n’a finalement pas été ouvert</translation>
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -13152,15 +13152,15 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Key the day as %1.</source>
-            <translation type="unfinished" />
+            <translation>Saisissez le jour comme %1.</translation>
         </message>
         <message>
             <source>This is not a day. Key it as %1; a month alone, as %2, means its last day.</source>
-            <translation type="unfinished" />
+            <translation>Ce n’est pas un jour. Saisissez-le comme %1 ; un mois seul, comme %2, désigne son dernier jour.</translation>
         </message>
         <message>
             <source>opening corrected</source>
-            <translation type="unfinished" />
+            <translation>ouverture corrigée</translation>
         </message>
     </context>
     <context>
@@ -13302,7 +13302,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Noted as not opened.</source>
-            <translation type="unfinished" />
+            <translation>Noté comme non ouvert.</translation>
         </message>
     </context>
     <context>
@@ -14130,7 +14130,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -14489,11 +14489,11 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>Nobody of that name is set up: they can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Personne de ce nom n’est enregistré : on peut travailler sous ce nom, mais pas signer.</translation>
         </message>
         <message>
             <source>This name is retired: they can work, but not sign.</source>
-            <translation type="unfinished" />
+            <translation>Ce nom est retiré : on peut travailler sous ce nom, mais pas signer.</translation>
         </message>
     </context>
     <context>
@@ -14607,7 +14607,7 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
         </message>
         <message>
             <source>%1; limits provisional</source>
-            <translation type="unfinished" />
+            <translation>%1 ; limites provisoires</translation>
         </message>
     </context>
     <context>
@@ -14924,7 +14924,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1; may stay empty</source>
-            <translation type="unfinished" />
+            <translation>%1 ; peut rester vide</translation>
         </message>
     </context>
     <context>
@@ -15074,9 +15074,9 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message numerus="yes">
             <source>Lot %1 is noted as opened today; it keeps %n days from now.</source>
-            <translation type="unfinished">
-                <numerusform />
-                <numerusform />
+            <translation>
+                <numerusform>Le lot %1 est noté comme ouvert aujourd’hui ; il se conserve %n jour à partir de maintenant.</numerusform>
+                <numerusform>Le lot %1 est noté comme ouvert aujourd’hui ; il se conserve %n jours à partir de maintenant.</numerusform>
             </translation>
         </message>
     </context>
@@ -15556,7 +15556,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Blank tubes</source>
-            <translation type="unfinished" />
+            <translation>Tubes de blanc</translation>
         </message>
     </context>
     <context>
@@ -15757,7 +15757,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Let it count again</source>
-            <translation type="unfinished" />
+            <translation>&amp;Reprendre</translation>
         </message>
     </context>
     <context>
@@ -15924,7 +15924,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -16079,7 +16079,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Thrown away, b&amp;ecause</source>
-            <translation type="unfinished" />
+            <translation>Jeté, &amp;motif</translation>
         </message>
     </context>
     <context>
@@ -16225,7 +16225,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>This rack %1: %2</source>
-            <translation type="unfinished" />
+            <translation>Ce portoir, %1 : %2</translation>
         </message>
     </context>
     <context>
@@ -16413,11 +16413,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 (%2)</source>
-            <translation type="unfinished">%1 (%2)</translation>
+            <translation>%1 (%2)</translation>
         </message>
         <message>
             <source>Concentration (%1)</source>
-            <translation type="unfinished" />
+            <translation>Concentration (%1)</translation>
         </message>
     </context>
     <context>
@@ -16511,11 +16511,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>; opened on %1, good until %2</source>
-            <translation type="unfinished" />
+            <translation> ; ouvert le %1, bon jusqu’au %2</translation>
         </message>
         <message>
             <source>; opened on %1</source>
-            <translation type="unfinished" />
+            <translation> ; ouvert le %1</translation>
         </message>
     </context>
     <context>
@@ -16554,7 +16554,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -16664,7 +16664,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Back to the list  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour à la liste  Échap</translation>
         </message>
     </context>
     <context>
@@ -16714,19 +16714,19 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Expected (%1)</source>
-            <translation type="unfinished">Attendu (%1)</translation>
+            <translation>Attendu (%1)</translation>
         </message>
         <message>
             <source>Expected</source>
-            <translation type="unfinished">Attendu</translation>
+            <translation>Attendu</translation>
         </message>
         <message>
             <source>Found (%1)</source>
-            <translation type="unfinished" />
+            <translation>Trouvé (%1)</translation>
         </message>
         <message>
             <source>Found</source>
-            <translation type="unfinished">Trouvé</translation>
+            <translation>Trouvé</translation>
         </message>
     </context>
     <context>
@@ -17166,28 +17166,28 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>The method names no published source.</source>
-            <translation type="unfinished" />
+            <translation>La méthode ne nomme aucune source publiée.</translation>
         </message>
         <message>
             <source>Source: %1</source>
-            <translation type="unfinished">Source : %1</translation>
+            <translation>Source : %1</translation>
         </message>
         <message>
             <source>Accepted by %1: %2</source>
-            <translation type="unfinished">Acceptée par %1, %2 {1:?}</translation>
+            <translation>Accepté par %1 : %2</translation>
         </message>
         <message>
             <source>Accepted by %1.</source>
-            <translation type="unfinished" />
+            <translation>Accepté par %1.</translation>
         </message>
         <message>
             <source>Accepted by %1: %2 (one reason for the whole run)</source>
-            <translation type="unfinished" />
+            <translation>Accepté par %1 : %2 (un seul motif pour toute la série)</translation>
         </message>
         <message>
             <source>Report %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Rapport %1</translation>
         </message>
     </context>
     <context>
@@ -17486,7 +17486,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>The unit in which results are shown and reported. A row without a product holds for every product. A row that names both comes first, then one that names the measurand, then one that names the product. What stands in no row is reported in g/L, for a solid in g/100 g. %1</source>
-            <translation type="unfinished" />
+            <translation>L’unité dans laquelle les résultats sont montrés et rapportés. Une ligne sans produit vaut pour tous les produits. Une ligne qui nomme les deux passe d’abord, puis celle qui nomme le mesurande, puis celle qui nomme le produit. Ce qui ne figure dans aucune ligne est rapporté en g/L, pour un solide en g/100 g. %1</translation>
         </message>
     </context>
     <context>
@@ -17751,7 +17751,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Results %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Résultats %1</translation>
         </message>
     </context>
     <context>
@@ -19303,7 +19303,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Run record %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished">Dossier de la série %1</translation>
+            <translation>Dossier de la série %1</translation>
         </message>
     </context>
     <context>
@@ -19507,7 +19507,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>as in this run</source>
-            <translation type="unfinished" />
+            <translation>comme dans cette série</translation>
         </message>
     </context>
     <context>
@@ -19962,7 +19962,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>At least %1. With fewer than %2 the limits are provisional.</source>
-            <translation type="unfinished" />
+            <translation>Au moins %1. Avec moins de %2, les limites sont provisoires.</translation>
         </message>
     </context>
     <context>
@@ -20053,7 +20053,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 is not a time; write the day as %2, with the time as %2 8:10, or the time alone for the last day.</source>
-            <translation type="unfinished" />
+            <translation>%1 n’est pas une heure ; écrivez le jour comme %2, avec l’heure comme %2 8:10, ou l’heure seule pour le dernier jour.</translation>
         </message>
     </context>
     <context>
@@ -20343,7 +20343,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Taken from the book, where it is the only one in date; choose or key another if this is not it.</source>
-            <translation type="unfinished" />
+            <translation>Repris du registre, où c’est le seul non périmé ; choisissez-en ou saisissez-en un autre si ce n’est pas celui-ci.</translation>
         </message>
     </context>
     <context>
@@ -20603,15 +20603,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>%1 (all standards of it)</source>
-            <translation type="unfinished" />
+            <translation>%1 (tous ses étalons)</translation>
         </message>
         <message>
             <source>all of them, without limits</source>
-            <translation type="unfinished" />
+            <translation>tous, sans limites</translation>
         </message>
         <message>
             <source>%1 is not a date yet: write it as %2.</source>
-            <translation type="unfinished" />
+            <translation>%1 n’est pas encore un jour : écrivez-le comme %2.</translation>
         </message>
     </context>
     <context>
@@ -20690,11 +20690,11 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>Back  Esc</source>
-            <translation type="unfinished" />
+            <translation>Retour  Échap</translation>
         </message>
         <message>
             <source>As %1, or a month as %2. Empty where none is stated.</source>
-            <translation type="unfinished" />
+            <translation>Comme %1, ou un mois comme %2. Vide si rien n’est indiqué.</translation>
         </message>
     </context>
     <context>
@@ -21159,7 +21159,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>"%1" is not a day; write it as %2, or leave the field empty.</source>
-            <translation type="unfinished" />
+            <translation>« %1 » n’est pas un jour ; écrivez-le comme %2, ou laissez le champ vide.</translation>
         </message>
     </context>
     <context>
@@ -21378,15 +21378,15 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>opening of a lot corrected</source>
-            <translation type="unfinished" />
+            <translation>ouverture d’un lot corrigée</translation>
         </message>
         <message>
             <source>form %1 of the file</source>
-            <translation type="unfinished" />
+            <translation>schéma %1 du fichier</translation>
         </message>
         <message>
             <source>%1: %2</source>
-            <translation type="unfinished">%1 : %2</translation>
+            <translation>%1 : %2</translation>
         </message>
     </context>
     <context>
@@ -21961,7 +21961,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         </message>
         <message>
             <source>&amp;Bench</source>
-            <translation type="unfinished" />
+            <translation>Pa&amp;illasse</translation>
         </message>
     </context>
     <context>
@@ -22167,7 +22167,7 @@ La première personne est le responsable, qui ajoute les autres. Les phrases de 
         <message>
             <source>Worksheet %1</source>
             <comment>a file name</comment>
-            <translation type="unfinished" />
+            <translation>Feuille de paillasse %1</translation>
         </message>
     </context>
 </TS>

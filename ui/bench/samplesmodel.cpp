@@ -233,7 +233,7 @@ bool SamplesModel::isFigures(const Column &column)
     return editorOf(column.kind) == Editor::Number || column.kind == Kind::Factor || column.kind == Kind::Signal;
 }
 
-QVariant SamplesModel::data(const QModelIndex &index, int role) const
+QVariant SamplesModel::cellData(const QModelIndex &index, int role) const
 {
     if (!index.isValid())
         return {};

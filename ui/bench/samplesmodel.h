@@ -41,10 +41,12 @@ public:
     int lastTakeColumn() const;
 
     int columnCount(const QModelIndex &parent = {}) const override;
-    QVariant data(const QModelIndex &index, int role) const override;
     bool setData(const QModelIndex &index, const QVariant &value, int role) override;
     Qt::ItemFlags flags(const QModelIndex &index) const override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+protected:
+    QVariant cellData(const QModelIndex &index, int role) const override;
 
 private:
     enum class Kind {
