@@ -240,15 +240,15 @@ TEST_F(AuditTrail, TellsWhenALotWasOpenedInsteadAndWhy)
     m_book->lots().open(lot, QDate(2026, 3, 1), person);
     m_book->lots().correctOpening(lot, QDate(2026, 2, 27), person, u"on Friday"_s);
     EXPECT_THAT(newest(u"lotOpeningCorrected"_s),
-                ElementsAre(AuditChange{u"lot B-17"_s, u"opened on 2026-03-01"_s, u"opened on 2026-02-27"_s,
+                ElementsAre(AuditChange{u"lot B-17"_s, {{{}, u"opened on 2026-03-01"_s}}, {{{}, u"opened on 2026-02-27"_s}},
                                         u"on Friday"_s}));
     m_book->lots().correctOpening(lot, std::nullopt, person, u"it was B-18"_s);
     EXPECT_THAT(newest(u"lotOpeningCorrected"_s),
-                ElementsAre(AuditChange{u"lot B-17"_s, u"opened on 2026-02-27"_s, u"not opened"_s,
+                ElementsAre(AuditChange{u"lot B-17"_s, {{{}, u"opened on 2026-02-27"_s}}, {{{}, u"not opened"_s}},
                                         u"it was B-18"_s}));
     m_book->lots().open(lot, QDate(2026, 3, 2), person);
     EXPECT_THAT(newest(u"lotOpened"_s),
-                ElementsAre(AuditChange{u"lot B-17"_s, u"not opened"_s, u"opened on 2026-03-02"_s, {}}));
+                ElementsAre(AuditChange{u"lot B-17"_s, {{{}, u"not opened"_s}}, {{{}, u"opened on 2026-03-02"_s}}, {}}));
 }
 
 TEST_F(AuditTrail, NeverShowsAPassphrase)
