@@ -15,6 +15,7 @@
 #include <QClipboard>
 #include <QComboBox>
 #include <QFormLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -144,6 +145,10 @@ TEST(Notice, WhatIsDoneLeavesWithTheNextActOnceItCouldBeRead)
     pressKey();
     EXPECT_EQ(notice.sentence(), u"a.pdf was written."_s) << "nobody can have read it";
     notice.sayDone(u"b.pdf was written."_s, 0);
+    QKeyEvent alt(QEvent::KeyPress, Qt::Key_Alt, Qt::AltModifier);
+    QApplication::sendEvent(&field, &alt);
+    QApplication::processEvents();
+    EXPECT_EQ(notice.sentence(), u"b.pdf was written."_s) << "who goes to another window with Alt and Tab comes back to it";
     pressKey();
     EXPECT_TRUE(notice.isHidden());
     notice.sayDone(u"c.pdf was written."_s, 0);

@@ -308,6 +308,28 @@ TEST_F(StoresWindow, WhatHappensToAContainerStandsInItsLedger)
     EXPECT_EQ(shown(model(u"lots"_s), 0, ui::LotsModel::Standing), u"used up"_s);
 }
 
+TEST_F(StoresWindow, AContainerOpenedAtTheBenchCanHaveThatCorrectedAtOnce)
+{
+    book->lots().receive({u"Buffer pH 9"_s, u"4711"_s, {}, 30}, 100, u"Ines"_s);
+    open(Qt::Key_L);
+    choose(u"lots"_s, 0);
+    press(Qt::Key_Return);
+    auto *what = find<QComboBox>(u"lotEvent"_s);
+    const QString spilt = u"Some was spilt or thrown away"_s;
+    what->setCurrentIndex(what->findText(spilt));
+    enter(u"lotReason"_s, u"spilt"_s);
+    EXPECT_LT(what->findText(u"It was opened on another day"_s), 0);
+    press(Qt::Key_T, Qt::ControlModifier | Qt::ShiftModifier);
+    ASSERT_FALSE(what->isVisible()) << "the standards are on show";
+    book->lots().open(notebook::LotId{book->lots().all()[0].id}, QDate(2026, 2, 27), u"Ines"_s);
+    press(Qt::Key_L, Qt::ControlModifier);
+    ASSERT_TRUE(what->isVisible());
+    EXPECT_LT(what->findText(u"It was opened"_s), 0);
+    EXPECT_GE(what->findText(u"It was opened on another day"_s), 0);
+    EXPECT_EQ(what->currentText(), spilt) << "what is being keyed stays";
+    EXPECT_EQ(find<QLineEdit>(u"lotReason"_s)->text(), u"spilt"_s);
+}
+
 /// A dry coenzyme of the book, received by keys.
 TEST_F(StoresWindow, ADryContainerIsReceivedDissolvedDividedAndStoredByKeys)
 {

@@ -324,6 +324,16 @@ TEST(KeyedText, IsReadBackAsTheNumberItWasInEveryLocale)
     EXPECT_EQ(keyedText(u"0.20"_s), u"0,20"_s);
 }
 
+TEST(ShownNumbers, LeaveADayInACellOfFiguresAlone)
+{
+    const InLocale german(u"de_DE"_s);
+    for (const QString &day : {u"27.11.2026"_s, u"01.02.2026"_s, u"27.11.2026 08:10"_s, u"2026-11-27"_s}) {
+        EXPECT_EQ(shownCell(day, Qt::AlignRight | Qt::AlignVCenter, false), day);
+        EXPECT_EQ(shownCell(day, Qt::AlignLeft | Qt::AlignVCenter, true), day);
+    }
+    EXPECT_EQ(shownNumber(u"0.5 to 12345.25"_s), u"0,5 to 12345,25"_s);
+}
+
 TEST(ShownNumbers, LeaveNamesDatesAndRangesAlone)
 {
     for (const QString &name : {u"P-104"_s, u"2026-06-09"_s, u"Control SO2, 2026-1"_s, u"ISO 5725-6"_s, u"A1-A2"_s, u"1e-5"_s})

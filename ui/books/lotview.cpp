@@ -20,6 +20,7 @@
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalBlocker>
 
 #include <algorithm>
 
@@ -38,7 +39,10 @@ notebook::LotLabel labelOf(const planning::Lot &lot)
 
 void LotView::show(const Facts &facts, const QDate &today)
 {
-    const bool another = facts.lot.id != m_facts.lot.id;
+    const planning::Lot &before = m_facts.lot;
+    const bool another = facts.lot.id != before.id;
+    const bool hasOtherChoices = facts.lot.opened.has_value() != before.opened.has_value() ||
+                                 facts.lot.dissolved.has_value() != before.dissolved.has_value();
     if (another)
         m_notice->clear();
     m_facts = facts;
@@ -57,8 +61,11 @@ void LotView::show(const Facts &facts, const QDate &today)
     m_trace->setEnabled(!facts.takings.empty());
     m_balance->setText(withDecimalSigns(balanceText()));
     m_keeping->setLots(m_lots, facts.lot.id);
-    if (!another)
+    if (!another) {
+        if (hasOtherChoices)
+            renewChoices();
         return;
+    }
     m_day->setText(assay::shownDay(today));
     addChoices();
     resetFields();
@@ -137,6 +144,18 @@ void LotView::addChoices()
         add(Event::Divided, tr("It was divided into aliquots"));
     add(Event::Placed, tr("It was moved"));
     add(Event::Noted, tr("There is something to note about it"));
+}
+
+/// Somebody took from it at the bench while it stood here. What is being keyed stays.
+void LotView::renewChoices()
+{
+    {
+        const QSignalBlocker quiet(m_what);
+        const QVariant former = m_what->currentData();
+        addChoices();
+        m_what->setCurrentIndex(std::max(0, m_what->findData(former)));
+    }
+    showFields();
 }
 
 LotView::Event LotView::chosen() const

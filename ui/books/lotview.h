@@ -94,6 +94,7 @@ private:
     QWidget *buildTables();
     QWidget *buildForm();
     void addChoices();
+    void renewChoices();
     Event chosen() const;
     void showFields();
     void resetFields();

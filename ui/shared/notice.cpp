@@ -9,11 +9,33 @@
 #include <QApplication>
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 
 using namespace Qt::StringLiterals;
 
 namespace plateau::ui {
+
+namespace {
+
+/// A key that does something here, or a click. Alt alone may lead to another window, to look at what was written.
+bool isActHere(const QEvent &event)
+{
+    if (event.type() != QEvent::KeyPress)
+        return event.type() == QEvent::MouseButtonRelease;
+    switch (static_cast<const QKeyEvent &>(event).key()) {
+    case Qt::Key_Alt:
+    case Qt::Key_AltGr:
+    case Qt::Key_Control:
+    case Qt::Key_Meta:
+    case Qt::Key_Shift:
+        return false;
+    default:
+        return true;
+    }
+}
+
+} // namespace
 
 Notice::Notice(const Theme &theme, QWidget *parent)
     : QFrame(parent)
@@ -64,8 +86,7 @@ void Notice::stay()
 
 bool Notice::eventFilter(QObject *watched, QEvent *event)
 {
-    const bool isAct = event->type() == QEvent::KeyPress || event->type() == QEvent::MouseButtonRelease;
-    if (!m_isLeaving || !isAct || !watched->isWidgetType() || !m_readBy.hasExpired())
+    if (!m_isLeaving || !isActHere(*event) || !watched->isWidgetType() || !m_readBy.hasExpired())
         return false;
     if (const auto *widget = static_cast<const QWidget *>(watched); widget == this || isAncestorOf(widget))
         return false; // its words are being copied

@@ -93,7 +93,9 @@ QString shownNumbers(QString text)
 
 QString shownNumber(const QString &cell)
 {
-    static const QRegularExpression point(u"(?<=\\d)\\.(?=\\d)"_s);
+    // Not those of a day, 27.11.2026, which has two.
+    static const QRegularExpression point(
+        u"(?<!\\.\\d|\\.\\d\\d|\\.\\d\\d\\d|\\.\\d\\d\\d\\d)(?<=\\d)\\.(?=\\d)(?!\\d++\\.\\d)"_s);
     const QString text = withPowersOfTen(withMinusSigns(cell));
     return hasComma() ? QString(text).replace(point, u","_s) : text;
 }
