@@ -86,7 +86,7 @@ void PipettePage::sayOpened(const std::vector<notebook::LotId> &lots)
                              .arg(lot.lot);
     }
     if (!sentences.isEmpty())
-        m_panel->notice().say(State::Info, sentences.join(u' '));
+        m_panel->notice().sayDone(sentences.join(u' '));
 }
 
 void PipettePage::tickAtCursor()

@@ -289,7 +289,7 @@ PipettePanel::Source PipettePage::sourceOf(const Dosing &dosing) const
 
 bool PipettePage::store(const std::function<void()> &step)
 {
-    m_panel->notice().clear();
+    m_panel->notice().moveOn();
     const bool done = guarded(m_panel->notice(), step);
     m_update->catchUp(); // undo acts on the worksheet from wherever it is asked for
     return done;

@@ -46,6 +46,7 @@ void LotView::show(const Facts &facts, const QDate &today)
     if (another)
         m_notice->clear();
     m_facts = facts;
+    m_today = today;
     m_title->setText(tr("%1, lot %2").arg(facts.lot.reagent, facts.lot.lot));
     const QStringList parts = factsInWords();
     m_subtitle->setText(withDecimalSigns(parts.join(tr("; "))));
@@ -66,7 +67,6 @@ void LotView::show(const Facts &facts, const QDate &today)
             renewChoices();
         return;
     }
-    m_day->setText(assay::shownDay(today));
     addChoices();
     resetFields();
 }
@@ -223,6 +223,7 @@ void LotView::resetFields()
 {
     m_volume_mL->entry()->clear();
     m_reason->clear();
+    m_day->setText(assay::shownDay(m_today));
     m_label->setLabel(labelOf(m_facts.lot));
     const planning::Lot &lot = m_facts.lot;
     m_label->askForDissolved(lot.isDry || lot.dissolved || lot.keepsDissolved_days);

@@ -119,6 +119,7 @@ private:
     const Theme &m_theme;
     Facts m_facts;
     std::vector<planning::Lot> m_lots;
+    QDate m_today;
     ElidingLabel *m_title;
     QLabel *m_subtitle;
     QLabel *m_shape;

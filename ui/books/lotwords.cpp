@@ -57,14 +57,17 @@ std::variant<QDate, DayFault> parseDay(const QString &text, assay::MonthAlone mo
     return day ? std::variant<QDate, DayFault>(*day) : DayFault::NotADay;
 }
 
-QString dayFaultSentence(DayFault fault)
+QString dayFaultSentence(DayFault fault, assay::MonthAlone month)
 {
     const QDate example(2026, 12, 31); // whose order is plain
     const QString day = assay::shownDay(example);
-    return fault == DayFault::Empty ? LotWords::tr("Key the day as %1.").arg(day)
-                                    : LotWords::tr("This is not a day. Key it as %1; a month alone, as %2, means its "
-                                                   "last day.")
-                                          .arg(day, assay::shownMonth(example));
+    if (fault == DayFault::Empty)
+        return LotWords::tr("Key the day as %1.").arg(day);
+    const QString sentence =
+        month == assay::MonthAlone::FirstDay
+            ? LotWords::tr("This is not a day. Key it as %1; a month alone, as %2, means its first day.")
+            : LotWords::tr("This is not a day. Key it as %1; a month alone, as %2, means its last day.");
+    return sentence.arg(day, assay::shownMonth(example));
 }
 
 QString movementText(notebook::LotMovementKind kind)

@@ -36,7 +36,7 @@ enum class DayFault { Empty, NotADay };
 std::variant<QDate, DayFault> parseDay(const QString &text,
                                        assay::MonthAlone month = assay::MonthAlone::LastDay);
 /// What would be right, for a sentence beside the field.
-QString dayFaultSentence(DayFault fault);
+QString dayFaultSentence(DayFault fault, assay::MonthAlone month = assay::MonthAlone::LastDay);
 
 /// "received", "taken outside a run" and so on.
 QString movementText(notebook::LotMovementKind kind);

@@ -202,7 +202,8 @@ QString RunFilterFields::fault() const
     for (const QLineEdit *day : {m_from, m_to}) {
         const auto parsed = parseDay(day->text());
         if (std::holds_alternative<DayFault>(parsed) && std::get<DayFault>(parsed) == DayFault::NotADay)
-            return tr("%1: %2").arg(day->accessibleName(), dayFaultSentence(DayFault::NotADay));
+            return tr("%1: %2").arg(day->accessibleName(), dayFaultSentence(DayFault::NotADay, day == m_from ? assay::MonthAlone::FirstDay
+                                                                                 : assay::MonthAlone::LastDay));
     }
     for (const NumberEntry *entry : {m_least, m_most}) {
         if (!entry->fault().isEmpty())

@@ -101,6 +101,12 @@ bool Notice::eventFilter(QObject *watched, QEvent *event)
     return false;
 }
 
+void Notice::moveOn()
+{
+    if (!m_isLeaving || m_readBy.hasExpired())
+        clear();
+}
+
 void Notice::clear()
 {
     stay();

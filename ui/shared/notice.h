@@ -24,6 +24,8 @@ public:
     /// Something is done, and there is nothing to do about it: it leaves with the next key or click elsewhere, once it was
     /// there long enough to be read.
     void sayDone(const QString &sentence, int least_ms = usualLeast_ms);
+    /// At the next act: clears what there is to say, but not what is done and was not there long enough to be read.
+    void moveOn();
     void clear();
     QString sentence() const;
 
