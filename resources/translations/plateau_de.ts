@@ -13162,6 +13162,10 @@ Vorrang haben die Anweisungen des Lieferanten, die örtlichen Sicherheitsvorschr
             <source>opening corrected</source>
             <translation>Öffnung berichtigt</translation>
         </message>
+        <message>
+            <source>This is not a day. Key it as %1; a month alone, as %2, means its first day.</source>
+            <translation>Das ist kein Tag. Wie %1 eingeben; ein Monat allein, wie %2, meint seinen ersten Tag.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotsModel</name>

@@ -13162,6 +13162,10 @@ Las instrucciones del proveedor, sus normas locales de seguridad y la práctica 
             <source>opening corrected</source>
             <translation>apertura corregida</translation>
         </message>
+        <message>
+            <source>This is not a day. Key it as %1; a month alone, as %2, means its first day.</source>
+            <translation>Esto no es un día. Introdúzcalo como %1; un mes solo, como %2, es su primer día.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotsModel</name>

@@ -13162,6 +13162,10 @@ Les instructions du fournisseur, vos règles de sécurité locales et la pratiqu
             <source>opening corrected</source>
             <translation>ouverture corrigée</translation>
         </message>
+        <message>
+            <source>This is not a day. Key it as %1; a month alone, as %2, means its first day.</source>
+            <translation>Ce n’est pas un jour. Saisissez-le comme %1 ; un mois seul, comme %2, désigne son premier jour.</translation>
+        </message>
     </context>
     <context>
         <name>plateau::ui::LotsModel</name>
