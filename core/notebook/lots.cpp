@@ -110,7 +110,7 @@ void Lots::correctOpening(LotId lot, const std::optional<QDate> &day, const QStr
             Sentence::tr("Nothing was stored: the lot %1 is not noted as opened.").arg(quoted(label.lot)));
     if (stored.opened == day)
         throw refused(Sentence::tr("The lot %1 was opened on %2 already; nothing was stored.")
-                          .arg(quoted(label.lot), day->toString(Qt::ISODate)));
+                          .arg(quoted(label.lot), assay::shownDay(*day)));
     if (day)
         requireDay(act, *day, label.lot);
     const std::optional<QDate> taken = firstTakenFrom(act.database(), lot);
@@ -119,7 +119,7 @@ void Lots::correctOpening(LotId lot, const std::optional<QDate> &day, const QStr
             Sentence::tr("Nothing was stored: something was taken from the lot %1 on %2, so that it was "
                          "open by then; give that day or an earlier one, or take back first what was "
                          "ticked with it by mistake.")
-                .arg(quoted(label.lot), taken->toString(Qt::ISODate)));
+                .arg(quoted(label.lot), assay::shownDay(*taken)));
     storeLotOpeningChange(act, lot, day, reason);
     act.note(nameOf(label));
     act.commit();
