@@ -175,6 +175,19 @@ TEST_F(LotOpeningTest, ARunThatCameReadOpensItsLotsOnTheDayItBegan)
     EXPECT_THAT(m_book->verify().findings, IsEmpty());
 }
 
+TEST_F(LotOpeningTest, WhatARunSaysWasLeftOutOpensNothing)
+{
+    const LotId bottle = receive(u"Buffer"_s, u"B-17"_s);
+    const LotId enzyme = receive(u"Enzyme"_s, u"E-3"_s);
+    run::Run run = plainRun();
+    run.lots = {named(u"buffer"_s, u"B-17"_s), named(u"starter"_s, u"E-3"_s)};
+    for (run::Tube &tube : run.tubes)
+        tube.pipetted_mL[u"starter"_s] = 0;
+    m_book->addRun(run, risingMethod(), person);
+    EXPECT_EQ(openedOn(bottle), today);
+    EXPECT_FALSE(openedOn(enzyme));
+}
+
 TEST_F(LotOpeningTest, WhatIsDryIsOpenedByDissolvingIt)
 {
     const LotId lot = lots().receiveDry({u"Buffer"_s, u"P-3"_s, {}, 14, 10}, 950, person);
