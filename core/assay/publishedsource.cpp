@@ -50,10 +50,12 @@ QString publishedSource(const Method &method)
 {
     static const QRegularExpression betweenSentences(u"(?<=\\.)\\s+(?=\\p{Lu})"_s,
                                                      QRegularExpression::UseUnicodePropertiesOption);
+    constexpr qsizetype shortestSource = 12;
     QStringList kept;
     for (const QString &sentence : method.source.trimmed().split(betweenSentences)) {
         const QString published = publishedOf(sentence);
-        if (!published.isEmpty() && !kept.contains(published))
+        // The initials of an author, which a full stop parts as well, may come twice.
+        if (!published.isEmpty() && (published.size() < shortestSource || !kept.contains(published)))
             kept << published;
     }
     return kept.join(u' ');

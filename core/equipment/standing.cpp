@@ -109,7 +109,7 @@ const HeldCheck *validCheck(const HeldItem &held, Aspect aspect, const QDate &to
 
 QString checkName(const HeldCheck &check)
 {
-    return StandingWording::tr("check %1 of %2").arg(check.id).arg(assay::shownDay(check.check.day));
+    return StandingWording::tr("check %1 of %2").arg(check.id).arg(check.check.day.toString(Qt::ISODate));
 }
 
 } // namespace plateau::equipment

@@ -33,7 +33,7 @@ bool isInDoubt(Standing standing);
 /// The last check of that aspect that was passed and is not followed by one that failed, on that day; nullptr
 /// otherwise.
 const HeldCheck *validCheck(const HeldItem &held, Aspect aspect, const QDate &today);
-/// "check 7 of 2026-11-03"
+/// "check 7 of 2026-11-03": in ISO 8601 at every desk, since it is kept with the runs and acts that name the check.
 QString checkName(const HeldCheck &check);
 
 } // namespace plateau::equipment

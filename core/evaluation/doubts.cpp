@@ -188,7 +188,8 @@ private:
         }
     }
 
-    /// Nothing is beside it yet, so the method alone says what is plausible.
+    /// Nothing is beside it yet, so the method alone says what is plausible; but not where the blanks of earlier runs
+    /// lay beyond that as well.
     void addStart()
     {
         if (!m_others.isFirstReading() || !m_others.all().isEmpty())
@@ -197,8 +198,9 @@ private:
         if (has(Doubt::Kind::ReagentMissing) || has(Doubt::Kind::FarFromOthers) ||
             has(Doubt::Kind::AbsorbanceHigh) || m_measurands.empty())
             return; // said already, or no signal begins with it
+        const std::optional<double> usual = m_others.isClear() ? m_usualBlank : std::nullopt;
         const auto least = leastAtStart(method(), m_run);
-        if (least && isTenthOf(*least, m_absorbance)) {
+        if (least && isTenthOf(*least, m_absorbance) && !(usual && isTenthOf(*least, *usual))) {
             const QStringList texts = comparedTexts(m_absorbance, {*least}, 3);
             add(Doubt::Kind::ReagentMissing,
                 CheckText::tr("%1: %2 is %3, and %4 has to be there at the start for the largest signal and what "
@@ -207,7 +209,7 @@ private:
                 true);
         }
         const auto most = mostAtStart(method());
-        if (most && m_others.isClear() && m_absorbance > *most) {
+        if (most && m_others.isClear() && m_absorbance > *most && !(usual && *usual > *most)) {
             const QStringList texts = comparedTexts(m_absorbance, {*most}, 3);
             add(Doubt::Kind::StartHigh,
                 CheckText::tr("%1: %2 is %3, and more than %4 at the start leaves no room for the largest signal. Look "

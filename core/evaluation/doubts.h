@@ -67,7 +67,8 @@ struct Doubt {
 /// about once at most. All of this: common practice, no source.
 ///
 /// The first tube of a rack, a blank or a standard, has no others yet: it is held against usualBlank, the middle of what
-/// blanks of earlier runs by the method showed at that reading, as by a slipped decimal point only.
+/// blanks of earlier runs by the method showed at that reading, as by a slipped decimal point only. A bound of
+/// startbounds.h that usualBlank lies beyond as well asks nothing.
 ///
 /// What the tube and the run have read so far stands in the run; a value already there is not looked at, so
 /// that a correction is judged like a first reading. The method has that reading and the run that tube.

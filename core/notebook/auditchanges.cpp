@@ -119,6 +119,9 @@ std::optional<AuditValue> leafValue(const std::string &place, const json &leaf)
     if (leaf.is_number())
         return AuditValue{placeWord(pointer), evaluation::plainText(leaf.get<double>()), true};
     const QString text = QString::fromStdString(leaf.is_string() ? leaf.get<std::string>() : leaf.dump());
+    static const QStringList days{u"date"_s, u"checkedOn"_s};
+    if (const QDate day = QDate::fromString(text, Qt::ISODate); days.contains(key) && day.isValid())
+        return AuditValue{placeWord(pointer), assay::shownDay(day)};
     const QString words = valueWord(key, text).value_or(text);
     return AuditValue{placeWord(pointer), words.size() > longest ? words.left(longest) + u"…"_s : words};
 }
@@ -194,7 +197,7 @@ private:
             return nameOfMethodId(m_database, field.text);
         if (field.column.endsWith("_utc"_L1))
             return assay::shownMoment(timeOf({field.text, 0}).toLocalTime());
-        static const QStringList days{u"day"_s, u"expires"_s};
+        static const QStringList days{u"day"_s, u"expires"_s, u"source_day"_s};
         if (days.contains(field.column))
             return assay::shownDay(QDate::fromString(field.text, Qt::ISODate));
         static const QStringList fromNought{u"position"_s, u"place"_s, u"column_place"_s};

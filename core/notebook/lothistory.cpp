@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: The Plateau developers
 // SPDX-License-Identifier: GPL-3.0-only
+#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/notebook/lotstore.h"
 #include "core/notebook/sentence.h"
@@ -50,6 +51,12 @@ QString lotLineTold(const QString &what, const QString &note)
     return note.isEmpty() ? what : Sentence::tr("%1; %2").arg(what, note);
 }
 
+/// day: as the notebook keeps it.
+QString lotDayTold(const QString &day)
+{
+    return Sentence::tr("on %1").arg(assay::shownDay(QDate::fromString(day, Qt::ISODate)));
+}
+
 /// Column 2: a text, 3 and 4: numbers, 6: what was keyed.
 LotMovement lotLineOf(const Statement &row)
 {
@@ -72,9 +79,9 @@ LotMovement lotLineOf(const Statement &row)
         as(Kind::ReceivedDry,
            row.isNull(3) ? QString() : evaluation::withUnit(evaluation::plainText(row.real(3)), u"mg"_s));
     } else if (kind == "opened"_L1) {
-        as(Kind::Opened, Sentence::tr("on %1").arg(text));
+        as(Kind::Opened, lotDayTold(text));
     } else if (kind == "redated"_L1) {
-        as(Kind::OpeningCorrected, lotLineTold(Sentence::tr("on %1").arg(text), note));
+        as(Kind::OpeningCorrected, lotLineTold(lotDayTold(text), note));
     } else if (kind == "closed"_L1) {
         as(Kind::OpeningCorrected, lotLineTold(Sentence::tr("not opened"), note));
     } else if (kind == "dissolved"_L1) {

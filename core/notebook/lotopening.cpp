@@ -159,7 +159,9 @@ std::vector<LotId> lotsTakenIn(const Database &database, const assay::Method &me
         std::vector<Dose> ahead;
         for (const run::TubeAct &act : run::tubeActs(method, tube)) {
             if (act.kind == run::TubeAct::Kind::Add) {
-                ahead.push_back({index, act.name, false});
+                const auto said = tube.pipetted_mL.find(act.name);
+                if (said == tube.pipetted_mL.end() || said->second > 0) // else it was left out
+                    ahead.push_back({index, act.name, false});
             } else if (tube.readings.contains(act.name)) {
                 for (const Dose &dose : ahead)
                     taken.take(tube, dose);

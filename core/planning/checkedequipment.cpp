@@ -100,9 +100,9 @@ void takePath(Photometer &photometer, const HeldItem *held, const std::vector<He
     const auto figures = figuresOf(scale);
     if (!path_percent && photometer.pathLength_percent) {
         path_percent = photometer.pathLength_percent;
-        pathSource = photometer.checkedOn
+        pathSource = photometer.checkedOn // in ISO 8601: it is kept with the run
                          ? CheckedEquipmentWording::tr("%1, %2").arg(
-                               photometer.source, assay::shownDay(*photometer.checkedOn))
+                               photometer.source, photometer.checkedOn->toString(Qt::ISODate))
                          : photometer.source;
     }
     if (!path_percent && !figures)

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: GPL-3.0-only
 #include "core/planning/inputsources.h"
 
-#include "core/assay/localday.h"
 #include "core/evaluation/format.h"
 #include "core/planning/glassfor.h"
 #include "core/planning/uncertaintysources.h"
@@ -242,8 +241,9 @@ QString InputSources::photometerName() const
 QString InputSources::photometerSource() const
 {
     const Photometer &photometer = *m_laboratory.photometer;
+    // Kept with the run, so it says the same day at every desk.
     return photometer.checkedOn ? InputSourcesWording::tr("%1, %2").arg(
-                                      photometer.source, assay::shownDay(*photometer.checkedOn))
+                                      photometer.source, photometer.checkedOn->toString(Qt::ISODate))
                                 : photometer.source;
 }
 

@@ -41,11 +41,10 @@ std::optional<run::DilutionStep> oneStep(double factor, const Glassware &glasswa
     return std::nullopt;
 }
 
-/// The best chain of the laboratory's glass whose factor lies between the two, of as few steps as it takes; empty
-/// where none does.
-std::vector<run::DilutionStep> chainBetween(double least, double most, const Glassware &glassware)
+/// The best chain of the laboratory's glass whose factor lies between the two, of as few steps as it takes and no more
+/// than longest; empty where none does.
+std::vector<run::DilutionStep> chainBetween(double least, double most, const Glassware &glassware, int longest)
 {
-    constexpr int longest = 3;
     DilutionTarget target;
     target.lowest = target.middle = std::log10(least);
     target.highest = std::log10(most);
@@ -105,10 +104,14 @@ std::vector<run::DilutionStep> chainOf(const assay::Method &method, const run::R
         return advice.steps;
     if (const auto step = oneStep(advice.factor, glassware))
         return {*step};
-    if (auto exact = chainBetween(advice.factor, advice.factor, glassware); !exact.empty())
-        return exact;
-    auto stronger = chainBetween(advice.factor, mostDiluted(method, run, sample, advice.factor), glassware);
-    return stronger.empty() ? advice.steps : stronger;
+    // A third step costs more than a little more dilution does.
+    for (const int longest : {2, 3}) {
+        for (const double most : {advice.factor, mostDiluted(method, run, sample, advice.factor)}) {
+            if (auto chain = chainBetween(advice.factor, most, glassware, longest); !chain.empty())
+                return chain;
+        }
+    }
+    return advice.steps;
 }
 
 /// The largest volume up to the advised one that a pipette delivers, and the diluent beside it, too; as advised

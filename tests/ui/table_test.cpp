@@ -274,6 +274,8 @@ TEST(ShownNumbers, HaveTheSignOfTheLocaleWhereTheyHaveAUnit)
     EXPECT_EQ(withDecimalSigns(u"-0.5\u00a0%"_s), u"-0.5\u00a0%"_s) << "no sign is changed halfway";
     EXPECT_EQ(shownNumber(u"0.427 ± 0.017\u00a0g/L"_s), u"0,427 ± 0,017\u00a0g/L"_s);
     EXPECT_EQ(shownNumber(u"<0.05"_s), u"<0,05"_s);
+    EXPECT_EQ(shownCell(u"27.11.2026"_s, Qt::AlignLeft, true), u"27.11.2026"_s) << "the day of a check is no number";
+    EXPECT_EQ(shownCell(u"0.168"_s, Qt::AlignLeft, true), u"0,168"_s);
     EXPECT_EQ(shownNumber(u"-0.05"_s), u"\u22120,05"_s);
 }
 

@@ -218,7 +218,7 @@ void StandardForm::takeFromBook(int index)
     m_loss->entry()->setValue(100 * standard.lossPerHour);
     takeUncertainty(
         standard.uncertainty_percent,
-        tr("the book of standards, made %1").arg(momentText(standard.preparedAt.value_or(QDateTime()))));
+        tr("the book of standards, made %1").arg(keptMomentText(standard.preparedAt.value_or(QDateTime()))));
     m_preparedAt->setText(momentText(standard.preparedAt.value_or(QDateTime())));
     Q_EMIT taken();
 }

@@ -329,7 +329,7 @@ void PlanPage::takeUncertainties(DraftOutcome &outcome) const
             for (planning::InputOwner &owner : outcome.plan.owners) {
                 if (owner.input != planning::UncertaintyInput::Standard || owner.standard != standard.id)
                     continue;
-                owner.source = tr("the book of standards, made %1").arg(momentText(held.preparation.madeAt));
+                owner.source = tr("the book of standards, made %1").arg(keptMomentText(held.preparation.madeAt));
                 owner.isDefault = false;
             }
         }

@@ -194,16 +194,16 @@ void WeighingForm::takeOver()
     const std::optional<planning::StrengthMade> strengthNow = strength();
     if (!strengthNow)
         return;
-    const QString now = momentText(m_clock.now());
+    const QDateTime now = m_clock.now();
     const std::optional<run::Weighing> done = weighing();
     MadeStandard standard;
     standard.concentration_g_per_L = strengthNow->concentration_g_per_L;
     if (strengthNow->standardUncertainty_g_per_L > 0)
         standard.uncertainty_percent =
             100 * strengthNow->standardUncertainty_g_per_L / strengthNow->concentration_g_per_L;
-    standard.madeAt = now;
+    standard.madeAt = momentText(now);
     standard.source = tr("weighed %1: %2 made up to %3")
-                          .arg(now, withUnit(evaluation::plainText(done->mass_mg), u"mg"_s),
+                          .arg(keptMomentText(now), withUnit(evaluation::plainText(done->mass_mg), u"mg"_s),
                                withUnit(evaluation::plainText(done->flask_mL), u"mL"_s));
     Q_EMIT made(standard);
 }

@@ -93,11 +93,10 @@ QString shownNumbers(QString text)
 
 QString shownNumber(const QString &cell)
 {
-    // Not those of a day, 27.11.2026, which has two.
-    static const QRegularExpression point(
-        u"(?<!\\.\\d|\\.\\d\\d|\\.\\d\\d\\d|\\.\\d\\d\\d\\d)(?<=\\d)\\.(?=\\d)(?!\\d++\\.\\d)"_s);
+    // A day has two points (27.11.2026), a number one.
+    static const QRegularExpression number(u"(?<![\\d.])(\\d++)\\.(?=\\d++(?!\\.\\d))"_s);
     const QString text = withPowersOfTen(withMinusSigns(cell));
-    return hasComma() ? QString(text).replace(point, u","_s) : text;
+    return hasComma() ? QString(text).replace(number, u"\\1,"_s) : text;
 }
 
 QString shownFormula(const QString &text)

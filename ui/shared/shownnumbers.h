@@ -14,7 +14,7 @@ namespace plateau::ui {
 QString shownNumbers(QString text);
 /// The decimal signs alone: of a label, which is read and copied as it stands.
 QString withDecimalSigns(const QString &text);
-/// The same of a cell that holds a number and nothing else; a power of ten as it is written by hand.
+/// The same of a cell that holds a number and nothing else, or a day, which stays; a power of ten as it is written by hand.
 QString shownNumber(const QString &cell);
 /// A formula, in letters or in numbers, that files have in ASCII: "2 x 10 - 1e-05" is "2 × 10 − 1·10⁻⁵".
 QString shownFormula(const QString &text);

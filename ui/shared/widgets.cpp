@@ -242,6 +242,11 @@ QString momentText(const QDateTime &moment)
     return assay::shownMoment(moment.toLocalTime());
 }
 
+QString keptMomentText(const QDateTime &moment)
+{
+    return moment.toLocalTime().toString(u"yyyy-MM-dd HH:mm"_s);
+}
+
 void setGaps(const Theme &theme, QLayout *layout)
 {
     layout->setContentsMargins(theme.wideGap(), theme.gap(), theme.wideGap(), theme.gap());

@@ -35,8 +35,10 @@ QLabel *captionOf(const QFormLayout &form, const QWidget *field);
 QPushButton *button(const Theme &theme, const QString &text, const QString &objectName, QWidget *parent);
 /// For a tool tip: the text as it is, which a tool tip would else take for markup.
 QString tipText(const QString &text);
-/// A stored moment in local time, day and minute as ISO 8601 writes them; empty for none.
+/// A stored moment in local time, day and minute in the form of the desk's locale; empty for none.
 QString momentText(const QDateTime &moment);
+/// The same as ISO 8601 writes them, in a text that is kept and read at other desks.
+QString keptMomentText(const QDateTime &moment);
 void setGaps(const Theme &theme, QLayout *layout);
 
 } // namespace plateau::ui

@@ -5,6 +5,7 @@
 #include "tests/support/keyedchecks.h"
 #include "tests/support/print.h"
 
+#include <QLocale>
 #include <gtest/gtest.h>
 
 namespace plateau::test {
@@ -73,7 +74,11 @@ TEST(Standing, ThePhotometerStandsAsItsWorstMatter)
 
 TEST(Standing, ACheckHasANameForTheBudget)
 {
-    EXPECT_EQ(checkName(heldPipette({{QDate(2026, 1, 1), 199.4}}).checks[0]), u"check 1 of 2026-01-01"_s);
+    const HeldItem held = heldPipette({{QDate(2026, 2, 1), 199.4}});
+    QLocale::setDefault(QLocale(QLocale::French));
+    const QString name = checkName(held.checks[0]);
+    QLocale::setDefault(QLocale::c());
+    EXPECT_EQ(name, u"check 1 of 2026-02-01"_s) << "it is kept, and read at other desks";
 }
 
 } // namespace

@@ -148,6 +148,19 @@ TEST(Doubts, AFirstBlankLeavesRoomForTheLargestSignal)
     EXPECT_TRUE(doubtsAbout(wide, unreadRun(), 0, u"A1"_s, 1.9).empty());
 }
 
+TEST(Doubts, WhereEarlierBlanksLayBeyondABoundItAsksNothing)
+{
+    using enum Doubt::Kind;
+    const auto kinds = [](const assay::Method &method, int tube, double absorbance, double usual) {
+        return kindsOf(doubtsAbout(method, unreadRun(), tube, u"A1"_s, absorbance, {}, usual));
+    };
+    EXPECT_TRUE(kinds(test::risingMethod(), 0, 1.03, 1.05).empty());
+    EXPECT_EQ(kinds(test::risingMethod(), 0, 1.03, 0.9), std::vector{StartHigh});
+    EXPECT_TRUE(kinds(test::fallingMethod(), 0, 0.3, 0.31).empty());
+    EXPECT_EQ(kinds(test::fallingMethod(), 0, 0.3, 0.6), std::vector{ReagentMissing});
+    EXPECT_EQ(kinds(test::fallingMethod(), 2, 0.3, 0.31), std::vector{ReagentMissing}) << "a sample is no blank";
+}
+
 TEST(Doubts, AUsedUpReagentMayBeASlippedDecimalPoint)
 {
     const assay::Method method = test::fallingMethod(); // 0.100 must remain

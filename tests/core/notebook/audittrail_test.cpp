@@ -11,7 +11,9 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QLocale>
 #include <QRegularExpression>
+#include <QScopeGuard>
 
 namespace plateau::test {
 
@@ -222,6 +224,27 @@ TEST_F(AuditTrail, TellsWhatOfSettingsWasChanged)
     EXPECT_EQ(changes[0].after, (Values{{u"name"_s, u"Kaddour and Daughters"_s}}));
 }
 
+TEST_F(AuditTrail, TellsDaysInTheFormOfTheDesk)
+{
+    fillCharts(*m_book, m_book->addRun(plainRun(), risingMethod(), person));
+    planning::Laboratory laboratory = planning::usualLaboratory();
+    laboratory.photometer =
+        planning::Photometer{u"P1"_s, 0.002, {}, u"check record 7"_s, QDate(2026, 2, 14)};
+    m_book->saveLaboratory(laboratory, person);
+    laboratory.photometer->checkedOn = QDate(2026, 2, 27);
+    m_book->saveLaboratory(laboratory, person);
+    const auto back = qScopeGuard([] { QLocale::setDefault(QLocale::c()); });
+    QLocale::setDefault(QLocale(QLocale::German));
+    const auto settings = newest(u"chartSettingsSaved"_s);
+    ASSERT_THAT(settings, SizeIs(1));
+    EXPECT_NE(std::ranges::find(settings[0].after, AuditValue{u"day of the source"_s, u"15.01.2026"_s}),
+              settings[0].after.end());
+    const auto changes = newest(u"laboratorySaved"_s);
+    ASSERT_THAT(changes, SizeIs(1));
+    EXPECT_EQ(changes[0].before, (Values{{u"photometer, checked on"_s, u"14.02.2026"_s}}));
+    EXPECT_EQ(changes[0].after, (Values{{u"photometer, checked on"_s, u"27.02.2026"_s}}));
+}
+
 TEST_F(AuditTrail, TellsWhatWasWrittenOnAContainerBefore)
 {
     const LotId lot = m_book->lots().receive({u"Buffer"_s, u"B-17"_s, QDate(2026, 9, 30), 28}, 50, person);
@@ -239,16 +262,17 @@ TEST_F(AuditTrail, TellsWhenALotWasOpenedInsteadAndWhy)
     const LotId lot = m_book->lots().receive({u"Buffer"_s, u"B-17"_s, {}, 28}, 50, person);
     m_book->lots().open(lot, QDate(2026, 3, 1), person);
     m_book->lots().correctOpening(lot, QDate(2026, 2, 27), person, u"on Friday"_s);
+    const auto change = [](const QString &before, const QString &after, const QString &why) {
+        return AuditChange{u"lot B-17"_s, {{{}, before}}, {{{}, after}}, why};
+    };
     EXPECT_THAT(newest(u"lotOpeningCorrected"_s),
-                ElementsAre(AuditChange{u"lot B-17"_s, {{{}, u"opened on 2026-03-01"_s}}, {{{}, u"opened on 2026-02-27"_s}},
-                                        u"on Friday"_s}));
+                ElementsAre(change(u"opened on 2026-03-01"_s, u"opened on 2026-02-27"_s, u"on Friday"_s)));
     m_book->lots().correctOpening(lot, std::nullopt, person, u"it was B-18"_s);
     EXPECT_THAT(newest(u"lotOpeningCorrected"_s),
-                ElementsAre(AuditChange{u"lot B-17"_s, {{{}, u"opened on 2026-02-27"_s}}, {{{}, u"not opened"_s}},
-                                        u"it was B-18"_s}));
+                ElementsAre(change(u"opened on 2026-02-27"_s, u"not opened"_s, u"it was B-18"_s)));
     m_book->lots().open(lot, QDate(2026, 3, 2), person);
     EXPECT_THAT(newest(u"lotOpened"_s),
-                ElementsAre(AuditChange{u"lot B-17"_s, {{{}, u"not opened"_s}}, {{{}, u"opened on 2026-03-02"_s}}, {}}));
+                ElementsAre(change(u"not opened"_s, u"opened on 2026-03-02"_s, {})));
 }
 
 TEST_F(AuditTrail, NeverShowsAPassphrase)

@@ -3,6 +3,9 @@
 #include "core/notebook/keeping.h"
 #include "tests/core/notebook/fixture.h"
 
+#include <QLocale>
+#include <QScopeGuard>
+
 namespace plateau::test {
 
 using namespace Qt::StringLiterals;
@@ -172,6 +175,19 @@ TEST_F(LotOpeningTest, ARunThatCameReadOpensItsLotsOnTheDayItBegan)
     EXPECT_THAT(m_book->verify().findings, IsEmpty());
 }
 
+TEST_F(LotOpeningTest, WhatARunSaysWasLeftOutOpensNothing)
+{
+    const LotId bottle = receive(u"Buffer"_s, u"B-17"_s);
+    const LotId enzyme = receive(u"Enzyme"_s, u"E-3"_s);
+    run::Run run = plainRun();
+    run.lots = {named(u"buffer"_s, u"B-17"_s), named(u"starter"_s, u"E-3"_s)};
+    for (run::Tube &tube : run.tubes)
+        tube.pipetted_mL[u"starter"_s] = 0;
+    m_book->addRun(run, risingMethod(), person);
+    EXPECT_EQ(openedOn(bottle), today);
+    EXPECT_FALSE(openedOn(enzyme));
+}
+
 TEST_F(LotOpeningTest, WhatIsDryIsOpenedByDissolvingIt)
 {
     const LotId lot = lots().receiveDry({u"Buffer"_s, u"P-3"_s, {}, 14, 10}, 950, person);
@@ -231,6 +247,21 @@ TEST_F(LotOpeningTest, AnOpeningIsCorrectedWithAReason)
     EXPECT_THAT(kindsOf(lot), ElementsAre(Kind::Received, Kind::Opened, Kind::OpeningCorrected,
                                           Kind::OpeningCorrected, Kind::Opened));
     EXPECT_THAT(m_book->verify().findings, IsEmpty());
+}
+
+TEST_F(LotOpeningTest, DaysStandInTheFormOfTheDesk)
+{
+    const LotId lot = receive(u"Buffer"_s, u"B-17"_s);
+    tick(addRun(), 0, lot);
+    const auto back = qScopeGuard([] { QLocale::setDefault(QLocale::c()); });
+    QLocale::setDefault(QLocale(QLocale::German));
+    expectRefused([&] { lots().correctOpening(lot, today, person, u"a slip"_s); }, "02.03.2026 already"_L1);
+    expectRefused([&] { lots().correctOpening(lot, std::nullopt, person, u"a slip"_s); }, "on 02.03.2026, so"_L1);
+    lots().correctOpening(lot, QDate(2026, 2, 27), person, u"on Friday"_s);
+    const std::vector<LotMovement> lines = lots().movements(lot);
+    ASSERT_THAT(lines, SizeIs(3));
+    EXPECT_EQ(lines[1].note, u"on 02.03.2026"_s);
+    EXPECT_EQ(lines[2].note, u"on 27.02.2026; on Friday"_s);
 }
 
 TEST_F(LotOpeningTest, WhatWasDissolvedOrDividedWasOpenThen)
