@@ -198,7 +198,7 @@ private:
         if (has(Doubt::Kind::ReagentMissing) || has(Doubt::Kind::FarFromOthers) ||
             has(Doubt::Kind::AbsorbanceHigh) || m_measurands.empty())
             return; // said already, or no signal begins with it
-        const std::optional<double> usual = m_others.isClear() ? m_usualBlank : std::nullopt;
+        const double *usual = m_others.isClear() && m_usualBlank ? &*m_usualBlank : nullptr;
         const auto least = leastAtStart(method(), m_run);
         if (least && isTenthOf(*least, m_absorbance) && !(usual && isTenthOf(*least, *usual))) {
             const QStringList texts = comparedTexts(m_absorbance, {*least}, 3);
